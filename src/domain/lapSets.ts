@@ -1,0 +1,73 @@
+/** Which laps count for what: methods §1. Deleted laps are never asked about here; the reads leave them out. */
+import { aboutRemark } from "./remarks.ts";
+import type { Lap, Run } from "./rows.ts";
+
+/** A lap that has a time. */
+export type TimedLap = Lap & { readonly ms: number };
+
+const some = (lap: Pick<Lap, "remarks">, trait: "spoils" | "mistake" | "apart") =>
+  lap.remarks.some((remark) => aboutRemark(remark.kind)[trait]);
+
+/** Has a time and is neither an out lap nor an in lap. */
+export function isTimed<L extends Pick<Lap, "ms" | "remarks">>(lap: L): lap is L & { readonly ms: number } {
+  return lap.ms !== undefined && !some(lap, "apart");
+}
+
+/** Timed, without a spoiling remark (cut, off, spin, contact, traffic, slow zone). */
+export function isClean<L extends Pick<Lap, "ms" | "remarks">>(lap: L): lap is L & { readonly ms: number } {
+  return isTimed(lap) && !some(lap, "spoils");
+}
+
+/** The driver's own mistake: off, spin or contact, with a time or without. A lap without a time and without a
+ * remark that sets it apart counts as a mistake of unknown cost. */
+export function isMistake(lap: Pick<Lap, "ms" | "remarks">): boolean {
+  return some(lap, "mistake") || (lap.ms === undefined && !some(lap, "apart"));
+}
+
+/**
+ * Good enough for a spread: not from memory, and known to all decimals the simulator shows.
+ * @param displayDecimals decimals of the simulator's display, 1 to 3
+ */
+export function isExact(lap: Pick<Lap, "decimals" | "source">, displayDecimals: number): boolean {
+  return (lap.decimals ?? 0) >= displayDecimals && lap.source !== "memory";
+}
+
+/** Latest value a time known to fewer decimals may stand for: 1:23.4 may have been 1:23.499. */
+export function latestMs(lap: { readonly ms: number; readonly decimals?: number }): number {
+  return lap.ms + 10 ** (3 - (lap.decimals ?? 3)) - 1;
+}
+
+/** Whether a run's clean laps count as pace laps: a pace run, dry, brisk or full, the driver's own. */
+export function isPaceRun(run: Pick<Run, "kind" | "effort" | "surface" | "guest">): boolean {
+  return (
+    run.kind === "pace" &&
+    run.surface === "dry" &&
+    (run.effort === "full" || run.effort === "brisk") &&
+    run.guest === undefined
+  );
+}
+
+/** A lap together with the sets it belongs to. */
+export interface SortedLap {
+  readonly lap: Lap;
+  readonly isPace: boolean;
+}
+
+/**
+ * The laps of one run in order, each with whether it is a pace lap.
+ * @param settlingLaps first laps of the run that do not count, 0 to 3
+ */
+export function sortLaps(run: Run, settlingLaps: number): SortedLap[] {
+  const counts = isPaceRun(run);
+  return lapsInOrder(run).map((lap, index) => ({
+    lap,
+    isPace: counts && index >= settlingLaps && isClean(lap),
+  }));
+}
+
+/** The laps of a run that are not deleted, in order. */
+export function lapsInOrder(run: Pick<Run, "laps">): Lap[] {
+  return run.laps
+    .filter((lap) => lap.deletedAt === undefined)
+    .sort((a, b) => a.n - b.n || (a.id < b.id ? -1 : 1));
+}

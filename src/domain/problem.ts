@@ -1,0 +1,14 @@
+/** What is wrong with something typed: never thrown, always shown, the text stays where it is. */
+export interface Problem {
+  /** First position in the text that the problem is about, in UTF-16 units. */
+  readonly at: number;
+  /** Length of the place; 0 when something is missing there. */
+  readonly length: number;
+  /** What is wrong, naming the input: "Seconds go up to 59: 75 is too many". */
+  readonly wrong: string;
+  /** What would be right: "Write 2:15.000 if you mean two minutes fifteen". */
+  readonly right: string;
+}
+
+/** The outcome of reading something typed. */
+export type Reading<T> = ({ readonly ok: true } & T) | { readonly ok: false; readonly problem: Problem };

@@ -1,0 +1,320 @@
+/**
+ * The rows of a logbook, schema 1. Times are integer milliseconds, instants epoch milliseconds, lengths metres,
+ * angles degrees, torque N·m, dates local calendar dates "2026-10-14". An absent field means "not known".
+ */
+import type { Remark } from "./remarks.ts";
+
+/** UUID version 7 (RFC 9562). */
+export type Id = string;
+/** A local calendar date, "yyyy-MM-dd". */
+export type CalendarDate = string;
+
+/** What every row and every lap carries. `deletedAt` marks a deleted row, so that two copies can merge. */
+export interface Stamped {
+  readonly id: Id;
+  readonly createdAt: number;
+  readonly updatedAt: number;
+  readonly deletedAt?: number;
+}
+
+export interface Car extends Stamped {
+  readonly name: string;
+}
+
+export interface Track extends Stamped {
+  readonly name: string;
+}
+
+/** A corner of a layout; all but the number may be unknown. */
+export interface Corner {
+  readonly number: number;
+  readonly name?: string;
+  readonly direction?: "left" | "right";
+  readonly radius?: number;
+  readonly width?: number;
+  readonly angle?: number;
+}
+
+/** One layout of a track. The only layout of a track has an empty name. */
+export interface Layout extends Stamped {
+  readonly trackId: Id;
+  readonly name: string;
+  /** Number of sectors the simulator times; absent when the driver has not said. */
+  readonly sectors?: number;
+  readonly length?: number;
+  readonly corners: readonly Corner[];
+}
+
+/** One car on one track layout; lap times compare only inside a combo. */
+export interface Combo extends Stamped {
+  readonly carId: Id;
+  readonly layoutId: Id;
+}
+
+/**
+ * A new page of a combo: from this instant on times no longer compare with those before. A combo without such a
+ * row has one page that began with its first session. A session belongs to the latest page with `from` <= its start.
+ */
+export interface Page extends Stamped {
+  readonly comboId: Id;
+  readonly from: number;
+  readonly reason: string;
+}
+
+/** A time that the driver wants to be measured against. */
+export interface ReferenceLap extends Stamped {
+  readonly comboId: Id;
+  readonly ms: number;
+  readonly decimals: number;
+  /** Where the time comes from, in the driver's words. */
+  readonly source: string;
+}
+
+export const focuses = [
+  { focus: "free", word: "free" },
+  { focus: "line", word: "line" },
+  { focus: "kerbs", word: "kerbs" },
+  { focus: "braking", word: "braking" },
+  { focus: "throttle", word: "throttle" },
+  { focus: "traction", word: "traction" },
+  { focus: "steadiness", word: "steadiness" },
+  { focus: "race pace", word: "race pace" },
+  { focus: "rig", word: "rig" },
+] as const;
+export type Focus = (typeof focuses)[number]["focus"];
+
+/** One run of a session's plan. */
+export interface PlannedRun {
+  readonly purpose: string;
+  readonly laps?: number;
+  readonly effort?: Effort;
+  readonly attendTo?: string;
+  readonly goodWhen?: string;
+}
+
+/** One sitting with one combo. Without `endedAt` it is still open. */
+export interface Session extends Stamped {
+  readonly comboId: Id;
+  /** Start; where the time of day is not known, noon of `date` in `zone`. */
+  readonly startedAt: number;
+  readonly isTimeOfDayKnown: boolean;
+  /** The practice day: local, a day beginning at the hour the driver chose (04:00). */
+  readonly date: CalendarDate;
+  /** IANA name of the time zone the driver sat in. */
+  readonly zone: string;
+  readonly endedAt?: number;
+  readonly focus: Focus;
+  readonly note: string;
+  /** Conditions in the driver's words. */
+  readonly conditions?: string;
+  /** Target of the day, a lap time. */
+  readonly targetMs?: number;
+  readonly plan?: readonly PlannedRun[];
+}
+
+export const runKinds = ["warm-up", "drill", "pace", "race"] as const;
+export type RunKind = (typeof runKinds)[number];
+export const efforts = ["easy", "learning", "brisk", "full"] as const;
+export type Effort = (typeof efforts)[number];
+export const surfaces = ["dry", "damp", "wet"] as const;
+export type Surface = (typeof surfaces)[number];
+
+/** How a lap time was come by. */
+export type LapSource = "typed" | "memory" | "imported";
+
+/** A lap. Without `ms` it has no time (it ended in a wall, or nobody looked). */
+export interface Lap extends Stamped {
+  /** Place in the run; laps sort by `n`, then by id. Need not be whole: a lap moved between 3 and 4 gets 3.5. */
+  readonly n: number;
+  readonly ms?: number;
+  /** How many decimals of a second are known, 0 to 3. Stands whenever `ms` does. */
+  readonly decimals?: number;
+  readonly sectors?: readonly number[];
+  readonly source: LapSource;
+  readonly remarks: readonly Remark[];
+  readonly note?: string;
+  /** The driver said: not my PB. */
+  readonly isNotBest?: true;
+}
+
+/** A run written as a whole instead of lap by lap. */
+export interface RunSummary {
+  readonly laps: number;
+  readonly bestMs?: number;
+  readonly bestDecimals?: number;
+  readonly usualMs?: number;
+  readonly usualDecimals?: number;
+  /** Laps with an own mistake. */
+  readonly off?: number;
+}
+
+/** From leaving the pits to coming back in. Laps live inside their run's row. */
+export interface Run extends Stamped {
+  readonly sessionId: Id;
+  readonly comboId: Id;
+  /** Place in the session, from 1; runs sort by `n`, then by id. */
+  readonly n: number;
+  readonly startedAt: number;
+  readonly endedAt?: number;
+  readonly kind: RunKind;
+  readonly effort: Effort;
+  readonly surface: Surface;
+  /** The rig settings in force. */
+  readonly rigId?: Id;
+  readonly tyres?: string;
+  readonly fuelLitres?: number;
+  readonly setup?: string;
+  readonly assists?: string;
+  /** Present when someone else drove; their name, or empty. In no figure. */
+  readonly guest?: string;
+  readonly summary?: RunSummary;
+  /** Laps driven, where only some of them were written down. */
+  readonly lapsDriven?: number;
+  readonly gridPlace?: number;
+  readonly finishPlace?: number;
+  readonly note: string;
+  readonly laps: readonly Lap[];
+}
+
+/** A dated record of the rig's settings; a change is a new record. */
+export interface RigSettings extends Stamped {
+  readonly from: CalendarDate;
+  readonly name: string;
+  readonly screen: {
+    readonly kind?: "flat" | "three" | "curved" | "headset";
+    readonly width?: number;
+    readonly height?: number;
+    readonly eyeDistance?: number;
+    readonly radius?: number;
+    readonly bezel?: number;
+    readonly sideAngle?: number;
+    readonly pixelsAcross?: number;
+  };
+  /** Field of view as set in the simulator. */
+  readonly view: {
+    readonly degrees?: number;
+    readonly axis?: "horizontal" | "vertical";
+    readonly note?: string;
+  };
+  readonly wheel: {
+    readonly name?: string;
+    readonly torque?: number;
+    readonly gainPercent?: number;
+    readonly damping?: number;
+    readonly rotation?: number;
+    readonly rimRadius?: number;
+    readonly note?: string;
+  };
+  readonly pedals: { readonly name?: string; readonly brakeForceKg?: number; readonly note?: string };
+  readonly seat: { readonly note?: string };
+  readonly note: string;
+}
+
+export const targetKinds = ["best", "median", "meanOf", "scatter", "cleanShare"] as const;
+export type TargetKind = (typeof targetKinds)[number];
+
+/** A wanted figure for a combo by a date. */
+export interface Target extends Stamped {
+  readonly comboId: Id;
+  readonly kind: TargetKind;
+  /** Milliseconds; for `cleanShare` thousandths (0.8 is 800). */
+  readonly value: number;
+  /** Number of laps of a `meanOf` target. */
+  readonly laps?: number;
+  readonly by?: CalendarDate;
+  readonly setAt: number;
+  readonly setOn: CalendarDate;
+  /** The figure on the day it was set, where there was one. */
+  readonly start?: number;
+  /** One thing to do, not a result: "brake later for corner 5". */
+  readonly process?: string;
+  readonly archivedAt?: number;
+}
+
+/** What was said about a target's chance, kept to be scored. */
+export interface Forecast extends Stamped {
+  readonly targetId: Id;
+  readonly comboId: Id;
+  readonly madeOn: CalendarDate;
+  readonly by: CalendarDate;
+  readonly chance: number;
+  readonly method: string;
+  readonly reached?: boolean;
+}
+
+/** A planned comparison of two settings in pairs of runs. */
+export interface RigTest extends Stamped {
+  readonly comboId: Id;
+  readonly question: string;
+  readonly rigA: Id;
+  readonly rigB: Id;
+  readonly pairsPlanned: number;
+  readonly level: number;
+  readonly seed: number;
+  readonly pairs: readonly { readonly first: "A" | "B"; readonly runA?: Id; readonly runB?: Id }[];
+  readonly endedAt?: number;
+}
+
+/** Metres left unused at the corners of one lap, judged from a replay. */
+export interface CornerReview extends Stamped {
+  readonly comboId: Id;
+  readonly sessionId?: Id;
+  readonly on: CalendarDate;
+  readonly corners: readonly {
+    readonly number: number;
+    readonly entry?: number;
+    readonly apex?: number;
+    readonly exit?: number;
+    readonly note?: string;
+  }[];
+}
+
+/** The driver's preferences: one row, with a fixed id, so that two copies merge into one. */
+export interface Preferences extends Stamped {
+  /** Decimals of the simulator's display, for times typed as digits only. */
+  readonly displayDecimals: 1 | 2 | 3;
+  /** What `+0.6` is relative to. */
+  readonly relativeTo: "lap" | "pb" | "target";
+  /** Hour at which a practice day begins. */
+  readonly dayStartsAt: number;
+  /** First laps of a run that do not count as pace laps, 0 to 3. */
+  readonly settlingLaps: 0 | 1 | 2 | 3;
+  /** Margin of the best lap, in percent. */
+  readonly marginPercent: number;
+}
+
+/** The tables of a logbook and the rows in them. */
+export interface Tables {
+  readonly preferences: Preferences;
+  readonly cars: Car;
+  readonly tracks: Track;
+  readonly layouts: Layout;
+  readonly combos: Combo;
+  readonly pages: Page;
+  readonly references: ReferenceLap;
+  readonly sessions: Session;
+  readonly runs: Run;
+  readonly rigs: RigSettings;
+  readonly targets: Target;
+  readonly forecasts: Forecast;
+  readonly rigTests: RigTest;
+  readonly cornerReviews: CornerReview;
+}
+export type TableName = keyof Tables;
+/** In the order in which a backup holds them. */
+export const tableNames = [
+  "preferences",
+  "cars",
+  "tracks",
+  "layouts",
+  "combos",
+  "pages",
+  "references",
+  "sessions",
+  "runs",
+  "rigs",
+  "targets",
+  "forecasts",
+  "rigTests",
+  "cornerReviews",
+] as const satisfies readonly TableName[];

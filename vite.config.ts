@@ -1,0 +1,78 @@
+import react from "@vitejs/plugin-react";
+import type { Plugin } from "vite";
+import { VitePWA } from "vite-plugin-pwa";
+import { defineConfig } from "vitest/config";
+
+const policy =
+  "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob: data:; " +
+  "font-src 'self'; connect-src 'self'; worker-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'";
+
+/** The development server injects inline scripts and styles, so the policy is for builds only. */
+const contentSecurityPolicy: Plugin = {
+  name: "content-security-policy",
+  apply: "build",
+  transformIndexHtml: () => [
+    {
+      tag: "meta",
+      injectTo: "head-prepend",
+      attrs: { "http-equiv": "Content-Security-Policy", content: policy },
+    },
+  ],
+};
+
+export default defineConfig({
+  base: "./",
+  plugins: [
+    react(),
+    contentSecurityPolicy,
+    VitePWA({
+      registerType: "prompt",
+      injectRegister: false,
+      manifest: {
+        name: "Lap Ledger",
+        short_name: "Lap Ledger",
+        description: "A practice logbook for people who drive racing simulators at home",
+        display: "standalone",
+        start_url: "./",
+        scope: "./",
+        background_color: "#F6F2E9",
+        theme_color: "#F6F2E9",
+        icons: [
+          { src: "icon.svg", sizes: "any", type: "image/svg+xml" },
+          { src: "icon-192.png", sizes: "192x192", type: "image/png" },
+          { src: "icon-512.png", sizes: "512x512", type: "image/png", purpose: "any maskable" },
+        ],
+      },
+      workbox: {
+        globPatterns: ["**/*.{js,css,html,svg,png,woff2,webmanifest,json}"],
+        cleanupOutdatedCaches: true,
+      },
+    }),
+  ],
+  build: { target: "es2023", modulePreload: { polyfill: false } },
+  worker: { format: "es" },
+  test: {
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: "core",
+          environment: "node",
+          include: ["test/{unit,reference,house,calibration}/**/*.test.ts"],
+          benchmark: { include: ["test/bench/**/*.bench.ts"] },
+          env: { TZ: "Europe/Berlin" },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: "components",
+          environment: "jsdom",
+          include: ["test/components/**/*.test.tsx"],
+          setupFiles: ["test/support/components.ts"],
+          env: { TZ: "Europe/Berlin" },
+        },
+      },
+    ],
+  },
+});
