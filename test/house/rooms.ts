@@ -1,0 +1,51 @@
+/** The rooms of the house and who may import whom, as data. The tests beside this file enforce it. */
+export interface Room {
+  /** Rooms it may import, all through their face. */
+  readonly rooms: readonly string[];
+  /** Rooms it may import types from, and nothing else. */
+  readonly typesOf?: readonly string[];
+  /** Packages it may import. */
+  readonly packages: readonly string[];
+  /** No screen, no database, no clock, no chance. */
+  readonly isPure?: true;
+  /** Opened file by file (`#ui/Button.tsx`) instead of through one index. */
+  readonly isShelf?: true;
+}
+
+const react = ["react", "react-dom", "react/jsx-runtime"];
+const core = ["domain", "entry", "stats", "physics", "words"];
+
+export const rooms: Readonly<Record<string, Room>> = {
+  domain: { rooms: [], packages: [], isPure: true },
+  entry: { rooms: ["domain"], packages: [], isPure: true },
+  stats: { rooms: ["domain"], packages: ["pure-rand"], isPure: true },
+  physics: { rooms: ["domain"], packages: [], isPure: true },
+  words: { rooms: ["domain", "stats", "physics"], packages: [], isPure: true },
+  files: { rooms: ["domain", "entry"], packages: ["valibot", "papaparse"] },
+  db: { rooms: ["domain"], packages: ["dexie", "valibot", "uuid"] },
+  state: { rooms: ["domain"], packages: [...react, "zustand"], isShelf: true },
+  live: {
+    rooms: ["domain", "stats", "physics", "db", "state"],
+    packages: [...react, "dexie", "dexie-react-hooks"],
+  },
+  ui: { rooms: ["domain"], packages: [...react, "@fontsource-variable/source-sans-3"], isShelf: true },
+  charts: {
+    rooms: ["domain", "words", "files", "ui"],
+    typesOf: ["stats", "physics"],
+    packages: [...react, "recharts"],
+    isShelf: true,
+  },
+  screens: {
+    rooms: [...core, "files", "db", "live", "state", "ui", "charts"],
+    packages: [...react, "zustand"],
+  },
+  app: {
+    rooms: [...core, "files", "db", "live", "state", "ui", "charts", "screens"],
+    packages: [...react, "zustand", "virtual:pwa-register"],
+  },
+};
+
+/** The one import that leaves `src`: the demo logbook, fetched when asked for. */
+export const exceptions: readonly { readonly file: string; readonly specifier: string }[] = [
+  { file: "screens/data/demoAddress.ts", specifier: "../../../demo-data/demo-logbook.json?url" },
+];
