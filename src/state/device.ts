@@ -1,0 +1,61 @@
+import { create } from "zustand";
+
+export type Theme = "system" | "light" | "dark";
+
+/** What belongs to this device and not to a logbook. */
+export interface Device {
+  readonly theme: Theme;
+  /** Name of the database of the logbook opened last. */
+  readonly logbook?: string;
+  /** Hash of the address left last. */
+  readonly address?: string;
+  /** The pad of keys: shown on touch screens unless the driver chose. */
+  readonly pad: "auto" | "shown" | "hidden";
+  /** What is known of each logbook outside its database, to notice when a browser has cleared it. */
+  readonly markers: Readonly<Record<string, Marker>>;
+  /** The browser's answer when asked to keep the data for good. */
+  readonly askedToPersist?: boolean;
+}
+
+export interface Marker {
+  readonly sessions: number;
+  readonly lastBackupAt?: number;
+}
+
+const key = "lap-ledger";
+const fresh: Device = { theme: "system", pad: "auto", markers: {} };
+
+interface DeviceStore extends Device {
+  readonly change: (patch: Partial<Device>) => void;
+  /** False where the browser lets the page store nothing. */
+  readonly isStored: boolean;
+}
+
+/** The choices of this device, mirrored to local storage. */
+export const useDevice = create<DeviceStore>((set, get) => ({
+  ...read(),
+  change: (patch) => {
+    set(patch);
+    const { change: _, isStored: __, ...device } = get();
+    set({ isStored: write(device) });
+  },
+}));
+
+function read(): Device & { isStored: boolean } {
+  try {
+    const text = window.localStorage.getItem(key);
+    const stored: unknown = text === null ? {} : JSON.parse(text);
+    return { ...fresh, ...(typeof stored === "object" ? stored : {}), isStored: true };
+  } catch {
+    return { ...fresh, isStored: false };
+  }
+}
+
+function write(device: Device): boolean {
+  try {
+    window.localStorage.setItem(key, JSON.stringify(device));
+    return true;
+  } catch {
+    return false;
+  }
+}

@@ -1,0 +1,32 @@
+import { create } from "zustand";
+
+/** Something said once at the foot of the page. */
+export interface Notice {
+  readonly id: number;
+  /** "done" is said politely; "fault" at once, and it stays until it is answered or closed. */
+  readonly kind: "done" | "fault";
+  readonly text: string;
+  readonly actions: readonly { readonly name: string; readonly run: () => void }[];
+}
+
+interface Notices {
+  readonly list: readonly Notice[];
+  readonly say: (notice: Omit<Notice, "id">) => number;
+  readonly close: (id: number) => void;
+}
+
+let lastId = 0;
+
+/** The notices on the page now, newest last. One "done" at a time: a new one takes the place of the old. */
+export const useNotices = create<Notices>((set) => ({
+  list: [],
+  say: (notice) => {
+    lastId += 1;
+    const id = lastId;
+    set(({ list }) => ({
+      list: [...list.filter((old) => notice.kind !== "done" || old.kind !== "done"), { ...notice, id }],
+    }));
+    return id;
+  },
+  close: (id) => set(({ list }) => ({ list: list.filter((notice) => notice.id !== id) })),
+}));

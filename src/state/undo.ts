@@ -1,0 +1,40 @@
+import { create } from "zustand";
+
+/** A deed that can be taken back, in words ("Lap 4 deleted"). Taking it back gives the way to do it again. */
+export interface Deed {
+  readonly what: string;
+  readonly takeBack: () => Promise<Deed | undefined>;
+}
+
+interface UndoList {
+  readonly done: readonly Deed[];
+  readonly undone: readonly Deed[];
+  readonly push: (deed: Deed) => void;
+  readonly undo: () => Promise<void>;
+  readonly redo: () => Promise<void>;
+  readonly forget: () => void;
+}
+
+const depth = 50;
+
+/** What the driver did since the page was opened, newest last. In memory only. */
+export const useUndo = create<UndoList>((set, get) => ({
+  done: [],
+  undone: [],
+  push: (deed) => set(({ done }) => ({ done: [...done.slice(1 - depth), deed], undone: [] })),
+  undo: async () => {
+    const last = get().done.at(-1);
+    if (last === undefined) return;
+    set(({ done }) => ({ done: done.slice(0, -1) }));
+    const again = await last.takeBack();
+    if (again !== undefined) set(({ undone }) => ({ undone: [...undone, again] }));
+  },
+  redo: async () => {
+    const next = get().undone.at(-1);
+    if (next === undefined) return;
+    set(({ undone }) => ({ undone: undone.slice(0, -1) }));
+    const back = await next.takeBack();
+    if (back !== undefined) set(({ done }) => ({ done: [...done, back] }));
+  },
+  forget: () => set({ done: [], undone: [] }),
+}));
