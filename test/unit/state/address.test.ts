@@ -22,7 +22,11 @@ const address = fc.oneof(
 ) as fc.Arbitrary<Address>;
 
 test("an address printed and read again is the same address", () => {
-  fc.assert(fc.property(address, (one) => expect(parseAddress(printAddress(one))).toEqual(one)));
+  fc.assert(
+    fc.property(address, (one) => {
+      expect(parseAddress(printAddress(one))).toEqual(one);
+    }),
+  );
 });
 
 test("an address nobody understands leads to Log, and never throws", () => {
