@@ -38,6 +38,8 @@ test("an address nobody understands leads to Log, and never throws", () => {
     period: { kind: "12w" },
   });
   fc.assert(
-    fc.property(fc.string({ unit: "binary" }), (text) => expect(parseAddress(text).place).toBeTruthy()),
+    fc.property(fc.string({ unit: "binary" }), (text) => {
+      expect(parseAddress(text).place).toBeTruthy();
+    }),
   );
 });
