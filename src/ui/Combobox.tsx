@@ -1,0 +1,110 @@
+import { type Ref, useEffect, useId, useRef } from "react";
+import styles from "./Combobox.module.css";
+import { classes } from "./classes.ts";
+import fieldStyles from "./Field.module.css";
+import { FieldFrame, type Labelled } from "./FieldFrame.tsx";
+import { type ComboboxOption, foldText, matchOptions } from "./matchOptions.ts";
+import { Name } from "./Name.tsx";
+import { useComboboxKeys } from "./useComboboxKeys.ts";
+
+export interface ComboboxProps extends Labelled {
+  /** The text in the field, kept by the owner. */
+  readonly text: string;
+  readonly onText: (text: string) => void;
+  readonly options: readonly ComboboxOption[];
+  /** Picking also asks the owner to put the option's label into the field. */
+  readonly onPick: (option: ComboboxOption) => void;
+  /** Words of the option that makes something new: `(text) => \`Make new track "${text}"\``. */
+  readonly sayMake?: (text: string) => string;
+  readonly onMake?: (text: string) => void;
+  readonly ref?: Ref<HTMLInputElement>;
+  readonly required?: boolean;
+}
+
+/** Pick one of many by typing, or make a new one. A name that differs only in case, accents or spaces is the old one. */
+export function Combobox(props: ComboboxProps) {
+  const { label, labelHidden, hint, problem, text, onText, options, onPick, sayMake, onMake, ref, required } =
+    props;
+  const listId = useId();
+  const list = useRef<HTMLUListElement>(null);
+  const matches = matchOptions(options, text);
+  const isNew = text.trim() !== "" && !options.some((option) => foldText(option.label) === foldText(text));
+  const canMake = isNew && sayMake !== undefined && onMake !== undefined;
+  const keys = useComboboxKeys({
+    count: matches.length + (canMake ? 1 : 0),
+    onTake: take,
+    onClear: () => onText(""),
+  });
+  const idOf = (index: number) => `${listId}-${index}`;
+
+  useEffect(() => {
+    if (keys.at >= 0) list.current?.children[keys.at]?.scrollIntoView?.({ block: "nearest" });
+  }, [keys.at]);
+
+  function take(index: number) {
+    keys.hide();
+    const match = matches[index];
+    if (match !== undefined) onPick(match);
+    else onMake?.(text.trim());
+  }
+
+  const optionAttributes = (index: number) => ({
+    id: idOf(index),
+    role: "option",
+    "aria-selected": index === keys.at,
+    onClick: () => take(index),
+  });
+
+  return (
+    <FieldFrame label={label} labelHidden={labelHidden} hint={hint} problem={problem}>
+      {(ties) => (
+        <div className={styles["place"]}>
+          <input
+            {...ties}
+            ref={ref}
+            type="text"
+            role="combobox"
+            autoComplete="off"
+            spellCheck={false}
+            required={required}
+            aria-autocomplete="list"
+            aria-expanded={keys.open}
+            aria-controls={listId}
+            aria-activedescendant={keys.at >= 0 ? idOf(keys.at) : undefined}
+            value={text}
+            onChange={(event) => {
+              onText(event.target.value);
+              keys.show();
+            }}
+            onClick={keys.show}
+            onBlur={keys.hide}
+            onKeyDown={keys.onKeyDown}
+            className={classes(fieldStyles["input"], fieldStyles["between"])}
+          />
+          {/* biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a list is what the guide's listbox is made of */}
+          <ul
+            ref={list}
+            id={listId}
+            role="listbox"
+            aria-label={label}
+            hidden={!keys.open}
+            onMouseDown={(event) => event.preventDefault()}
+            className={styles["list"]}
+          >
+            {matches.map((option, index) => (
+              <li key={option.id} {...optionAttributes(index)} className={styles["option"]}>
+                <Name>{option.label}</Name>
+                {option.detail !== undefined && <span className={styles["detail"]}>{option.detail}</span>}
+              </li>
+            ))}
+            {canMake && (
+              <li {...optionAttributes(matches.length)} className={classes(styles["option"], styles["make"])}>
+                {sayMake(text.trim())}
+              </li>
+            )}
+          </ul>
+        </div>
+      )}
+    </FieldFrame>
+  );
+}

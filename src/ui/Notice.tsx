@@ -1,0 +1,20 @@
+import type { ReactNode } from "react";
+import { classes } from "./classes.ts";
+import styles from "./Notice.module.css";
+
+export interface NoticeProps {
+  readonly tone?: "plain" | "caution";
+  readonly children: ReactNode;
+  /** Buttons: Undo, Try again. */
+  readonly actions?: ReactNode;
+}
+
+/** A message that stays in the page, with what can be done about it. It is silent: pair it with LiveRegion. */
+export function Notice({ tone = "plain", children, actions }: NoticeProps) {
+  return (
+    <div className={classes(styles["notice"], tone === "caution" && styles["caution"])}>
+      <div className={styles["words"]}>{children}</div>
+      {actions !== undefined && <div className={styles["actions"]}>{actions}</div>}
+    </div>
+  );
+}

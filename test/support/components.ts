@@ -1,0 +1,6 @@
+import "fake-indexeddb/auto";
+import "@testing-library/jest-dom/vitest";
+import { cleanup } from "@testing-library/react";
+import { afterEach } from "vitest";
+
+afterEach(cleanup);
