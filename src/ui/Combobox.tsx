@@ -26,7 +26,7 @@ export function Combobox(props: ComboboxProps) {
   const { label, labelHidden, hint, problem, text, onText, options, onPick, sayMake, onMake, ref, required } =
     props;
   const listId = useId();
-  const list = useRef<HTMLUListElement>(null);
+  const list = useRef<HTMLDivElement>(null);
   const matches = matchOptions(options, text);
   const isNew = text.trim() !== "" && !options.some((option) => foldText(option.label) === foldText(text));
   const canMake = isNew && sayMake !== undefined && onMake !== undefined;
@@ -81,8 +81,7 @@ export function Combobox(props: ComboboxProps) {
             onKeyDown={keys.onKeyDown}
             className={classes(fieldStyles["input"], fieldStyles["between"])}
           />
-          {/* biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a list is what the guide's listbox is made of */}
-          <ul
+          <div
             ref={list}
             id={listId}
             role="listbox"
@@ -92,17 +91,20 @@ export function Combobox(props: ComboboxProps) {
             className={styles["list"]}
           >
             {matches.map((option, index) => (
-              <li key={option.id} {...optionAttributes(index)} className={styles["option"]}>
+              <div key={option.id} {...optionAttributes(index)} className={styles["option"]}>
                 <Name>{option.label}</Name>
                 {option.detail !== undefined && <span className={styles["detail"]}>{option.detail}</span>}
-              </li>
+              </div>
             ))}
             {canMake && (
-              <li {...optionAttributes(matches.length)} className={classes(styles["option"], styles["make"])}>
+              <div
+                {...optionAttributes(matches.length)}
+                className={classes(styles["option"], styles["make"])}
+              >
                 {sayMake(text.trim())}
-              </li>
+              </div>
             )}
-          </ul>
+          </div>
         </div>
       )}
     </FieldFrame>

@@ -34,30 +34,27 @@ export function useComboboxKeys({ count, onTake, onClear }: ComboboxKeys): Combo
     setWalked(index);
   };
 
+  const shown = open && count > 0;
+  const actOf = (key: string, alt: boolean, text: string): (() => void) | undefined => {
+    const canWalk = count > 0 && !alt;
+    if (key === "ArrowDown" && alt) return show;
+    if (key === "ArrowUp" && alt) return shown ? hide : undefined;
+    if (key === "ArrowDown" && canWalk) return () => goTo(at + 1 < count ? at + 1 : 0);
+    if (key === "ArrowUp" && canWalk) return () => goTo(at > 0 ? at - 1 : count - 1);
+    if (key === "Enter" && at >= 0) return () => onTake(at);
+    if (key === "Escape" && shown) return hide;
+    if (key === "Escape" && text !== "") return onClear;
+    return undefined;
+  };
+
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
     if (event.nativeEvent.isComposing || event.ctrlKey || event.metaKey) return;
-    const act = actOf(event.key);
+    if (["ArrowLeft", "ArrowRight", "Home", "End"].includes(event.key)) setWalked(-1);
+    const act = actOf(event.key, event.altKey, event.currentTarget.value);
     if (act === undefined) return;
     act();
     event.preventDefault();
     event.stopPropagation();
-
-    function actOf(key: string): (() => void) | undefined {
-      if (key === "ArrowDown") {
-        if (event.altKey) return show;
-        return count === 0 ? undefined : () => goTo(at + 1 < count ? at + 1 : 0);
-      }
-      if (key === "ArrowUp") {
-        if (event.altKey) return open ? hide : undefined;
-        return count === 0 ? undefined : () => goTo(at > 0 ? at - 1 : count - 1);
-      }
-      if (key === "Enter") return at >= 0 ? () => onTake(at) : undefined;
-      if (key === "Escape") {
-        if (open) return hide;
-        return event.currentTarget.value === "" ? undefined : onClear;
-      }
-      return undefined;
-    }
   };
-  return { open: open && count > 0, at, show, hide, onKeyDown };
+  return { open: shown, at, show, hide, onKeyDown };
 }

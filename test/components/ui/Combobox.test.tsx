@@ -1,0 +1,108 @@
+import { render, screen } from "@testing-library/react";
+import userEvent from "@testing-library/user-event";
+import { useState } from "react";
+import { describe, expect, it, vi } from "vitest";
+import { Combobox } from "#ui/Combobox.tsx";
+
+const options = [
+  { id: "a", label: "Marlow Fen" },
+  { id: "b", label: "Cold Ash Hill", detail: "last driven Tuesday" },
+  { id: "c", label: "Café Bend" },
+];
+
+function Picker({ onPick, onMake }: { onPick: (id: string) => void; onMake: (text: string) => void }) {
+  const [text, setText] = useState("");
+  return (
+    <Combobox
+      label="Track"
+      text={text}
+      onText={setText}
+      options={options}
+      onPick={(option) => {
+        setText(option.label);
+        onPick(option.id);
+      }}
+      sayMake={(typed) => `Make new track "${typed}"`}
+      onMake={onMake}
+    />
+  );
+}
+
+function setUp() {
+  const onPick = vi.fn();
+  const onMake = vi.fn();
+  render(<Picker onPick={onPick} onMake={onMake} />);
+  return { onPick, onMake, field: screen.getByRole("combobox", { name: "Track" }), user: userEvent.setup() };
+}
+
+describe("Combobox", () => {
+  it("opens with Down, walks, and takes with Enter", async () => {
+    const { field, user, onPick } = setUp();
+    await user.tab();
+    expect(screen.queryByRole("listbox")).not.toBeInTheDocument();
+    await user.keyboard("{ArrowDown}");
+    expect(field).toHaveAttribute("aria-expanded", "true");
+    const first = screen.getByRole("option", { name: "Marlow Fen" });
+    expect(first).toHaveAttribute("aria-selected", "true");
+    expect(field).toHaveAttribute("aria-activedescendant", first.id);
+    await user.keyboard("{ArrowDown}{Enter}");
+    expect(onPick).toHaveBeenCalledExactlyOnceWith("b");
+    expect(field).toHaveValue("Cold Ash Hill");
+    expect(field).toHaveFocus();
+    expect(field).toHaveAttribute("aria-expanded", "false");
+  });
+
+  it("goes to the last option with Up, and round", async () => {
+    const { user } = setUp();
+    await user.tab();
+    await user.keyboard("{ArrowUp}");
+    expect(screen.getByRole("option", { name: "Café Bend" })).toHaveAttribute("aria-selected", "true");
+    await user.keyboard("{ArrowDown}");
+    expect(screen.getByRole("option", { name: "Marlow Fen" })).toHaveAttribute("aria-selected", "true");
+  });
+
+  it("takes nothing by itself: Enter without walking is left to the form", async () => {
+    const { user, field, onPick, onMake } = setUp();
+    await user.type(field, "marlow{Enter}");
+    expect(onPick).not.toHaveBeenCalled();
+    expect(onMake).not.toHaveBeenCalled();
+  });
+
+  it("closes with Escape and clears with a second one", async () => {
+    const { user, field } = setUp();
+    await user.type(field, "ash");
+    await user.keyboard("{Escape}");
+    expect(field).toHaveValue("ash");
+    expect(field).toHaveAttribute("aria-expanded", "false");
+    await user.keyboard("{Escape}");
+    expect(field).toHaveValue("");
+  });
+
+  it("opens with Alt and Down without going in", async () => {
+    const { user, field } = setUp();
+    await user.tab();
+    await user.keyboard("{Alt>}{ArrowDown}{/Alt}");
+    expect(field).toHaveAttribute("aria-expanded", "true");
+    expect(field).not.toHaveAttribute("aria-activedescendant");
+  });
+
+  it("offers to make what is not there yet", async () => {
+    const { user, field, onMake } = setUp();
+    await user.type(field, " North Weir ");
+    await user.click(screen.getByRole("option", { name: 'Make new track "North Weir"' }));
+    expect(onMake).toHaveBeenCalledExactlyOnceWith("North Weir");
+    expect(field).toHaveFocus();
+  });
+
+  it("offers the old name for one that differs in case, accents or spaces", async () => {
+    const { user, field } = setUp();
+    await user.type(field, "cafe  BEND");
+    expect(screen.getAllByRole("option").map((option) => option.textContent)).toEqual(["Café Bend"]);
+  });
+
+  it("keeps Left and Right for the text", async () => {
+    const { user, field } = setUp();
+    await user.type(field, "fe{ArrowLeft}x");
+    expect(field).toHaveValue("fxe");
+  });
+});
