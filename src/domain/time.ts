@@ -1,0 +1,68 @@
+const minute = 60_000;
+const hour = 3_600_000;
+
+function checked(value: number, decimals: number): number {
+  if (!Number.isFinite(value)) throw new RangeError(`a time must be a finite number, not ${value}`);
+  if (!(Number.isInteger(decimals) && decimals >= 0 && decimals <= 3))
+    throw new RangeError(`a time has 0 to 3 decimals, not ${decimals}`);
+  return value;
+}
+
+/** Nearest multiple of the last shown digit, halves away from zero. */
+function rounded(ms: number, decimals: number): number {
+  const unit = 10 ** (3 - decimals);
+  return Math.sign(ms) * Math.round(Math.abs(ms) / unit) * unit;
+}
+
+/**
+ * A lap time as it stands in the ledger: "1:23.456", under a minute "59.120", with hours "1:02:03.400".
+ * Fewer decimals show fewer digits and never round up: a time known to tenths is "1:23.4" as typed.
+ * @param ms milliseconds; a fraction of one (a median may have it) is rounded first
+ * @param decimals 0 to 3
+ * @throws RangeError when `ms` is not finite
+ */
+export function formatLapTime(ms: number, decimals = 3): string {
+  const whole = Math.round(checked(ms, decimals));
+  const size = Math.abs(whole);
+  const two = (value: number) => String(value).padStart(2, "0");
+  const hours = Math.floor(size / hour);
+  const minutes = Math.floor((size % hour) / minute);
+  const seconds = Math.floor((size % minute) / 1000);
+  const fraction = String(size % 1000)
+    .padStart(3, "0")
+    .slice(0, decimals);
+  const clock =
+    hours > 0
+      ? `${hours}:${two(minutes)}:${two(seconds)}`
+      : minutes > 0
+        ? `${minutes}:${two(seconds)}`
+        : String(seconds);
+  return `${whole < 0 ? "−" : ""}${clock}${decimals > 0 ? `.${fraction}` : ""}`;
+}
+
+/**
+ * A difference of times, always signed: "−0.312", "+1.011", "±0.000"; from a minute on "+1:02.300". No unit.
+ * Rounds to the nearest last digit; what rounds to nothing is "±".
+ * @param ms milliseconds, negative = faster
+ */
+export function formatDelta(ms: number, decimals = 3): string {
+  const value = rounded(checked(ms, decimals), decimals);
+  const sign = value < 0 ? "−" : value > 0 ? "+" : "±";
+  return sign + formatLapTime(Math.abs(value), decimals);
+}
+
+/** A length of time in seconds with its unit: "0.312 s", "−1.01 s". Rounds to the nearest last digit. */
+export function formatSeconds(ms: number, decimals = 3): string {
+  const value = rounded(checked(ms, decimals), decimals);
+  return `${value < 0 ? "−" : ""}${(Math.abs(value) / 1000).toFixed(decimals)} s`;
+}
+
+/**
+ * A share as a percentage: 0.0037 is "0.37 %" with two decimals.
+ * @param fraction 1 = 100 %
+ * @param decimals 0 to 3
+ */
+export function formatPercent(fraction: number, decimals = 1): string {
+  const digits = (Math.abs(checked(fraction, decimals)) * 100).toFixed(decimals);
+  return `${fraction < 0 && Number(digits) > 0 ? "−" : ""}${digits} %`;
+}
