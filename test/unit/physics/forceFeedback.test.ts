@@ -1,0 +1,59 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { gainForPeak, gainForShare, headroomDecibels, rimForce } from "#physics";
+
+describe("force feedback", () => {
+  test("the gain for a peak leaves the reserve, by hand", () => {
+    expect(gainForPeak({ gain: 60, peak: 90, reserve: 0.1 })).toBeCloseTo(60, 12);
+    expect(gainForPeak({ gain: 50, peak: 80, reserve: 0.1 })).toBeCloseTo(56.25, 12);
+  });
+
+  test("a cut-off peak gives a reason, not a gain", () => {
+    expect(gainForPeak({ gain: 60, peak: 100, reserve: 0.1 })).toMatchObject({ known: false });
+    expect(gainForPeak({ gain: 0, peak: 80, reserve: 0.1 })).toMatchObject({ known: false });
+    expect(gainForPeak({ gain: 60, peak: 80, reserve: 1 })).toMatchObject({ known: false });
+  });
+
+  test("after the change the peak stands just under the limit", () => {
+    const some = fc.double({ min: 1, max: 99, noNaN: true });
+    fc.assert(
+      fc.property(some, some, fc.double({ min: 0, max: 0.5, noNaN: true }), (gain, peak, reserve) => {
+        const next = gainForPeak({ gain, peak, reserve });
+        if (typeof next !== "number") throw new Error(next.reason);
+        expect((peak * next) / gain).toBeCloseTo(100 * (1 - reserve), 8);
+      }),
+      { seed: 5 },
+    );
+  });
+
+  test("a share of 0 or of 0.3 and more gives a reason", () => {
+    for (const share of [0, -0.1, 0.3, 0.9]) expect(gainForShare({ gain: 60, share }).known).toBe(false);
+    expect(gainForShare({ gain: 60, share: 0.1, wanted: 0.4 }).known).toBe(false);
+  });
+
+  test("the wanted share is 1 % unless said, and the range is sorted both when gain falls and when it rises", () => {
+    expect(gainForShare({ gain: 60, share: 0.1 })).toEqual(
+      gainForShare({ gain: 60, share: 0.1, wanted: 0.01 }),
+    );
+    const share = fc.integer({ min: 1, max: 299 }).map((thousandths) => thousandths / 1000);
+    fc.assert(
+      fc.property(share, share, (now, wanted) => {
+        const range = gainForShare({ gain: 60, share: now, wanted });
+        if (!range.known) throw new Error(range.reason);
+        return range.low <= range.high && range.low > 0 && range.high > 60 === now < wanted;
+      }),
+      { seed: 6 },
+    );
+  });
+
+  test("headroom is below 0 where the peak lies over the limit", () => {
+    expect(headroomDecibels({ peak: 120, limit: 100 })).toBeLessThan(0);
+    expect(() => headroomDecibels({ peak: 0, limit: 100 })).toThrow(/peak/);
+  });
+
+  test("force at the rim by hand, and a reason without a radius", () => {
+    expect(rimForce({ torque: 15, radius: 0.15 })).toEqual({ known: true, value: 100 });
+    expect(rimForce({ torque: 15, radius: 0 }).known).toBe(false);
+    expect(() => rimForce({ torque: Number.NaN, radius: 1 })).toThrow(/torque/);
+  });
+});
