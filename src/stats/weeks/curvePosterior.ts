@@ -126,9 +126,7 @@ function fitWith(
   };
   const expected = (session: number, place: number) =>
     columns.reduce((sum, column) => sum + column.mean * column.at(session, place), 0);
-  const level = of(
-    history.map((session, i) => session.medianMs - usual - expected(i, places[i] ?? 0)),
-  );
+  const level = of(history.map((session, i) => session.medianMs - usual - expected(i, places[i] ?? 0)));
   const logOfPrecision = lower.reduce((sum, row, i) => sum + Math.log(row[i] ?? 1), 0);
   const logOfCorrelation = ((history.length - 1) / 2) * Math.log(1 - correlation ** 2);
   return {

@@ -39,11 +39,15 @@ export function futurePlaces(history: readonly PastSession[], future: readonly F
  * Refuses sessions with a value that is not a finite number, or with laps or times below nothing.
  * @throws RangeError that names the session and the value
  */
-export function requireSessions(history: readonly PastSession[], future: readonly FutureSession[] = []): void {
+export function requireSessions(
+  history: readonly PastSession[],
+  future: readonly FutureSession[] = [],
+): void {
   history.forEach((session, index) => {
     for (const name of ["lapsBefore", "laps", "medianMs", "bestMs"] as const) {
       requireNumber(session[name], `history[${index}].${name}`);
-      if (session[name] < 0) throw new RangeError(`history[${index}].${name} is ${session[name]}: 0 or more is needed`);
+      if (session[name] < 0)
+        throw new RangeError(`history[${index}].${name} is ${session[name]}: 0 or more is needed`);
     }
     if (session.medianMs === 0) throw new RangeError(`history[${index}].medianMs is 0: a lap time is needed`);
   });

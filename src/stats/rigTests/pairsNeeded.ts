@@ -1,0 +1,40 @@
+import { normalQuantile } from "../sample/distributions/normalQuantile.ts";
+import { requireFraction } from "../sample/numbers.ts";
+
+/** Asymptotic efficiency of the signed-rank test against the t test on normal differences, 3/π. */
+const EFFICIENCY = 3 / Math.PI;
+
+/**
+ * Pairs of runs that a rig test needs: ((z₁₋α⁄₂ + z₁₋β)·σ/δ)²/0.955 + z²₁₋α⁄₂/2 + ½, rounded up (Lehmann 1975,
+ * "Nonparametrics", with the two last terms for small numbers), and at least as many as can decide at all.
+ * @param difference smallest difference worth finding, ms
+ * @param standardDeviation of the difference of two neighbouring runs, drift included, ms
+ * @param power wanted chance to find it, a fraction
+ * @param level two-sided level of the test, a fraction
+ * @throws RangeError for a difference of 0, a spread that is not above 0, or fractions outside 0 to 1
+ * @example pairsNeeded({ difference: 150, standardDeviation: 250, power: 0.8, level: 0.1 }) // 20
+ */
+export function pairsNeeded(plan: {
+  readonly difference: number;
+  readonly standardDeviation: number;
+  readonly power: number;
+  readonly level: number;
+}): number {
+  const { difference, standardDeviation, power, level } = plan;
+  requireFraction(power, "power");
+  requireFraction(level, "level");
+  if (!(Math.abs(difference) > 0 && Number.isFinite(difference))) {
+    throw new RangeError(`difference is ${difference}: a number other than 0 is needed`);
+  }
+  if (!(standardDeviation > 0 && Number.isFinite(standardDeviation))) {
+    throw new RangeError(`standardDeviation is ${standardDeviation}: a number above 0 is needed`);
+  }
+  const z = normalQuantile(1 - level / 2);
+  const ratio = ((z + normalQuantile(power)) * standardDeviation) / difference;
+  return Math.max(leastPairs(level), Math.ceil(ratio ** 2 / EFFICIENCY + (z * z) / 2 + 0.5));
+}
+
+/** One pair more than the exact test needs to reach the level at all: 6 at 0.1, 7 at 0.05, 9 at 0.01. */
+function leastPairs(level: number): number {
+  return Math.ceil(Math.log2(2 / level)) + 1;
+}
