@@ -1,0 +1,6 @@
+export type { Ask, Entry, EntryContext, EntryForm, TypedLap } from "./context.ts";
+export { longestNote } from "./note.ts";
+export { nothingTyped, parseEntry } from "./parseEntry.ts";
+export { type PasteLine, parsePaste } from "./parsePaste.ts";
+export { readTime, type TimeContext } from "./readTime.ts";
+export type { ReadTime, TimeForm } from "./word.ts";

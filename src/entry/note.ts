@@ -1,0 +1,31 @@
+import type { Reading } from "#domain";
+import { visiblePart } from "./characters.ts";
+import { refuse } from "./word.ts";
+
+/** Most characters (code points) of a lap's note. */
+export const longestNote = 2_000;
+
+/** Where the note's stroke stands, plain or full-width; the length of the text when there is none. */
+export function strokeAt(text: string): number {
+  const at = text.search(/[/／]/);
+  return at < 0 ? text.length : at;
+}
+
+/** Reads what stands behind the stroke, kept as typed but for the spaces around it. */
+export function readNote(text: string, stroke: number): Reading<{ note?: string }> {
+  const behind = text.slice(stroke + 1);
+  const { start, end } = visiblePart(behind);
+  const note = behind.slice(start, end);
+  if (note === "") return { ok: true };
+  if (note.length > longestNote) {
+    const count = [...note].length;
+    if (count > longestNote)
+      return refuse(
+        stroke + 1 + start,
+        note.length,
+        `The note has ${count} characters.`,
+        `A lap's note has up to ${longestNote}; the session's note holds more.`,
+      );
+  }
+  return { ok: true, note };
+}

@@ -1,0 +1,106 @@
+import { type Problem, type Reading, remarkKinds } from "#domain";
+import { asksOf } from "./asks.ts";
+import { fold, placed, visiblePart } from "./characters.ts";
+import type { Entry, EntryContext, TypedLap } from "./context.ts";
+import { type LapTimes, readLapTimes } from "./lapTimes.ts";
+import { readNote, strokeAt } from "./note.ts";
+import type { WordOptions } from "./readWord.ts";
+import type { Base, BaseName } from "./relative.ts";
+import { tensReachMs } from "./shortForm.ts";
+import { type EntryParts, splitEntry } from "./splitEntry.ts";
+import { scaledDeviation } from "./usual.ts";
+import { refuse } from "./word.ts";
+
+/** The problem of an empty line: always this very object, so that a screen can keep quiet about it. */
+export const nothingTyped: Problem = {
+  at: 0,
+  length: 0,
+  wrong: "Nothing is typed yet.",
+  right: "Write a lap time such as 1:23.456.",
+};
+
+/**
+ * Reads a whole entry line: a lap time in any form, or sectors, or a lap time with its sectors; then remarks; then a
+ * note behind a stroke. Remarks alone are a lap without a time. Never throws on any text.
+ * @returns the lap to store, how it was written, and the reasons to want a second Enter; or what is wrong
+ */
+export function parseEntry(text: string, context: EntryContext): Reading<Entry> {
+  return readEntry(
+    text,
+    context,
+    context.paceTimes.toSorted((a, b) => a - b),
+  );
+}
+
+/** The same, with the pace times already sorted. */
+export function readEntry(text: string, context: EntryContext, sorted: readonly number[]): Reading<Entry> {
+  const { start, end } = visiblePart(text);
+  if (start === end) return { ok: false, problem: nothingTyped };
+  const stroke = strokeAt(text);
+  const note = readNote(text, stroke);
+  if (!note.ok) return note;
+  const folding = fold(text.slice(0, stroke));
+  if (!folding.ok) return folding;
+  const { text: head, places } = folding.folded;
+  if (head === "")
+    return refuse(
+      start,
+      end - start,
+      "A note needs a lap before it.",
+      `Write the time or a remark first: 1:23.456 / note, or o / note for an ${remarkKinds[0].word} without a time.`,
+    );
+  const lap = readHead(head, context, sorted);
+  if (!lap.ok) return { ok: false, problem: placed(lap.problem, places) };
+  const typed: TypedLap = note.note === undefined ? lap.lap : { ...lap.lap, note: note.note };
+  return { ...lap, lap: typed };
+}
+
+function readHead(head: string, context: EntryContext, sorted: readonly number[]): Reading<Entry> {
+  const parts = splitEntry(head, context.corners);
+  if (!parts.ok) return parts;
+  const { remarks, times } = parts;
+  const [first, ...rest] = times;
+  if (first === undefined) return { ok: true, lap: { remarks }, form: "no time", asks: [] };
+  const read = readLapTimes([first, ...rest], optionsOf(parts, context, sorted), context);
+  if (!read.ok) return read;
+  const lap = lapOf(read, parts);
+  return {
+    ok: true,
+    lap,
+    form: read.form,
+    asks: asksOf(lap, read.form, read.mayLackMinute, context, sorted),
+  };
+}
+
+function lapOf({ ms, decimals, sectors }: LapTimes, { remarks }: EntryParts): TypedLap {
+  return sectors === undefined ? { ms, decimals, remarks } : { ms, decimals, sectors, remarks };
+}
+
+/** Deviations within which a lap without a remark is taken for a usual one, and the least reach that gives. */
+const reachDeviations = 6;
+const leastReachMs = 800;
+
+function optionsOf({ remarks }: EntryParts, context: EntryContext, sorted: readonly number[]): WordOptions {
+  const deviation = scaledDeviation(sorted);
+  const reachMs =
+    deviation === undefined
+      ? tensReachMs
+      : Math.min(tensReachMs, Math.max(leastReachMs, reachDeviations * deviation));
+  const [base, baseName] = baseOf(context);
+  return {
+    nearMs: context.usualMs,
+    mustTypeTens: remarks.length > 0,
+    reachMs,
+    displayDecimals: context.displayDecimals,
+    base,
+    baseName,
+  };
+}
+
+function baseOf(context: EntryContext): readonly [Base | undefined, BaseName] {
+  const base = (ms: number | undefined, decimals: number | undefined) =>
+    ms === undefined ? undefined : { ms, decimals: decimals ?? 3 };
+  if (context.relativeTo === "pb") return [base(context.pbMs, context.pbDecimals), "your PB"];
+  if (context.relativeTo === "target") return [base(context.targetMs, 3), "the target"];
+  return [base(context.previousMs, context.previousDecimals), "the lap before"];
+}

@@ -1,0 +1,59 @@
+import { isClean, latestMs, type Reading } from "#domain";
+import type { Entry, EntryContext, TypedLap } from "./context.ts";
+import { nothingTyped, readEntry } from "./parseEntry.ts";
+import { insertSorted, medianOf } from "./usual.ts";
+
+/** One pasted line and what it was read as. */
+export interface PasteLine {
+  /** Counted from 1, empty lines included. */
+  readonly lineNumber: number;
+  /** The line as pasted. */
+  readonly text: string;
+  readonly reading: Reading<Entry>;
+}
+
+const lineEnd = /\r\n|[\n\r\u0085\u2028\u2029]/;
+const counter = /^\s*\d{1,4}(?:[.)] +|[.)]?\t+)(?=\S)/;
+
+/**
+ * Reads pasted text, one lap a line. Short and relative forms are completed in order, as if each line had been typed
+ * after the one before. Tabs count as spaces; empty lines are passed over; a counter in front ("3. ", "3) ", "3" and
+ * a tab) is left out where the rest is a time in full or a line of sectors. No line is dropped: what cannot be read
+ * comes back with its problem.
+ */
+export function parsePaste(text: string, context: EntryContext): { readonly lines: readonly PasteLine[] } {
+  const sorted = context.paceTimes.toSorted((a, b) => a - b);
+  let now = context;
+  const lines: PasteLine[] = [];
+  for (const [index, line] of text.split(lineEnd).entries()) {
+    const reading = readLine(line, now, sorted);
+    if (!reading.ok && reading.problem === nothingTyped) continue;
+    lines.push({ lineNumber: index + 1, text: line, reading });
+    if (reading.ok) now = after(reading.lap, now, sorted);
+  }
+  return { lines };
+}
+
+function readLine(line: string, context: EntryContext, sorted: readonly number[]): Reading<Entry> {
+  const whole = readEntry(line.replaceAll("\t", " "), context, sorted);
+  const counted = whole.ok ? null : counter.exec(line);
+  if (counted === null) return whole;
+  // Blanks for the counter keep every place in the line where it was.
+  const rest = " ".repeat(counted[0].length) + line.slice(counted[0].length).replaceAll("\t", " ");
+  const reading = readEntry(rest, context, sorted);
+  return reading.ok && (reading.form === "full" || reading.form === "sectors") ? reading : whole;
+}
+
+/** What is known when the next line is read. Adds a pace lap to the sorted times. */
+function after(lap: TypedLap, context: EntryContext, sorted: number[]): EntryContext {
+  const next = { ...context, previousMs: lap.ms, previousDecimals: lap.decimals };
+  if (!isClean(lap)) return next;
+  if (context.isPaceRun !== false) insertSorted(sorted, lap.ms);
+  const isPb =
+    context.isPractice &&
+    (context.pbMs === undefined || latestMs({ ms: lap.ms, decimals: lap.decimals ?? 3 }) < context.pbMs);
+  const best = isPb
+    ? { pbMs: lap.ms, pbDecimals: lap.decimals }
+    : { pbMs: next.pbMs, pbDecimals: next.pbDecimals };
+  return { ...next, ...best, usualMs: medianOf(sorted) ?? best.pbMs ?? context.usualMs };
+}

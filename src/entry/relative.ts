@@ -1,0 +1,70 @@
+import type { Reading } from "#domain";
+import { formatDelta, formatLapTime } from "#domain";
+import { quoted, type ReadTime, refuse } from "./word.ts";
+
+/** What a signed entry is measured from. */
+export interface Base {
+  readonly ms: number;
+  readonly decimals: number;
+}
+
+/** What the base is called in sentences. */
+export type BaseName = "the lap before" | "your PB" | "the target";
+
+const shape = /^([+-])(\d+)(?:[.,](\d+))?$/;
+
+/**
+ * Reads "+0.6" or "-0.25": seconds added to or taken from the lap before, the PB or the target. The lap is known to
+ * the fewer of both numbers of decimals. Refused without a base and where nothing or less would be left.
+ */
+export function readRelative(text: string, base: Base | undefined, name: BaseName): Reading<ReadTime> {
+  const match = shape.exec(text);
+  if (match === null)
+    return refuse(
+      0,
+      text.length,
+      `${quoted(text)} is not a difference in seconds.`,
+      "Write +0.6 or -0.25, for example.",
+    );
+  const [, sign = "", seconds = "", fraction = ""] = match;
+  if (fraction.length > 3)
+    return refuse(
+      text.length - fraction.length,
+      fraction.length,
+      `A difference has up to three decimals: ${quoted(fraction)} has ${fraction.length}.`,
+      `Write ${sign}${seconds}.${fraction.slice(0, 3)} if you mean thousandths.`,
+    );
+  if (fraction === "" && seconds.length > 2)
+    return refuse(
+      0,
+      text.length,
+      `${quoted(text)} would be ${seconds.length > 6 ? "very many" : Number(seconds)} seconds.`,
+      `Write ${sign}0.${seconds.slice(0, 3)} if you mean a part of a second, or ${sign}${seconds.slice(0, 4)}.0.`,
+    );
+  if (seconds.length > 4)
+    return refuse(
+      1,
+      seconds.length,
+      "A difference has up to four digits before its point.",
+      "Write the whole time instead, such as 1:23.456.",
+    );
+  if (base === undefined) return refuseWithoutBase(text, name);
+  const difference = (Number(seconds) * 1000 + Number(fraction.padEnd(3, "0"))) * (sign === "-" ? -1 : 1);
+  const ms = Math.round(base.ms) + difference;
+  if (ms <= 0)
+    return refuse(
+      0,
+      text.length,
+      `${formatDelta(difference, fraction.length)} s to ${name}, ${formatLapTime(base.ms, base.decimals)}, would leave no time.`,
+      "Write a smaller difference or the whole time.",
+    );
+  return { ok: true, ms, decimals: Math.min(base.decimals, fraction.length), form: "relative" };
+}
+
+function refuseWithoutBase(text: string, name: BaseName) {
+  const wrong =
+    name === "the lap before"
+      ? "There is no time before this one to measure from."
+      : `There is no ${name === "your PB" ? "PB" : "target time"} yet to measure from.`;
+  return refuse(0, text.length, wrong, `Write the whole time instead of ${quoted(text)}, such as 1:23.456.`);
+}

@@ -1,0 +1,74 @@
+import type { Reading } from "#domain";
+import { formatLapTime } from "#domain";
+import { either, quoted, type ReadTime, refuse, wholeTime } from "./word.ts";
+
+/** What a short form is completed from. */
+export interface Completion {
+  /** The usual lap: median of the session's pace laps, else the page's PB. */
+  readonly nearMs?: number | undefined;
+  /** Set with a remark: such laps lie far off, so the tens of seconds must be typed. */
+  readonly mustTypeTens?: boolean | undefined;
+  /** How far from the usual a time completed by its tens may lie; 3 s unless the session's spread says less. */
+  readonly reachMs?: number | undefined;
+}
+
+/** What was typed of a time. */
+export interface TypedPart {
+  readonly text: string;
+  /** Under 10 s where the tens of seconds are left out, under 60 s where the minutes are. */
+  readonly ms: number;
+  readonly decimals: number;
+  readonly leftOut: "tens" | "minutes";
+}
+
+/** The widest distance from the usual, of the ten seconds or the minute a short form repeats in. */
+export const tensReachMs = 3_000;
+const minutesReachMs = 20_000;
+
+/**
+ * Completes the last digits of a lap time to the time nearest to the usual one. Refused, with the candidates, when
+ * the nearest lies more than 3 s (of 10) or 20 s (of 60) away. With a remark the tens must be typed, and a time
+ * under the usual by more than 3 s is refused as well: a lap with a remark that seems that fast has lost a minute.
+ */
+export function completeShort(typed: TypedPart, completion: Completion): Reading<ReadTime> {
+  const { text, decimals } = typed;
+  const { nearMs, mustTypeTens = false, reachMs = tensReachMs } = completion;
+  if (nearMs === undefined) return refuseWithoutUsual(typed);
+  const [below, above] = neighbours(typed, nearMs);
+  const times = either([below, above].map((ms) => wholeTime(ms, decimals)));
+  if (typed.leftOut === "tens" && mustTypeTens)
+    return refuse(
+      0,
+      text.length,
+      "With a remark the tens of seconds must be typed, because such laps lie far from the usual.",
+      `Write ${times}, for example.`,
+    );
+  const ms = nearMs - below <= above - nearMs ? below : above;
+  const over = typed.leftOut === "tens" ? reachMs : minutesReachMs;
+  const under = mustTypeTens ? tensReachMs : over;
+  if (ms - nearMs <= over && nearMs - ms <= under) return { ok: true, ms, decimals, form: "short" };
+  return refuse(
+    0,
+    text.length,
+    `${quoted(text)} could be ${times}: neither is near enough to your usual ${formatLapTime(nearMs)}.`,
+    `Write ${times}.`,
+  );
+}
+
+/** The last time ending as typed that is not over the usual, and the first one after it. */
+function neighbours({ ms, leftOut }: TypedPart, nearMs: number): readonly [number, number] {
+  const period = leftOut === "tens" ? 10_000 : 60_000;
+  const fewest = ms === 0 ? 1 : 0;
+  const periods = Math.max(fewest, Math.floor((nearMs - ms) / period));
+  return [periods * period + ms, (periods + 1) * period + ms];
+}
+
+function refuseWithoutUsual({ text, ms, decimals, leftOut }: TypedPart) {
+  const example = wholeTime((leftOut === "tens" ? 80_000 : 60_000) + ms, decimals);
+  return refuse(
+    0,
+    text.length,
+    `There is no lap yet that ${quoted(text)} could be completed from.`,
+    `Write the whole time, such as ${example}.`,
+  );
+}
