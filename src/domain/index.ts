@@ -1,6 +1,7 @@
 export * from "./allRows.ts";
 export * from "./calendar.ts";
 export * from "./canonicalText.ts";
+export * from "./comboName.ts";
 export * from "./figure.ts";
 export * from "./lapSets.ts";
 export * from "./problem.ts";

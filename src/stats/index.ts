@@ -15,6 +15,7 @@ export { type Summary, summary } from "./sample/summary.ts";
 // The time account
 
 // Inside a run
+export { type KnownBest, type LapDifferences, lapDifferences } from "./run/lapDifferences.ts";
 
 // Over weeks
 

@@ -1,0 +1,70 @@
+import type { ReadOnlyLogbook } from "#db";
+import { type JobArguments, type JobName, type JobResult, runJob } from "./jobs/jobs.ts";
+
+/** Puts a job to whoever computes it: the worker in the app, the spot itself in tests. */
+export type Ask = <J extends JobName>(
+  book: ReadOnlyLogbook,
+  job: J,
+  details: JobArguments<J>,
+) => Promise<JobResult<J>>;
+
+/** What goes to the worker. */
+export interface Question {
+  readonly number: number;
+  readonly logbook: string;
+  readonly job: JobName;
+  readonly details: unknown;
+}
+/** What comes back. */
+export type Answer =
+  | { readonly number: number; readonly result: unknown }
+  | { readonly number: number; readonly fault: string };
+
+/** Computes on the spot: for tests, and for browsers without workers. */
+export const askHere: Ask = (book, job, details) => runJob(book, job, details);
+
+const patience = 30_000;
+
+/** Computes in a worker of its own, started at the first question. A worker that fails or hangs is replaced. */
+export function makeWorkerAsk(): Ask {
+  let worker: Worker | undefined;
+  let lastNumber = 0;
+  const waiting = new Map<number, { resolve: (result: unknown) => void; reject: (fault: Error) => void }>();
+
+  const giveUp = (why: string) => {
+    worker?.terminate();
+    worker = undefined;
+    for (const { reject } of waiting.values()) reject(new Error(why));
+    waiting.clear();
+  };
+  const start = () => {
+    const fresh = new Worker(new URL("./worker.ts", import.meta.url), { type: "module" });
+    fresh.addEventListener("message", ({ data }: MessageEvent<Answer>) => {
+      const asked = waiting.get(data.number);
+      waiting.delete(data.number);
+      if ("fault" in data) asked?.reject(new Error(data.fault));
+      else asked?.resolve(data.result);
+    });
+    fresh.addEventListener("error", () => giveUp("The figures could not be worked out: their worker failed."));
+    return fresh;
+  };
+
+  return <J extends JobName>(book: ReadOnlyLogbook, job: J, details: JobArguments<J>) =>
+    new Promise<JobResult<J>>((resolve, reject) => {
+      worker ??= start();
+      lastNumber += 1;
+      const number = lastNumber;
+      const clock = setTimeout(() => giveUp("The figures could not be worked out in time."), patience);
+      waiting.set(number, {
+        resolve: (result) => {
+          clearTimeout(clock);
+          resolve(result as JobResult<J>);
+        },
+        reject: (fault) => {
+          clearTimeout(clock);
+          reject(fault);
+        },
+      });
+      worker.postMessage({ number, logbook: book.name, job, details } satisfies Question);
+    });
+}

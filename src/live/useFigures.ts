@@ -1,0 +1,48 @@
+import { useLiveQuery } from "dexie-react-hooks";
+import { useEffect, useState } from "react";
+import { type JobArguments, type JobName, type JobResult, markOf } from "./jobs/jobs.ts";
+import { useLogbook } from "./logbookContext.ts";
+
+/** Computed figures, or undefined until they are there for the first time. */
+export interface Figures<T> {
+  readonly value: T | undefined;
+  /** True while newer figures are being worked out; `value` is then the last one known. */
+  readonly isRenewing: boolean;
+}
+
+interface State<T> {
+  readonly about: string;
+  readonly mark: unknown;
+  readonly value?: T;
+  readonly fault?: Error;
+}
+
+/**
+ * The figures of one job, computed off the page and asked for again whenever what they rest on has changed. A job
+ * that fails is thrown into the nearest boundary.
+ */
+export function useFigures<J extends JobName>(job: J, details: JobArguments<J>): Figures<JobResult<J>> {
+  const { book, ask } = useLogbook();
+  const about = `${book.name} ${job} ${JSON.stringify(details)}`;
+  const mark = useLiveQuery(() => markOf(book, job, details), [about]);
+  const [state, setState] = useState<State<JobResult<J>>>();
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `about` stands for job and details
+  useEffect(() => {
+    if (mark === undefined) return;
+    let isOvertaken = false;
+    ask(book, job, details).then(
+      (value) => isOvertaken || setState({ about, mark, value }),
+      (fault: Error) => isOvertaken || setState({ about, mark, fault }),
+    );
+    return () => {
+      isOvertaken = true;
+    };
+  }, [about, mark, ask, book]);
+
+  if (state?.fault && state.about === about && state.mark === mark) throw state.fault;
+  return {
+    value: state?.about === about ? state.value : undefined,
+    isRenewing: state?.about !== about || state.mark !== mark,
+  };
+}

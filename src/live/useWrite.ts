@@ -1,0 +1,66 @@
+import { type Change, LedgerFault, type Logbook, undoChange } from "#db";
+import { useNotices } from "#state/notices.ts";
+import { type Deed, useUndo } from "#state/undo.ts";
+import { useCallback } from "react";
+import { useLogbook } from "./logbookContext.ts";
+
+export interface WriteOptions {
+  /** Offer to take it back in a notice; on the undo list it stands either way. */
+  readonly isUndoOffered?: boolean;
+  /** Told instead of a notice when the write failed, by whoever still holds the text. */
+  readonly onFault?: (fault: LedgerFault) => void;
+}
+
+/** Runs a named write; gives its change, or undefined when it failed, which the driver has then been told. */
+export type RunWrite = (
+  work: (book: Logbook) => Promise<Change>,
+  options?: WriteOptions,
+) => Promise<Change | undefined>;
+
+/** The only way from a screen to the book. */
+export function useWrite(): RunWrite {
+  const { book } = useLogbook();
+  const say = useNotices((notices) => notices.say);
+  const push = useUndo((list) => list.push);
+
+  return useCallback<RunWrite>(
+    async function run(work, options = {}) {
+      try {
+        const change = await work(book);
+        if (change.edits.length > 0) {
+          push(deedOf(book, change));
+          if (options.isUndoOffered === true || change.overwrote !== undefined)
+            say({ kind: "done", text: `${change.what}.`, actions: [undoAction] });
+        }
+        return change;
+      } catch (error) {
+        if (!(error instanceof LedgerFault)) throw error;
+        const again = { name: "Try again", run: () => void run(work, options) };
+        if (options.onFault) options.onFault(error);
+        else say({ kind: "fault", text: error.message, actions: [again] });
+        return undefined;
+      }
+    },
+    [book, say, push],
+  );
+}
+
+const undoAction = { name: "Undo", run: () => void useUndo.getState().undo() };
+
+/** A change as something that can be taken back, and, taken back, done again. */
+function deedOf(book: Logbook, change: Change): Deed {
+  return {
+    what: change.what,
+    takeBack: async () => {
+      try {
+        const back = await undoChange(book, change);
+        useNotices.getState().say({ kind: "done", text: `${back.what}.`, actions: [] });
+        return deedOf(book, back);
+      } catch (error) {
+        if (!(error instanceof LedgerFault)) throw error;
+        useNotices.getState().say({ kind: "fault", text: error.message, actions: [] });
+        return undefined;
+      }
+    },
+  };
+}

@@ -1,0 +1,35 @@
+import { remarkKinds } from "#domain";
+import { Disclosure } from "#ui/Disclosure.tsx";
+import styles from "./EntryHelp.module.css";
+
+/** What may be typed, one click away from the field. */
+export function EntryHelp({ sectors }: { readonly sectors: number | undefined }) {
+  return (
+    <Disclosure title="What can be typed">
+      <dl className={styles["list"]}>
+        <dt>1:23.456</dt>
+        <dd>the whole time; a comma, or fewer decimals, will do</dd>
+        <dt>4912</dt>
+        <dd>the last digits, from the seconds' last digit on, near your usual pace</dd>
+        <dt>+0.6</dt>
+        <dd>slower than the lap before by so much; −0.25 faster</dd>
+        {sectors !== undefined && sectors > 1 && (
+          <>
+            <dt>27.1 31.42 24.9</dt>
+            <dd>{sectors} sector times with spaces between them, alone or after the lap time</dd>
+          </>
+        )}
+        {remarkKinds.map(({ letter, word }) => (
+          <div key={letter} className={styles["remark"]}>
+            <dt>{letter}</dt>
+            <dd>{word}</dd>
+          </div>
+        ))}
+        <dt>4912 f@5</dt>
+        <dd>a remark after the time, at corner 5; alone it is a lap without a time</dd>
+        <dt>/ words</dt>
+        <dd>a note behind the lap</dd>
+      </dl>
+    </Disclosure>
+  );
+}

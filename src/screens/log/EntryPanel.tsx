@@ -1,0 +1,176 @@
+import { formatLapTime, formatSeconds, remarkInWords } from "#domain";
+import type { EntryContext } from "#entry";
+import { useDevice } from "#state/device.ts";
+import { Button } from "#ui/Button.tsx";
+import { LiveRegion } from "#ui/LiveRegion.tsx";
+import { Notice } from "#ui/Notice.tsx";
+import { type ClipboardEvent, type KeyboardEvent, useEffect, useId, useRef, useState } from "react";
+import styles from "./EntryPanel.module.css";
+import { EntryHelp } from "./EntryHelp.tsx";
+import { Pad } from "./Pad.tsx";
+import { useIsTouch } from "./useIsTouch.ts";
+import type { Entry } from "./useEntry.ts";
+
+interface EntryPanelProps {
+  readonly entry: Entry;
+  readonly context: EntryContext;
+  /** Number the next lap will have. */
+  readonly lapNumber: number;
+  /** Said once when a lap is in the book: "Lap 4 stored, 1:23.456". */
+  readonly said: string;
+}
+
+/** One text field, what the text will become, and on touch the pad. Enter adds the lap. */
+export function EntryPanel({ entry, context, lapNumber, said }: EntryPanelProps) {
+  const { text, reading, standing, unstored } = entry;
+  const field = useRef<HTMLInputElement>(null);
+  const [isWriting, setWriting] = useState(false);
+  const isTouch = useIsTouch();
+  const pad = useDevice((device) => device.pad);
+  const isPadShown = pad === "shown" || (pad === "auto" && isTouch);
+  const id = useId();
+  useEffect(() => field.current?.focus({ preventScroll: true }), []);
+
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key !== "Enter") return;
+    event.preventDefault();
+    if (!event.repeat) entry.submit();
+  };
+  const onPaste = (event: ClipboardEvent) => {
+    const pasted = event.clipboardData.getData("text/plain");
+    if (!/[\r\n\u2028\u2029]/.test(pasted.trim())) return;
+    event.preventDefault();
+    entry.setPasted(pasted);
+  };
+  const isWrong = reading?.ok === false && standing.kind === "refused";
+  return (
+    <section className={styles["panel"]} aria-label="Entry">
+      {unstored.map((line) => (
+        <div key={line.id} role="alert">
+          <Notice
+            tone="caution"
+            actions={
+              <>
+                <Button onClick={() => entry.storeAgain(line)}>Try again</Button>
+                <Button onClick={() => entry.takeBack(line)}>Put it back in the field</Button>
+              </>
+            }
+          >
+            <p>
+              <strong>Not stored: {line.text}.</strong> {line.fault}
+            </p>
+          </Notice>
+        </div>
+      ))}
+      <div className={styles["line"]}>
+        <label className={styles["label"]} htmlFor={`${id}-field`}>
+          Lap {lapNumber}
+        </label>
+        <input
+          id={`${id}-field`}
+          ref={field}
+          className={styles["field"]}
+          value={text}
+          onChange={(event) => entry.setText(event.target.value)}
+          onKeyDown={onKeyDown}
+          onPaste={onPaste}
+          onBlur={() => setWriting(false)}
+          inputMode={isPadShown && !isWriting ? "none" : "text"}
+          enterKeyHint="done"
+          autoComplete="off"
+          autoCapitalize="off"
+          autoCorrect="off"
+          spellCheck={false}
+          aria-describedby={`${id}-reading`}
+          aria-invalid={isWrong || undefined}
+          placeholder="time"
+        />
+        <div id={`${id}-reading`} className={styles["reading"]}>
+          <ReadingOf entry={entry} context={context} lapNumber={lapNumber} />
+        </div>
+        {!isPadShown && (
+          <Button variant="primary" size="between" onClick={entry.submit} className={styles["add"]}>
+            Add
+          </Button>
+        )}
+      </div>
+      <LiveRegion message={isWrong ? `${reading.problem.wrong}. ${reading.problem.right}` : said} />
+      {isPadShown ? (
+        <Pad
+          text={text}
+          onText={(next) => {
+            entry.setText(next);
+            field.current?.focus({ preventScroll: true });
+          }}
+          onAdd={entry.submit}
+          onNote={() => {
+            if (!text.includes("/")) entry.setText(`${text} / `);
+            setWriting(true);
+            field.current?.blur();
+            window.requestAnimationFrame(() => {
+              setWriting(true);
+              field.current?.focus();
+            });
+          }}
+          hasSectors={(context.sectors ?? 0) > 1}
+        />
+      ) : (
+        <EntryHelp sectors={context.sectors} />
+      )}
+    </section>
+  );
+}
+
+function ReadingOf({ entry, context, lapNumber }: Omit<EntryPanelProps, "said">) {
+  const { reading, standing } = entry;
+  if (reading === undefined)
+    return (
+      <>
+        <p className={styles["time"]} data-empty="">
+          –:––.–––
+        </p>
+        <p className={styles["about"]}>{emptyHint(context)}</p>
+      </>
+    );
+  if (!reading.ok) {
+    const { wrong, right } = reading.problem;
+    return (
+      <p className={styles["problem"]} data-refused={standing.kind === "refused" || undefined}>
+        <strong>{wrong}.</strong> {right}.
+      </p>
+    );
+  }
+  const { ms, decimals, remarks, note, sectors } = reading.lap;
+  const about = [
+    `lap ${lapNumber}`,
+    ms === undefined ? undefined : toBest(ms, context),
+    ...remarks.map(remarkInWords),
+    sectors && `${sectors.length} sectors`,
+    note && "with a note",
+  ];
+  return (
+    <>
+      <p className={styles["time"]}>{ms === undefined ? "no time" : formatLapTime(ms, decimals)}</p>
+      {standing.kind === "asking" ? (
+        <p className={styles["ask"]} role="alert">
+          {standing.why} <strong>Enter again stores it.</strong>
+        </p>
+      ) : (
+        <p className={styles["about"]}>{about.filter(Boolean).join(" · ")}</p>
+      )}
+    </>
+  );
+}
+
+function emptyHint({ usualMs, displayDecimals }: EntryContext): string {
+  if (usualMs === undefined) return "Type the whole time: 1:23.456";
+  const whole = formatLapTime(usualMs, displayDecimals);
+  const short = whole.replace(/[^\d]/g, "").slice(-1 - displayDecimals);
+  return `${short} is enough for ${whole}`;
+}
+
+function toBest(ms: number, { pbMs }: EntryContext): string | undefined {
+  if (pbMs === undefined) return undefined;
+  if (ms === pbMs) return "level with your PB";
+  return `${formatSeconds(Math.abs(ms - pbMs))} ${ms > pbMs ? "off" : "under"} PB`;
+}

@@ -1,0 +1,91 @@
+import { type RemarkKind, aboutRemark } from "#domain";
+import { Button } from "#ui/Button.tsx";
+import { type PointerEvent, useState } from "react";
+import styles from "./Pad.module.css";
+import { pressKey, remarksIn, toggleRemark, toggleSign } from "./padText.ts";
+
+interface PadProps {
+  readonly text: string;
+  readonly onText: (text: string) => void;
+  readonly onAdd: () => void;
+  /** The driver wants to write words: give them the device's keyboard. */
+  readonly onNote: () => void;
+  /** Sectors are typed with spaces between them. */
+  readonly hasSectors: boolean;
+}
+
+const often: readonly RemarkKind[] = ["off", "spin", "cut", "traffic"];
+const seldom: readonly RemarkKind[] = ["contact", "slow", "out", "in"];
+const digits = ["1", "2", "3", "4", "5", "6", "7", "8", "9"];
+
+/** Keeps the focus in the entry line, so that a keyboard beside the pad goes on working. */
+const keepFocus = (event: PointerEvent) => event.preventDefault();
+
+/** Keys for the thumb, in place of the phone's keyboard. */
+export function Pad({ text, onText, onAdd, onNote, hasSectors }: PadProps) {
+  const [isMore, setMore] = useState(false);
+  const present = remarksIn(text);
+  const remark = (kind: RemarkKind) => (
+    <button
+      key={kind}
+      type="button"
+      className={styles["remark"]}
+      aria-pressed={present.includes(kind)}
+      onClick={() => onText(toggleRemark(text, kind))}
+    >
+      {aboutRemark(kind).word}
+    </button>
+  );
+  const key = (sign: string, name = sign) => (
+    <button key={sign} type="button" className={styles["key"]} aria-label={name} onClick={() => onText(pressKey(text, sign))}>
+      {sign}
+    </button>
+  );
+  const [row1, row2, row3] = [digits.slice(0, 3), digits.slice(3, 6), digits.slice(6)];
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: holds the focus in the entry line, offers nothing itself
+    <div className={styles["pad"]} onPointerDown={keepFocus} onMouseDown={(event) => event.preventDefault()}>
+      <div className={styles["remarks"]}>
+        {(isMore ? seldom : often).map(remark)}
+        <button type="button" className={styles["remark"]} aria-pressed={isMore} onClick={() => setMore(!isMore)}>
+          more
+        </button>
+        {hasSectors && (
+          <button type="button" className={styles["remark"]} onClick={() => onText(`${text} `)}>
+            space
+          </button>
+        )}
+      </div>
+      <div className={styles["keys"]}>
+        {row1.map((digit) => key(digit))}
+        <button
+          type="button"
+          className={styles["key"]}
+          aria-label="backspace"
+          onClick={() => onText([...text].slice(0, -1).join(""))}
+        >
+          ⌫
+        </button>
+        {row2.map((digit) => key(digit))}
+        {key(":", "colon")}
+        {row3.map((digit) => key(digit))}
+        {key(".", "point")}
+        <button
+          type="button"
+          className={styles["key"]}
+          aria-label="relative: plus or minus"
+          onClick={() => onText(toggleSign(text))}
+        >
+          +/−
+        </button>
+        {key("0")}
+        <button type="button" className={styles["key"]} onClick={onNote}>
+          note
+        </button>
+        <Button variant="primary" className={styles["key"]} onClick={onAdd}>
+          Add
+        </Button>
+      </div>
+    </div>
+  );
+}

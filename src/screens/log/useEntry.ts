@@ -1,0 +1,135 @@
+import { type NewLap, addLap } from "#db";
+import type { Id, Run } from "#domain";
+import { type EntryContext, type EntryReading, parseEntry } from "#entry";
+import { useDraft, useLogbook, useWrite } from "#live";
+import { useEffect, useMemo, useRef, useState } from "react";
+
+/** A line on its way into the book, or one that did not get there. What it was read as is what is stored. */
+export interface Line {
+  readonly id: Id;
+  readonly runId: Id;
+  readonly text: string;
+  readonly lap: NewLap;
+  readonly fault?: string;
+}
+
+interface Drafted {
+  readonly text: string;
+  readonly lines: readonly Line[];
+  /** Several lines pasted and not yet taken. */
+  readonly pasted?: string;
+}
+const nothing: Drafted = { text: "", lines: [] };
+
+/** What stands under the field besides the reading: a second Enter asked for, or a line that could not be read. */
+export type Standing = { readonly kind: "typing" | "refused" } | { readonly kind: "asking"; readonly why: string };
+
+export interface Entry {
+  readonly text: string;
+  readonly setText: (text: string) => void;
+  /** What the text will become; undefined while the field is empty. */
+  readonly reading: EntryReading | undefined;
+  readonly standing: Standing;
+  /** Lines that could not be stored yet. */
+  readonly unstored: readonly Line[];
+  /** How many lines are on their way, for numbering the next lap. */
+  readonly onTheWay: number;
+  readonly storeAgain: (line: Line) => void;
+  readonly takeBack: (line: Line) => void;
+  /** Enter or Add. */
+  readonly submit: () => void;
+  readonly pasted: string | undefined;
+  readonly setPasted: (text: string | undefined) => void;
+  /** Number of laps stored from here since the page was opened; moves when the next one is in the book. */
+  readonly stored: number;
+}
+
+const sameTapMs = 1000;
+
+/**
+ * The entry line of a session: its text, kept at every key; what it reads as; and the way into the book. The field
+ * is empty again at once, and a line is forgotten only when its transaction is complete.
+ */
+export function useEntry(sessionId: Id, run: Run | undefined, context: EntryContext): Entry {
+  const { book } = useLogbook();
+  const write = useWrite();
+  const draft = useDraft<Drafted>(`entry ${sessionId}`, nothing);
+  const [standing, setStanding] = useState<Standing>({ kind: "typing" });
+  const [stored, setStored] = useState(0);
+  const now = useRef(draft.value);
+  now.current = draft.value;
+  const lastAdded = useRef<{ text: string; at: number }>(undefined);
+
+  const { text, lines } = draft.value;
+  const reading = useMemo(() => (text.trim() === "" ? undefined : parseEntry(text, context)), [text, context]);
+
+  const keep = (patch: Partial<Drafted>) => {
+    now.current = { ...now.current, ...patch };
+    const { text: line, lines: onTheWay, pasted } = now.current;
+    draft.set(line === "" && onTheWay.length === 0 && pasted === undefined ? undefined : now.current);
+  };
+  const settle = (id: Id, fault?: string) =>
+    keep({
+      lines: now.current.lines.flatMap((line) =>
+        line.id !== id ? [line] : fault === undefined ? [] : [{ ...line, fault }],
+      ),
+    });
+
+  const store = async (line: Line) => {
+    const { runId, id, lap } = line;
+    const change = await write((to) => addLap(to, { runId, id, lap }), {
+      onFault: (fault) => settle(id, fault.message),
+    });
+    if (change === undefined) return;
+    settle(id);
+    setStored((count) => count + 1);
+  };
+  const takeBack = (line: Line) => {
+    settle(line.id);
+    keep({ text: line.text });
+  };
+
+  // Lines that an earlier page did not see arrive: their id is in the book, or they are stored now.
+  const { isRead } = draft;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the old draft has been read
+  useEffect(() => {
+    if (isRead) for (const line of now.current.lines) void store(line);
+  }, [isRead]);
+
+  const submit = () => {
+    if (run === undefined || reading === undefined) return;
+    if (!reading.ok) return setStanding({ kind: "refused" });
+    const at = Date.now();
+    const isAgain = lastAdded.current?.text === text && at - lastAdded.current.at < sameTapMs;
+    const why = reading.asks[0]?.sentence ?? (isAgain ? "The same lap again?" : undefined);
+    if (why !== undefined && standing.kind !== "asking") return setStanding({ kind: "asking", why });
+    const lap: NewLap = { ...reading.lap, source: "typed" };
+    const line: Line = { id: book.newId(), runId: run.id, text, lap };
+    lastAdded.current = { text, at };
+    setStanding({ kind: "typing" });
+    keep({ text: "", lines: [...now.current.lines, line] });
+    void store(line);
+  };
+
+  return {
+    text,
+    setText: (next) => {
+      setStanding({ kind: "typing" });
+      keep({ text: next });
+    },
+    reading,
+    standing,
+    unstored: lines.filter((line) => line.fault !== undefined),
+    onTheWay: lines.length,
+    storeAgain: (line) => void store(line),
+    takeBack,
+    submit,
+    stored,
+    pasted: draft.value.pasted,
+    setPasted: (pasted) => {
+      const { pasted: _, ...rest } = now.current;
+      now.current = pasted === undefined ? rest : { ...rest, pasted };
+      keep({});
+    },
+  };
+}

@@ -1,0 +1,66 @@
+import { type Lap, type Run, isClean, lapsInOrder, latestMs } from "#domain";
+
+/** A best time and to how many decimals it is known. */
+export interface KnownBest {
+  readonly ms: number;
+  readonly decimals: number;
+}
+
+/** One lap of the ledger with its differences in ms, negative = faster; each is missing where there is nothing to compare. */
+export interface LapDifferences {
+  readonly lap: Lap;
+  /** Place in its run, from 1. */
+  readonly number: number;
+  /** To the last clean lap before it in the run: after an off, a normal lap is no gain. */
+  readonly toClean?: number;
+  /** To the personal best as it stood when the lap was driven. */
+  readonly toBest?: number;
+  readonly toTarget?: number;
+  /** The lap took the personal best: its latest possible value is faster than the best before it. */
+  readonly isBest: boolean;
+}
+
+/**
+ * The laps of a session's runs with what each was against the lap before, the personal best and the target. A lap
+ * without a time ends the chain of differences to the last clean lap. The best of a summary run counts as a best.
+ * @param runs runs of one session in order
+ * @param best best of the page before the session, if there is one
+ */
+export function lapDifferences(
+  runs: readonly Run[],
+  best: KnownBest | undefined,
+  targetMs: number | undefined,
+): Map<Run["id"], LapDifferences[]> {
+  let standing = best;
+  return new Map(
+    runs.map((run) => {
+      let lastClean: number | undefined;
+      const rows = lapsInOrder(run).map((lap, index): LapDifferences => {
+        const { ms } = lap;
+        if (ms === undefined) {
+          lastClean = undefined;
+          return { lap, number: index + 1, isBest: false };
+        }
+        const toClean = lastClean === undefined ? undefined : ms - lastClean;
+        const toBest = standing === undefined ? undefined : ms - standing.ms;
+        const counts = isClean(lap) && lap.isNotBest === undefined && run.guest === undefined;
+        const isBest = counts && (standing === undefined || latestMs({ ...lap, ms }) < standing.ms);
+        if (isBest) standing = { ms, decimals: lap.decimals ?? 3 };
+        if (isClean(lap)) lastClean = ms;
+        return {
+          lap,
+          number: index + 1,
+          ...(toClean !== undefined && { toClean }),
+          ...(toBest !== undefined && { toBest }),
+          ...(targetMs !== undefined && { toTarget: ms - targetMs }),
+          isBest,
+        };
+      });
+      const { bestMs, bestDecimals = 3 } = run.summary ?? {};
+      const isWholeBest = bestMs !== undefined && run.guest === undefined;
+      if (isWholeBest && (standing === undefined || latestMs({ ms: bestMs, decimals: bestDecimals }) < standing.ms))
+        standing = { ms: bestMs, decimals: bestDecimals };
+      return [run.id, rows];
+    }),
+  );
+}
