@@ -1,0 +1,51 @@
+import { type Figure, known, unknown } from "#domain";
+import { requireNumber } from "../sample/numbers.ts";
+import type { FutureSession } from "../weeks/history.ts";
+import { type CurveSummary, type PracticeQuestion, summariseCurve } from "../weeks/practiceCurve.ts";
+import { type ExpectedSession, expectedSession } from "./expectedSession.ts";
+import { type ForecastKind, firstReached, futureFigures } from "./futureFigures.ts";
+
+export interface TargetForecast extends CurveSummary {
+  /** Share of the futures in which a planned session reaches the target, 0 to 1. */
+  readonly chance: number;
+  readonly expectedSession: ExpectedSession;
+}
+
+/** A forecast's question: the practice so far, the sessions planned before the date, and the target. */
+export interface TargetQuestion extends PracticeQuestion {
+  readonly future: readonly FutureSession[];
+  readonly targetMs: number;
+  readonly kind: ForecastKind;
+}
+
+/**
+ * Chance that one of the planned sessions reaches a target, from 2,000 seeded draws of the practice curve; for a
+ * best lap each session's median gets a draw of (best less median). Our methods, §6. Random numbers belong to (seed,
+ * draw, session), so a later date, more sessions or an easier target never lowers a chance.
+ * @returns a reason with fewer than 2 sessions, or when a past session has reached the target already
+ * @throws RangeError for a value that is not finite, naming it
+ */
+export function forecastTarget(question: TargetQuestion): Figure<TargetForecast> {
+  const { history, targetMs, kind } = question;
+  requireNumber(targetMs, "targetMs");
+  const reached = history.some((past) => (kind === "best" ? past.bestMs : past.medianMs) <= targetMs);
+  if (reached) return unknown("already reached");
+  return forecastAgain(question);
+}
+
+/**
+ * The same for a target that a past session may have reached before: the chance to reach it (again).
+ * @returns a reason with fewer than 2 sessions
+ */
+export function forecastAgain(question: TargetQuestion): Figure<TargetForecast> {
+  const futures = futureFigures(question, question.kind);
+  if (!futures.known) return futures;
+  const { posterior, draws, figures } = futures.value;
+  const first = firstReached(figures, question.targetMs);
+  const reached = first.reduce((sum, session) => sum + (session < Infinity ? 1 : 0), 0);
+  return known({
+    chance: first.length === 0 ? 0 : reached / first.length,
+    expectedSession: expectedSession(first),
+    ...summariseCurve(question, posterior, draws),
+  });
+}

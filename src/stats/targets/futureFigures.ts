@@ -1,0 +1,42 @@
+import { type Figure, known } from "#domain";
+import type { CurveDraws } from "../weeks/curveDraws.ts";
+import type { CurvePosterior } from "../weeks/curvePosterior.ts";
+import { drawCurve, type PracticeQuestion } from "../weeks/practiceCurve.ts";
+import { bestGaps } from "./bestGaps.ts";
+
+/** Kinds of target that have a forecast. */
+export type ForecastKind = "best" | "median";
+
+/** What each session to come may bring. */
+export interface FutureFigures {
+  readonly posterior: CurvePosterior;
+  readonly draws: CurveDraws;
+  /** Best laps or medians, one array of draws for each session to come. */
+  readonly figures: readonly Float64Array[];
+}
+
+/**
+ * Draws of the figure a target is about: the session's median, or its best lap (median + best less median).
+ * @returns a reason with fewer than 2 sessions
+ */
+export function futureFigures(question: PracticeQuestion, kind: ForecastKind): Figure<FutureFigures> {
+  const drawn = drawCurve(question);
+  if (!drawn.known) return drawn;
+  const { posterior, draws } = drawn.value;
+  if (kind === "median") return known({ posterior, draws, figures: draws.future });
+  const sessions = draws.future.length;
+  const gaps = bestGaps(question.history, posterior.usual, sessions, question.seed, draws.floors.length);
+  const figures = draws.future.map((medians, k) => medians.map((median, i) => median + (gaps[k]?.[i] ?? 0)));
+  return known({ posterior, draws, figures });
+}
+
+/** For each draw, the number (from 1) of the first session that reaches the target; Infinity where none does. */
+export function firstReached(figures: readonly Float64Array[], targetMs: number): Float64Array {
+  const first = new Float64Array(figures[0]?.length ?? 0).fill(Infinity);
+  figures.forEach((values, k) => {
+    values.forEach((value, draw) => {
+      if (value <= targetMs && first[draw] === Infinity) first[draw] = k + 1;
+    });
+  });
+  return first;
+}
