@@ -1,0 +1,81 @@
+/** What went wrong with the book, for code to decide on; the message is for the driver. */
+export type FaultCode =
+  | "newer"
+  | "newerTab"
+  | "gone"
+  | "closed"
+  | "quota"
+  | "refused"
+  | "missing"
+  | "invalid"
+  | "cancelled"
+  | "failed";
+
+/** A fault of the book: thrown, never swallowed. `message` says in plain words what was not done and what helps. */
+export class LedgerFault extends Error {
+  readonly code: FaultCode;
+
+  constructor(code: FaultCode, message: string, cause?: unknown) {
+    super(message, cause === undefined ? {} : { cause });
+    this.name = "LedgerFault";
+    this.code = code;
+  }
+}
+
+/** Names of an error and of those inside it: a full disk comes as AbortError with the true one in `inner`. */
+function namesOf(error: unknown): string[] {
+  const names: string[] = [];
+  for (let e = error; typeof e === "object" && e !== null && names.length < 8; ) {
+    const { name, inner, cause } = e as { name?: unknown; inner?: unknown; cause?: unknown };
+    if (typeof name === "string") names.push(name);
+    e = inner ?? cause;
+  }
+  return names;
+}
+
+const sentences: readonly (readonly [string, FaultCode, string])[] = [
+  [
+    "QuotaExceededError",
+    "quota",
+    "this browser has no space left for it. Save a backup to a file, make room, then try again.",
+  ],
+  [
+    "SecurityError",
+    "refused",
+    "this browser does not let the page store anything. Allow site data for this address, then reload.",
+  ],
+  [
+    "MissingAPIError",
+    "refused",
+    "this browser offers no database to pages. A current version of it does; private windows may not.",
+  ],
+  [
+    "DatabaseClosedError",
+    "closed",
+    "the logbook is closed in this tab. Reload the page; typed text is kept.",
+  ],
+  [
+    "InvalidStateError",
+    "closed",
+    "the browser lost its connection to the logbook. Reload the page; typed text is kept.",
+  ],
+];
+
+/**
+ * Any error as a LedgerFault.
+ * @param what what was not done, in past tense words with a capital: "Lap not stored"
+ */
+export function faultOf(error: unknown, what: string): LedgerFault {
+  if (error instanceof LedgerFault) return error;
+  const names = namesOf(error);
+  const inside =
+    typeof error === "object" && error !== null ? (error as { inner?: unknown }).inner : undefined;
+  if (inside instanceof LedgerFault) return inside;
+  for (const [name, code, sentence] of sentences)
+    if (names.includes(name)) return new LedgerFault(code, `${what}: ${sentence}`, error);
+  return new LedgerFault(
+    "failed",
+    `${what}: the browser's database gave up (${names[0] ?? "no reason given"}). Nothing was changed; try again.`,
+    error,
+  );
+}

@@ -1,0 +1,38 @@
+export * from "./digests.ts";
+export * from "./fault.ts";
+export * from "./idMaker.ts";
+export * from "./logbook.ts";
+export { lowestSchema, newestSchema } from "./migrations/migrations.ts";
+export type { Patch } from "./patch.ts";
+export { defaultPreferences, preferencesId } from "./preferencesRow.ts";
+export * from "./reads/combos.ts";
+export * from "./reads/pageOf.ts";
+export * from "./reads/rows.ts";
+export * from "./reads/sessions.ts";
+export type { LogbookStatus, StatusSource } from "./status.ts";
+export type { Change, Edit } from "./writes/change.ts";
+export {
+  addCombo,
+  editCorner,
+  editLayout,
+  type LayoutPatch,
+  type Named,
+  type NewCombo,
+  renameCar,
+  renameLayout,
+  renameTrack,
+} from "./writes/combos.ts";
+export * from "./writes/cornerReviews.ts";
+export * from "./writes/laps.ts";
+export * from "./writes/moveLaps.ts";
+export type { RunSettings } from "./writes/newRun.ts";
+export * from "./writes/pages.ts";
+export * from "./writes/references.ts";
+export * from "./writes/rigs.ts";
+export type { NewRow, RowEdit } from "./writes/rowWrites.ts";
+export * from "./writes/runs.ts";
+export * from "./writes/sessions.ts";
+export * from "./writes/setPreferences.ts";
+export type { Fields } from "./writes/stamp.ts";
+export * from "./writes/targets.ts";
+export * from "./writes/undo.ts";

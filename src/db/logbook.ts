@@ -1,0 +1,122 @@
+import { Dexie, type Table } from "dexie";
+import { everyTable, type Id, type TableName, type Tables } from "#domain";
+import { faultOf, LedgerFault } from "./fault.ts";
+import { declareSchemas } from "./migrations/declareSchemas.ts";
+import { newestSchema } from "./migrations/migrations.ts";
+import { nativeVersion } from "./nativeVersion.ts";
+import { type LogbookStatus, makeStatus, type StatusSource } from "./status.ts";
+import type { StoredDigest } from "./storedDigest.ts";
+
+type Reading = "get" | "bulkGet" | "where" | "orderBy" | "toArray" | "toCollection" | "count";
+/** A table as reads see it. */
+export type ReadTable<R> = Pick<Table<R, Id>, Reading>;
+
+/** An open logbook that no write accepts. */
+export interface ReadOnlyLogbook {
+  readonly name: string;
+  readonly status: StatusSource;
+  readonly tables: { readonly [T in TableName]: ReadTable<Tables[T]> };
+  readonly digests: ReadTable<StoredDigest>;
+  readonly close: () => void;
+}
+
+/** An open logbook, with the clock and the id maker its writes use. */
+export interface Logbook extends ReadOnlyLogbook {
+  readonly clock: () => number;
+  readonly newId: () => Id;
+  /** For the writes of this room only. */
+  readonly database: Dexie;
+}
+
+export interface OpenOptions {
+  readonly name: string;
+  /** Epoch milliseconds. */
+  readonly clock: () => number;
+  readonly newId: () => Id;
+  /** `old`: it must be there already, or the fault `gone` is thrown and nothing is made. Default `any`. */
+  readonly expect?: "any" | "old";
+  /** Called at each change of status, also before the logbook is open (another tab blocks the upgrade). */
+  readonly onStatus?: (status: LogbookStatus) => void;
+}
+
+const gone = "The stored logbook has disappeared from this browser. Restore a backup; nothing new was begun.";
+const newer =
+  "This logbook was last used by a newer version of Lap Ledger. Reload to get it. It can be read and backed up here, not written.";
+
+/**
+ * Opens a logbook, making or migrating its database where needed; durability is strict. Throws LedgerFault: `newer`
+ * when it was written by a newer version (mode `read` opens it all the same), `gone`, `refused`, `failed`. When another
+ * tab upgrades or deletes it, or the browser loses it, `status` says so and every write is refused.
+ */
+export function openLogbook(options: OpenOptions & { readonly mode: "read" }): Promise<ReadOnlyLogbook>;
+export function openLogbook(options: OpenOptions & { readonly mode?: "write" }): Promise<Logbook>;
+export async function openLogbook(
+  options: OpenOptions & { readonly mode?: "read" | "write" },
+): Promise<ReadOnlyLogbook | Logbook> {
+  const { name, mode = "write", expect = "any", clock, newId } = options;
+  const status = makeStatus();
+  status.subscribe(() => options.onStatus?.(status.get()));
+  const stored = await nativeVersion(name).catch((error: unknown) => {
+    throw faultOf(error, "Logbook not opened");
+  });
+  const mustExist = expect === "old" || mode === "read";
+  if (stored === undefined && mustExist) throw new LedgerFault("gone", gone);
+  const isNewer = stored !== undefined && stored > newestSchema * 10;
+  if (isNewer && mode === "write") throw new LedgerFault("newer", newer);
+
+  const database = new Dexie(name, { chromeTransactionDurability: "strict" });
+  // Without a declared schema Dexie takes a newer database as it is; with one it would add what it misses.
+  if (!isNewer) declareSchemas(database);
+  guard(database, status, mustExist || stored !== undefined);
+  try {
+    await database.open();
+  } catch (error) {
+    database.close();
+    throw faultOf(error, "Logbook not opened");
+  }
+  status.set(isNewer ? "newer" : "ok");
+
+  const reading: ReadOnlyLogbook = {
+    name,
+    status,
+    tables: everyTable((table) => database.table(table)) as unknown as ReadOnlyLogbook["tables"],
+    digests: database.table("digests"),
+    close: () => database.close(),
+  };
+  return mode === "read" ? reading : { ...reading, clock, newId, database };
+}
+
+/** Keeps an open database from coming back to life as an old or an empty one. */
+function guard(database: Dexie, status: ReturnType<typeof makeStatus>, wasThere: boolean): void {
+  let isKnown = wasThere;
+  const stop = (kind: "newerTab" | "gone" | "closed") => {
+    status.set(kind);
+    database.close({ disableAutoOpen: true });
+  };
+  database.on("versionchange", (event) => {
+    stop(event.newVersion ? "newerTab" : "gone");
+    return false;
+  });
+  database.on("blocked", () => {
+    status.set("blocked");
+    return false;
+  });
+  database.on("populate", () => {
+    if (isKnown) {
+      stop("gone");
+      throw new LedgerFault("gone", gone);
+    }
+  });
+  database.on(
+    "ready",
+    () => {
+      isKnown = true;
+      database.backendDB().addEventListener("close", () => {
+        database.open().catch(() => {
+          if (status.get().kind === "ok") stop("closed");
+        });
+      });
+    },
+    true,
+  );
+}

@@ -1,0 +1,10 @@
+import type { Migration } from "./migration.ts";
+import { v1 } from "./v1.ts";
+
+/** Every schema ever released, oldest first, without gaps. */
+export const migrations: readonly Migration[] = [v1];
+
+/** The oldest schema a backup may have. */
+export const lowestSchema = 1;
+/** The schema this app writes. */
+export const newestSchema = 1;

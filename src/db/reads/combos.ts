@@ -1,0 +1,75 @@
+import type { Car, Combo, Id, Layout, Track } from "#domain";
+import type { ReadOnlyLogbook } from "../logbook.ts";
+import { newestMark } from "../newestMark.ts";
+import { isLive, within } from "./ranges.ts";
+
+/** A combo with all that names it. */
+export interface ComboWithNames {
+  readonly combo: Combo;
+  readonly car: Car;
+  readonly track: Track;
+  readonly layout: Layout;
+}
+
+/** Every combo with its names; no session, run or lap is read. One whose car, track or layout is gone is left out. */
+export async function combosWithNames(book: ReadOnlyLogbook): Promise<ComboWithNames[]> {
+  const { cars, tracks, layouts, combos } = book.tables;
+  const [carRows, trackRows, layoutRows, comboRows] = await Promise.all([
+    cars.toArray(),
+    tracks.toArray(),
+    layouts.toArray(),
+    combos.toArray(),
+  ]);
+  const carOf = new Map(carRows.map((row) => [row.id, row]));
+  const trackOf = new Map(trackRows.map((row) => [row.id, row]));
+  const layoutOf = new Map(layoutRows.map((row) => [row.id, row]));
+  return comboRows.filter(isLive).flatMap((combo) => {
+    const layout = layoutOf.get(combo.layoutId);
+    return named(combo, carOf.get(combo.carId), layout && trackOf.get(layout.trackId), layout);
+  });
+}
+
+/** One combo with its names; undefined when it is not there. */
+export async function comboWithNames(book: ReadOnlyLogbook, id: Id): Promise<ComboWithNames | undefined> {
+  const combo = await book.tables.combos.get(id);
+  if (combo === undefined || !isLive(combo)) return undefined;
+  const [car, layout] = await Promise.all([
+    book.tables.cars.get(combo.carId),
+    book.tables.layouts.get(combo.layoutId),
+  ]);
+  const track = layout && (await book.tables.tracks.get(layout.trackId));
+  return named(combo, car, track, layout)[0];
+}
+
+function named(
+  combo: Combo,
+  car: Car | undefined,
+  track: Track | undefined,
+  layout: Layout | undefined,
+): ComboWithNames[] {
+  return car && track && layout ? [{ combo, car, track, layout }] : [];
+}
+
+/** When each combo was last driven: start of its newest session, read from one key each. */
+export async function lastDriven(book: ReadOnlyLogbook, comboIds: readonly Id[]): Promise<Map<Id, number>> {
+  const starts = await Promise.all(
+    comboIds.map(async (id) => {
+      const newest = await within(book.digests, "[comboId+startedAt]", id).reverse().limit(1).keys();
+      const key: unknown = newest[0];
+      return [id, Array.isArray(key) ? Number(key[1]) : undefined] as const;
+    }),
+  );
+  return new Map(starts.filter((entry): entry is readonly [Id, number] => entry[1] !== undefined));
+}
+
+/**
+ * A text that changes whenever the laps, runs or sessions of a combo do: number of its sessions and newest mark of
+ * their digests. Reads keys only; changes to other combos do not wake a live query of it.
+ */
+export async function markOfCombo(book: ReadOnlyLogbook, comboId: Id): Promise<string> {
+  const [count, newest] = await Promise.all([
+    within(book.digests, "[comboId+changedAt]", comboId).count(),
+    newestMark(book.digests, comboId),
+  ]);
+  return `${count}:${newest}`;
+}

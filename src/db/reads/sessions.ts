@@ -1,0 +1,65 @@
+import type { Combo, Id, Run, Session } from "#domain";
+import type { ReadOnlyLogbook } from "../logbook.ts";
+import { isLive, within } from "./ranges.ts";
+
+/** Sessions that have not been ended, newest first. Reads a sparse index and those rows only. */
+export async function sessionsOpen(book: ReadOnlyLogbook): Promise<Session[]> {
+  const open = await book.digests.orderBy("openSince").reverse().primaryKeys();
+  return (await book.tables.sessions.bulkGet(open)).filter((session) => session !== undefined);
+}
+
+/** The session that began last. */
+export function lastSession(book: ReadOnlyLogbook): Promise<Session | undefined> {
+  return book.tables.sessions.orderBy("startedAt").reverse().filter(isLive).first();
+}
+
+/** A session by its id; undefined when it is not there or deleted. */
+export async function sessionOf(book: ReadOnlyLogbook, id: Id): Promise<Session | undefined> {
+  const session = await book.tables.sessions.get(id);
+  return session && isLive(session) ? session : undefined;
+}
+
+/** Runs of a session with their laps, in order. Laps marked as deleted are still inside: `lapsInOrder` drops them. */
+export function runsOfSession(book: ReadOnlyLogbook, sessionId: Id): Promise<Run[]> {
+  return within(book.tables.runs, "[sessionId+n]", sessionId).filter(isLive).toArray();
+}
+
+export interface SessionWithRuns {
+  readonly session: Session;
+  readonly combo: Combo | undefined;
+  readonly runs: readonly Run[];
+}
+
+/** A session, its combo and its runs; undefined when it is not there or deleted. */
+export async function sessionWithRuns(book: ReadOnlyLogbook, id: Id): Promise<SessionWithRuns | undefined> {
+  const session = await sessionOf(book, id);
+  if (session === undefined) return undefined;
+  const [combo, runs] = await Promise.all([book.tables.combos.get(session.comboId), runsOfSession(book, id)]);
+  return { session, combo, runs };
+}
+
+/** Sessions of a combo, oldest first; no run and no lap is read. */
+export function sessionsOfCombo(book: ReadOnlyLogbook, comboId: Id): Promise<Session[]> {
+  return within(book.tables.sessions, "[comboId+startedAt]", comboId).filter(isLive).toArray();
+}
+
+/** Sessions that began in a span of time, oldest first: `from` counts, `to` does not. */
+export function sessionsBetween(book: ReadOnlyLogbook, from: number, to: number): Promise<Session[]> {
+  return book.tables.sessions.where("startedAt").between(from, to, true, false).filter(isLive).toArray();
+}
+
+/** Runs of a combo with their laps, oldest first. For jobs: a long history is many rows. */
+export function runsOfCombo(book: ReadOnlyLogbook, comboId: Id): Promise<Run[]> {
+  return within(book.tables.runs, "[comboId+startedAt]", comboId).filter(isLive).toArray();
+}
+
+/** A run by its id; undefined when it is not there or deleted. */
+export async function runOf(book: ReadOnlyLogbook, id: Id): Promise<Run | undefined> {
+  const run = await book.tables.runs.get(id);
+  return run && isLive(run) ? run : undefined;
+}
+
+/** Number of sessions: what is kept outside the database, to notice when a browser has cleared it. */
+export function sessionCount(book: ReadOnlyLogbook): Promise<number> {
+  return book.digests.count();
+}

@@ -1,0 +1,18 @@
+import type { Id } from "#domain";
+
+/**
+ * The row of one session in the derived table. The figures are those handed in by the maker; they are stale when
+ * `madeFrom` differs from `changedAt` or the maker's version from `methodVersion`.
+ */
+export interface StoredDigest {
+  readonly sessionId: Id;
+  readonly comboId: Id;
+  readonly startedAt: number;
+  /** Moves at every change of the session, its runs or its laps; never runs back within a combo. */
+  readonly changedAt: number;
+  /** Start of the session while it is open; absent once it has ended. */
+  readonly openSince?: number;
+  readonly madeFrom?: number;
+  readonly methodVersion?: string;
+  readonly digest?: unknown;
+}

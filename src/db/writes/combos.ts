@@ -1,0 +1,138 @@
+import {
+  type Combo,
+  type Corner,
+  type Id,
+  type Layout,
+  sameName,
+  type TableName,
+  type Tables,
+} from "#domain";
+import { LedgerFault } from "../fault.ts";
+import type { Logbook } from "../logbook.ts";
+import { overwrittenFields, type Patch, patched } from "../patch.ts";
+import type { Change } from "./change.ts";
+import { nameFrom } from "./rowsOf.ts";
+import { write } from "./write.ts";
+import { changeOf, type Writer } from "./writer.ts";
+
+/** One that is there, or one by name; a name that means an old one is the old one. */
+export type Named = { readonly id: Id } | { readonly name: string };
+
+export interface NewCombo {
+  readonly car: Named;
+  readonly track: Named;
+  /** Without it, the track's only layout, which has an empty name. */
+  readonly layout?: Named;
+  readonly sectors?: number;
+}
+
+/** Rows of a small table that are not deleted. */
+export async function liveRows<T extends TableName>(writer: Writer, table: T): Promise<Tables[T][]> {
+  const rows: Tables[T][] = await writer.transaction.table(table).toArray();
+  return rows.filter(({ deletedAt }) => deletedAt === undefined);
+}
+
+/** Makes a combo, and its car, track and layout where they are new; one that is there is found again. */
+export function addCombo(book: Logbook, combo: NewCombo): Promise<Change & { readonly comboId: Id }> {
+  return write(book, "Combo not stored", async (writer) => {
+    const carId = await carOrTrack(writer, "cars", combo.car);
+    const trackId = await carOrTrack(writer, "tracks", combo.track);
+    const layoutId = await layoutOf(writer, trackId, combo);
+    const isSame = (row: Combo) => row.carId === carId && row.layoutId === layoutId;
+    const known = (await liveRows(writer, "combos")).find(isSame);
+    const { id: comboId } = known ?? (await writer.add("combos", { carId, layoutId }));
+    return { ...changeOf(writer, known ? "Combo already there" : "Combo added"), comboId };
+  });
+}
+
+async function carOrTrack(writer: Writer, table: "cars" | "tracks", named: Named): Promise<Id> {
+  if ("id" in named) return (await writer.get(table, named.id)).id;
+  const name = nameFrom(named.name, table === "cars" ? "car" : "track");
+  const known = (await liveRows(writer, table)).find((row) => sameName(row.name, name));
+  return (known ?? (await writer.add(table, { name }))).id;
+}
+
+async function layoutOf(writer: Writer, trackId: Id, { layout, sectors }: NewCombo): Promise<Id> {
+  if (layout && "id" in layout) return (await writer.get("layouts", layout.id)).id;
+  const name = layout?.name.trim() ?? "";
+  const known = (await liveRows(writer, "layouts")).find(
+    (row) => row.trackId === trackId && sameName(row.name, name),
+  );
+  if (known) return known.id;
+  const fields = { trackId, name, corners: [] };
+  return (await writer.add("layouts", sectors === undefined ? fields : { ...fields, sectors })).id;
+}
+
+const words = { cars: "car", tracks: "track", layouts: "layout" } as const;
+
+async function rename(
+  book: Logbook,
+  table: "cars" | "tracks" | "layouts",
+  { id, name }: { readonly id: Id; readonly name: string },
+): Promise<Change> {
+  const word = words[table];
+  return write(book, "Name not changed", async (writer) => {
+    const named = nameFrom(name, word);
+    const row = await writer.get(table, id);
+    const others = (await liveRows(writer, table)).filter((other) => other.id !== id);
+    const siblings = others.filter(
+      (other) => !("trackId" in row && "trackId" in other) || row.trackId === other.trackId,
+    );
+    const twin = siblings.find((other) => sameName(other.name, named));
+    if (twin)
+      throw new LedgerFault(
+        "invalid",
+        `Name not changed: there is a ${word} "${twin.name}" already. Merge the two if they are the same.`,
+      );
+    await writer.patch(table, id, { name: named });
+    return changeOf(writer, `Name of the ${word} changed`);
+  });
+}
+
+/** Renames a car; refused when another car has the same name but for case, accents and spaces. */
+export function renameCar(book: Logbook, to: { readonly id: Id; readonly name: string }): Promise<Change> {
+  return rename(book, "cars", to);
+}
+
+/** Renames a track, under the rule of `renameCar`. */
+export function renameTrack(book: Logbook, to: { readonly id: Id; readonly name: string }): Promise<Change> {
+  return rename(book, "tracks", to);
+}
+
+/** Renames a layout, under the rule of `renameCar` within its track. */
+export function renameLayout(book: Logbook, to: { readonly id: Id; readonly name: string }): Promise<Change> {
+  return rename(book, "layouts", to);
+}
+
+export type LayoutPatch = Patch<Pick<Layout, "sectors" | "length" | "corners">>;
+
+/** Changes what is known of a layout. */
+export function editLayout(
+  book: Logbook,
+  edit: { readonly layoutId: Id; readonly patch: LayoutPatch; readonly expected?: Layout },
+): Promise<Change> {
+  return write(book, "Layout not changed", async (writer) => {
+    const before = await writer.get("layouts", edit.layoutId);
+    await writer.patch("layouts", edit.layoutId, edit.patch);
+    return changeOf(writer, "Layout changed", overwrittenFields(before, edit.patch, edit.expected));
+  });
+}
+
+/** Changes one corner of a layout, or adds it; the others are left alone. */
+export function editCorner(
+  book: Logbook,
+  {
+    layoutId,
+    number,
+    patch,
+  }: { readonly layoutId: Id; readonly number: number; readonly patch: Patch<Omit<Corner, "number">> },
+): Promise<Change> {
+  return write(book, "Corner not changed", async (writer) => {
+    const { corners } = await writer.get("layouts", layoutId);
+    const old = corners.find((corner) => corner.number === number) ?? { number };
+    const others = corners.filter((corner) => corner.number !== number);
+    const next = [...others, patched<Corner>(old, patch)].sort((a, b) => a.number - b.number);
+    await writer.patch("layouts", layoutId, { corners: next });
+    return changeOf(writer, `Corner ${number} changed`);
+  });
+}

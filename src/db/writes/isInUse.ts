@@ -1,0 +1,36 @@
+import type { Id, TableName } from "#domain";
+import type { Writer } from "./writer.ts";
+
+/** Which field of which table names a row of this table as its parent. */
+export const childrenOf: Partial<Readonly<Record<TableName, readonly (readonly [TableName, string])[]>>> = {
+  cars: [["combos", "carId"]],
+  tracks: [["layouts", "trackId"]],
+  layouts: [["combos", "layoutId"]],
+  combos: [
+    ["sessions", "comboId"],
+    ["targets", "comboId"],
+    ["references", "comboId"],
+    ["rigTests", "comboId"],
+    ["cornerReviews", "comboId"],
+  ],
+  sessions: [["runs", "sessionId"]],
+  targets: [["forecasts", "targetId"]],
+};
+
+/** Whether a row that is not deleted, and not among `besides`, belongs to this one. */
+export async function isInUse(
+  writer: Writer,
+  table: TableName,
+  id: Id,
+  besides: ReadonlySet<Id>,
+): Promise<boolean> {
+  for (const [child, field] of childrenOf[table] ?? []) {
+    const rows: readonly { readonly id: Id; readonly deletedAt?: number }[] = await writer.transaction
+      .table(child)
+      .where(field)
+      .equals(id)
+      .toArray();
+    if (rows.some((row) => row.deletedAt === undefined && !besides.has(row.id))) return true;
+  }
+  return false;
+}

@@ -1,0 +1,55 @@
+import type { Id, Run, Session } from "#domain";
+import { runsOf } from "./rowsOf.ts";
+import type { Fields } from "./stamp.ts";
+import type { Writer } from "./writer.ts";
+
+/** What a driver may say of a new run; the rest is carried over from the run before. */
+export type RunSettings = Partial<Omit<Fields<Run>, "sessionId" | "comboId" | "n" | "laps">>;
+
+const carried = ["kind", "effort", "surface", "rigId", "tyres", "fuelLitres", "setup", "assists"] as const;
+
+/** The settings a run takes over from the one before it. */
+function settingsOf(run: Run): RunSettings {
+  return Object.fromEntries(
+    carried.filter((field) => run[field] !== undefined).map((field) => [field, run[field]]),
+  );
+}
+
+/**
+ * Adds a run at the end of a session, with the settings of an earlier run and then those given. Its start is now
+ * while the session is open, else the start of the session's last run.
+ */
+export async function addRunAfter(
+  writer: Writer,
+  session: Session,
+  before: Run | undefined,
+  settings: RunSettings = {},
+  id?: Id,
+): Promise<Run> {
+  const runs = await runsOf(writer, session.id);
+  const last = runs.at(-1);
+  return writer.add(
+    "runs",
+    {
+      startedAt: session.endedAt === undefined ? writer.now : (last?.startedAt ?? session.startedAt),
+      kind: "pace",
+      effort: "full",
+      surface: "dry",
+      note: "",
+      ...(before ? settingsOf(before) : {}),
+      ...settings,
+      sessionId: session.id,
+      comboId: session.comboId,
+      n: (last?.n ?? 0) + 1,
+      laps: [],
+    },
+    id,
+  );
+}
+
+/** Ends every open run of a session. */
+export async function endRuns(writer: Writer, sessionId: Id, at: number): Promise<void> {
+  for (const run of await runsOf(writer, sessionId))
+    if (run.endedAt === undefined && run.deletedAt === undefined)
+      await writer.patch("runs", run.id, { endedAt: Math.max(at, run.startedAt) });
+}

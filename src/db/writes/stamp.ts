@@ -1,0 +1,21 @@
+import type { Id, Stamped } from "#domain";
+import { type Patch, patched } from "../patch.ts";
+
+/** The fields of a row or lap that its writer chooses. */
+export type Fields<T extends Stamped> = Omit<T, keyof Stamped>;
+
+/** A new row or lap. Only the functions of this file stamp. */
+export function stampNew<T extends Stamped>(fields: Fields<T>, id: Id, now: number): T {
+  return { ...fields, id, createdAt: now, updatedAt: now } as unknown as T;
+}
+
+/** A changed one: `updatedAt` is the later of the clock and the old stamp + 1, so it never runs back. */
+export function stampChanged<T extends Stamped>(row: T, patch: Patch<T>, now: number): T {
+  return { ...patched(row, patch), updatedAt: Math.max(now, row.updatedAt + 1) };
+}
+
+/** A deleted one: marked, so that merging two copies does not bring it back. */
+export function stampDeleted<T extends Stamped>(row: T, now: number): T {
+  const updatedAt = Math.max(now, row.updatedAt + 1);
+  return { ...row, updatedAt, deletedAt: updatedAt };
+}

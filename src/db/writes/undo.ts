@@ -1,0 +1,118 @@
+import type { Id, Run, Stamped, TableName, Tables } from "#domain";
+import type { Logbook } from "../logbook.ts";
+import { differingFields, fieldOf, isSame, type Patch } from "../patch.ts";
+import type { Change, Edit } from "./change.ts";
+import { isInUse } from "./isInUse.ts";
+import { stampChanged, stampDeleted } from "./stamp.ts";
+import { type LapUndo, undoLaps } from "./undoLaps.ts";
+import { write } from "./write.ts";
+import { changeOf, type Writer } from "./writer.ts";
+
+/** A change that takes another one back, with what could not be taken back, in words. */
+export interface Undone extends Change {
+  readonly skipped: readonly string[];
+}
+
+const stamps = new Set(["id", "createdAt", "updatedAt", "laps"]);
+
+/**
+ * Takes a change back. Only the fields, and inside runs only the laps, that the change altered and that nobody has
+ * altered since are put back; what the change made is marked as deleted, unless it is used elsewhere by now. What had to be
+ * left is said in `skipped`. The result is itself a change: taking it back does the first one again.
+ */
+export function undoChange(book: Logbook, change: Change): Promise<Undone> {
+  return write(book, "Not undone", async (writer) => {
+    const skipped: string[] = [];
+    const laps = undoLaps(change.edits);
+    const madeHere = new Set(change.edits.filter(({ before }) => before === undefined).map(({ id }) => id));
+    // Children before parents, so that a session begun by this change is free to go once its run has gone.
+    for (const edit of [...change.edits].reverse())
+      skipped.push(...(await undoEdit(writer, edit, laps, madeHere)));
+    const done = changeOf(writer, undoneWords(change.what));
+    return { ...done, skipped: [...new Set(skipped)] };
+  });
+}
+
+/** "Undone: Lap 4 deleted", and for an undone undo "Done again: Lap 4 deleted". */
+function undoneWords(what: string): string {
+  const again = "Done again: ";
+  const undone = "Undone: ";
+  if (what.startsWith(undone)) return again + what.slice(undone.length);
+  return undone + (what.startsWith(again) ? what.slice(again.length) : what);
+}
+
+const words: Readonly<Record<TableName, string>> = {
+  preferences: "preferences",
+  cars: "the car",
+  tracks: "the track",
+  layouts: "the layout",
+  combos: "the combo",
+  pages: "the page",
+  references: "the reference lap",
+  sessions: "the session",
+  runs: "the run",
+  rigs: "the rig settings",
+  targets: "the target",
+  forecasts: "the forecast",
+  rigTests: "the rig test",
+  cornerReviews: "the corner review",
+};
+
+async function undoEdit(
+  writer: Writer,
+  edit: Edit,
+  laps: LapUndo,
+  madeHere: ReadonlySet<Id>,
+): Promise<string[]> {
+  const { table, id, before, after } = edit;
+  const current = await writer.find(table, id);
+  const word = words[table];
+  if (current === undefined) {
+    if (before === undefined) return [];
+    if (after !== undefined) return [`${word} is no longer there`];
+    await writer.put(table, before);
+    return [];
+  }
+  if (after === undefined) return [`${word} is there again already`];
+  if (before === undefined) return undoNew(writer, edit, current, madeHere, laps);
+
+  const changed = differingFields(before, after).filter((field) => !stamps.has(field));
+  const free = changed.filter((field) => isSame(fieldOf(current, field), fieldOf(after, field)));
+  const skipped = changed.length > free.length ? [`${word} has been changed again since`] : [];
+  if (free.length > 0) {
+    const patch = Object.fromEntries(free.map((field) => [field, fieldOf(before, field)]));
+    await writer.put(
+      table,
+      stampChanged(current as Tables[typeof table], patch as Patch<Tables[typeof table]>, writer.now),
+    );
+  }
+  if (table === "runs") skipped.push(...(await laps.undoRun(writer, edit as Edit & { table: "runs" })));
+  return skipped;
+}
+
+/** Marks a row the change made as deleted, unless somebody changed or used it since. */
+async function undoNew(
+  writer: Writer,
+  edit: Edit,
+  current: Stamped,
+  madeHere: ReadonlySet<Id>,
+  laps: LapUndo,
+): Promise<string[]> {
+  const { table, after } = edit;
+  if (current.deletedAt !== undefined) return [];
+  const word = words[table];
+  if (table === "runs") {
+    const left = await laps.undoRun(writer, edit as Edit & { table: "runs" });
+    const run = (await writer.find("runs", edit.id)) as Run;
+    if (left.length > 0 || run.laps.some(({ deletedAt }) => deletedAt === undefined))
+      return [...left, `${word} has laps added since`];
+  }
+  const altered = differingFields(current, after ?? {}).filter(
+    (field) => !stamps.has(field) && field !== "endedAt",
+  );
+  if (altered.length > 0) return [`${word} has been changed since`];
+  if (await isInUse(writer, table, edit.id, madeHere)) return [`${word} is in use by now`];
+  const now = (await writer.find(table, edit.id)) as Tables[typeof table];
+  await writer.put(table, stampDeleted(now, writer.now));
+  return [];
+}

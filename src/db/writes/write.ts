@@ -1,0 +1,38 @@
+import { tableNames } from "#domain";
+import { faultOf, LedgerFault } from "../fault.ts";
+import type { Logbook } from "../logbook.ts";
+import type { LogbookStatus } from "../status.ts";
+import { markDigests } from "./markDigests.ts";
+import { makeWriter, type Writer } from "./writer.ts";
+
+const closedBecause: Readonly<Record<Exclude<LogbookStatus["kind"], "ok">, string>> = {
+  blocked: "another tab of Lap Ledger holds the logbook open in an older version. Close it to go on.",
+  newerTab: "Lap Ledger was updated in another tab. Reload this page; typed text is kept.",
+  newer: "this logbook was last used by a newer version of Lap Ledger. Reload to get it.",
+  gone: "the stored logbook has disappeared from this browser. Restore a backup.",
+  closed: "the browser lost its connection to the logbook. Reload the page; typed text is kept.",
+};
+
+/**
+ * Runs one write in one transaction: all of it is stored, or nothing. Resolves when the transaction is complete.
+ * @param notDone what the driver reads first when it fails: "Lap not stored"
+ */
+export async function write<R>(
+  book: Logbook,
+  notDone: string,
+  work: (writer: Writer) => Promise<R>,
+): Promise<R> {
+  const { kind } = book.status.get();
+  if (kind !== "ok")
+    throw new LedgerFault(kind === "blocked" ? "closed" : kind, `${notDone}: ${closedBecause[kind]}`);
+  try {
+    return await book.database.transaction("rw", [...tableNames, "digests"], async (transaction) => {
+      const writer = makeWriter(transaction, book.clock(), book.newId);
+      const result = await work(writer);
+      await markDigests(writer);
+      return result;
+    });
+  } catch (error) {
+    throw faultOf(error, notDone);
+  }
+}
