@@ -1,0 +1,98 @@
+import { type ReactNode, useId, useState } from "react";
+import { type CalendarDate, sayDate } from "#domain";
+import { LiveRegion } from "#ui/LiveRegion.tsx";
+import { RuledTable } from "#ui/RuledTable.tsx";
+import { ChartButtons } from "./ChartButtons.tsx";
+import styles from "./ChartFrame.module.css";
+import type { ChartRow, ChartTable } from "./chartTable.ts";
+import { type Room, useRoom } from "./useRoom.ts";
+import { useWalk, type Walk, type WalkSeries } from "./useWalk.ts";
+
+/** What every chart takes from its caller. */
+export interface ChartWords {
+  /** The finding, from a test that can also say "no clear change". */
+  readonly title: string;
+  /** One sentence that says what the chart says. */
+  readonly reading: string;
+  /** Level of the title among the page's headings. */
+  readonly level?: 2 | 3 | 4;
+  /** The day the figures are of: in saved pictures and file names. */
+  readonly asOf: CalendarDate;
+  /** First words of a saved file's name: "Marlow Fen club hatch progress". */
+  readonly fileName: string;
+}
+
+export interface ChartFrameProps extends ChartWords {
+  readonly table: ChartTable;
+  /** The points the arrow keys walk, by series. */
+  readonly series: readonly WalkSeries[];
+  /** How many points were left out, or anything else to be said under the chart. */
+  readonly note?: string | undefined;
+  /** Enter or a click at a point with an id. */
+  readonly onOpen?: ((id: string) => void) | undefined;
+  readonly children: (room: Room, walk: Walk) => ReactNode;
+}
+
+/** One frame for all charts: finding, reading, chart, what stands at a point, table, pictures. */
+export function ChartFrame(props: ChartFrameProps) {
+  const { title, reading, level = 3, asOf, fileName, table, series, note, onOpen, children } = props;
+  const id = useId();
+  const { box, room } = useRoom();
+  const walk = useWalk(series, onOpen);
+  const [isTableOpen, setTableOpen] = useState(false);
+  const Heading = `h${level}` as const;
+  return (
+    <div className={styles["frame"]}>
+      <Heading>{title}</Heading>
+      <p className={styles["reading"]}>{reading}</p>
+      {/* biome-ignore lint/a11y/useSemanticElements: the figure is the drawing alone, not its words and buttons */}
+      <div
+        ref={box}
+        role="figure"
+        aria-label={`${title}. ${reading}`}
+        aria-roledescription="chart"
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: its points are walked by the arrow keys
+        tabIndex={0}
+        onKeyDown={walk.onKeyDown}
+        className={styles["figure"]}
+      >
+        <div aria-hidden="true">{children(room, walk)}</div>
+      </div>
+      <p aria-hidden="true" className={styles["point"]}>
+        {walk.text}
+      </p>
+      <LiveRegion message={walk.spoken} />
+      {note !== undefined && <p className={styles["note"]}>{note}</p>}
+      <ChartButtons
+        words={{ title, reading, foot: `Lap Ledger, ${sayDate(asOf)}` }}
+        table={table}
+        fileName={fileName}
+        asOf={asOf}
+        box={box}
+        isTableOpen={isTableOpen}
+        tableId={`${id}-table`}
+        onTable={() => setTableOpen(!isTableOpen)}
+      />
+      <div id={`${id}-table`} hidden={!isTableOpen}>
+        {isTableOpen && <FiguresTable caption={title} table={table} />}
+      </div>
+    </div>
+  );
+}
+
+function FiguresTable({ caption, table }: { readonly caption: string; readonly table: ChartTable }) {
+  return (
+    <RuledTable
+      caption={caption}
+      captionHidden
+      columns={table.columns}
+      rows={table.rows.map(textRow)}
+      balance={table.balance === undefined ? undefined : textRow(table.balance)}
+    />
+  );
+}
+
+function textRow({ cells, ...row }: ChartRow) {
+  const texts = Object.entries(cells).map(([key, cell]) => [key, cell.text]);
+  return { ...row, cells: Object.fromEntries(texts) as Record<string, string> };
+}

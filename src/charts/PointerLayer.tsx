@@ -1,0 +1,42 @@
+import type { PointerEvent } from "react";
+import styles from "./Marks.module.css";
+import { usePlane } from "./usePlane.ts";
+import { nearestAt, type Walk } from "./useWalk.ts";
+
+/** Finds the point nearest to the pointer, and rings the point the walk is at. */
+export function PointerLayer({ walk }: { readonly walk: Walk }) {
+  const plane = usePlane();
+  if (plane === undefined) return null;
+  const follow = (event: PointerEvent<SVGRectElement>) => {
+    const ground = event.currentTarget.getBoundingClientRect();
+    const at = plane.left + event.clientX - ground.left;
+    walk.onPointAt(nearestAt(walk.points, at, (point) => plane.x(point.x)));
+  };
+  const { point } = walk;
+  return (
+    <g data-passing="">
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: the same is done by keys on the figure around it */}
+      <rect
+        x={plane.left}
+        y={plane.top}
+        width={Math.max(0, plane.right - plane.left)}
+        height={Math.max(0, plane.bottom - plane.top)}
+        onPointerDown={follow}
+        onPointerMove={follow}
+        onPointerLeave={(event) => event.pointerType === "mouse" && walk.onPointAt(undefined)}
+        onClick={walk.open}
+        className={styles["ground"]}
+        cursor={walk.open === undefined ? undefined : "pointer"}
+      />
+      {point !== undefined && (
+        <circle
+          cx={plane.x(point.x)}
+          cy={plane.y(point.y)}
+          r={9}
+          pointerEvents="none"
+          className={styles["walked"]}
+        />
+      )}
+    </g>
+  );
+}

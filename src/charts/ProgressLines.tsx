@@ -1,0 +1,73 @@
+import styles from "./Marks.module.css";
+import type { ProgressTarget } from "./progress.ts";
+import { type PlaneArea, usePlane } from "./usePlane.ts";
+
+/** A point of the practice curve at its place on the calendar axis. */
+export interface PlacedCurve {
+  readonly x: number;
+  readonly ms: number;
+  readonly half?: readonly [number, number] | undefined;
+  readonly nineInTen?: readonly [number, number] | undefined;
+}
+
+/** A personal best at its place on the calendar axis. */
+export interface PlacedStep {
+  readonly x: number;
+  readonly ms: number;
+}
+
+/** The two bands of the forecast, drawn under everything else. */
+export function CurveBands({ curve }: { readonly curve: readonly PlacedCurve[] }) {
+  const plane = usePlane();
+  if (plane === undefined) return null;
+  return (
+    <g>
+      <path d={bandPath(plane, curve, (point) => point.nineInTen)} className={styles["bandPale"]} />
+      <path d={bandPath(plane, curve, (point) => point.half)} className={styles["band"]} />
+    </g>
+  );
+}
+
+function bandPath(
+  plane: PlaneArea,
+  curve: readonly PlacedCurve[],
+  bandOf: (point: PlacedCurve) => readonly [number, number] | undefined,
+): string {
+  const edges = curve.flatMap((point) => {
+    const band = bandOf(point);
+    return band === undefined ? [] : [{ x: plane.x(point.x), low: plane.y(band[0]), high: plane.y(band[1]) }];
+  });
+  if (edges.length < 2) return "";
+  const over = edges.map(({ x, high }) => `${x} ${high}`);
+  const under = edges.toReversed().map(({ x, low }) => `${x} ${low}`);
+  return `M${[...over, ...under].join("L")}Z`;
+}
+
+interface ProgressLinesProps {
+  readonly steps: readonly PlacedStep[];
+  /** How far the last personal best is drawn. */
+  readonly until: number;
+  readonly targets: readonly ProgressTarget[];
+  readonly curve: readonly PlacedCurve[];
+}
+
+/** Targets in long dashes, the practice curve in short ones, personal bests as steps. */
+export function ProgressLines({ steps, until, targets, curve }: ProgressLinesProps) {
+  const plane = usePlane();
+  if (plane === undefined) return null;
+  const stairs = steps.map(({ x, ms }, at) =>
+    at === 0 ? `M${plane.x(x)} ${plane.y(ms)}` : `H${plane.x(x)}V${plane.y(ms)}`,
+  );
+  const along = targets.map(({ ms }) => `M${plane.left} ${plane.y(ms)}H${plane.right}`);
+  const bend = curve.map(({ x, ms }) => `${plane.x(x)} ${plane.y(ms)}`);
+  return (
+    <g>
+      <path d={along.join("")} className={styles["target"]} />
+      <path d={bend.length < 2 ? "" : `M${bend.join("L")}`} className={styles["forecast"]} />
+      <path
+        d={stairs.length === 0 ? "" : `${stairs.join("")}H${plane.x(until)}`}
+        className={styles["best"]}
+      />
+    </g>
+  );
+}

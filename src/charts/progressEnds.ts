@@ -1,0 +1,55 @@
+import { formatLapTime } from "#domain";
+import type { LineEnd } from "./EndLabels.tsx";
+import type { KeyItem } from "./layKey.ts";
+import type { PlacedCurve, PlacedStep } from "./ProgressLines.tsx";
+import type { ProgressTarget } from "./progress.ts";
+
+interface Lines {
+  readonly steps: readonly PlacedStep[];
+  readonly until: number;
+  readonly targets: readonly ProgressTarget[];
+  readonly curve: readonly PlacedCurve[];
+  readonly right: number;
+}
+
+/** The words at the ends of the lines of the progress chart. */
+export function progressEnds({ steps, until, targets, curve, right }: Lines): readonly LineEnd[] {
+  const pb = steps.at(-1);
+  const end = curve.at(-1);
+  return [
+    ...targets.map(({ ms, label }): LineEnd => ({ x: right, y: ms, lines: [label], ink: "ink" })),
+    ...(pb === undefined ? [] : [{ x: until, y: pb.ms, lines: [sayPb(pb.ms)], ink: "accent" } as const]),
+    ...(end === undefined ? [] : [{ x: end.x, y: end.ms, lines: sayBands(end), ink: "accent" } as const]),
+  ];
+}
+
+function sayBands(end: PlacedCurve): readonly string[] {
+  if (end.half === undefined) return ["practice curve"];
+  if (end.nineInTen === undefined) return ["half of sessions"];
+  return ["inner band: half", "of the sessions,", "both: 9 in 10"];
+}
+
+function sayPb(ms: number): string {
+  return `PB ${formatLapTime(ms)}`;
+}
+
+/** What the marks mean; with the lines too where their ends have no room for words. */
+export function progressKey({ steps, targets, curve }: Lines, withLines: boolean): readonly KeyItem[] {
+  const marks: KeyItem[] = [
+    { mark: "tick", text: "usual lap" },
+    { mark: "box", text: "half of the laps" },
+    { mark: "dot", text: "best lap" },
+  ];
+  if (!withLines) return marks;
+  const pb = steps.at(-1);
+  const lines: (KeyItem | undefined)[] = [
+    pb && { mark: "solid", text: sayPb(pb.ms) },
+    ...targets.map(({ label }): KeyItem => ({ mark: "long", text: label })),
+    curve.length > 1 ? { mark: "short", text: "practice curve" } : undefined,
+    curve.some((point) => point.half) ? { mark: "halfBand", text: "half of the sessions" } : undefined,
+    curve.some((point) => point.nineInTen)
+      ? { mark: "paleBand", text: "with the pale band 9 in 10" }
+      : undefined,
+  ];
+  return [...marks, ...lines.filter((item) => item !== undefined)];
+}

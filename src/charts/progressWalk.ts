@@ -1,0 +1,56 @@
+import { type CalendarDate, formatLapTime, sayDay } from "#domain";
+import type { CurvePoint, ProgressData, ProgressSession } from "./progress.ts";
+import { dayOf } from "./sessionPlaces.ts";
+import type { WalkPoint, WalkSeries } from "./useWalk.ts";
+
+/**
+ * The points of the progress chart in words.
+ * @param placeOf where a session stands on the calendar axis
+ */
+export function progressWalk(
+  data: ProgressData,
+  placeOf: (id: string | undefined, date: CalendarDate) => number,
+): readonly WalkSeries[] {
+  const atSession = (session: ProgressSession, y: number | undefined): WalkPoint[] =>
+    y === undefined
+      ? []
+      : [{ x: placeOf(session.id, session.date), y, text: saySession(session), id: session.id }];
+  return [
+    { name: "Sessions", points: data.sessions.flatMap((one) => atSession(one, one.median ?? one.best)) },
+    {
+      name: "Personal bests",
+      points: data.pbSteps.map(({ date, ms, sessionId }) => ({
+        x: placeOf(sessionId, date),
+        y: ms,
+        text: `${sayDay(date)}: personal best ${formatLapTime(ms)}`,
+        ...(sessionId === undefined ? {} : { id: sessionId }),
+      })),
+    },
+    {
+      name: "Practice curve",
+      points: (data.curve ?? []).map((point) => ({
+        x: dayOf(point.date),
+        y: point.ms,
+        text: sayCurve(point),
+      })),
+    },
+  ];
+}
+
+function saySession(session: ProgressSession): string {
+  const { date, median, q1, q3, best, laps, isPresentPage } = session;
+  const parts = [
+    median !== undefined && `usual ${formatLapTime(median)}`,
+    q1 !== undefined && q3 !== undefined && `half of the laps ${formatLapTime(q1)} to ${formatLapTime(q3)}`,
+    best !== undefined && `best ${formatLapTime(best)}`,
+    laps === 1 ? "1 pace lap" : `${laps} pace laps`,
+    !isPresentPage && "older page",
+  ];
+  return `${sayDay(date)}: ${parts.filter((part) => part !== false).join(", ")}`;
+}
+
+function sayCurve({ date, ms, half, nineInTen }: CurvePoint): string {
+  const within = (words: string, band: readonly [number, number] | undefined) =>
+    band === undefined ? "" : `, ${words} ${formatLapTime(band[0])} to ${formatLapTime(band[1])}`;
+  return `${sayDay(date)}: practice curve ${formatLapTime(ms)}${within("half of sessions", half)}${within("9 in 10", nineInTen)}`;
+}

@@ -1,0 +1,39 @@
+import { type RefObject, useEffect, useRef, useState } from "react";
+
+/** The room a chart has. */
+export interface Room {
+  /** px */
+  readonly width: number;
+  /** Size of the chart's text, px: 14 unless the reader has larger text. */
+  readonly em: number;
+  /** Too narrow for words at the lines' ends: they go under the chart. */
+  readonly narrow: boolean;
+}
+
+const narrowBelow = 44; // em
+
+/** Measures the box a chart is drawn in; 640 px wide where nothing can be measured. */
+export function useRoom(): { readonly box: RefObject<HTMLDivElement | null>; readonly room: Room } {
+  const box = useRef<HTMLDivElement>(null);
+  const [width, setWidth] = useState(640);
+  const [em, setEm] = useState(14);
+  useEffect(() => {
+    const element = box.current;
+    if (element === null) return;
+    const measure = () => {
+      setEm(Number.parseFloat(getComputedStyle(element).fontSize) || 14);
+      if (element.clientWidth > 0) setWidth(element.clientWidth);
+    };
+    measure();
+    if (typeof ResizeObserver === "undefined") return;
+    const observer = new ResizeObserver(measure);
+    observer.observe(element);
+    return () => observer.disconnect();
+  }, []);
+  return { box, room: { width, em, narrow: width < narrowBelow * em } };
+}
+
+/** Rough width of a line of text, px: enough to leave room for it before it is drawn. */
+export function textWidth(text: string, em: number): number {
+  return text.length * em * 0.53;
+}
