@@ -3,6 +3,7 @@
  * compatibility folding (NFKC) would read 1² as 12.
  */
 import type { Problem, Reading } from "#domain";
+import { readFullForm } from "./fullForms.ts";
 import { quoted, refuse } from "./word.ts";
 
 /** Folded text, and for each of its signs (and its end) the place in the text as typed. */
@@ -139,7 +140,9 @@ function mended(typed: string): string | undefined {
   const signs = [...typed].map((sign) =>
     invisible.test(sign) && sign !== " " ? "" : (meant[sign] ?? foldSign(sign)),
   );
-  return signs.every((sign) => sign === "" || understood.test(sign)) ? signs.join("") : undefined;
+  const text = signs.join("");
+  if (!signs.every((sign) => sign === "" || understood.test(sign))) return undefined;
+  return text.includes(" ") || readFullForm(text)?.ok === true ? text : undefined;
 }
 
 /** A problem found in folded text, at its place in the text as typed. */

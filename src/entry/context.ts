@@ -1,5 +1,5 @@
 /** What the entry line knows of the combo and the session, and what it makes of the typed text. */
-import type { Remark } from "#domain";
+import type { Reading, Remark } from "#domain";
 import type { TimeForm } from "./word.ts";
 
 /** All that is known when a line is typed. */
@@ -52,3 +52,6 @@ export interface Entry {
   readonly form: EntryForm;
   readonly asks: readonly Ask[];
 }
+
+/** What a line was read as, or what is wrong with it. */
+export type EntryReading = Reading<Entry>;

@@ -1,4 +1,5 @@
-export type { Ask, Entry, EntryContext, EntryForm, TypedLap } from "./context.ts";
+export type { Ask, Entry, EntryContext, EntryForm, EntryReading, TypedLap } from "./context.ts";
+export { entryText } from "./entryText.ts";
 export { longestNote } from "./note.ts";
 export { nothingTyped, parseEntry } from "./parseEntry.ts";
 export { type PasteLine, parsePaste } from "./parsePaste.ts";

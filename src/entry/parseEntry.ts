@@ -1,7 +1,7 @@
-import { type Problem, type Reading, remarkKinds } from "#domain";
+import { type Problem, remarkKinds } from "#domain";
 import { asksOf } from "./asks.ts";
 import { fold, placed, visiblePart } from "./characters.ts";
-import type { Entry, EntryContext, TypedLap } from "./context.ts";
+import type { EntryContext, EntryReading, TypedLap } from "./context.ts";
 import { type LapTimes, readLapTimes } from "./lapTimes.ts";
 import { readNote, strokeAt } from "./note.ts";
 import type { WordOptions } from "./readWord.ts";
@@ -24,7 +24,7 @@ export const nothingTyped: Problem = {
  * note behind a stroke. Remarks alone are a lap without a time. Never throws on any text.
  * @returns the lap to store, how it was written, and the reasons to want a second Enter; or what is wrong
  */
-export function parseEntry(text: string, context: EntryContext): Reading<Entry> {
+export function parseEntry(text: string, context: EntryContext): EntryReading {
   return readEntry(
     text,
     context,
@@ -33,7 +33,7 @@ export function parseEntry(text: string, context: EntryContext): Reading<Entry> 
 }
 
 /** The same, with the pace times already sorted. */
-export function readEntry(text: string, context: EntryContext, sorted: readonly number[]): Reading<Entry> {
+export function readEntry(text: string, context: EntryContext, sorted: readonly number[]): EntryReading {
   const { start, end } = visiblePart(text);
   if (start === end) return { ok: false, problem: nothingTyped };
   const stroke = strokeAt(text);
@@ -55,7 +55,7 @@ export function readEntry(text: string, context: EntryContext, sorted: readonly 
   return { ...lap, lap: typed };
 }
 
-function readHead(head: string, context: EntryContext, sorted: readonly number[]): Reading<Entry> {
+function readHead(head: string, context: EntryContext, sorted: readonly number[]): EntryReading {
   const parts = splitEntry(head, context.corners);
   if (!parts.ok) return parts;
   const { remarks, times } = parts;

@@ -1,5 +1,6 @@
-import { isClean, latestMs, type Reading } from "#domain";
-import type { Entry, EntryContext, TypedLap } from "./context.ts";
+import { isClean, latestMs } from "#domain";
+import type { EntryContext, EntryReading, TypedLap } from "./context.ts";
+import { strokeAt } from "./note.ts";
 import { nothingTyped, readEntry } from "./parseEntry.ts";
 import { insertSorted, medianOf } from "./usual.ts";
 
@@ -9,7 +10,7 @@ export interface PasteLine {
   readonly lineNumber: number;
   /** The line as pasted. */
   readonly text: string;
-  readonly reading: Reading<Entry>;
+  readonly reading: EntryReading;
 }
 
 const lineEnd = /\r\n|[\n\r\u0085\u2028\u2029]/;
@@ -34,14 +35,20 @@ export function parsePaste(text: string, context: EntryContext): { readonly line
   return { lines };
 }
 
-function readLine(line: string, context: EntryContext, sorted: readonly number[]): Reading<Entry> {
-  const whole = readEntry(line.replaceAll("\t", " "), context, sorted);
+function readLine(line: string, context: EntryContext, sorted: readonly number[]): EntryReading {
+  const whole = readEntry(withSpaces(line), context, sorted);
   const counted = whole.ok ? null : counter.exec(line);
   if (counted === null) return whole;
   // Blanks for the counter keep every place in the line where it was.
-  const rest = " ".repeat(counted[0].length) + line.slice(counted[0].length).replaceAll("\t", " ");
+  const rest = " ".repeat(counted[0].length) + withSpaces(line.slice(counted[0].length));
   const reading = readEntry(rest, context, sorted);
   return reading.ok && (reading.form === "full" || reading.form === "sectors") ? reading : whole;
+}
+
+/** The line with spaces for the tabs before its note. */
+function withSpaces(line: string): string {
+  const stroke = strokeAt(line);
+  return line.slice(0, stroke).replaceAll("\t", " ") + line.slice(stroke);
 }
 
 /** What is known when the next line is read. Adds a pace lap to the sorted times. */

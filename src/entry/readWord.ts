@@ -62,7 +62,7 @@ export function refuseShape(text: string) {
 /** The word put right in the plainest ways, where that makes a time; else a time of nearly the same digits. */
 function example(text: string): string {
   const plain = text
-    .replace(/[a-z@/ ]/g, "")
+    .replace(/^[a-z ]+|[a-z ]+$/g, "")
     .replace(/([:.,'"+-])[:.,'"+-]+/g, "$1")
     .replace(/,/g, ".")
     .replace(/[:.'"+-]$/, "");

@@ -1,5 +1,5 @@
 import type { Reading } from "#domain";
-import { formatDelta, formatLapTime } from "#domain";
+import { formatLapTime } from "#domain";
 import { quoted, type ReadTime, refuse } from "./word.ts";
 
 /** What a signed entry is measured from. */
@@ -55,7 +55,7 @@ export function readRelative(text: string, base: Base | undefined, name: BaseNam
     return refuse(
       0,
       text.length,
-      `${formatDelta(difference, fraction.length)} s to ${name}, ${formatLapTime(base.ms, base.decimals)}, would leave no time.`,
+      `${quoted(text)} from ${name}, ${formatLapTime(base.ms, base.decimals)}, would leave no time.`,
       "Write a smaller difference or the whole time.",
     );
   return { ok: true, ms, decimals: Math.min(base.decimals, fraction.length), form: "relative" };

@@ -1,0 +1,100 @@
+import { describe, expect, it } from "vitest";
+import {
+  isClean,
+  isExact,
+  isMistake,
+  isPaceRun,
+  isTimed,
+  type Lap,
+  lapsInOrder,
+  latestMs,
+  type RemarkKind,
+  type Run,
+  remarkKinds,
+  sortLaps,
+} from "#domain";
+
+const stamps = { createdAt: 0, updatedAt: 0 };
+
+function lap(n: number, ms: number | undefined, ...kinds: RemarkKind[]): Lap {
+  const remarks = kinds.map((kind) => ({ kind }));
+  const rest = { ...stamps, id: `lap ${n}`, n, source: "typed", remarks } as const;
+  return ms === undefined ? rest : { ...rest, ms, decimals: 3 };
+}
+
+const run: Run = {
+  ...stamps,
+  id: "run",
+  sessionId: "s",
+  comboId: "c",
+  n: 1,
+  startedAt: 0,
+  kind: "pace",
+  effort: "full",
+  surface: "dry",
+  note: "",
+  laps: [lap(3, 83_000), lap(1, 95_000, "out"), lap(2, 84_000), lap(4, 90_000, "spin"), lap(5, undefined)],
+};
+
+describe("sets of laps", () => {
+  it("never counts an out lap or an in lap as timed", () => {
+    expect(isTimed(lap(1, 90_000))).toBe(true);
+    expect(isTimed(lap(1, 90_000, "out"))).toBe(false);
+    expect(isTimed(lap(1, 90_000, "in"))).toBe(false);
+    expect(isTimed(lap(1, undefined))).toBe(false);
+  });
+
+  it("calls a lap with a spoiling remark timed but not clean", () => {
+    for (const kind of ["cut", "off", "spin", "contact", "traffic", "slow"] as const) {
+      expect(isTimed(lap(1, 90_000, kind))).toBe(true);
+      expect(isClean(lap(1, 90_000, kind))).toBe(false);
+    }
+    expect(isClean(lap(1, 90_000))).toBe(true);
+  });
+
+  it("counts own mistakes and laps without a time, but no lap to or from the pits", () => {
+    const mistakes = remarkKinds
+      .filter(({ kind }) => isMistake(lap(1, 90_000, kind)))
+      .map(({ kind }) => kind);
+    expect(mistakes).toEqual(["off", "spin", "contact"]);
+    expect(isMistake(lap(1, undefined))).toBe(true);
+    expect(isMistake(lap(1, undefined, "traffic"))).toBe(true);
+    expect(isMistake(lap(1, undefined, "out"))).toBe(false);
+  });
+
+  it("leaves times from memory and with fewer decimals out of spreads", () => {
+    expect(isExact({ decimals: 3, source: "typed" }, 3)).toBe(true);
+    expect(isExact({ decimals: 2, source: "typed" }, 3)).toBe(false);
+    expect(isExact({ decimals: 2, source: "typed" }, 2)).toBe(true);
+    expect(isExact({ decimals: 3, source: "memory" }, 3)).toBe(false);
+    expect(isExact({ source: "typed" }, 1)).toBe(false);
+  });
+
+  it("knows the latest value a time in tenths may stand for", () => {
+    expect(latestMs({ ms: 83_400, decimals: 1 })).toBe(83_499);
+    expect(latestMs({ ms: 83_000, decimals: 0 })).toBe(83_999);
+    expect(latestMs({ ms: 83_456, decimals: 3 })).toBe(83_456);
+    expect(latestMs({ ms: 83_456 })).toBe(83_456);
+  });
+
+  it("takes pace from dry pace runs of the driver's own, brisk or full", () => {
+    expect(isPaceRun(run)).toBe(true);
+    expect(isPaceRun({ ...run, effort: "brisk" })).toBe(true);
+    expect(isPaceRun({ ...run, effort: "learning" })).toBe(false);
+    expect(isPaceRun({ ...run, surface: "damp" })).toBe(false);
+    expect(isPaceRun({ ...run, kind: "race" })).toBe(false);
+    expect(isPaceRun({ ...run, guest: "" })).toBe(false);
+  });
+
+  it("puts laps in order, without the deleted ones, and leaves the first of a run out of the pace", () => {
+    const laps = [...run.laps, { ...lap(6, 80_000), deletedAt: 5 }];
+    expect(lapsInOrder({ laps }).map(({ n }) => n)).toEqual([1, 2, 3, 4, 5]);
+    const pace = (settlingLaps: number) =>
+      sortLaps(run, settlingLaps)
+        .filter(({ isPace }) => isPace)
+        .map(({ lap: { n } }) => n);
+    expect(pace(0)).toEqual([2, 3]);
+    expect(pace(2)).toEqual([3]);
+    expect(sortLaps({ ...run, surface: "wet" }, 0).some(({ isPace }) => isPace)).toBe(false);
+  });
+});

@@ -1,0 +1,81 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { formatDelta, formatLapTime, formatPercent, formatSeconds } from "#domain";
+
+describe("lap times", () => {
+  it.each([
+    [83_456, "1:23.456"],
+    [59_120, "59.120"],
+    [3_723_400, "1:02:03.400"],
+    [1, "0.001"],
+    [60_000, "1:00.000"],
+    [0, "0.000"],
+    [359_999_999, "99:59:59.999"],
+    [-1_500, "−1.500"],
+  ])("%i ms is %s", (ms, shown) => expect(formatLapTime(ms)).toBe(shown));
+
+  it("shows fewer decimals as typed and never rounds up", () => {
+    expect(formatLapTime(83_400, 1)).toBe("1:23.4");
+    expect(formatLapTime(83_499, 1)).toBe("1:23.4");
+    expect(formatLapTime(83_990, 2)).toBe("1:23.99");
+    expect(formatLapTime(119_999, 0)).toBe("1:59");
+  });
+
+  it("rounds a median between two milliseconds", () => expect(formatLapTime(83_456.5)).toBe("1:23.457"));
+
+  it("refuses what is no time", () => {
+    expect(() => formatLapTime(Number.NaN)).toThrow(RangeError);
+    expect(() => formatLapTime(1, 4)).toThrow(RangeError);
+  });
+
+  it("sorts like the times when they are of one length", () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 60_000, max: 599_999 }),
+        fc.integer({ min: 60_000, max: 599_999 }),
+        (a, b) => {
+          expect(formatLapTime(a) < formatLapTime(b)).toBe(a < b);
+        },
+      ),
+      { seed: 1 },
+    );
+  });
+});
+
+describe("differences", () => {
+  it.each([
+    [-312, 3, "−0.312"],
+    [1011, 3, "+1.011"],
+    [0, 3, "±0.000"],
+    [-0.4, 3, "±0.000"],
+    [-49, 1, "±0.0"],
+    [-50, 1, "−0.1"],
+    [62_300, 3, "+1:02.300"],
+    [59_999, 1, "+1:00.0"],
+  ])("%f ms with %i decimals is %s", (ms, decimals, shown) => expect(formatDelta(ms, decimals)).toBe(shown));
+
+  it("is the same figure with the other sign the other way round", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 100_000 }), (ms) => {
+        expect(formatDelta(-ms).slice(1)).toBe(formatDelta(ms).slice(1));
+      }),
+      { seed: 2 },
+    );
+  });
+});
+
+describe("seconds and shares", () => {
+  it("carries its unit", () => {
+    expect(formatSeconds(312)).toBe("0.312 s");
+    expect(formatSeconds(-1011, 2)).toBe("−1.01 s");
+    expect(formatSeconds(-4, 2)).toBe("0.00 s");
+    expect(formatSeconds(83_456, 1)).toBe("83.5 s");
+  });
+
+  it("is a percentage of a fraction", () => {
+    expect(formatPercent(0.0037, 2)).toBe("0.37 %");
+    expect(formatPercent(1)).toBe("100.0 %");
+    expect(formatPercent(-0.0512)).toBe("−5.1 %");
+    expect(formatPercent(-0.0001)).toBe("0.0 %");
+  });
+});

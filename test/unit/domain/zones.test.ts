@@ -1,0 +1,80 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { addDays, daysBetween, instantOf, practiceDay, timeOfDay } from "#domain";
+
+const hour = 3_600_000;
+const zones = [
+  "Europe/Berlin",
+  "America/New_York",
+  "Asia/Kathmandu",
+  "Asia/Tokyo",
+  "Pacific/Kiritimati",
+  "Australia/Lord_Howe",
+  "America/Havana",
+  "UTC",
+];
+
+describe("the practice day", () => {
+  it("goes on past midnight until the hour the driver chose", () => {
+    const at = (text: string) => Date.parse(text);
+    expect(practiceDay(at("2026-10-14T23:30:00+02:00"), "Europe/Berlin", 4)).toBe("2026-10-14");
+    expect(practiceDay(at("2026-10-15T03:59:59+02:00"), "Europe/Berlin", 4)).toBe("2026-10-14");
+    expect(practiceDay(at("2026-10-15T04:00:00+02:00"), "Europe/Berlin", 4)).toBe("2026-10-15");
+    expect(practiceDay(at("2026-10-15T00:00:00+02:00"), "Europe/Berlin", 0)).toBe("2026-10-15");
+  });
+
+  it("holds in the nights when the clocks change", () => {
+    const march = instantOf("2026-03-29", 1, "Europe/Berlin") + hour / 2;
+    expect(practiceDay(march, "Europe/Berlin", 4)).toBe("2026-03-28");
+    expect(timeOfDay(march + hour, "Europe/Berlin")).toBe("03:30");
+    const october = instantOf("2026-10-25", 1, "Europe/Berlin") + hour / 2;
+    expect(timeOfDay(october + 3 * hour, "Europe/Berlin")).toBe("03:30");
+    expect(practiceDay(october + 3 * hour, "Europe/Berlin", 4)).toBe("2026-10-24");
+  });
+
+  it("is the day of the zone, not of this machine", () => {
+    const instant = Date.UTC(2026, 2, 1, 11);
+    expect(practiceDay(instant, "Pacific/Kiritimati", 0)).toBe("2026-03-02");
+    expect(practiceDay(instant, "America/New_York", 0)).toBe("2026-03-01");
+  });
+
+  it("never runs back and never skips a day", () => {
+    const start = fc.integer({ min: Date.UTC(2015, 0), max: Date.UTC(2030, 0) });
+    fc.assert(
+      fc.property(
+        start,
+        fc.constantFrom(...zones),
+        fc.integer({ min: 0, max: 12 }),
+        (instant, zone, dayStartsAt) => {
+          const later = practiceDay(instant + hour, zone, dayStartsAt);
+          expect([0, 1]).toContain(daysBetween(practiceDay(instant, zone, dayStartsAt), later));
+        },
+      ),
+      { seed: 5, numRuns: 500 },
+    );
+  });
+
+  it("refuses a zone that does not exist", () => {
+    expect(() => practiceDay(0, "Nowhere/Atall", 4)).toThrow(RangeError);
+  });
+});
+
+describe("the instant of an hour", () => {
+  it("takes the first of an hour that comes twice, and steps over one that is skipped", () => {
+    expect(instantOf("2026-10-25", 2, "Europe/Berlin")).toBe(Date.parse("2026-10-25T02:00:00+02:00"));
+    expect(instantOf("2026-03-29", 2, "Europe/Berlin")).toBe(Date.parse("2026-03-29T03:00:00+02:00"));
+    expect(() => instantOf("2026-02-30x", 2, "Europe/Berlin")).toThrow(RangeError);
+  });
+
+  it("is noon on the clock of the zone, and noon is on its own day", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 20_000 }), fc.constantFrom(...zones), (days, zone) => {
+        const date = addDays("1985-01-01", days);
+        const noon = instantOf(date, 12, zone);
+        expect(timeOfDay(noon, zone)).toBe("12:00");
+        expect(practiceDay(noon, zone, 4)).toBe(date);
+      }),
+      { seed: 6, numRuns: 300 },
+    );
+  });
+});
