@@ -1,0 +1,147 @@
+import { describe, expect, it } from "vitest";
+import { type EntryContext, nothingTyped, parseEntry } from "#entry";
+import { aContext } from "./aContext.ts";
+
+function lapOf(text: string, changes: Partial<EntryContext> = {}) {
+  const reading = parseEntry(text, aContext(changes));
+  if (!reading.ok) throw new Error(`${text}: ${reading.problem.wrong}`);
+  return reading.lap;
+}
+
+function refusal(text: string, changes: Partial<EntryContext> = {}) {
+  const reading = parseEntry(text, aContext(changes));
+  if (reading.ok) throw new Error(`${text} was read`);
+  return reading.problem;
+}
+
+function whys(text: string, changes: Partial<EntryContext> = {}) {
+  const reading = parseEntry(text, aContext(changes));
+  return reading.ok ? reading.asks.map(({ why }) => why) : ["refused"];
+}
+
+describe("remarks and notes", () => {
+  it.each([
+    ["1:44.9 fs", ["off", "spin"]],
+    ["1:44.9fs", ["off", "spin"]],
+    ["1:44.9 f s", ["off", "spin"]],
+    ["34912F", ["off"]],
+    ["1:44.9 oicfsktz", ["out", "in", "cut", "off", "spin", "contact", "traffic", "slow"]],
+  ])("%s", (text, kinds) => expect(lapOf(text).remarks.map(({ kind }) => kind)).toEqual(kinds));
+
+  it("names corners, each remark its own", () => {
+    expect(lapOf("1:44.9 f@5").remarks).toEqual([{ kind: "off", corner: 5 }]);
+    expect(lapOf("1:44.9c@3t").remarks).toEqual([{ kind: "cut", corner: 3 }, { kind: "traffic" }]);
+    expect(lapOf("1:44.9 f@5f@12").remarks).toHaveLength(2);
+  });
+
+  it("is a lap without a time when remarks stand alone", () => {
+    expect(parseEntry("k@7 / into the wall", aContext())).toEqual({
+      ok: true,
+      lap: { remarks: [{ kind: "contact", corner: 7 }], note: "into the wall" },
+      form: "no time",
+      asks: [],
+    });
+  });
+
+  it("keeps a note as typed, behind the first stroke", () => {
+    expect(lapOf("1:23.9 /  tow / 2 cars 👩‍🚀 ½ \ud800 ").note).toBe("tow / 2 cars 👩‍🚀 ½ \ud800");
+    expect(lapOf("1:23.9/tow").note).toBe("tow");
+    expect(lapOf("1:23.9 /  ")).not.toHaveProperty("note");
+  });
+
+  it("counts characters, not code units, of a note that is too long", () => {
+    expect(lapOf(`1:23.9 / ${"😀".repeat(2000)}`).note).toHaveLength(4000);
+    expect(refusal(`1:23.9 / ${"😀".repeat(2001)}`).wrong).toContain("2001 characters");
+  });
+
+  it.each([
+    ["/ good tow", 0, /needs a lap before it/],
+    ["1:23.9 x", 7, /“x” is not a remark/],
+    ["1:23.9 ff", 8, /there twice/],
+    ["1:23.9 f@", 8, /number of the corner is missing/],
+    ["1:23.9 f@13", 9, /12 corners/],
+    ["1:23.9 f@0", 9, /no corner 0/],
+    ["f5", 1, /stands behind @/],
+    ["f 1:23.9", 2, /times come first/],
+    ["1:23.9 @5", 7, /needs a remark/],
+  ])("%s is refused at %i", (text, at, wrong) => {
+    expect(refusal(text).at).toBe(at);
+    expect(refusal(text).wrong).toMatch(wrong);
+  });
+
+  it("has one problem of its own for an empty line", () => {
+    for (const text of ["", "  ", "\u200b"]) expect(refusal(text)).toBe(nothingTyped);
+  });
+});
+
+describe("what a signed entry is measured from", () => {
+  it("is the lap before, the PB or the target, as chosen", () => {
+    expect(lapOf("+0.6").ms).toBe(84_300);
+    expect(lapOf("+0.6", { relativeTo: "pb" }).ms).toBe(83_600);
+    expect(lapOf("+0.6", { relativeTo: "target", targetMs: 82_000 }).ms).toBe(82_600);
+  });
+
+  it("is refused after a lap without a time, without a PB, without a target", () => {
+    expect(refusal("+0.6", { previousMs: undefined }).wrong).toMatch(/no time before/);
+    expect(refusal("+0.6", { relativeTo: "pb", pbMs: undefined }).wrong).toMatch(/no PB/);
+    expect(refusal("+0.6", { relativeTo: "target" }).wrong).toMatch(/no target/);
+  });
+
+  it("takes an s behind it for a spin", () => {
+    expect(lapOf("+20.6 s").remarks).toEqual([{ kind: "spin" }]);
+  });
+});
+
+describe("short forms in a session", () => {
+  it("wants the tens of seconds with any remark", () => {
+    expect(lapOf("4912").ms).toBe(84_912);
+    expect(refusal("4912 f").wrong).toMatch(/tens of seconds/);
+    expect(lapOf("24912 f").ms).toBe(84_912);
+  });
+
+  it("keeps closer to the usual where the laps of the session lie close together", () => {
+    const close = { paceTimes: [83_400, 83_430, 83_456, 83_480, 83_500] };
+    expect(lapOf("4100", close).ms).toBe(84_100);
+    expect(refusal("4912", close).right).toContain("1:24.912");
+    expect(lapOf("4912", { paceTimes: [83_400, 83_430, 83_456, 83_480] }).ms).toBe(84_912);
+  });
+});
+
+describe("a second Enter", () => {
+  it("is asked for far under the PB", () => {
+    expect(whys("1:21.0")).toEqual(["far under PB"]);
+    expect(whys("1:22.0")).toEqual([]);
+    expect(whys("1:21.0 c")).toEqual([]);
+    expect(whys("1:21.0", { isPractice: false })).toEqual([]);
+  });
+
+  it("is asked for when a short form makes a PB, for good or in the first place", () => {
+    expect(whys("2912")).toEqual(["short form PB"]);
+    expect(whys("1:22.912")).toEqual([]);
+    expect(whys("4912", { pbMs: undefined })).toEqual(["short form PB"]);
+    expect(whys("22.9")).toEqual(["short form PB"]);
+    expect(whys("23.0")).toEqual([]);
+  });
+
+  it("is asked for beyond the usual without a remark", () => {
+    expect(whys("1:35.0")).toEqual(["far over usual"]);
+    expect(whys("1:35.0 f")).toEqual([]);
+    expect(whys("1:31.0")).toEqual([]);
+    expect(whys("1:35.0", { paceTimes: [83_000, 83_100, 83_200, 83_300] })).toEqual([]);
+    expect(whys("1:35.0", { paceTimes: [70_000, 75_000, 83_000, 90_000, 99_000] })).toEqual([]);
+  });
+
+  it("is asked for when the first lap may lack its minute", () => {
+    const first = { usualMs: undefined, pbMs: undefined, paceTimes: [] };
+    expect(whys("24.9", first)).toEqual(["minute left out"]);
+    expect(whys("0:24.9", first)).toEqual([]);
+    expect(whys("83.4", first)).toEqual([]);
+  });
+
+  it("says why in a plain sentence", () => {
+    const reading = parseEntry("1:21.0", aContext());
+    expect(reading.ok && reading.asks[0]?.sentence).toBe(
+      "1:21.0 would beat your PB, 1:23.000, by 2.4 %. Enter again if it is right.",
+    );
+  });
+});
