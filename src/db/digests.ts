@@ -9,6 +9,8 @@ import type { StoredDigest } from "./storedDigest.ts";
 export interface DigestMaker<D> {
   readonly methodVersion: string;
   readonly make: (session: Session, runs: readonly Run[]) => D;
+  /** Latest possible value of the session's best lap, ms. */
+  readonly bestKeyOf: (digest: D) => number | undefined;
 }
 
 /** Figures of one session, and the mark they were made from. */
@@ -81,14 +83,14 @@ export async function digestsOfCombo<D>(
   span?: Span,
 ): Promise<SessionDigest<D>[]> {
   const digests = await readDigests(book, comboId, maker, span);
-  if ("database" in book) await keepDigests(book, digests, maker.methodVersion);
+  if ("database" in book) await keepDigests(book, digests, maker);
   return digests;
 }
 
 async function keepDigests<D>(
   book: Logbook,
   digests: readonly SessionDigest<D>[],
-  methodVersion: string,
+  { methodVersion, bestKeyOf }: DigestMaker<D>,
 ): Promise<void> {
   const made = digests.filter(({ isNew }) => isNew);
   if (made.length === 0 || book.status.get().kind !== "ok") return;
@@ -98,7 +100,11 @@ async function keepDigests<D>(
       const now = await table.bulkGet(made.map(({ sessionId }) => sessionId));
       const kept = made.flatMap(({ changedAt, digest }, index) => {
         const row = now[index];
-        return row?.changedAt === changedAt ? [{ ...row, madeFrom: changedAt, methodVersion, digest }] : [];
+        if (row?.changedAt !== changedAt) return [];
+        const { staleSince: _, ...rest } = row;
+        const bestKey = bestKeyOf(digest);
+        const made = { ...rest, madeFrom: changedAt, methodVersion, digest };
+        return [bestKey === undefined ? made : { ...made, bestKey }];
       });
       await table.bulkPut(kept);
     });
@@ -107,17 +113,40 @@ async function keepDigests<D>(
   }
 }
 
-/** The best of a page's sessions by the figure handed in, from digests alone; undefined when none has one. */
-export async function pbOfPage<D, B extends { readonly ms: number }>(
+/**
+ * The session of a page that holds its best lap, found by an index; of the other sessions only those whose figures
+ * are yet to be made are read. Stores nothing. Undefined when no session there has a best.
+ * @param except a session that is not asked about: the one being driven
+ */
+export async function fastestSession<D>(
   book: ReadOnlyLogbook,
-  comboId: Id,
-  span: Span,
+  { comboId, span, except }: { readonly comboId: Id; readonly span: Span; readonly except?: Id },
   maker: DigestMaker<D>,
-  bestOf: (digest: D) => B | undefined,
-): Promise<(B & { readonly sessionId: Id }) | undefined> {
-  const digests = await readDigests(book, comboId, maker, span);
-  return digests.reduce<(B & { readonly sessionId: Id }) | undefined>((best, { sessionId, digest }) => {
-    const own = bestOf(digest);
-    return own && (best === undefined || own.ms < best.ms) ? { ...own, sessionId } : best;
-  }, undefined);
+): Promise<SessionDigest<D> | undefined> {
+  const isAsked = (row: StoredDigest) =>
+    row.sessionId !== except && row.startedAt >= span.from && row.startedAt < span.to;
+  const [made, stale] = await Promise.all([
+    within(book.digests, "[comboId+bestKey]", comboId).filter(isAsked).first(),
+    within(book.digests, "[comboId+staleSince]", comboId).filter(isAsked).toArray(),
+  ]);
+  const rows = made === undefined ? stale : [made, ...stale];
+  const read = await Promise.all(rows.map((row) => digestFrom(book, row, maker)));
+  const key = (one: SessionDigest<D>) => maker.bestKeyOf(one.digest) ?? Number.POSITIVE_INFINITY;
+  return read
+    .filter((one) => one !== undefined && maker.bestKeyOf(one.digest) !== undefined)
+    .reduce<SessionDigest<D> | undefined>((best, one) => {
+      return one !== undefined && (best === undefined || key(one) < key(best)) ? one : best;
+    }, undefined);
+}
+
+/** Makes and keeps the figures of every session that waits for them, a few at a time; for a moment of rest. */
+export async function freshenDigests<D>(book: Logbook, maker: DigestMaker<D>): Promise<number> {
+  const waiting = await book.digests.orderBy("[comboId+staleSince]").limit(200).toArray();
+  const read = await Promise.all(waiting.map((row) => digestFrom(book, row, maker)));
+  await keepDigests(
+    book,
+    read.filter((digest) => digest !== undefined),
+    maker,
+  );
+  return waiting.length;
 }

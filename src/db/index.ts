@@ -1,7 +1,12 @@
+export { type BadRow, type CheckedRows, checkRows } from "./checks/checkRows.ts";
 export * from "./digests.ts";
+export * from "./drafts.ts";
+export { dump, rowCounts } from "./dump.ts";
 export * from "./fault.ts";
 export * from "./idMaker.ts";
 export * from "./logbook.ts";
+export { countChanges, type MergeCounts, mergeRows } from "./merge.ts";
+export { migrateRows } from "./migrations/migrateRows.ts";
 export { lowestSchema, newestSchema } from "./migrations/migrations.ts";
 export type { Patch } from "./patch.ts";
 export { defaultPreferences, preferencesId } from "./preferencesRow.ts";
@@ -9,6 +14,16 @@ export * from "./reads/combos.ts";
 export * from "./reads/pageOf.ts";
 export * from "./reads/rows.ts";
 export * from "./reads/sessions.ts";
+export { mergeInto, type RestoreOptions, restoreAsNew } from "./restore.ts";
+export {
+  type Draft,
+  type OnItsWay,
+  openShelf,
+  type PackedCopy,
+  type Shelf,
+  type ShelvedLogbook,
+} from "./shelf.ts";
+export * from "./shelvedLogbooks.ts";
 export type { LogbookStatus, StatusSource } from "./status.ts";
 export type { Change, Edit } from "./writes/change.ts";
 export {

@@ -12,6 +12,10 @@ export interface StoredDigest {
   readonly changedAt: number;
   /** Start of the session while it is open; absent once it has ended. */
   readonly openSince?: number;
+  /** The mark while the figures are yet to be made from it; absent once they are. */
+  readonly staleSince?: number;
+  /** Latest possible value of the session's best lap, for finding a page's best without reading its sessions. */
+  readonly bestKey?: number;
   readonly madeFrom?: number;
   readonly methodVersion?: string;
   readonly digest?: unknown;

@@ -18,7 +18,8 @@ export const v1: Migration = {
     forecasts: "id, comboId, targetId, updatedAt",
     rigTests: "id, comboId, updatedAt",
     cornerReviews: "id, [comboId+on], updatedAt",
-    digests: "sessionId, [comboId+startedAt], [comboId+changedAt], openSince",
+    digests:
+      "sessionId, [comboId+startedAt], [comboId+changedAt], [comboId+bestKey], [comboId+staleSince], openSince",
   },
   rows: {},
 };

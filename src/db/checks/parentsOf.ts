@@ -1,0 +1,29 @@
+import type { Id, TableName } from "#domain";
+
+const links: Partial<Readonly<Record<TableName, readonly (readonly [string, string])[]>>> = {
+  layouts: [["trackId", "track"]],
+  combos: [
+    ["carId", "car"],
+    ["layoutId", "layout"],
+  ],
+  pages: [["comboId", "combo"]],
+  references: [["comboId", "combo"]],
+  sessions: [["comboId", "combo"]],
+  runs: [
+    ["sessionId", "session"],
+    ["comboId", "combo"],
+  ],
+  targets: [["comboId", "combo"]],
+  forecasts: [
+    ["targetId", "target"],
+    ["comboId", "combo"],
+  ],
+  rigTests: [["comboId", "combo"]],
+  cornerReviews: [["comboId", "combo"]],
+};
+
+/** The rows that one row cannot be without, each with its word. */
+export function parentsOf(table: TableName, row: object): { readonly id: Id; readonly word: string }[] {
+  const fields = row as Readonly<Record<string, unknown>>;
+  return (links[table] ?? []).map(([field, word]) => ({ id: String(fields[field]), word }));
+}

@@ -1,0 +1,44 @@
+import { faultOf } from "./fault.ts";
+import type { Draft, PackedCopy, Shelf } from "./shelf.ts";
+
+/** The text kept under a key; undefined when there is none. */
+export async function readDraft(shelf: Shelf, key: string): Promise<Draft | undefined> {
+  return shelf.drafts.get(key);
+}
+
+/** Every text kept, read once at the start. */
+export async function readDrafts(shelf: Shelf): Promise<Draft[]> {
+  return shelf.drafts.toArray();
+}
+
+/** Keeps a text under its key, in place of the one before. Throws LedgerFault. */
+export async function writeDraft(shelf: Shelf, draft: Draft): Promise<void> {
+  try {
+    await shelf.drafts.put(draft);
+  } catch (error) {
+    throw faultOf(error, "Typed text not kept");
+  }
+}
+
+/** Forgets the text of a key. */
+export async function forgetDraft(shelf: Shelf, key: string): Promise<void> {
+  try {
+    await shelf.drafts.delete(key);
+  } catch (error) {
+    throw faultOf(error, "Typed text not forgotten");
+  }
+}
+
+/** Keeps a logbook as it was before a restore or merge, in place of the copy before. */
+export async function keepCopy(shelf: Shelf, copy: PackedCopy): Promise<void> {
+  try {
+    await shelf.copies.put(copy);
+  } catch (error) {
+    throw faultOf(error, "Copy from before not kept");
+  }
+}
+
+/** The copy kept of a logbook; undefined when there is none. */
+export async function copyOf(shelf: Shelf, name: string): Promise<PackedCopy | undefined> {
+  return shelf.copies.get(name);
+}
