@@ -1,12 +1,12 @@
-import type { Logbook, Shelf, ShelfEntry } from "#db";
-import { createContext, useContext } from "react";
+import type { LogbookStatus } from "#db";
+import { type Preferences, practiceDay } from "#domain";
+import { createContext, useContext, useSyncExternalStore } from "react";
 import type { Ask } from "./ask.ts";
+import type { Opened, Surroundings } from "./openAtStart.ts";
 
 /** The logbook that is open now, and the shelf it stands on. */
-export interface OpenLogbook {
-  readonly book: Logbook;
-  readonly shelf: Shelf;
-  readonly entry: ShelfEntry;
+export interface OpenLogbook extends Opened {
+  readonly surroundings: Surroundings;
   readonly ask: Ask;
   /** Opens another logbook of the shelf; the page then shows that one. */
   readonly openOther: (name: string) => void;
@@ -19,4 +19,16 @@ export function useLogbook(): OpenLogbook {
   const open = useContext(LogbookContext);
   if (open === undefined) throw new Error("A part was drawn outside an open logbook.");
   return open;
+}
+
+/** How it stands with the open logbook, followed as it changes. */
+export function useStatus(): LogbookStatus {
+  const { book } = useLogbook();
+  return useSyncExternalStore(book.status.subscribe, book.status.get);
+}
+
+/** Today as a practice day, by the driver's own beginning of a day. */
+export function useToday(preferences: Pick<Preferences, "dayStartsAt">): string {
+  const { surroundings } = useLogbook();
+  return practiceDay(surroundings.clock(), surroundings.zone(), preferences.dayStartsAt);
 }

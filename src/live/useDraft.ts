@@ -30,7 +30,7 @@ export function useDraft<T>(key: string, empty: T): Draft<T> {
       setState((now) =>
         isTouched.current && now?.key === whole
           ? { ...now, isRead: true }
-          : { key: whole, value: stored as T | undefined, isRead: true },
+          : { key: whole, value: stored?.state as T | undefined, isRead: true },
       );
     });
     return () => {
@@ -42,7 +42,7 @@ export function useDraft<T>(key: string, empty: T): Draft<T> {
     (value: T | undefined) => {
       isTouched.current = true;
       setState((now) => ({ key: whole, value, isRead: now?.key === whole && now.isRead }));
-      void (value === undefined ? forgetDraft(shelf, whole) : writeDraft(shelf, whole, value));
+      void (value === undefined ? forgetDraft(shelf, whole) : writeDraft(shelf, { key: whole, text: typeof value === "string" ? value : "", state: value }));
     },
     [shelf, whole],
   );

@@ -1,4 +1,5 @@
-import { type Change, LedgerFault, type Logbook, undoChange } from "#db";
+import { type Change, LedgerFault, type Logbook, noteLaps, undoChange } from "#db";
+import { lapsInOrder } from "#domain";
 import { useNotices } from "#state/notices.ts";
 import { type Deed, useUndo } from "#state/undo.ts";
 import { useCallback } from "react";
@@ -19,7 +20,7 @@ export type RunWrite = (
 
 /** The only way from a screen to the book. */
 export function useWrite(): RunWrite {
-  const { book } = useLogbook();
+  const { book, shelf } = useLogbook();
   const say = useNotices((notices) => notices.say);
   const push = useUndo((list) => list.push);
 
@@ -28,6 +29,8 @@ export function useWrite(): RunWrite {
       try {
         const change = await work(book);
         if (change.edits.length > 0) {
+          const laps = newLaps(change);
+          if (laps > 0) await noteLaps(shelf, book.name, laps);
           push(deedOf(book, change));
           if (options.isUndoOffered === true || change.overwrote !== undefined)
             say({ kind: "done", text: `${change.what}.`, actions: [undoAction] });
@@ -41,8 +44,17 @@ export function useWrite(): RunWrite {
         return undefined;
       }
     },
-    [book, say, push],
+    [book, shelf, say, push],
   );
+}
+
+/** Laps that a change added, for the reminder to back up. */
+function newLaps({ edits }: Change): number {
+  return edits.reduce((sum, edit) => {
+    if (edit.table !== "runs" || edit.after === undefined) return sum;
+    const before = edit.before === undefined ? 0 : lapsInOrder(edit.before).length;
+    return sum + Math.max(0, lapsInOrder(edit.after).length - before);
+  }, 0);
 }
 
 const undoAction = { name: "Undo", run: () => void useUndo.getState().undo() };

@@ -1,0 +1,64 @@
+import { type Ask, LogbookProvider, type Opened, type Surroundings } from "#live";
+import { useDevice } from "#state/device.ts";
+import { useEffect } from "react";
+import styles from "./App.module.css";
+import { Bar } from "./Bar.tsx";
+import { FaultPage } from "./FaultPage.tsx";
+import { Notices } from "./Notices.tsx";
+import { Screen } from "./Screen.tsx";
+import { StatusNotice } from "./StatusNotice.tsx";
+import { UpdateNotice } from "./UpdateNotice.tsx";
+import { useKeys } from "./useKeys.ts";
+import { useMarker } from "./useMarker.ts";
+
+interface AppProps {
+  readonly opening: Promise<Opened>;
+  readonly surroundings: Surroundings;
+  readonly ask: Ask;
+}
+
+/** The whole page around the open logbook. */
+export function App({ opening, surroundings, ask }: AppProps) {
+  const theme = useDevice((device) => device.theme);
+  useEffect(() => {
+    if (theme === "system") delete document.documentElement.dataset["theme"];
+    else document.documentElement.dataset["theme"] = theme;
+  }, [theme]);
+
+  return (
+    <LogbookProvider
+      opening={opening}
+      surroundings={surroundings}
+      ask={ask}
+      waiting={<p className={styles["waiting"]}>Opening your logbook</p>}
+      sayFault={(fault, again) => <FaultPage fault={fault} surroundings={surroundings} onAgain={again} />}
+    >
+      <Shell />
+    </LogbookProvider>
+  );
+}
+
+function Shell() {
+  useKeys();
+  useMarker();
+  return (
+    <>
+      <a href="#main" className={styles["skip"]} onClick={toMain}>
+        To the page
+      </a>
+      <Bar />
+      <StatusNotice />
+      <UpdateNotice />
+      <main id="main" tabIndex={-1} className={styles["main"]}>
+        <Screen />
+      </main>
+      <Notices />
+    </>
+  );
+}
+
+/** The address belongs to the places, so the way past the bar moves the focus itself. */
+function toMain(event: React.MouseEvent) {
+  event.preventDefault();
+  document.getElementById("main")?.focus();
+}

@@ -1,0 +1,27 @@
+import { sessionCount } from "#db";
+import { useLogbook, useShelvedNow } from "#live";
+import { useDevice } from "#state/device.ts";
+import { useEffect } from "react";
+
+/**
+ * Notes outside the database how many sessions it holds, when the page is opened and when it is left: an empty
+ * database where there was a full one is then not taken for a new one.
+ */
+export function useMarker(): void {
+  const { book } = useLogbook();
+  const { lastBackupAt } = useShelvedNow();
+  useEffect(() => {
+    const note = async () => {
+      if (book.status.get().kind !== "ok") return;
+      const sessions = await sessionCount(book);
+      const { markers, change } = useDevice.getState();
+      change({ markers: { ...markers, [book.name]: { sessions, ...(lastBackupAt !== undefined && { lastBackupAt }) } } });
+    };
+    const onLeave = () => {
+      if (document.visibilityState === "hidden") void note();
+    };
+    void note();
+    document.addEventListener("visibilitychange", onLeave);
+    return () => document.removeEventListener("visibilitychange", onLeave);
+  }, [book, lastBackupAt]);
+}

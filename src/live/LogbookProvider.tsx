@@ -1,0 +1,64 @@
+import { LedgerFault } from "#db";
+import { useDevice } from "#state/device.ts";
+import { useUndo } from "#state/undo.ts";
+import { type ReactNode, useCallback, useEffect, useMemo, useState } from "react";
+import type { Ask } from "./ask.ts";
+import { LogbookContext } from "./logbookContext.ts";
+import { type Opened, type Surroundings, openAtStart } from "./openAtStart.ts";
+
+interface LogbookProviderProps {
+  /** Begun as early as possible, before the page is drawn. */
+  readonly opening: Promise<Opened>;
+  readonly surroundings: Surroundings;
+  readonly ask: Ask;
+  /** Shown until the logbook is open. */
+  readonly waiting: ReactNode;
+  /** Shown when it could not be opened. */
+  readonly sayFault: (fault: LedgerFault, again: () => void) => ReactNode;
+  readonly children: ReactNode;
+}
+
+/** Opens a logbook, remembers it on this device, and hands it to everything inside. */
+export function LogbookProvider(props: LogbookProviderProps) {
+  const { opening, surroundings, ask, waiting, sayFault, children } = props;
+  const [pending, setPending] = useState(opening);
+  const [opened, setOpened] = useState<Opened>();
+  const [fault, setFault] = useState<LedgerFault>();
+
+  useEffect(() => {
+    let isLeft = false;
+    pending.then(
+      (next) => {
+        if (isLeft) return;
+        useDevice.getState().change({ logbook: next.entry.name });
+        useUndo.getState().forget();
+        setOpened(next);
+      },
+      (error: unknown) => {
+        if (!isLeft) setFault(error instanceof LedgerFault ? error : new LedgerFault("failed", String(error), error));
+      },
+    );
+    return () => {
+      isLeft = true;
+    };
+  }, [pending]);
+
+  const open = useCallback(
+    (name?: string) => {
+      opened?.book.close();
+      opened?.shelf.close();
+      setOpened(undefined);
+      setFault(undefined);
+      setPending(openAtStart(surroundings, useDevice.getState(), name === undefined ? {} : { name }));
+    },
+    [opened, surroundings],
+  );
+
+  const value = useMemo(
+    () => opened && { ...opened, surroundings, ask, openOther: open },
+    [opened, surroundings, ask, open],
+  );
+  if (fault) return sayFault(fault, () => open());
+  if (value === undefined) return waiting;
+  return <LogbookContext value={value}>{children}</LogbookContext>;
+}

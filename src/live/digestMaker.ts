@@ -1,0 +1,13 @@
+import type { DigestMaker } from "#db";
+import { type Preferences, latestMs } from "#domain";
+import { type SessionDigest, methodVersion, sessionDigest } from "#stats";
+
+/** How the digests of a logbook are made under the driver's choices; other choices make the old ones stale. */
+export function digestMaker(preferences: Preferences): DigestMaker<SessionDigest> {
+  const { settlingLaps, displayDecimals } = preferences;
+  return {
+    methodVersion: `${methodVersion}/${settlingLaps}/${displayDecimals}`,
+    make: (session, runs) => sessionDigest(session, runs, preferences),
+    bestKeyOf: ({ bestClean }) => bestClean && latestMs(bestClean),
+  };
+}

@@ -1,0 +1,11 @@
+export { type Ask, askHere, makeWorkerAsk } from "./ask.ts";
+export { digestMaker } from "./digestMaker.ts";
+export { LogbookProvider } from "./LogbookProvider.tsx";
+export { type OpenLogbook, useLogbook, useStatus, useToday } from "./logbookContext.ts";
+export { browserSurroundings, type Opened, openAtStart, type Surroundings } from "./openAtStart.ts";
+export { type Draft, useDraft } from "./useDraft.ts";
+export { type Figures, useFigures } from "./useFigures.ts";
+export { usePageBest } from "./usePageBest.ts";
+export { useRows } from "./useRows.ts";
+export { useShelved, useShelvedNow } from "./useShelved.ts";
+export { type RunWrite, useWrite, type WriteOptions } from "./useWrite.ts";

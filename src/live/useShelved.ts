@@ -1,0 +1,15 @@
+import { type ShelvedLogbook, listLogbooks } from "#db";
+import { useLiveQuery } from "dexie-react-hooks";
+import { useLogbook } from "./logbookContext.ts";
+
+/** Every logbook on the shelf, the one opened last first; undefined until read. */
+export function useShelved(): readonly ShelvedLogbook[] | undefined {
+  const { shelf } = useLogbook();
+  return useLiveQuery(() => listLogbooks(shelf), [shelf]);
+}
+
+/** What the shelf knows of the open logbook: title, last backup, laps since. */
+export function useShelvedNow(): ShelvedLogbook {
+  const { shelf, entry } = useLogbook();
+  return useLiveQuery(() => shelf.logbooks.get(entry.name), [shelf, entry.name]) ?? entry;
+}

@@ -1,0 +1,117 @@
+import { deleteLap, editLap, moveLaps, setNotBest } from "#db";
+import { type Lap, type Run, formatLapTime } from "#domain";
+import { type EntryContext, entryText, parseEntry } from "#entry";
+import { useDraft, useWrite } from "#live";
+import { Button } from "#ui/Button.tsx";
+import { Field } from "#ui/Field.tsx";
+import { Select } from "#ui/Select.tsx";
+import { type KeyboardEvent, useEffect, useRef, useState } from "react";
+import styles from "./LapEditor.module.css";
+
+interface LapEditorProps {
+  readonly lap: Lap;
+  readonly number: number;
+  readonly run: Run;
+  /** All runs of the session, to move the lap to. */
+  readonly runs: readonly Run[];
+  readonly context: EntryContext;
+  readonly onDone: () => void;
+}
+
+/** One lap in the words of the entry line: change it, delete it, move it, or say that it is no PB. */
+export function LapEditor({ lap, number, run, runs, context, onDone }: LapEditorProps) {
+  const write = useWrite();
+  const before = entryText(lap);
+  const draft = useDraft(`lap ${lap.id}`, before);
+  const [isRefused, setRefused] = useState(false);
+  const box = useRef<HTMLDivElement>(null);
+  const seen = useRef(lap);
+  useEffect(() => {
+    const input = box.current?.querySelector("input");
+    input?.focus();
+    input?.select();
+  }, []);
+
+  const text = draft.value;
+  const reading = text.trim() === "" ? undefined : parseEntry(text, { ...context, isPractice: false });
+  const leave = () => {
+    draft.set(undefined);
+    onDone();
+  };
+  const store = async () => {
+    if (!reading?.ok) return setRefused(true);
+    const { ms, decimals, sectors, note, remarks } = reading.lap;
+    const patch = { ms, decimals, sectors, note, remarks };
+    if (text === before || (await write((book) => editLap(book, { runId: run.id, lapId: lap.id, patch, expected: seen.current }), { isUndoOffered: true })))
+      leave();
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === "Escape") {
+      event.stopPropagation();
+      leave();
+    } else if (event.key === "Enter" && event.target instanceof HTMLInputElement) {
+      event.preventDefault();
+      void store();
+    }
+  };
+  const remove = async () => {
+    if (await write((book) => deleteLap(book, { runId: run.id, lapId: lap.id }), { isUndoOffered: true })) leave();
+  };
+  const move = async (to: string) => {
+    if (to === "") return;
+    const target = to === "new" ? { newRunIn: run.sessionId } : { runId: to };
+    if (await write((book) => moveLaps(book, { from: run.id, lapIds: [lap.id], to: target }), { isUndoOffered: true })) leave();
+  };
+  const toggleBest = () =>
+    write((book) => setNotBest(book, { runId: run.id, lapId: lap.id, isNotBest: lap.isNotBest === undefined }), {
+      isUndoOffered: true,
+    });
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: Enter and Escape of the fields inside
+    <div ref={box} className={styles["editor"]} onKeyDown={onKeyDown}>
+      <Field
+        label={`Lap ${number}`}
+        value={text}
+        onChange={(next) => {
+          setRefused(false);
+          draft.set(next);
+        }}
+        size="between"
+        autoCapitalize="off"
+        spellCheck={false}
+        problem={isRefused && !reading?.ok ? (reading?.problem ?? "Write a time or a remark, or delete the lap") : undefined}
+        hint={reading?.ok ? readingInWords(reading.lap.ms, reading.lap.decimals) : "Time, sectors, remarks, / note"}
+      />
+      <div className={styles["buttons"]}>
+        <Button variant="primary" size="between" onClick={store}>
+          Store
+        </Button>
+        <Button size="between" onClick={leave}>
+          Cancel
+        </Button>
+        <Button size="between" onClick={toggleBest}>
+          {lap.isNotBest ? "May be my PB" : "Not my PB"}
+        </Button>
+        <Button size="between" variant="caution" onClick={remove}>
+          Delete
+        </Button>
+        <Select
+          label="Move to"
+          value=""
+          onChange={move}
+          options={[
+            { value: "", label: "choose a run" },
+            ...runs.filter(({ id }) => id !== run.id).map((other) => ({ value: other.id, label: runName(other, runs) })),
+            { value: "new", label: "a new run" },
+          ]}
+        />
+      </div>
+    </div>
+  );
+}
+
+const runName = (run: Run, runs: readonly Run[]) => `run ${runs.indexOf(run) + 1}`;
+
+function readingInWords(ms: number | undefined, decimals: number | undefined): string {
+  return `Read as ${ms === undefined ? "a lap without a time" : formatLapTime(ms, decimals)}. Enter stores it, Escape leaves it as it was.`;
+}

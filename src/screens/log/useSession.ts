@@ -1,0 +1,62 @@
+import {
+  type ComboWithNames,
+  comboWithNames,
+  pageOf,
+  pagesOfCombo,
+  preferences,
+  referencesOfCombo,
+  rigs,
+  sessionOf,
+  runsOfSession,
+  targetsOfCombo,
+} from "#db";
+import type { Id, Preferences, ReferenceLap, RigSettings, Run, Session, Target } from "#domain";
+import { useRows } from "#live";
+
+/** All that the page of one session rests on. */
+export interface SessionData extends ComboWithNames {
+  readonly session: Session;
+  /** In order, deleted ones left out. */
+  readonly runs: readonly Run[];
+  readonly preferences: Preferences;
+  /** Start of the page of the combo's history that the session stands on. */
+  readonly pageFrom: number;
+  readonly pageTo: number;
+  /** Targets that are not archived. */
+  readonly targets: readonly Target[];
+  readonly references: readonly ReferenceLap[];
+  readonly rigs: readonly RigSettings[];
+}
+
+/** The rows of a session's page; null when the session is not there, undefined until they have been read. */
+export function useSession(sessionId: Id): SessionData | null | undefined {
+  return useRows(
+    async (book) => {
+      const session = await sessionOf(book, sessionId);
+      const names = session && (await comboWithNames(book, session.comboId));
+      if (session === undefined || names === undefined) return null;
+      const { comboId } = session;
+      const [runs, chosen, pages, targets, references, records] = await Promise.all([
+        runsOfSession(book, sessionId),
+        preferences(book),
+        pagesOfCombo(book, comboId),
+        targetsOfCombo(book, comboId),
+        referencesOfCombo(book, comboId),
+        rigs(book),
+      ]);
+      const page = pageOf(pages, session.startedAt);
+      return {
+        ...names,
+        session,
+        runs,
+        preferences: chosen,
+        pageFrom: page.from,
+        pageTo: page.to,
+        targets: targets.filter((target) => target.archivedAt === undefined),
+        references,
+        rigs: records,
+      };
+    },
+    [sessionId],
+  );
+}
