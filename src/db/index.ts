@@ -11,6 +11,7 @@ export { lowestSchema, newestSchema } from "./migrations/migrations.ts";
 export type { Patch } from "./patch.ts";
 export { defaultPreferences, preferencesId } from "./preferencesRow.ts";
 export * from "./reads/combos.ts";
+export * from "./reads/deleted.ts";
 export * from "./reads/pageOf.ts";
 export * from "./reads/rows.ts";
 export * from "./reads/sessions.ts";
@@ -25,6 +26,7 @@ export {
 } from "./shelf.ts";
 export * from "./shelvedLogbooks.ts";
 export type { LogbookStatus, StatusSource } from "./status.ts";
+export { bringBack, bringBackLap } from "./writes/bringBack.ts";
 export type { Change, Edit } from "./writes/change.ts";
 export {
   addCombo,
@@ -38,10 +40,12 @@ export {
   renameTrack,
 } from "./writes/combos.ts";
 export * from "./writes/cornerReviews.ts";
+export { joinCars, joinCombos, joinTracks, type Same } from "./writes/joinSame.ts";
 export * from "./writes/laps.ts";
 export * from "./writes/moveLaps.ts";
 export type { RunSettings } from "./writes/newRun.ts";
 export * from "./writes/pages.ts";
+export { purgeBefore, purgeDeleted } from "./writes/purge.ts";
 export * from "./writes/references.ts";
 export * from "./writes/rigs.ts";
 export type { NewRow, RowEdit } from "./writes/rowWrites.ts";

@@ -1,5 +1,5 @@
 import type { Transaction } from "dexie";
-import type { Id, TableName, Tables } from "#domain";
+import type { Id, Lap, Stamped, TableName, Tables } from "#domain";
 import { LedgerFault } from "../fault.ts";
 import { isSame, type Patch } from "../patch.ts";
 import type { Change, Edit } from "./change.ts";
@@ -38,8 +38,9 @@ export function makeWriter(transaction: Transaction, now: number, newId: () => I
   const put: Writer["put"] = async (table, row) => {
     const key = `${table} ${row.id}`;
     const before = recorded.has(key) ? recorded.get(key)?.before : await transaction.table(table).get(row.id);
-    recorded.set(key, { table, id: row.id, before, after: row });
-    await transaction.table(table).put(row);
+    const after = inOrder(row);
+    recorded.set(key, { table, id: row.id, before, after });
+    await transaction.table(table).put(after);
   };
   return {
     now,
@@ -64,6 +65,13 @@ export function makeWriter(transaction: Transaction, now: number, newId: () => I
         .filter(({ before, after }) => !isSame(before, after))
         .map(({ before, ...rest }) => (before === undefined ? rest : { ...rest, before }) as Edit),
   };
+}
+
+/** A run's row keeps its laps in order, so that the same laps are always the same row. */
+function inOrder<R extends Stamped>(row: R): R {
+  if (!("laps" in row) || !Array.isArray(row.laps)) return row;
+  const laps: readonly Lap[] = row.laps;
+  return { ...row, laps: laps.toSorted((a, b) => a.n - b.n || (a.id < b.id ? -1 : 1)) };
 }
 
 const singular: Readonly<Record<TableName, string>> = {

@@ -1,0 +1,54 @@
+import type { Id, Run, TableName, Tables } from "#domain";
+import { LedgerFault } from "../fault.ts";
+import type { Logbook } from "../logbook.ts";
+import type { Patch } from "../patch.ts";
+import type { Change } from "./change.ts";
+import { runsOf } from "./rowsOf.ts";
+import { stampChanged } from "./stamp.ts";
+import { write } from "./write.ts";
+import { changeOf, type Writer } from "./writer.ts";
+
+/** Brings back a deleted row; a session with the runs that were deleted with it, a run with its session. */
+export function bringBack(
+  book: Logbook,
+  { table, id }: { readonly table: TableName; readonly id: Id },
+): Promise<Change> {
+  return write(book, "Not brought back", async (writer) => {
+    const row = await writer.find(table, id);
+    if (row === undefined)
+      throw new LedgerFault("missing", "Not brought back: it has been deleted for good.");
+    const runs = table === "sessions" ? await runsOf(writer, id) : [];
+    await undelete(writer, table, id);
+    for (const run of runs) if (wentWith(run, row.deletedAt)) await undelete(writer, "runs", run.id);
+    if (table === "runs") await undelete(writer, "sessions", (row as Run).sessionId);
+    return changeOf(writer, "Brought back");
+  });
+}
+
+/** Stamps may run one ahead of the clock, so runs deleted with their session can differ by a little. */
+function wentWith(run: Run, sessionDeletedAt: number | undefined): boolean {
+  if (run.deletedAt === undefined || sessionDeletedAt === undefined) return false;
+  return Math.abs(run.deletedAt - sessionDeletedAt) < 1000;
+}
+
+async function undelete(writer: Writer, table: TableName, id: Id): Promise<void> {
+  const row = await writer.find(table, id);
+  if (row === undefined || row.deletedAt === undefined) return;
+  const patch: Patch<{ readonly deletedAt?: number }> = { deletedAt: undefined };
+  await writer.put(table, stampChanged(row, patch as Patch<Tables[TableName]>, writer.now));
+}
+
+/** Brings back one deleted lap. */
+export function bringBackLap(
+  book: Logbook,
+  { runId, lapId }: { readonly runId: Id; readonly lapId: Id },
+): Promise<Change> {
+  return write(book, "Lap not brought back", async (writer) => {
+    const run = await writer.get("runs", runId);
+    const laps = run.laps.map((lap) =>
+      lap.id === lapId ? stampChanged(lap, { deletedAt: undefined }, writer.now) : lap,
+    );
+    await writer.put("runs", { ...run, laps });
+    return changeOf(writer, "Lap brought back");
+  });
+}

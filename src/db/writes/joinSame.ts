@@ -1,0 +1,101 @@
+import { type Id, type Layout, sameName } from "#domain";
+import { LedgerFault } from "../fault.ts";
+import type { Logbook } from "../logbook.ts";
+import type { Change } from "./change.ts";
+import { liveRows } from "./combos.ts";
+import { write } from "./write.ts";
+import { changeOf, type Writer } from "./writer.ts";
+
+/** Two rows that are the same thing: the second goes into the first. */
+export interface Same {
+  readonly keepId: Id;
+  readonly dropId: Id;
+}
+
+const ofCombo = [
+  "sessions",
+  "runs",
+  "pages",
+  "references",
+  "targets",
+  "forecasts",
+  "rigTests",
+  "cornerReviews",
+] as const;
+
+/** Makes one combo of two: all that belongs to the second goes to the first. */
+export function joinCombos(book: Logbook, same: Same): Promise<Change> {
+  return write(book, "Combos not joined", async (writer) => {
+    await joinComboRows(writer, same);
+    return changeOf(writer, "Two combos made one");
+  });
+}
+
+/** Makes one car of two, and one of each two combos that become the same. */
+export function joinCars(book: Logbook, same: Same): Promise<Change> {
+  return write(book, "Cars not joined", async (writer) => {
+    await bothThere(writer, "cars", same);
+    await repoint(writer, same, "carId");
+    await writer.remove("cars", same.dropId);
+    return changeOf(writer, "Two cars made one");
+  });
+}
+
+/** Makes one track of two; layouts of the same name become one, and so do combos that become the same. */
+export function joinTracks(book: Logbook, same: Same): Promise<Change> {
+  return write(book, "Tracks not joined", async (writer) => {
+    await bothThere(writer, "tracks", same);
+    const layouts = await liveRows(writer, "layouts");
+    const kept = layouts.filter(({ trackId }) => trackId === same.keepId);
+    for (const layout of layouts.filter(({ trackId }) => trackId === same.dropId)) {
+      const twin = kept.find(({ name }) => sameName(name, layout.name));
+      if (twin) await joinLayouts(writer, twin, layout);
+      else await writer.patch("layouts", layout.id, { trackId: same.keepId });
+    }
+    await writer.remove("tracks", same.dropId);
+    return changeOf(writer, "Two tracks made one");
+  });
+}
+
+async function joinLayouts(writer: Writer, keep: Layout, drop: Layout): Promise<void> {
+  const { sectors, length, corners } = drop;
+  await writer.patch("layouts", keep.id, {
+    ...(keep.sectors === undefined && sectors !== undefined ? { sectors } : {}),
+    ...(keep.length === undefined && length !== undefined ? { length } : {}),
+    ...(keep.corners.length === 0 ? { corners } : {}),
+  });
+  await repoint(writer, { keepId: keep.id, dropId: drop.id }, "layoutId");
+  await writer.remove("layouts", drop.id);
+}
+
+/** Gives the combos of one car or layout to another; where that makes two the same, they become one. */
+async function repoint(writer: Writer, { keepId, dropId }: Same, field: "carId" | "layoutId"): Promise<void> {
+  const other = field === "carId" ? "layoutId" : "carId";
+  const combos = await liveRows(writer, "combos");
+  for (const combo of combos.filter((row) => row[field] === dropId)) {
+    const twin = combos.find((row) => row[field] === keepId && row[other] === combo[other]);
+    if (twin) await joinComboRows(writer, { keepId: twin.id, dropId: combo.id });
+    else await writer.patch("combos", combo.id, { [field]: keepId });
+  }
+}
+
+async function joinComboRows(writer: Writer, same: Same): Promise<void> {
+  await bothThere(writer, "combos", same);
+  for (const table of ofCombo) {
+    const rows: readonly { readonly id: Id; readonly deletedAt?: number }[] = await writer.transaction
+      .table(table)
+      .where("comboId")
+      .equals(same.dropId)
+      .toArray();
+    for (const { id, deletedAt } of rows)
+      if (deletedAt === undefined) await writer.patch(table, id, { comboId: same.keepId });
+  }
+  await writer.remove("combos", same.dropId);
+}
+
+async function bothThere(writer: Writer, table: "cars" | "tracks" | "combos", same: Same): Promise<void> {
+  if (same.keepId === same.dropId)
+    throw new LedgerFault("invalid", "Nothing was changed: choose two different ones.");
+  await writer.get(table, same.keepId);
+  await writer.get(table, same.dropId);
+}

@@ -1,0 +1,41 @@
+import { type Run, type TableName, tableNames } from "#domain";
+import { faultOf } from "../fault.ts";
+import type { Logbook } from "../logbook.ts";
+import type { ShelvedLogbook } from "../shelf.ts";
+
+/** Days on which the logbook must have been opened since a deletion before it is for good. */
+const daysKept = 30;
+
+/**
+ * The instant before which deletions may be made final: the start, in UTC, of the day 30 opened days ago; undefined
+ * while there have been fewer. Counting opened days, a wrong clock cannot purge anything.
+ */
+export function purgeBefore({ openedOn }: Pick<ShelvedLogbook, "openedOn">): number | undefined {
+  const day = openedOn.at(-daysKept - 1);
+  return day === undefined ? undefined : Date.parse(`${day}T00:00:00Z`);
+}
+
+/** Removes for good what was deleted before an instant: rows, and laps inside runs. Gives the number removed. */
+export async function purgeDeleted(book: Logbook, before: number): Promise<number> {
+  const isOver = (row: { readonly deletedAt?: number }) => (row.deletedAt ?? before) < before;
+  const rw: TableName[] = [...tableNames];
+  try {
+    return await book.database.transaction("rw", rw, async (transaction) => {
+      let removed = 0;
+      for (const table of tableNames)
+        removed += await transaction.table(table).toCollection().filter(isOver).delete();
+      await transaction
+        .table<Run>("runs")
+        .toCollection()
+        .filter((run) => run.laps.some(isOver))
+        .modify((run, place) => {
+          const laps = run.laps.filter((lap) => !isOver(lap));
+          removed += run.laps.length - laps.length;
+          place.value = { ...run, laps };
+        });
+      return removed;
+    });
+  } catch (error) {
+    throw faultOf(error, "Deleted rows not removed");
+  }
+}
