@@ -1,7 +1,26 @@
 /** The figures made from laps, in the order of the chapters; the faces of the rooms say who may use them. */
 
+// The time account
+export { type LineToWorkOn, largestLine } from "./account/largestLine.ts";
+export { reachableLap } from "./account/reachableLap.ts";
+export { type SectorAccount, type SectorLine, sectorAccount } from "./account/sectorAccount.ts";
+export { type LapOfSectors, sumOfBestSectors } from "./account/sumOfBestSectors.ts";
+export { type LapForAccount, type TimeAccount, timeAccount } from "./account/timeAccount.ts";
+// Pace and spread
+export { type BestInARow, bestInARow, threeInARow } from "./pace/bestInARow.ts";
+export { bestOfK } from "./pace/bestOfK.ts";
+export { type Consistency, consistency, LEAST_FOR_SPREAD } from "./pace/consistency.ts";
+export { type NearTheBest, shareWithinMargin } from "./pace/shareWithinMargin.ts";
+export { successiveScatter } from "./pace/successiveScatter.ts";
+// Inside a run
+export { type IndividualsChart, individualsChart } from "./run/individualsChart.ts";
+export { type KnownBest, type LapDifferences, lapDifferences } from "./run/lapDifferences.ts";
+export { modifiedZScores } from "./run/modifiedZScores.ts";
+export { type PointedAtFor, type PointedAtLap, pointedAtLaps } from "./run/pointedAtLaps.ts";
+export { type RunTrend, runTrend } from "./run/runTrend.ts";
 // Plain samples
 export { lag1Autocorrelation } from "./sample/lag1Autocorrelation.ts";
+export { type LinearFit, linearFit } from "./sample/linearFit.ts";
 export { mean } from "./sample/mean.ts";
 export { median } from "./sample/median.ts";
 export { medianAbsoluteDeviation } from "./sample/medianAbsoluteDeviation.ts";
@@ -9,20 +28,60 @@ export type { Numbers } from "./sample/numbers.ts";
 export { quantile } from "./sample/quantile.ts";
 export { standardDeviation } from "./sample/standardDeviation.ts";
 export { type Summary, summary } from "./sample/summary.ts";
-
-// Pace and spread
-
-// The time account
-
-// Inside a run
-export { type KnownBest, type LapDifferences, lapDifferences } from "./run/lapDifferences.ts";
+export { type TheilSenLine, theilSen } from "./sample/theilSen.ts";
+export { type Share, wilsonInterval } from "./sample/wilsonInterval.ts";
 
 // Over weeks
+export { type MannKendall, mannKendall } from "./weeks/mannKendall.ts";
+export { type BestStep, type LapForBest, personalBests } from "./weeks/personalBests.ts";
+export { sessionsNeededForChange } from "./weeks/sessionsNeededForChange.ts";
 
 // Targets
 
 // Rig tests
+export type { RankTest, TTest } from "./rigTests/findings.ts";
+export { type OrderedPair, type OrderedTTest, orderedPairsTTest } from "./rigTests/orderedPairsTTest.ts";
+export { pairedTTest } from "./rigTests/pairedTTest.ts";
+export { pairOrder } from "./rigTests/pairOrder.ts";
+export { pairsNeeded } from "./rigTests/pairsNeeded.ts";
+export { rankSumTest } from "./rigTests/rankSumTest.ts";
+export { signedRankTest } from "./rigTests/signedRankTest.ts";
 
 // Race distance
 
 // Reports
+export { type AccountTarget, accountTarget } from "./reports/accountTarget.ts";
+export type { BestCandidate } from "./reports/bestCandidates.ts";
+export { type ComboReviewInput, comboReview } from "./reports/comboReview.ts";
+export type { ComboReview, DatedBest, SessionAccount, SessionPoint } from "./reports/comboReviewFigures.ts";
+export { lapFlags } from "./reports/digestFlags.ts";
+export { timesWith } from "./reports/digestLaps.ts";
+export { addCounts, type Choices, type LapCounts, type LapPlace, lapPlaces } from "./reports/lapPlaces.ts";
+export type { PaceFigures } from "./reports/paceFigures.ts";
+export { type PageSession, pageEvents, pageHistory } from "./reports/pageHistory.ts";
+export type {
+  AgainstBest,
+  AgainstRun,
+  AgainstTarget,
+  KnownTime,
+  PointedAt,
+  RunFigures,
+} from "./reports/runFigures.ts";
+export type { RunFinding } from "./reports/runFinding.ts";
+export { type RunReport, type RunReportInput, runReport } from "./reports/runReport.ts";
+export {
+  isDigestCurrent,
+  methodVersion,
+  NO_TIME,
+  type SessionDigest,
+  sessionDigest,
+} from "./reports/sessionDigest.ts";
+export {
+  type SessionChart,
+  type SessionReport,
+  type SessionReportInput,
+  sessionReport,
+  type WorkOn,
+} from "./reports/sessionReport.ts";
+export type { SessionTrend, Slope, TrendPoint } from "./reports/sessionTrend.ts";
+export { type TargetProgress, targetProgress } from "./reports/targetProgress.ts";

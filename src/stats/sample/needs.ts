@@ -1,7 +1,9 @@
 /**
- * Why a figure is not given: how many of a thing it needs and how many there are.
+ * Why a figure is not given: how many of a thing it needs and how many there are. The plural falls before
+ * "with": "session with 5 pace laps" becomes "sessions with 5 pace laps".
  * @example needs(5, "pace lap", 3) // "needs 5 pace laps, has 3"
  */
 export function needs(least: number, thing: string, has: number): string {
-  return `needs ${least} ${thing}${least === 1 ? "" : "s"}, has ${has}`;
+  const [name = "", ...rest] = thing.split(/(?= with )/);
+  return `needs ${least} ${name}${least === 1 ? "" : "s"}${rest.join("")}, has ${has}`;
 }

@@ -1,0 +1,24 @@
+import { requireNumber } from "../sample/numbers.ts";
+
+/** The sector times of one lap, ms. */
+export type SectorTimes = ArrayLike<number>;
+
+/**
+ * The times of each sector, over all laps.
+ * @throws RangeError for a time that is not finite or laps with unlike numbers of sectors
+ */
+export function sectorColumns(laps: readonly SectorTimes[]): number[][] {
+  const sectors = laps[0]?.length ?? 0;
+  laps.forEach((lap, index) => {
+    if (lap.length !== sectors) {
+      throw new RangeError(`laps[${index}] has ${lap.length} sectors and laps[0] has ${sectors}`);
+    }
+  });
+  return Array.from({ length: sectors }, (_, sector) =>
+    laps.map((lap, index) => {
+      const ms = lap[sector];
+      requireNumber(ms, `laps[${index}][${sector}]`);
+      return ms;
+    }),
+  );
+}

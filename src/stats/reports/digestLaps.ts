@@ -1,0 +1,60 @@
+import type { Remark } from "#domain";
+import type { LapForAccount } from "../account/timeAccount.ts";
+import { lapFlags } from "./digestFlags.ts";
+import { NO_TIME, type SessionDigest } from "./sessionDigest.ts";
+
+const NONE: readonly Remark[] = [];
+const CUT: readonly Remark[] = [{ kind: "cut" }];
+const MISTAKE: readonly Remark[] = [{ kind: "off" }];
+const OTHERS: readonly Remark[] = [{ kind: "traffic" }];
+
+/** Times of the laps of many digests that carry all the wanted flags and have a time, ms. */
+export function timesWith(digests: readonly SessionDigest[], wanted: number): Int32Array {
+  const most = digests.reduce((sum, digest) => sum + digest.times.length, 0);
+  const times = new Int32Array(most);
+  let count = 0;
+  for (const { times: all, flags } of digests) {
+    for (let i = 0; i < all.length; i++) {
+      const ms = all[i] as number;
+      if (((flags[i] as number) & wanted) === wanted && ms !== NO_TIME) times[count++] = ms;
+    }
+  }
+  return times.slice(0, count);
+}
+
+/** The laps of a session's time account, out of its digest. */
+export function accountLaps({ times, flags }: SessionDigest): LapForAccount[] {
+  const laps: LapForAccount[] = [];
+  for (let i = 0; i < times.length; i++) {
+    const flag = flags[i] as number;
+    if ((flag & lapFlags.account) === 0) continue;
+    const ms = times[i] as number;
+    laps.push({
+      ms: ms === NO_TIME ? undefined : ms,
+      remarks: remarksOf(flag),
+      pace: (flag & lapFlags.pace) !== 0,
+    });
+  }
+  return laps;
+}
+
+function remarksOf(flag: number): readonly Remark[] {
+  if ((flag & lapFlags.cut) !== 0) return CUT;
+  if ((flag & lapFlags.mistake) !== 0) return MISTAKE;
+  return (flag & lapFlags.othersOnTrack) !== 0 ? OTHERS : NONE;
+}
+
+/** Sector times of the pace laps of many digests, of those with as many sectors as the latest that has any. */
+export function paceSectors(digests: readonly SessionDigest[]): Int32Array[] {
+  const count = digests.findLast((digest) => digest.sectorCount > 0)?.sectorCount ?? 0;
+  return digests
+    .filter((digest) => count > 0 && digest.sectorCount === count)
+    .flatMap(({ flags, sectors }) => {
+      const laps: Int32Array[] = [];
+      for (let i = 0; i < flags.length; i++) {
+        const isPace = ((flags[i] as number) & lapFlags.pace) !== 0;
+        if (isPace && sectors[i * count] !== NO_TIME) laps.push(sectors.subarray(i * count, (i + 1) * count));
+      }
+      return laps;
+    });
+}

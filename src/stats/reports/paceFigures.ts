@@ -1,0 +1,75 @@
+import type { Figure } from "#domain";
+import { bestOfK } from "../pace/bestOfK.ts";
+import { type Consistency, consistency, LEAST_FOR_SPREAD } from "../pace/consistency.ts";
+import { summary } from "../sample/summary.ts";
+import type { PlacedLap } from "./sessionLaps.ts";
+
+const CONFIDENCE = 0.9;
+const BEST_OF = 10;
+/** Laps at the start of a session that its median for the trend leaves out (warm-up decrement). */
+const WARMING_UP = 3;
+
+/** The figures of a set of pace laps, ms; what needs more laps than there are is undefined. */
+export interface PaceFigures {
+  readonly laps: number;
+  /** Those of them that may enter a spread. */
+  readonly exactLaps: number;
+  readonly best: number | undefined;
+  readonly mean: number | undefined;
+  readonly median: number | undefined;
+  /** Quartiles of all pace laps, from five up. */
+  readonly lowerQuartile: number | undefined;
+  readonly upperQuartile: number | undefined;
+  /** Standard deviation and scaled median absolute deviation of the exact laps, from five up. */
+  readonly standardDeviation: number | undefined;
+  readonly medianAbsoluteDeviation: number | undefined;
+  readonly bestOfTen: number | undefined;
+  /** Median without the first three pace laps where there are ten or more; from five laps up. */
+  readonly medianForTrend: number | undefined;
+  readonly consistency: Figure<Consistency>;
+}
+
+/**
+ * Figures of pace laps in the order in which they were driven.
+ * @param laps all laps of the session or run in order; those that are not pace laps only break chains
+ */
+export function paceFigures(laps: readonly PlacedLap[]): PaceFigures {
+  const pace = laps.filter((placed) => placed.place === "pace");
+  const times = pace.map((placed) => placed.lap.ms as number);
+  const all = summary(times);
+  const chains = exactChains(laps);
+  const exact = summary(chains.flat());
+  const enough = times.length >= LEAST_FOR_SPREAD;
+  const exactEnough = exact !== undefined && exact.count >= LEAST_FOR_SPREAD;
+  const warm = times.length >= BEST_OF ? times.slice(WARMING_UP) : times;
+  return {
+    laps: times.length,
+    exactLaps: exact?.count ?? 0,
+    best: times.length === 0 ? undefined : Math.min(...times),
+    mean: all?.mean,
+    median: all?.median,
+    lowerQuartile: enough ? all?.lowerQuartile : undefined,
+    upperQuartile: enough ? all?.upperQuartile : undefined,
+    standardDeviation: exactEnough ? exact.standardDeviation : undefined,
+    medianAbsoluteDeviation: exactEnough ? exact.medianAbsoluteDeviation : undefined,
+    bestOfTen: bestOfK(times, BEST_OF),
+    medianForTrend: enough ? summary(warm)?.median : undefined,
+    consistency: consistency(chains, CONFIDENCE),
+  };
+}
+
+/** Exact pace laps in chains: a new run begins a new chain, and a lap without a time ends one. */
+export function exactChains(laps: readonly PlacedLap[]): number[][] {
+  const chains: number[][] = [];
+  let run = -1;
+  let isBroken = true;
+  for (const placed of laps) {
+    if (placed.lap.ms === undefined || placed.run !== run) isBroken = true;
+    run = placed.run;
+    if (placed.place !== "pace" || !placed.isExact || placed.lap.ms === undefined) continue;
+    if (isBroken) chains.push([]);
+    isBroken = false;
+    chains.at(-1)?.push(placed.lap.ms);
+  }
+  return chains;
+}

@@ -1,0 +1,97 @@
+import type { RunFigures } from "./runFigures.ts";
+
+/** The one thing a run says, with the numbers for the sentence; ms, a gain is negative. */
+export type RunFinding =
+  | { readonly kind: "guest" }
+  | { readonly kind: "no times"; readonly driven: number }
+  | { readonly kind: "first best"; readonly ms: number; readonly decimals: number }
+  | { readonly kind: "new best"; readonly ms: number; readonly decimals: number; readonly gain: number }
+  | {
+      readonly kind: "level with best";
+      readonly ms: number;
+      readonly decimals: number;
+      readonly pbMs: number;
+    }
+  | { readonly kind: "mistakes"; readonly mistakes: number; readonly driven: number }
+  | {
+      readonly kind: "target reached";
+      readonly reached: number;
+      readonly laps: number;
+      readonly targetMs: number;
+    }
+  | {
+      readonly kind: "against run before";
+      readonly n: number;
+      readonly ms: number;
+      readonly low: number;
+      readonly high: number;
+    }
+  | {
+      readonly kind: "drift";
+      readonly msPerLap: number;
+      readonly low: number;
+      readonly high: number;
+      readonly laps: number;
+    }
+  | { readonly kind: "spread"; readonly scatterMs: number; readonly percent: number; readonly laps: number }
+  | { readonly kind: "few"; readonly laps: number; readonly bestMs: number; readonly decimals: number };
+
+/** From this share of the laps on, mistakes are what a run says. */
+const MANY_MISTAKES = 1 / 3;
+
+/**
+ * The first of these that is true: a guest drove; no times; a new or first personal best; many mistakes; level with
+ * the personal best; the usual lap at the target; a clear change from the run before; a clear drift inside the run;
+ * the spread; else the best of a few laps.
+ */
+export function runFinding(figures: RunFigures): RunFinding {
+  const { best, counts, mistakes } = figures;
+  if (figures.isGuest) return { kind: "guest" };
+  if (!best.known) return { kind: "no times", driven: counts.driven };
+  return (
+    aboutBest(figures) ??
+    (mistakes >= 2 && mistakes >= counts.driven * MANY_MISTAKES
+      ? { kind: "mistakes", mistakes, driven: counts.driven }
+      : undefined) ??
+    aboutLevel(figures) ??
+    aboutChange(figures) ?? {
+      kind: "few",
+      laps: figures.laps,
+      bestMs: best.value.ms,
+      decimals: best.value.decimals,
+    }
+  );
+}
+
+function aboutBest({ best, againstBest }: RunFigures): RunFinding | undefined {
+  if (!best.known) return undefined;
+  const { ms, decimals } = best.value;
+  if (!againstBest.known) return { kind: "first best", ms, decimals };
+  return againstBest.value.isNew ? { kind: "new best", ms, decimals, gain: againstBest.value.ms } : undefined;
+}
+
+function aboutLevel({ best, againstBest }: RunFigures): RunFinding | undefined {
+  if (!best.known || !againstBest.known || !againstBest.value.isLevel) return undefined;
+  const { ms, decimals } = best.value;
+  return { kind: "level with best", ms, decimals, pbMs: againstBest.value.pbMs };
+}
+
+function aboutChange({
+  againstTarget,
+  againstRunBefore,
+  trend,
+  scatter,
+}: RunFigures): RunFinding | undefined {
+  if (againstTarget.known && (againstTarget.value.usual ?? 1) <= 0) {
+    const { reached, laps, targetMs } = againstTarget.value;
+    return { kind: "target reached", reached, laps, targetMs };
+  }
+  if (againstRunBefore.known && againstRunBefore.value.isClear) {
+    const { n, ms, low, high } = againstRunBefore.value;
+    return { kind: "against run before", n, ms, low, high };
+  }
+  if (trend.known && (trend.value.low > 0 || trend.value.high < 0)) return { kind: "drift", ...trend.value };
+  if (!scatter.known) return undefined;
+  const { scatterMs, percent, laps } = scatter.value;
+  return { kind: "spread", scatterMs, percent, laps };
+}
