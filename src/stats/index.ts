@@ -1,24 +1,7 @@
 /** The figures made from laps, in the order of the chapters; the faces of the rooms say who may use them. */
 
-// The time account
-export { type LineToWorkOn, largestLine } from "./account/largestLine.ts";
-export { reachableLap } from "./account/reachableLap.ts";
-export { type SectorAccount, type SectorLine, sectorAccount } from "./account/sectorAccount.ts";
-export { type LapOfSectors, sumOfBestSectors } from "./account/sumOfBestSectors.ts";
-export { type LapForAccount, type TimeAccount, timeAccount } from "./account/timeAccount.ts";
-// Pace and spread
-export { type BestInARow, bestInARow, threeInARow } from "./pace/bestInARow.ts";
-export { bestOfK } from "./pace/bestOfK.ts";
-export { type Consistency, consistency, LEAST_FOR_SPREAD } from "./pace/consistency.ts";
-export { type NearTheBest, shareWithinMargin } from "./pace/shareWithinMargin.ts";
-export { successiveScatter } from "./pace/successiveScatter.ts";
-// Inside a run
-export { type IndividualsChart, individualsChart } from "./run/individualsChart.ts";
-export { type KnownBest, type LapDifferences, lapDifferences } from "./run/lapDifferences.ts";
-export { modifiedZScores } from "./run/modifiedZScores.ts";
-export { type PointedAtFor, type PointedAtLap, pointedAtLaps } from "./run/pointedAtLaps.ts";
-export { type RunTrend, runTrend } from "./run/runTrend.ts";
 // Plain samples
+
 export { lag1Autocorrelation } from "./sample/lag1Autocorrelation.ts";
 export { type LinearFit, linearFit } from "./sample/linearFit.ts";
 export { mean } from "./sample/mean.ts";
@@ -31,7 +14,32 @@ export { type Summary, summary } from "./sample/summary.ts";
 export { type TheilSenLine, theilSen } from "./sample/theilSen.ts";
 export { type Share, wilsonInterval } from "./sample/wilsonInterval.ts";
 
+// Pace and spread
+
+export { type BestInARow, bestInARow, threeInARow } from "./pace/bestInARow.ts";
+export { bestOfK } from "./pace/bestOfK.ts";
+export { type Consistency, consistency, LEAST_FOR_SPREAD } from "./pace/consistency.ts";
+export { type NearTheBest, shareWithinMargin } from "./pace/shareWithinMargin.ts";
+export { successiveScatter } from "./pace/successiveScatter.ts";
+
+// The time account
+
+export { type LineToWorkOn, largestLine } from "./account/largestLine.ts";
+export { reachableLap } from "./account/reachableLap.ts";
+export { type SectorAccount, type SectorLine, sectorAccount } from "./account/sectorAccount.ts";
+export { type LapOfSectors, sumOfBestSectors } from "./account/sumOfBestSectors.ts";
+export { type LapForAccount, type TimeAccount, timeAccount } from "./account/timeAccount.ts";
+
+// Inside a run
+
+export { type IndividualsChart, individualsChart } from "./run/individualsChart.ts";
+export { type KnownBest, type LapDifferences, lapDifferences } from "./run/lapDifferences.ts";
+export { modifiedZScores } from "./run/modifiedZScores.ts";
+export { type PointedAtFor, type PointedAtLap, pointedAtLaps } from "./run/pointedAtLaps.ts";
+export { type RunTrend, runTrend } from "./run/runTrend.ts";
+
 // Over weeks
+
 export { type MannKendall, mannKendall } from "./weeks/mannKendall.ts";
 export { type BestStep, type LapForBest, personalBests } from "./weeks/personalBests.ts";
 export { sessionsNeededForChange } from "./weeks/sessionsNeededForChange.ts";
