@@ -1,4 +1,4 @@
-import { type Lap, aboutRemark, formatLapTime } from "#domain";
+import { aboutRemark, formatLapTime, type Lap } from "#domain";
 
 /**
  * A stored lap as the text that would be typed for it, for editing in place: "1:23.456 f@5 / missed the apex".

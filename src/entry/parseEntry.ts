@@ -8,7 +8,6 @@ import type { WordOptions } from "./readWord.ts";
 import type { Base, BaseName } from "./relative.ts";
 import { tensReachMs } from "./shortForm.ts";
 import { type EntryParts, splitEntry } from "./splitEntry.ts";
-import { scaledDeviation } from "./usual.ts";
 import { refuse } from "./word.ts";
 
 /** The problem of an empty line: always this very object, so that a screen can keep quiet about it. */
@@ -76,25 +75,30 @@ function lapOf({ ms, decimals, sectors }: LapTimes, { remarks }: EntryParts): Ty
   return sectors === undefined ? { ms, decimals, remarks } : { ms, decimals, sectors, remarks };
 }
 
-/** Deviations within which a lap without a remark is taken for a usual one, and the least reach that gives. */
-const reachDeviations = 6;
-const leastReachMs = 800;
-
 function optionsOf({ remarks }: EntryParts, context: EntryContext, sorted: readonly number[]): WordOptions {
-  const deviation = scaledDeviation(sorted);
-  const reachMs =
-    deviation === undefined
-      ? tensReachMs
-      : Math.min(tensReachMs, Math.max(leastReachMs, reachDeviations * deviation));
   const [base, baseName] = baseOf(context);
   return {
     nearMs: context.usualMs,
     mustTypeTens: remarks.length > 0,
-    reachMs,
+    isUsualUnsure: isUsualUnsure(context, sorted),
     displayDecimals: context.displayDecimals,
     base,
     baseName,
   };
+}
+
+/** Pace laps from which on their median stands on its own. */
+const lapsForUsual = 3;
+
+/**
+ * Whether the usual rests on one or two laps of this session that no older PB bears out. One slow lap without a
+ * remark would else draw all the laps after it ten seconds too far.
+ */
+function isUsualUnsure({ usualMs, pbMs }: EntryContext, sorted: readonly number[]): boolean {
+  const [first] = sorted;
+  if (usualMs === undefined || first === undefined || sorted.length >= lapsForUsual) return false;
+  const isPbOlder = pbMs !== undefined && pbMs !== first;
+  return !(isPbOlder && Math.abs(usualMs - pbMs) <= tensReachMs);
 }
 
 function baseOf(context: EntryContext): readonly [Base | undefined, BaseName] {

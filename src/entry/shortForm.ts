@@ -8,8 +8,8 @@ export interface Completion {
   readonly nearMs?: number | undefined;
   /** Set with a remark: such laps lie far off, so the tens of seconds must be typed. */
   readonly mustTypeTens?: boolean | undefined;
-  /** How far from the usual a time completed by its tens may lie; 3 s unless the session's spread says less. */
-  readonly reachMs?: number | undefined;
+  /** Set while too few laps are known to say what is usual. */
+  readonly isUsualUnsure?: boolean | undefined;
 }
 
 /** What was typed of a time. */
@@ -32,19 +32,21 @@ const minutesReachMs = 20_000;
  */
 export function completeShort(typed: TypedPart, completion: Completion): Reading<ReadTime> {
   const { text, decimals } = typed;
-  const { nearMs, mustTypeTens = false, reachMs = tensReachMs } = completion;
+  const { nearMs, mustTypeTens = false, isUsualUnsure = false } = completion;
   if (nearMs === undefined) return refuseWithoutUsual(typed);
   const [below, above] = neighbours(typed, nearMs);
   const times = either([below, above].map((ms) => wholeTime(ms, decimals)));
-  if (typed.leftOut === "tens" && mustTypeTens)
+  if (typed.leftOut === "tens" && (mustTypeTens || isUsualUnsure))
     return refuse(
       0,
       text.length,
-      "With a remark the tens of seconds must be typed, because such laps lie far from the usual.",
+      mustTypeTens
+        ? "With a remark the tens of seconds must be typed, because such laps lie far from the usual."
+        : "The tens of seconds must be typed until three laps show what is usual.",
       `Write ${times}, for example.`,
     );
   const ms = nearMs - below <= above - nearMs ? below : above;
-  const over = typed.leftOut === "tens" ? reachMs : minutesReachMs;
+  const over = typed.leftOut === "tens" ? tensReachMs : minutesReachMs;
   const under = mustTypeTens ? tensReachMs : over;
   if (ms - nearMs <= over && nearMs - ms <= under) return { ok: true, ms, decimals, form: "short" };
   return refuse(

@@ -99,11 +99,16 @@ describe("short forms in a session", () => {
     expect(lapOf("24912 f").ms).toBe(84_912);
   });
 
-  it("keeps closer to the usual where the laps of the session lie close together", () => {
-    const close = { paceTimes: [83_400, 83_430, 83_456, 83_480, 83_500] };
-    expect(lapOf("4100", close).ms).toBe(84_100);
-    expect(refusal("4912", close).right).toContain("1:24.912");
-    expect(lapOf("4912", { paceTimes: [83_400, 83_430, 83_456, 83_480] }).ms).toBe(84_912);
+  it("wants the tens while one or two laps alone say what is usual, unless an older PB bears them out", () => {
+    const slowFirst = { usualMs: 94_100, paceTimes: [94_100], pbMs: 94_100 };
+    expect(refusal("4912", slowFirst).wrong).toMatch(/until three laps/);
+    expect(lapOf("24912", slowFirst).ms).toBe(84_912);
+    expect(refusal("4912", { ...slowFirst, pbMs: 83_000 }).wrong).toMatch(/until three laps/);
+    expect(lapOf("4912", { usualMs: 84_100, paceTimes: [84_100], pbMs: 83_000 }).ms).toBe(84_912);
+    expect(lapOf("4912", { usualMs: 83_400, paceTimes: [], pbMs: 83_400 }).ms).toBe(84_912);
+    expect(lapOf("4912", { usualMs: 83_400, paceTimes: [83_400, 83_400, 94_100], pbMs: 83_400 }).ms).toBe(
+      84_912,
+    );
   });
 });
 

@@ -27,7 +27,14 @@ describe("pasted lines", () => {
 
   it("complete short forms from the laps pasted before, when nothing else is known", () => {
     const nothing = { usualMs: undefined, pbMs: undefined, previousMs: undefined, paceTimes: [] };
-    expect(times("4912\n1:44.100\n4912\n5300", nothing)).toEqual(["refused", 104_100, 104_912, 105_300]);
+    expect(times("4912\n1:44.100\n4912\n44912\n1:44.2\n5300", nothing)).toEqual([
+      "refused",
+      104_100,
+      "refused",
+      104_912,
+      104_200,
+      105_300,
+    ]);
   });
 
   it("do not move the usual by laps with a remark or by runs that are no pace runs", () => {
