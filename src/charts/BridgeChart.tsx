@@ -54,7 +54,7 @@ function BridgeDrawing({ steps, room, walk }: BridgeDrawingProps) {
   const doubleRule = last * row + 2;
   const yOf = (index: number) => index * row + (index === last ? 8 : 0);
   return (
-    <svg width={width} height={steps.length * row + 10}>
+    <svg width={width} height={steps.length * row + 10} aria-hidden="true">
       {steps.slice(0, -1).map((step, index) => (
         <path
           key={step.id}

@@ -14,6 +14,8 @@ export interface ChartWords {
   readonly title: string;
   /** One sentence that says what the chart says. */
   readonly reading: string;
+  /** The finding is the largest thing on the screen. */
+  readonly large?: boolean;
   /** Level of the title among the page's headings. */
   readonly level?: 2 | 3 | 4;
   /** The day the figures are of: in saved pictures and file names. */
@@ -35,7 +37,19 @@ export interface ChartFrameProps extends ChartWords {
 
 /** One frame for all charts: finding, reading, chart, what stands at a point, table, pictures. */
 export function ChartFrame(props: ChartFrameProps) {
-  const { title, reading, level = 3, asOf, fileName, table, series, note, onOpen, children } = props;
+  const {
+    title,
+    reading,
+    large = false,
+    level = 3,
+    asOf,
+    fileName,
+    table,
+    series,
+    note,
+    onOpen,
+    children,
+  } = props;
   const id = useId();
   const { box, room } = useRoom();
   const walk = useWalk(series, onOpen);
@@ -43,7 +57,7 @@ export function ChartFrame(props: ChartFrameProps) {
   const Heading = `h${level}` as const;
   return (
     <div className={styles["frame"]}>
-      <Heading>{title}</Heading>
+      <Heading className={large ? styles["large"] : undefined}>{title}</Heading>
       <p className={styles["reading"]}>{reading}</p>
       {/* biome-ignore lint/a11y/useSemanticElements: the figure is the drawing alone, not its words and buttons */}
       <div
@@ -51,6 +65,7 @@ export function ChartFrame(props: ChartFrameProps) {
         role="figure"
         aria-label={`${title}. ${reading}`}
         aria-roledescription="chart"
+        aria-description="Arrow keys walk its points"
         // biome-ignore lint/a11y/noNoninteractiveTabindex: its points are walked by the arrow keys
         tabIndex={0}
         onKeyDown={walk.onKeyDown}

@@ -4,11 +4,11 @@ import { calendarTicks } from "./calendarTicks.ts";
 import { type ConsistencySession, consistencyTable, sayConsistency } from "./consistencyTable.ts";
 import { Key } from "./Key.tsx";
 import { type KeyItem, layKey } from "./layKey.ts";
+import { PageRule } from "./PageRule.tsx";
 import { Plane, tickRow } from "./Plane.tsx";
 import { PointerLayer } from "./PointerLayer.tsx";
 import { percentTicks } from "./percentTicks.ts";
 import { type PlacedScatter, ScatterMarks } from "./ScatterMarks.tsx";
-import { PageRule } from "./SessionMarks.tsx";
 import { sayThinned } from "./sayThinned.ts";
 import { pageRuleAt, sessionPlaces } from "./sessionPlaces.ts";
 import { thinPoints } from "./thinPoints.ts";
@@ -23,7 +23,7 @@ export interface ConsistencyChartProps extends ChartWords {
 
 const key: readonly KeyItem[] = [
   { mark: "point", text: "scatter of a session" },
-  { mark: "whisker", text: "where it surely lies (9 in 10)" },
+  { mark: "whisker", text: "range it lies in, 9 in 10 sure" },
 ];
 
 /** How far the laps of each session lie apart, in percent of the usual lap. */
@@ -80,7 +80,7 @@ function ConsistencyPlane({ placed, room, walk }: ConsistencyPlaneProps) {
       yAxis={yAxis}
       sayY={sayY}
     >
-      <AxisTitle text="scatter, percent of the usual lap; lower is steadier" em={em} />
+      <AxisTitle text="scatter in percent, lower is steadier" em={em} />
       <PageRule x={pageRuleAt(placed)} em={em} />
       <ScatterMarks placed={placed} />
       <Key items={key} x={4} y={height - keyHeight} width={width - 8} em={em} />

@@ -1,5 +1,6 @@
 import styles from "./Marks.module.css";
 import type { ProgressTarget } from "./progress.ts";
+import { ribbonPath } from "./ribbon.ts";
 import { type PlaneArea, usePlane } from "./usePlane.ts";
 
 /** A point of the practice curve at its place on the calendar axis. */
@@ -37,10 +38,7 @@ function bandPath(
     const band = bandOf(point);
     return band === undefined ? [] : [{ x: plane.x(point.x), low: plane.y(band[0]), high: plane.y(band[1]) }];
   });
-  if (edges.length < 2) return "";
-  const over = edges.map(({ x, high }) => `${x} ${high}`);
-  const under = edges.toReversed().map(({ x, low }) => `${x} ${low}`);
-  return `M${[...over, ...under].join("L")}Z`;
+  return ribbonPath(edges);
 }
 
 interface ProgressLinesProps {

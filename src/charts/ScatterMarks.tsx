@@ -1,5 +1,6 @@
 import type { ConsistencySession } from "./consistencyTable.ts";
 import styles from "./Marks.module.css";
+import { halfMark, leastHalfMark, ribbonPath } from "./ribbon.ts";
 import { usePlane } from "./usePlane.ts";
 
 /** A session whose scatter is known, at its place on the calendar axis. */
@@ -9,27 +10,38 @@ export interface PlacedScatter {
   readonly session: ConsistencySession;
 }
 
-/** Each session's scatter as a dot on its interval. Older pages in grey. */
+/** Each session's scatter as a dot on its interval; too close for that, one band. Older pages in grey. */
 export function ScatterMarks({ placed }: { readonly placed: readonly PlacedScatter[] }) {
   const plane = usePlane();
   if (plane === undefined) return null;
-  const path = (ofPresentPage: boolean, draw: (place: PlacedScatter) => string) =>
-    placed
-      .filter(({ session }) => session.isPresentPage === ofPresentPage)
-      .map(draw)
-      .join("");
-  const whisker = ({ x, session: { intervalPercent } }: PlacedScatter) => {
-    if (intervalPercent === undefined) return "";
-    const [low, high] = intervalPercent.map(plane.y);
-    return `M${plane.x(x)} ${low}V${high}M${plane.x(x) - 4} ${low}h8M${plane.x(x) - 4} ${high}h8`;
-  };
-  const dot = ({ x, y }: PlacedScatter) => `M${plane.x(x)} ${plane.y(y)}h0`;
+  const half = halfMark(placed.map(({ x }) => plane.x(x)));
+  const isDense = half < leastHalfMark;
+  const parts = ([false, true] as const).map((isPresent) => {
+    const some = placed.filter(({ session }) => session.isPresentPage === isPresent);
+    const ranges = some.flatMap(({ x, session: { intervalPercent } }) =>
+      intervalPercent === undefined
+        ? []
+        : [{ x: plane.x(x), low: plane.y(intervalPercent[0]), high: plane.y(intervalPercent[1]) }],
+    );
+    const whiskers = ranges.map(
+      ({ x, low, high }) =>
+        `M${x} ${low}V${high}M${x - half + 1} ${low}h${2 * half - 2}M${x - half + 1} ${high}h${2 * half - 2}`,
+    );
+    return {
+      age: isPresent ? "" : "Old",
+      ranges: isDense ? ribbonPath(ranges) : whiskers.join(""),
+      dots: some.map(({ x, y }) => `M${plane.x(x)} ${plane.y(y)}h0`).join(""),
+    };
+  });
+  const dotWidth = isDense ? 2 : Math.max(4, half * 1.6);
   return (
     <g>
-      <path d={path(false, whisker)} className={styles["whiskerOld"]} />
-      <path d={path(true, whisker)} className={styles["whisker"]} />
-      <path d={path(false, dot)} className={styles["pointOld"]} />
-      <path d={path(true, dot)} className={styles["point"]} />
+      {parts.map(({ age, ranges, dots }) => (
+        <g key={age}>
+          <path d={ranges} className={styles[`${isDense ? "ribbon" : "whisker"}${age}`]} />
+          <path d={dots} className={styles[`point${age}`]} style={{ strokeWidth: dotWidth }} />
+        </g>
+      ))}
     </g>
   );
 }

@@ -1,9 +1,7 @@
 import styles from "./Marks.module.css";
 import type { ProgressSession } from "./progress.ts";
-import { usePlane } from "./usePlane.ts";
-
-const halfBox = 5;
-const halfTick = 7;
+import { halfMark, leastHalfMark, ribbonPath } from "./ribbon.ts";
+import { type PlaneArea, usePlane } from "./usePlane.ts";
 
 /** A session with its place on the calendar axis. */
 export interface PlacedSession {
@@ -11,52 +9,72 @@ export interface PlacedSession {
   readonly session: ProgressSession;
 }
 
-/** Each session: half of its laps as a band, the usual lap as a tick, the best as a dot. Older pages in grey. */
+/**
+ * Each session: half of its laps as a band, the usual lap as a tick, the best as a dot. Where sessions stand too close
+ * for that, one band and one line run through them. Older pages in grey.
+ */
 export function SessionMarks({ placed }: { readonly placed: readonly PlacedSession[] }) {
   const plane = usePlane();
   if (plane === undefined) return null;
-  const path = (ofPresentPage: boolean, draw: (x: number, session: ProgressSession) => string) =>
-    placed
-      .filter(({ session }) => session.isPresentPage === ofPresentPage)
-      .map(({ x, session }) => draw(plane.x(x), session))
-      .join("");
-  const box = (x: number, { q1, q3 }: ProgressSession) =>
-    q1 === undefined || q3 === undefined
-      ? ""
-      : `M${x - halfBox} ${plane.y(q1)}V${plane.y(q3)}h${2 * halfBox}V${plane.y(q1)}Z`;
-  const tick = (x: number, { median }: ProgressSession) =>
-    median === undefined ? "" : `M${x - halfTick} ${plane.y(median)}h${2 * halfTick}`;
-  const dot = (x: number, { best }: ProgressSession) =>
-    best === undefined ? "" : `M${x} ${plane.y(best)}h0`;
+  const half = halfMark(placed.map(({ x }) => plane.x(x)));
+  const older = placed.filter(({ session }) => !session.isPresentPage);
+  const present = placed.filter(({ session }) => session.isPresentPage);
+  const dots = (some: readonly PlacedSession[]) =>
+    each(some, plane, (x, { best }) => best && [`M${x} `, best, "h0"]);
+  const dotWidth = half < leastHalfMark ? 2 : half < 4 ? 4 : 6;
+  const draw = half < leastHalfMark ? drawBand : drawMarks;
   return (
     <g>
-      <path d={path(false, box)} className={styles["boxOld"]} />
-      <path d={path(true, box)} className={styles["band"]} />
-      <path d={path(false, dot)} className={styles["dotOld"]} />
-      <path d={path(true, dot)} className={styles["dot"]} />
-      <path d={path(false, tick)} className={styles["tickOld"]} />
-      <path d={path(true, tick)} className={styles["tick"]} />
+      {draw(older, plane, half, "Old")}
+      {draw(present, plane, half, "")}
+      <path d={dots(older)} className={styles["dotOld"]} style={{ strokeWidth: dotWidth }} />
+      <path d={dots(present)} className={styles["dot"]} style={{ strokeWidth: dotWidth }} />
     </g>
   );
 }
 
-/** The rule between an older page and the present one. */
-export function PageRule({ x, em }: { readonly x: number | undefined; readonly em: number }) {
-  const plane = usePlane();
-  if (plane === undefined || x === undefined) return null;
-  const isAtRight = plane.x(x) > (plane.left + plane.right) / 2;
-  return (
-    <g>
-      <path d={`M${plane.x(x)} ${plane.top}V${plane.bottom}`} className={styles["page"]} />
-      <text
-        x={plane.x(x) + (isAtRight ? -6 : 6)}
-        y={plane.bottom - em * 0.6}
-        textAnchor={isAtRight ? "end" : "start"}
-        fontSize={em}
-        className={styles["words"]}
-      >
-        new page
-      </text>
-    </g>
+function drawMarks(placed: readonly PlacedSession[], plane: PlaneArea, half: number, age: "" | "Old") {
+  const boxes = each(
+    placed,
+    plane,
+    (x, { q1, q3 }) => q1 && q3 && [`M${x - half} `, q1, "V", q3, `h${2 * half}V`, q1, "Z"],
   );
+  const ticks = each(
+    placed,
+    plane,
+    (x, { median }) => median && [`M${x - half - 2} `, median, `h${2 * half + 4}`],
+  );
+  return (
+    <>
+      <path d={boxes} className={styles[`box${age}`]} />
+      <path d={ticks} className={styles[`tick${age}`]} />
+    </>
+  );
+}
+
+function drawBand(placed: readonly PlacedSession[], plane: PlaneArea, _half: number, age: "" | "Old") {
+  const ranges = placed.flatMap(({ x, session: { q1, q3 } }) =>
+    q1 === undefined || q3 === undefined ? [] : [{ x: plane.x(x), low: plane.y(q1), high: plane.y(q3) }],
+  );
+  const usual = placed.flatMap(({ x, session: { median } }) =>
+    median === undefined ? [] : [`${plane.x(x)} ${plane.y(median)}`],
+  );
+  return (
+    <>
+      <path d={ribbonPath(ranges)} className={styles[`ribbon${age}`]} />
+      <path d={usual.length < 2 ? "" : `M${usual.join("L")}`} className={styles[`line${age}`]} />
+    </>
+  );
+}
+
+/** One path for all sessions; numbers in the parts are times, to be turned into heights. */
+function each(
+  placed: readonly PlacedSession[],
+  plane: PlaneArea,
+  partsOf: (x: number, session: ProgressSession) => readonly (string | number)[] | 0 | undefined,
+): string {
+  return placed
+    .flatMap(({ x, session }) => partsOf(plane.x(x), session) || [])
+    .map((part) => (typeof part === "number" ? plane.y(part) : part))
+    .join("");
 }

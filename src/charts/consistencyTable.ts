@@ -1,4 +1,4 @@
-import { type CalendarDate, sayDate } from "#domain";
+import { type CalendarDate, sayDate, sayDay } from "#domain";
 import { type ChartCell, type ChartTable, emptyCell } from "./chartTable.ts";
 
 /** The scatter of one session's pace laps in percent of its usual lap; absent with too few laps. */
@@ -27,7 +27,7 @@ export function consistencyTable(sessions: readonly ConsistencySession[]): Chart
       { key: "date", title: "session", csvTitle: "date" },
       { key: "laps", title: "pace laps", csvTitle: "pace_laps", figures: true },
       { key: "scatter", title: "scatter", csvTitle: "scatter_percent", figures: true, strong: true },
-      { key: "from", title: "surely from", csvTitle: "interval_90_from_percent", figures: true },
+      { key: "from", title: "9 in 10 sure from", csvTitle: "interval_90_from_percent", figures: true },
       { key: "to", title: "to", csvTitle: "interval_90_to_percent", figures: true },
       { key: "page", title: "page", csvTitle: "page" },
     ],
@@ -55,5 +55,5 @@ export function sayConsistency(session: ConsistencySession): string {
     intervalPercent === undefined
       ? ""
       : `, 9 in 10 sure ${say(intervalPercent[0])} to ${say(intervalPercent[1])} %`;
-  return `${sayDate(date)}: ${scatter}${sure}, ${laps === 1 ? "1 pace lap" : `${laps} pace laps`}`;
+  return `${sayDay(date)}: ${scatter}${sure}, ${laps === 1 ? "1 pace lap" : `${laps} pace laps`}`;
 }

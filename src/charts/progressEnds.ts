@@ -26,7 +26,7 @@ export function progressEnds({ steps, until, targets, curve, right }: Lines): re
 function sayBands(end: PlacedCurve): readonly string[] {
   if (end.half === undefined) return ["practice curve"];
   if (end.nineInTen === undefined) return ["half of sessions"];
-  return ["inner band: half", "of the sessions,", "both: 9 in 10"];
+  return ["inner band: half", "of the sessions;", "outer: 9 in 10"];
 }
 
 function sayPb(ms: number): string {
@@ -47,9 +47,7 @@ export function progressKey({ steps, targets, curve }: Lines, withLines: boolean
     ...targets.map(({ label }): KeyItem => ({ mark: "long", text: label })),
     curve.length > 1 ? { mark: "short", text: "practice curve" } : undefined,
     curve.some((point) => point.half) ? { mark: "halfBand", text: "half of the sessions" } : undefined,
-    curve.some((point) => point.nineInTen)
-      ? { mark: "paleBand", text: "with the pale band 9 in 10" }
-      : undefined,
+    curve.some((point) => point.nineInTen) ? { mark: "paleBand", text: "both bands: 9 in 10" } : undefined,
   ];
   return [...marks, ...lines.filter((item) => item !== undefined)];
 }
