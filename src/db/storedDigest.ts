@@ -1,8 +1,8 @@
 import type { Id } from "#domain";
 
 /**
- * The row of one session in the derived table. The figures are those handed in by the maker; they are stale when
- * `madeFrom` differs from `changedAt` or the maker's version from `methodVersion`.
+ * The row of one session in the derived table. The figures are those the maker handed in gave; they are stale when
+ * `madeFrom` differs from `changedAt`, or the maker's version from `methodVersion`.
  */
 export interface StoredDigest {
   readonly sessionId: Id;
@@ -16,6 +16,7 @@ export interface StoredDigest {
   readonly staleSince?: number;
   /** Latest possible value of the session's best lap, for finding a page's best without reading its sessions. */
   readonly bestKey?: number;
+  /** The `changedAt` of the rows the digest was made from. */
   readonly madeFrom?: number;
   readonly methodVersion?: string;
   readonly digest?: unknown;

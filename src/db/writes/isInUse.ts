@@ -2,7 +2,7 @@ import type { Id, TableName } from "#domain";
 import type { Writer } from "./writer.ts";
 
 /** Which field of which table names a row of this table as its parent. */
-export const childrenOf: Partial<Readonly<Record<TableName, readonly (readonly [TableName, string])[]>>> = {
+const childrenOf: Partial<Readonly<Record<TableName, readonly (readonly [TableName, string])[]>>> = {
   cars: [["combos", "carId"]],
   tracks: [["layouts", "trackId"]],
   layouts: [["combos", "layoutId"]],
@@ -17,20 +17,15 @@ export const childrenOf: Partial<Readonly<Record<TableName, readonly (readonly [
   targets: [["forecasts", "targetId"]],
 };
 
-/** Whether a row that is not deleted, and not among `besides`, belongs to this one. */
-export async function isInUse(
-  writer: Writer,
-  table: TableName,
-  id: Id,
-  besides: ReadonlySet<Id>,
-): Promise<boolean> {
+/** Whether a row that is not deleted belongs to this one. */
+export async function isInUse(writer: Writer, table: TableName, id: Id): Promise<boolean> {
   for (const [child, field] of childrenOf[table] ?? []) {
     const rows: readonly { readonly id: Id; readonly deletedAt?: number }[] = await writer.transaction
       .table(child)
       .where(field)
       .equals(id)
       .toArray();
-    if (rows.some((row) => row.deletedAt === undefined && !besides.has(row.id))) return true;
+    if (rows.some((row) => row.deletedAt === undefined)) return true;
   }
   return false;
 }

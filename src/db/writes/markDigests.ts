@@ -6,7 +6,7 @@ import type { Edit } from "./change.ts";
 import type { Writer } from "./writer.ts";
 
 /** Fields of a session that no figure is made from. */
-const unread = new Set(["note", "plan", "conditions", "targetMs", "updatedAt"]);
+const unread = new Set(["note", "plan", "conditions", "updatedAt"]);
 
 /** The sessions whose figures a write may have changed. */
 function touchedSessions(edits: readonly Edit[]): Set<Id> {

@@ -1,4 +1,4 @@
-import type { Id, Run, Stamped, TableName, Tables } from "#domain";
+import type { Run, Stamped, TableName, Tables } from "#domain";
 import type { Logbook } from "../logbook.ts";
 import { differingFields, fieldOf, isSame, type Patch } from "../patch.ts";
 import type { Change, Edit } from "./change.ts";
@@ -24,10 +24,8 @@ export function undoChange(book: Logbook, change: Change): Promise<Undone> {
   return write(book, "Not undone", async (writer) => {
     const skipped: string[] = [];
     const laps = undoLaps(change.edits);
-    const madeHere = new Set(change.edits.filter(({ before }) => before === undefined).map(({ id }) => id));
     // Children before parents, so that a session begun by this change is free to go once its run has gone.
-    for (const edit of [...change.edits].reverse())
-      skipped.push(...(await undoEdit(writer, edit, laps, madeHere)));
+    for (const edit of [...change.edits].reverse()) skipped.push(...(await undoEdit(writer, edit, laps)));
     const done = changeOf(writer, undoneWords(change.what));
     return { ...done, skipped: [...new Set(skipped)] };
   });
@@ -58,12 +56,7 @@ const words: Readonly<Record<TableName, string>> = {
   cornerReviews: "the corner review",
 };
 
-async function undoEdit(
-  writer: Writer,
-  edit: Edit,
-  laps: LapUndo,
-  madeHere: ReadonlySet<Id>,
-): Promise<string[]> {
+async function undoEdit(writer: Writer, edit: Edit, laps: LapUndo): Promise<string[]> {
   const { table, id, before, after } = edit;
   const current = await writer.find(table, id);
   const word = words[table];
@@ -74,7 +67,7 @@ async function undoEdit(
     return [];
   }
   if (after === undefined) return [`${word} is there again already`];
-  if (before === undefined) return undoNew(writer, edit, current, madeHere, laps);
+  if (before === undefined) return undoNew(writer, edit, current, laps);
 
   const changed = differingFields(before, after).filter((field) => !stamps.has(field));
   const free = changed.filter((field) => isSame(fieldOf(current, field), fieldOf(after, field)));
@@ -91,13 +84,7 @@ async function undoEdit(
 }
 
 /** Marks a row the change made as deleted, unless somebody changed or used it since. */
-async function undoNew(
-  writer: Writer,
-  edit: Edit,
-  current: Stamped,
-  madeHere: ReadonlySet<Id>,
-  laps: LapUndo,
-): Promise<string[]> {
+async function undoNew(writer: Writer, edit: Edit, current: Stamped, laps: LapUndo): Promise<string[]> {
   const { table, after } = edit;
   if (current.deletedAt !== undefined) return [];
   const word = words[table];
@@ -111,7 +98,7 @@ async function undoNew(
     (field) => !stamps.has(field) && field !== "endedAt",
   );
   if (altered.length > 0) return [`${word} has been changed since`];
-  if (await isInUse(writer, table, edit.id, madeHere)) return [`${word} is in use by now`];
+  if (await isInUse(writer, table, edit.id)) return [`${word} is in use by now`];
   const now = (await writer.find(table, edit.id)) as Tables[typeof table];
   await writer.put(table, stampDeleted(now, writer.now));
   return [];
