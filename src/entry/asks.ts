@@ -1,7 +1,7 @@
 import { formatLapTime, formatPercent, isClean, latestMs } from "#domain";
 import type { Ask, EntryContext, EntryForm, TypedLap } from "./context.ts";
 import { medianOf, scaledDeviation } from "./usual.ts";
-import { wholeTime } from "./word.ts";
+import { wholeTime } from "./wholeTime.ts";
 
 const farUnderPb = 0.015;
 const farOverUsual = 0.1;

@@ -4,7 +4,7 @@
  */
 import type { Problem, Reading } from "#domain";
 import { readFullForm } from "./fullForms.ts";
-import { quoted, refuse } from "./word.ts";
+import { quoted, refuse } from "./refuse.ts";
 
 /** Folded text, and for each of its signs (and its end) the place in the text as typed. */
 export interface Folded {

@@ -1,6 +1,8 @@
 import type { Reading } from "#domain";
+import { quoted, refuse } from "./refuse.ts";
 import { type Completion, completeShort } from "./shortForm.ts";
-import { longestMs, quoted, type ReadTime, refuse, wholeTime } from "./word.ts";
+import { wholeTime } from "./wholeTime.ts";
+import { longestMs, type ReadTime } from "./word.ts";
 
 /** Digits of a time split by the decimals the simulator shows: 123456 is 1 min, 23 s and 456 ms. */
 function parts(text: string, decimals: number) {

@@ -1,6 +1,7 @@
 import type { Reading } from "#domain";
 import { formatLapTime } from "#domain";
-import { longestMs, quoted, type ReadTime, refuse } from "./word.ts";
+import { quoted, refuse } from "./refuse.ts";
+import { longestMs, type ReadTime } from "./word.ts";
 
 type Part = "hours" | "minutes" | "seconds" | "fraction";
 

@@ -5,3 +5,4 @@ export { nothingTyped, parseEntry } from "./parseEntry.ts";
 export { type PasteLine, parsePaste } from "./parsePaste.ts";
 export { readTime, type TimeContext } from "./readTime.ts";
 export type { ReadTime, TimeForm } from "./word.ts";
+export { writeEntry } from "./writeEntry.ts";

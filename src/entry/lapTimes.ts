@@ -2,8 +2,9 @@ import type { Reading } from "#domain";
 import type { EntryContext, EntryForm } from "./context.ts";
 import { isPlainSeconds } from "./fullForms.ts";
 import { readWord, type WordOptions } from "./readWord.ts";
+import { quoted, refuse, shifted } from "./refuse.ts";
 import { checkSum, readSectors } from "./sectors.ts";
-import { quoted, refuse, shifted, type Word } from "./word.ts";
+import type { Word } from "./word.ts";
 
 /** The times of one line, read. */
 export interface LapTimes {

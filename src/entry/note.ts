@@ -1,6 +1,6 @@
 import type { Reading } from "#domain";
 import { visiblePart } from "./characters.ts";
-import { refuse } from "./word.ts";
+import { refuse } from "./refuse.ts";
 
 /** Most characters (code points) of a lap's note. */
 export const longestNote = 2_000;

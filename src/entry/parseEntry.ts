@@ -5,10 +5,10 @@ import type { EntryContext, EntryReading, TypedLap } from "./context.ts";
 import { type LapTimes, readLapTimes } from "./lapTimes.ts";
 import { readNote, strokeAt } from "./note.ts";
 import type { WordOptions } from "./readWord.ts";
+import { refuse } from "./refuse.ts";
 import type { Base, BaseName } from "./relative.ts";
 import { tensReachMs } from "./shortForm.ts";
 import { type EntryParts, splitEntry } from "./splitEntry.ts";
-import { refuse } from "./word.ts";
 
 /** The problem of an empty line: always this very object, so that a screen can keep quiet about it. */
 export const nothingTyped: Problem = {

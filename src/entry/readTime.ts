@@ -1,7 +1,8 @@
 import type { Reading } from "#domain";
 import { fold, placed, visiblePart } from "./characters.ts";
 import { readWord } from "./readWord.ts";
-import { type ReadTime, refuse } from "./word.ts";
+import { refuse } from "./refuse.ts";
+import type { ReadTime } from "./word.ts";
 
 /** What is known when one time is read on its own. */
 export interface TimeContext {

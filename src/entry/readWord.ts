@@ -1,9 +1,10 @@
 import type { Reading } from "#domain";
 import { readDigits } from "./digits.ts";
 import { isPlainSeconds, readFullForm } from "./fullForms.ts";
+import { quoted, refuse } from "./refuse.ts";
 import { type Base, type BaseName, readRelative } from "./relative.ts";
 import { type Completion, completeShort } from "./shortForm.ts";
-import { quoted, type ReadTime, refuse } from "./word.ts";
+import type { ReadTime } from "./word.ts";
 
 /** All that is known when one time is read. */
 export interface WordOptions extends Completion {

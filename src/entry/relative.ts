@@ -1,6 +1,7 @@
 import type { Reading } from "#domain";
 import { formatLapTime } from "#domain";
-import { quoted, type ReadTime, refuse } from "./word.ts";
+import { quoted, refuse } from "./refuse.ts";
+import type { ReadTime } from "./word.ts";
 
 /** What a signed entry is measured from. */
 export interface Base {

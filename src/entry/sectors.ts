@@ -1,7 +1,8 @@
 import { formatLapTime, formatSeconds, type Reading } from "#domain";
 import { readFullForm } from "./fullForms.ts";
 import { refuseShape } from "./readWord.ts";
-import { quoted, type ReadTime, refuse, shifted, type Word } from "./word.ts";
+import { quoted, refuse, shifted } from "./refuse.ts";
+import type { ReadTime, Word } from "./word.ts";
 
 /** Sector times with their sum. */
 export interface Sectors {

@@ -1,6 +1,8 @@
 import type { Reading } from "#domain";
 import { formatLapTime } from "#domain";
-import { either, quoted, type ReadTime, refuse, wholeTime } from "./word.ts";
+import { either, quoted, refuse } from "./refuse.ts";
+import { wholeTime } from "./wholeTime.ts";
+import type { ReadTime } from "./word.ts";
 
 /** What a short form is completed from. */
 export interface Completion {

@@ -1,5 +1,6 @@
 import { type Reading, type Remark, remarkKinds } from "#domain";
-import { quoted, refuse, type Word } from "./word.ts";
+import { quoted, refuse } from "./refuse.ts";
+import type { Word } from "./word.ts";
 
 /** The entry line before its note, taken apart. */
 export interface EntryParts {

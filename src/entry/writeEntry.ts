@@ -1,0 +1,30 @@
+import { aboutRemark, type Remark } from "#domain";
+import type { TypedLap } from "./context.ts";
+import { wholeTime } from "./wholeTime.ts";
+
+/**
+ * A lap as the line that would give it again, for editing in place: "1:23.456 27.1 31.456 24.9 f@5 / wide". The time
+ * is written with its minute, so that no usual lap is needed to read it, and with all the decimals its ms have.
+ */
+export function writeEntry({ ms, decimals = 3, sectors = [], remarks, note }: TypedLap): string {
+  const times =
+    ms === undefined
+      ? []
+      : [wholeTime(ms, Math.max(decimals, decimalsOf(ms))), ...sectors.map((sector) => secondsOf(sector))];
+  const line = [...times, ...remarks.map(letterOf)].join(" ");
+  return note === undefined ? line : `${line} / ${note}`;
+}
+
+/** Decimals of a second a number of milliseconds needs. */
+function decimalsOf(ms: number): number {
+  return [0, 1, 2].find((decimals) => ms % 10 ** (3 - decimals) === 0) ?? 3;
+}
+
+function secondsOf(ms: number): string {
+  return (ms / 1000).toFixed(Math.max(1, decimalsOf(ms)));
+}
+
+function letterOf({ kind, corner }: Remark): string {
+  const { letter } = aboutRemark(kind);
+  return corner === undefined ? letter : `${letter}@${corner}`;
+}
