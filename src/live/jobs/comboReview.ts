@@ -1,0 +1,47 @@
+import {
+  markOfCombo,
+  pagesOfCombo,
+  preferences,
+  type ReadOnlyLogbook,
+  referencesOfCombo,
+  targetsOfCombo,
+} from "#db";
+import type { CalendarDate, Id } from "#domain";
+import { type ComboReview, comboReview } from "#stats";
+import { freshDigests } from "./freshDigests.ts";
+import type { Job } from "./job.ts";
+
+export interface ComboReviewDetails {
+  readonly comboId: Id;
+  /** First and last day, both counted; absent means open. */
+  readonly period: { readonly from?: CalendarDate; readonly to?: CalendarDate };
+  readonly today: CalendarDate;
+}
+
+/** What the weeks say about one combo. */
+export const comboReviewJob: Job<ComboReviewDetails, ComboReview> = {
+  mark: async (book, { comboId }) => {
+    const [laps, rows] = await Promise.all([markOfCombo(book, comboId), besideTheLaps(book, comboId)]);
+    const { pages, targets, references, chosen } = rows;
+    return [laps, ...[pages, targets, references, [chosen]].map(newestOf)].join(" ");
+  },
+  run: async (book, { comboId, period, today }) => {
+    const { pages, targets, references, chosen } = await besideTheLaps(book, comboId);
+    const digests = await freshDigests(book, comboId, chosen);
+    return comboReview({ digests, pages, period, today, targets, references, preferences: chosen });
+  },
+};
+
+/** The rows that the figures of a combo rest on besides its laps. */
+async function besideTheLaps(book: ReadOnlyLogbook, comboId: Id) {
+  const [pages, targets, references, chosen] = await Promise.all([
+    pagesOfCombo(book, comboId),
+    targetsOfCombo(book, comboId),
+    referencesOfCombo(book, comboId),
+    preferences(book),
+  ]);
+  return { pages, targets, references, chosen };
+}
+
+const newestOf = (rows: readonly { readonly updatedAt: number }[]) =>
+  `${rows.length}:${Math.max(0, ...rows.map(({ updatedAt }) => updatedAt))}`;

@@ -1,0 +1,35 @@
+import type { ReadOnlyLogbook } from "#db";
+import type { ComboReview } from "#stats";
+import { type ComboReviewDetails, comboReviewJob } from "./comboReview.ts";
+import type { Job } from "./job.ts";
+
+/** What each job is asked with and gives. */
+interface Jobs {
+  readonly comboReview: { readonly details: ComboReviewDetails; readonly result: ComboReview };
+}
+
+export type JobName = keyof Jobs;
+export type JobArguments<J extends JobName> = Jobs[J]["details"];
+export type JobResult<J extends JobName> = Jobs[J]["result"];
+
+const jobs: { readonly [J in JobName]: Job<JobArguments<J>, JobResult<J>> } = {
+  comboReview: comboReviewJob,
+};
+
+/** Works out the figures of a job, here. */
+export function runJob<J extends JobName>(
+  book: ReadOnlyLogbook,
+  job: J,
+  details: JobArguments<J>,
+): Promise<JobResult<J>> {
+  return jobs[job].run(book, details);
+}
+
+/** A text that is another one whenever the figures of the job could be. */
+export function markOf<J extends JobName>(
+  book: ReadOnlyLogbook,
+  job: J,
+  details: JobArguments<J>,
+): Promise<string> {
+  return jobs[job].mark(book, details);
+}
