@@ -1,5 +1,6 @@
 import { type RefObject, useState } from "react";
 import type { CalendarDate } from "#domain";
+import { fileName as safeName, saveFile } from "#files";
 import { Button } from "#ui/Button.tsx";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
 import { Notice } from "#ui/Notice.tsx";
@@ -8,7 +9,6 @@ import { type ChartTable, csvCells } from "./chartTable.ts";
 import { csvText } from "./csvText.ts";
 import { drawnPng } from "./drawnPng.ts";
 import { type DrawingWords, drawnSvg } from "./drawnSvg.ts";
-import { chartFileName, saveFile } from "./saveFile.ts";
 
 interface ChartButtonsProps {
   readonly words: DrawingWords;
@@ -29,7 +29,7 @@ export function ChartButtons(props: ChartButtonsProps) {
 
   const save = async (ending: "csv" | "svg" | "png", make: () => Blob | Promise<Blob>) => {
     try {
-      saveFile(await make(), chartFileName(fileName, asOf, ending));
+      saveFile(safeName(fileName, asOf, ending), await make());
       setProblem("");
     } catch (fault) {
       const reason = fault instanceof Error ? fault.message : String(fault);

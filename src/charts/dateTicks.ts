@@ -32,7 +32,9 @@ function dayTicks(from: CalendarDate, to: CalendarDate, step: number): DateTick[
 function monthTicks(from: CalendarDate, to: CalendarDate, wanted: number): DateTick[] {
   const first = monthNumber(from) + (from.endsWith("-01") ? 0 : 1);
   const last = monthNumber(to);
-  const step = monthSteps.find((size) => (last - first) / size <= wanted - 1) ?? 120;
+  const step =
+    monthSteps.find((size) => (last - first) / size <= wanted - 1) ??
+    Math.ceil((last - first) / (wanted - 1) / 120) * 120;
   const ticks: DateTick[] = [];
   for (let month = Math.ceil(first / step) * step; month <= last; month += step) {
     const year = Math.floor(month / 12);
