@@ -64,10 +64,11 @@ const sentences: readonly (readonly [string, FaultCode, string])[] = [
 /**
  * Any error as a LedgerFault.
  * @param what what was not done, in past tense words with a capital: "Lap not stored"
+ * @param reason what else is known of the reason: the error of the transaction
  */
-export function faultOf(error: unknown, what: string): LedgerFault {
+export function faultOf(error: unknown, what: string, reason?: unknown): LedgerFault {
   if (error instanceof LedgerFault) return error;
-  const names = namesOf(error);
+  const names = [...namesOf(error), ...namesOf(reason)];
   const inside =
     typeof error === "object" && error !== null ? (error as { inner?: unknown }).inner : undefined;
   if (inside instanceof LedgerFault) return inside;

@@ -25,14 +25,17 @@ export async function write<R>(
   const { kind } = book.status.get();
   if (kind !== "ok")
     throw new LedgerFault(kind === "blocked" ? "closed" : kind, `${notDone}: ${closedBecause[kind]}`);
+  let native: IDBTransaction | undefined;
   try {
     return await book.database.transaction("rw", [...tableNames, "digests"], async (transaction) => {
+      native = transaction.idbtrans;
       const writer = makeWriter(transaction, book.clock(), book.newId);
       const result = await work(writer);
       await markDigests(writer);
       return result;
     });
   } catch (error) {
-    throw faultOf(error, notDone);
+    // A request that falls with its transaction only says "aborted"; the transaction knows the reason.
+    throw faultOf(error, notDone, native?.error);
   }
 }
