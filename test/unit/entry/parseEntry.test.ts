@@ -126,6 +126,7 @@ describe("a second Enter", () => {
     expect(whys("4912", { pbMs: undefined })).toEqual(["short form PB"]);
     expect(whys("22.9")).toEqual(["short form PB"]);
     expect(whys("23.0")).toEqual([]);
+    expect(whys("3000")).toEqual([]);
   });
 
   it("is asked for beyond the usual without a remark", () => {

@@ -38,7 +38,10 @@ describe("pasted lines", () => {
   });
 
   it("do not move the usual by laps with a remark or by runs that are no pace runs", () => {
-    expect(times("1:44.100 f\n4912")).toEqual([104_100, 84_912]);
+    const young = { paceTimes: [83_456, 83_500, 83_600] };
+    expect(times("1:44.100 f\n1:44.100 f\n1:44.100 f\n1:44.100 f\n24912", young).at(-1)).toBe(84_912);
+    expect(times("1:44.100\n1:44.100\n1:44.100\n1:44.100\n44912", young).at(-1)).toBe(104_912);
+    expect(times("1:44.100 f\n1:44.100 f\n1:44.100 f\n1:44.100 f\n4912", young).at(-1)).toBe(84_912);
     expect(times("1:44.100\n1:44.100\n1:44.100\n4912", { isPaceRun: false })).toEqual([
       104_100, 104_100, 104_100, 84_912,
     ]);

@@ -45,6 +45,7 @@ describe("sectors", () => {
     expect(read("27.1 31.42")).toMatchObject({
       problem: { wrong: "This layout has 3 sectors, and 2 times are typed." },
     });
+    expect(read("1:33.4 27.1 31.4 24.9 10.0").ok).toBe(false);
     expect(read("27.1 31.42 24.9", { sectors: 1 }).ok).toBe(false);
   });
 
