@@ -1,0 +1,22 @@
+/**
+ * A number with its thing, singular or plural.
+ * @example counted(1, "lap") // "1 lap"
+ * @example counted(3, "session") // "3 sessions"
+ */
+export function counted(number: number, thing: string): string {
+  return `${number} ${number === 1 ? thing : `${thing}s`}`;
+}
+
+/**
+ * A list in words.
+ * @example listed(["4", "7", "9"]) // "4, 7 and 9"
+ */
+export function listed(parts: readonly string[]): string {
+  if (parts.length < 2) return parts.join("");
+  return `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
+}
+
+/** The sentence with a capital letter. */
+export function asSentence(text: string): string {
+  return text.slice(0, 1).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,124 @@
+import { LEAST_FOR_SPREAD, type RunReport, type SessionReport } from "#stats";
+import { counted } from "./counted.ts";
+import type { Evidence } from "./evidence.ts";
+import { sayTooFew } from "./tooFew.ts";
+import { workOnLine } from "./workOnLine.ts";
+
+/** One suggestion for the next run. */
+export interface NextRun {
+  /** What to do. */
+  readonly suggestion: string;
+  /** The figure it rests on. */
+  readonly reason: string;
+  /** What that figure, and what the advice, rests on. */
+  readonly evidence: { readonly reason: Evidence; readonly advice: Evidence };
+  /** How to see in the next run or session whether it worked. */
+  readonly check: string;
+}
+
+/** What a suggestion looks at beside the run itself. */
+export interface NextRunContext {
+  /** The session so far. */
+  readonly session: Pick<SessionReport, "account" | "workOn">;
+  /** Corners named in the run's remarks of own mistakes, as often as they were named. */
+  readonly cornersOfMistakes: readonly number[];
+}
+
+/** Share of a run's laps from which on mistakes come first. */
+const MANY_MISTAKES = 1 / 3;
+const LAPS_OF_A_RUN = 8;
+const measured = { reason: "measured on you", advice: "common practice, no source" } as const;
+
+/**
+ * One suggestion for the next run with its reason. The first of these that is true: someone else drove; two or more
+ * mistakes at one corner; mistakes in a third of the laps; a run whose laps do not compare; too few laps to say; the
+ * largest of repeatability, mistakes and pace in the session's time account; nothing lost.
+ */
+export function suggestNextRun(report: RunReport, context: NextRunContext): NextRun {
+  return (
+    afterGuest(report) ??
+    oneCorner(context) ??
+    slowerAndClean(report) ??
+    paceRunNext(report) ??
+    sameAgain(report) ??
+    workOnLine(context.session, LAPS_OF_A_RUN) ??
+    nothingLost(context)
+  );
+}
+
+function afterGuest({ isGuest }: RunReport): NextRun | undefined {
+  if (!isGuest) return undefined;
+  return {
+    suggestion: "Go on where you left off.",
+    reason: "Someone else drove this run.",
+    evidence: measured,
+    check: "The next run of your own says more.",
+  };
+}
+
+function oneCorner({ cornersOfMistakes }: NextRunContext): NextRun | undefined {
+  const times = new Map<number, number>();
+  for (const corner of cornersOfMistakes) times.set(corner, (times.get(corner) ?? 0) + 1);
+  const [worst] = [...times].sort(([a, many], [b, more]) => more - many || a - b);
+  if (worst === undefined || worst[1] < 2) return undefined;
+  const [corner, named] = worst;
+  return {
+    suggestion: `${LAPS_OF_A_RUN} laps with corner ${corner} in mind: brake earlier there and keep the rest as it is.`,
+    reason: `Corner ${corner} stands in ${named} remarks of mistakes.`,
+    evidence: measured,
+    check: `No remark at corner ${corner} in the next run.`,
+  };
+}
+
+function slowerAndClean({ mistakes, counts }: RunReport): NextRun | undefined {
+  if (mistakes < 2 || mistakes < counts.driven * MANY_MISTAKES) return undefined;
+  return {
+    suggestion: `${LAPS_OF_A_RUN} laps at learning effort, 70–80 %, all of them clean.`,
+    reason: `${counted(mistakes, "mistake")} in ${counted(counts.driven, "lap")}.`,
+    evidence: measured,
+    check: `${LAPS_OF_A_RUN - 1} of ${LAPS_OF_A_RUN} laps clean.`,
+  };
+}
+
+function paceRunNext({ isPace, counts, laps }: RunReport): NextRun | undefined {
+  if (isPace || laps < LEAST_FOR_SPREAD) return undefined;
+  if (counts.wet > 0)
+    return {
+      suggestion: "The same again while the surface stays as it is.",
+      reason: "Damp and wet laps compare only with each other.",
+      evidence: measured,
+      check: "Set the two runs side by side.",
+    };
+  return {
+    suggestion: `A pace run of ${LAPS_OF_A_RUN} laps.`,
+    reason: "Laps of this run compare with no others: what it brought shows at pace.",
+    evidence: { reason: "fair evidence", advice: "common practice, no source" },
+    check: "The usual lap of the next run against the pace run before.",
+  };
+}
+
+function sameAgain({ laps }: RunReport): NextRun | undefined {
+  if (laps >= LEAST_FOR_SPREAD) return undefined;
+  return {
+    suggestion: `The same again, ${LAPS_OF_A_RUN} laps in a row.`,
+    reason: `Not enough laps to say: ${laps} of ${LEAST_FOR_SPREAD}.`,
+    evidence: measured,
+    check: `${LEAST_FOR_SPREAD} clean laps give a spread.`,
+  };
+}
+
+function nothingLost({ session: { account } }: NextRunContext): NextRun {
+  return account.known
+    ? {
+        suggestion: "The same again, or set a faster target.",
+        reason: "Nothing of yours costs time against the present one.",
+        evidence: measured,
+        check: "Three in a row under the present target.",
+      }
+    : {
+        suggestion: `The same again, ${LAPS_OF_A_RUN} laps in a row.`,
+        reason: `${sayTooFew(account.reason)}.`,
+        evidence: measured,
+        check: "More pace laps, and a time to measure against, show where the time goes.",
+      };
+}

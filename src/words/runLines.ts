@@ -1,0 +1,56 @@
+import { type Figure, formatLapTime } from "#domain";
+import type { AgainstRun, AgainstTarget, PointedAt, PointedAtFor, RunFigures, RunTrend } from "#stats";
+import { hundredths, thousandths } from "./amount.ts";
+import { clearChangeFromRun } from "./clearChangeFromRun.ts";
+import { asSentence, counted, listed } from "./counted.ts";
+import { isClear, pace, sayBetween, sayClear } from "./shift.ts";
+import { saySigned } from "./signed.ts";
+import { sayTooFew } from "./tooFew.ts";
+
+/** How the pace moves inside a run. */
+export function sayTrendInRun(trend: Figure<RunTrend>): string {
+  if (!trend.known) return sayTooFew(trend.reason);
+  const { msPerLap: estimate, low, high } = trend.value;
+  if (!isClear({ low, high }))
+    return `No clear drift in ${counted(trend.value.laps, "lap")}: ${sayBetween({ low, high }, thousandths, pace)} a lap`;
+  return asSentence(sayClear({ estimate, low, high }, thousandths, pace, " a lap"));
+}
+
+/** A run's usual lap against that of the run before it. */
+export function sayAgainstRun(against: Figure<AgainstRun>): string {
+  if (!against.known) return sayTooFew(against.reason);
+  const { n, low, high } = against.value;
+  if (!isClear({ low, high }))
+    return `No clear change from run ${n}: ${sayBetween({ low, high }, hundredths, pace)}`;
+  return asSentence(clearChangeFromRun(against.value));
+}
+
+/** Laps that reached the target, and how far best and usual lap are from it. */
+export function sayAgainstTarget(against: Figure<AgainstTarget>): string {
+  if (!against.known) return sayTooFew(against.reason);
+  const { targetMs, best, usual, reached, laps } = against.value;
+  const share =
+    laps === 0 ? "" : `${reached} of ${counted(laps, "lap")} at ${formatLapTime(targetMs)} or under; `;
+  const usually = usual === undefined ? "" : `, usual ${saySigned(usual, hundredths)}`;
+  return asSentence(`${share}best ${saySigned(best, thousandths)}${usually}`);
+}
+
+/** Own mistakes of a run or session, laps without a time among them. */
+export function sayMistakes({ mistakes, counts }: Pick<RunFigures, "mistakes" | "counts">): string {
+  return `${mistakes === 0 ? "No mistakes" : counted(mistakes, "mistake")} in ${counted(counts.driven, "lap")}`;
+}
+
+const reasonWords: Readonly<Record<PointedAtFor, string>> = {
+  "far out": "far out",
+  "outside the limits": "outside the limits",
+  "eight in a row on one side": "at the end of eight on one side of the mean",
+};
+
+/** Laps worth a second look, and how often chance alone makes one; empty where none is pointed at. */
+export function sayPointedAt(laps: readonly PointedAt[]): string {
+  if (laps.length === 0) return "";
+  const each = laps.map(
+    ({ number, reasons }) => `lap ${number} (${reasons.map((reason) => reasonWords[reason]).join(", ")})`,
+  );
+  return `Worth a second look: ${listed(each)}. One run in four has one by chance.`;
+}

@@ -1,0 +1,85 @@
+import { formatLapTime, latestMs } from "#domain";
+import { LEAST_FOR_SPREAD, type RunFinding, type RunReport } from "#stats";
+import { thousandths } from "./amount.ts";
+import { clearChangeFromRun } from "./clearChangeFromRun.ts";
+import { asSentence, counted } from "./counted.ts";
+import { sayLapTime } from "./lapTime.ts";
+import { scatterInWords } from "./scatter.ts";
+import { pace, sayClear } from "./shift.ts";
+import { sayTooFew } from "./tooFew.ts";
+
+/**
+ * What one run says, in one sentence that is true for its figures.
+ * @example "1:23.704 is a new PB, 0.313 s under the old one."
+ */
+export function sayRun(report: RunReport): string {
+  return asSentence(sentenceOf(report.finding, report));
+}
+
+function sentenceOf(finding: RunFinding, report: RunReport): string {
+  switch (finding.kind) {
+    case "guest":
+      return "Someone else drove: this run enters no figure of yours.";
+    case "no times":
+      return finding.driven === 0
+        ? "No laps yet."
+        : `No clean lap with a time in ${counted(finding.driven, "lap")}.`;
+    case "first best":
+      return `${sayLapTime(finding.ms, finding.decimals)} is your first PB here.`;
+    case "new best":
+      return newBest(finding);
+    case "level with best":
+      return `${sayLapTime(finding.ms, finding.decimals)} is level with your PB${finding.decimals < 3 ? ", as far as its digits tell" : ""}.`;
+    case "mistakes":
+      return `${mistakesOf(finding)}: make the next run slower and clean.`;
+    case "target reached":
+      return targetReached(finding);
+    case "against run before":
+      return `${clearChangeFromRun(finding)}.`;
+    case "drift": {
+      const { msPerLap: estimate, low, high } = finding;
+      return `${sayClear({ estimate, low, high }, thousandths, pace, " a lap through the run")}.`;
+    }
+    case "spread":
+      return spread(finding, report);
+    case "few":
+      return few(finding, report);
+  }
+}
+
+type Finding<Kind extends RunFinding["kind"]> = Extract<RunFinding, { readonly kind: Kind }>;
+
+/** The gain that is sure whatever the digits that are not known. */
+function newBest({ ms, decimals, gain }: Finding<"new best">): string {
+  const least = -gain - (latestMs({ ms, decimals }) - ms);
+  const under = `${decimals < 3 ? "at least " : ""}${thousandths.say(least)}`;
+  return `${sayLapTime(ms, decimals)} is a new PB, ${under} under the old one.`;
+}
+
+function mistakesOf({ mistakes, driven }: Finding<"mistakes">): string {
+  return mistakes > driven
+    ? `${mistakes} mistakes in ${counted(driven, "lap")}`
+    : `${mistakes} of ${counted(driven, "lap")} had a mistake`;
+}
+
+function targetReached({ reached, laps, targetMs }: Finding<"target reached">): string {
+  const target = `the target of ${formatLapTime(targetMs)}`;
+  return laps === 0
+    ? `your usual lap reached ${target}.`
+    : `your usual lap reached ${target}, with ${reached} of ${counted(laps, "lap")} at it or under.`;
+}
+
+function spread(finding: Finding<"spread">, { againstRunBefore }: RunReport): string {
+  const scatter = `${scatterInWords(finding)} from lap to lap, in ${counted(finding.laps, "lap")}.`;
+  return againstRunBefore.known
+    ? `no clear change from run ${againstRunBefore.value.n}; ${scatter}`
+    : scatter;
+}
+
+function few({ laps, bestMs, decimals }: Finding<"few">, { scatter }: RunReport): string {
+  const best = `best ${sayLapTime(bestMs, decimals)}`;
+  if (laps === 0) return `${best}; with no laps written down there is no more to say.`;
+  const lacking = laps < LEAST_FOR_SPREAD ? `Not enough laps yet: ${laps} of ${LEAST_FOR_SPREAD}` : undefined;
+  const why = lacking ?? (scatter.known ? undefined : sayTooFew(scatter.reason));
+  return `${best} of ${counted(laps, "lap")}.${why === undefined ? "" : ` ${why}.`}`;
+}

@@ -1,0 +1,57 @@
+import { awayFromZero, sayAmount, towardsZero, type Unit } from "./amount.ts";
+
+/** A change with its interval; a fall is negative. */
+export interface Shift {
+  readonly estimate: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** What a fall and a rise are called: faster and slower. */
+export interface Directions {
+  readonly fall: string;
+  readonly rise: string;
+}
+
+export const pace: Directions = { fall: "faster", rise: "slower" };
+
+/** Whether the interval leaves out zero. */
+export function isClear({ low, high }: Pick<Shift, "low" | "high">): boolean {
+  return low > 0 || high < 0;
+}
+
+/**
+ * Both ends of an interval in words, rounded outwards, so that what lies outside is ruled out.
+ * @example sayBetween({ low: -96, high: 301 }, hundredths, pace) // "between 0.10 s faster and 0.31 s slower"
+ */
+export function sayBetween(
+  { low, high }: Pick<Shift, "low" | "high">,
+  unit: Unit,
+  words: Directions,
+): string {
+  if (low === 0 && high === 0) return "no difference";
+  if (low >= 0)
+    return `between ${unit.say(towardsZero(low, unit))} and ${unit.say(awayFromZero(high, unit))} ${words.rise}`;
+  if (high <= 0)
+    return `between ${unit.say(towardsZero(high, unit))} and ${unit.say(awayFromZero(low, unit))} ${words.fall}`;
+  return `between ${unit.say(awayFromZero(low, unit))} ${words.fall} and ${unit.say(awayFromZero(high, unit))} ${words.rise}`;
+}
+
+/**
+ * How much at least a clear change is: the near end of its 90 % interval, rounded towards zero.
+ * @example saySurely({ low: -430, high: -52 }, hundredths) // "surely more than 0.05 s"
+ */
+export function saySurely({ low, high }: Pick<Shift, "low" | "high">, unit: Unit): string {
+  const least = towardsZero(low > 0 ? low : high, unit);
+  return least === 0 ? "just clear of chance" : `surely more than ${unit.say(least)}`;
+}
+
+/**
+ * A clear change in words.
+ * @example sayClear({ estimate: -240, low: -430, high: -52 }, hundredths, pace)
+ * // "faster by 0.24 s, surely more than 0.05 s"
+ */
+export function sayClear(shift: Shift, unit: Unit, words: Directions, beside = ""): string {
+  const direction = shift.low > 0 ? words.rise : words.fall;
+  return `${direction} by ${sayAmount(shift.estimate, unit)}${beside}, ${saySurely(shift, unit)}`;
+}

@@ -1,0 +1,30 @@
+import { known, unknown } from "#domain";
+import { type LapCounts, type LapPlace, lapPlaces, type RunFinding, type RunReport } from "#stats";
+
+/** Counts with the places given, adding up. */
+export function someCounts(places: Partial<Record<LapPlace, number>>): LapCounts {
+  const counts = Object.fromEntries(lapPlaces.map((place) => [place, places[place] ?? 0]));
+  const driven = lapPlaces.reduce((sum, place) => sum + (places[place] ?? 0), 0);
+  return { ...(counts as Record<LapPlace, number>), driven };
+}
+
+/** A run of eight pace laps with the finding and the figures given. */
+export function aReport(finding: RunFinding, fields: Partial<RunReport> = {}): RunReport {
+  return {
+    isGuest: false,
+    counts: someCounts({ pace: 8 }),
+    isPace: true,
+    laps: 8,
+    best: known({ ms: 83_704, decimals: 3, lapId: "lap" }),
+    usual: known(84_100),
+    scatter: unknown("needs 5 pace laps, has 3"),
+    trend: unknown("needs 6 pace laps, has 3"),
+    mistakes: 0,
+    againstRunBefore: unknown("no pace run before it in this session"),
+    againstTarget: unknown("no target for this session"),
+    againstBest: unknown("no personal best before it"),
+    pointedAt: [],
+    ...fields,
+    finding,
+  };
+}

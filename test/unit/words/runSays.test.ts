@@ -1,0 +1,146 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { known, unknown } from "#domain";
+import type { RunFinding } from "#stats";
+import { sayRun } from "#words";
+import { aReport } from "./aReport.ts";
+import { expectWellFormed } from "./wellFormed.ts";
+
+const said = (finding: RunFinding, fields = {}) => sayRun(aReport(finding, fields));
+
+describe("what a run says", () => {
+  it.each<[RunFinding, string]>([
+    [{ kind: "guest" }, "Someone else drove: this run enters no figure of yours."],
+    [{ kind: "no times", driven: 0 }, "No laps yet."],
+    [{ kind: "no times", driven: 1 }, "No clean lap with a time in 1 lap."],
+    [{ kind: "first best", ms: 83_704, decimals: 3 }, "1:23.704 is your first PB here."],
+    [{ kind: "first best", ms: 83_700, decimals: 1 }, "About 1:23.7 is your first PB here."],
+    [
+      { kind: "new best", ms: 83_704, decimals: 3, gain: -313 },
+      "1:23.704 is a new PB, 0.313 s under the old one.",
+    ],
+    [
+      { kind: "new best", ms: 83_700, decimals: 1, gain: -313 },
+      "About 1:23.7 is a new PB, at least 0.214 s under the old one.",
+    ],
+    [
+      { kind: "level with best", ms: 83_400, decimals: 1, pbMs: 83_456 },
+      "About 1:23.4 is level with your PB, as far as its digits tell.",
+    ],
+    [{ kind: "level with best", ms: 83_456, decimals: 3, pbMs: 83_456 }, "1:23.456 is level with your PB."],
+    [
+      { kind: "mistakes", mistakes: 6, driven: 8 },
+      "6 of 8 laps had a mistake: make the next run slower and clean.",
+    ],
+    [
+      { kind: "mistakes", mistakes: 5, driven: 4 },
+      "5 mistakes in 4 laps: make the next run slower and clean.",
+    ],
+    [
+      { kind: "target reached", reached: 6, laps: 8, targetMs: 84_000 },
+      "Your usual lap reached the target of 1:24.000, with 6 of 8 laps at it or under.",
+    ],
+    [
+      { kind: "target reached", reached: 0, laps: 0, targetMs: 84_000 },
+      "Your usual lap reached the target of 1:24.000.",
+    ],
+    [
+      { kind: "against run before", n: 1, ms: -240, low: -430, high: -52 },
+      "Faster than run 1 by 0.24 s, surely more than 0.05 s.",
+    ],
+    [
+      { kind: "against run before", n: 3, ms: 8, low: 3, high: 20 },
+      "Slower than run 3 by 0.01 s, just clear of chance.",
+    ],
+    [
+      { kind: "drift", msPerLap: 21, low: 10, high: 33, laps: 12 },
+      "Slower by 0.021 s a lap through the run, surely more than 0.010 s.",
+    ],
+    [
+      { kind: "spread", scatterMs: 312, percent: 0.371, laps: 12 },
+      "± 0.31 s · 0.37 % from lap to lap, in 12 laps.",
+    ],
+    [
+      { kind: "few", laps: 3, bestMs: 84_100, decimals: 3 },
+      "Best 1:24.100 of 3 laps. Not enough laps yet: 3 of 5.",
+    ],
+    [
+      { kind: "few", laps: 1, bestMs: 84_100, decimals: 2 },
+      "Best about 1:24.10 of 1 lap. Not enough laps yet: 1 of 5.",
+    ],
+    [
+      { kind: "few", laps: 0, bestMs: 84_100, decimals: 3 },
+      "Best 1:24.100; with no laps written down there is no more to say.",
+    ],
+  ])("%o", (finding, sentence) => {
+    expect(said(finding)).toBe(sentence);
+    expectWellFormed(sentence);
+  });
+
+  it("tells the scatter beside no clear change from the run before", () =>
+    expect(
+      said(
+        { kind: "spread", scatterMs: 312, percent: 0.371, laps: 12 },
+        { againstRunBefore: known({ n: 2, ms: 10, low: -90, high: 120, confidence: 0.9, isClear: false }) },
+      ),
+    ).toBe("No clear change from run 2; ± 0.31 s · 0.37 % from lap to lap, in 12 laps."));
+
+  it("says why there is no spread where the laps are enough and their digits are not", () =>
+    expect(
+      said(
+        { kind: "few", laps: 6, bestMs: 84_100, decimals: 1 },
+        { scatter: unknown("needs 5 pace laps, has 0") },
+      ),
+    ).toBe("Best about 1:24.1 of 6 laps. Not enough pace laps yet: 0 of 5."));
+});
+
+describe("a change from the run before", () => {
+  const changes = fc
+    .tuple(
+      fc.integer({ min: 1, max: 9_000 }),
+      fc.integer({ min: 0, max: 5_000 }),
+      fc.integer({ min: 0, max: 5_000 }),
+    )
+    .chain(([near, more, most]) =>
+      fc.boolean().map((isFaster) => {
+        const sign = isFaster ? -1 : 1;
+        const ends = [sign * near, sign * (near + more + most)].sort((a, b) => a - b);
+        return { ms: sign * (near + more), low: ends[0] as number, high: ends[1] as number };
+      }),
+    );
+
+  it("has the sign of its figures and never claims more than the interval holds", () =>
+    fc.assert(
+      fc.property(changes, fc.integer({ min: 1, max: 20 }), (change, n) => {
+        const sentence = said({ kind: "against run before", n, ...change });
+        expectWellFormed(sentence);
+        expect(sentence.startsWith(change.high < 0 ? "Faster" : "Slower")).toBe(true);
+        const least = /surely more than ([\d.]+) s/.exec(sentence)?.[1];
+        const near = Math.min(Math.abs(change.low), Math.abs(change.high));
+        if (least === undefined) expect(near).toBeLessThan(10);
+        else expect(Math.round(Number(least) * 1000)).toBeLessThanOrEqual(near);
+      }),
+      { seed: 7 },
+    ));
+});
+
+describe("a new PB", () => {
+  it("is never said to beat the old one by more than is sure", () =>
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 60_000, max: 120_000 }),
+        fc.integer({ min: 0, max: 3 }),
+        fc.integer({ min: 1, max: 4_000 }),
+        (whole, decimals, margin) => {
+          const unit = 10 ** (3 - decimals);
+          const ms = Math.floor(whole / unit) * unit;
+          const gain = -(margin + unit - 1);
+          const sentence = said({ kind: "new best", ms, decimals, gain });
+          expectWellFormed(sentence);
+          const under = /([\d.]+) s under/.exec(sentence)?.[1];
+          expect(Math.round(Number(under) * 1000)).toBe(margin);
+        },
+      ),
+      { seed: 7 },
+    ));
+});
