@@ -1,6 +1,6 @@
+import { useEffect } from "react";
 import { type Ask, LogbookProvider, type Opened, type Surroundings } from "#live";
 import { useDevice } from "#state/device.ts";
-import { useEffect } from "react";
 import styles from "./App.module.css";
 import { Bar } from "./Bar.tsx";
 import { FaultPage } from "./FaultPage.tsx";
@@ -43,9 +43,9 @@ function Shell() {
   useMarker();
   return (
     <>
-      <a href="#main" className={styles["skip"]} onClick={toMain}>
+      <button type="button" className={styles["skip"]} onClick={toMain}>
         To the page
-      </a>
+      </button>
       <Bar />
       <StatusNotice />
       <UpdateNotice />
@@ -57,8 +57,7 @@ function Shell() {
   );
 }
 
-/** The address belongs to the places, so the way past the bar moves the focus itself. */
-function toMain(event: React.MouseEvent) {
-  event.preventDefault();
+/** The hash names the place, so the way past the bar is a button, not a link. */
+function toMain() {
   document.getElementById("main")?.focus();
 }

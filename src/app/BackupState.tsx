@@ -9,7 +9,9 @@ export function BackupState({ className }: { readonly className: string | undefi
   const dayOf = (at: number) => practiceDay(at, surroundings.zone(), 0);
   return (
     <span className={className}>
-      {lastBackupAt === undefined ? "no backup yet" : `last backup ${sayAgo(dayOf(lastBackupAt), dayOf(surroundings.clock()))}`}
+      {lastBackupAt === undefined
+        ? "no backup yet"
+        : `last backup ${sayAgo(dayOf(lastBackupAt), dayOf(surroundings.clock()))}`}
     </span>
   );
 }

@@ -2,8 +2,8 @@ import { useEffect, useRef, useState } from "react";
 import { useLogbook } from "#live";
 import { type Address, type Place, places, printAddress, useAddress } from "#state/address.ts";
 import { Name } from "#ui/Name.tsx";
-import styles from "./Bar.module.css";
 import { BackupState } from "./BackupState.tsx";
+import styles from "./Bar.module.css";
 
 const words: Readonly<Record<Place, string>> = {
   log: "Log",

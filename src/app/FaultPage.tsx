@@ -1,4 +1,4 @@
-import { type LedgerFault, createLogbook, openShelf, removeLogbook } from "#db";
+import { createLogbook, type LedgerFault, openShelf, removeLogbook } from "#db";
 import type { Surroundings } from "#live";
 import { useDevice } from "#state/device.ts";
 import { Button } from "#ui/Button.tsx";

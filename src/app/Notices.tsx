@@ -1,8 +1,8 @@
+import { useEffect } from "react";
 import { type Notice as NoticeRow, useNotices } from "#state/notices.ts";
 import { Button } from "#ui/Button.tsx";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
 import { Notice } from "#ui/Notice.tsx";
-import { useEffect } from "react";
 import styles from "./Notices.module.css";
 
 /** "Done" notices go after this long, or at the next act; what they offer stays on the undo list. */

@@ -1,16 +1,22 @@
+import { type ComponentType, lazy, Suspense, useEffect, useRef } from "react";
+import type { Place } from "#state/address.ts";
 import { useAddress } from "#state/address.ts";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
-import { type ComponentType, Suspense, lazy, useEffect, useRef } from "react";
-import type { Place } from "#state/address.ts";
 import { LogScreen } from "../screens/log/LogScreen.tsx";
 import { BackupButton } from "./BackupButton.tsx";
 
 const screens: Readonly<Record<Place, ComponentType>> = {
   log: LogScreen,
-  review: lazy(() => import("../screens/review/ReviewScreen.tsx").then((file) => ({ default: file.ReviewScreen }))),
-  targets: lazy(() => import("../screens/targets/TargetsScreen.tsx").then((file) => ({ default: file.TargetsScreen }))),
+  review: lazy(() =>
+    import("../screens/review/ReviewScreen.tsx").then((file) => ({ default: file.ReviewScreen })),
+  ),
+  targets: lazy(() =>
+    import("../screens/targets/TargetsScreen.tsx").then((file) => ({ default: file.TargetsScreen })),
+  ),
   rig: lazy(() => import("../screens/rig/RigScreen.tsx").then((file) => ({ default: file.RigScreen }))),
-  corners: lazy(() => import("../screens/corners/CornersScreen.tsx").then((file) => ({ default: file.CornersScreen }))),
+  corners: lazy(() =>
+    import("../screens/corners/CornersScreen.tsx").then((file) => ({ default: file.CornersScreen })),
+  ),
   data: lazy(() => import("../screens/data/DataScreen.tsx").then((file) => ({ default: file.DataScreen }))),
 };
 

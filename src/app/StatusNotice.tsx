@@ -6,7 +6,8 @@ import { BackupButton } from "./BackupButton.tsx";
 const words = {
   blocked: "Another tab of Lap Ledger holds the logbook open in an older version. Close it to go on.",
   newerTab: "Lap Ledger was updated in another tab. Reload to go on; what you typed is kept.",
-  newer: "This logbook was last used by a newer version of Lap Ledger. It can be read and backed up here, not written.",
+  newer:
+    "This logbook was last used by a newer version of Lap Ledger. It can be read and backed up here, not written.",
   gone: "The stored logbook has disappeared from this browser. Restore a backup to go on.",
   closed: "The browser lost its connection to the logbook. Reload to go on; what you typed is kept.",
 } as const;

@@ -1,6 +1,6 @@
+import { useRegisterSW } from "virtual:pwa-register/react";
 import { Button } from "#ui/Button.tsx";
 import { Notice } from "#ui/Notice.tsx";
-import { useRegisterSW } from "virtual:pwa-register/react";
 
 /** A new version waits until the driver takes it; a reload brings it too. */
 export function UpdateNotice() {

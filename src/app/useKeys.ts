@@ -1,5 +1,5 @@
-import { useUndo } from "#state/undo.ts";
 import { useEffect } from "react";
+import { useUndo } from "#state/undo.ts";
 
 /** Ctrl or Cmd Z takes the last deed back, with Shift does it again; in a field the browser's own undo goes first. */
 export function useKeys(): void {

@@ -1,7 +1,7 @@
+import { useEffect } from "react";
 import { sessionCount } from "#db";
 import { useLogbook, useShelvedNow } from "#live";
 import { useDevice } from "#state/device.ts";
-import { useEffect } from "react";
 
 /**
  * Notes outside the database how many sessions it holds, when the page is opened and when it is left: an empty
@@ -15,7 +15,12 @@ export function useMarker(): void {
       if (book.status.get().kind !== "ok") return;
       const sessions = await sessionCount(book);
       const { markers, change } = useDevice.getState();
-      change({ markers: { ...markers, [book.name]: { sessions, ...(lastBackupAt !== undefined && { lastBackupAt }) } } });
+      change({
+        markers: {
+          ...markers,
+          [book.name]: { sessions, ...(lastBackupAt !== undefined && { lastBackupAt }) },
+        },
+      });
     };
     const onLeave = () => {
       if (document.visibilityState === "hidden") void note();

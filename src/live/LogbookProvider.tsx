@@ -1,10 +1,10 @@
+import { type ReactNode, useCallback, useEffect, useMemo, useState } from "react";
 import { LedgerFault } from "#db";
 import { useDevice } from "#state/device.ts";
 import { useUndo } from "#state/undo.ts";
-import { type ReactNode, useCallback, useEffect, useMemo, useState } from "react";
 import type { Ask } from "./ask.ts";
 import { LogbookContext } from "./logbookContext.ts";
-import { type Opened, type Surroundings, openAtStart } from "./openAtStart.ts";
+import { type Opened, openAtStart, type Surroundings } from "./openAtStart.ts";
 
 interface LogbookProviderProps {
   /** Begun as early as possible, before the page is drawn. */
@@ -35,7 +35,8 @@ export function LogbookProvider(props: LogbookProviderProps) {
         setOpened(next);
       },
       (error: unknown) => {
-        if (!isLeft) setFault(error instanceof LedgerFault ? error : new LedgerFault("failed", String(error), error));
+        if (!isLeft)
+          setFault(error instanceof LedgerFault ? error : new LedgerFault("failed", String(error), error));
       },
     );
     return () => {

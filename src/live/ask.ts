@@ -45,7 +45,9 @@ export function makeWorkerAsk(): Ask {
       if ("fault" in data) asked?.reject(new Error(data.fault));
       else asked?.resolve(data.result);
     });
-    fresh.addEventListener("error", () => giveUp("The figures could not be worked out: their worker failed."));
+    fresh.addEventListener("error", () =>
+      giveUp("The figures could not be worked out: their worker failed."),
+    );
     return fresh;
   };
 

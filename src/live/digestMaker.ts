@@ -1,6 +1,6 @@
 import type { DigestMaker } from "#db";
-import { type Preferences, latestMs } from "#domain";
-import { type SessionDigest, methodVersion, sessionDigest } from "#stats";
+import { latestMs, type Preferences } from "#domain";
+import { methodVersion, type SessionDigest, sessionDigest } from "#stats";
 
 /** How the digests of a logbook are made under the driver's choices; other choices make the old ones stale. */
 export function digestMaker(preferences: Preferences): DigestMaker<SessionDigest> {

@@ -1,6 +1,6 @@
+import { createContext, useContext, useSyncExternalStore } from "react";
 import type { LogbookStatus } from "#db";
 import { type Preferences, practiceDay } from "#domain";
-import { createContext, useContext, useSyncExternalStore } from "react";
 import type { Ask } from "./ask.ts";
 import type { Opened, Surroundings } from "./openAtStart.ts";
 

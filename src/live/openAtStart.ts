@@ -1,15 +1,15 @@
 import {
+  createLogbook,
+  idMaker,
   LedgerFault,
   type Logbook,
   type LogbookStatus,
-  type Shelf,
-  type ShelvedLogbook,
-  createLogbook,
-  idMaker,
   listLogbooks,
   noteOpened,
   openLogbook,
   openShelf,
+  type Shelf,
+  type ShelvedLogbook,
 } from "#db";
 import { practiceDay } from "#domain";
 import type { Device } from "#state/device.ts";
@@ -57,7 +57,9 @@ export async function openAtStart(
     const remembered = Object.values(device.markers).some(({ sessions }) => sessions > 0);
     if (shelved.length === 0 && remembered) throw new LedgerFault("gone", lost);
     const entry =
-      shelved.find(({ name }) => name === wanted) ?? shelved[0] ?? (await createLogbook(shelf, { title: "My logbook" }));
+      shelved.find(({ name }) => name === wanted) ??
+      shelved[0] ??
+      (await createLogbook(shelf, { title: "My logbook" }));
     const book = await openLogbook({
       name: entry.name,
       clock,

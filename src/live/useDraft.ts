@@ -1,5 +1,5 @@
-import { forgetDraft, readDraft, writeDraft } from "#db";
 import { useCallback, useEffect, useRef, useState } from "react";
+import { forgetDraft, readDraft, writeDraft } from "#db";
 import { useLogbook } from "./logbookContext.ts";
 
 export interface Draft<T> {
@@ -42,7 +42,9 @@ export function useDraft<T>(key: string, empty: T): Draft<T> {
     (value: T | undefined) => {
       isTouched.current = true;
       setState((now) => ({ key: whole, value, isRead: now?.key === whole && now.isRead }));
-      void (value === undefined ? forgetDraft(shelf, whole) : writeDraft(shelf, { key: whole, text: typeof value === "string" ? value : "", state: value }));
+      void (value === undefined
+        ? forgetDraft(shelf, whole)
+        : writeDraft(shelf, { key: whole, text: typeof value === "string" ? value : "", state: value }));
     },
     [shelf, whole],
   );

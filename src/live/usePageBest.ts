@@ -1,4 +1,4 @@
-import { type Span, fastestSession } from "#db";
+import { fastestSession, type Span } from "#db";
 import type { Id, Preferences } from "#domain";
 import type { BestCandidate } from "#stats";
 import { digestMaker } from "./digestMaker.ts";

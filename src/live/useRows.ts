@@ -1,5 +1,5 @@
-import type { ReadOnlyLogbook } from "#db";
 import { useLiveQuery } from "dexie-react-hooks";
+import type { ReadOnlyLogbook } from "#db";
 import { useLogbook } from "./logbookContext.ts";
 
 /**

@@ -1,5 +1,5 @@
-import { type ShelvedLogbook, listLogbooks } from "#db";
 import { useLiveQuery } from "dexie-react-hooks";
+import { listLogbooks, type ShelvedLogbook } from "#db";
 import { useLogbook } from "./logbookContext.ts";
 
 /** Every logbook on the shelf, the one opened last first; undefined until read. */

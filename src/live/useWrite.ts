@@ -1,8 +1,8 @@
+import { useCallback } from "react";
 import { type Change, LedgerFault, type Logbook, noteLaps, undoChange } from "#db";
 import { lapsInOrder } from "#domain";
 import { useNotices } from "#state/notices.ts";
 import { type Deed, useUndo } from "#state/undo.ts";
-import { useCallback } from "react";
 import { useLogbook } from "./logbookContext.ts";
 
 export interface WriteOptions {
@@ -31,9 +31,10 @@ export function useWrite(): RunWrite {
         if (change.edits.length > 0) {
           const laps = newLaps(change);
           if (laps > 0) await noteLaps(shelf, book.name, laps);
-          push(deedOf(book, change));
+          const deed = deedOf(book, change);
+          push(deed);
           if (options.isUndoOffered === true || change.overwrote !== undefined)
-            say({ kind: "done", text: `${change.what}.`, actions: [undoAction] });
+            say({ kind: "done", text: `${change.what}.`, actions: [undoOf(deed)] });
         }
         return change;
       } catch (error) {
@@ -57,7 +58,7 @@ function newLaps({ edits }: Change): number {
   }, 0);
 }
 
-const undoAction = { name: "Undo", run: () => void useUndo.getState().undo() };
+const undoOf = (deed: Deed) => ({ name: "Undo", run: () => void useUndo.getState().undo(deed) });
 
 /** A change as something that can be taken back, and, taken back, done again. */
 function deedOf(book: Logbook, change: Change): Deed {
@@ -66,7 +67,8 @@ function deedOf(book: Logbook, change: Change): Deed {
     takeBack: async () => {
       try {
         const back = await undoChange(book, change);
-        useNotices.getState().say({ kind: "done", text: `${back.what}.`, actions: [] });
+        const left = back.skipped.length === 0 ? "" : ` Left as it is: ${back.skipped.join(", ")}.`;
+        useNotices.getState().say({ kind: "done", text: `${back.what}.${left}`, actions: [] });
         return deedOf(book, back);
       } catch (error) {
         if (!(error instanceof LedgerFault)) throw error;

@@ -1,4 +1,4 @@
-import { type Logbook, idMaker, openLogbook } from "#db";
+import { idMaker, type Logbook, openLogbook } from "#db";
 import type { Answer, Question } from "./ask.ts";
 import { runJob } from "./jobs/jobs.ts";
 

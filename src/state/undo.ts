@@ -10,7 +10,8 @@ interface UndoList {
   readonly done: readonly Deed[];
   readonly undone: readonly Deed[];
   readonly push: (deed: Deed) => void;
-  readonly undo: () => Promise<void>;
+  /** Takes back the last deed, or the one given. */
+  readonly undo: (deed?: Deed) => Promise<void>;
   readonly redo: () => Promise<void>;
   readonly forget: () => void;
 }
@@ -22,11 +23,10 @@ export const useUndo = create<UndoList>((set, get) => ({
   done: [],
   undone: [],
   push: (deed) => set(({ done }) => ({ done: [...done.slice(1 - depth), deed], undone: [] })),
-  undo: async () => {
-    const last = get().done.at(-1);
-    if (last === undefined) return;
-    set(({ done }) => ({ done: done.slice(0, -1) }));
-    const again = await last.takeBack();
+  undo: async (deed = get().done.at(-1)) => {
+    if (deed === undefined || !get().done.includes(deed)) return;
+    set(({ done }) => ({ done: done.filter((other) => other !== deed) }));
+    const again = await deed.takeBack();
     if (again !== undefined) set(({ undone }) => ({ undone: [...undone, again] }));
   },
   redo: async () => {

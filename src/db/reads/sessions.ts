@@ -63,3 +63,8 @@ export async function runOf(book: ReadOnlyLogbook, id: Id): Promise<Run | undefi
 export function sessionCount(book: ReadOnlyLogbook): Promise<number> {
   return book.digests.count();
 }
+
+/** The sessions that began last, newest first. */
+export function recentSessions(book: ReadOnlyLogbook, count: number): Promise<Session[]> {
+  return book.tables.sessions.orderBy("startedAt").reverse().filter(isLive).limit(count).toArray();
+}

@@ -1,15 +1,16 @@
+import { type ClipboardEvent, type KeyboardEvent, useEffect, useId, useRef, useState } from "react";
 import { formatLapTime, formatSeconds, remarkInWords } from "#domain";
 import type { EntryContext } from "#entry";
 import { useDevice } from "#state/device.ts";
 import { Button } from "#ui/Button.tsx";
+import { sayProblem } from "#ui/FieldFrame.tsx";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
 import { Notice } from "#ui/Notice.tsx";
-import { type ClipboardEvent, type KeyboardEvent, useEffect, useId, useRef, useState } from "react";
-import styles from "./EntryPanel.module.css";
 import { EntryHelp } from "./EntryHelp.tsx";
+import styles from "./EntryPanel.module.css";
 import { Pad } from "./Pad.tsx";
-import { useIsTouch } from "./useIsTouch.ts";
 import type { Entry } from "./useEntry.ts";
+import { useIsTouch } from "./useIsTouch.ts";
 
 interface EntryPanelProps {
   readonly entry: Entry;
@@ -94,7 +95,7 @@ export function EntryPanel({ entry, context, lapNumber, said }: EntryPanelProps)
           </Button>
         )}
       </div>
-      <LiveRegion message={isWrong ? `${reading.problem.wrong}. ${reading.problem.right}` : said} />
+      <LiveRegion message={isWrong ? sayProblem(reading.problem) : said} />
       {isPadShown ? (
         <Pad
           text={text}
@@ -133,10 +134,9 @@ function ReadingOf({ entry, context, lapNumber }: Omit<EntryPanelProps, "said">)
       </>
     );
   if (!reading.ok) {
-    const { wrong, right } = reading.problem;
     return (
       <p className={styles["problem"]} data-refused={standing.kind === "refused" || undefined}>
-        <strong>{wrong}.</strong> {right}.
+        {sayProblem(reading.problem)}
       </p>
     );
   }
@@ -153,7 +153,7 @@ function ReadingOf({ entry, context, lapNumber }: Omit<EntryPanelProps, "said">)
       <p className={styles["time"]}>{ms === undefined ? "no time" : formatLapTime(ms, decimals)}</p>
       {standing.kind === "asking" ? (
         <p className={styles["ask"]} role="alert">
-          {standing.why} <strong>Enter again stores it.</strong>
+          {standing.why}
         </p>
       ) : (
         <p className={styles["about"]}>{about.filter(Boolean).join(" · ")}</p>

@@ -1,11 +1,11 @@
+import { type KeyboardEvent, useEffect, useRef, useState } from "react";
 import { deleteLap, editLap, moveLaps, setNotBest } from "#db";
-import { type Lap, type Run, formatLapTime } from "#domain";
+import { formatLapTime, type Lap, type Run } from "#domain";
 import { type EntryContext, entryText, parseEntry } from "#entry";
 import { useDraft, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
 import { Select } from "#ui/Select.tsx";
-import { type KeyboardEvent, useEffect, useRef, useState } from "react";
 import styles from "./LapEditor.module.css";
 
 interface LapEditorProps {
@@ -42,7 +42,12 @@ export function LapEditor({ lap, number, run, runs, context, onDone }: LapEditor
     if (!reading?.ok) return setRefused(true);
     const { ms, decimals, sectors, note, remarks } = reading.lap;
     const patch = { ms, decimals, sectors, note, remarks };
-    if (text === before || (await write((book) => editLap(book, { runId: run.id, lapId: lap.id, patch, expected: seen.current }), { isUndoOffered: true })))
+    if (
+      text === before ||
+      (await write((book) => editLap(book, { runId: run.id, lapId: lap.id, patch, expected: seen.current }), {
+        isUndoOffered: true,
+      }))
+    )
       leave();
   };
   const onKeyDown = (event: KeyboardEvent) => {
@@ -55,17 +60,26 @@ export function LapEditor({ lap, number, run, runs, context, onDone }: LapEditor
     }
   };
   const remove = async () => {
-    if (await write((book) => deleteLap(book, { runId: run.id, lapId: lap.id }), { isUndoOffered: true })) leave();
+    if (await write((book) => deleteLap(book, { runId: run.id, lapId: lap.id }), { isUndoOffered: true }))
+      leave();
   };
   const move = async (to: string) => {
     if (to === "") return;
     const target = to === "new" ? { newRunIn: run.sessionId } : { runId: to };
-    if (await write((book) => moveLaps(book, { from: run.id, lapIds: [lap.id], to: target }), { isUndoOffered: true })) leave();
+    if (
+      await write((book) => moveLaps(book, { from: run.id, lapIds: [lap.id], to: target }), {
+        isUndoOffered: true,
+      })
+    )
+      leave();
   };
   const toggleBest = () =>
-    write((book) => setNotBest(book, { runId: run.id, lapId: lap.id, isNotBest: lap.isNotBest === undefined }), {
-      isUndoOffered: true,
-    });
+    write(
+      (book) => setNotBest(book, { runId: run.id, lapId: lap.id, isNotBest: lap.isNotBest === undefined }),
+      {
+        isUndoOffered: true,
+      },
+    );
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: Enter and Escape of the fields inside
     <div ref={box} className={styles["editor"]} onKeyDown={onKeyDown}>
@@ -79,8 +93,16 @@ export function LapEditor({ lap, number, run, runs, context, onDone }: LapEditor
         size="between"
         autoCapitalize="off"
         spellCheck={false}
-        problem={isRefused && !reading?.ok ? (reading?.problem ?? "Write a time or a remark, or delete the lap") : undefined}
-        hint={reading?.ok ? readingInWords(reading.lap.ms, reading.lap.decimals) : "Time, sectors, remarks, / note"}
+        problem={
+          isRefused && !reading?.ok
+            ? (reading?.problem ?? "Write a time or a remark, or delete the lap")
+            : undefined
+        }
+        hint={
+          reading?.ok
+            ? readingInWords(reading.lap.ms, reading.lap.decimals)
+            : "Time, sectors, remarks, / note"
+        }
       />
       <div className={styles["buttons"]}>
         <Button variant="primary" size="between" onClick={store}>
@@ -101,7 +123,9 @@ export function LapEditor({ lap, number, run, runs, context, onDone }: LapEditor
           onChange={move}
           options={[
             { value: "", label: "choose a run" },
-            ...runs.filter(({ id }) => id !== run.id).map((other) => ({ value: other.id, label: runName(other, runs) })),
+            ...runs
+              .filter(({ id }) => id !== run.id)
+              .map((other) => ({ value: other.id, label: runName(other, runs) })),
             { value: "new", label: "a new run" },
           ]}
         />

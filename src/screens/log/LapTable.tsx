@@ -1,9 +1,9 @@
+import { type ReactNode, useEffect, useRef } from "react";
 import { formatDelta, formatLapTime, remarkInWords } from "#domain";
 import type { LapDifferences } from "#stats";
 import { Ink } from "#ui/Ink.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Spoken } from "#ui/Spoken.tsx";
-import { type ReactNode, useEffect, useRef } from "react";
 import styles from "./LapTable.module.css";
 
 interface LapTableProps {
@@ -51,7 +51,6 @@ export function LapTable({ caption, rows, edited, editor, onEdit, isFollowed }: 
             </th>
           )}
           {Array.from({ length: sectorCount }, (_, index) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: sectors are numbered
             <th key={index} scope="col" className={styles["wide"]}>
               sector {index + 1}
             </th>
@@ -109,7 +108,6 @@ function LapRow({ row, ref, hasTarget, sectorCount, onEdit }: LapRowProps) {
       {Array.from({ length: sectorCount }, (_, index) => {
         const sector = lap.sectors?.[index];
         return (
-          // biome-ignore lint/suspicious/noArrayIndexKey: sectors are numbered
           <td key={index} className={styles["wide"]}>
             {sector !== undefined && formatLapTime(sector)}
           </td>

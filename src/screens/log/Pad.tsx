@@ -1,6 +1,6 @@
-import { type RemarkKind, aboutRemark } from "#domain";
-import { Button } from "#ui/Button.tsx";
 import { type PointerEvent, useState } from "react";
+import { aboutRemark, type RemarkKind } from "#domain";
+import { Button } from "#ui/Button.tsx";
 import styles from "./Pad.module.css";
 import { pressKey, remarksIn, toggleRemark, toggleSign } from "./padText.ts";
 
@@ -37,7 +37,13 @@ export function Pad({ text, onText, onAdd, onNote, hasSectors }: PadProps) {
     </button>
   );
   const key = (sign: string, name = sign) => (
-    <button key={sign} type="button" className={styles["key"]} aria-label={name} onClick={() => onText(pressKey(text, sign))}>
+    <button
+      key={sign}
+      type="button"
+      className={styles["key"]}
+      aria-label={name}
+      onClick={() => onText(pressKey(text, sign))}
+    >
       {sign}
     </button>
   );
@@ -47,7 +53,12 @@ export function Pad({ text, onText, onAdd, onNote, hasSectors }: PadProps) {
     <div className={styles["pad"]} onPointerDown={keepFocus} onMouseDown={(event) => event.preventDefault()}>
       <div className={styles["remarks"]}>
         {(isMore ? seldom : often).map(remark)}
-        <button type="button" className={styles["remark"]} aria-pressed={isMore} onClick={() => setMore(!isMore)}>
+        <button
+          type="button"
+          className={styles["remark"]}
+          aria-pressed={isMore}
+          onClick={() => setMore(!isMore)}
+        >
           more
         </button>
         {hasSectors && (

@@ -1,4 +1,4 @@
-import { type Lap, type Layout, type Preferences, type Run, lapsInOrder, sortLaps } from "#domain";
+import { isPaceRun, type Layout, lapsInOrder, type Preferences, type Run, sortLaps } from "#domain";
 import type { EntryContext } from "#entry";
 import { median } from "#stats";
 
@@ -9,8 +9,9 @@ export interface Best {
 }
 
 interface Known {
-  readonly run: Run;
-  /** All runs of the session, this one too. */
+  /** The run being driven; undefined where none is. */
+  readonly run: Run | undefined;
+  /** All runs of the session. */
   readonly runs: readonly Run[];
   readonly layout: Layout;
   readonly preferences: Preferences;
@@ -26,7 +27,7 @@ export function entryContext({ run, runs, layout, preferences, pb, targetMs }: K
     ),
   );
   const usualMs = median(paceTimes) ?? pb?.ms;
-  const last: Lap | undefined = lapsInOrder(run).at(-1);
+  const last = run && lapsInOrder(run).at(-1);
   return {
     ...(usualMs !== undefined && { usualMs }),
     ...(last?.ms !== undefined && { previousMs: last.ms, previousDecimals: last.decimals ?? 3 }),
@@ -37,6 +38,7 @@ export function entryContext({ run, runs, layout, preferences, pb, targetMs }: K
     ...(layout.sectors !== undefined && { sectors: layout.sectors }),
     ...(layout.corners.length > 0 && { corners: layout.corners.length }),
     paceTimes,
-    isPractice: run.guest === undefined,
+    isPractice: run?.guest === undefined,
+    isPaceRun: run !== undefined && isPaceRun(run),
   };
 }

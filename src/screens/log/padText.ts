@@ -1,4 +1,4 @@
-import { type RemarkKind, aboutRemark, remarkKinds } from "#domain";
+import { aboutRemark, type RemarkKind, remarkKinds } from "#domain";
 
 const letters = remarkKinds.map(({ letter }) => letter).join("");
 const remarksAtEnd = new RegExp(`([${letters}](?:@\\d*)?)+$`, "i");

@@ -1,7 +1,9 @@
 import { type Run, surfaces } from "#domain";
 
 /** "pace, full effort · dry · someone else driving" */
-export function runInWords(run: Pick<Run, "kind" | "effort" | "surface" | "guest" | "tyres" | "setup">): string {
+export function runInWords(
+  run: Pick<Run, "kind" | "effort" | "surface" | "guest" | "tyres" | "setup">,
+): string {
   const parts = [run.kind === "race" ? "race" : `${run.kind}, ${effortWords[run.effort]}`, run.surface];
   if (run.guest !== undefined) parts.push(run.guest === "" ? "someone else driving" : `${run.guest} driving`);
   if (run.tyres) parts.push(run.tyres);
@@ -18,7 +20,9 @@ export const effortWords = {
 } as const;
 
 /** An object of words as options of a choice, in the order of its keys. */
-export function asOptions<T extends string>(words: Readonly<Record<T, string>>): { value: T; label: string }[] {
+export function asOptions<T extends string>(
+  words: Readonly<Record<T, string>>,
+): { value: T; label: string }[] {
   return (Object.keys(words) as T[]).map((value) => ({ value, label: words[value] }));
 }
 

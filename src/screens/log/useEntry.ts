@@ -1,8 +1,8 @@
-import { type NewLap, addLap } from "#db";
+import { useEffect, useMemo, useRef, useState } from "react";
+import { addLap, type NewLap } from "#db";
 import type { Id, Run } from "#domain";
 import { type EntryContext, type EntryReading, parseEntry } from "#entry";
 import { useDraft, useLogbook, useWrite } from "#live";
-import { useEffect, useMemo, useRef, useState } from "react";
 
 /** A line on its way into the book, or one that did not get there. What it was read as is what is stored. */
 export interface Line {
@@ -22,7 +22,9 @@ interface Drafted {
 const nothing: Drafted = { text: "", lines: [] };
 
 /** What stands under the field besides the reading: a second Enter asked for, or a line that could not be read. */
-export type Standing = { readonly kind: "typing" | "refused" } | { readonly kind: "asking"; readonly why: string };
+export type Standing =
+  | { readonly kind: "typing" | "refused" }
+  | { readonly kind: "asking"; readonly why: string };
 
 export interface Entry {
   readonly text: string;
@@ -61,7 +63,10 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
   const lastAdded = useRef<{ text: string; at: number }>(undefined);
 
   const { text, lines } = draft.value;
-  const reading = useMemo(() => (text.trim() === "" ? undefined : parseEntry(text, context)), [text, context]);
+  const reading = useMemo(
+    () => (text.trim() === "" ? undefined : parseEntry(text, context)),
+    [text, context],
+  );
 
   const keep = (patch: Partial<Drafted>) => {
     now.current = { ...now.current, ...patch };
@@ -91,7 +96,6 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
 
   // Lines that an earlier page did not see arrive: their id is in the book, or they are stored now.
   const { isRead } = draft;
-  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the old draft has been read
   useEffect(() => {
     if (isRead) for (const line of now.current.lines) void store(line);
   }, [isRead]);

@@ -6,8 +6,8 @@ import {
   preferences,
   referencesOfCombo,
   rigs,
-  sessionOf,
   runsOfSession,
+  sessionOf,
   targetsOfCombo,
 } from "#db";
 import type { Id, Preferences, ReferenceLap, RigSettings, Run, Session, Target } from "#domain";

@@ -1,0 +1,57 @@
+import { endSession } from "#db";
+import { useDraft, useToday, useWrite } from "#live";
+import { askToKeep } from "#state/storage.ts";
+import { Button } from "#ui/Button.tsx";
+import { Dialog } from "#ui/Dialog.tsx";
+import { TextArea } from "#ui/TextArea.tsx";
+import type { SessionData } from "./useSession.ts";
+
+interface EndSessionProps {
+  readonly data: SessionData;
+  /** Sum of its laps: how long a session took that is entered afterwards. */
+  readonly drivingMs: number;
+  readonly onClose: () => void;
+}
+
+/** Ends a session with a note to oneself, read again when this combo is next driven. */
+export function EndSession({ data, drivingMs, onClose }: EndSessionProps) {
+  const write = useWrite();
+  const today = useToday(data.preferences);
+  const { session } = data;
+  const draft = useDraft(`note ${session.id}`, session.note);
+  const end = async () => {
+    const note = draft.value.trim();
+    const end = session.date === today ? {} : { at: session.startedAt + drivingMs };
+    const change = await write((book) => endSession(book, { sessionId: session.id, note, ...end }), {
+      isUndoOffered: true,
+    });
+    if (change === undefined) return;
+    draft.set(undefined);
+    onClose();
+    await askToKeep();
+  };
+  return (
+    <Dialog
+      title="End the session"
+      onClose={onClose}
+      actions={
+        <>
+          <Button size="between" onClick={onClose}>
+            Not yet
+          </Button>
+          <Button size="between" variant="primary" onClick={end}>
+            End the session
+          </Button>
+        </>
+      }
+    >
+      <TextArea
+        label="Note to yourself, if you like"
+        value={draft.value}
+        onChange={(text) => draft.set(text)}
+        maxLength={20000}
+        hint="You will read it when you next drive this combo."
+      />
+    </Dialog>
+  );
+}

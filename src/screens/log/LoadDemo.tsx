@@ -1,0 +1,24 @@
+import { lowestSchema, newestSchema } from "#db";
+import { browserSha256, fetchBackup } from "#files";
+import { useLoadDemo } from "#live";
+import { demoAddress } from "#state/demoAddress.ts";
+import { Button } from "#ui/Button.tsx";
+
+/** Loads the demo logbook beside one's own and opens it. */
+export function LoadDemo() {
+  const { load, isLoading } = useLoadDemo(() =>
+    fetchBackup(demoAddress, { lowest: lowestSchema, newest: newestSchema, sha256: browserSha256() }),
+  );
+  return (
+    <>
+      <p>
+        Twelve weeks of a made-up club racer, as a logbook of its own. One button on Data removes it again.
+      </p>
+      <p>
+        <Button size="between" disabled={isLoading} onClick={load}>
+          Load the demo logbook
+        </Button>
+      </p>
+    </>
+  );
+}

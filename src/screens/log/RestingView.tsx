@@ -1,0 +1,30 @@
+import { useEffect, useRef } from "react";
+import { Button } from "#ui/Button.tsx";
+import styles from "./RestingView.module.css";
+
+interface RestingViewProps {
+  /** The last finding. */
+  readonly finding: string;
+  /** What to do in the next run. */
+  readonly next: string;
+  readonly usual: string;
+  readonly isAwake: boolean;
+  readonly onBack: () => void;
+}
+
+/** The last finding and the next run, readable from a metre; any key or tap goes back to the ledger. */
+export function RestingView({ finding, next, usual, isAwake, onBack }: RestingViewProps) {
+  const back = useRef<HTMLButtonElement>(null);
+  useEffect(() => back.current?.focus(), []);
+  return (
+    <section className={styles["rest"]} aria-label="Resting view">
+      <p className={styles["usual"]}>{usual}</p>
+      <p className={styles["finding"]}>{finding}</p>
+      <p className={styles["next"]}>{next}</p>
+      <Button ref={back} size="between" variant="primary" onClick={onBack}>
+        Back to the ledger
+      </Button>
+      {!isAwake && <p className={styles["hint"]}>This browser may let the screen go dark.</p>}
+    </section>
+  );
+}

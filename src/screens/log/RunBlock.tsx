@@ -1,0 +1,106 @@
+import { useState } from "react";
+import { formatLapTime, isClean, lapsInOrder, type Run } from "#domain";
+import type { EntryContext } from "#entry";
+import { type LapDifferences, median } from "#stats";
+import { Button } from "#ui/Button.tsx";
+import { Name } from "#ui/Name.tsx";
+import { LapEditor } from "./LapEditor.tsx";
+import { LapTable } from "./LapTable.tsx";
+import styles from "./RunBlock.module.css";
+import { RunDialog } from "./RunDialog.tsx";
+import { runInWords } from "./runWords.ts";
+import type { SessionData } from "./useSession.ts";
+
+interface RunBlockProps {
+  readonly data: SessionData;
+  readonly run: Run;
+  readonly number: number;
+  readonly rows: readonly LapDifferences[];
+  readonly context: EntryContext;
+  /** The run being driven stands open; the others can be unfolded. */
+  readonly isCurrent: boolean;
+}
+
+/** One run as a ruled block: what kind of run, its laps, and the way to put it right. */
+export function RunBlock({ data, run, number, rows, context, isCurrent }: RunBlockProps) {
+  const [isOpen, setOpen] = useState(data.session.endedAt !== undefined);
+  const [edited, setEdited] = useState<string>();
+  const [isChanging, setChanging] = useState(false);
+  const isShown = isCurrent || isOpen;
+  const editedRow = rows.find(({ lap }) => lap.id === edited);
+  return (
+    <section className={styles["run"]} aria-label={`Run ${number}`}>
+      <div className={styles["head"]}>
+        <h2 className={styles["title"]}>
+          Run {number}
+          <span className={styles["kind"]}> · {runInWords(run)}</span>
+        </h2>
+        <span className={styles["sum"]}>{inShort(run)}</span>
+        <span className={styles["buttons"]}>
+          {!isCurrent && rows.length > 0 && (
+            <Button variant="quiet" aria-expanded={isShown} onClick={() => setOpen(!isOpen)}>
+              {isShown ? "Fold" : "Show laps"}
+            </Button>
+          )}
+          <Button variant="quiet" aria-label={`Change run ${number}`} onClick={() => setChanging(true)}>
+            Change
+          </Button>
+        </span>
+      </div>
+      {run.note !== "" && (
+        <p className={styles["note"]}>
+          <Name>{run.note}</Name>
+        </p>
+      )}
+      {isShown && rows.length > 0 && (
+        <LapTable
+          caption={`Laps of run ${number}`}
+          rows={rows}
+          edited={edited}
+          onEdit={setEdited}
+          isFollowed={isCurrent}
+          editor={
+            editedRow && (
+              <LapEditor
+                lap={editedRow.lap}
+                number={editedRow.number}
+                run={run}
+                runs={data.runs}
+                context={context}
+                onDone={() => setEdited(undefined)}
+              />
+            )
+          }
+        />
+      )}
+      {isChanging && <RunDialog data={data} run={run} number={number} onClose={() => setChanging(false)} />}
+    </section>
+  );
+}
+
+/** "6 laps · best 1:25.118 · usual 1:25.902" */
+function inShort(run: Run): string {
+  if (run.summary) {
+    const { laps, bestMs, bestDecimals, usualMs, usualDecimals, off } = run.summary;
+    return [
+      `summary: ${laps} ${laps === 1 ? "lap" : "laps"}`,
+      bestMs !== undefined && `best ${formatLapTime(bestMs, bestDecimals)}`,
+      usualMs !== undefined && `usual ${formatLapTime(usualMs, usualDecimals)}`,
+      off !== undefined && off > 0 && `${off} off`,
+    ]
+      .filter(Boolean)
+      .join(" · ");
+  }
+  const laps = lapsInOrder(run);
+  if (laps.length === 0) return "no laps yet";
+  const times = laps.filter(isClean).map(({ ms }) => ms);
+  const usual = median(times);
+  const driven = run.lapsDriven !== undefined && run.lapsDriven > laps.length ? ` of ${run.lapsDriven}` : "";
+  return [
+    `${laps.length}${driven} ${laps.length === 1 && driven === "" ? "lap" : "laps"}`,
+    times.length > 0 && `best ${formatLapTime(Math.min(...times))}`,
+    usual !== undefined && times.length > 1 && `usual ${formatLapTime(usual)}`,
+  ]
+    .filter(Boolean)
+    .join(" · ");
+}

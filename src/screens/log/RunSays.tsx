@@ -1,0 +1,73 @@
+import { formatLapTime } from "#domain";
+import type { RunReport, SessionReport } from "#stats";
+import { Disclosure } from "#ui/Disclosure.tsx";
+import { FigureRow } from "#ui/FigureRow.tsx";
+import { Part } from "#ui/Part.tsx";
+import {
+  sayAgainstRun,
+  sayAgainstTarget,
+  sayCounts,
+  sayMistakes,
+  sayPointedAt,
+  sayRun,
+  sayScatter,
+  sayTrendInRun,
+  suggestNextRun,
+} from "#words";
+import styles from "./RunSays.module.css";
+
+interface RunSaysProps {
+  readonly report: RunReport;
+  readonly session: SessionReport;
+  readonly number: number;
+  /** Corners named in the run's remarks of own mistakes, as often as they were named. */
+  readonly cornersOfMistakes: readonly number[];
+}
+
+/** One true sentence and three numbers; the rest behind "figures"; then one suggestion with its reason. */
+export function RunSays({ report, session, number, cornersOfMistakes }: RunSaysProps) {
+  const { best, usual, scatter, againstBest } = report;
+  const next = suggestNextRun(report, { session, cornersOfMistakes });
+  return (
+    <Part title={`What run ${number} says`}>
+      <p className={styles["sentence"]}>{sayRun(report)}</p>
+      <FigureRow
+        figures={[
+          {
+            label: "best",
+            value: best.known ? formatLapTime(best.value.ms, best.value.decimals) : "—",
+            detail: !best.known ? best.reason : againstBest.known ? toBest(againstBest.value.ms) : undefined,
+          },
+          {
+            label: "usual",
+            value: usual.known ? formatLapTime(usual.value) : "—",
+            detail: usual.known
+              ? `median of ${report.laps} ${report.laps === 1 ? "lap" : "laps"}`
+              : usual.reason,
+          },
+          scatter.known
+            ? { label: "scatter", value: sayScatter(scatter), detail: "from lap to lap" }
+            : { label: "scatter", value: "—", detail: scatter.reason },
+        ]}
+      />
+      <p className={styles["next"]}>
+        {next.suggestion} <span className={styles["reason"]}>{next.reason}</span>
+      </p>
+      <Disclosure title="Figures">
+        <ul className={styles["figures"]}>
+          <li>{sayTrendInRun(report.trend)}</li>
+          <li>{sayMistakes(report)}</li>
+          <li>{sayAgainstRun(report.againstRunBefore)}</li>
+          <li>{sayAgainstTarget(report.againstTarget)}</li>
+          {report.pointedAt.length > 0 && <li>{sayPointedAt(report.pointedAt)}</li>}
+          <li>{sayCounts(report.counts)}</li>
+        </ul>
+      </Disclosure>
+    </Part>
+  );
+}
+
+function toBest(ms: number): string {
+  if (ms === 0) return "level with PB";
+  return `${(Math.abs(ms) / 1000).toFixed(3)} s ${ms > 0 ? "off" : "under"} PB`;
+}

@@ -1,0 +1,51 @@
+import { useState } from "react";
+import { comboName, formatLapTime, type Session, sayDay, timeOfDay } from "#domain";
+import { Button } from "#ui/Button.tsx";
+import { Name } from "#ui/Name.tsx";
+import { SessionDialog } from "./SessionDialog.tsx";
+import styles from "./SessionHead.module.css";
+import type { SessionData } from "./useSession.ts";
+
+interface SessionHeadProps {
+  readonly data: SessionData;
+  readonly targetMs: number | undefined;
+  readonly targetFrom: string | undefined;
+  readonly onRest: () => void;
+}
+
+/** Which session this is, and the way to put it right. */
+export function SessionHead({ data, targetMs, targetFrom, onRest }: SessionHeadProps) {
+  const { session } = data;
+  const [isChanging, setChanging] = useState(false);
+  const about = [
+    when(session),
+    session.focus === "free" ? undefined : `focus: ${session.focus}`,
+    targetMs === undefined ? undefined : `${targetFrom ?? "target"} ${formatLapTime(targetMs)}`,
+    session.endedAt === undefined ? undefined : "ended",
+  ];
+  return (
+    <div className={styles["head"]}>
+      <div className={styles["words"]}>
+        <h1 className={styles["title"]}>
+          <Name>{comboName(data)}</Name>
+        </h1>
+        <p className={styles["about"]}>{about.filter(Boolean).join(" · ")}</p>
+      </div>
+      <div className={styles["buttons"]}>
+        {session.endedAt === undefined && (
+          <Button size="between" variant="quiet" onClick={onRest}>
+            Rest
+          </Button>
+        )}
+        <Button size="between" variant="quiet" onClick={() => setChanging(true)}>
+          Session
+        </Button>
+      </div>
+      {isChanging && <SessionDialog data={data} onClose={() => setChanging(false)} />}
+    </div>
+  );
+}
+
+function when({ date, startedAt, zone, isTimeOfDayKnown }: Session): string {
+  return isTimeOfDayKnown ? `${sayDay(date)}, ${timeOfDay(startedAt, zone)}` : sayDay(date);
+}

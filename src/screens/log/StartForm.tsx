@@ -1,0 +1,177 @@
+import { useRef, useState } from "react";
+import { addCombo, combosWithNames, lastDriven, preferences, rigInForce, startSession } from "#db";
+import { type Focus, focuses, instantOf, layoutName, practiceDay, readDate } from "#domain";
+import { readTime } from "#entry";
+import { useDraft, useLogbook, useRows, useWrite } from "#live";
+import { goTo } from "#state/address.ts";
+import { Button } from "#ui/Button.tsx";
+import { Combobox } from "#ui/Combobox.tsx";
+import { Disclosure } from "#ui/Disclosure.tsx";
+import { Field } from "#ui/Field.tsx";
+import { Select } from "#ui/Select.tsx";
+import { namesOf, pickedCombo, problemOfName, trackOptions } from "./comboChoice.ts";
+import styles from "./StartForm.module.css";
+
+const blank = {
+  car: "",
+  track: "",
+  focus: "free" as Focus,
+  target: "",
+  conditions: "",
+  date: "",
+};
+
+const noon = 12;
+
+/** Starts a session: two fields are enough, all else has a sensible default. An earlier date enters it afterwards. */
+export function StartForm() {
+  const { surroundings } = useLogbook();
+  const write = useWrite();
+  const draft = useDraft("start", blank);
+  const [isRefused, setRefused] = useState(false);
+  const [isBusy, setBusy] = useState(false);
+  const form = useRef<HTMLFormElement>(null);
+  const known = useRows(async (book) => {
+    const [combos, chosen] = await Promise.all([combosWithNames(book), preferences(book)]);
+    const driven = await lastDriven(
+      book,
+      combos.map(({ combo }) => combo.id),
+    );
+    combos.sort((a, b) => (driven.get(b.combo.id) ?? 0) - (driven.get(a.combo.id) ?? 0));
+    return { combos, preferences: chosen };
+  }, []);
+  if (known === undefined) return null;
+  const { combos } = known;
+  const [last] = combos;
+  const set = (patch: Partial<typeof blank>) => {
+    setRefused(false);
+    draft.set({ ...draft.value, ...patch });
+  };
+  const isBlank = draft.value.car === "" && draft.value.track === "" && last !== undefined;
+  const [car, track] = isBlank
+    ? [last.car.name, layoutName(last.track, last.layout)]
+    : [draft.value.car, draft.value.track];
+  const { focus, target, conditions, date } = draft.value;
+  const names = namesOf(combos);
+  const today = practiceDay(surroundings.clock(), surroundings.zone(), known.preferences.dayStartsAt);
+  const readTarget =
+    target.trim() === ""
+      ? undefined
+      : readTime(target, { displayDecimals: known.preferences.displayDecimals });
+  const day = date.trim() === "" ? undefined : readDate(date);
+  const problems = {
+    car: problemOfName(car, "car", "club hatch"),
+    track: problemOfName(track, "track layout", "Marlow Fen"),
+    target: readTarget?.ok === false ? readTarget.problem : undefined,
+    date:
+      day?.ok === false
+        ? day.problem
+        : day && day.date > today
+          ? { wrong: `${day.date} has not come yet`, right: `Write a date up to ${today}` }
+          : undefined,
+  };
+
+  const start = async () => {
+    if (Object.values(problems).some(Boolean)) {
+      setRefused(true);
+      form.current?.querySelector<HTMLElement>("input[aria-invalid]")?.focus();
+      return;
+    }
+    if (isBusy) return;
+    setBusy(true);
+    const zone = surroundings.zone();
+    const isEarlier = day?.ok === true && day.date !== today;
+    const started = await write(async (book) => {
+      const combo = pickedCombo(car, track, combos);
+      const { comboId } = "id" in combo ? { comboId: combo.id } : await addCombo(book, combo);
+      const on = isEarlier ? day.date : today;
+      const rig = await rigInForce(book, on);
+      return startSession(book, {
+        comboId,
+        date: on,
+        zone,
+        focus,
+        ...(isEarlier && { startedAt: instantOf(on, noon, zone), isTimeOfDayKnown: false }),
+        ...(readTarget?.ok && { targetMs: readTarget.ms }),
+        ...(conditions.trim() !== "" && { conditions: conditions.trim() }),
+        ...(rig && { run: { rigId: rig.id } }),
+      });
+    });
+    setBusy(false);
+    if (started === undefined || !("sessionId" in started)) return;
+    draft.set(undefined);
+    goTo({ place: "log", sessionId: String(started.sessionId) });
+  };
+  const shown = <P,>(problem: P) => (isRefused ? problem : undefined);
+  return (
+    <form
+      ref={form}
+      noValidate
+      className={styles["form"]}
+      onSubmit={(event) => {
+        event.preventDefault();
+        void start();
+      }}
+    >
+      <Combobox
+        label="Car"
+        text={car}
+        onText={(text) => set({ car: text, track })}
+        options={names.cars}
+        onPick={({ label }) => set({ car: label, track })}
+        sayMake={(text) => `New car “${text}”`}
+        onMake={(text) => set({ car: text, track })}
+        problem={shown(problems.car)}
+      />
+      <Combobox
+        label="Track layout"
+        text={track}
+        onText={(text) => set({ track: text, car })}
+        options={trackOptions(names, track)}
+        onPick={({ label }) => set({ track: label, car })}
+        sayMake={(text) => `New track “${text}”`}
+        onMake={(text) => set({ track: text, car })}
+        problem={shown(problems.track)}
+        hint="A second layout of a track: its name, a comma, the layout (Marlow Fen, short)."
+      />
+      <Button type="submit" variant="primary" size="between" disabled={isBusy}>
+        Start the session
+      </Button>
+      <Disclosure
+        title="Focus, target, conditions, another date"
+        startOpen={problems.date !== undefined || problems.target !== undefined}
+      >
+        <div className={styles["more"]}>
+          <Select<Focus>
+            label="Focus"
+            value={focus}
+            options={focuses.map((one) => ({ value: one.focus, label: one.word }))}
+            onChange={(next) => set({ focus: next })}
+          />
+          <Field
+            label="Target of the day"
+            inputMode="decimal"
+            value={target}
+            onChange={(text) => set({ target: text })}
+            hint="A lap time, 1:23.000"
+            problem={problems.target}
+          />
+          <Field
+            label="Conditions"
+            value={conditions}
+            maxLength={2000}
+            onChange={(text) => set({ conditions: text })}
+          />
+          <Field
+            label="Date, if it was not today"
+            type="date"
+            max={today}
+            value={date}
+            onChange={(text) => set({ date: text })}
+            problem={problems.date}
+          />
+        </div>
+      </Disclosure>
+    </form>
+  );
+}

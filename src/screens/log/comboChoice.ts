@@ -1,0 +1,88 @@
+import type { ComboWithNames, NewCombo } from "#db";
+import { type Car, type Id, layoutName, sameName, type Track } from "#domain";
+import type { ComboboxOption } from "#ui/matchOptions.ts";
+
+const longestName = 120;
+
+/** What can be picked: each car and each track layout once, those driven last first. */
+export interface Names {
+  readonly cars: readonly ComboboxOption[];
+  readonly layouts: readonly ComboboxOption[];
+  readonly tracks: readonly Track[];
+}
+
+const once = <T>(all: readonly T[], idOf: (one: T) => Id) => [
+  ...new Map(all.map((one) => [idOf(one), one])).values(),
+];
+
+export function namesOf(combos: readonly ComboWithNames[]): Names {
+  return {
+    cars: once<Car>(
+      combos.map(({ car }) => car),
+      ({ id }) => id,
+    ).map(({ id, name }) => ({ id, label: name })),
+    layouts: once(combos, ({ layout }) => layout.id).map(({ track, layout }) => ({
+      id: layout.id,
+      label: layoutName(track, layout),
+    })),
+    tracks: once<Track>(
+      combos.map(({ track }) => track),
+      ({ id }) => id,
+    ),
+  };
+}
+
+/** The layouts there are, and, for a known track with something behind its name, a new layout of it. */
+export function trackOptions({ layouts, tracks }: Names, text: string): readonly ComboboxOption[] {
+  const made = tracks.flatMap((track) => {
+    const rest = text.trim().slice(track.name.length);
+    const isLonger = sameName(text.trim().slice(0, track.name.length), track.name) && /^[\s,]+\S/.test(rest);
+    if (!isLonger) return [];
+    const label = `${track.name}, ${rest.replace(/^[\s,]+/, "").trim()}`;
+    return layouts.some((known) => sameName(known.label, label))
+      ? []
+      : [{ id: `new ${track.id}`, label, detail: `new layout of ${track.name}` }];
+  });
+  return [...layouts, ...made];
+}
+
+/** The combo that two names mean: one that is there, or what has to be made. A comma sets off the layout's name. */
+export function pickedCombo(
+  car: string,
+  track: string,
+  combos: readonly ComboWithNames[],
+): { readonly id: Id } | NewCombo {
+  const isTrack = (one: ComboWithNames) => sameName(layoutName(one.track, one.layout), track);
+  const isCar = (one: ComboWithNames) => sameName(one.car.name, car);
+  const whole = combos.find((one) => isCar(one) && isTrack(one));
+  if (whole) return { id: whole.combo.id };
+  const knownCar = combos.find(isCar)?.car;
+  const knownLayout = combos.find(isTrack);
+  const named = knownCar ? { id: knownCar.id } : { name: car.trim() };
+  if (knownLayout)
+    return { car: named, track: { id: knownLayout.track.id }, layout: { id: knownLayout.layout.id } };
+  const comma = track.indexOf(",");
+  if (comma < 0) return { car: named, track: { name: track.trim() } };
+  return {
+    car: named,
+    track: { name: track.slice(0, comma).trim() },
+    layout: { name: track.slice(comma + 1).trim() },
+  };
+}
+
+/** Why a name will not do, or undefined. */
+export function problemOfName(
+  text: string,
+  what: string,
+  example: string,
+): { wrong: string; right: string } | undefined {
+  const name = text.trim();
+  if (sameName(name, "") || sameName(name, ","))
+    return { wrong: `The ${what} needs a name`, right: `Write one, for example ${example}` };
+  if ([...name].length > longestName)
+    return {
+      wrong: `The name of the ${what} has ${[...name].length} characters`,
+      right: `Names go up to ${longestName}: shorten it`,
+    };
+  return undefined;
+}
