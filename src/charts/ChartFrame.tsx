@@ -51,7 +51,7 @@ export function ChartFrame(props: ChartFrameProps) {
     children,
   } = props;
   const id = useId();
-  const { box, room } = useRoom();
+  const { box, square, room } = useRoom();
   const walk = useWalk(series, onOpen);
   const [isTableOpen, setTableOpen] = useState(false);
   const Heading = `h${level}` as const;
@@ -71,6 +71,7 @@ export function ChartFrame(props: ChartFrameProps) {
         onKeyDown={walk.onKeyDown}
         className={styles["figure"]}
       >
+        <span ref={square} className={styles["square"]} />
         <div aria-hidden="true">{children(room, walk)}</div>
       </div>
       <p aria-hidden="true" className={styles["point"]}>

@@ -30,7 +30,7 @@ interface PlaneProps {
 }
 
 /** Height of the row of tick labels under the plot, px. */
-export const tickRow = (em: number) => em * 2;
+export const tickRow = (em: number) => em * 2.2;
 
 /**
  * Axes and few rules for layers of our own. The axis hooks answer only where the chart holds a real series, hence
@@ -63,6 +63,7 @@ export function Plane(props: PlaneProps) {
         interval={0}
         height={tickRow(em)}
         tick={words}
+        tickMargin={em * 0.5}
         tickLine={false}
         axisLine={{ stroke: "var(--field)" }}
       />

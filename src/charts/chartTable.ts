@@ -10,6 +10,7 @@ export interface ChartColumn {
   /** Heading in the CSV file, with the unit in it: "usual_s". */
   readonly csvTitle: string;
   readonly figures?: boolean;
+  readonly unbroken?: boolean;
   readonly strong?: boolean;
 }
 

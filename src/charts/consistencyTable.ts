@@ -24,7 +24,7 @@ function percentCell(percent: number | undefined): ChartCell {
 export function consistencyTable(sessions: readonly ConsistencySession[]): ChartTable {
   return {
     columns: [
-      { key: "date", title: "session", csvTitle: "date" },
+      { key: "date", title: "session", csvTitle: "date", unbroken: true },
       { key: "laps", title: "pace laps", csvTitle: "pace_laps", figures: true },
       { key: "scatter", title: "scatter", csvTitle: "scatter_percent", figures: true, strong: true },
       { key: "from", title: "9 in 10 sure from", csvTitle: "interval_90_from_percent", figures: true },

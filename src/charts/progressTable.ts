@@ -14,7 +14,7 @@ export function progressTable({
 }: Pick<ProgressData, "sessions" | "curve">): ChartTable {
   return {
     columns: [
-      { key: "date", title: "session", csvTitle: "date" },
+      { key: "date", title: "session", csvTitle: "date", unbroken: true },
       { key: "laps", title: "pace laps", csvTitle: "pace_laps", figures: true },
       { key: "usual", title: "usual", csvTitle: "usual_s", figures: true, strong: true },
       { key: "from", title: "half from", csvTitle: "half_from_s", figures: true },

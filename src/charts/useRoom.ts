@@ -12,25 +12,36 @@ export interface Room {
 
 const narrowBelow = 44; // em
 
+/** Larger text would run out of the chart; the table behind it keeps the reader's full size. */
+const fewestEms = 20;
+
 /** Measures the box a chart is drawn in; 640 px wide where nothing can be measured. */
-export function useRoom(): { readonly box: RefObject<HTMLDivElement | null>; readonly room: Room } {
+export function useRoom(): {
+  readonly box: RefObject<HTMLDivElement | null>;
+  /** An unseen square of one em in that box: it tells when the reader's text size changes. */
+  readonly square: RefObject<HTMLSpanElement | null>;
+  readonly room: Room;
+} {
   const box = useRef<HTMLDivElement>(null);
+  const square = useRef<HTMLSpanElement>(null);
   const [width, setWidth] = useState(640);
-  const [em, setEm] = useState(14);
+  const [textSize, setTextSize] = useState(14);
   useEffect(() => {
     const element = box.current;
     if (element === null) return;
     const measure = () => {
-      setEm(Number.parseFloat(getComputedStyle(element).fontSize) || 14);
+      setTextSize(Number.parseFloat(getComputedStyle(element).fontSize) || 14);
       if (element.clientWidth > 0) setWidth(element.clientWidth);
     };
     measure();
     if (typeof ResizeObserver === "undefined") return;
     const observer = new ResizeObserver(measure);
     observer.observe(element);
+    if (square.current !== null) observer.observe(square.current);
     return () => observer.disconnect();
   }, []);
-  return { box, room: { width, em, narrow: width < narrowBelow * em } };
+  const em = Math.min(textSize, Math.max(14, width / fewestEms));
+  return { box, square, room: { width, em, narrow: width < narrowBelow * em } };
 }
 
 /** Rough width of a line of text, px: enough to leave room for it before it is drawn. */

@@ -9,6 +9,8 @@ export interface Column {
   readonly title: string;
   /** Right-aligned, never wrapped: times, differences, counts. */
   readonly figures?: boolean;
+  /** Never wrapped: dates, short words. */
+  readonly unbroken?: boolean;
   /** The column that matters most, in heavier ink. */
   readonly strong?: boolean;
 }
@@ -74,6 +76,7 @@ function RuledRow({ row, columns }: { readonly row: Row; readonly columns: reado
       {columns.map((column, index) => {
         const names = classes(
           column.figures === true && styles["figures"],
+          column.unbroken === true && styles["unbroken"],
           column.strong === true && styles["strong"],
         );
         const content = row.cells[column.key];
