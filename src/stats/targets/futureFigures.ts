@@ -2,7 +2,7 @@ import { type Figure, known } from "#domain";
 import type { CurveDraws } from "../weeks/curveDraws.ts";
 import type { CurvePosterior } from "../weeks/curvePosterior.ts";
 import { drawCurve, type PracticeQuestion } from "../weeks/practiceCurve.ts";
-import { bestGaps } from "./bestGaps.ts";
+import { futureBests } from "./futureBests.ts";
 
 /** Kinds of target that have a forecast. */
 export type ForecastKind = "best" | "median";
@@ -16,17 +16,15 @@ export interface FutureFigures {
 }
 
 /**
- * Draws of the figure a target is about: the session's median, or its best lap (median + best less median).
+ * Draws of the figure a target is about: the session's median, or its best lap.
  * @returns a reason with fewer than 2 sessions
  */
 export function futureFigures(question: PracticeQuestion, kind: ForecastKind): Figure<FutureFigures> {
   const drawn = drawCurve(question);
   if (!drawn.known) return drawn;
   const { posterior, draws } = drawn.value;
-  if (kind === "median") return known({ posterior, draws, figures: draws.future });
-  const sessions = draws.future.length;
-  const gaps = bestGaps(question.history, posterior.usual, sessions, question.seed, draws.floors.length);
-  const figures = draws.future.map((medians, k) => medians.map((median, i) => median + (gaps[k]?.[i] ?? 0)));
+  if (kind === "median") return known({ posterior, draws, figures: draws.medians });
+  const figures = futureBests(question.history, posterior.usual, draws, question.seed);
   return known({ posterior, draws, figures });
 }
 

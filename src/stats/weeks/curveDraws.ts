@@ -11,10 +11,10 @@ export interface CurveDraws {
   readonly halfLives: Float64Array;
   /** Sizes of the events in ms, in their order. */
   readonly events: readonly Float64Array[];
-  /** The curve itself at each past session, without the session's own shift. */
-  readonly past: readonly Float64Array[];
+  /** The curve at each session, past and to come, without the session's own shift. */
+  readonly levels: readonly Float64Array[];
   /** Medians of each session to come. */
-  readonly future: readonly Float64Array[];
+  readonly medians: readonly Float64Array[];
 }
 
 /** Draws used wherever nothing else is said. */
@@ -24,7 +24,8 @@ export const usualDraws = 2000;
  * Draws from the posterior of the practice curve and carries each on through the sessions to come, the shift of a
  * session going on from that of the last one: e′ = ρ·e + √(1 − ρ²)·σ·N(0, 1). Our methods, §5.
  *
- * Random numbers belong to (seed, draw, session), so a session added at the end changes none of those before it.
+ * Each draw has its own stream of random numbers, used in the order of the sessions, so a session added at the end
+ * changes nothing before it.
  */
 export function curveDraws(
   posterior: CurvePosterior,
@@ -35,20 +36,17 @@ export function curveDraws(
 ): CurveDraws {
   const { cells, columns, degreesOfFreedom } = posterior;
   const upTo = cumulative(cells.map((cell) => cell.weight));
-  const places = history.map(placeOf);
-  const ahead = futurePlaces(history, future);
-  const columnsAt = [
-    ...places.map((place, session) => columns.map((column) => column.at(session, place))),
-    ...ahead.map((place, k) => columns.map((column) => column.at(places.length + k, place))),
-  ];
+  const past = history.length;
+  const places = [...history.map(placeOf), ...futurePlaces(history, future)];
+  const shapes = columns.map((column) => places.map((place, session) => column.at(session, place)));
+  const decayOf = decays(places);
+  const lastMs = history.at(-1)?.medianMs ?? 0;
   const empty = () => new Float64Array(draws);
   const floors = empty();
   const halfLives: number[] = [];
-  const sizes = columns.map(empty);
-  const past = places.map(empty);
-  const medians = ahead.map(empty);
-  const last = places.length - 1;
-  const lastMs = history[last]?.medianMs ?? 0;
+  const events = columns.map(empty);
+  const levels = places.map(empty);
+  const medians = future.map(empty);
 
   for (let draw = 0; draw < draws; draw++) {
     const source = stream(seed, draw);
@@ -56,32 +54,43 @@ export function curveDraws(
     if (cell === undefined) throw new RangeError("the practice curve has no cell to draw from");
     const { span, halfLife, correlation, coefficients, lower } = cell;
     const sigma = Math.sqrt(cell.sumOfSquares / nextChiSquared(source, degreesOfFreedom));
-    const shifts = solveUpper(
-      lower,
-      coefficients.map(() => nextNormal(source)),
+    const spread = coefficients.map(() => sigma * nextNormal(source));
+    const [floor = 0, ...effects] = solveUpper(lower, spread).map(
+      (value, i) => value + (coefficients[i] ?? 0),
     );
-    const [floor = 0, ...effects] = coefficients.map((value, i) => value + sigma * (shifts[i] ?? 0));
-    const curve = (place: number, session: number) => {
-      let value = floor + span * 2 ** (-place / halfLife);
-      for (let i = 0; i < effects.length; i++) value += (effects[i] ?? 0) * (columnsAt[session]?.[i] ?? 0);
-      return value;
-    };
     floors[draw] = floor;
     if (span > 0) halfLives.push(halfLife);
-    sizes.forEach((size, i) => {
-      size[draw] = effects[i] ?? 0;
-    });
-    past.forEach((values, session) => {
-      values[draw] = curve(places[session] ?? 0, session);
-    });
+    for (const [i, effect] of effects.entries()) put(events[i], draw, effect);
+    const decay = decayOf(halfLife);
     const fresh = Math.sqrt(1 - correlation ** 2) * sigma;
-    let shift = lastMs - curve(places[last] ?? 0, last);
-    medians.forEach((values, k) => {
-      shift = correlation * shift + fresh * nextNormal(stream(seed, draw, k + 1));
-      values[draw] = curve(ahead[k] ?? 0, places.length + k) + shift;
-    });
+    let shift = 0;
+    for (let session = 0; session < places.length; session++) {
+      let level = floor + span * (decay[session] ?? 0);
+      for (let i = 0; i < effects.length; i++) level += (effects[i] ?? 0) * (shapes[i]?.[session] ?? 0);
+      put(levels[session], draw, level);
+      if (session < past) {
+        shift = lastMs - level;
+      } else {
+        shift = correlation * shift + fresh * nextNormal(source);
+        put(medians[session - past], draw, level + shift);
+      }
+    }
   }
-  return { floors, halfLives: Float64Array.from(halfLives), events: sizes, past, future: medians };
+  return { floors, halfLives: Float64Array.from(halfLives), events, levels, medians };
+}
+
+function put(values: Float64Array | undefined, place: number, value: number): void {
+  if (values !== undefined) values[place] = value;
+}
+
+/** 2^(−x/h) at all places, worked out once for each half-life. */
+function decays(places: readonly number[]): (halfLife: number) => Float64Array {
+  const made = new Map<number, Float64Array>();
+  return (halfLife) => {
+    const known = made.get(halfLife) ?? Float64Array.from(places, (place) => 2 ** (-place / halfLife));
+    made.set(halfLife, known);
+    return known;
+  };
 }
 
 function cumulative(weights: readonly number[]): Float64Array {

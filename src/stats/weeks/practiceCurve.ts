@@ -53,9 +53,9 @@ export function practiceCurve(question: PracticeQuestion): Figure<PracticeCurve>
   const drawn = drawCurve(question);
   if (!drawn.known) return drawn;
   const { posterior, draws } = drawn.value;
-  const line = draws.past.map((values, i) => ({
-    ...bandOf(values),
-    place: placeOf(question.history[i] ?? { lapsBefore: 0, laps: 0 }),
+  const line = question.history.map((session, i) => ({
+    place: placeOf(session),
+    ...bandOf(draws.levels[i] ?? []),
   }));
   return known({ line, ...summariseCurve(question, posterior, draws) });
 }
@@ -82,7 +82,7 @@ export function summariseCurve(
   const moving = draws.halfLives.length / draws.floors.length;
   const laps = moving < leastMoving ? undefined : rangeOf(draws.halfLives);
   return {
-    bands: draws.future.map(bandOf),
+    bands: draws.medians.map(bandOf),
     floor: rangeOf(draws.floors),
     halfLife: laps && {
       ...laps,

@@ -43,7 +43,7 @@ describe.each(names)("practice curve of %s against an exact mixture of Student t
       const future = futureAt(given.x.at(-1) ?? 0, ahead, session);
       const draws = curveDraws(posterior, history, future, 20260101, count);
       for (const share of [0.05, 0.5, 0.95] as const) within(draws.floors, expected.floor[share], share);
-      const medians = draws.future[session - 1] ?? new Float64Array();
+      const medians = draws.medians[session - 1] ?? new Float64Array();
       for (const share of [0.05, 0.25, 0.5, 0.75, 0.95] as const) {
         within(medians, expected.futureMedian[i]?.[share] ?? 0, share);
       }
