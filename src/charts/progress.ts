@@ -22,6 +22,8 @@ export interface BestStep {
   readonly ms: number;
   /** The session it fell in, so that the step stands at that session's place. */
   readonly sessionId?: string | undefined;
+  /** The day it was driven, where the line begins later. */
+  readonly since?: CalendarDate | undefined;
 }
 
 export interface ProgressTarget {

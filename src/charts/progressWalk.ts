@@ -19,10 +19,10 @@ export function progressWalk(
     { name: "Sessions", points: data.sessions.flatMap((one) => atSession(one, one.median ?? one.best)) },
     {
       name: "Personal bests",
-      points: data.pbSteps.map(({ date, ms, sessionId }) => ({
+      points: data.pbSteps.map(({ date, ms, sessionId, since }) => ({
         x: placeOf(sessionId, date),
         y: ms,
-        text: `${sayDay(date)}: personal best ${formatLapTime(ms)}`,
+        text: `${sayDay(date)}: personal best ${formatLapTime(ms)}${since === undefined ? "" : `, driven ${sayDay(since)}`}`,
         ...(sessionId === undefined ? {} : { id: sessionId }),
       })),
     },

@@ -1,0 +1,75 @@
+import { useState } from "react";
+import { practiceDay, sayDate } from "#domain";
+import { type DrivenCombo, useLogbook } from "#live";
+import { goTo, type Period, printAddress } from "#state/address.ts";
+import { Button } from "#ui/Button.tsx";
+import { Combobox } from "#ui/Combobox.tsx";
+import { Name } from "#ui/Name.tsx";
+import styles from "./ComboPicker.module.css";
+
+interface ComboPickerProps {
+  readonly combo: DrivenCombo;
+  readonly combos: readonly DrivenCombo[];
+  readonly period: Period;
+  readonly dayStartsAt: number;
+}
+
+const mostInAList = 6;
+
+/** The combo looked at, and the way to another one: a list, or where there are many a field to search in. */
+export function ComboPicker({ combo, combos, period, dayStartsAt }: ComboPickerProps) {
+  const { surroundings } = useLogbook();
+  const [isOpen, setOpen] = useState(false);
+  const [text, setText] = useState("");
+  const others = combos.filter(({ id }) => id !== combo.id);
+  // Chosen dates belong to one combo's history, a rolling period to any.
+  const kept: Period = period.kind === "dates" ? { kind: "12w" } : period;
+  const driven = ({ drivenAt }: DrivenCombo) =>
+    drivenAt === undefined
+      ? "not driven yet"
+      : `last driven ${sayDate(practiceDay(drivenAt, surroundings.zone(), dayStartsAt))}`;
+  return (
+    <div className={styles["picker"]}>
+      <div className={styles["head"]}>
+        <h1 className={styles["name"]}>
+          <Name>{combo.name}</Name>
+        </h1>
+        {others.length > 0 && (
+          <Button variant="quiet" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>
+            Another combo
+          </Button>
+        )}
+      </div>
+      {isOpen && others.length <= mostInAList && (
+        <ul className={styles["list"]}>
+          {others.map((other) => (
+            <li key={other.id}>
+              <a
+                href={printAddress({ place: "review", comboId: other.id, period: kept })}
+                onClick={() => setOpen(false)}
+                className={styles["link"]}
+              >
+                <Name>{other.name}</Name>
+              </a>
+              <span className={styles["detail"]}>{driven(other)}</span>
+            </li>
+          ))}
+        </ul>
+      )}
+      {isOpen && others.length > mostInAList && (
+        <Combobox
+          label="Combo"
+          hint="Type a part of its name, or press Down for the list."
+          text={text}
+          onText={setText}
+          options={others.map((other) => ({ id: other.id, label: other.name, detail: driven(other) }))}
+          onPick={({ id }) => {
+            setText("");
+            setOpen(false);
+            goTo({ place: "review", comboId: id, period: kept });
+          }}
+        />
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,73 @@
+import { lazy, Suspense } from "react";
+import type { CalendarDate, Target } from "#domain";
+import type { DrivenCombo } from "#live";
+import { goTo, type Period } from "#state/address.ts";
+import { sayCounts } from "#words";
+import { EmptyPeriod } from "./EmptyPeriod.tsx";
+import { Finding } from "./Finding.tsx";
+import styles from "./ReviewPage.module.css";
+import { consistencyOf, progressOf } from "./reviewCharts.ts";
+import { sayLeftOut, sayProgress, saySteadiness } from "./reviewWords.ts";
+import { SessionList } from "./SessionList.tsx";
+import { useReview } from "./useReview.ts";
+
+const ProgressChart = lazy(() =>
+  import("#charts/ProgressChart.tsx").then((file) => ({ default: file.ProgressChart })),
+);
+const ConsistencyChart = lazy(() =>
+  import("#charts/ConsistencyChart.tsx").then((file) => ({ default: file.ConsistencyChart })),
+);
+
+interface ReviewPageProps {
+  readonly combo: DrivenCombo;
+  readonly period: Period;
+  readonly today: CalendarDate;
+  /** Those that hold now. */
+  readonly targets: readonly Target[];
+}
+
+const openSession = (sessionId: string) => goTo({ place: "log", sessionId });
+
+/** The finding, its charts, and the sessions they are made of. */
+export function ReviewPage({ combo, period, today, targets }: ReviewPageProps) {
+  const { reviewed, isRenewing } = useReview(combo.id, period, today);
+  if (reviewed === undefined) return <p>Working out the figures</p>;
+  const { review, days } = reviewed;
+  const about = { asOf: today, level: 2 } as const;
+  const progress = sayProgress(review, reviewed.period);
+  const steadiness = saySteadiness(review);
+  return (
+    <div className={styles["page"]} aria-busy={isRenewing}>
+      <p className={styles["counts"]}>
+        {sayLeftOut(review, sayCounts(review.counts))}
+        {isRenewing && <span className={styles["renewing"]}> · being worked out anew</span>}
+      </p>
+      {review.points.length === 0 ? (
+        <EmptyPeriod comboId={combo.id} period={reviewed.period} review={review} />
+      ) : (
+        <>
+          <Suspense fallback={<Finding {...progress} isLarge />}>
+            <ProgressChart
+              {...about}
+              {...progress}
+              large
+              fileName={`${combo.name} progress`}
+              {...progressOf(review, days, targets)}
+              onOpen={openSession}
+            />
+          </Suspense>
+          <Suspense fallback={<Finding {...steadiness} />}>
+            <ConsistencyChart
+              {...about}
+              {...steadiness}
+              fileName={`${combo.name} consistency`}
+              sessions={consistencyOf(review)}
+              onOpen={openSession}
+            />
+          </Suspense>
+          <SessionList key={JSON.stringify(days)} review={review} />
+        </>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,73 @@
+import { pagesOfCombo, preferences, targetsOfCombo } from "#db";
+import type { Preferences } from "#domain";
+import { type DrivenCombo, useCombos, useRows, useToday } from "#live";
+import { type Period, printAddress, useAddress } from "#state/address.ts";
+import { ComboPicker } from "./ComboPicker.tsx";
+import { PeriodPicker } from "./PeriodPicker.tsx";
+import { ReviewPage } from "./ReviewPage.tsx";
+import styles from "./ReviewScreen.module.css";
+
+/** What the weeks say about the combo the address names; without one, about the combo driven last. */
+export function ReviewScreen() {
+  const address = useAddress();
+  const combos = useCombos();
+  const chosen = useRows(preferences, []);
+  if (address.place !== "review") return null;
+  if (combos === undefined || chosen === undefined) return <p>Opening Review</p>;
+  const { comboId, period } = address;
+  const combo = comboId === undefined ? combos[0] : combos.find(({ id }) => id === comboId);
+  if (combo === undefined) return <NoCombo isAsked={comboId !== undefined && combos.length > 0} />;
+  return <ReviewOf key={combo.id} combo={combo} combos={combos} period={period} preferences={chosen} />;
+}
+
+interface ReviewOfProps {
+  readonly combo: DrivenCombo;
+  readonly combos: readonly DrivenCombo[];
+  readonly period: Period;
+  readonly preferences: Preferences;
+}
+
+function ReviewOf({ combo, combos, period, preferences: chosen }: ReviewOfProps) {
+  const today = useToday(chosen);
+  const rows = useRows(
+    async (book) => {
+      const [targets, pages] = await Promise.all([
+        targetsOfCombo(book, combo.id),
+        pagesOfCombo(book, combo.id),
+      ]);
+      const pageFrom = pages.at(-1)?.from ?? Number.NEGATIVE_INFINITY;
+      return targets.filter(({ archivedAt, setAt }) => archivedAt === undefined && setAt >= pageFrom);
+    },
+    [combo.id],
+  );
+  return (
+    <div className={styles["screen"]}>
+      <div className={styles["head"]}>
+        <ComboPicker combo={combo} combos={combos} period={period} dayStartsAt={chosen.dayStartsAt} />
+        <PeriodPicker comboId={combo.id} period={period} today={today} />
+      </div>
+      {rows && <ReviewPage combo={combo} period={period} today={today} targets={rows} />}
+    </div>
+  );
+}
+
+function NoCombo({ isAsked }: { readonly isAsked: boolean }) {
+  return (
+    <div className={styles["screen"]}>
+      <h1>{isAsked ? "This combo is not there" : "Nothing to review yet"}</h1>
+      {isAsked ? (
+        <p>
+          It may have been joined with another one, or belong to another logbook.{" "}
+          <a href={printAddress({ place: "review", period: { kind: "12w" } })}>
+            Review the combo driven last
+          </a>
+        </p>
+      ) : (
+        <p>
+          Review shows how your lap times change over weeks: it needs a session in the ledger.{" "}
+          <a href={printAddress({ place: "log" })}>Start one in Log</a>
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,103 @@
+import { useState } from "react";
+import { formatLapTime, type Id, type Session, sayDate } from "#domain";
+import { useRows } from "#live";
+import { printAddress } from "#state/address.ts";
+import type { ComboReview, DatedBest, SessionPoint } from "#stats";
+import { Button } from "#ui/Button.tsx";
+import { Name } from "#ui/Name.tsx";
+import { Part } from "#ui/Part.tsx";
+import { type Row, RuledTable } from "#ui/RuledTable.tsx";
+import styles from "./SessionList.module.css";
+
+const step = 30;
+
+const columns = [
+  { key: "session", title: "session" },
+  { key: "laps", title: "laps", figures: true },
+  { key: "usual", title: "usual", figures: true, strong: true },
+  { key: "best", title: "best", figures: true },
+] as const;
+
+/** The sessions of the period, newest first, each leading to its page. Only those shown are read. */
+export function SessionList({ review }: { readonly review: ComboReview }) {
+  const [most, setMost] = useState(step);
+  const shown = review.points.slice(-most).reverse();
+  const ids = shown.map(({ sessionId }) => sessionId);
+  const sessions = useRows(
+    async (book) => {
+      const rows = await book.tables.sessions.bulkGet(ids);
+      return new Map(rows.flatMap((row) => (row === undefined ? [] : [[row.id, row] as const])));
+    },
+    [ids.join()],
+  );
+  const bestIn = new Map(review.bests.map((best) => [best.sessionId, best]));
+  const left = review.points.length - shown.length;
+  return (
+    <Part title="Sessions">
+      <RuledTable
+        caption="Sessions, newest first"
+        captionHidden
+        columns={columns}
+        rows={shown.map((point) => rowOf(point, sessions?.get(point.sessionId), bestIn.get(point.sessionId)))}
+      />
+      {left > 0 && (
+        <div>
+          <Button onClick={() => setMost(most + step)}>
+            Show {Math.min(step, left)} more of {left}
+          </Button>
+        </div>
+      )}
+    </Part>
+  );
+}
+
+function rowOf(point: SessionPoint, session: Session | undefined, best: DatedBest | undefined): Row {
+  const { sessionId, date, laps, median, best: bestPace, isPresentPage } = point;
+  const time = (ms: number | undefined) => (ms === undefined ? "—" : formatLapTime(ms));
+  return {
+    id: sessionId,
+    soft: !isPresentPage,
+    cells: {
+      session: (
+        <About
+          sessionId={sessionId}
+          date={sayDate(date)}
+          words={wordsOf(session, best, isPresentPage)}
+          note={session?.note ?? ""}
+        />
+      ),
+      laps,
+      usual: time(median),
+      best: time(bestPace),
+    },
+  };
+}
+
+function wordsOf(session: Session | undefined, best: DatedBest | undefined, isPresentPage: boolean): string {
+  const focus = session === undefined || session.focus === "free" ? undefined : `focus: ${session.focus}`;
+  const pb = best && `PB ${formatLapTime(best.ms, best.decimals)}`;
+  return [focus, pb, isPresentPage ? undefined : "older page"].filter(Boolean).join(" · ");
+}
+
+interface AboutProps {
+  readonly sessionId: Id;
+  readonly date: string;
+  readonly words: string;
+  readonly note: string;
+}
+
+function About({ sessionId, date, words, note }: AboutProps) {
+  return (
+    <>
+      <a href={printAddress({ place: "log", sessionId })} className={styles["link"]}>
+        {date}
+      </a>
+      {words !== "" && <span className={styles["words"]}>{words}</span>}
+      {note !== "" && (
+        <span className={styles["note"]}>
+          <Name>{note}</Name>
+        </span>
+      )}
+    </>
+  );
+}
