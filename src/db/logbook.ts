@@ -1,5 +1,5 @@
 import { Dexie, type Table } from "dexie";
-import { everyTable, type Id, type TableName, type Tables } from "#domain";
+import { everyTable, type Id, type TableName, type Tables, tableNames } from "#domain";
 import { faultOf, LedgerFault } from "./fault.ts";
 import { declareSchemas } from "./migrations/declareSchemas.ts";
 import { newestSchema } from "./migrations/migrations.ts";
@@ -45,7 +45,7 @@ const newer =
 
 /**
  * Opens a logbook, making or migrating its database where needed; durability is strict. Throws LedgerFault: `newer`
- * when it was written by a newer version (mode `read` opens it all the same), `gone`, `refused`, `failed`. When another
+ * when it was written by a newer version (mode `read` opens it all the same where it can), `gone`, `refused`, `failed`. When another
  * tab upgrades or deletes it, or the browser loses it, `status` says so and every write is refused.
  */
 export function openLogbook(options: OpenOptions & { readonly mode: "read" }): Promise<ReadOnlyLogbook>;
@@ -73,6 +73,11 @@ export async function openLogbook(
   } catch (error) {
     database.close();
     throw faultOf(error, "Logbook not opened");
+  }
+  const there = new Set(database.tables.map(({ name: table }) => table));
+  if (![...tableNames, "digests"].every((table) => there.has(table))) {
+    database.close();
+    throw new LedgerFault("newer", newer);
   }
   status.set(isNewer ? "newer" : "ok");
 
@@ -112,9 +117,12 @@ function guard(database: Dexie, status: ReturnType<typeof makeStatus>, wasThere:
     () => {
       isKnown = true;
       database.backendDB().addEventListener("close", () => {
-        database.open().catch(() => {
-          if (status.get().kind === "ok") stop("closed");
-        });
+        // Dexie hears of it too; once it has closed, opening again tells whether the logbook is still there.
+        Promise.resolve()
+          .then(() => database.open())
+          .catch(() => {
+            if (status.get().kind === "ok") stop("closed");
+          });
       });
     },
     true,

@@ -11,8 +11,8 @@ import {
 import { isSame } from "./patch.ts";
 
 /**
- * Merges two sets of rows. Row by row the newer `updatedAt` wins, at a tie the greater canonical text; deleted rows
- * are rows; a stamp from the future counts as now. Laps merge one by one, wherever their run is: a lap belongs to the
+ * Merges two sets of rows. Row by row the newer `updatedAt` wins, at a tie the deleted one, then the greater canonical
+ * text; deleted rows are rows; a stamp from the future counts as now. Laps merge one by one, wherever their run is: a lap belongs to the
  * run its newest version is in. Pure; order, repetition and grouping of merges do not matter.
  * @param now epoch milliseconds
  */
@@ -45,7 +45,8 @@ function settle<R extends Stamped>(row: R, now: number): R {
 
 function isLater<R extends Stamped>(a: R, b: R): boolean {
   if (a.updatedAt !== b.updatedAt) return a.updatedAt > b.updatedAt;
-  return canonicalText(a) > canonicalText(b);
+  const [isADeleted, isBDeleted] = [a.deletedAt !== undefined, b.deletedAt !== undefined];
+  return isADeleted === isBDeleted ? canonicalText(a) > canonicalText(b) : isADeleted;
 }
 
 /** A lap together with the run it is in, so that both travel together. */

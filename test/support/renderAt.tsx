@@ -1,0 +1,74 @@
+import { render } from "@testing-library/react";
+import userEvent from "@testing-library/user-event";
+import { Dexie } from "dexie";
+import { IDBFactory } from "fake-indexeddb";
+import type { ReactNode } from "react";
+import { createLogbook, idMaker, type Logbook, openLogbook, openShelf } from "#db";
+import { askHere, LogbookProvider, openAtStart, type Surroundings } from "#live";
+import { useDevice } from "#state/device.ts";
+import { useNotices } from "#state/notices.ts";
+import { useUndo } from "#state/undo.ts";
+import { Notices } from "../../src/app/Notices.tsx";
+import { fixedClock } from "./fixedClock.ts";
+
+export interface Rendered {
+  readonly user: ReturnType<typeof userEvent.setup>;
+  readonly clock: ReturnType<typeof fixedClock>;
+  readonly surroundings: Surroundings;
+  /** Takes the page away and draws it again, as a reload would. */
+  readonly reload: () => void;
+}
+
+/**
+ * Draws a screen at an address, as the driver would reach it, over a fresh browser holding one logbook, "My logbook".
+ * @param fill writes into that logbook before the screen is drawn
+ */
+export async function renderAt(
+  hash: string,
+  screen: ReactNode,
+  fill: (book: Logbook) => Promise<unknown> = async () => undefined,
+  at = Date.UTC(2026, 10, 25, 18),
+): Promise<Rendered> {
+  const factory = new IDBFactory();
+  globalThis.indexedDB = factory;
+  Dexie.dependencies.indexedDB = factory;
+  window.localStorage.clear();
+  useDevice.setState({ theme: "system", pad: "auto", markers: {} });
+  useNotices.setState({ list: [] });
+  useUndo.getState().forget();
+  window.location.hash = hash;
+
+  const clock = fixedClock(at);
+  const surroundings: Surroundings = {
+    clock: clock.now,
+    zone: () => "Europe/Berlin",
+    newId: idMaker(clock.now),
+  };
+  const shelf = await openShelf(surroundings);
+  const { name } = await createLogbook(shelf, { title: "My logbook" });
+  shelf.close();
+  const book = await openLogbook({ name, ...surroundings });
+  await fill(book);
+  book.close();
+  useDevice.setState({ logbook: name });
+
+  const draw = () =>
+    render(
+      <LogbookProvider
+        opening={openAtStart(surroundings, useDevice.getState())}
+        surroundings={surroundings}
+        ask={askHere}
+        waiting={<p>Opening</p>}
+        sayFault={(fault) => <p role="alert">{fault.message}</p>}
+      >
+        {screen}
+        <Notices />
+      </LogbookProvider>,
+    );
+  let page = draw();
+  const reload = () => {
+    page.unmount();
+    page = draw();
+  };
+  return { user: userEvent.setup(), clock, surroundings, reload };
+}
