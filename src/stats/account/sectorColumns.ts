@@ -16,8 +16,8 @@ export function sectorColumns(laps: readonly SectorTimes[]): number[][] {
   });
   return Array.from({ length: sectors }, (_, sector) =>
     laps.map((lap, index) => {
-      const ms = lap[sector];
-      requireNumber(ms, `laps[${index}][${sector}]`);
+      const ms = lap[sector] as number;
+      if (!Number.isFinite(ms)) requireNumber(ms, `laps[${index}][${sector}]`);
       return ms;
     }),
   );

@@ -2,7 +2,7 @@ import { type Figure, known, type Remark, unknown } from "#domain";
 import { bestOfK } from "../pace/bestOfK.ts";
 import { mean } from "../sample/mean.ts";
 import { needs } from "../sample/needs.ts";
-import { requireNumber } from "../sample/numbers.ts";
+import { requireNumber, requireNumberAt } from "../sample/numbers.ts";
 
 /** Pace laps a session needs for an account. */
 export const LEAST_FOR_ACCOUNT = 5;
@@ -87,21 +87,18 @@ export function timeAccount(
 /** The cumulative steps of one session against its target; undefined with too few pace laps. */
 function stepsOf(laps: readonly LapForAccount[], target: number | undefined, session: number) {
   requireNumber(target, `targetMs[${session}]`);
-  const pace: number[] = [];
-  const mistakes: number[] = [];
-  const others: number[] = [];
+  const times = { pace: [] as number[], mistakes: [] as number[], others: [] as number[] };
   let cutLaps = 0;
   let withoutTime = 0;
+  const name = `ms of sessions[${session}]`;
   laps.forEach((lap, index) => {
-    if (lap.ms !== undefined) requireNumber(lap.ms, `ms of sessions[${session}][${index}]`);
-    const has = (...kinds: Remark["kind"][]) => lap.remarks.some((remark) => kinds.includes(remark.kind));
-    if (has("out", "in")) return;
-    if (lap.ms === undefined) withoutTime++;
-    else if (has("cut")) cutLaps++;
-    else if (has("off", "spin", "contact")) mistakes.push(lap.ms);
-    else if (has("traffic", "slow")) others.push(lap.ms);
-    else if (lap.pace) pace.push(lap.ms);
+    if (lap.ms !== undefined) requireNumberAt(lap.ms, name, index);
+    const line = lineOf(lap);
+    if (line === "without time") withoutTime++;
+    else if (line === "cut") cutLaps++;
+    else if (line !== undefined) times[line].push(lap.ms as number);
   });
+  const { pace, mistakes, others } = times;
   const counted = { cutLaps, withoutTime, paceLaps: pace.length };
   const all = [...pace, ...mistakes, ...others];
   const best = bestOfK(pace, Math.min(BEST_OF, Math.max(1, pace.length)));
@@ -119,4 +116,17 @@ function stepsOf(laps: readonly LapForAccount[], target: number | undefined, ses
   }
   const steps = [best - target, usual - target, withMistakes - target, whole - target] as const;
   return { ...counted, steps, laps: all.length };
+}
+
+/** The line in which a lap is met first; undefined for a lap that has no part in the account. */
+function lineOf({ ms, remarks, pace }: LapForAccount) {
+  const has = (...kinds: Remark["kind"][]) => remarks.some((remark) => kinds.includes(remark.kind));
+  if (has("out", "in")) return undefined;
+  if (ms === undefined) return "without time";
+  if (remarks.length > 0) {
+    if (has("cut")) return "cut";
+    if (has("off", "spin", "contact")) return "mistakes";
+    if (has("traffic", "slow")) return "others";
+  }
+  return pace ? "pace" : undefined;
 }

@@ -34,7 +34,7 @@ export function bestInARow(
         row = 0;
         return;
       }
-      requireNumber(ms, `runs[${run}][${lap}]`);
+      if (!Number.isFinite(ms)) requireNumber(ms, `runs[${run}][${lap}]`);
       sum += ms - (row >= count ? (laps[lap - count] as number) : 0);
       row++;
       if (row >= count && (best === undefined || sum / count < best.meanMs)) {

@@ -6,7 +6,19 @@ export type Numbers = ArrayLike<number>;
  * @throws RangeError that names the value and its place
  */
 export function requireFinite(values: Numbers, name = "values"): void {
-  for (let i = 0; i < values.length; i++) requireNumber(values[i], `${name}[${i}]`);
+  for (let i = 0; i < values.length; i++) requireNumberAt(values[i], name, i);
+}
+
+/**
+ * Refuses a value of a list that is not a finite number; the name is put together only when it is needed.
+ * @throws RangeError that names the value and its place
+ */
+export function requireNumberAt(
+  value: number | undefined,
+  name: string,
+  index: number,
+): asserts value is number {
+  if (!Number.isFinite(value)) requireNumber(value, `${name}[${index}]`);
 }
 
 /**

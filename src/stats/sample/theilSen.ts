@@ -33,6 +33,7 @@ export function theilSen(x: Numbers, y: Numbers, confidence: number): TheilSenLi
   const slopes = slopesOfPairs(x, y);
   if (slopes.length === 0) return undefined;
   const slope = quantileWithin(slopes, 0.5);
+  const middle = (slopes.length - 1) >> 1;
   const n = y.length;
   const variance = (pairTerm(n) - sumOf(tieSizes(x)) - sumOf(tieSizes(y))) / 18;
   const reach = normalQuantile((1 + confidence) / 2) * Math.sqrt(Math.max(0, variance));
@@ -41,8 +42,8 @@ export function theilSen(x: Numbers, y: Numbers, confidence: number): TheilSenLi
   return {
     slope,
     intercept: (median(y) as number) - slope * (median(x) as number),
-    low: select(slopes, lowRank),
-    high: select(slopes, highRank),
+    low: select(slopes, lowRank, 0, Math.max(lowRank, middle)),
+    high: select(slopes, highRank, Math.min(highRank, middle)),
   };
 }
 

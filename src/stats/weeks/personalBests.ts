@@ -34,8 +34,8 @@ export interface BestStep {
  */
 export function personalBests(laps: readonly LapForBest[]): BestStep[] {
   for (const lap of laps) {
-    requireNumber(lap.at, `at of lap ${lap.id}`);
-    if (lap.ms !== undefined) requireNumber(lap.ms, `ms of lap ${lap.id}`);
+    if (!Number.isFinite(lap.at)) requireNumber(lap.at, `at of lap ${lap.id}`);
+    if (lap.ms !== undefined && !Number.isFinite(lap.ms)) requireNumber(lap.ms, `ms of lap ${lap.id}`);
   }
   const steps: BestStep[] = [];
   for (const lap of laps.toSorted((a, b) => a.at - b.at)) {
