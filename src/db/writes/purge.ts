@@ -2,6 +2,7 @@ import { type Run, type TableName, tableNames } from "#domain";
 import { faultOf } from "../fault.ts";
 import type { Logbook } from "../logbook.ts";
 import type { ShelvedLogbook } from "../shelf.ts";
+import { refuseUnlessOpen } from "./write.ts";
 
 /** Days on which the logbook must have been opened since a deletion before it is for good. */
 const daysKept = 30;
@@ -15,9 +16,13 @@ export function purgeBefore({ openedOn }: Pick<ShelvedLogbook, "openedOn">): num
   return day === undefined ? undefined : Date.parse(`${day}T00:00:00Z`);
 }
 
-/** Removes for good what was deleted before an instant: rows, and laps inside runs. Gives the number removed. */
+/**
+ * Removes for good what was deleted before an instant: rows, and laps inside runs. Gives the number removed. Reads
+ * every run once, so it is a chore for a moment of rest, at most once a day.
+ */
 export async function purgeDeleted(book: Logbook, before: number): Promise<number> {
   const isOver = (row: { readonly deletedAt?: number }) => (row.deletedAt ?? before) < before;
+  refuseUnlessOpen(book, "Deleted rows not removed");
   const rw: TableName[] = [...tableNames];
   try {
     return await book.database.transaction("rw", rw, async (transaction) => {

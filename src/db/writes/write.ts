@@ -13,6 +13,13 @@ const closedBecause: Readonly<Record<Exclude<LogbookStatus["kind"], "ok">, strin
   closed: "the browser lost its connection to the logbook. Reload the page; typed text is kept.",
 };
 
+/** Throws when nothing may be written to the logbook. */
+export function refuseUnlessOpen(book: Logbook, notDone: string): void {
+  const { kind } = book.status.get();
+  if (kind !== "ok")
+    throw new LedgerFault(kind === "blocked" ? "closed" : kind, `${notDone}: ${closedBecause[kind]}`);
+}
+
 /**
  * Runs one write in one transaction: all of it is stored, or nothing. Resolves when the transaction is complete.
  * @param notDone what the driver reads first when it fails: "Lap not stored"
@@ -22,9 +29,7 @@ export async function write<R>(
   notDone: string,
   work: (writer: Writer) => Promise<R>,
 ): Promise<R> {
-  const { kind } = book.status.get();
-  if (kind !== "ok")
-    throw new LedgerFault(kind === "blocked" ? "closed" : kind, `${notDone}: ${closedBecause[kind]}`);
+  refuseUnlessOpen(book, notDone);
   let native: IDBTransaction | undefined;
   try {
     return await book.database.transaction("rw", [...tableNames, "digests"], async (transaction) => {
