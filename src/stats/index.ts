@@ -40,9 +40,21 @@ export { type RunTrend, runTrend } from "./run/runTrend.ts";
 
 // Over weeks
 
+export type { Band, Range } from "./weeks/bands.ts";
+export { type ExponentialFit, fitExponential } from "./weeks/fitExponential.ts";
+export { fitPower, type PowerFit } from "./weeks/fitPower.ts";
+export type { FutureSession, PastSession } from "./weeks/history.ts";
 export { type MannKendall, mannKendall } from "./weeks/mannKendall.ts";
 export { type BestStep, type LapForBest, personalBests } from "./weeks/personalBests.ts";
+export {
+  type CurveSummary,
+  type PracticeCurve,
+  type PracticeQuestion,
+  practiceCurve,
+} from "./weeks/practiceCurve.ts";
+export type { SessionEvent } from "./weeks/sessionEvents.ts";
 export { sessionsNeededForChange } from "./weeks/sessionsNeededForChange.ts";
+export { type StepAtChange, stepAtChange } from "./weeks/stepAtChange.ts";
 
 // Targets
 
@@ -54,19 +66,33 @@ export { pairOrder } from "./rigTests/pairOrder.ts";
 export { pairsNeeded } from "./rigTests/pairsNeeded.ts";
 export { rankSumTest } from "./rigTests/rankSumTest.ts";
 export { signedRankTest } from "./rigTests/signedRankTest.ts";
+export { brierScore, type ScoredForecast } from "./targets/brierScore.ts";
+export type { ExpectedSession } from "./targets/expectedSession.ts";
+export { fairTargets } from "./targets/fairTargets.ts";
+export { type ForecastRecord, forecastRecord, type RecordFifth } from "./targets/forecastRecord.ts";
+export { forecastTarget, type TargetForecast, type TargetQuestion } from "./targets/forecastTarget.ts";
+export type { ForecastKind } from "./targets/futureFigures.ts";
+export { type MilestoneQuestion, milestones } from "./targets/milestones.ts";
+export { type SectorPace, sectorSplit } from "./targets/sectorSplit.ts";
 
 // Race distance
 
-// Reports
+export { fuelNeeded } from "./race/fuelNeeded.ts";
+export { type RaceDistance, type RaceQuestion, raceDistance } from "./race/raceDistance.ts";
+export type { RaceLap } from "./race/raceLaps.ts";
 export { type AccountTarget, accountTarget } from "./reports/accountTarget.ts";
+// Reports
+export { acrossCombos, type ComboLine } from "./reports/acrossCombos.ts";
 export type { BestCandidate } from "./reports/bestCandidates.ts";
 export { type ComboReviewInput, comboReview } from "./reports/comboReview.ts";
 export type { ComboReview, DatedBest, SessionAccount, SessionPoint } from "./reports/comboReviewFigures.ts";
 export { lapFlags } from "./reports/digestFlags.ts";
 export { timesWith } from "./reports/digestLaps.ts";
+export { figureForTarget } from "./reports/figureForTarget.ts";
 export { addCounts, type Choices, type LapCounts, type LapPlace, lapPlaces } from "./reports/lapPlaces.ts";
 export type { PaceFigures } from "./reports/paceFigures.ts";
 export { type PageSession, pageEvents, pageHistory } from "./reports/pageHistory.ts";
+export { type RigPair, type RigTestReport, type RigVerdict, rigTestReport } from "./reports/rigTestReport.ts";
 export type {
   AgainstBest,
   AgainstRun,
@@ -92,4 +118,5 @@ export {
   type WorkOn,
 } from "./reports/sessionReport.ts";
 export type { SessionTrend, Slope, TrendPoint } from "./reports/sessionTrend.ts";
+export { spreadOfRunDifferences } from "./reports/spreadOfRunDifferences.ts";
 export { type TargetProgress, targetProgress } from "./reports/targetProgress.ts";
