@@ -124,15 +124,7 @@ export function EntryPanel({ entry, context, lapNumber, said }: EntryPanelProps)
 
 function ReadingOf({ entry, context, lapNumber }: Omit<EntryPanelProps, "said">) {
   const { reading, standing } = entry;
-  if (reading === undefined)
-    return (
-      <>
-        <p className={styles["time"]} data-empty="">
-          –:––.–––
-        </p>
-        <p className={styles["about"]}>{emptyHint(context)}</p>
-      </>
-    );
+  if (reading === undefined) return <p className={styles["about"]}>{emptyHint(context)}</p>;
   if (!reading.ok) {
     return (
       <p className={styles["problem"]} data-refused={standing.kind === "refused" || undefined}>

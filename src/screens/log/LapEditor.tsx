@@ -1,7 +1,7 @@
 import { type KeyboardEvent, useEffect, useRef, useState } from "react";
 import { deleteLap, editLap, moveLaps, setNotBest } from "#db";
 import { formatLapTime, type Lap, type Run } from "#domain";
-import { type EntryContext, entryText, parseEntry } from "#entry";
+import { type EntryContext, parseEntry, writeEntry } from "#entry";
 import { useDraft, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
@@ -21,7 +21,7 @@ interface LapEditorProps {
 /** One lap in the words of the entry line: change it, delete it, move it, or say that it is no PB. */
 export function LapEditor({ lap, number, run, runs, context, onDone }: LapEditorProps) {
   const write = useWrite();
-  const before = entryText(lap);
+  const before = writeEntry(lap);
   const draft = useDraft(`lap ${lap.id}`, before);
   const [isRefused, setRefused] = useState(false);
   const box = useRef<HTMLDivElement>(null);
@@ -41,7 +41,8 @@ export function LapEditor({ lap, number, run, runs, context, onDone }: LapEditor
   const store = async () => {
     if (!reading?.ok) return setRefused(true);
     const { ms, decimals, sectors, note, remarks } = reading.lap;
-    const patch = { ms, decimals, sectors, note, remarks };
+    const known = ms === lap.ms ? lap.decimals : decimals;
+    const patch = { ms, decimals: known, sectors, note, remarks };
     if (
       text === before ||
       (await write((book) => editLap(book, { runId: run.id, lapId: lap.id, patch, expected: seen.current }), {

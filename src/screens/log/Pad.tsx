@@ -75,7 +75,7 @@ export function Pad({ text, onText, onAdd, onNote, hasSectors }: PadProps) {
           aria-label="backspace"
           onClick={() => onText([...text].slice(0, -1).join(""))}
         >
-          ⌫
+          <Backspace />
         </button>
         {row2.map((digit) => key(digit))}
         {key(":", "colon")}
@@ -98,5 +98,26 @@ export function Pad({ text, onText, onAdd, onNote, hasSectors }: PadProps) {
         </Button>
       </div>
     </div>
+  );
+}
+
+/** Drawn, because few fonts have the sign. */
+function Backspace() {
+  return (
+    <svg
+      width="28"
+      height="20"
+      viewBox="0 0 28 20"
+      fill="none"
+      stroke="currentColor"
+      strokeWidth="1.75"
+      aria-hidden="true"
+    >
+      <path
+        d="M9 2h17v16H9L2 10z M13.5 6.5l7 7 M20.5 6.5l-7 7"
+        strokeLinejoin="round"
+        strokeLinecap="round"
+      />
+    </svg>
   );
 }

@@ -1,4 +1,4 @@
-import { formatLapTime } from "#domain";
+import { formatLapTime, formatSeconds } from "#domain";
 import type { RunReport, SessionReport } from "#stats";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { FigureRow } from "#ui/FigureRow.tsx";
@@ -10,7 +10,6 @@ import {
   sayMistakes,
   sayPointedAt,
   sayRun,
-  sayScatter,
   sayTrendInRun,
   suggestNextRun,
 } from "#words";
@@ -46,7 +45,11 @@ export function RunSays({ report, session, number, cornersOfMistakes }: RunSaysP
               : usual.reason,
           },
           scatter.known
-            ? { label: "scatter", value: sayScatter(scatter), detail: "from lap to lap" }
+            ? {
+                label: "scatter",
+                value: `± ${formatSeconds(scatter.value.scatterMs, 2)}`,
+                detail: `${scatter.value.percent.toFixed(2)} %, lap to lap`,
+              }
             : { label: "scatter", value: "—", detail: scatter.reason },
         ]}
       />

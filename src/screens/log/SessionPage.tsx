@@ -114,6 +114,8 @@ function Ledger({ data }: { readonly data: SessionData }) {
     return { report, corners };
   }, [said, runs, pb, computed, preferences]);
 
+  // Between two runs the finding stands first; while laps are typed, the laps do.
+  const isBetween = current === undefined || lapsInOrder(current).length === 0;
   const lastRow = current && computed.rows.get(current.id)?.at(-1);
   const announced =
     entry.stored === 0 || lastRow === undefined
@@ -123,7 +125,7 @@ function Ledger({ data }: { readonly data: SessionData }) {
   const nextRun = () => write((book) => addRun(book, { sessionId: session.id }));
   const name = comboName(data);
   return (
-    <div className={styles["page"]} data-open={isOpen}>
+    <div className={styles["page"]} data-open={isOpen} data-between={isBetween}>
       <div className={styles["top"]}>
         <SessionHead
           data={data}
@@ -132,6 +134,11 @@ function Ledger({ data }: { readonly data: SessionData }) {
           onRest={() => setResting(true)}
         />
         <IdleQuestion session={session} runs={runs} />
+        {runSays && !isBetween && (
+          <p className={styles["sentence"]} aria-hidden="true">
+            {sayRun(runSays.report)}
+          </p>
+        )}
         {entry.pasted !== undefined && current && (
           <Pasted
             text={entry.pasted}

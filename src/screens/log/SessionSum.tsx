@@ -37,7 +37,7 @@ export function SessionSum({ report, asOf, name }: SessionSumProps) {
           />
         </Suspense>
       ) : (
-        <p>The time account {account.reason}.</p>
+        <p>No time account yet: {account.reason}.</p>
       )}
       <p>
         <small>{sayCounts(counts)}</small>

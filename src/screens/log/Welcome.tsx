@@ -1,5 +1,6 @@
 import { lazy, Suspense } from "react";
 import { printAddress } from "#state/address.ts";
+import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { Part } from "#ui/Part.tsx";
 import styles from "./LogScreen.module.css";
 import { StartForm } from "./StartForm.tsx";
@@ -26,9 +27,11 @@ export function Welcome() {
         <StartForm />
       </Part>
       <Part title="Or look around first">
-        <Suspense fallback={null}>
-          <LoadDemo />
-        </Suspense>
+        <FaultBoundary what="The demo logbook">
+          <Suspense fallback={null}>
+            <LoadDemo />
+          </Suspense>
+        </FaultBoundary>
       </Part>
       <Part title="Or bring your own logbook back">
         <p>

@@ -37,7 +37,8 @@ export function entryContext({ run, runs, layout, preferences, pb, targetMs }: K
     displayDecimals: preferences.displayDecimals,
     ...(layout.sectors !== undefined && { sectors: layout.sectors }),
     ...(layout.corners.length > 0 && { corners: layout.corners.length }),
-    paceTimes,
+    // Laps of drills and wet runs are slow on purpose: no lap there is asked about for being slow.
+    paceTimes: run !== undefined && isPaceRun(run) ? paceTimes : [],
     isPractice: run?.guest === undefined,
     isPaceRun: run !== undefined && isPaceRun(run),
   };

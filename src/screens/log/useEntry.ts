@@ -107,7 +107,8 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
     const isAgain = lastAdded.current?.text === text && at - lastAdded.current.at < sameTapMs;
     const why = reading.asks[0]?.sentence ?? (isAgain ? "The same lap again?" : undefined);
     if (why !== undefined && standing.kind !== "asking") return setStanding({ kind: "asking", why });
-    const lap: NewLap = { ...reading.lap, source: "typed" };
+    const isVague = (reading.lap.decimals ?? 3) < context.displayDecimals;
+    const lap: NewLap = { ...reading.lap, source: isVague ? "memory" : "typed" };
     const line: Line = { id: book.newId(), runId: run.id, text, lap };
     lastAdded.current = { text, at };
     setStanding({ kind: "typing" });
