@@ -2,12 +2,12 @@ import { lazy, Suspense } from "react";
 import type { CalendarDate, Target } from "#domain";
 import type { DrivenCombo } from "#live";
 import { goTo, type Period } from "#state/address.ts";
-import { sayCounts } from "#words";
+import { steadinessReading, steadinessTitle } from "#words";
 import { EmptyPeriod } from "./EmptyPeriod.tsx";
 import { Finding } from "./Finding.tsx";
 import styles from "./ReviewPage.module.css";
 import { consistencyOf, progressOf } from "./reviewCharts.ts";
-import { sayLeftOut, sayProgress, saySteadiness } from "./reviewWords.ts";
+import { sayProgressFound, sayWhatCounts } from "./reviewWords.ts";
 import { SessionList } from "./SessionList.tsx";
 import { useReview } from "./useReview.ts";
 
@@ -34,12 +34,12 @@ export function ReviewPage({ combo, period, today, targets }: ReviewPageProps) {
   if (reviewed === undefined) return <p>Working out the figures</p>;
   const { review, days } = reviewed;
   const about = { asOf: today, level: 2 } as const;
-  const progress = sayProgress(review, reviewed.period);
-  const steadiness = saySteadiness(review);
+  const progress = sayProgressFound(review);
+  const steadiness = { title: steadinessTitle(review), reading: steadinessReading(review) };
   return (
     <div className={styles["page"]} aria-busy={isRenewing}>
       <p className={styles["counts"]}>
-        {sayLeftOut(review, sayCounts(review.counts))}
+        {sayWhatCounts(review)}
         {isRenewing && <span className={styles["renewing"]}> · being worked out anew</span>}
       </p>
       {review.points.length === 0 ? (

@@ -1,7 +1,7 @@
-import { formatLapTime, formatSeconds, sayDate } from "#domain";
+import { sayDate } from "#domain";
 import type { Period } from "#state/address.ts";
 import type { ComboReview } from "#stats";
-import { sayTooFew } from "#words";
+import { counted, personalBestTitle, progressReading, progressTitle, sayCounts } from "#words";
 import { rollingPeriods } from "./periods.ts";
 
 /** "the last 12 weeks" */
@@ -10,27 +10,25 @@ export function sayPeriod(period: Period): string {
   return rollingPeriods.find(({ kind }) => kind === period.kind)?.phrase ?? "all the time";
 }
 
-/** How many sessions and laps, and what stays out of the figures. */
-export function sayLeftOut(review: ComboReview, counts: string): string {
-  const { sessions, sessionsOnOldPages, guestLaps } = review;
-  const count = (number: number, thing: string) => `${number} ${thing}${number === 1 ? "" : "s"}`;
+/** Sessions and laps of the period, and where each lap went that is in no figure. */
+export function sayWhatCounts(review: ComboReview): string {
+  const { sessions, sessionsOnOldPages, guestLaps, counts } = review;
   return [
-    count(sessions, "session"),
-    counts,
-    guestLaps > 0 && `${count(guestLaps, "lap")} of guests beside them`,
-    sessionsOnOldPages > 0 && `${count(sessionsOnOldPages, "session")} of older pages in grey, in no figure`,
+    counted(sessions, "session"),
+    sayCounts(counts),
+    guestLaps > 0 && `${counted(guestLaps, "lap")} of guests beside them`,
+    sessionsOnOldPages > 0 &&
+      `${counted(sessionsOnOldPages, "session")} of older pages, in grey and in no figure`,
   ]
     .filter((part) => part !== false)
     .join(" · ");
 }
 
-export function sayProgress({ trend }: ComboReview, period: Period) {
-  if (!trend.known) return { title: sayTooFew(trend.reason), reading: "" };
-  const { finding, perWeek } = trend.value;
-  return { title: `${finding} in ${sayPeriod(period)}`, reading: formatSeconds(perWeek.slope) };
-}
-
-export function saySteadiness({ steadiness }: ComboReview) {
-  if (!steadiness.known) return { title: sayTooFew(steadiness.reason), reading: "" };
-  return { title: steadiness.value.finding, reading: formatLapTime(1) };
+/** What the progress chart finds; with too few sessions for a trend, what can be said already. */
+export function sayProgressFound(review: ComboReview): { readonly title: string; readonly reading: string } {
+  const reading = progressReading(review);
+  return {
+    title: progressTitle(review),
+    reading: review.trend.known ? reading : `${personalBestTitle(review.bests)}. ${reading}`,
+  };
 }

@@ -1,0 +1,61 @@
+import { useRef } from "react";
+import { pagesOfCombo } from "#db";
+import type { CalendarDate, Preferences, Target } from "#domain";
+import { type DrivenCombo, useFigures, useRows } from "#live";
+import { printAddress } from "#state/address.ts";
+import { Disclosure } from "#ui/Disclosure.tsx";
+import { Name } from "#ui/Name.tsx";
+import styles from "./ComboTargets.module.css";
+import { TargetRow } from "./TargetRow.tsx";
+import { targetState } from "./targetStanding.ts";
+
+interface ComboTargetsProps {
+  readonly combo: DrivenCombo;
+  readonly targets: readonly Target[];
+  readonly preferences: Preferences;
+  readonly today: CalendarDate;
+}
+
+/** The targets of one combo: those that hold, and folded away those in the archive. */
+export function ComboTargets({ combo, targets, preferences, today }: ComboTargetsProps) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  const pages = useRows((book) => pagesOfCombo(book, combo.id), [combo.id]);
+  const { value: review, isRenewing } = useFigures("comboReview", { comboId: combo.id, period: {}, today });
+  const pageFrom = pages?.at(-1)?.from ?? Number.NEGATIVE_INFINITY;
+  const rows = (some: readonly Target[]) => (
+    <ul className={styles["list"]} aria-busy={isRenewing}>
+      {some.map((target) => (
+        <TargetRow
+          key={target.id}
+          target={target}
+          combo={combo}
+          state={review && pages && targetState(target, review, pageFrom, today)}
+          preferences={preferences}
+          today={today}
+          onGone={() => heading.current?.focus()}
+        />
+      ))}
+    </ul>
+  );
+  const held = targets.filter(({ archivedAt }) => archivedAt === undefined);
+  const archived = targets.filter(({ archivedAt }) => archivedAt !== undefined);
+  return (
+    <section aria-label={combo.name} className={styles["combo"]}>
+      <div className={styles["head"]}>
+        <h2 ref={heading} tabIndex={-1}>
+          <Name>{combo.name}</Name>
+        </h2>
+        <a href={printAddress({ place: "review", comboId: combo.id, period: { kind: "12w" } })}>Review</a>
+      </div>
+      {held.length === 0 ? <p className={styles["none"]}>No target holds for this combo.</p> : rows(held)}
+      {archived.length > 0 && (
+        <Disclosure
+          title="Archive"
+          answer={archived.length === 1 ? "1 target" : `${archived.length} targets`}
+        >
+          {rows(archived)}
+        </Disclosure>
+      )}
+    </section>
+  );
+}

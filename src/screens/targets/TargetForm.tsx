@@ -1,0 +1,200 @@
+import { type FormEvent, useEffect, useRef, useState } from "react";
+import { editTarget, setTarget } from "#db";
+import { addDays, type CalendarDate, formatLapTime, type Preferences, type Target } from "#domain";
+import { type DrivenCombo, useFigures, useLogbook, useWrite } from "#live";
+import type { ComboReview } from "#stats";
+import { Button } from "#ui/Button.tsx";
+import { Choice } from "#ui/Choice.tsx";
+import { Field } from "#ui/Field.tsx";
+import { LiveRegion } from "#ui/LiveRegion.tsx";
+import { Notice } from "#ui/Notice.tsx";
+import { Select } from "#ui/Select.tsx";
+import { Sheet } from "#ui/Sheet.tsx";
+import { questionTarget, sayLapTime } from "#words";
+import styles from "./TargetForm.module.css";
+import { figureAt, isMeasured, type MeasuredKind, rangeOfBests } from "./targetFigures.ts";
+import { type ReadTarget, readTarget, type TypedTarget } from "./typedTarget.ts";
+import type { TargetEditing } from "./useTypedTarget.ts";
+
+interface TargetFormProps {
+  readonly editing: TargetEditing;
+  /** Those to choose from; the first one stands in a new form. */
+  readonly combos: readonly [DrivenCombo, ...DrivenCombo[]];
+  /** The target that is changed; absent for a new one. */
+  readonly target?: Target;
+  readonly preferences: Preferences;
+  readonly today: CalendarDate;
+  readonly onClose: () => void;
+}
+
+const kinds = [
+  { value: "best", label: "best lap" },
+  { value: "median", label: "usual lap" },
+] as const;
+const daysAhead = 28;
+
+/** Sets a target, or changes one. A silly one is questioned once, never refused. */
+export function TargetForm(props: TargetFormProps) {
+  const { editing, combos, target, preferences, today, onClose } = props;
+  const { surroundings } = useLogbook();
+  const write = useWrite();
+  const form = useRef<HTMLFormElement>(null);
+  const [isRefused, setRefused] = useState(false);
+  const [asked, setAsked] = useState<{ readonly about: string; readonly questions: readonly string[] }>();
+  const typed = editing.typed ?? blankOf(combos[0], target, today);
+  const figures = useFigures("comboReview", { comboId: typed.comboId, period: {}, today });
+  const review = figures.value;
+  const now = review && figureAt(review, typed.kind, Number.POSITIVE_INFINITY);
+  const { displayDecimals } = preferences;
+  const read = readTarget(typed, { nearMs: now?.ms, displayDecimals });
+  const about = JSON.stringify(typed);
+  const questions = asked?.about === about ? asked.questions : [];
+  const set = (patch: Partial<TypedTarget>) => editing.set({ ...typed, ...patch });
+
+  useEffect(() => {
+    if (editing.isFresh) form.current?.querySelector<HTMLElement>("select, input:checked")?.focus();
+  }, [editing.isFresh]);
+
+  const submit = async (event: FormEvent) => {
+    event.preventDefault();
+    if (review === undefined) return;
+    if (read.target === undefined) {
+      setRefused(true);
+      // The fields are marked by the next drawing.
+      setTimeout(() => form.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus());
+      return;
+    }
+    const doubts = questions.length > 0 ? [] : questionsAbout(read.target, review, today);
+    if (doubts.length > 0) return setAsked({ about, questions: doubts });
+    if (await store(read.target)) onClose();
+  };
+
+  const store = (wanted: ReadTarget) => {
+    const at = target?.setAt ?? surroundings.clock() + 1;
+    const isSameFigure = target?.kind === wanted.kind;
+    const start = isSameFigure ? target.start : review && figureAt(review, wanted.kind, at)?.ms;
+    return write(
+      (book) => {
+        const { process, ...fields } = wanted;
+        if (target !== undefined)
+          return editTarget(book, { id: target.id, patch: { ...fields, process, start }, expected: target });
+        return setTarget(book, {
+          ...fields,
+          comboId: typed.comboId,
+          setOn: today,
+          ...(process !== undefined && { process }),
+          ...(start !== undefined && { start }),
+        });
+      },
+      { isUndoOffered: true },
+    );
+  };
+
+  const shown = isRefused ? read.problems : {};
+  const isShortForm = read.target !== undefined && formatLapTime(read.target.value) !== typed.value.trim();
+  return (
+    <Sheet>
+      <form
+        ref={form}
+        noValidate
+        aria-label={target === undefined ? "New target" : "Change the target"}
+        className={styles["form"]}
+        onSubmit={(event) => void submit(event)}
+        // A key held down is one press: it must not answer the question it raised.
+        onKeyDown={(event) => event.key === "Enter" && event.repeat && event.preventDefault()}
+      >
+        {target === undefined && (
+          <Select
+            label="Combo"
+            value={typed.comboId}
+            options={combos.map(({ id, name }) => ({ value: id, label: name }))}
+            onChange={(comboId) => set({ comboId })}
+          />
+        )}
+        <Choice
+          label="Figure"
+          size="between"
+          value={typed.kind}
+          options={kinds}
+          onChange={(kind) => set({ kind })}
+        />
+        <div className={styles["pair"]}>
+          <Field
+            label="Time to reach"
+            size="between"
+            inputMode="decimal"
+            value={typed.value}
+            onChange={(value) => set({ value })}
+            problem={shown.value}
+            hint={
+              <>
+                {isShortForm && read.target && <strong>{formatLapTime(read.target.value)} · </strong>}
+                {now === undefined
+                  ? "as 1:23.456"
+                  : `now ${sayLapTime(now.ms, now.decimals)}; as 1:23.456, or its last digits`}
+              </>
+            }
+          />
+          <Field
+            label="By"
+            type="date"
+            size="between"
+            value={typed.by}
+            onChange={(by) => set({ by })}
+            problem={shown.by}
+          />
+        </div>
+        <Field
+          label="One thing to do for it, if you like"
+          size="between"
+          maxLength={200}
+          value={typed.process}
+          onChange={(process) => set({ process })}
+          hint="What you do, not how it turns out: “brake later for corner 5”"
+        />
+        <LiveRegion message={questions.join(" ")} />
+        {questions.length > 0 && (
+          <Notice>
+            {questions.map((question) => (
+              <p key={question}>{question}</p>
+            ))}
+          </Notice>
+        )}
+        <div className={styles["buttons"]}>
+          <Button type="submit" variant="primary" size="between" disabled={review === undefined}>
+            {questions.length > 0
+              ? "Set it all the same"
+              : target === undefined
+                ? "Set target"
+                : "Store changes"}
+          </Button>
+          <Button size="between" onClick={onClose}>
+            Cancel
+          </Button>
+        </div>
+      </form>
+    </Sheet>
+  );
+}
+
+function blankOf(combo: DrivenCombo, target: Target | undefined, today: CalendarDate): TypedTarget {
+  if (target === undefined)
+    return { comboId: combo.id, kind: "best", value: "", by: addDays(today, daysAhead), process: "" };
+  return {
+    comboId: target.comboId,
+    kind: isMeasured(target.kind) ? target.kind : "best",
+    value: formatLapTime(target.value),
+    by: target.by ?? "",
+    process: target.process ?? "",
+  };
+}
+
+function questionsAbout(target: ReadTarget, review: ComboReview, today: CalendarDate): readonly string[] {
+  const now = (kind: MeasuredKind) => figureAt(review, kind, Number.POSITIVE_INFINITY)?.ms;
+  return questionTarget(target, {
+    today,
+    now: now(target.kind),
+    best: now("best"),
+    sessionBests: rangeOfBests(review),
+  });
+}

@@ -1,0 +1,124 @@
+import { useRef } from "react";
+import { archiveTarget, deleteTarget } from "#db";
+import { type CalendarDate, type Preferences, sayDate, type Target } from "#domain";
+import { type DrivenCombo, useWrite } from "#live";
+import { Button } from "#ui/Button.tsx";
+import { Name } from "#ui/Name.tsx";
+import { ProgressBar } from "#ui/ProgressBar.tsx";
+import { sayLapTime, sayProgress, sayTarget, sayTargetValue, targetFigure } from "#words";
+import { TargetForm } from "./TargetForm.tsx";
+import styles from "./TargetRow.module.css";
+import { isMeasured } from "./targetFigures.ts";
+import type { TargetState } from "./targetStanding.ts";
+import { sayStanding } from "./targetWords.ts";
+import { useTypedTarget } from "./useTypedTarget.ts";
+
+interface TargetRowProps {
+  readonly target: Target;
+  readonly combo: DrivenCombo;
+  /** Undefined until it has been worked out. */
+  readonly state: TargetState | undefined;
+  readonly preferences: Preferences;
+  readonly today: CalendarDate;
+  /** It has gone from here: the focus goes on elsewhere. */
+  readonly onGone: () => void;
+}
+
+/** One target: what is wanted, how far it has come, and what can be done with it. */
+export function TargetRow({ target, combo, state, preferences, today, onGone }: TargetRowProps) {
+  const write = useWrite();
+  const editing = useTypedTarget(`target ${target.id}`);
+  const edit = useRef<HTMLButtonElement>(null);
+  const { id, kind, value, by, process, archivedAt } = target;
+  const isArchived = archivedAt !== undefined;
+  const name = sayTarget(target);
+
+  const archive = async () => {
+    const change = await write((book) => archiveTarget(book, { id, isArchived: !isArchived }), {
+      isUndoOffered: true,
+    });
+    if (change !== undefined) onGone();
+  };
+  const remove = async () => {
+    if (await write((book) => deleteTarget(book, id), { isUndoOffered: true })) onGone();
+  };
+  const close = () => {
+    editing.close();
+    setTimeout(() => edit.current?.focus());
+  };
+  if (editing.isOpen && isMeasured(kind))
+    return (
+      <li className={styles["row"]}>
+        <TargetForm
+          editing={editing}
+          combos={[combo]}
+          target={target}
+          preferences={preferences}
+          today={today}
+          onClose={close}
+        />
+      </li>
+    );
+  return (
+    <li className={styles["row"]}>
+      <div className={styles["head"]}>
+        <h3 className={styles["name"]}>
+          {targetFigure(target)} <span className={styles["value"]}>{sayTargetValue(kind, value)}</span>
+        </h3>
+        {by !== undefined && <p className={styles["by"]}>by {sayDate(by)}</p>}
+      </div>
+      {state && <Progress target={target} state={state} />}
+      {process !== undefined && (
+        <p>
+          To do: <Name>{process}</Name>
+        </p>
+      )}
+      <div className={styles["buttons"]}>
+        {isMeasured(kind) && (
+          <Button ref={edit} aria-label={`Edit: ${name}`} onClick={editing.open}>
+            Edit
+          </Button>
+        )}
+        <Button
+          aria-label={`${isArchived ? "Take out of the archive" : "Archive"}: ${name}`}
+          onClick={archive}
+        >
+          {isArchived ? "Take out of the archive" : "Archive"}
+        </Button>
+        <Button variant="quiet" aria-label={`Delete: ${name}`} onClick={remove}>
+          Delete
+        </Button>
+      </div>
+    </li>
+  );
+}
+
+function Progress({ target, state }: { readonly target: Target; readonly state: TargetState }) {
+  const { kind, start, setOn } = target;
+  const { standing, now, progress } = state;
+  const figures = [
+    start !== undefined && `${sayTargetValue(kind, start)} on ${sayDate(setOn)}, when it was set`,
+    now !== undefined && `${sayLapTime(now.ms, now.decimals)} now`,
+  ].filter((part) => part !== false);
+  return (
+    <>
+      <p className={styles["standing"]}>{sayStanding(standing, kind)}</p>
+      {progress.known ? (
+        <ProgressBar
+          label={figures.join(" · ")}
+          share={progress.value.progress}
+          text={sayProgress(target, progress)}
+        />
+      ) : (
+        <p className={styles["figures"]}>
+          {[...figures, isAsked(standing) && sayProgress(target, progress)].filter(Boolean).join(" · ")}
+        </p>
+      )}
+    </>
+  );
+}
+
+/** Whether the driver waits to hear how far it has come. */
+function isAsked({ kind }: TargetState["standing"]): boolean {
+  return kind === "open" || kind === "missed";
+}

@@ -1,0 +1,92 @@
+import { useRef } from "react";
+import { preferences, targets } from "#db";
+import { type CalendarDate, compareDates, type Id, type Preferences, type Target } from "#domain";
+import { type DrivenCombo, useCombos, useRows, useToday } from "#live";
+import { printAddress, useAddress } from "#state/address.ts";
+import { Button } from "#ui/Button.tsx";
+import { ComboTargets } from "./ComboTargets.tsx";
+import { TargetForm } from "./TargetForm.tsx";
+import styles from "./TargetsScreen.module.css";
+import { useTypedTarget } from "./useTypedTarget.ts";
+
+/** The targets of all combos, or of the one the address names. */
+export function TargetsScreen() {
+  const address = useAddress();
+  const combos = useCombos();
+  const chosen = useRows(preferences, []);
+  const stored = useRows(targets, []);
+  if (address.place !== "targets") return null;
+  if (combos === undefined || chosen === undefined || stored === undefined) return <p>Opening Targets</p>;
+  return <Targets combos={combos} comboId={address.comboId} preferences={chosen} stored={stored} />;
+}
+
+interface TargetsProps {
+  readonly combos: readonly DrivenCombo[];
+  /** The combo the address names. */
+  readonly comboId: Id | undefined;
+  readonly preferences: Preferences;
+  readonly stored: readonly Target[];
+}
+
+function Targets({ combos, comboId, preferences: chosen, stored }: TargetsProps) {
+  const today = useToday(chosen);
+  const editing = useTypedTarget("target new");
+  const opener = useRef<HTMLButtonElement>(null);
+  const one = combos.find(({ id }) => id === comboId);
+  const groups = combos
+    .map((combo) => ({ combo, targets: inOrder(stored.filter((target) => target.comboId === combo.id)) }))
+    .filter(({ combo, targets: some }) => (one === undefined ? some.length > 0 : combo === one));
+  const [first, ...others] = one === undefined ? combos : [one, ...combos.filter((combo) => combo !== one)];
+  const close = () => {
+    editing.close();
+    setTimeout(() => opener.current?.focus());
+  };
+  return (
+    <div className={styles["screen"]}>
+      <div className={styles["head"]}>
+        <h1>Targets</h1>
+        {first !== undefined && !editing.isOpen && (
+          <Button ref={opener} size="between" variant="primary" onClick={editing.open}>
+            Set a target
+          </Button>
+        )}
+      </div>
+      {comboId !== undefined && (
+        <p>
+          {one === undefined && "The combo of this address is not there. "}
+          <a href={printAddress({ place: "targets" })}>Show the targets of all combos</a>
+        </p>
+      )}
+      {first !== undefined && editing.isOpen && (
+        <TargetForm
+          editing={editing}
+          combos={[first, ...others]}
+          preferences={chosen}
+          today={today}
+          onClose={close}
+        />
+      )}
+      {groups.map(({ combo, targets: some }) => (
+        <ComboTargets key={combo.id} combo={combo} targets={some} preferences={chosen} today={today} />
+      ))}
+      {groups.length === 0 && !editing.isOpen && <NoTargets hasCombo={first !== undefined} />}
+    </div>
+  );
+}
+
+/** Those with the nearest date first, those without one last. */
+function inOrder(some: readonly Target[]): Target[] {
+  const day = ({ by }: Target): CalendarDate => by ?? "9999-12-31";
+  return some.toSorted((a, b) => compareDates(day(a), day(b)) || a.setAt - b.setAt);
+}
+
+function NoTargets({ hasCombo }: { readonly hasCombo: boolean }) {
+  if (hasCombo)
+    return <p>No target is set yet. A target is a lap time you want to reach by a date, with one combo.</p>;
+  return (
+    <p>
+      A target belongs to a combo, and there is none yet.{" "}
+      <a href={printAddress({ place: "log" })}>Start a session in Log</a>
+    </p>
+  );
+}

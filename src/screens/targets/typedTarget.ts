@@ -1,0 +1,49 @@
+import { type CalendarDate, isCalendarDate, type Problem } from "#domain";
+import { readTime } from "#entry";
+import type { MeasuredKind } from "./targetFigures.ts";
+
+/** A target as it is being typed. */
+export interface TypedTarget {
+  readonly comboId: string;
+  readonly kind: MeasuredKind;
+  readonly value: string;
+  readonly by: string;
+  readonly process: string;
+}
+
+/** A target as it would be stored. */
+export interface ReadTarget {
+  readonly kind: MeasuredKind;
+  readonly value: number;
+  readonly by: CalendarDate;
+  readonly process: string | undefined;
+}
+
+export type TargetProblems = { readonly [F in "value" | "by"]?: Pick<Problem, "wrong" | "right"> };
+
+interface TargetContext {
+  /** The figure now, from which short forms are completed. */
+  readonly nearMs: number | undefined;
+  readonly displayDecimals: number;
+}
+
+/** Reads what was typed: the target, or what is wrong in which field. */
+export function readTarget(
+  typed: TypedTarget,
+  context: TargetContext,
+): { readonly target?: ReadTarget; readonly problems: TargetProblems } {
+  const time = readTime(typed.value, context);
+  const { by } = typed;
+  const problems: TargetProblems = {
+    ...(!time.ok && { value: time.problem }),
+    ...(!isCalendarDate(by) && {
+      by: { wrong: "No whole date is chosen.", right: "Pick the day it should be reached by." },
+    }),
+  };
+  if (!time.ok || !isCalendarDate(by)) return { problems };
+  const process = typed.process.trim();
+  return {
+    target: { kind: typed.kind, value: time.ms, by, process: process === "" ? undefined : process },
+    problems,
+  };
+}
