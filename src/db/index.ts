@@ -1,7 +1,7 @@
 export { type BadRow, type CheckedRows, checkRows } from "./checks/checkRows.ts";
 export * from "./digests.ts";
 export * from "./drafts.ts";
-export { dump, rowCounts } from "./dump.ts";
+export { dump, rowCounts, salvage, type UnreadableRow } from "./dump.ts";
 export * from "./fault.ts";
 export * from "./idMaker.ts";
 export * from "./logbook.ts";

@@ -50,16 +50,16 @@ function named(
   return car && track && layout ? [{ combo, car, track, layout }] : [];
 }
 
-/** When each combo was last driven: start of its newest session, read from one key each. */
+/** When each of these combos was last driven: the start of its newest session. Reads keys only, one for each session. */
 export async function lastDriven(book: ReadOnlyLogbook, comboIds: readonly Id[]): Promise<Map<Id, number>> {
-  const starts = await Promise.all(
-    comboIds.map(async (id) => {
-      const newest = await within(book.digests, "[comboId+startedAt]", id).reverse().limit(1).keys();
-      const key: unknown = newest[0];
-      return [id, Array.isArray(key) ? Number(key[1]) : undefined] as const;
+  const keys: unknown = await book.digests.orderBy("[comboId+startedAt]").keys();
+  const newest = new Map(keys as readonly (readonly [Id, number])[]);
+  return new Map(
+    comboIds.flatMap((id) => {
+      const at = newest.get(id);
+      return at === undefined ? [] : [[id, at] as const];
     }),
   );
-  return new Map(starts.filter((entry): entry is readonly [Id, number] => entry[1] !== undefined));
 }
 
 /**
