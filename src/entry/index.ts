@@ -1,8 +1,8 @@
 export type { Ask, Entry, EntryContext, EntryForm, EntryReading, TypedLap } from "./context.ts";
-export { entryText } from "./entryText.ts";
 export { longestNote } from "./note.ts";
 export { nothingTyped, parseEntry } from "./parseEntry.ts";
 export { type PasteLine, parsePaste } from "./parsePaste.ts";
+export { type Measure, readMeasure, writeMeasure } from "./readMeasure.ts";
 export { readTime, type TimeContext } from "./readTime.ts";
 export type { ReadTime, TimeForm } from "./word.ts";
 export { writeEntry } from "./writeEntry.ts";

@@ -1,4 +1,5 @@
 export * from "./backup.ts";
+export * from "./fetchBackup.ts";
 export * from "./fileName.ts";
 export * from "./pack.ts";
 export * from "./pick.ts";

@@ -1,0 +1,39 @@
+import { useState } from "react";
+import { practiceDay } from "#domain";
+import { useLogbook, useShelvedNow } from "#live";
+import { Button } from "#ui/Button.tsx";
+import { Name } from "#ui/Name.tsx";
+import { Part } from "#ui/Part.tsx";
+import { isBackupDue, sayBackup } from "./backupWords.ts";
+import { saveBackup } from "./saveBackup.ts";
+
+/** One file with all there is in the open logbook, and when the last one was made. */
+export function BackupPart() {
+  const open = useLogbook();
+  const logbook = useShelvedNow();
+  const [isBusy, setBusy] = useState(false);
+  const { clock, zone } = open.surroundings;
+  const dayOf = (at: number) => practiceDay(at, zone(), 0);
+  const today = dayOf(clock());
+  const lastOn = logbook.lastBackupAt === undefined ? undefined : dayOf(logbook.lastBackupAt);
+  const save = () => {
+    setBusy(true);
+    void saveBackup(open, logbook).finally(() => setBusy(false));
+  };
+  return (
+    <Part title="Backup" ruled>
+      <p>
+        {sayBackup(logbook, lastOn, today)}
+        {isBackupDue(logbook, lastOn, today) && <strong> A good moment for a new one.</strong>}
+      </p>
+      <p>
+        <Button variant="primary" size="between" disabled={isBusy} onClick={save}>
+          Save a backup
+        </Button>
+      </p>
+      <p>
+        All of <Name>{logbook.title}</Name> in one file, deleted rows too. Keep it on another device as well.
+      </p>
+    </Part>
+  );
+}

@@ -1,0 +1,35 @@
+import type { BadRow } from "#db";
+import { Notice } from "#ui/Notice.tsx";
+import { type Column, RuledTable } from "#ui/RuledTable.tsx";
+import { tableWord } from "./backupRows.ts";
+
+const shown = 20;
+const columns: readonly Column[] = [
+  { key: "row", title: "row" },
+  { key: "why", title: "what is wrong" },
+];
+
+/** Rows of a backup that cannot be taken, each with its reason. */
+export function BadRows({ bad }: { readonly bad: readonly BadRow[] }) {
+  const rest = bad.length - shown;
+  return (
+    <>
+      <Notice tone="caution">
+        <p>
+          <strong>{bad.length === 1 ? "One row is" : `${bad.length} rows are`} not as they should be.</strong>{" "}
+          Leave them out and restore the others, or cancel: nothing has been stored yet.
+        </p>
+      </Notice>
+      <RuledTable
+        caption="Rows that cannot be restored"
+        captionHidden
+        columns={columns}
+        rows={bad.slice(0, shown).map(({ table, place, why }) => ({
+          id: `${table} ${place} ${why}`,
+          cells: { row: `${tableWord(table)}, row ${place}`, why },
+        }))}
+      />
+      {rest > 0 && <p>and {rest} more</p>}
+    </>
+  );
+}

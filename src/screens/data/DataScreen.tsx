@@ -1,0 +1,39 @@
+import { useShelved } from "#live";
+import { BackupPart } from "./BackupPart.tsx";
+import { CautionsPart } from "./CautionsPart.tsx";
+import styles from "./DataScreen.module.css";
+import { DemoPart } from "./DemoPart.tsx";
+import { LogbooksPart } from "./LogbooksPart.tsx";
+import { PreferencesPart } from "./PreferencesPart.tsx";
+import { RestorePart } from "./RestorePart.tsx";
+import { StoragePart } from "./StoragePart.tsx";
+
+/** Logbooks, backups, where it is all kept, and the driver's choices. */
+export function DataScreen() {
+  const logbooks = useShelved();
+  if (logbooks === undefined) return <h1>Data</h1>;
+  return (
+    <div className={styles["screen"]}>
+      <div>
+        <h1>Data</h1>
+        <p className={styles["intro"]}>
+          Everything stays in this browser: there is no account and no server. A browser can clear it all, so
+          save a backup to a file now and then.
+        </p>
+      </div>
+      <div className={styles["columns"]}>
+        <div className={styles["column"]}>
+          <BackupPart />
+          <RestorePart titles={logbooks.map(({ title }) => title)} />
+          <LogbooksPart logbooks={logbooks} />
+          <DemoPart demo={logbooks.find(({ kind }) => kind === "demo")} />
+        </div>
+        <div className={styles["column"]}>
+          <PreferencesPart />
+          <StoragePart />
+          <CautionsPart />
+        </div>
+      </div>
+    </div>
+  );
+}

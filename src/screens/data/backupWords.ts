@@ -1,0 +1,33 @@
+import type { ShelvedLogbook } from "#db";
+import { type CalendarDate, daysBetween, sayDate } from "#domain";
+
+const manyLaps = 100;
+const manyDays = 14;
+
+/** How it stands with the backup of a logbook: "Last backup Wed 14 Oct 2026, 9 days ago. 214 laps since." */
+export function sayBackup(
+  { lapsSinceBackup }: Pick<ShelvedLogbook, "lapsSinceBackup">,
+  lastOn: CalendarDate | undefined,
+  today: CalendarDate,
+): string {
+  const laps = `${lapsSinceBackup} ${lapsSinceBackup === 1 ? "lap" : "laps"}`;
+  if (lastOn === undefined)
+    return lapsSinceBackup === 0 ? "No backup yet." : `No backup yet. ${laps} are in this browser only.`;
+  const since = lapsSinceBackup === 0 ? "No lap added since." : `${laps} added since.`;
+  return `Last backup ${sayDate(lastOn)}${ago(daysBetween(lastOn, today))}. ${since}`;
+}
+
+function ago(days: number): string {
+  if (days < 0) return "";
+  return days === 0 ? ", today" : days === 1 ? ", yesterday" : `, ${days} days ago`;
+}
+
+/** Whether it is time to be reminded: many laps, or some after a long while. */
+export function isBackupDue(
+  { lapsSinceBackup }: Pick<ShelvedLogbook, "lapsSinceBackup">,
+  lastOn: CalendarDate | undefined,
+  today: CalendarDate,
+): boolean {
+  if (lapsSinceBackup >= manyLaps) return true;
+  return lapsSinceBackup > 0 && lastOn !== undefined && daysBetween(lastOn, today) >= manyDays;
+}

@@ -1,0 +1,121 @@
+import { screen, waitFor, within } from "@testing-library/react";
+import { afterEach, describe, expect, it, vi } from "vitest";
+import { addRig, newestSchema } from "#db";
+import { noRows } from "#domain";
+import { writeBackup } from "#files";
+import { DataScreen } from "../../../src/screens/data/DataScreen.tsx";
+import { renderAt } from "../../support/renderAt.tsx";
+
+vi.mock("#state/demoAddress.ts", () => ({ demoAddress: "demo-logbook.json" }));
+afterEach(() => vi.unstubAllGlobals());
+
+const rowOf = (title: string) =>
+  waitFor(() => {
+    const row = screen.getAllByRole("listitem").find((one) => within(one).queryByText(title));
+    if (row === undefined) throw new Error(`${title} stands in no list`);
+    return within(row);
+  });
+const add = async (user: Awaited<ReturnType<typeof renderAt>>["user"], title: string) => {
+  const field = await screen.findByRole("textbox", { name: "Name of a new, empty logbook" });
+  await user.type(field, `${title}{Enter}`);
+  await waitFor(() => expect(field).toHaveValue(""));
+};
+
+describe("the list of logbooks", () => {
+  it("adds an empty one, opens it, and names it anew", async () => {
+    const { user } = await renderAt("#/data", <DataScreen />);
+    await add(user, "Rain evenings");
+    const row = await rowOf("Rain evenings");
+    expect(row.getByText("never opened")).toBeVisible();
+    await user.click(row.getByRole("button", { name: "Open", description: "Rain evenings" }));
+    expect(await (await rowOf("Rain evenings")).findByText("open now")).toBeVisible();
+    await user.click((await rowOf("Rain evenings")).getByRole("button", { name: "Rename" }));
+    const field = screen.getByRole("textbox", { name: "New name of the logbook" });
+    expect(field).toHaveFocus();
+    await user.clear(field);
+    await user.click(screen.getByRole("button", { name: "Rename", description: "" }));
+    expect(field).toHaveAccessibleDescription(/A logbook needs a name/);
+    await user.type(field, "Wet evenings{Enter}");
+    expect(await (await rowOf("Wet evenings")).findByText("open now")).toBeVisible();
+    expect(screen.queryByText("Rain evenings")).toBeNull();
+  });
+
+  it("shows markup and turned writing as the text it is, and refuses a name too long, keeping it", async () => {
+    const { user } = await renderAt("#/data", <DataScreen />);
+    const hostile = "<img src=x onerror=alert(1)> \u202Eevil";
+    await add(user, hostile);
+    expect((await screen.findByText(/onerror/)).tagName).toBe("BDI");
+    const field = screen.getByRole("textbox", { name: "Name of a new, empty logbook" });
+    await user.click(field);
+    await user.paste("x".repeat(500));
+    await user.keyboard("{Enter}");
+    expect(field).toHaveAccessibleDescription(/500 signs; at most 200/);
+    expect(field).toHaveValue("x".repeat(500));
+  });
+
+  it("removes the open one only after the word is typed, and opens the other", async () => {
+    const { user } = await renderAt("#/data", <DataScreen />);
+    await add(user, "Second");
+    await user.click((await rowOf("My logbook")).getByRole("button", { name: "Remove" }));
+    const dialog = screen.getByRole("alertdialog", { name: "Remove a logbook" });
+    expect(within(dialog).getByRole("button", { name: "Keep it" })).toHaveFocus();
+    expect(within(dialog).getByRole("button", { name: "Save a backup first" })).toBeVisible();
+    await user.click(within(dialog).getByRole("button", { name: "Remove for good" }));
+    const word = within(dialog).getByRole("textbox", { name: "Type “remove” to confirm" });
+    expect(word).toHaveAccessibleDescription(/was not removed/);
+    await user.type(word, "Remove");
+    await user.click(within(dialog).getByRole("button", { name: "Remove for good" }));
+    expect(await screen.findByText("1 in this browser")).toBeVisible();
+    expect(await (await rowOf("Second")).findByText("open now")).toBeVisible();
+    const left = (await indexedDB.databases()).filter(({ name }) => name?.startsWith("lap-ledger-"));
+    expect(left).toHaveLength(1);
+  });
+
+  it("gives an empty logbook when the last one is removed", async () => {
+    const { user } = await renderAt("#/data", <DataScreen />, (book) =>
+      addRig(book, {
+        from: "2026-01-01",
+        name: "",
+        screen: {},
+        view: {},
+        wheel: {},
+        pedals: {},
+        seat: {},
+        note: "",
+      }),
+    );
+    await user.click((await rowOf("My logbook")).getByRole("button", { name: "Remove" }));
+    await user.type(screen.getByRole("textbox", { name: /to confirm/ }), "remove");
+    await user.click(screen.getByRole("button", { name: "Remove for good" }));
+    expect(await screen.findAllByText("“My logbook” is removed.")).not.toHaveLength(0);
+    expect(await screen.findByText("open now")).toBeVisible();
+    expect(screen.getByText("1 in this browser")).toBeVisible();
+  });
+});
+
+describe("the demo", () => {
+  it("is loaded beside the own logbook and removed again, each with one button", async () => {
+    const demo = await writeBackup(noRows, {
+      title: "Demo: a club racer",
+      schema: newestSchema,
+      sha256: undefined,
+    });
+    vi.stubGlobal("fetch", async () => new Response(demo));
+    const { user } = await renderAt("#/data", <DataScreen />);
+    await user.click(await screen.findByRole("button", { name: "Load the demo logbook" }));
+    expect(await (await rowOf("Demo: a club racer")).findByText("demo · open now")).toBeVisible();
+    await user.click(screen.getByRole("button", { name: "Remove the demo logbook" }));
+    expect(await screen.findByText("1 in this browser")).toBeVisible();
+    expect(await (await rowOf("My logbook")).findByText("open now")).toBeVisible();
+  });
+
+  it("says so when it cannot be fetched, and changes nothing", async () => {
+    vi.stubGlobal("fetch", async () => Promise.reject(new TypeError("no connection")));
+    const { user } = await renderAt("#/data", <DataScreen />);
+    await user.click(await screen.findByRole("button", { name: "Load the demo logbook" }));
+    expect(
+      await screen.findAllByText(/Demo logbook not loaded\. The file could not be fetched\./),
+    ).not.toHaveLength(0);
+    expect(screen.getByText("1 in this browser")).toBeVisible();
+  });
+});
