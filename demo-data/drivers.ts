@@ -63,7 +63,7 @@ export function drawDriver(kind: DriverKind, chance: Chance): Driver {
   const paces = {
     flat: [1, 1],
     exponential: [30, 600],
-    power: [5, 60],
+    power: [10, 200],
     linear: [600, 2000],
   } as const;
   const [slow, fast] = paces[kind];
@@ -72,7 +72,7 @@ export function drawDriver(kind: DriverKind, chance: Chance): Driver {
     baseMs: evenly(chance, 60_000, 150_000),
     span: kind === "flat" ? 0 : evenly(chance, 0.01, 0.1),
     paceOfLearning: evenlyInLog(chance, slow, fast),
-    exponent: kind === "power" ? evenly(chance, -0.7, -0.2) : 0,
+    exponent: kind === "power" ? evenly(chance, -1, -0.3) : 0,
     sessionShift: evenly(chance, 0.001, 0.005),
     lapNoise: evenly(chance, 0.002, 0.008),
   };

@@ -28,6 +28,8 @@ export interface Trial {
   readonly laps?: readonly [number, number];
   /** Further shift of the session with this number (from 0; the first one to come has number `sessions`). */
   readonly extra?: (session: number, sessions: number) => number;
+  /** Makes another driver of the drawn one. */
+  readonly adjust?: (driver: Driver) => Driver;
   /** The events the method is told of. */
   readonly events?: (sessions: number) => readonly SessionEvent[];
 }
@@ -69,7 +71,8 @@ export function simulate(trial: Trial): Measured {
     held.set(kind, ahead);
     for (let n = 0; n < trial.drivers; n++) {
       const chance = chanceFrom(trial.seed + 1_000_003 * (n + 1) + 7919 * k + 31 * trial.sessions);
-      const all = drive(drawDriver(kind, chance), trial, chance);
+      const drawn = drawDriver(kind, chance);
+      const all = drive(trial.adjust?.(drawn) ?? drawn, trial, chance);
       const history = all.slice(0, trial.sessions);
       const later = all.slice(trial.sessions);
       const rate = history.reduce((sum, { laps }) => sum + laps, 0) / history.length;

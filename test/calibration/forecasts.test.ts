@@ -1,0 +1,31 @@
+import { describe, expect, test } from "vitest";
+import { brierShare, fifths, shareOf, simulate } from "./simulate.ts";
+
+/**
+ * Simulated drivers (flat, exponential, power, linear improvers, as many of each), fixed seed, 300 draws a forecast
+ * instead of 2,000 (which adds at most 0.03 of noise to a chance). The limits are those of our methods, §6.
+ */
+const trial = { drivers: 260, targetsEach: 6, draws: 300, seed: 11 };
+
+describe.each([3, 5, 8, 12, 20])("forecasts after %i sessions", (sessions) => {
+  const { held, outcomes } = simulate({ ...trial, sessions });
+
+  test("nine in ten later medians lie in the 90 % band, for each kind of driver", () => {
+    for (const [kind, ahead] of held) {
+      const share = shareOf(ahead.flat());
+      expect(share, kind).toBeGreaterThanOrEqual(0.85);
+      expect(share, kind).toBeLessThanOrEqual(0.97);
+    }
+  });
+
+  test("chances come true as often as they say, within 0.10 in each fifth", () => {
+    for (const { count, said, came } of fifths(outcomes)) {
+      expect(count).toBeGreaterThanOrEqual(400);
+      expect(Math.abs(came - said)).toBeLessThanOrEqual(0.1);
+    }
+  });
+
+  test.runIf(sessions >= 5)("they tell much more than the base rate", () => {
+    expect(brierShare(outcomes)).toBeLessThanOrEqual(0.65);
+  });
+});
