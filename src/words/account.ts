@@ -52,7 +52,7 @@ export function accountTitle({ account }: Pick<AccountReport, "account">): strin
   const isMost = cost * 2 > balance;
   const share = lines.some((line) => account.value[line] < 0)
     ? `${hundredths.say(cost)} a lap, ${whole} in all`
-    : `${(cost / 1000).toFixed(2)} of ${whole} a lap`;
+    : `${hundredths.digits(cost)} of ${whole} a lap`;
   return `${isMost ? "Mostly" : "Largest part:"} ${accountLineNames[largest]}${isMost ? ":" : ","} ${share}`;
 }
 

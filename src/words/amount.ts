@@ -1,17 +1,25 @@
-import { formatSeconds } from "#domain";
-
-/** A unit in which differences are told: its last digit, and the digits with the unit's sign. */
+/** A unit in which differences are told: its last digit, the digits alone, and the digits with the unit's sign. */
 export interface Unit {
   readonly step: number;
+  readonly digits: (size: number) => string;
   readonly say: (size: number) => string;
 }
 
+function aUnit(step: number, divisor: number, decimals: number, sign: string): Unit {
+  const digits = (size: number) => ((Math.round(size / step) * step) / divisor).toFixed(decimals);
+  return { step, digits, say: (size) => `${digits(size)} ${sign}` };
+}
+
 /** Differences of usual laps and scatters: ms told in hundredths of a second. */
-export const hundredths: Unit = { step: 10, say: (ms) => formatSeconds(ms, 2) };
+export const hundredths = aUnit(10, 1000, 2, "s");
 /** Differences of lap times, and what a lap adds: ms told in thousandths. */
-export const thousandths: Unit = { step: 1, say: (ms) => formatSeconds(ms) };
+export const thousandths = aUnit(1, 1000, 3, "s");
 /** Percent, in hundredths of one. */
-export const percents: Unit = { step: 0.01, say: (percent) => `${percent.toFixed(2)} %` };
+export const percents = aUnit(0.01, 1, 2, "%");
+/** Percent of a lap, in hundredths of one. */
+export const percentsOfALap = aUnit(0.01, 1, 2, "% of a lap");
+/** Thousandths of a whole, told in percent. */
+export const share = aUnit(1, 10, 1, "%");
 
 /** Steps that floating point counts one too far are taken back. */
 const SLACK = 1e-9;

@@ -1,11 +1,27 @@
-export { accountLineMeanings, accountLineNames, accountReading, accountTitle } from "./account.ts";
-export { cautions } from "./cautions.ts";
 /** Figures in sentences: the finding first, then the figures. */
+export {
+  type AccountLineName,
+  accountLineMeanings,
+  accountLineNames,
+  accountReading,
+  accountTitle,
+} from "./account.ts";
+export { cautions } from "./cautions.ts";
+export { sayChance } from "./chance.ts";
+export { sayCleanShare, sayMistakeShare, sayNearTheBest } from "./cleanShare.ts";
+export { steadinessReading, steadinessTitle } from "./consistency.ts";
+export { counted } from "./counted.ts";
 export { sayCounts } from "./counts.ts";
 export type { Evidence } from "./evidence.ts";
+export { sayForecastRecord } from "./forecastRecord.ts";
 export { sayLapTime } from "./lapTime.ts";
 export { type NextRun, type NextRunContext, suggestNextRun } from "./nextRun.ts";
+export { bandMeaning, type CurveFigures, type ExpectedDates, sayCurve, sayExpected } from "./outlook.ts";
+export { personalBestReading, personalBestTitle } from "./personalBest.ts";
+export { progressReading, progressTitle } from "./progress.ts";
+export { type KnownAtSetting, questionTarget } from "./questionTarget.ts";
 export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInRun } from "./runLines.ts";
 export { sayRun } from "./runSays.ts";
 export { sayScatter } from "./scatter.ts";
+export { sayProgress, sayTarget, sayTargetValue, targetFigure } from "./targets.ts";
 export { sayTooFew } from "./tooFew.ts";

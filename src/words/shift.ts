@@ -23,18 +23,22 @@ export function isClear({ low, high }: Pick<Shift, "low" | "high">): boolean {
 /**
  * Both ends of an interval in words, rounded outwards, so that what lies outside is ruled out.
  * @example sayBetween({ low: -96, high: 301 }, hundredths, pace) // "between 0.10 s faster and 0.31 s slower"
+ * @example sayBetween({ low: 20, high: 301 }, hundredths, pace) // "between 0.02 and 0.31 s slower"
  */
 export function sayBetween(
   { low, high }: Pick<Shift, "low" | "high">,
   unit: Unit,
-  words: Directions,
+  { fall, rise }: Directions,
 ): string {
   if (low === 0 && high === 0) return "no difference";
-  if (low >= 0)
-    return `between ${unit.say(towardsZero(low, unit))} and ${unit.say(awayFromZero(high, unit))} ${words.rise}`;
-  if (high <= 0)
-    return `between ${unit.say(towardsZero(high, unit))} and ${unit.say(awayFromZero(low, unit))} ${words.fall}`;
-  return `between ${unit.say(awayFromZero(low, unit))} ${words.fall} and ${unit.say(awayFromZero(high, unit))} ${words.rise}`;
+  if (low >= 0) return oneSide(low, high, unit, rise);
+  if (high <= 0) return oneSide(high, low, unit, fall);
+  return `between ${unit.say(awayFromZero(low, unit))} ${fall} and ${unit.say(awayFromZero(high, unit))} ${rise}`;
+}
+
+function oneSide(near: number, far: number, unit: Unit, direction: string): string {
+  const [least, most] = [towardsZero(near, unit), unit.say(awayFromZero(far, unit))];
+  return `${least === 0 ? "up to" : `between ${unit.digits(least)} and`} ${most} ${direction}`;
 }
 
 /**

@@ -1,0 +1,34 @@
+import type { NearTheBest, Share } from "#stats";
+
+/**
+ * Share of clean laps with its 90 % interval, the ends rounded outwards.
+ * @example "78 % of timed laps clean, between 70 and 85 %"
+ */
+export function sayCleanShare(share: Share | undefined): string {
+  if (share === undefined) return "No timed laps yet";
+  return `${Math.round(share.share * 100)} % of timed laps clean, ${between(share)} %`;
+}
+
+/**
+ * Laps with an own mistake, told for a hundred laps.
+ * @example "12 mistakes in 100 laps, between 8 and 17"
+ */
+export function sayMistakeShare(share: Share | undefined): string {
+  if (share === undefined) return "No laps yet";
+  const mistakes = Math.round(share.share * 100);
+  return `${mistakes === 1 ? "1 mistake" : `${mistakes} mistakes`} in 100 laps, ${between(share)}`;
+}
+
+/**
+ * Clean laps near the best one.
+ * @example "12 of 41 clean laps within 0.5 % of the best"
+ */
+export function sayNearTheBest(near: NearTheBest | undefined, marginPercent: number): string {
+  if (near === undefined) return "No clean laps yet";
+  const laps = near.laps === 1 ? "1 clean lap" : `${near.laps} clean laps`;
+  return `${near.within} of ${laps} within ${marginPercent} % of the best`;
+}
+
+function between({ low, high }: Share): string {
+  return `between ${Math.floor(low * 100)} and ${Math.ceil(high * 100)}`;
+}

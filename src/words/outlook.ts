@@ -1,0 +1,52 @@
+import { type CalendarDate, formatLapTime, sayDate } from "#domain";
+
+/** When 2, 10 and 18 of 20 futures have reached a target; absent where they have not. */
+export interface ExpectedDates {
+  readonly low: CalendarDate | undefined;
+  readonly mid: CalendarDate | undefined;
+  readonly high: CalendarDate | undefined;
+}
+
+/**
+ * When a target is likely to be reached.
+ * @param within how far was looked ahead, in words: "a year"
+ * @example "2 of 20 futures reach it by Sun 1 Nov 2026, 10 by Thu 3 Dec 2026, fewer than 18 within a year"
+ */
+export function sayExpected({ low, mid, high }: ExpectedDates, within: string): string {
+  if (low === undefined) return `Fewer than 2 of 20 futures reach it within ${within}`;
+  const first = `2 of 20 futures reach it by ${sayDate(low)}`;
+  if (mid === undefined) return `${first}, fewer than 10 within ${within}`;
+  const half = `${first}, 10 by ${sayDate(mid)}`;
+  return high === undefined ? `${half}, fewer than 18 within ${within}` : `${half}, 18 by ${sayDate(high)}`;
+}
+
+/** What the two forecast bands mean, for the chart. */
+export const bandMeaning =
+  "Of 20 sessions to come, 10 should fall in the dark band, 18 in the pale one and 2 outside.";
+
+/** What a practice curve says of the future: floor in ms and half-life in laps, each with its 90 % interval. */
+export interface CurveFigures {
+  readonly floor: { readonly low: number; readonly high: number };
+  readonly halfLife: { readonly low: number; readonly high: number } | undefined;
+  /** Probability that practice moves nothing. */
+  readonly flatChance: number;
+  readonly isMostlyAssumption: boolean;
+}
+
+/**
+ * Where practice leads: floor, half-life, and how sure that practice moves anything.
+ * @example "The usual lap levels off between 1:22.100 and 1:22.900. The gap halves in 60 to 400 laps. …"
+ */
+export function sayCurve({ floor, halfLife, flatChance, isMostlyAssumption }: CurveFigures): string {
+  const flat = Math.round(flatChance * 20);
+  return [
+    ...(isMostlyAssumption ? ["Mostly assumption: fewer than 4 sessions."] : []),
+    `The usual lap levels off between ${formatLapTime(floor.low)} and ${formatLapTime(floor.high)}.`,
+    ...(halfLife === undefined
+      ? []
+      : [`The gap halves in ${Math.floor(halfLife.low)} to ${Math.ceil(halfLife.high)} laps.`]),
+    flat === 0
+      ? "In fewer than 1 of 20 futures practice moves nothing."
+      : `In ${flat} of 20 futures practice moves nothing.`,
+  ].join(" ");
+}

@@ -1,0 +1,27 @@
+import { sayDate } from "#domain";
+import type { DatedBest } from "#stats";
+import { thousandths } from "./amount.ts";
+import { counted } from "./counted.ts";
+import { sayLapTime } from "./lapTime.ts";
+
+/**
+ * The PB and since when it stands.
+ * @param bests the page's personal-best line, oldest first
+ * @example "PB 1:23.704 since Wed 14 Oct 2026, 1.204 s under the first"
+ */
+export function personalBestTitle(bests: readonly DatedBest[]): string {
+  const [first, last] = [bests[0], bests.at(-1)];
+  if (first === undefined || last === undefined) return "No PB yet";
+  const pb = `PB ${sayLapTime(last.ms, last.decimals)} since ${sayDate(last.date)}`;
+  if (bests.length === 1) return pb;
+  const about = first.decimals < 3 || last.decimals < 3 ? "about " : "";
+  return `${pb}, ${about}${thousandths.say(first.ms - last.ms)} under the first`;
+}
+
+/** How the PB came down, and what a best lap does not say. */
+export function personalBestReading(bests: readonly DatedBest[]): string {
+  const first = bests[0];
+  if (first === undefined) return "The first clean lap with a time makes one.";
+  const steps = `${counted(bests.length, "step")} since ${sayDate(first.date)}.`;
+  return `${steps} More laps alone make a best lap faster: the best of ten compares sessions fairly.`;
+}

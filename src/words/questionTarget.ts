@@ -1,0 +1,84 @@
+import { type CalendarDate, sayDate, type Target } from "#domain";
+import { hundredths } from "./amount.ts";
+import { sayTargetValue, targetFigure } from "./targets.ts";
+
+/** What is known of the combo when a target is set; figures in the target's unit, absent where not known. */
+export interface KnownAtSetting {
+  readonly today: CalendarDate;
+  /** The target's own figure now: for a best-lap target the PB. */
+  readonly now?: number | undefined;
+  /** PB of the page, ms. */
+  readonly best?: number | undefined;
+  /** Fastest and slowest of the sessions' best laps, ms. */
+  readonly sessionBests?: { readonly low: number; readonly high: number } | undefined;
+  /** Where the practice curve levels off, of this kind of target, ms. */
+  readonly floor?: { readonly low: number; readonly high: number } | undefined;
+}
+
+/** A step under the best that is asked about though the sessions' bests lie closer together: share of the best. */
+const LEAST_STEP = 0.01;
+/** The same where no range of bests is known. Both are our own choice. */
+const STEP_WITHOUT_RANGE = 0.05;
+
+type Draft = Pick<Target, "kind" | "laps" | "value" | "by">;
+
+/**
+ * Questions about a target that may be a slip: a date gone by, a figure reached already, one out of reach of all that
+ * was driven, one under the practice curve's floor. A question is never a refusal.
+ * @returns none for a target that raises no question
+ * @example "1:20.000 is 3.70 s under your PB, and your sessions' bests lie within 1.20 s of each other: is it meant?"
+ */
+export function questionTarget(target: Draft, known: KnownAtSetting): readonly string[] {
+  const { value } = target;
+  const reached = known.now !== undefined && isAtLeastAsGood(target, known.now);
+  return [
+    target.by !== undefined && target.by < known.today
+      ? `${sayDate(target.by)} has passed: which date is meant?`
+      : undefined,
+    reached
+      ? `Your ${targetFigure(target)} is ${sayTargetValue(target.kind, known.now)} already: is ${sayTargetValue(target.kind, value)} meant?`
+      : (fasterThanBest(target, known) ?? farUnder(target, known)),
+    target.kind === "cleanShare" && value >= 1000 && !reached
+      ? "Every lap clean: one mistake misses it. Is it meant?"
+      : undefined,
+    reached ? undefined : underFloor(target, known),
+  ].filter((question) => question !== undefined);
+}
+
+function isAtLeastAsGood({ kind, value }: Draft, now: number): boolean {
+  return kind === "cleanShare" ? now >= value : now <= value;
+}
+
+function isLapTime({ kind }: Draft): boolean {
+  return kind === "best" || kind === "median" || kind === "meanOf";
+}
+
+function fasterThanBest(target: Draft, { best }: KnownAtSetting): string | undefined {
+  if ((target.kind !== "median" && target.kind !== "meanOf") || best === undefined || target.value >= best)
+    return undefined;
+  return `A ${targetFigure(target)} of ${sayTargetValue(target.kind, target.value)} is faster than your PB of ${sayTargetValue("best", best)}: is it meant?`;
+}
+
+function farUnder(target: Draft, { now, sessionBests }: KnownAtSetting): string | undefined {
+  const { kind, value } = target;
+  if (now === undefined) return undefined;
+  if (kind === "scatter")
+    return value * 2 < now
+      ? `That is under half of your scatter of ${sayTargetValue(kind, now)}: is it meant?`
+      : undefined;
+  if (!isLapTime(target)) return undefined;
+  const under = now - value;
+  const than = kind === "best" ? "your PB" : `your ${targetFigure(target)} now`;
+  const start = `${sayTargetValue(kind, value)} is ${hundredths.say(under)} under ${than}`;
+  if (kind !== "best" || sessionBests === undefined)
+    return under > now * STEP_WITHOUT_RANGE ? `${start}: is it meant?` : undefined;
+  const range = sessionBests.high - sessionBests.low;
+  if (under <= Math.max(range, now * LEAST_STEP)) return undefined;
+  return `${start}, and your sessions' bests lie within ${hundredths.say(range)} of each other: is it meant?`;
+}
+
+function underFloor(target: Draft, { floor }: KnownAtSetting): string | undefined {
+  if (floor === undefined || !isLapTime(target) || target.value >= floor.low) return undefined;
+  const [low, high] = [sayTargetValue("best", floor.low), sayTargetValue("best", floor.high)];
+  return `Your ${targetFigure(target)} seems to level off between ${low} and ${high}, and the target lies under that: is it meant?`;
+}

@@ -1,0 +1,62 @@
+import { type Figure, formatLapTime, sayDate, type Target, type TargetKind } from "#domain";
+import type { TargetProgress } from "#stats";
+import { hundredths, sayAmount, share, thousandths, type Unit } from "./amount.ts";
+import { asSentence, counted } from "./counted.ts";
+import { sayTooFew } from "./tooFew.ts";
+
+const units: Readonly<Record<TargetKind, Unit>> = {
+  best: thousandths,
+  median: thousandths,
+  meanOf: thousandths,
+  scatter: hundredths,
+  cleanShare: share,
+};
+
+/**
+ * A figure in a target's unit.
+ * @example sayTargetValue("scatter", 300) // "± 0.30 s"
+ */
+export function sayTargetValue(kind: TargetKind, value: number): string {
+  if (kind === "scatter") return `± ${hundredths.say(value)}`;
+  return kind === "cleanShare" ? share.say(value) : formatLapTime(value);
+}
+
+/** What a target's figure is called: "usual lap". */
+export function targetFigure({ kind, laps }: Pick<Target, "kind" | "laps">): string {
+  switch (kind) {
+    case "best":
+      return "best lap";
+    case "median":
+      return "usual lap";
+    case "meanOf":
+      return laps === undefined ? "mean lap" : `mean of ${counted(laps, "lap")}`;
+    case "scatter":
+      return "scatter";
+    case "cleanShare":
+      return "share of clean laps";
+  }
+}
+
+/**
+ * A target in words.
+ * @example "Best lap 1:23.000 by Wed 14 Oct 2026"
+ */
+export function sayTarget(target: Pick<Target, "kind" | "laps" | "value" | "by">): string {
+  const by = target.by === undefined ? "" : ` by ${sayDate(target.by)}`;
+  return asSentence(`${targetFigure(target)} ${sayTargetValue(target.kind, target.value)}${by}`);
+}
+
+/**
+ * How far a target is reached.
+ * @example "75 % of the way, 0.250 s to go"
+ */
+export function sayProgress({ kind }: Pick<Target, "kind">, progress: Figure<TargetProgress>): string {
+  if (!progress.known) return sayTooFew(progress.reason);
+  const unit = units[kind];
+  const { progress: way, left } = progress.value;
+  const toGo = kind === "cleanShare" ? -left : left;
+  if (toGo <= 0) return toGo === 0 ? "Reached" : `Reached, with ${sayAmount(toGo, unit)} to spare`;
+  if (way >= 0) return `${Math.floor(way * 100)} % of the way, ${sayAmount(toGo, unit)} to go`;
+  const further = toGo - toGo / (1 - way);
+  return `${sayAmount(toGo, unit)} to go, ${sayAmount(further, unit)} further than when it was set`;
+}

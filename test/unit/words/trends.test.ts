@@ -1,0 +1,186 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { known, unknown } from "#domain";
+import type { SessionPoint, SessionTrend } from "#stats";
+import { progressReading, progressTitle, steadinessReading, steadinessTitle } from "#words";
+import { expectWellFormed } from "./wellFormed.ts";
+
+function aPoint(date: string, fields: Partial<SessionPoint> = {}): SessionPoint {
+  return {
+    sessionId: date,
+    date,
+    startedAt: Date.parse(date),
+    isPresentPage: true,
+    laps: 20,
+    paceLaps: 15,
+    mistakes: 1,
+    drivingMs: 1_700_000,
+    median: 84_000,
+    lowerQuartile: 83_800,
+    upperQuartile: 84_300,
+    best: 83_500,
+    bestOfTen: 83_600,
+    consistency: undefined,
+    ...fields,
+  };
+}
+
+const twelveWeeks = [
+  aPoint("2026-01-05", { isPresentPage: false }),
+  aPoint("2026-08-03"),
+  aPoint("2026-09-01"),
+  aPoint("2026-10-26"),
+  aPoint("2026-11-20", { median: undefined }),
+];
+
+function aTrend(fields: Partial<SessionTrend>): SessionTrend {
+  return {
+    sessions: 9,
+    p: 0.4,
+    tau: -0.1,
+    finding: "no clear change",
+    perWeek: { slope: 10, low: -60, high: 98 },
+    per100Laps: { slope: 20, low: -100, high: 160 },
+    change: 420,
+    moreSessions: 9,
+    ...fields,
+  };
+}
+
+const progress = (fields: Partial<SessionTrend>, points = twelveWeeks) => {
+  const review = { trend: known(aTrend(fields)), points };
+  return [progressTitle(review), progressReading(review)];
+};
+
+const falling = { finding: "falling", perWeek: { slope: -35, low: -60, high: -17 } } as const;
+
+describe("the progress chart's words", () => {
+  it("say what is ruled out and when an answer is likely where there is no clear change", () =>
+    expect(progress({})).toEqual([
+      "No clear change in 12 weeks: not slower by more than 0.10 s a week",
+      "From 9 sessions: between 0.06 s faster and 0.10 s slower a week. About 9 more sessions like these would show a change of 0.42 s.",
+    ]));
+
+  it("say how much faster over the weeks, and how much of it is sure", () =>
+    expect(progress({ ...falling, per100Laps: { slope: -70, low: -120, high: -34 } })).toEqual([
+      "Usual lap faster by 0.42 s in 12 weeks, surely more than 0.20 s",
+      "From 9 sessions: between 0.01 and 0.06 s faster a week. Per 100 laps: between 0.03 and 0.12 s faster. Sessions in a row are alike, so this is a little too sure.",
+    ]));
+
+  it("call a direction that the test did not find a matter of chance", () =>
+    expect(progress({ perWeek: { slope: -30, low: -60, high: -4 }, moreSessions: 1 })).toEqual([
+      "No clear change in 12 weeks: not faster by more than 0.06 s a week",
+      "From 9 sessions: up to 0.06 s faster a week, perhaps by chance. About 1 more session like these would show a change of 0.42 s.",
+    ]));
+
+  it("say when the sessions are enough, or never will be", () => {
+    expect(progress({ moreSessions: 0 })[1]).toContain(
+      "Sessions like these show a change of 0.42 s in 16 of 20 cases.",
+    );
+    expect(progress({ moreSessions: undefined })[1]).toContain(
+      "To show a change of 0.42 s would take more than 500 sessions like these.",
+    );
+    expect(progress({ change: 0, moreSessions: undefined })[1]).toBe(
+      "From 9 sessions: between 0.06 s faster and 0.10 s slower a week.",
+    );
+  });
+
+  it("tell days under two weeks", () =>
+    expect(progress({}, [aPoint("2026-10-01"), aPoint("2026-10-10")])[0]).toContain(
+      "No clear change in 9 days:",
+    ));
+
+  it("say how many sessions are missing", () => {
+    const review = { trend: unknown("needs 5 sessions with 5 pace laps, has 3"), points: [] };
+    expect(progressTitle(review)).toBe("Not enough sessions with 5 pace laps yet: 3 of 5");
+    expectWellFormed(progressReading(review));
+  });
+});
+
+describe("the consistency chart's words", () => {
+  it("say steadier, in percent of a lap", () => {
+    const perWeek = { slope: -0.01, low: -0.02, high: -0.004 };
+    const review = {
+      steadiness: known(aTrend({ finding: "falling", perWeek, per100Laps: undefined })),
+      points: twelveWeeks,
+    };
+    expect(steadinessTitle(review)).toBe(
+      "Steadier by 0.12 % of a lap in 12 weeks, surely more than 0.04 % of a lap",
+    );
+    expect(steadinessReading(review)).toBe(
+      "From 9 sessions: up to 0.02 % of a lap steadier a week. Sessions in a row are alike, so this is a little too sure.",
+    );
+  });
+
+  it("rule out what they can", () => {
+    const perWeek = { slope: 0.001, low: -0.012, high: 0.018 };
+    const review = {
+      steadiness: known(aTrend({ perWeek, change: 0.1, moreSessions: 30 })),
+      points: twelveWeeks,
+    };
+    expect(steadinessTitle(review)).toBe(
+      "No clear change in 12 weeks: not less steady by more than 0.02 % of a lap a week",
+    );
+    expect(steadinessReading(review)).toContain(
+      "About 30 more sessions like these would show a change of 0.10 % of a lap.",
+    );
+  });
+});
+
+describe("any trend", () => {
+  const slopes = fc
+    .tuple(
+      fc.double({ min: -900, max: 900, noNaN: true }),
+      fc.double({ min: 0, max: 400, noNaN: true }),
+      fc.double({ min: 0, max: 400, noNaN: true }),
+    )
+    .map(([slope, below, above]) => ({ slope, low: slope - below, high: slope + above }));
+  const trends = fc
+    .record({
+      perWeek: slopes,
+      per100Laps: fc.option(slopes, { nil: undefined }),
+      isFound: fc.boolean(),
+      moreSessions: fc.option(fc.nat(500), { nil: undefined }),
+      sessions: fc.integer({ min: 5, max: 300 }),
+    })
+    .map(({ perWeek, per100Laps, isFound, ...rest }): SessionTrend => {
+      const isClear = isFound && (perWeek.low > 0 || perWeek.high < 0);
+      return aTrend({
+        ...rest,
+        perWeek,
+        per100Laps,
+        finding: !isClear ? "no clear change" : perWeek.high < 0 ? "falling" : "rising",
+      });
+    });
+
+  it("claims a direction only where it was found, and rules out only what lies outside the interval", () =>
+    fc.assert(
+      fc.property(trends, fc.integer({ min: 1, max: 400 }), (trend, days) => {
+        const points = [
+          aPoint("2026-01-01"),
+          { ...aPoint("2026-01-01"), date: new Date(Date.UTC(2026, 0, 1 + days)).toISOString().slice(0, 10) },
+        ];
+        const title = progressTitle({ trend: known(trend), points });
+        const reading = progressReading({ trend: known(trend), points });
+        expectWellFormed(title);
+        expectWellFormed(reading);
+        const { low, high } = trend.perWeek;
+        if (trend.finding !== "no clear change") {
+          expect(title).toContain(
+            trend.finding === "falling" ? "Usual lap faster by" : "Usual lap slower by",
+          );
+          const least = Number(/surely more than ([\d.]+)/.exec(title)?.[1] ?? 0) * 1000;
+          const near = (Math.min(Math.abs(low), Math.abs(high)) * days) / 7;
+          expect(least).toBeLessThanOrEqual(near + 1e-3);
+          return;
+        }
+        expect(title.startsWith("No clear change in ")).toBe(true);
+        const [, direction, bound] = /not (slower|faster) by more than ([\d.:]+) s/.exec(title) ?? [];
+        const end = direction === "slower" ? high : -low;
+        expect(Number(bound) * 1000).toBeGreaterThanOrEqual(end - 1e-3);
+        if (low >= 0 || high <= 0) expect(reading).toContain("perhaps by chance");
+        else if (low < 0 && high > 0) expect(reading).toMatch(/between .* faster and .* slower a week\./);
+      }),
+      { seed: 11 },
+    ));
+});
