@@ -12,7 +12,7 @@ export { sayCleanShare, sayMistakeShare, sayNearTheBest } from "./cleanShare.ts"
 export { steadinessReading, steadinessTitle } from "./consistency.ts";
 export { counted } from "./counted.ts";
 export { sayCounts } from "./counts.ts";
-export type { Evidence } from "./evidence.ts";
+export { type Evidence, type Rests, sayEvidence } from "./evidence.ts";
 export { sayForecastRecord } from "./forecastRecord.ts";
 export { sayLapTime } from "./lapTime.ts";
 export { type NextRun, type NextRunContext, suggestNextRun } from "./nextRun.ts";

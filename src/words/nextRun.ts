@@ -1,6 +1,6 @@
 import { LEAST_FOR_SPREAD, type RunReport, type SessionReport } from "#stats";
 import { counted } from "./counted.ts";
-import type { Evidence } from "./evidence.ts";
+import type { Rests } from "./evidence.ts";
 import { sayTooFew } from "./tooFew.ts";
 import { workOnLine } from "./workOnLine.ts";
 
@@ -10,8 +10,7 @@ export interface NextRun {
   readonly suggestion: string;
   /** The figure it rests on. */
   readonly reason: string;
-  /** What that figure, and what the advice, rests on. */
-  readonly evidence: { readonly reason: Evidence; readonly advice: Evidence };
+  readonly evidence: Rests;
   /** How to see in the next run or session whether it worked. */
   readonly check: string;
 }

@@ -56,6 +56,7 @@ export function sayProgress({ kind }: Pick<Target, "kind">, progress: Figure<Tar
   const { progress: way, left } = progress.value;
   const toGo = kind === "cleanShare" ? -left : left;
   if (toGo <= 0) return toGo === 0 ? "Reached" : `Reached, with ${sayAmount(toGo, unit)} to spare`;
+  if (way >= 1) return `${sayAmount(toGo, unit)} to go, though it was reached when it was set`;
   if (way >= 0) return `${Math.floor(way * 100)} % of the way, ${sayAmount(toGo, unit)} to go`;
   const further = toGo - toGo / (1 - way);
   return `${sayAmount(toGo, unit)} to go, ${sayAmount(further, unit)} further than when it was set`;

@@ -1,0 +1,100 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { known, unknown } from "#domain";
+import { type TimeAccount, timeAccount } from "#stats";
+import { accountLineMeanings, accountLineNames, accountReading, accountTitle } from "#words";
+import { expectWellFormed } from "./wellFormed.ts";
+
+function anAccount(lines: Partial<TimeAccount>): {
+  readonly account: { readonly known: true; readonly value: TimeAccount };
+} {
+  const { pace = 0, repeatability = 0, mistakes = 0, others = 0, ...beside } = lines;
+  const balance = pace + repeatability + mistakes + others;
+  return {
+    account: known({
+      pace,
+      repeatability,
+      mistakes,
+      others,
+      balance,
+      laps: 31,
+      cutLaps: 0,
+      withoutTime: 0,
+      sessions: 1,
+      sessionsLeftOut: 0,
+      ...beside,
+    }),
+  };
+}
+
+describe("the time account's title", () => {
+  it.each<[Partial<TimeAccount>, string]>([
+    [{ repeatability: 560, pace: 300, mistakes: 150 }, "Mostly repeatability: 0.56 of 1.01 s a lap"],
+    [{ repeatability: 560, pace: 480, mistakes: 400 }, "Largest part: repeatability, 0.56 of 1.44 s a lap"],
+    [{ repeatability: 560, pace: -300, mistakes: 150 }, "Mostly repeatability: 0.56 s a lap, 0.41 s in all"],
+    [{ others: 900, repeatability: 100 }, "Mostly others on track: 0.90 of 1.00 s a lap"],
+    [{ pace: -400, repeatability: 280 }, "Mean lap 0.12 s under the target"],
+    [{}, "Mean lap at the target"],
+  ])("%o", (lines, title) => {
+    expect(accountTitle(anAccount(lines))).toBe(title);
+    expectWellFormed(title);
+  });
+
+  it("says how many laps are missing", () =>
+    expect(accountTitle({ account: unknown("needs 5 pace laps, has 3 in its best session") })).toBe(
+      "Not enough pace laps yet: 3 of 5 in its best session",
+    ));
+});
+
+describe("the time account's reading", () => {
+  it("names the target and counts what stays out", () =>
+    expect(
+      accountReading({
+        ...anAccount({ repeatability: 560, mistakes: 150, cutLaps: 2, withoutTime: 1 }),
+        target: { ms: 83_704, from: "pb" },
+      }),
+    ).toBe(
+      "Against the PB before the session, 1:23.704, from 31 laps: the mean lap is at +0.71 s. To work on: repeatability, 0.56 s a lap. Not in it: 2 cut laps and 1 lap without a time.",
+    ));
+
+  it("of a period says that each session had its own target", () =>
+    expect(accountReading(anAccount({ others: 200, sessions: 6, sessionsLeftOut: 2 }))).toBe(
+      "Each session against its own target, from 31 laps in 6 sessions: the mean lap is at +0.20 s. Nothing of yours is lost against it. Not in it: 2 sessions with too few laps or no target.",
+    ));
+
+  it("has a name and a meaning for each line", () =>
+    expect(Object.keys(accountLineMeanings)).toEqual(Object.keys(accountLineNames)));
+});
+
+describe("any time account", () => {
+  const laps = fc.array(
+    fc.record({
+      ms: fc.option(fc.integer({ min: 80_000, max: 95_000 }), { nil: undefined }),
+      kind: fc.constantFrom("clean", "cut", "off", "traffic"),
+    }),
+    { minLength: 5, maxLength: 40 },
+  );
+
+  it("names the line with the greatest loss, and a share that is true", () =>
+    fc.assert(
+      fc.property(laps, fc.integer({ min: 80_000, max: 90_000 }), (driven, targetMs) => {
+        const session = driven.map(({ ms, kind }) => ({
+          ms,
+          pace: kind === "clean" && ms !== undefined,
+          remarks: kind === "clean" ? [] : [{ kind }],
+        })) as Parameters<typeof timeAccount>[0][number];
+        const account = timeAccount([session], targetMs);
+        const title = accountTitle({ account });
+        expectWellFormed(title);
+        expectWellFormed(accountReading({ account, target: { ms: targetMs, from: "session" } }));
+        if (!account.known || account.value.balance <= 0) return;
+        const { pace, repeatability, mistakes, others, balance } = account.value;
+        const named = Object.entries({ pace, repeatability, mistakes, "others on track": others });
+        const largest = Math.max(pace, repeatability, mistakes, others);
+        const inTitle = named.filter(([name]) => title.includes(` ${name}`)).map(([, ms]) => ms);
+        expect(inTitle).toEqual([largest]);
+        expect(title.startsWith("Mostly")).toBe(largest * 2 > balance);
+      }),
+      { seed: 2 },
+    ));
+});

@@ -1,0 +1,135 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { type Figure, known, unknown } from "#domain";
+import { largestLine, type RunReport, type SessionReport, type TimeAccount } from "#stats";
+import { type NextRun, sayEvidence, suggestNextRun } from "#words";
+import { aReport, someCounts } from "./aReport.ts";
+import { expectWellFormed } from "./wellFormed.ts";
+
+const spread = { kind: "spread", scatterMs: 300, percent: 0.36, laps: 8 } as const;
+
+function anAccount(pace: number, repeatability: number, mistakes: number): Figure<TimeAccount> {
+  const balance = pace + repeatability + mistakes;
+  return known({
+    pace,
+    repeatability,
+    mistakes,
+    others: 0,
+    balance,
+    laps: 20,
+    cutLaps: 0,
+    withoutTime: 0,
+    sessions: 1,
+    sessionsLeftOut: 0,
+  });
+}
+
+function next(
+  fields: Partial<RunReport> = {},
+  account: Figure<TimeAccount> = unknown("no target, reference lap or personal best to measure against"),
+  cornersOfMistakes: readonly number[] = [],
+  sector?: number,
+): NextRun {
+  const line = account.known ? largestLine(account.value) : undefined;
+  const workOn: SessionReport["workOn"] =
+    account.known && line !== undefined ? { line, ms: account.value[line], sector } : undefined;
+  const suggested = suggestNextRun(aReport(spread, fields), {
+    session: { account, workOn },
+    cornersOfMistakes,
+  });
+  for (const sentence of [
+    suggested.suggestion,
+    suggested.reason,
+    suggested.check,
+    sayEvidence(suggested.evidence),
+  ])
+    expectWellFormed(sentence);
+  return suggested;
+}
+
+describe("the next run", () => {
+  it("works on the largest line of the account", () => {
+    expect(next({}, anAccount(100, 300, 50)).reason).toBe(
+      "Repeatability costs most: 0.30 s a lap between your mean lap and your best ones.",
+    );
+    expect(next({}, anAccount(100, 50, 300)).reason).toBe(
+      "Mistakes cost most: 0.30 s a lap, laps without a time not counted.",
+    );
+    expect(next({}, anAccount(300, 50, 100)).reason).toBe(
+      "Pace costs most: your best laps are 0.30 s a lap off the target.",
+    );
+  });
+
+  it("names the sector that holds most of it", () => {
+    expect(next({}, anAccount(100, 300, 50), [], 1).suggestion).toContain("sector 2");
+    expect(next({}, anAccount(300, 100, 50), [], 0).suggestion).toContain("sector 1 first");
+  });
+
+  it("is about one corner when two or more mistakes name it", () => {
+    const suggested = next({ mistakes: 3 }, anAccount(100, 300, 50), [7, 5, 5]);
+    expect(suggested.suggestion).toBe(
+      "8 laps with corner 5 in mind: brake earlier there and keep the rest as it is.",
+    );
+    expect(suggested.reason).toBe("Corner 5 stands in 2 remarks of mistakes.");
+    expect(next({ mistakes: 2 }, anAccount(100, 300, 50), [5, 7]).suggestion).not.toContain("corner");
+  });
+
+  it("is slower and clean after mistakes in a third of the laps", () => {
+    const suggested = next({ mistakes: 3, counts: someCounts({ pace: 6, mistake: 3 }) });
+    expect(suggested.suggestion).toBe("8 laps at learning effort, 70–80 %, all of them clean.");
+    expect(suggested.reason).toBe("3 mistakes in 9 laps.");
+  });
+
+  it("is the same again after a few laps", () => {
+    const suggested = next({ laps: 3, counts: someCounts({ pace: 3 }) }, anAccount(100, 300, 50));
+    expect(suggested.suggestion).toBe("The same again, 8 laps in a row.");
+    expect(suggested.reason).toBe("Not enough laps to say: 3 of 5.");
+  });
+
+  it("is a pace run after a drill, and the same again in the wet", () => {
+    expect(next({ isPace: false, counts: someCounts({ drill: 8 }) }).suggestion).toBe(
+      "A pace run of 8 laps.",
+    );
+    expect(next({ isPace: false, counts: someCounts({ wet: 8 }) }).suggestion).toBe(
+      "The same again while the surface stays as it is.",
+    );
+  });
+
+  it("says so when there is nothing to measure against, nothing lost, or a guest drove", () => {
+    expect(next().reason).toBe("No target, reference lap or personal best to measure against.");
+    expect(next({}, anAccount(-100, 0, 0)).suggestion).toBe("The same again, or set a faster target.");
+    expect(next({ isGuest: true }).reason).toBe("Someone else drove this run.");
+  });
+
+  it("says what reason and advice rest on", () =>
+    expect(sayEvidence(next().evidence)).toBe(
+      "The reason: measured on you. The advice: common practice, no source.",
+    ));
+
+  it("is one well-formed suggestion whatever the run was", () =>
+    fc.assert(
+      fc.property(
+        fc.record({
+          isGuest: fc.boolean(),
+          isPace: fc.boolean(),
+          laps: fc.nat(20),
+          mistakes: fc.nat(8),
+          counts: fc.record({ pace: fc.nat(20), wet: fc.nat(3), mistake: fc.nat(8) }).map(someCounts),
+        }),
+        fc.tuple(
+          fc.integer({ min: -900, max: 900 }),
+          fc.integer({ min: 0, max: 900 }),
+          fc.integer({ min: -100, max: 900 }),
+        ),
+        fc.array(fc.integer({ min: 1, max: 12 }), { maxLength: 6 }),
+        fc.option(fc.nat(4), { nil: undefined }),
+        (fields, [pace, repeatability, mistakes], corners, sector) => {
+          const suggested = next(fields, anAccount(pace, repeatability, mistakes), corners, sector);
+          const corner = /corner (\d+)/i.exec(suggested.suggestion)?.[1];
+          if (corner !== undefined)
+            expect(corners.filter((number) => number === Number(corner)).length).toBeGreaterThanOrEqual(2);
+        },
+      ),
+      { seed: 4 },
+    ));
+});

@@ -1,0 +1,91 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { bandMeaning, cautions, sayChance, sayCurve, sayExpected, sayForecastRecord } from "#words";
+import { expectWellFormed } from "./wellFormed.ts";
+
+describe("chance", () => {
+  it.each([
+    [0.7, "reached in 14 of 20 futures, missed in 6"],
+    [0.01, "reached in fewer than 1 of 20 futures, missed in more than 19"],
+    [0.99, "reached in more than 19 of 20 futures, missed in fewer than 1"],
+    [0.95, "reached in 19 of 20 futures, missed in 1"],
+  ])("%d is %s", (chance, sentence) => expect(sayChance(chance)).toBe(sentence));
+
+  it("adds up to twenty and is never further off than half a future", () =>
+    fc.assert(
+      fc.property(fc.double({ min: 0.026, max: 0.974, noNaN: true }), (chance) => {
+        const [reached = 0, all, missed = 0] = (sayChance(chance).match(/\d+/g) ?? []).map(Number);
+        expect(all).toBe(20);
+        expect(reached + missed).toBe(20);
+        expect(Math.abs(reached / 20 - chance)).toBeLessThanOrEqual(0.0250001);
+      }),
+      { seed: 8 },
+    ));
+});
+
+describe("when a target is likely to be reached", () => {
+  const [low, mid, high] = ["2026-11-01", "2026-12-03", "2027-02-05"];
+  it.each([
+    [
+      { low, mid, high },
+      "2 of 20 futures reach it by Sun 1 Nov 2026, 10 by Thu 3 Dec 2026, 18 by Fri 5 Feb 2027",
+    ],
+    [
+      { low, mid, high: undefined },
+      "2 of 20 futures reach it by Sun 1 Nov 2026, 10 by Thu 3 Dec 2026, fewer than 18 within a year",
+    ],
+    [
+      { low, mid: undefined, high: undefined },
+      "2 of 20 futures reach it by Sun 1 Nov 2026, fewer than 10 within a year",
+    ],
+    [
+      { low: undefined, mid: undefined, high: undefined },
+      "Fewer than 2 of 20 futures reach it within a year",
+    ],
+  ])("%o", (dates, sentence) => expect(sayExpected(dates, "a year")).toBe(sentence));
+});
+
+describe("the practice curve in words", () => {
+  const curve = {
+    floor: { low: 82_100.4, high: 82_900 },
+    halfLife: { low: 60.4, high: 399.2 },
+    flatChance: 0.3,
+    isMostlyAssumption: false,
+  };
+
+  it("tells floor, half-life and the chance that practice moves nothing", () =>
+    expect(sayCurve(curve)).toBe(
+      "The usual lap levels off between 1:22.100 and 1:22.900. The gap halves in 60 to 400 laps. In 6 of 20 futures practice moves nothing.",
+    ));
+
+  it("says when it is mostly assumption, and leaves out a half-life that says nothing", () =>
+    expect(sayCurve({ ...curve, halfLife: undefined, flatChance: 0.01, isMostlyAssumption: true })).toBe(
+      "Mostly assumption: fewer than 4 sessions. The usual lap levels off between 1:22.100 and 1:22.900. In fewer than 1 of 20 futures practice moves nothing.",
+    ));
+
+  it("explains the bands so that they add up to twenty", () => {
+    const [all, , pale = 0, outside = 0] = (bandMeaning.match(/\d+/g) ?? []).map(Number);
+    expect(pale + outside).toBe(all);
+  });
+});
+
+describe("the app's forecast record", () => {
+  it("stands against always saying the usual share", () =>
+    expect(sayForecastRecord({ forecasts: 12, score: 0.181, baseScore: 0.24 })).toBe(
+      "12 forecasts so far: error 0.18, always saying the usual share 0.24. Lower is better, 0 is perfect.",
+    ));
+
+  it("needs five", () =>
+    expect(sayForecastRecord({ forecasts: 3, score: 0.1, baseScore: 0.2 })).toBe(
+      "Not enough forecasts that came due yet: 3 of 5",
+    ));
+});
+
+describe("the cautions", () => {
+  it("are well formed and name what decides", () => {
+    for (const caution of Object.values(cautions)) expectWellFormed(caution);
+    expect(cautions.wheel).toMatch(/8 N·m.*thumbs.*stop button.*children.*maker's manual/);
+    expect(cautions.health).toMatch(/nausea.*break every hour.*photosensitive epilepsy.*makers' manuals/);
+    expect(cautions.simulatorOnly).toMatch(/road.*local law.*circuit's rules.*licensed instruction/);
+  });
+});

@@ -1,0 +1,66 @@
+import { describe, expect, it } from "vitest";
+import { questionTarget } from "#words";
+import { expectWellFormed } from "./wellFormed.ts";
+
+const today = "2026-10-01";
+const combo = { today, now: 83_704, best: 83_704, sessionBests: { low: 83_704, high: 84_904 } };
+
+function question(...[target, known]: Parameters<typeof questionTarget>): readonly string[] {
+  const questions = questionTarget(target, known);
+  for (const one of questions) expectWellFormed(one);
+  return questions;
+}
+
+describe("a target is questioned", () => {
+  it("not where it is in reach", () => {
+    expect(question({ kind: "best", value: 83_000, by: today }, combo)).toEqual([]);
+    expect(question({ kind: "median", value: 84_000 }, { ...combo, now: 84_500 })).toEqual([]);
+    expect(question({ kind: "scatter", value: 200 }, { today, now: 300 })).toEqual([]);
+    expect(question({ kind: "best", value: 83_000 }, { today })).toEqual([]);
+  });
+
+  it("when its date has passed", () =>
+    expect(question({ kind: "best", value: 83_000, by: "2026-09-30" }, combo)).toEqual([
+      "Wed 30 Sep 2026 has passed: which date is meant?",
+    ]));
+
+  it("when it is reached already", () => {
+    expect(question({ kind: "best", value: 84_000 }, combo)).toEqual([
+      "Your best lap is 1:23.704 already: is 1:24.000 meant?",
+    ]);
+    expect(question({ kind: "cleanShare", value: 700 }, { today, now: 750 })).toEqual([
+      "Your share of clean laps is 75.0 % already: is 70.0 % meant?",
+    ]);
+  });
+
+  it("when it is further under the PB than the sessions' bests lie apart", () =>
+    expect(question({ kind: "best", value: 80_004 }, combo)).toEqual([
+      "1:20.004 is 3.70 s under your PB, and your sessions' bests lie within 1.20 s of each other: is it meant?",
+    ]));
+
+  it("when it is more than a twentieth under the figure now and no range is known", () => {
+    expect(question({ kind: "best", value: 79_000 }, { today, now: 83_704 })).toEqual([
+      "1:19.000 is 4.70 s under your PB: is it meant?",
+    ]);
+    expect(question({ kind: "scatter", value: 100 }, { today, now: 300 })).toEqual([
+      "That is under half of your scatter of ± 0.30 s: is it meant?",
+    ]);
+  });
+
+  it("when a usual lap would beat the PB", () =>
+    expect(question({ kind: "median", value: 83_000 }, { ...combo, now: 84_500 })).toEqual([
+      "A usual lap of 1:23.000 is faster than your PB of 1:23.704: is it meant?",
+    ]));
+
+  it("when it lies under the floor of the practice curve", () =>
+    expect(
+      question({ kind: "best", value: 83_000 }, { ...combo, floor: { low: 83_100, high: 83_600 } }),
+    ).toEqual([
+      "Your best lap seems to level off between 1:23.100 and 1:23.600, and the target lies under that: is it meant?",
+    ]));
+
+  it("when it asks for every lap clean", () =>
+    expect(question({ kind: "cleanShare", value: 1000 }, { today, now: 750 })).toEqual([
+      "Every lap clean: one mistake misses it. Is it meant?",
+    ]));
+});
