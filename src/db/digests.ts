@@ -92,21 +92,24 @@ async function keepDigests<D>(
   digests: readonly SessionDigest<D>[],
   { methodVersion, bestKeyOf }: DigestMaker<D>,
 ): Promise<void> {
-  const made = digests.filter(({ isNew }) => isNew);
-  if (made.length === 0 || book.status.get().kind !== "ok") return;
+  const made = new Map(digests.filter(({ isNew }) => isNew).map((one) => [one.sessionId, one]));
+  if (made.size === 0 || book.status.get().kind !== "ok") return;
   try {
     await book.database.transaction("rw", "digests", async (transaction) => {
       const table = transaction.table<StoredDigest, Id>("digests");
-      const now = await table.bulkGet(made.map(({ sessionId }) => sessionId));
-      const kept = made.flatMap(({ changedAt, digest }, index) => {
-        const row = now[index];
-        if (row?.changedAt !== changedAt) return [];
-        const { staleSince: _, ...rest } = row;
-        const bestKey = bestKeyOf(digest);
-        const made = { ...rest, madeFrom: changedAt, methodVersion, digest };
-        return [bestKey === undefined ? made : { ...made, bestKey }];
-      });
-      await table.bulkPut(kept);
+      // Not `put`, which would wake every live query of the table.
+      await table
+        .where(":id")
+        .anyOf([...made.keys()])
+        .modify((row, place) => {
+          const one = made.get(row.sessionId);
+          if (one?.changedAt !== row.changedAt) return false;
+          const { staleSince: _, bestKey: __, ...rest } = row;
+          const bestKey = bestKeyOf(one.digest);
+          const kept = { ...rest, madeFrom: one.changedAt, methodVersion, digest: one.digest };
+          place.value = bestKey === undefined ? kept : { ...kept, bestKey };
+          return true;
+        });
     });
   } catch (error) {
     throw faultOf(error, "Figures not kept");

@@ -59,8 +59,11 @@ function runsWithLaps(runs: readonly Run[], now: number): Run[] {
   );
   const placed = runs.flatMap((run) => run.laps.map((lap): PlacedLap => ({ ...lap, runId: run.id })));
   const lapsOf = new Map<Id, Lap[]>();
-  for (const { runId, ...lap } of mergeTable(placed, now))
-    lapsOf.set(runId, [...(lapsOf.get(runId) ?? []), lap]);
+  for (const { runId, ...lap } of mergeTable(placed, now)) {
+    const laps = lapsOf.get(runId);
+    if (laps === undefined) lapsOf.set(runId, [lap]);
+    else laps.push(lap);
+  }
   return bare.map((run) => {
     const laps = lapsOf.get(run.id) ?? [];
     return { ...run, laps: laps.sort((a, b) => a.n - b.n || byId(a, b)) };

@@ -3,6 +3,7 @@ import { newestMark } from "../newestMark.ts";
 import { differingFields } from "../patch.ts";
 import type { StoredDigest } from "../storedDigest.ts";
 import type { Edit } from "./change.ts";
+import { replaceRow } from "./replaceRow.ts";
 import type { Writer } from "./writer.ts";
 
 /** Fields of a session that no figure is made from. */
@@ -32,7 +33,7 @@ async function markDigest(writer: Writer, id: Id, session: Session | undefined):
   const digests = writer.transaction.table<StoredDigest, Id>("digests");
   if (session === undefined || session.deletedAt !== undefined) return digests.delete(id);
   const newest = await newestMark(digests, session.comboId);
-  await digests.put(freshMark(session, Math.max(writer.now, newest + 1)));
+  await replaceRow(digests, id, freshMark(session, Math.max(writer.now, newest + 1)));
 }
 
 /** The digest row of a session before any figure is made from it. */

@@ -3,6 +3,7 @@ import type { Id, Lap, Stamped, TableName, Tables } from "#domain";
 import { LedgerFault } from "../fault.ts";
 import { isSame, type Patch } from "../patch.ts";
 import type { Change, Edit } from "./change.ts";
+import { replaceRow } from "./replaceRow.ts";
 import { type Fields, stampChanged, stampDeleted, stampNew } from "./stamp.ts";
 
 /** What a write does its work with: one transaction, every row recorded before and after. */
@@ -37,10 +38,10 @@ export function makeWriter(transaction: Transaction, now: number, newId: () => I
   };
   const put: Writer["put"] = async (table, row) => {
     const key = `${table} ${row.id}`;
-    const before = recorded.has(key) ? recorded.get(key)?.before : await transaction.table(table).get(row.id);
+    const known = recorded.get(key);
     const after = inOrder(row);
-    recorded.set(key, { table, id: row.id, before, after });
-    await transaction.table(table).put(after);
+    const before = await replaceRow(transaction.table(table), row.id, after);
+    recorded.set(key, { table, id: row.id, before: known ? known.before : before, after });
   };
   return {
     now,
