@@ -7,7 +7,8 @@ interface RestingViewProps {
   readonly finding: string;
   /** What to do in the next run. */
   readonly next: string;
-  readonly usual: string;
+  /** The usual lap of the run, where there is one. */
+  readonly usual: string | undefined;
   readonly isAwake: boolean;
   readonly onBack: () => void;
 }
@@ -18,7 +19,12 @@ export function RestingView({ finding, next, usual, isAwake, onBack }: RestingVi
   useEffect(() => back.current?.focus(), []);
   return (
     <section className={styles["rest"]} aria-label="Resting view">
-      <p className={styles["usual"]}>{usual}</p>
+      {usual !== undefined && (
+        <p className={styles["usual"]}>
+          <small>usual lap</small>
+          {usual}
+        </p>
+      )}
       <p className={styles["finding"]}>{finding}</p>
       <p className={styles["next"]}>{next}</p>
       <Button ref={back} size="between" variant="primary" onClick={onBack}>

@@ -1,15 +1,16 @@
-import { useState } from "react";
-import { formatLapTime, isClean, lapsInOrder, type Run } from "#domain";
+import { lazy, Suspense, useState } from "react";
+import { formatLapTime, type Id, isClean, lapsInOrder, type Run } from "#domain";
 import type { EntryContext } from "#entry";
 import { type LapDifferences, median } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
-import { LapEditor } from "./LapEditor.tsx";
 import { LapTable } from "./LapTable.tsx";
 import styles from "./RunBlock.module.css";
-import { RunDialog } from "./RunDialog.tsx";
 import { runInWords } from "./runWords.ts";
 import type { SessionData } from "./useSession.ts";
+
+const LapEditor = lazy(() => import("./LapEditor.tsx").then((file) => ({ default: file.LapEditor })));
+const RunDialog = lazy(() => import("./RunDialog.tsx").then((file) => ({ default: file.RunDialog })));
 
 interface RunBlockProps {
   readonly data: SessionData;
@@ -17,16 +18,18 @@ interface RunBlockProps {
   readonly number: number;
   readonly rows: readonly LapDifferences[];
   readonly context: EntryContext;
+  /** The lap being edited, of any run, and the way to choose another or none. */
+  readonly edited: Id | undefined;
+  readonly onEdit: (lapId: Id | undefined) => void;
   /** The run being driven stands open; the others can be unfolded. */
   readonly isCurrent: boolean;
 }
 
 /** One run as a ruled block: what kind of run, its laps, and the way to put it right. */
-export function RunBlock({ data, run, number, rows, context, isCurrent }: RunBlockProps) {
-  const [isOpen, setOpen] = useState(data.session.endedAt !== undefined);
-  const [edited, setEdited] = useState<string>();
+export function RunBlock({ data, run, number, rows, context, edited, onEdit, isCurrent }: RunBlockProps) {
+  const [isUnfolded, setUnfolded] = useState<boolean>();
   const [isChanging, setChanging] = useState(false);
-  const isShown = isCurrent || isOpen;
+  const isShown = isCurrent || (isUnfolded ?? data.session.endedAt !== undefined);
   const editedRow = rows.find(({ lap }) => lap.id === edited);
   return (
     <section className={styles["run"]} aria-label={`Run ${number}`}>
@@ -38,7 +41,7 @@ export function RunBlock({ data, run, number, rows, context, isCurrent }: RunBlo
         <span className={styles["sum"]}>{inShort(run)}</span>
         <span className={styles["buttons"]}>
           {!isCurrent && rows.length > 0 && (
-            <Button variant="quiet" aria-expanded={isShown} onClick={() => setOpen(!isOpen)}>
+            <Button variant="quiet" aria-expanded={isShown} onClick={() => setUnfolded(!isShown)}>
               {isShown ? "Fold" : "Show laps"}
             </Button>
           )}
@@ -57,23 +60,29 @@ export function RunBlock({ data, run, number, rows, context, isCurrent }: RunBlo
           caption={`Laps of run ${number}`}
           rows={rows}
           edited={edited}
-          onEdit={setEdited}
+          onEdit={onEdit}
           isFollowed={isCurrent}
           editor={
             editedRow && (
-              <LapEditor
-                lap={editedRow.lap}
-                number={editedRow.number}
-                run={run}
-                runs={data.runs}
-                context={context}
-                onDone={() => setEdited(undefined)}
-              />
+              <Suspense fallback={null}>
+                <LapEditor
+                  lap={editedRow.lap}
+                  number={editedRow.number}
+                  run={run}
+                  runs={data.runs}
+                  context={context}
+                  onDone={() => onEdit(undefined)}
+                />
+              </Suspense>
             )
           }
         />
       )}
-      {isChanging && <RunDialog data={data} run={run} number={number} onClose={() => setChanging(false)} />}
+      {isChanging && (
+        <Suspense fallback={null}>
+          <RunDialog data={data} run={run} number={number} onClose={() => setChanging(false)} />
+        </Suspense>
+      )}
     </section>
   );
 }

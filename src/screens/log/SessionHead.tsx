@@ -1,10 +1,13 @@
-import { useState } from "react";
+import { lazy, Suspense, useState } from "react";
 import { comboName, formatLapTime, type Session, sayDay, timeOfDay } from "#domain";
 import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
-import { SessionDialog } from "./SessionDialog.tsx";
 import styles from "./SessionHead.module.css";
 import type { SessionData } from "./useSession.ts";
+
+const SessionDialog = lazy(() =>
+  import("./SessionDialog.tsx").then((file) => ({ default: file.SessionDialog })),
+);
 
 interface SessionHeadProps {
   readonly data: SessionData;
@@ -41,7 +44,11 @@ export function SessionHead({ data, targetMs, targetFrom, onRest }: SessionHeadP
           Session
         </Button>
       </div>
-      {isChanging && <SessionDialog data={data} onClose={() => setChanging(false)} />}
+      {isChanging && (
+        <Suspense fallback={null}>
+          <SessionDialog data={data} onClose={() => setChanging(false)} />
+        </Suspense>
+      )}
     </div>
   );
 }

@@ -1,4 +1,4 @@
-import { useMemo, useState } from "react";
+import { lazy, Suspense, useMemo, useState } from "react";
 import { addRun, reopenSession } from "#db";
 import { comboName, formatLapTime, type Id, isMistake, lapsInOrder, type Run } from "#domain";
 import { usePageBest, useToday, useWrite } from "#live";
@@ -7,22 +7,25 @@ import { accountTarget, lapDifferences, runReport, sessionReport } from "#stats"
 import { Button } from "#ui/Button.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { sayRun, suggestNextRun } from "#words";
-import { EndSession } from "./EndSession.tsx";
 import { EntryPanel } from "./EntryPanel.tsx";
 import { entryContext } from "./entryContext.ts";
 import { IdleQuestion } from "./IdleQuestion.tsx";
-import { Pasted } from "./Pasted.tsx";
-import { RestingView } from "./RestingView.tsx";
 import { RunBlock } from "./RunBlock.tsx";
 import { RunSays } from "./RunSays.tsx";
 import { SessionHead } from "./SessionHead.tsx";
 import styles from "./SessionPage.module.css";
 import { SessionSum } from "./SessionSum.tsx";
-import { SummaryDialog } from "./SummaryDialog.tsx";
 import { useEntry } from "./useEntry.ts";
 import { useHeight } from "./useHeight.ts";
 import { type SessionData, useSession } from "./useSession.ts";
 import { useWakeLock } from "./useWakeLock.ts";
+
+const EndSession = lazy(() => import("./EndSession.tsx").then((file) => ({ default: file.EndSession })));
+const Pasted = lazy(() => import("./Pasted.tsx").then((file) => ({ default: file.Pasted })));
+const RestingView = lazy(() => import("./RestingView.tsx").then((file) => ({ default: file.RestingView })));
+const SummaryDialog = lazy(() =>
+  import("./SummaryDialog.tsx").then((file) => ({ default: file.SummaryDialog })),
+);
 
 /** The page of one session, open or ended. */
 export function SessionPage({ sessionId }: { readonly sessionId: Id }) {
@@ -59,6 +62,7 @@ function Ledger({ data }: { readonly data: SessionData }) {
   const today = useToday(preferences);
   const [dialog, setDialog] = useState<"summary" | "end">();
   const [isResting, setResting] = useState(false);
+  const [edited, setEdited] = useState<Id>();
   const isAwake = useWakeLock(isOpen);
   const entryBox = useHeight("--entry-height");
 
@@ -149,7 +153,7 @@ function Ledger({ data }: { readonly data: SessionData }) {
         )}
       </div>
       {current && (
-        <div className={styles["entry"]} ref={entryBox}>
+        <div className={styles["entry"]} ref={entryBox} data-covered={edited !== undefined}>
           <FaultBoundary what="The entry line">
             <EntryPanel entry={entry} context={context} lapNumber={lapNumber} said={announced} />
           </FaultBoundary>
@@ -164,6 +168,8 @@ function Ledger({ data }: { readonly data: SessionData }) {
               number={numberOf(run.id)}
               rows={computed.rows.get(run.id) ?? []}
               context={context}
+              edited={edited}
+              onEdit={setEdited}
               isCurrent={run === current}
             />
           </FaultBoundary>
@@ -216,33 +222,35 @@ function Ledger({ data }: { readonly data: SessionData }) {
           <SessionSum report={computed.report} asOf={today} name={name} />
         </FaultBoundary>
       </div>
-      {dialog === "summary" && (
-        <SummaryDialog
-          data={data}
-          emptyRun={current && lapsInOrder(current).length === 0 ? current : undefined}
-          usualMs={context.usualMs}
-          onClose={() => setDialog(undefined)}
-        />
-      )}
-      {dialog === "end" && (
-        <EndSession data={data} drivingMs={drivingMs(runs)} onClose={() => setDialog(undefined)} />
-      )}
-      {isResting && (
-        <RestingView
-          finding={runSays ? sayRun(runSays.report) : "No laps yet."}
-          next={
-            runSays
-              ? suggestNextRun(runSays.report, {
-                  session: computed.report,
-                  cornersOfMistakes: runSays.corners,
-                }).suggestion
-              : "Type the first laps after your run."
-          }
-          usual={runSays?.report.usual.known ? formatLapTime(runSays.report.usual.value, 2) : "–:––"}
-          isAwake={isAwake}
-          onBack={() => setResting(false)}
-        />
-      )}
+      <Suspense fallback={null}>
+        {dialog === "summary" && (
+          <SummaryDialog
+            data={data}
+            emptyRun={current && lapsInOrder(current).length === 0 ? current : undefined}
+            usualMs={context.usualMs}
+            onClose={() => setDialog(undefined)}
+          />
+        )}
+        {dialog === "end" && (
+          <EndSession data={data} drivingMs={drivingMs(runs)} onClose={() => setDialog(undefined)} />
+        )}
+        {isResting && (
+          <RestingView
+            finding={runSays ? sayRun(runSays.report) : "No laps yet."}
+            next={
+              runSays
+                ? suggestNextRun(runSays.report, {
+                    session: computed.report,
+                    cornersOfMistakes: runSays.corners,
+                  }).suggestion
+                : "Type the first laps after your run."
+            }
+            usual={runSays?.report.usual.known ? formatLapTime(runSays.report.usual.value) : undefined}
+            isAwake={isAwake}
+            onBack={() => setResting(false)}
+          />
+        )}
+      </Suspense>
     </div>
   );
 }
