@@ -21,7 +21,6 @@ interface LapTableProps {
 export function LapTable({ caption, rows, edited, editor, onEdit, isFollowed }: LapTableProps) {
   const last = useRef<HTMLTableRowElement>(null);
   const count = rows.length;
-  // biome-ignore lint/correctness/useExhaustiveDependencies: moves with the number of rows
   useEffect(() => {
     if (isFollowed) last.current?.scrollIntoView?.({ block: "nearest" });
   }, [count, isFollowed]);

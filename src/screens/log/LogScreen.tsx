@@ -1,9 +1,13 @@
+import { lazy, Suspense } from "react";
 import { lastSession, sessionsOpen } from "#db";
 import { useRows } from "#live";
 import { useAddress } from "#state/address.ts";
 import { Begin } from "./Begin.tsx";
-import { SessionPage } from "./SessionPage.tsx";
 import { Welcome } from "./Welcome.tsx";
+
+// Fetched while the logbook opens, so that an open session is there at once; the start form does not wait for it.
+const sessionPage = import("./SessionPage.tsx").then((file) => ({ default: file.SessionPage }));
+const SessionPage = lazy(() => sessionPage);
 
 /** Log: the session that the address names, else the one that is open, else the way to start one. */
 export function LogScreen() {
@@ -13,9 +17,13 @@ export function LogScreen() {
     const [open, last] = await Promise.all([sessionsOpen(book), lastSession(book)]);
     return { open, last };
   }, []);
-  if (named !== undefined) return <SessionPage key={named} sessionId={named} />;
+  const sessionId = named ?? state?.open[0]?.id;
+  if (sessionId !== undefined)
+    return (
+      <Suspense fallback={<p>Opening the session</p>}>
+        <SessionPage key={sessionId} sessionId={sessionId} />
+      </Suspense>
+    );
   if (state === undefined) return <p>Opening Log</p>;
-  const [open] = state.open;
-  if (open) return <SessionPage key={open.id} sessionId={open.id} />;
   return state.last ? <Begin /> : <Welcome />;
 }
