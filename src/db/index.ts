@@ -40,9 +40,12 @@ export {
   renameTrack,
 } from "./writes/combos.ts";
 export * from "./writes/cornerReviews.ts";
+export { type GivenRun, giveRun } from "./writes/giveRun.ts";
 export { joinCars, joinCombos, joinTracks, type Same } from "./writes/joinSame.ts";
 export * from "./writes/laps.ts";
 export * from "./writes/moveLaps.ts";
+export * from "./writes/moveRun.ts";
+export * from "./writes/moveSession.ts";
 export type { RunSettings } from "./writes/newRun.ts";
 export * from "./writes/pages.ts";
 export { purgeBefore, purgeDeleted } from "./writes/purge.ts";

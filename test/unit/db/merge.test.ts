@@ -10,7 +10,7 @@ import { someRows } from "../../support/someRows.ts";
 
 const now = 15;
 const merge = (a: AllRows, b: AllRows) => mergeRows(a, b, now);
-const settled = { seed: 20261014, numRuns: 400 };
+const settled = { seed: 20261014, numRuns: 250 };
 
 test("merging the same copy again changes nothing", () => {
   fc.assert(

@@ -1,0 +1,51 @@
+import type { Id, Run, Session } from "#domain";
+import type { Logbook } from "../logbook.ts";
+import type { Change } from "./change.ts";
+import { runsOf, sessionsOf } from "./rowsOf.ts";
+import { runInWords } from "./runInWords.ts";
+import { write } from "./write.ts";
+import { changeOf, type Writer } from "./writer.ts";
+
+/** Moves a run to the end of another session, and to that session's combo. */
+export function moveRunToSession(
+  book: Logbook,
+  { runId, sessionId }: { readonly runId: Id; readonly sessionId: Id },
+): Promise<Change> {
+  return write(book, "Run not moved", async (writer) => {
+    const what = `${await runInWords(writer, await writer.get("runs", runId))} moved`;
+    await moveInto(writer, runId, await writer.get("sessions", sessionId));
+    return changeOf(writer, what);
+  });
+}
+
+/** Moves a run to another combo: into that combo's session of the same date, or into a new one made for it. */
+export function moveRunToCombo(
+  book: Logbook,
+  { runId, comboId }: { readonly runId: Id; readonly comboId: Id },
+): Promise<Change & { readonly sessionId: Id }> {
+  return write(book, "Run not moved", async (writer) => {
+    const run = await writer.get("runs", runId);
+    const what = `${await runInWords(writer, run)} moved`;
+    await writer.get("combos", comboId);
+    const from = await writer.get("sessions", run.sessionId);
+    const session = await sessionLike(writer, from, run, comboId);
+    await moveInto(writer, runId, session);
+    return { ...changeOf(writer, what), sessionId: session.id };
+  });
+}
+
+async function moveInto(writer: Writer, runId: Id, session: Session): Promise<void> {
+  const n = ((await runsOf(writer, session.id)).at(-1)?.n ?? 0) + 1;
+  await writer.patch("runs", runId, { sessionId: session.id, comboId: session.comboId, n });
+}
+
+/** A combo's session of the same date, or a new one that begins with the run. */
+async function sessionLike(writer: Writer, from: Session, run: Run, comboId: Id): Promise<Session> {
+  const known = (await sessionsOf(writer, comboId)).find(
+    ({ date, deletedAt }) => date === from.date && deletedAt === undefined,
+  );
+  if (known) return known;
+  const { isTimeOfDayKnown, date, zone, focus, endedAt } = from;
+  const fields = { comboId, startedAt: run.startedAt, isTimeOfDayKnown, date, zone, focus, note: "" };
+  return writer.add("sessions", endedAt === undefined ? fields : { ...fields, endedAt });
+}
