@@ -8,6 +8,7 @@ import { Notices } from "./Notices.tsx";
 import { Screen } from "./Screen.tsx";
 import { StatusNotice } from "./StatusNotice.tsx";
 import { UpdateNotice } from "./UpdateNotice.tsx";
+import { useChores } from "./useChores.ts";
 import { useKeys } from "./useKeys.ts";
 import { useMarker } from "./useMarker.ts";
 
@@ -41,6 +42,7 @@ export function App({ opening, surroundings, ask }: AppProps) {
 function Shell() {
   useKeys();
   useMarker();
+  useChores();
   return (
     <>
       <button type="button" className={styles["skip"]} onClick={toMain}>

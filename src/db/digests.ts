@@ -5,6 +5,9 @@ import { within } from "./reads/ranges.ts";
 import { runsOfSession } from "./reads/sessions.ts";
 import type { StoredDigest } from "./storedDigest.ts";
 
+/** Sessions whose figures are made in one go, so that their laps fit into memory. */
+const atOnce = 200;
+
 /** Makes the figures of one session; a digest made by another version is stale. */
 export interface DigestMaker<D> {
   readonly methodVersion: string;
@@ -142,14 +145,14 @@ export async function fastestSession<D>(
     }, undefined);
 }
 
-/** Makes and keeps the figures of every session that waits for them, a few at a time; for a moment of rest. */
+/**
+ * Makes and keeps the figures of some of the sessions that wait for them.
+ * @returns how many were made; 0 when none waits any more
+ */
 export async function freshenDigests<D>(book: Logbook, maker: DigestMaker<D>): Promise<number> {
-  const waiting = await book.digests.orderBy("[comboId+staleSince]").limit(200).toArray();
+  const waiting = await book.digests.orderBy("[comboId+staleSince]").limit(atOnce).toArray();
   const read = await Promise.all(waiting.map((row) => digestFrom(book, row, maker)));
-  await keepDigests(
-    book,
-    read.filter((digest) => digest !== undefined),
-    maker,
-  );
-  return waiting.length;
+  const made = read.filter((digest) => digest !== undefined);
+  await keepDigests(book, made, maker);
+  return made.length;
 }

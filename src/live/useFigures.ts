@@ -27,7 +27,7 @@ export function useFigures<J extends JobName>(job: J, details: JobArguments<J>):
   const mark = useLiveQuery(() => markOf(book, job, details), [about]);
   const [state, setState] = useState<State<JobResult<J>>>();
 
-  // biome-ignore lint/correctness/useExhaustiveDependencies: `about` stands for job and details
+  // `about` stands for job and details, which are new objects at each drawing.
   useEffect(() => {
     if (mark === undefined) return;
     let isOvertaken = false;

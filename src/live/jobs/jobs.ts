@@ -1,11 +1,13 @@
 import type { ReadOnlyLogbook } from "#db";
 import type { ComboReview } from "#stats";
 import { type ComboReviewDetails, comboReviewJob } from "./comboReview.ts";
+import { freshenJob } from "./freshen.ts";
 import type { Job } from "./job.ts";
 
 /** What each job is asked with and gives. */
 interface Jobs {
   readonly comboReview: { readonly details: ComboReviewDetails; readonly result: ComboReview };
+  readonly freshen: { readonly details: null; readonly result: number };
 }
 
 export type JobName = keyof Jobs;
@@ -14,6 +16,7 @@ export type JobResult<J extends JobName> = Jobs[J]["result"];
 
 const jobs: { readonly [J in JobName]: Job<JobArguments<J>, JobResult<J>> } = {
   comboReview: comboReviewJob,
+  freshen: freshenJob,
 };
 
 /** Works out the figures of a job, here. */
