@@ -16,7 +16,8 @@ const LEAST_LAPS = 5;
 
 /**
  * Laps worth a second look: outside the limits of an individuals chart, the eighth or a later one in a row on one
- * side of its centre, or with a modified z-score over 5. By chance alone one run in four has one.
+ * side of its centre, or with a modified z-score over 5. By chance alone one run in four has one. A lap far out drags
+ * the centre with it, so then no row on one side is pointed at.
  * @param values pace laps of a run in order, ms
  * @returns none for fewer than five laps
  * @throws RangeError for a value that is not finite
@@ -26,11 +27,12 @@ export function pointedAtLaps(values: Numbers): PointedAtLap[] {
   const chart = individualsChart(values);
   const scores = modifiedZScores(values);
   if (chart === undefined || values.length < LEAST_LAPS) return [];
+  const hasFarOut = scores.some((score) => Math.abs(score) > FAR_OUT);
   return scores.flatMap((score, index) => {
     const reasons: PointedAtFor[] = [];
     if (Math.abs(score) > FAR_OUT) reasons.push("far out");
     if (chart.outside.includes(index)) reasons.push("outside the limits");
-    if (chart.sameSide.includes(index)) reasons.push("eight in a row on one side");
+    if (!hasFarOut && chart.sameSide.includes(index)) reasons.push("eight in a row on one side");
     return reasons.length === 0 ? [] : [{ index, reasons }];
   });
 }

@@ -53,7 +53,8 @@ function slopesOfPairs(x: Numbers, y: Numbers): Float64Array {
   for (let i = 1; i < x.length; i++) {
     for (let j = 0; j < i; j++) {
       const run = (x[i] as number) - (x[j] as number);
-      if (run !== 0) slopes[count++] = ((y[i] as number) - (y[j] as number)) / run;
+      // Adding 0 turns −0, the slope of a fall by nothing, into 0.
+      if (run !== 0) slopes[count++] = ((y[i] as number) - (y[j] as number)) / run + 0;
     }
   }
   return slopes.subarray(0, count);
