@@ -1,4 +1,4 @@
-import type { Id } from "#domain";
+import type { Id, Run } from "#domain";
 import { LedgerFault } from "../fault.ts";
 import type { Logbook } from "../logbook.ts";
 import { comboWithNames } from "../reads/combos.ts";
@@ -7,6 +7,7 @@ import type { Change } from "./change.ts";
 import { addCombo } from "./combos.ts";
 import { sessionsOf } from "./rowsOf.ts";
 import { deleteRun } from "./runs.ts";
+import { stampChanged } from "./stamp.ts";
 import { write } from "./write.ts";
 import { changeOf, type Writer } from "./writer.ts";
 
@@ -42,7 +43,8 @@ export async function giveRun(from: Logbook, to: Logbook, runId: Id): Promise<Gi
   const given = await write(to, "Run not moved", async (writer) => {
     const { id: sessionId } = await sessionOn(writer, combo.comboId, session);
     const { guest: _, rigId: __, ...fields } = run;
-    await writer.put("runs", { ...fields, comboId: combo.comboId, sessionId });
+    const given: Run = { ...fields, comboId: combo.comboId, sessionId };
+    await writer.put("runs", stampChanged(given, {}, writer.now));
     return changeOf(writer, "Run moved from another logbook");
   });
   return { there: [combo, given], here: await deleteRun(from, { runId }) };
