@@ -1,0 +1,109 @@
+import { useRef } from "react";
+import { deleteRig, editRig } from "#db";
+import type { CalendarDate } from "#domain";
+import { useWrite } from "#live";
+import { goTo } from "#state/address.ts";
+import { Button } from "#ui/Button.tsx";
+import { Name } from "#ui/Name.tsx";
+import { Part } from "#ui/Part.tsx";
+import styles from "./Rig.module.css";
+import { CautionOf, RigForm } from "./RigForm.tsx";
+import { type RigPart, rigFields, rigParts } from "./rigFields.ts";
+import { textKey, textsOf } from "./rigTexts.ts";
+import { saidOf } from "./rigWords.ts";
+import { nameOf, type Placed, sayWhen } from "./timeline.ts";
+import { useRigDraft } from "./useRigDraft.ts";
+
+interface RigRecordProps {
+  readonly placed: Placed;
+  readonly today: CalendarDate;
+  /** Begins a new record made from the one in force; absent while another form is open. */
+  readonly onNew: (() => void) | undefined;
+}
+
+/** One record: what is known of the rig, when it holds, and the ways to put it right. */
+export function RigRecord({ placed, today, onNew }: RigRecordProps) {
+  const { rig } = placed;
+  const write = useWrite();
+  const draft = useRigDraft(rig.id);
+  const seen = useRef(rig);
+  if (draft.open)
+    return (
+      <RigForm
+        title="Put this record right"
+        texts={draft.open.texts}
+        onText={draft.change}
+        old={rig}
+        compared={rig}
+        onCancel={draft.forget}
+        onStore={async (patch) => {
+          const edit = { id: rig.id, patch, expected: seen.current };
+          if (await write((book) => editRig(book, edit), { isUndoOffered: true })) draft.forget();
+        }}
+      />
+    );
+  const remove = async () => {
+    if (await write((book) => deleteRig(book, rig.id), { isUndoOffered: true }))
+      goTo({ place: "rig" }, "replace");
+  };
+  return (
+    <Part title={<Name>{nameOf(rig)}</Name>} ruled aside={sayWhen(placed, today)}>
+      <div className={styles["parts"]}>
+        {(Object.keys(rigParts) as RigPart[]).map((part) => (
+          <RigPartShown key={part} part={part} placed={placed} />
+        ))}
+      </div>
+      {rig.note !== "" && (
+        <p className={styles["words"]}>
+          <Name>{rig.note}</Name>
+        </p>
+      )}
+      <div className={styles["buttons"]}>
+        {onNew && (
+          <Button variant="primary" size="between" onClick={onNew}>
+            A change: begin a new record
+          </Button>
+        )}
+        <Button
+          size="between"
+          onClick={() => {
+            seen.current = rig;
+            draft.begin(textsOf(rig));
+          }}
+        >
+          Put this record right
+        </Button>
+        <Button size="between" variant="caution" onClick={() => void remove()}>
+          Delete
+        </Button>
+      </div>
+    </Part>
+  );
+}
+
+function RigPartShown({ part, placed }: { readonly part: RigPart; readonly placed: Placed }) {
+  const lines = rigFields.flatMap((field) => {
+    const said = field.part === part ? saidOf(placed.rig, field) : undefined;
+    return said === undefined ? [] : [{ field, said }];
+  });
+  if (lines.length === 0 && part !== "wheel" && part !== "view") return null;
+  return (
+    <Part title={rigParts[part]} level={3}>
+      {lines.length === 0 ? (
+        <p className={styles["soft"]}>nothing written down</p>
+      ) : (
+        <dl className={styles["lines"]}>
+          {lines.map(({ field, said }) => (
+            <div key={textKey(field)} className={styles["line"]}>
+              <dt>{field.label}</dt>
+              <dd className={field.kind === "words" ? styles["words"] : undefined}>
+                {field.kind === "words" ? <Name>{said}</Name> : said}
+              </dd>
+            </div>
+          ))}
+        </dl>
+      )}
+      <CautionOf part={part} />
+    </Part>
+  );
+}

@@ -1,0 +1,112 @@
+import { useEffect, useRef } from "react";
+import { addRig, preferences, rigs } from "#db";
+import type { Preferences, RigSettings } from "#domain";
+import { useRows, useToday, useWrite } from "#live";
+import { goTo, useAddress } from "#state/address.ts";
+import { Button } from "#ui/Button.tsx";
+import { Notice } from "#ui/Notice.tsx";
+import { Part } from "#ui/Part.tsx";
+import styles from "./Rig.module.css";
+import { RigForm } from "./RigForm.tsx";
+import { RigRecord } from "./RigRecord.tsx";
+import { RigTimeline } from "./RigTimeline.tsx";
+import { textsFrom } from "./rigTexts.ts";
+import { timeline } from "./timeline.ts";
+import { useRigDraft } from "./useRigDraft.ts";
+
+/** Dated records of the rig: what is in force, what was before, and what changed between them. */
+export function RigScreen() {
+  const rows = useRows(async (book) => ({ chosen: await preferences(book), records: await rigs(book) }), []);
+  return (
+    <div className={styles["screen"]}>
+      <h1>Rig</h1>
+      {rows && <Records {...rows} />}
+    </div>
+  );
+}
+
+function Records({
+  chosen,
+  records,
+}: {
+  readonly chosen: Preferences;
+  readonly records: readonly RigSettings[];
+}) {
+  const address = useAddress();
+  const today = useToday(chosen);
+  const draft = useRigDraft("new");
+  const placed = timeline(records, today);
+  const inForce = placed.find((one) => one.isInForce);
+  const wanted = address.place === "rig" ? address.rigId : undefined;
+  const shown =
+    wanted === undefined ? (inForce ?? placed.at(-1)) : placed.find(({ rig }) => rig.id === wanted);
+  const begin = () => draft.begin(textsFrom(inForce?.rig ?? placed.at(-1)?.rig, today));
+  if (!draft.isRead) return null;
+  if (draft.open) return <NewRecord draft={draft} compared={inForce?.rig ?? placed.at(-1)?.rig} />;
+  if (records.length === 0) return <Introduction onBegin={begin} />;
+  return (
+    <>
+      {shown === undefined ? (
+        <Notice>
+          <p>The record this address names is not in the logbook. The others are below.</p>
+        </Notice>
+      ) : (
+        <RigRecord key={shown.rig.id} placed={shown} today={today} onNew={begin} />
+      )}
+      {inForce === undefined && <p>No record is in force today: the first one begins later.</p>}
+      <RigTimeline records={placed} shown={shown?.rig.id} today={today} />
+    </>
+  );
+}
+
+interface NewRecordProps {
+  readonly draft: ReturnType<typeof useRigDraft>;
+  readonly compared: RigSettings | undefined;
+}
+
+function NewRecord({ draft, compared }: NewRecordProps) {
+  const write = useWrite();
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => place.current?.querySelector("input")?.focus(), []);
+  const { open } = draft;
+  if (open === undefined) return null;
+  return (
+    <div ref={place}>
+      <RigForm
+        title={compared === undefined ? "The first record" : "A new record"}
+        texts={open.texts}
+        onText={draft.change}
+        compared={compared}
+        onCancel={draft.forget}
+        onStore={async (fields) => {
+          const stored = await write((book) => addRig(book, { ...fields, id: open.id }), {
+            isUndoOffered: true,
+          });
+          if (stored === undefined) return;
+          draft.forget();
+          goTo({ place: "rig" }, "replace");
+        }}
+      />
+    </div>
+  );
+}
+
+function Introduction({ onBegin }: { readonly onBegin: () => void }) {
+  return (
+    <Part title="Nothing written down yet">
+      <p>
+        Write down once what you sit in front of: the screen and how far your eyes are from it, the field of
+        view, the wheel and its force feedback, the pedals, the seat. Fill in what you know.
+      </p>
+      <p>
+        When you change something, begin a new record: it starts as the one before, and that one stays. So you
+        can see later what was different, and compare laps before and after.
+      </p>
+      <p>
+        <Button variant="primary" size="between" onClick={onBegin}>
+          Begin the first record
+        </Button>
+      </p>
+    </Part>
+  );
+}

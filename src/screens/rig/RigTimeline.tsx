@@ -1,0 +1,66 @@
+import { type CalendarDate, sayDate } from "#domain";
+import { printAddress } from "#state/address.ts";
+import { Name } from "#ui/Name.tsx";
+import { Part } from "#ui/Part.tsx";
+import { type Column, RuledTable } from "#ui/RuledTable.tsx";
+import styles from "./Rig.module.css";
+import { rigChanges } from "./rigWords.ts";
+import type { Placed } from "./timeline.ts";
+
+const columns: readonly Column[] = [
+  { key: "from", title: "from" },
+  { key: "changed", title: "what changed" },
+];
+
+interface RigTimelineProps {
+  /** Oldest first. */
+  readonly records: readonly Placed[];
+  readonly shown: string | undefined;
+  readonly today: CalendarDate;
+}
+
+/** All records, the newest first, each with what changed against the one before it. */
+export function RigTimeline({ records, shown, today }: RigTimelineProps) {
+  return (
+    <Part title="All records">
+      <RuledTable
+        caption="Records of the rig, the newest first"
+        captionHidden
+        columns={columns}
+        rows={records.toReversed().map((placed) => ({
+          id: placed.rig.id,
+          cells: {
+            from: (
+              <a
+                className={styles["date"]}
+                href={printAddress({ place: "rig", rigId: placed.rig.id })}
+                aria-current={placed.rig.id === shown ? "true" : undefined}
+              >
+                {sayDate(placed.rig.from)}
+              </a>
+            ),
+            changed: <Changed placed={placed} today={today} />,
+          },
+        }))}
+      />
+    </Part>
+  );
+}
+
+function Changed({ placed, today }: { readonly placed: Placed; readonly today: CalendarDate }) {
+  const { rig, before, isInForce } = placed;
+  const changes = before === undefined ? ["the first record"] : rigChanges(before, rig);
+  const when = isInForce ? "in force today" : rig.from > today ? "not yet in force" : undefined;
+  return (
+    <>
+      {rig.name !== "" && (
+        <strong className={styles["clamped"]}>
+          <Name>{rig.name}</Name>
+        </strong>
+      )}
+      <span className={styles["changes"]}>
+        {[when, changes.length === 0 ? "nothing changed" : changes.join(" · ")].filter(Boolean).join(" · ")}
+      </span>
+    </>
+  );
+}

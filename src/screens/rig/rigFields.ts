@@ -1,0 +1,159 @@
+import type { RigSettings } from "#domain";
+import type { Measure } from "#entry";
+
+export type RigPart = "screen" | "view" | "wheel" | "pedals" | "seat";
+type ScreenKind = NonNullable<RigSettings["screen"]["kind"]>;
+
+interface Anywhere {
+  readonly part: RigPart;
+  /** Its name in the row. */
+  readonly key: string;
+  readonly label: string;
+  readonly hint?: string;
+  /** Kinds of screen it makes sense for; absent means all. */
+  readonly screens?: readonly (ScreenKind | undefined)[];
+}
+export interface MeasureField extends Anywhere {
+  readonly kind: "measure";
+  readonly measure: Measure;
+}
+export interface WordsField extends Anywhere {
+  readonly kind: "words";
+  readonly most: number;
+  readonly isLong?: true;
+}
+export interface ChoiceField extends Anywhere {
+  readonly kind: "choice";
+  readonly options: readonly { readonly value: string; readonly label: string }[];
+}
+export type RigField = MeasureField | WordsField | ChoiceField;
+
+export const mostOfName = 400;
+export const mostOfNote = 20_000;
+
+const onDesk = ["flat", "three", "curved", undefined] as const;
+const cm = { unit: "cm", stored: 0.01 } as const;
+
+function measure(
+  part: RigPart,
+  key: string,
+  label: string,
+  range: Omit<Measure, "name">,
+  more: Pick<Anywhere, "hint" | "screens"> = {},
+): MeasureField {
+  return { kind: "measure", part, key, label, measure: { name: label, ...range }, ...more };
+}
+function words(part: RigPart, key: string, label: string, isLong: boolean): WordsField {
+  const field = { kind: "words", part, key, label } as const;
+  return isLong ? { ...field, most: mostOfNote, isLong } : { ...field, most: mostOfName };
+}
+
+/** Every field of a record, in the order of the form: one list for form, page, timeline and messages. */
+export const rigFields: readonly RigField[] = [
+  {
+    kind: "choice",
+    part: "screen",
+    key: "kind",
+    label: "Kind of screen",
+    options: [
+      { value: "flat", label: "one flat" },
+      { value: "curved", label: "curved" },
+      { value: "three", label: "three" },
+      { value: "headset", label: "headset" },
+    ],
+  },
+  measure(
+    "screen",
+    "width",
+    "Width of the picture",
+    { ...cm, least: 5, most: 1000 },
+    {
+      hint: "without the frame; of one screen; along the glass of a curved one",
+      screens: onDesk,
+    },
+  ),
+  measure("screen", "height", "Height of the picture", { ...cm, least: 5, most: 500 }, { screens: onDesk }),
+  measure("screen", "eyeDistance", "Eye to screen", { ...cm, least: 10, most: 1000 }, { screens: onDesk }),
+  measure(
+    "screen",
+    "radius",
+    "Radius of the curve",
+    { ...cm, least: 20, most: 1000 },
+    {
+      hint: "a screen called 1500R has 150 cm",
+      screens: ["curved"],
+    },
+  ),
+  measure("screen", "bezel", "Frame beside a picture", { ...cm, least: 0, most: 30 }, { screens: ["three"] }),
+  measure(
+    "screen",
+    "sideAngle",
+    "Angle of the side screens",
+    { unit: "°", least: 0, most: 120 },
+    {
+      hint: "0 when all three stand in one line",
+      screens: ["three"],
+    },
+  ),
+  measure("screen", "pixelsAcross", "Pixels across one screen", {
+    unit: "",
+    least: 100,
+    most: 100_000,
+    isWhole: true,
+  }),
+  measure(
+    "view",
+    "degrees",
+    "Field of view",
+    { unit: "°", least: 1, most: 360 },
+    { hint: "as set in the simulator" },
+  ),
+  {
+    kind: "choice",
+    part: "view",
+    key: "axis",
+    label: "Measured",
+    options: [
+      { value: "horizontal", label: "across" },
+      { value: "vertical", label: "upright" },
+    ],
+  },
+  words("view", "note", "Note on the view", true),
+  words("wheel", "name", "Wheel", false),
+  measure("wheel", "torque", "Torque at most", { unit: "N·m", least: 0, most: 100 }),
+  measure("wheel", "gainPercent", "Gain", { unit: "%", least: 0, most: 1000 }),
+  measure(
+    "wheel",
+    "damping",
+    "Damping",
+    { unit: "", least: -1000, most: 1000 },
+    { hint: "as the simulator or the wheel shows it" },
+  ),
+  measure(
+    "wheel",
+    "rotation",
+    "Rotation",
+    { unit: "°", least: 90, most: 3600 },
+    { hint: "from lock to lock" },
+  ),
+  measure("wheel", "rimRadius", "Radius of the rim", { ...cm, least: 5, most: 50 }),
+  words("wheel", "note", "Note on the wheel", true),
+  words("pedals", "name", "Pedals", false),
+  measure("pedals", "brakeForceKg", "Full brake at", { unit: "kg", least: 0, most: 300 }),
+  words("pedals", "note", "Note on the pedals", true),
+  words("seat", "note", "Note on the seat", true),
+];
+
+/** The parts as headings, in order. */
+export const rigParts: Readonly<Record<RigPart, string>> = {
+  screen: "Screen",
+  view: "Field of view",
+  wheel: "Wheel and force feedback",
+  pedals: "Pedals",
+  seat: "Seat",
+};
+
+/** Whether a field makes sense for a kind of screen. */
+export function isAsked({ screens }: RigField, kind: string | undefined): boolean {
+  return screens === undefined || screens.some((one) => one === kind);
+}

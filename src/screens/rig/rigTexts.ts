@@ -1,0 +1,108 @@
+import type { Fields } from "#db";
+import { type CalendarDate, type Problem, type RigSettings, readDate } from "#domain";
+import { readMeasure, writeMeasure } from "#entry";
+import {
+  isAsked,
+  mostOfName,
+  mostOfNote,
+  type RigField,
+  type RigPart,
+  rigFields,
+  rigParts,
+} from "./rigFields.ts";
+
+/** A record as it is typed: the text of each field, "from", "name" and "note" among them. */
+export type RigTexts = Readonly<Record<string, string>>;
+export type RigProblem = Pick<Problem, "wrong" | "right">;
+
+/** The name of a field among the texts: "screen.width". */
+export function textKey({ part, key }: Pick<RigField, "part" | "key">): string {
+  return `${part}.${key}`;
+}
+
+/** The stored value of a field; undefined when it is not known. */
+export function storedIn(
+  row: Pick<RigSettings, RigPart>,
+  { part, key }: RigField,
+): string | number | undefined {
+  return (row[part] as Readonly<Record<string, string | number | undefined>>)[key];
+}
+
+/** A record as texts, to be changed. */
+export function textsOf(row: RigSettings): RigTexts {
+  const fields = rigFields.map((field): [string, string] => {
+    const stored = storedIn(row, field);
+    const isMeasure = field.kind === "measure" && typeof stored === "number";
+    return [textKey(field), isMeasure ? writeMeasure(stored, field.measure) : String(stored ?? "")];
+  });
+  return { ...Object.fromEntries(fields), from: row.from, name: row.name, note: row.note };
+}
+
+/** The texts of a new record: what is in force, from today, without its name and note. */
+export function textsFrom(inForce: RigSettings | undefined, today: CalendarDate): RigTexts {
+  return { ...(inForce && textsOf(inForce)), from: today, name: "", note: "" };
+}
+
+export type RigReading =
+  | { readonly ok: true; readonly fields: Fields<RigSettings> }
+  | { readonly ok: false; readonly problems: Readonly<Record<string, RigProblem>> };
+
+/**
+ * Reads the texts of a record. Fields that make no sense for the kind of screen are left out.
+ * @param old the record that is put right; what the form does not know of it is kept
+ */
+export function readRig(texts: RigTexts, old?: RigSettings): RigReading {
+  const problems: Record<string, RigProblem> = {};
+  const parts = Object.fromEntries(
+    Object.keys(rigParts).map((part) => [part, { ...old?.[part as RigPart] } as Record<string, unknown>]),
+  ) as Record<RigPart, Record<string, unknown>>;
+  for (const field of rigFields) {
+    const value = readField(field, texts, problems);
+    if (value === undefined) delete parts[field.part][field.key];
+    else parts[field.part][field.key] = value;
+  }
+  const from = dateOf(texts["from"] ?? "", problems);
+  const name = wordsOf("name", "Name", texts, mostOfName, problems);
+  const note = wordsOf("note", "Note", texts, mostOfNote, problems);
+  if (from === undefined || Object.keys(problems).length > 0) return { ok: false, problems };
+  return { ok: true, fields: { ...(parts as Pick<RigSettings, RigPart>), from, name, note } };
+}
+
+function readField(field: RigField, texts: RigTexts, problems: Record<string, RigProblem>) {
+  const key = textKey(field);
+  if (!isAsked(field, texts["screen.kind"] || undefined)) return undefined;
+  if (field.kind === "choice") return texts[key] || undefined;
+  if (field.kind === "words") return wordsOf(key, field.label, texts, field.most, problems) || undefined;
+  const reading = readMeasure(texts[key] ?? "", field.measure);
+  if (reading.ok) return reading.value;
+  problems[key] = reading.problem;
+  return undefined;
+}
+
+function wordsOf(
+  key: string,
+  label: string,
+  texts: RigTexts,
+  most: number,
+  problems: Record<string, RigProblem>,
+): string {
+  const text = (texts[key] ?? "").trim();
+  if (text.length > most)
+    problems[key] = {
+      wrong: `${label}: ${text.length} signs are too many.`,
+      right: `At most ${most} are kept; take off ${text.length - most}.`,
+    };
+  return text;
+}
+
+function dateOf(text: string, problems: Record<string, RigProblem>): CalendarDate | undefined {
+  const reading = readDate(text);
+  if (!reading.ok) problems["from"] = reading.problem;
+  else if (!/^(19|20|21)/.test(reading.date))
+    problems["from"] = {
+      wrong: `The year ${reading.date.slice(0, 4)} cannot be right.`,
+      right: "Write a year from 1900 to 2199.",
+    };
+  else return reading.date;
+  return undefined;
+}

@@ -1,0 +1,41 @@
+import type { Fields } from "#db";
+import type { RigSettings } from "#domain";
+import { writeMeasure } from "#entry";
+import { isAsked, type RigField, rigFields } from "./rigFields.ts";
+import { storedIn } from "./rigTexts.ts";
+
+type Record = Fields<RigSettings>;
+const longest = 60;
+
+/** The value of a field with its unit: "62.5 cm", "three"; undefined when it is not known. */
+export function saidOf(row: Record, field: RigField): string | undefined {
+  const stored = storedIn(row, field);
+  if (stored === undefined || stored === "" || !isAsked(field, row.screen.kind)) return undefined;
+  if (field.kind === "choice")
+    return field.options.find(({ value }) => value === stored)?.label ?? String(stored);
+  if (field.kind === "words" || typeof stored === "string") return String(stored);
+  const { unit } = field.measure;
+  const space = unit === "" || unit === "°" ? "" : " ";
+  return `${writeMeasure(stored, field.measure).replace("-", "−")}${space}${unit}`;
+}
+
+/** What differs between two records, one short text a field: "gain 62 % → 55 %". */
+export function rigChanges(before: Record, after: Record): string[] {
+  return rigFields.flatMap((field) => {
+    const [old, now] = [saidOf(before, field), saidOf(after, field)];
+    if (old === now) return [];
+    const label = field.label.slice(0, 1).toLowerCase() + field.label.slice(1);
+    if (field.kind === "words" && field.isLong)
+      return [`${label} ${now === undefined ? "taken out" : "changed"}`];
+    const isTyped = field.kind === "words";
+    const say = (value: string) => (isTyped ? isolated(value) : value);
+    if (now === undefined) return [`${label} no longer said`];
+    return [old === undefined ? `${label} ${say(now)}` : `${label} ${say(old)} → ${say(now)}`];
+  });
+}
+
+/** A typed name inside a sentence: shortened, and set apart so that its writing direction moves nothing around it. */
+function isolated(text: string): string {
+  const signs = [...text];
+  return `“\u2068${signs.length > longest ? `${signs.slice(0, longest).join("")}…` : text}\u2069”`;
+}
