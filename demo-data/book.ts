@@ -1,0 +1,74 @@
+import { defaultPreferences, preferencesId } from "#db";
+import type { AllRows, Page, Preferences } from "#domain";
+import type { DrivenEvening } from "./driveEvening.ts";
+import { driveSeason } from "./driveSeason.ts";
+import { makeGainTest } from "./gainTest.ts";
+import { makeNames, type Names } from "./names.ts";
+import { newPage } from "./newPage.ts";
+import { middle, plainBest, plainPace } from "./plainReading.ts";
+import { makeReviews } from "./reviews.ts";
+import { makeRigs, type Rigs } from "./rigs.ts";
+import { firstDay, instantAt } from "./season.ts";
+import { stamper } from "./stamps.ts";
+import { makeReferences, makeTargets } from "./wishes.ts";
+
+/** The demo logbook's rows, and what the generator knows about them. */
+export interface Book {
+  readonly rows: AllRows;
+  readonly names: Names;
+  readonly rigs: Rigs;
+  readonly season: readonly DrivenEvening[];
+}
+
+/** Makes the whole demo logbook; always the same one. */
+export function makeBook(): Book {
+  const stamp = stamper();
+  const rigs = makeRigs(stamp);
+  const names = makeNames(stamp);
+  const { comboIds } = names;
+  const season = driveSeason(comboIds, rigs, stamp);
+  const sessions = season.map(({ session }) => session);
+  const turnedAt = instantAt(newPage.date, newPage.clock);
+  const page: Page = {
+    ...stamp(turnedAt),
+    comboId: comboIds[newPage.combo],
+    from: turnedAt,
+    reason: newPage.reason,
+  };
+  const begun = instantAt(firstDay, "19:55");
+  const preferences: Preferences = {
+    ...defaultPreferences,
+    id: preferencesId,
+    createdAt: begun,
+    updatedAt: begun,
+  };
+  const { cars, tracks, layouts, combos } = names;
+  const rows: AllRows = {
+    preferences: [preferences],
+    cars,
+    tracks,
+    layouts,
+    combos,
+    pages: [page],
+    references: makeReferences(stamp, comboIds),
+    sessions,
+    runs: season.flatMap(({ runs }) => runs),
+    rigs: Object.values(rigs),
+    targets: makeTargets(stamp, comboIds, (combo, kind, date) => {
+      const past = season.filter(({ evening }) => evening.combo === combo && evening.date <= date);
+      if (kind === "best") return plainBest(past.flatMap(({ runs }) => runs))?.ms;
+      return middle(past.map(({ runs }) => plainPace(runs)).findLast(({ length }) => length >= 5) ?? []);
+    }),
+    forecasts: [],
+    rigTests: [
+      makeGainTest(
+        stamp,
+        comboIds.ashHatch,
+        rigs,
+        season.flatMap(({ testRunIds }) => testRunIds),
+      ),
+    ],
+    cornerReviews: makeReviews(stamp, comboIds.fenHatch, sessions),
+  };
+  return { rows, names, rigs, season };
+}

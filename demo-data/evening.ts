@@ -1,0 +1,45 @@
+import type { Effort, Focus, PlannedRun, RunKind, Surface } from "#domain";
+import type { ComboKey } from "./combos.ts";
+
+/** A run as the story wants it; the laps themselves are drawn. */
+export interface Drive {
+  readonly laps: number;
+  readonly kind?: RunKind;
+  readonly effort?: Effort;
+  readonly surface?: Surface;
+  /** Which setting of the gain test it was driven with; the pair's order is drawn. */
+  readonly isPairOfTest?: true;
+  readonly guest?: string;
+  /** Only so many laps were written down, from memory, to tenths. */
+  readonly remembered?: number;
+  readonly isSummary?: true;
+  readonly race?: { readonly grid: number; readonly finish: number };
+  readonly beginsWithOutLap?: true;
+  /** Number of a lap helped along by the car in front: the driver says it is not the PB. */
+  readonly towed?: number;
+  /** Number of a lap that was typed twice; the second was deleted. */
+  readonly typedTwice?: number;
+  readonly tyres?: string;
+  readonly setup?: string;
+  readonly fuelLitres?: number;
+  readonly note?: string;
+}
+
+/** One sitting of the story. */
+export interface Evening {
+  readonly date: string;
+  readonly clock: string;
+  readonly combo: ComboKey;
+  readonly focus: Focus;
+  readonly note: string;
+  readonly conditions?: string;
+  readonly targetMs?: number;
+  readonly plan?: readonly PlannedRun[];
+  /** Written down the day after; the time of day is not known. */
+  readonly isEnteredLater?: true;
+  readonly hasSectors?: true;
+  readonly drives: readonly Drive[];
+}
+
+/** An evening of a combo whose file says which. */
+export type EveningOfCombo = Omit<Evening, "combo">;

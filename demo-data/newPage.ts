@@ -1,0 +1,7 @@
+/** When the physics changed and a new page was turned. */
+export const newPage = {
+  combo: "ashHatch",
+  date: "2026-10-28",
+  clock: "20:25",
+  reason: "New tyre physics",
+} as const;
