@@ -18,7 +18,7 @@ export interface Draft<T> {
  */
 export function useDraft<T>(key: string, empty: T): Draft<T> {
   const { shelf, book } = useLogbook();
-  const whole = `${book.name} ${key}`;
+  const whole = `${book.name}/${key}`;
   const [state, setState] = useState<{ key: string; value: T | undefined; isRead: boolean }>();
   const isTouched = useRef(false);
 
