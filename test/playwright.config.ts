@@ -2,9 +2,13 @@ import { defineConfig, devices } from "@playwright/test";
 import { findBrowser } from "./support/browser.ts";
 
 const { executablePath, env } = await findBrowser();
-const port = 4179;
+const port = Number(process.env["LAP_LEDGER_PORT"] ?? 4179);
+const build = process.env["LAP_LEDGER_BUILD"] ?? "dist";
 
-/** The journeys of a driver, in a real Chromium, against the production build. */
+/**
+ * The journeys of a driver, in a real Chromium, against the production build. LAP_LEDGER_PORT and LAP_LEDGER_BUILD
+ * name another port and another build than `dist`, for a second run beside the first.
+ */
 export default defineConfig({
   testDir: "journeys",
   outputDir: "../node_modules/.cache/playwright",
@@ -20,7 +24,7 @@ export default defineConfig({
     launchOptions: { executablePath, env, args: ["--no-sandbox", "--disable-gpu"] },
   },
   webServer: {
-    command: `node node_modules/vite/bin/vite.js preview --host 127.0.0.1 --port ${port} --strictPort`,
+    command: `node node_modules/vite/bin/vite.js preview --host 127.0.0.1 --port ${port} --strictPort --outDir ${build}`,
     cwd: "..",
     url: `http://127.0.0.1:${port}`,
     reuseExistingServer: false,

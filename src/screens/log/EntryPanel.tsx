@@ -70,6 +70,7 @@ export function EntryPanel({ entry, context, lapNumber, said }: EntryPanelProps)
         <input
           id={`${id}-field`}
           ref={field}
+          data-home
           className={styles["field"]}
           value={text}
           onChange={(event) => entry.setText(event.target.value)}

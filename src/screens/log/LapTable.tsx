@@ -6,6 +6,9 @@ import { Name } from "#ui/Name.tsx";
 import { Spoken } from "#ui/Spoken.tsx";
 import styles from "./LapTable.module.css";
 
+/** The button of a lap's time in the page: the focus comes back to it when its editor is left. */
+export const timeId = (lapId: string) => `time-${lapId}`;
+
 interface LapTableProps {
   readonly caption: string;
   readonly rows: readonly LapDifferences[];
@@ -96,7 +99,7 @@ function LapRow({ row, ref, hasTarget, sectorCount, onEdit }: LapRowProps) {
     <tr ref={ref} className={isSpoiled ? styles["soft"] : undefined}>
       <th scope="row">{number}</th>
       <td className={styles["figures"]}>
-        <button type="button" className={styles["time"]} onClick={() => onEdit(lap.id)}>
+        <button id={timeId(lap.id)} type="button" className={styles["time"]} onClick={() => onEdit(lap.id)}>
           <Spoken>Edit lap {number}: </Spoken>
           {lap.ms === undefined ? "no time" : formatLapTime(lap.ms, lap.decimals)}
         </button>

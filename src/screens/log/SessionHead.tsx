@@ -29,7 +29,7 @@ export function SessionHead({ data, targetMs, targetFrom, onRest }: SessionHeadP
   return (
     <div className={styles["head"]}>
       <div className={styles["words"]}>
-        <h1 className={styles["title"]}>
+        <h1 className={styles["title"]} tabIndex={-1}>
           <Name>{comboName(data)}</Name>
         </h1>
         <p className={styles["about"]}>{about.filter(Boolean).join(" · ")}</p>

@@ -10,12 +10,14 @@ import { sayRun, suggestNextRun } from "#words";
 import { EntryPanel } from "./EntryPanel.tsx";
 import { entryContext } from "./entryContext.ts";
 import { IdleQuestion } from "./IdleQuestion.tsx";
+import { timeId } from "./LapTable.tsx";
 import { RunBlock } from "./RunBlock.tsx";
 import { RunSays } from "./RunSays.tsx";
 import { SessionHead } from "./SessionHead.tsx";
 import styles from "./SessionPage.module.css";
 import { SessionSum } from "./SessionSum.tsx";
 import { useEntry } from "./useEntry.ts";
+import { useFocusBack, useFocusHome } from "./useFocusHome.ts";
 import { useHeight } from "./useHeight.ts";
 import { type SessionData, useSession } from "./useSession.ts";
 import { useWakeLock } from "./useWakeLock.ts";
@@ -65,6 +67,8 @@ function Ledger({ data }: { readonly data: SessionData }) {
   const [edited, setEdited] = useState<Id>();
   const isAwake = useWakeLock(isOpen);
   const entryBox = useHeight("--entry-height");
+  const pageBox = useFocusHome();
+  useFocusBack(edited && timeId(edited));
 
   const before = { from: data.pageFrom, to: session.startedAt };
   const pb = usePageBest(session.comboId, before, session.id, preferences) ?? undefined;
@@ -129,7 +133,7 @@ function Ledger({ data }: { readonly data: SessionData }) {
   const nextRun = () => write((book) => addRun(book, { sessionId: session.id }));
   const name = comboName(data);
   return (
-    <div className={styles["page"]} data-open={isOpen} data-between={isBetween}>
+    <div ref={pageBox} className={styles["page"]} data-open={isOpen} data-between={isBetween}>
       <div className={styles["top"]}>
         <SessionHead
           data={data}

@@ -47,6 +47,8 @@ export interface Entry {
 }
 
 const sameTapMs = 1000;
+/** A key that bounces, or a finger that taps twice, is one Enter: the second one asked for comes later than this. */
+const separateMs = 250;
 
 /**
  * The entry line of a session: its text, kept at every key; what it reads as; and the way into the book. The field
@@ -61,6 +63,7 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
   const now = useRef(draft.value);
   now.current = draft.value;
   const lastAdded = useRef<{ text: string; at: number }>(undefined);
+  const askedAt = useRef(0);
 
   const { text, lines } = draft.value;
   const reading = useMemo(
@@ -106,7 +109,11 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
     const at = Date.now();
     const isAgain = lastAdded.current?.text === text && at - lastAdded.current.at < sameTapMs;
     const why = reading.asks[0]?.sentence ?? (isAgain ? "The same lap again?" : undefined);
-    if (why !== undefined && standing.kind !== "asking") return setStanding({ kind: "asking", why });
+    if (why !== undefined && standing.kind !== "asking") {
+      askedAt.current = at;
+      return setStanding({ kind: "asking", why });
+    }
+    if (standing.kind === "asking" && Math.abs(at - askedAt.current) < separateMs) return;
     const isVague = (reading.lap.decimals ?? 3) < context.displayDecimals;
     const lap: NewLap = { ...reading.lap, source: isVague ? "memory" : "typed" };
     const line: Line = { id: book.newId(), runId: run.id, text, lap };

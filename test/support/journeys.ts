@@ -1,0 +1,101 @@
+import { expect, type Page, test as plain } from "@playwright/test";
+import { watch } from "./journeyWatch.ts";
+
+/**
+ * A journey. Whatever it does, no request may leave the origin, nothing may break the policy, no dialog of the
+ * browser may open, and the console stays without errors; `expected` names errors that the journey provokes.
+ */
+export const test = plain.extend<{ expected: RegExp[]; watched: undefined }>({
+  expected: [[], { option: true }],
+  watched: [
+    async ({ context, baseURL, expected }, use) => {
+      const seen = await watch(context, baseURL ?? "");
+      await use(undefined);
+      expect(seen.filter((line) => !expected.some((pattern) => pattern.test(line)))).toEqual([]);
+    },
+    { auto: true },
+  ],
+});
+
+export { expect };
+
+/** The field of the entry line. */
+export const entryField = (page: Page) => page.getByRole("region", { name: "Entry" }).getByRole("textbox");
+
+/** What the typed text will become, or why it cannot. */
+export const reading = (page: Page) => page.getByRole("region", { name: "Entry" });
+
+/** One run's block on the page of the session. */
+export const runBlock = (page: Page, number: number) =>
+  page.getByRole("region", { name: `Run ${number}`, exact: true });
+
+/** The time of a lap of the run being driven; it opens the lap for editing. */
+export const lapTime = (page: Page, number: number) =>
+  page.getByRole("button", { name: new RegExp(`^Edit lap ${number}: `) }).first();
+
+/** Opens the app at its first page. */
+export async function open(page: Page, hash = ""): Promise<void> {
+  await page.goto(`./${hash}`);
+  await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+}
+
+/** Starts a session of a combo, from Log; a combo that is not there is made. */
+export async function startSession(page: Page, car: string, track: string): Promise<void> {
+  await page.getByRole("combobox", { name: "Car" }).fill(car);
+  await page.getByRole("combobox", { name: "Track layout" }).fill(track);
+  await page.getByRole("button", { name: "Start the session" }).click();
+  await expect(entryField(page)).toBeFocused();
+}
+
+/** Types one lap and presses Enter, once more where the page asks for it, and waits until it is in the book. */
+export async function logLap(page: Page, text: string): Promise<void> {
+  const number = await nextLap(page);
+  await entryField(page).fill(text);
+  await entryField(page).press("Enter");
+  if (await page.getByText("Enter again if it is right").isVisible()) {
+    await pauseToRead(page);
+    await entryField(page).press("Enter");
+  }
+  await expect(entryField(page)).toHaveValue("");
+  await expect(lapTime(page, number)).toBeVisible();
+}
+
+/** The driver reads what is asked before answering; a second Enter at once is taken for a key that bounced. */
+export const pauseToRead = (page: Page) => page.waitForTimeout(300);
+
+/** Types several laps, one after the other. */
+export async function logLaps(page: Page, texts: readonly string[]): Promise<void> {
+  for (const text of texts) await logLap(page, text);
+}
+
+/** Number the next lap of the run will have. */
+export async function nextLap(page: Page): Promise<number> {
+  const label = await page
+    .getByRole("region", { name: "Entry" })
+    .getByText(/^Lap \d+$/)
+    .textContent();
+  return Number((label ?? "").replace("Lap ", ""));
+}
+
+/** Ends the run being driven; the next one stands ready. */
+export async function endRun(page: Page): Promise<void> {
+  await page.getByRole("button", { name: "End run" }).click();
+  await expect(page.getByRole("button", { name: "End run" })).toBeHidden();
+}
+
+/** Ends the open session, with a note if one is given. */
+export async function endSession(page: Page, note = ""): Promise<void> {
+  await page.getByRole("button", { name: "End session" }).click();
+  const dialog = page.getByRole("dialog", { name: "End the session" });
+  await dialog.getByRole("textbox").fill(note);
+  await dialog.getByRole("button", { name: "End the session" }).click();
+  await expect(page.getByRole("button", { name: "Go on with this session" })).toBeVisible();
+}
+
+/** A figure of "What run n says", as it stands there. */
+export const runFigure = (page: Page, run: number, name: "best" | "usual" | "scatter") =>
+  page
+    .getByRole("region", { name: `What run ${run} says` })
+    .getByRole("term")
+    .filter({ hasText: name })
+    .locator("xpath=following-sibling::dd[1]");
