@@ -52,11 +52,11 @@ export function curveDraws(
     const source = stream(seed, draw);
     const cell = cells[find(upTo, nextUniform(source))];
     if (cell === undefined) throw new RangeError("the practice curve has no cell to draw from");
-    const { span, halfLife, correlation, coefficients, lower } = cell;
+    const { span, halfLife, correlation, without, perSpan, lower } = cell;
     const sigma = Math.sqrt(cell.sumOfSquares / nextChiSquared(source, degreesOfFreedom));
-    const spread = coefficients.map(() => sigma * nextNormal(source));
+    const spread = without.map(() => sigma * nextNormal(source));
     const [floor = 0, ...effects] = solveUpper(lower, spread).map(
-      (value, i) => value + (coefficients[i] ?? 0),
+      (value, i) => value + (without[i] ?? 0) - span * (perSpan[i] ?? 0),
     );
     floors[draw] = floor;
     if (span > 0) halfLives.push(halfLife);
