@@ -2,10 +2,10 @@ import { defaultPreferences, preferencesId } from "#db";
 import type { AllRows, Page, Preferences } from "#domain";
 import type { DrivenEvening } from "./driveEvening.ts";
 import { driveSeason } from "./driveSeason.ts";
+import { makeForecasts } from "./forecasts.ts";
 import { makeGainTest } from "./gainTest.ts";
 import { makeNames, type Names } from "./names.ts";
 import { newPage } from "./newPage.ts";
-import { middle, plainBest, plainPace } from "./plainReading.ts";
 import { makeReviews } from "./reviews.ts";
 import { makeRigs, type Rigs } from "./rigs.ts";
 import { firstDay, instantAt } from "./season.ts";
@@ -42,6 +42,7 @@ export function makeBook(): Book {
     createdAt: begun,
     updatedAt: begun,
   };
+  const targets = makeTargets(stamp, comboIds, season);
   const { cars, tracks, layouts, combos } = names;
   const rows: AllRows = {
     preferences: [preferences],
@@ -54,12 +55,8 @@ export function makeBook(): Book {
     sessions,
     runs: season.flatMap(({ runs }) => runs),
     rigs: Object.values(rigs),
-    targets: makeTargets(stamp, comboIds, (combo, kind, date) => {
-      const past = season.filter(({ evening }) => evening.combo === combo && evening.date <= date);
-      if (kind === "best") return plainBest(past.flatMap(({ runs }) => runs))?.ms;
-      return middle(past.map(({ runs }) => plainPace(runs)).findLast(({ length }) => length >= 5) ?? []);
-    }),
-    forecasts: [],
+    targets: targets.map(({ target }) => target),
+    forecasts: targets.flatMap((one) => makeForecasts(stamp, one, season)),
     rigTests: [
       makeGainTest(
         stamp,

@@ -34,20 +34,6 @@ export function plainBest(runs: readonly Run[]): PlainBest | undefined {
   return best && { lapId: best.lapId, ms: best.ms };
 }
 
-/** Times of laps that tell the pace: dry, at speed, all of the run written down, nothing spoilt, ms. */
-export function plainPace(runs: readonly Run[]): number[] {
-  return runs
-    .filter(
-      ({ kind, effort, surface, guest, lapsDriven }) =>
-        kind === "pace" &&
-        (effort === "full" || effort === "brisk") &&
-        surface === "dry" &&
-        guest === undefined &&
-        lapsDriven === undefined,
-    )
-    .flatMap(({ laps }) => laps.filter(isPlain).map(({ ms }) => ms));
-}
-
 /** The value in the middle. */
 export function middle(values: readonly number[]): number | undefined {
   const sorted = [...values].sort((a, b) => a - b);

@@ -1,21 +1,33 @@
-import type { Id, ReferenceLap, Target } from "#domain";
+import type { Id, ReferenceLap } from "#domain";
+import { figureForTarget } from "#stats";
 import type { ComboKey } from "./combos.ts";
+import type { DrivenEvening } from "./driveEvening.ts";
+import type { DatedTarget } from "./forecasts.ts";
+import { pageDigests } from "./pageDigests.ts";
 import { instantAt } from "./season.ts";
 import type { Stamp } from "./stamps.ts";
 
-/** What the driver wants to reach, with the figure on the day it was set. */
-const wanted: readonly (Pick<Target, "kind" | "value" | "by" | "setOn" | "process" | "start"> & {
+/** A target as the driver sets it. */
+interface Wish {
   readonly combo: ComboKey;
+  readonly kind: "best" | "median";
+  readonly value: number;
+  readonly setOn: string;
+  readonly by: string;
+  readonly process?: string;
   readonly archivedOn?: string;
-})[] = [
+}
+
+/** One reached and put away, two under way, one missed. */
+const wishes: readonly Wish[] = [
   {
     combo: "fenHatch",
     kind: "best",
     value: 85_000,
     setOn: "2026-09-06",
     by: "2026-10-04",
-    archivedOn: "2026-10-01",
     process: "one brake point for corner 5",
+    archivedOn: "2026-10-01",
   },
   {
     combo: "fenHatch",
@@ -25,40 +37,29 @@ const wanted: readonly (Pick<Target, "kind" | "value" | "by" | "setOn" | "proces
     by: "2026-12-13",
     process: "carry speed through 5, 6 and 7",
   },
-  {
-    combo: "fenHatch",
-    kind: "median",
-    value: 84_000,
-    setOn: "2026-10-27",
-    by: "2026-12-20",
-  },
-  {
-    combo: "ashSingle",
-    kind: "best",
-    value: 55_900,
-    setOn: "2026-09-18",
-    by: "2026-10-31",
-  },
+  { combo: "fenHatch", kind: "median", value: 84_000, setOn: "2026-10-27", by: "2026-12-20" },
+  { combo: "ashSingle", kind: "best", value: 55_900, setOn: "2026-09-18", by: "2026-10-31" },
 ];
 
-/** The targets. */
+/** The targets, each with the app's figure on the day it was set. */
 export function makeTargets(
   stamp: Stamp,
   comboIds: Readonly<Record<ComboKey, Id>>,
-  figureOn: (combo: ComboKey, kind: "best" | "median", date: string) => number | undefined,
-): Target[] {
-  return wanted.map(({ combo, archivedOn, ...fields }) => {
-    const setAt = instantAt(fields.setOn, "22:30");
+  season: readonly DrivenEvening[],
+): DatedTarget[] {
+  return wishes.map(({ combo, archivedOn, ...wish }) => {
+    const setAt = instantAt(wish.setOn, "22:30");
     const archivedAt = archivedOn === undefined ? undefined : instantAt(archivedOn, "22:30");
-    const start = figureOn(combo, fields.kind === "median" ? "median" : "best", fields.setOn);
-    return {
-      ...stamp(setAt, archivedAt ?? setAt),
+    const start = figureForTarget(wish, pageDigests(season, combo, wish.setOn));
+    const target = {
+      ...stamp(setAt, archivedAt),
       comboId: comboIds[combo],
-      ...fields,
+      ...wish,
       setAt,
       ...(start === undefined ? {} : { start }),
       ...(archivedAt === undefined ? {} : { archivedAt }),
     };
+    return { combo, target };
   });
 }
 
