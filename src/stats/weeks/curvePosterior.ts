@@ -63,17 +63,16 @@ export function curvePosterior(
       const decay = fit.of(places.map((place) => 2 ** (-place / halfLife)));
       const cross = fit.level.dot(decay);
       const perSpan = decay.coefficients;
-      const shared = { halfLife, correlation, without: fit.without, perSpan, lower: fit.lower };
-      for (const { share, prior: spanPrior } of isFlat ? [flat] : spans) {
-        const span = share * usual;
+      const { without, lower } = fit;
+      for (const option of isFlat ? [flat] : spans) {
+        const span = option.share * usual;
         const left = fit.level.squares - 2 * span * cross + span ** 2 * decay.squares;
         const sumOfSquares = prior + Math.max(0, left);
-        const logWeight =
-          Math.log(isFlat ? spanPrior : spanPrior / halfLives.length) -
-          fit.halfLogs -
-          (degreesOfFreedom / 2) * Math.log(sumOfSquares);
-        cells.push({ ...shared, weight: logWeight, span, sumOfSquares });
-        top = Math.max(top, logWeight);
+        const share = isFlat ? 1 : 1 / halfLives.length;
+        const weight =
+          Math.log(option.prior * share) - fit.halfLogs - (degreesOfFreedom / 2) * Math.log(sumOfSquares);
+        cells.push({ weight, span, halfLife, correlation, sumOfSquares, without, perSpan, lower });
+        top = Math.max(top, weight);
       }
     }
   }
