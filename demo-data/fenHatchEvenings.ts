@@ -131,7 +131,7 @@ export const fenHatchEvenings: readonly EveningOfCombo[] = [
   },
   {
     date: "2026-10-29",
-    clock: "23:05",
+    clock: "23:25",
     focus: "steadiness",
     note: "Past midnight. Too tired for the last run.",
     hasSectors: true,

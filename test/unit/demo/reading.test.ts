@@ -1,0 +1,104 @@
+import { describe, expect, test } from "vitest";
+import { lapsInOrder } from "#domain";
+import { median, orderedPairsTTest, pageEvents, practiceCurve, rankSumTest } from "#stats";
+import { comboKeys } from "../../../demo-data/combos.ts";
+import { reviewOf, rows, truth } from "./theDemo.ts";
+
+for (const key of comboKeys)
+  describe(truth.combos[key].name, () => {
+    const review = reviewOf(key);
+    const facts = truth.combos[key];
+
+    test("each lap has the place the generator meant it to have, and none is missing", () => {
+      const { settling, ...counts } = review.counts;
+      expect(settling).toBe(0);
+      expect(counts).toEqual(facts.laps);
+      expect(review.guestLaps).toBe(facts.guestLaps);
+      expect(review.sessions).toBe(facts.sessions);
+    });
+
+    test("the personal best is the lap the generator expects", () => {
+      const { lapId, ms } = review.bests.at(-1) ?? {};
+      expect({ lapId, ms }).toEqual(facts.best);
+    });
+
+    test("the time account balances, over the weeks and in each session", () => {
+      const accounts = [review.account, ...review.accounts.map(({ account }) => account)];
+      const known = accounts.flatMap((account) => (account.known ? [account.value] : []));
+      expect(known.length).toBeGreaterThan(0);
+      for (const { pace, repeatability, mistakes, others, balance } of known)
+        expect(pace + repeatability + mistakes + others).toBe(balance);
+    });
+  });
+
+test("the combo that improves is read as falling, at its true slope", () => {
+  const { trend } = reviewOf("fenHatch");
+  const { gainPerWeekMs } = truth.combos.fenHatch;
+  expect(gainPerWeekMs).toBeLessThan(-100);
+  if (!trend.known) throw new Error(trend.reason);
+  expect(trend.value.finding).toBe("falling");
+  expect(trend.value.p).toBeLessThan(0.01);
+  expect(trend.value.perWeek.low).toBeLessThan(gainPerWeekMs);
+  expect(trend.value.perWeek.high).toBeGreaterThan(gainPerWeekMs);
+});
+
+test("its practice curve holds the true floor and the true half-life", () => {
+  const { history } = reviewOf("fenHatch");
+  const steps = [truth.settings.gain.from, truth.settings.view.from];
+  const curve = practiceCurve({ history, seed: 1, events: pageEvents(history, truth.lastDay, steps) });
+  const { floorMs, halfLifeLaps } = truth.combos.fenHatch.practice;
+  if (!curve.known) throw new Error(curve.reason);
+  const { floor, halfLife } = curve.value;
+  expect(floor.low).toBeLessThan(floorMs);
+  expect(floor.high).toBeGreaterThan(floorMs);
+  expect(halfLife?.low).toBeLessThan(halfLifeLaps ?? 0);
+  expect(halfLife?.high).toBeGreaterThan(halfLifeLaps ?? 0);
+});
+
+test("the combo gone flat shows no clear change, and what is ruled out leaves room for none", () => {
+  const { trend } = reviewOf("ashSingle");
+  expect(truth.combos.ashSingle.gainMs).toBe(0);
+  if (!trend.known) throw new Error(trend.reason);
+  expect(trend.value.finding).toBe("no clear change");
+  expect(trend.value.perWeek.low).toBeLessThan(0);
+  expect(trend.value.perWeek.high).toBeGreaterThan(0);
+});
+
+test("the combo with few laps gives its reason instead of a trend", () => {
+  expect(reviewOf("fenTrainer").trend).toEqual({
+    known: false,
+    reason: "needs 5 sessions with 5 pace laps, has 2",
+  });
+});
+
+test("the gain test finds the true effect, and that there is one", () => {
+  const runOf = new Map(rows.runs.map((run) => [run.id, run]));
+  const [gainTest] = rows.rigTests;
+  const medianOf = (id = "") => {
+    const laps = lapsInOrder(runOf.get(id) ?? { laps: [] });
+    return (
+      median(laps.flatMap(({ ms, remarks }) => (ms === undefined || remarks.length > 0 ? [] : [ms]))) ?? 0
+    );
+  };
+  const pairs = gainTest?.pairs ?? [];
+  const found = orderedPairsTTest(
+    pairs.map(({ first, runA, runB }) => ({ difference: medianOf(runB) - medianOf(runA), first })),
+    0.9,
+  );
+  const effect = truth.settings.gain.effectMs.ashHatch;
+  expect(effect).toBeLessThan(-200);
+  expect(found?.low).toBeLessThan(effect);
+  expect(found?.high).toBeGreaterThan(effect);
+  expect(found?.high).toBeLessThan(0);
+});
+
+test("the new field of view did nothing to the flat combo, and the sessions say no more than that", () => {
+  const { points } = reviewOf("ashSingle");
+  const { from, effectMs } = truth.settings.view;
+  const medians = (isAfter: boolean) =>
+    points.flatMap(({ date, median }) => (median !== undefined && date >= from === isAfter ? [median] : []));
+  const shift = rankSumTest(medians(true), medians(false), 0.9);
+  expect(effectMs.ashSingle).toBe(0);
+  expect(shift?.low).toBeLessThanOrEqual(0);
+  expect(shift?.high).toBeGreaterThanOrEqual(0);
+});
