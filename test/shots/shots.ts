@@ -63,6 +63,7 @@ async function visit(page: Page, place: string) {
 function photographer(page: Page, folder: string, isTouch: boolean) {
   return async (name: string) => {
     await page.waitForLoadState("networkidle");
+    await page.waitForTimeout(800); // charts are fetched when first shown
     // A photograph of the whole page would lose the touch screen and move what is fixed; phones are seen as they are.
     await page.screenshot({ path: `shots/${folder}/${name}.png`, fullPage: !isTouch });
   };

@@ -1,9 +1,10 @@
 import { formatLapTime, formatSeconds } from "#domain";
-import type { RunReport, SessionReport } from "#stats";
+import type { RunReport } from "#stats";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { FigureRow } from "#ui/FigureRow.tsx";
 import { Part } from "#ui/Part.tsx";
 import {
+  type NextRun,
   sayAgainstRun,
   sayAgainstTarget,
   sayCounts,
@@ -11,22 +12,18 @@ import {
   sayPointedAt,
   sayRun,
   sayTrendInRun,
-  suggestNextRun,
 } from "#words";
 import styles from "./RunSays.module.css";
 
 interface RunSaysProps {
   readonly report: RunReport;
-  readonly session: SessionReport;
   readonly number: number;
-  /** Corners named in the run's remarks of own mistakes, as often as they were named. */
-  readonly cornersOfMistakes: readonly number[];
+  readonly next: NextRun;
 }
 
 /** One true sentence and three numbers; the rest behind "figures"; then one suggestion with its reason. */
-export function RunSays({ report, session, number, cornersOfMistakes }: RunSaysProps) {
+export function RunSays({ report, number, next }: RunSaysProps) {
   const { best, usual, scatter, againstBest } = report;
-  const next = suggestNextRun(report, { session, cornersOfMistakes });
   return (
     <Part title={`What run ${number} says`}>
       <p className={styles["sentence"]}>{sayRun(report)}</p>

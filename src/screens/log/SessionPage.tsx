@@ -1,14 +1,13 @@
 import { lazy, Suspense, useMemo, useState } from "react";
 import { addRun, reopenSession } from "#db";
-import { comboName, formatLapTime, type Id, isMistake, lapsInOrder, type Run } from "#domain";
+import { comboName, formatLapTime, type Id, lapsInOrder, type Run } from "#domain";
 import { usePageBest, useToday, useWrite } from "#live";
 import { goTo, printAddress } from "#state/address.ts";
-import { accountTarget, lapDifferences, runReport, sessionReport } from "#stats";
+import type { KnownBest } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { sayRun, suggestNextRun } from "#words";
 import { EntryPanel } from "./EntryPanel.tsx";
-import { entryContext } from "./entryContext.ts";
 import { IdleQuestion } from "./IdleQuestion.tsx";
 import { timeId } from "./LapTable.tsx";
 import { RunBlock } from "./RunBlock.tsx";
@@ -16,6 +15,7 @@ import { RunSays } from "./RunSays.tsx";
 import { SessionHead } from "./SessionHead.tsx";
 import styles from "./SessionPage.module.css";
 import { SessionSum } from "./SessionSum.tsx";
+import { sessionFigures } from "./sessionFigures.ts";
 import { useEntry } from "./useEntry.ts";
 import { useFocusBack, useFocusHome } from "./useFocusHome.ts";
 import { useHeight } from "./useHeight.ts";
@@ -43,7 +43,7 @@ export function SessionPage({ sessionId }: { readonly sessionId: Id }) {
         </p>
       </>
     );
-  return <Ledger data={data} />;
+  return <WithBest data={data} />;
 }
 
 /** Sum of the lap times written, for the end of a session that is entered afterwards. */
@@ -57,8 +57,16 @@ const targetNames = {
   pb: "PB",
 } as const;
 
-function Ledger({ data }: { readonly data: SessionData }) {
-  const { session, runs, preferences, layout } = data;
+/** Waits for the best of the page, so that no lap is taken for a PB that is none. */
+function WithBest({ data }: { readonly data: SessionData }) {
+  const { session, preferences, pageFrom } = data;
+  const before = { from: pageFrom, to: session.startedAt };
+  const pb = usePageBest(session.comboId, before, session.id, preferences);
+  return pb === undefined ? <p>Opening the session</p> : <Ledger data={data} pb={pb ?? undefined} />;
+}
+
+function Ledger({ data, pb }: { readonly data: SessionData; readonly pb: KnownBest | undefined }) {
+  const { session, runs, preferences } = data;
   const isOpen = session.endedAt === undefined;
   const write = useWrite();
   const today = useToday(preferences);
@@ -70,61 +78,15 @@ function Ledger({ data }: { readonly data: SessionData }) {
   const pageBox = useFocusHome();
   useFocusBack(edited && timeId(edited));
 
-  const before = { from: data.pageFrom, to: session.startedAt };
-  const pb = usePageBest(session.comboId, before, session.id, preferences) ?? undefined;
-  const current = isOpen
-    ? runs.findLast((run) => run.endedAt === undefined && run.summary === undefined)
-    : undefined;
-  const said = runs.findLast((run) => run.summary !== undefined || lapsInOrder(run).length > 0);
-
-  const computed = useMemo(() => {
-    const target = accountTarget(session, data.targets, data.references, pb?.ms);
-    const named = target?.from === "pb" ? undefined : target;
-    const report = sessionReport({ session, runs, preferences, target, pbBefore: pb });
-    const rows = lapDifferences(runs, pb, named?.ms);
-    return { target: named, report, rows };
-  }, [session, runs, preferences, data.targets, data.references, pb]);
-  const best = computed.report.newBests.at(-1) ?? pb;
-  const context = useMemo(
-    () =>
-      entryContext({
-        run: current ?? said,
-        runs,
-        layout,
-        preferences,
-        pb: best,
-        targetMs: computed.target?.ms,
-      }),
-    [current, said, runs, layout, preferences, best, computed.target],
-  );
+  const figures = useMemo(() => sessionFigures(data, pb), [data, pb]);
+  const { current, said, target, context, report, rows, shown } = figures;
   const entry = useEntry(session.id, current, context);
-  const shownRuns = runs.filter(
-    (run) => run === current || run.summary !== undefined || lapsInOrder(run).length > 0,
-  );
-  const numberOf = (id: Id) => shownRuns.findIndex((run) => run.id === id) + 1;
   const lapNumber = (current ? lapsInOrder(current).length : 0) + entry.onTheWay + 1;
-
-  const runSays = useMemo(() => {
-    if (said === undefined) return undefined;
-    const earlier = runs.filter((run) => run.n < said.n);
-    const bestBefore =
-      computed.report.newBests.findLast(({ runId }) => earlier.some(({ id }) => id === runId)) ?? pb;
-    const report = runReport({
-      run: said,
-      runsBefore: earlier,
-      pb: bestBefore,
-      targetMs: computed.target?.ms,
-      preferences,
-    });
-    const corners = lapsInOrder(said)
-      .filter(isMistake)
-      .flatMap(({ remarks }) => remarks.flatMap(({ corner }) => (corner === undefined ? [] : [corner])));
-    return { report, corners };
-  }, [said, runs, pb, computed, preferences]);
+  const next = said && suggestNextRun(said.report, { session: report, cornersOfMistakes: said.corners });
 
   // Between two runs the finding stands first; while laps are typed, the laps do.
   const isBetween = current === undefined || lapsInOrder(current).length === 0;
-  const lastRow = current && computed.rows.get(current.id)?.at(-1);
+  const lastRow = current && rows.get(current.id)?.at(-1);
   const announced =
     entry.stored === 0 || lastRow === undefined
       ? ""
@@ -137,14 +99,14 @@ function Ledger({ data }: { readonly data: SessionData }) {
       <div className={styles["top"]}>
         <SessionHead
           data={data}
-          targetMs={computed.target?.ms}
-          targetFrom={computed.target && targetNames[computed.target.from]}
+          targetMs={target?.ms}
+          targetFrom={target && targetNames[target.from]}
           onRest={() => setResting(true)}
         />
         <IdleQuestion session={session} runs={runs} />
-        {runSays && !isBetween && (
+        {said && !isBetween && (
           <p className={styles["sentence"]} aria-hidden="true">
-            {sayRun(runSays.report)}
+            {sayRun(said.report)}
           </p>
         )}
         {entry.pasted !== undefined && current && (
@@ -164,13 +126,13 @@ function Ledger({ data }: { readonly data: SessionData }) {
         </div>
       )}
       <div className={styles["runs"]}>
-        {[...shownRuns].reverse().map((run) => (
-          <FaultBoundary key={run.id} what={`Run ${numberOf(run.id)}`}>
+        {[...shown].reverse().map(({ run, number }) => (
+          <FaultBoundary key={run.id} what={`Run ${number}`}>
             <RunBlock
               data={data}
               run={run}
-              number={numberOf(run.id)}
-              rows={computed.rows.get(run.id) ?? []}
+              number={number}
+              rows={rows.get(run.id) ?? []}
               context={context}
               edited={edited}
               onEdit={setEdited}
@@ -213,17 +175,10 @@ function Ledger({ data }: { readonly data: SessionData }) {
       </div>
       <div className={styles["says"]}>
         <FaultBoundary what="What this run says">
-          {runSays && said && (
-            <RunSays
-              report={runSays.report}
-              session={computed.report}
-              number={numberOf(said.id)}
-              cornersOfMistakes={runSays.corners}
-            />
-          )}
+          {said && next && <RunSays report={said.report} number={said.number} next={next} />}
         </FaultBoundary>
         <FaultBoundary what="The time account">
-          <SessionSum report={computed.report} asOf={today} name={name} />
+          <SessionSum report={report} asOf={today} name={name} />
         </FaultBoundary>
       </div>
       <Suspense fallback={null}>
@@ -240,16 +195,9 @@ function Ledger({ data }: { readonly data: SessionData }) {
         )}
         {isResting && (
           <RestingView
-            finding={runSays ? sayRun(runSays.report) : "No laps yet."}
-            next={
-              runSays
-                ? suggestNextRun(runSays.report, {
-                    session: computed.report,
-                    cornersOfMistakes: runSays.corners,
-                  }).suggestion
-                : "Type the first laps after your run."
-            }
-            usual={runSays?.report.usual.known ? formatLapTime(runSays.report.usual.value) : undefined}
+            finding={said ? sayRun(said.report) : "No laps yet."}
+            next={next?.suggestion ?? "Type the first laps after your run."}
+            usual={said?.report.usual.known ? formatLapTime(said.report.usual.value) : undefined}
             isAwake={isAwake}
             onBack={() => setResting(false)}
           />

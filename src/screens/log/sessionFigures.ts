@@ -1,0 +1,97 @@
+import { type Id, isMistake, lapsInOrder, type Run } from "#domain";
+import type { EntryContext } from "#entry";
+import {
+  type AccountTarget,
+  accountTarget,
+  type KnownBest,
+  type LapDifferences,
+  lapDifferences,
+  type RunReport,
+  runReport,
+  type SessionReport,
+  sessionReport,
+} from "#stats";
+import { entryContext } from "./entryContext.ts";
+import type { SessionData } from "./useSession.ts";
+
+/** What the last run with laps says. */
+export interface SaidRun {
+  readonly number: number;
+  readonly report: RunReport;
+  /** Corners named in its remarks of own mistakes, as often as they were named. */
+  readonly corners: readonly number[];
+}
+
+/** All that the page of a session shows besides its rows. */
+export interface SessionFigures {
+  /** What laps are measured against, where that is not the PB. */
+  readonly target: AccountTarget | undefined;
+  readonly report: SessionReport;
+  readonly rows: ReadonlyMap<Id, readonly LapDifferences[]>;
+  /** The run being driven: the last one that has not been ended, of an open session. */
+  readonly current: Run | undefined;
+  readonly said: SaidRun | undefined;
+  /** Runs worth a block on the page, in order: those with laps, and the one being driven. */
+  readonly shown: readonly { readonly run: Run; readonly number: number }[];
+  readonly context: EntryContext;
+}
+
+const hasLaps = (run: Run) => run.summary !== undefined || lapsInOrder(run).length > 0;
+
+/**
+ * Works out a session's page from its rows.
+ * @param pb best of the page before the session
+ */
+export function sessionFigures(data: SessionData, pb: KnownBest | undefined): SessionFigures {
+  const { session, preferences, layout } = data;
+  const target = accountTarget(session, data.targets, data.references, pb?.ms);
+  const named = target?.from === "pb" ? undefined : target;
+  const isCurrent = (run: Run) => run.endedAt === undefined && run.summary === undefined;
+  const current = session.endedAt === undefined ? data.runs.findLast(isCurrent) : undefined;
+  // Runs without laps are not shown, so a run is called by its place among those that are.
+  const runs = data.runs
+    .filter((run) => run === current || hasLaps(run))
+    .map((run, index) => ({ run, number: index + 1 }));
+  const report = sessionReport({ session, runs: data.runs, preferences, target, pbBefore: pb });
+  const best = report.newBests.at(-1) ?? pb;
+  return {
+    target: named,
+    report,
+    rows: lapDifferences(data.runs, pb, named?.ms),
+    current,
+    said: saidRun(runs, report, data, pb, named?.ms),
+    shown: runs,
+    context: entryContext({
+      run: current ?? data.runs.findLast(hasLaps),
+      runs: data.runs,
+      layout,
+      preferences,
+      pb: best,
+      targetMs: named?.ms,
+    }),
+  };
+}
+
+function saidRun(
+  runs: SessionFigures["shown"],
+  { newBests }: SessionReport,
+  { preferences }: SessionData,
+  pb: KnownBest | undefined,
+  targetMs: number | undefined,
+): SaidRun | undefined {
+  const last = runs.findLast(({ run }) => hasLaps(run));
+  if (last === undefined) return undefined;
+  const runsBefore = runs
+    .filter(({ number }) => number < last.number)
+    .map(({ run, number }) => ({ ...run, n: number }));
+  const bestBefore = newBests.findLast(({ runId }) => runsBefore.some(({ id }) => id === runId)) ?? pb;
+  const run = { ...last.run, n: last.number };
+  const corners = lapsInOrder(run)
+    .filter(isMistake)
+    .flatMap(({ remarks }) => remarks.flatMap(({ corner }) => (corner === undefined ? [] : [corner])));
+  return {
+    number: last.number,
+    report: runReport({ run, runsBefore, pb: bestBefore, targetMs, preferences }),
+    corners,
+  };
+}
