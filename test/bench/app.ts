@@ -1,0 +1,150 @@
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { type BrowserContext, chromium, type Page, test } from "@playwright/test";
+import { findBrowser } from "../support/browser.ts";
+import { backupWithLaps } from "./manyLaps.ts";
+
+const rounds = 7;
+const sizes = [100, 100_000];
+const median = (values: readonly number[]) =>
+  [...values].sort((a, b) => a - b)[values.length >> 1] ?? Number.NaN;
+
+/** Cold open and lap logged, each with 100 and with 100,000 laps stored, in one run. Printed, never asserted. */
+test("the app with few laps and with many", async ({ baseURL }) => {
+  const address = baseURL ?? "";
+  const folders = new Map<number, string>();
+  for (const laps of sizes) folders.set(laps, await filled(laps, address));
+  const opened = new Map<number, number[]>(sizes.map((laps) => [laps, []]));
+  const logged = new Map<number, number[]>(sizes.map((laps) => [laps, []]));
+  const databases = new Map<number, number[]>(sizes.map((laps) => [laps, []]));
+  for (let round = 0; round < rounds; round++)
+    for (const laps of sizes) {
+      const context = await launch(folders.get(laps) ?? "");
+      const page = await context.newPage();
+      opened.get(laps)?.push(await coldOpen(page, address));
+      databases.get(laps)?.push(await databaseOpen(page));
+      logged.get(laps)?.push(await lapLogged(page));
+      await context.close();
+    }
+  print("cold open: address to the open session's figures", opened);
+  print("of which the browser's own opening of the database", databases);
+  print("lap logged: Enter to its row and all figures", logged);
+  for (const folder of folders.values()) rmSync(folder, { recursive: true, force: true });
+});
+
+function print(what: string, times: ReadonlyMap<number, readonly number[]>) {
+  const [few = 0, many = 0] = sizes.map((laps) => median(times.get(laps) ?? []));
+  const ratio = (many / few).toFixed(2);
+  process.stdout.write(
+    `${what}: ${few.toFixed(0)} ms with 100 laps, ${many.toFixed(0)} ms with 100,000, ratio ${ratio}\n`,
+  );
+}
+
+async function launch(folder: string): Promise<BrowserContext> {
+  const { executablePath, env } = await findBrowser();
+  return chromium.launchPersistentContext(folder, {
+    executablePath,
+    env,
+    args: ["--no-sandbox", "--disable-gpu"],
+    viewport: { width: 1280, height: 800 },
+  });
+}
+
+/** A browser profile that holds a logbook of so many laps, restored from a backup by the app itself. */
+async function filled(laps: number, address: string): Promise<string> {
+  const folder = mkdtempSync(join(tmpdir(), "lap-ledger-"));
+  const file = join(folder, "backup.json");
+  writeFileSync(file, await backupWithLaps(laps));
+  const context = await launch(folder);
+  const page = await context.newPage();
+  await page.goto(`${address}/#/data`);
+  const chooser = page.waitForEvent("filechooser");
+  await page.getByRole("button", { name: "Choose a backup file" }).click();
+  await (await chooser).setFiles(file);
+  await page
+    .getByRole("button", { name: /Restore/ })
+    .last()
+    .click({ timeout: 300_000 });
+  await page.getByText(`${laps} laps” is open`).first().waitFor({ timeout: 300_000 });
+  await page.goto(`${address}/#/review`);
+  await page.getByRole("heading", { level: 1, name: /Marlow Fen/ }).waitFor({ timeout: 300_000 });
+  await page.getByRole("table").first().waitFor({ timeout: 300_000 });
+  await page.waitForTimeout(5000); // figures of all sessions are worked out and kept in a moment of rest
+  await context.close();
+  return folder;
+}
+
+/** From the start of the navigation until the figures of the open session stand on the page, ms. */
+async function coldOpen(page: Page, address: string): Promise<number> {
+  await page.addInitScript(() => {
+    const seen = () =>
+      document.querySelector("dl dd") !== null && document.querySelector("tbody tr") !== null;
+    const observer = new MutationObserver(() => {
+      if (!seen()) return;
+      observer.disconnect();
+      requestAnimationFrame(() => performance.mark("figures"));
+    });
+    observer.observe(document, { childList: true, subtree: true });
+  });
+  await page.goto(`${address}/#/log`);
+  await page.waitForFunction(() => performance.getEntriesByName("figures").length > 0);
+  return page.evaluate(() => performance.getEntriesByName("figures")[0]?.startTime ?? Number.NaN);
+}
+
+/** How long the browser takes to open the database once more, without the app. */
+function databaseOpen(page: Page): Promise<number> {
+  return page.evaluate(async () => {
+    const names = (await indexedDB.databases())
+      .map(({ name }) => name ?? "")
+      .filter((name) => name !== "lap-ledger");
+    const began = performance.now();
+    for (const name of names)
+      await new Promise<void>((done, fail) => {
+        const request = indexedDB.open(name);
+        request.onsuccess = () => {
+          request.result.close();
+          done();
+        };
+        request.onerror = () => fail(request.error);
+      });
+    return performance.now() - began;
+  });
+}
+
+/** Median of five laps: from Enter until the row is there and the count of laps in the figures has moved, ms. */
+async function lapLogged(page: Page): Promise<number> {
+  const field = page.getByRole("region", { name: "Entry" }).getByRole("textbox");
+  const times: number[] = [];
+  for (let lap = 0; lap < 5; lap++) {
+    await field.fill(`1:25.${120 + lap}`);
+    await page.evaluate(() => {
+      const rows = () => document.querySelectorAll("tbody tr").length;
+      const figures = () => [...document.querySelectorAll("dl dd")].map((cell) => cell.textContent).join("|");
+      const before = { rows: rows(), figures: figures() };
+      document.addEventListener(
+        "keydown",
+        () => {
+          const began = performance.now();
+          const observer = new MutationObserver(() => {
+            if (rows() === before.rows || figures() === before.figures) return;
+            observer.disconnect();
+            requestAnimationFrame(() =>
+              performance.measure("logged", { start: began, end: performance.now() }),
+            );
+          });
+          observer.observe(document, { childList: true, subtree: true, characterData: true });
+        },
+        { capture: true, once: true },
+      );
+      performance.clearMeasures("logged");
+    });
+    await field.press("Enter");
+    await page.waitForFunction(() => performance.getEntriesByName("logged").length > 0, undefined, {
+      timeout: 10_000,
+    });
+    times.push(await page.evaluate(() => performance.getEntriesByName("logged")[0]?.duration ?? Number.NaN));
+    await page.waitForTimeout(100);
+  }
+  return median(times);
+}
