@@ -1,5 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from "react";
-import { forgetDraft, readDraft, writeDraft } from "#db";
+import { LedgerFault, readDraft } from "#db";
+import { useNotices } from "#state/notices.ts";
+import { keepDraft } from "./keepDraft.ts";
 import { useLogbook } from "./logbookContext.ts";
 
 export interface Draft<T> {
@@ -42,13 +44,19 @@ export function useDraft<T>(key: string, empty: T): Draft<T> {
     (value: T | undefined) => {
       isTouched.current = true;
       setState((now) => ({ key: whole, value, isRead: now?.key === whole && now.isRead }));
-      void (value === undefined
-        ? forgetDraft(shelf, whole)
-        : writeDraft(shelf, { key: whole, text: typeof value === "string" ? value : "", state: value }));
+      keepDraft(shelf, whole, value).catch(sayOnce);
     },
     [shelf, whole],
   );
 
   const isMine = state?.key === whole;
   return { value: (isMine ? state.value : undefined) ?? empty, isRead: isMine && state.isRead, set };
+}
+
+/** A draft that cannot be kept is said once, not at every key. */
+function sayOnce(error: unknown): void {
+  if (!(error instanceof LedgerFault)) throw error;
+  const { list, say } = useNotices.getState();
+  const isSaid = list.some(({ text }) => text === error.message);
+  if (!isSaid) say({ kind: "fault", text: error.message, actions: [] });
 }

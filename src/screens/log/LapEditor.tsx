@@ -1,7 +1,7 @@
 import { type KeyboardEvent, useEffect, useRef, useState } from "react";
-import { deleteLap, editLap, moveLaps, setNotBest } from "#db";
-import { formatLapTime, type Lap, type Run } from "#domain";
-import { type EntryContext, parseEntry, writeEntry } from "#entry";
+import { deleteLap, editLap, type LapPatch, moveLaps, setNotBest } from "#db";
+import { canonicalText, formatLapTime, type Lap, type Run } from "#domain";
+import { type EntryContext, parseEntry, type TypedLap, writeEntry } from "#entry";
 import { useDraft, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
@@ -23,9 +23,11 @@ export function LapEditor({ lap, number, run, runs, context, onDone }: LapEditor
   const write = useWrite();
   const before = writeEntry(lap);
   const draft = useDraft(`lap ${lap.id}`, before);
+  // Until the driver types, the field follows the lap: that is what they see, and what they change.
+  const seen = useRef(lap);
+  if (draft.value === before) seen.current = lap;
   const [isRefused, setRefused] = useState(false);
   const box = useRef<HTMLDivElement>(null);
-  const seen = useRef(lap);
   useEffect(() => {
     const input = box.current?.querySelector("input");
     input?.focus();
@@ -40,11 +42,10 @@ export function LapEditor({ lap, number, run, runs, context, onDone }: LapEditor
   };
   const store = async () => {
     if (!reading?.ok) return setRefused(true);
-    const { ms, decimals, sectors, note, remarks } = reading.lap;
-    const known = ms === lap.ms ? lap.decimals : decimals;
-    const patch = { ms, decimals: known, sectors, note, remarks };
+    const unchanged = parseEntry(writeEntry(seen.current), { ...context, isPractice: false });
+    const patch = changedFields(unchanged.ok ? unchanged.lap : seen.current, reading.lap);
     if (
-      text === before ||
+      Object.keys(patch).length === 0 ||
       (await write((book) => editLap(book, { runId: run.id, lapId: lap.id, patch, expected: seen.current }), {
         isUndoOffered: true,
       }))
@@ -133,6 +134,17 @@ export function LapEditor({ lap, number, run, runs, context, onDone }: LapEditor
       </div>
     </div>
   );
+}
+
+/** Only what the driver changed, so that another field mended in another tab meanwhile stays. */
+function changedFields(seen: TypedLap, { ms, decimals, sectors, note, remarks }: TypedLap): LapPatch {
+  const isOther = (a: unknown, b: unknown) => canonicalText(a ?? null) !== canonicalText(b ?? null);
+  return {
+    ...((ms !== seen.ms || decimals !== seen.decimals) && { ms, decimals }),
+    ...(isOther(sectors, seen.sectors) && { sectors }),
+    ...(note !== seen.note && { note }),
+    ...(isOther(remarks, seen.remarks) && { remarks }),
+  };
 }
 
 const runName = (run: Run, runs: readonly Run[]) => `run ${runs.indexOf(run) + 1}`;

@@ -1,0 +1,81 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { chromium } from "@playwright/test";
+import { entryField, expect, lapTime, logLaps, open, startSession, test } from "../support/journeys.ts";
+
+/** A quick hand: a tenth of a second from key to key. */
+const likeAHand = { delay: 100 };
+const typed = ["1:25.118", "1:25.902", "1:25.340"];
+
+test("a half-typed line and the laps outlive a reload", async ({ page }) => {
+  await open(page);
+  await startSession(page, "club hatch", "Marlow Fen");
+  await logLaps(page, typed);
+  await entryField(page).pressSequentially("1:26.4", likeAHand);
+  await page.reload();
+  await expect(entryField(page)).toHaveValue("1:26.4");
+  await expect(lapTime(page, 3)).toHaveAccessibleName("Edit lap 3: 1:25.340");
+  await entryField(page).press("Enter");
+  await expect(lapTime(page, 4)).toHaveAccessibleName("Edit lap 4: 1:26.4");
+});
+
+test("a half-typed line and the laps outlive a crashed tab", async ({ page, context }) => {
+  await open(page);
+  await startSession(page, "club hatch", "Marlow Fen");
+  await logLaps(page, typed);
+  await entryField(page).pressSequentially("1:26.4", likeAHand);
+  await expect(page.getByText("lap 4 ·")).toBeVisible();
+  const crashed = page.waitForEvent("crash");
+  const cdp = await context.newCDPSession(page);
+  cdp.send("Page.crash").catch(() => undefined);
+  await crashed;
+  const again = await context.newPage();
+  await open(again);
+  await expect(entryField(again)).toHaveValue("1:26.4");
+  await expect(lapTime(again, 3)).toHaveAccessibleName("Edit lap 3: 1:25.340");
+  await expect(lapTime(again, 4)).toBeHidden();
+});
+
+test("a killed browser keeps every lap shown as stored, and the line", async ({ baseURL, launchOptions }) => {
+  const folder = mkdtempSync(join(tmpdir(), "lap-ledger-"));
+  const options = { ...launchOptions, baseURL: baseURL ?? "", locale: "en-GB" };
+  try {
+    const first = await chromium.launchPersistentContext(folder, options);
+    const page = first.pages()[0] ?? (await first.newPage());
+    await open(page);
+    await startSession(page, "club hatch", "Marlow Fen");
+    await logLaps(page, typed);
+    await entryField(page).pressSequentially("1:26.4", likeAHand);
+    await expect(page.getByText("lap 4 ·")).toBeVisible();
+    const gone = new Promise((resolve) => first.once("close", resolve));
+    for (const id of processesOf(folder)) process.kill(id, "SIGKILL");
+    await gone;
+    for (const name of readdirSync(folder).filter((name) => name.startsWith("Singleton")))
+      rmSync(join(folder, name), { force: true });
+
+    const second = await chromium.launchPersistentContext(folder, options);
+    const again = second.pages()[0] ?? (await second.newPage());
+    await open(again);
+    for (const [index, text] of typed.entries())
+      await expect(lapTime(again, index + 1)).toHaveAccessibleName(`Edit lap ${index + 1}: ${text}`);
+    await expect(entryField(again)).toHaveValue("1:26.4");
+    await second.close();
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+});
+
+/** Processes of the browser that works in this profile folder, and of no other: Linux only, as the shipped browser. */
+function processesOf(folder: string): number[] {
+  return readdirSync("/proc")
+    .filter((name) => /^\d+$/.test(name))
+    .map(Number)
+    .filter((id) => {
+      try {
+        return readFileSync(`/proc/${id}/cmdline`, "utf8").includes(`--user-data-dir=${folder}`);
+      } catch {
+        return false;
+      }
+    });
+}
