@@ -42,17 +42,23 @@ test("the combo that improves is read as falling, at its true slope", () => {
   expect(trend.value.perWeek.high).toBeGreaterThan(gainPerWeekMs);
 });
 
-test("its practice curve holds the true floor and the true half-life", () => {
+test("its practice curve holds the true level of most sessions, the true floor and the true half-life", () => {
   const { history } = reviewOf("fenHatch");
-  const steps = [truth.settings.gain.from, truth.settings.view.from];
-  const curve = practiceCurve({ history, seed: 1, events: pageEvents(history, truth.lastDay, steps) });
-  const { floorMs, halfLifeLaps } = truth.combos.fenHatch.practice;
+  const events = pageEvents(history, truth.lastDay, [truth.settings.gain.from]);
+  const curve = practiceCurve({ history, seed: 1, events });
+  const { practice, medians } = truth.combos.fenHatch;
   if (!curve.known) throw new Error(curve.reason);
-  const { floor, halfLife } = curve.value;
-  expect(floor.low).toBeLessThan(floorMs);
-  expect(floor.high).toBeGreaterThan(floorMs);
-  expect(halfLife?.low).toBeLessThan(halfLifeLaps ?? 0);
-  expect(halfLife?.high).toBeGreaterThan(halfLifeLaps ?? 0);
+  const { line, floor, halfLife } = curve.value;
+  const held = line.filter(({ low, high }, index) => {
+    const { ms = 0 } = medians.find(({ date }) => date === history[index]?.date) ?? {};
+    expect(high - low).toBeLessThan(1000);
+    return low <= ms && ms <= high;
+  });
+  expect(held.length / line.length).toBeGreaterThanOrEqual(0.85);
+  expect(floor.low).toBeLessThan(practice.floorMs);
+  expect(floor.high).toBeGreaterThan(practice.floorMs);
+  expect(halfLife?.low).toBeLessThan(practice.halfLifeLaps ?? 0);
+  expect(halfLife?.high).toBeGreaterThan(practice.halfLifeLaps ?? 0);
 });
 
 test("the combo gone flat shows no clear change, and what is ruled out leaves room for none", () => {
