@@ -36,9 +36,11 @@ function ReviewOf({ combo, combos, period, preferences: chosen }: ReviewOfProps)
         pagesOfCombo(book, combo.id),
       ]);
       const pageFrom = pages.at(-1)?.from ?? Number.NEGATIVE_INFINITY;
-      return targets.filter(({ archivedAt, setAt }) => archivedAt === undefined && setAt >= pageFrom);
+      return targets.filter(
+        ({ archivedAt, setAt, by = today }) => archivedAt === undefined && setAt >= pageFrom && by >= today,
+      );
     },
-    [combo.id],
+    [combo.id, today],
   );
   return (
     <div className={styles["screen"]}>

@@ -33,21 +33,25 @@ export function SessionList({ review }: { readonly review: ComboReview }) {
   const bestIn = new Map(review.bests.map((best) => [best.sessionId, best]));
   const left = review.points.length - shown.length;
   return (
-    <Part title="Sessions">
-      <RuledTable
-        caption="Sessions, newest first"
-        captionHidden
-        columns={columns}
-        rows={shown.map((point) => rowOf(point, sessions?.get(point.sessionId), bestIn.get(point.sessionId)))}
-      />
-      {left > 0 && (
-        <div>
-          <Button onClick={() => setMost(most + step)}>
-            Show {Math.min(step, left)} more of {left}
-          </Button>
-        </div>
-      )}
-    </Part>
+    <div className={styles["list"]}>
+      <Part title="Sessions">
+        <RuledTable
+          caption="Sessions, newest first"
+          captionHidden
+          columns={columns}
+          rows={shown.map((point) =>
+            rowOf(point, sessions?.get(point.sessionId), bestIn.get(point.sessionId)),
+          )}
+        />
+        {left > 0 && (
+          <div>
+            <Button onClick={() => setMost(most + step)}>
+              Show {Math.min(step, left)} more of {left}
+            </Button>
+          </div>
+        )}
+      </Part>
+    </div>
   );
 }
 

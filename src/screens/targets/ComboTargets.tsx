@@ -7,6 +7,7 @@ import { Disclosure } from "#ui/Disclosure.tsx";
 import { Name } from "#ui/Name.tsx";
 import styles from "./ComboTargets.module.css";
 import { TargetRow } from "./TargetRow.tsx";
+import { inOrder } from "./targetOrder.ts";
 import { targetState } from "./targetStanding.ts";
 
 interface ComboTargetsProps {
@@ -24,7 +25,7 @@ export function ComboTargets({ combo, targets, preferences, today }: ComboTarget
   const pageFrom = pages?.at(-1)?.from ?? Number.NEGATIVE_INFINITY;
   const rows = (some: readonly Target[]) => (
     <ul className={styles["list"]} aria-busy={isRenewing}>
-      {some.map((target) => (
+      {inOrder(some, pageFrom, today).map((target) => (
         <TargetRow
           key={target.id}
           target={target}

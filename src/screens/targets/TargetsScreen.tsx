@@ -1,6 +1,6 @@
 import { useRef } from "react";
 import { preferences, targets } from "#db";
-import { type CalendarDate, compareDates, type Id, type Preferences, type Target } from "#domain";
+import type { Id, Preferences, Target } from "#domain";
 import { type DrivenCombo, useCombos, useRows, useToday } from "#live";
 import { printAddress, useAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
@@ -34,7 +34,7 @@ function Targets({ combos, comboId, preferences: chosen, stored }: TargetsProps)
   const opener = useRef<HTMLButtonElement>(null);
   const one = combos.find(({ id }) => id === comboId);
   const groups = combos
-    .map((combo) => ({ combo, targets: inOrder(stored.filter((target) => target.comboId === combo.id)) }))
+    .map((combo) => ({ combo, targets: stored.filter((target) => target.comboId === combo.id) }))
     .filter(({ combo, targets: some }) => (one === undefined ? some.length > 0 : combo === one));
   const [first, ...others] = one === undefined ? combos : [one, ...combos.filter((combo) => combo !== one)];
   const close = () => {
@@ -72,12 +72,6 @@ function Targets({ combos, comboId, preferences: chosen, stored }: TargetsProps)
       {groups.length === 0 && !editing.isOpen && <NoTargets hasCombo={first !== undefined} />}
     </div>
   );
-}
-
-/** Those with the nearest date first, those without one last. */
-function inOrder(some: readonly Target[]): Target[] {
-  const day = ({ by }: Target): CalendarDate => by ?? "9999-12-31";
-  return some.toSorted((a, b) => compareDates(day(a), day(b)) || a.setAt - b.setAt);
 }
 
 function NoTargets({ hasCombo }: { readonly hasCombo: boolean }) {
