@@ -1,6 +1,6 @@
 import { type Figure, known, unknown } from "#domain";
 import { requireNumber } from "../sample/numbers.ts";
-import type { FutureSession } from "../weeks/history.ts";
+import { type FutureSession, requireSessions } from "../weeks/history.ts";
 import { type CurveSummary, type PracticeQuestion, summariseCurve } from "../weeks/practiceCurve.ts";
 import { type ExpectedSession, expectedSession } from "./expectedSession.ts";
 import { type ForecastKind, firstReached, futureFigures } from "./futureFigures.ts";
@@ -28,6 +28,7 @@ export interface TargetQuestion extends PracticeQuestion {
 export function forecastTarget(question: TargetQuestion): Figure<TargetForecast> {
   const { history, targetMs, kind } = question;
   requireNumber(targetMs, "targetMs");
+  requireSessions(history);
   const reached = history.some((past) => (kind === "best" ? past.bestMs : past.medianMs) <= targetMs);
   if (reached) return unknown("already reached");
   return forecastAgain(question);

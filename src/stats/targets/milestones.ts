@@ -37,8 +37,7 @@ export function milestones(question: MilestoneQuestion): Figure<number[]> {
     isFloorOfUse
       ? bottom + (nowMs - bottom) * ((targetMs - bottom) / (nowMs - bottom)) ** share
       : nowMs + (targetMs - nowMs) * share;
-  const exact = Array.from({ length: steps }, (_, i) =>
-    i === steps - 1 ? targetMs : Math.round(at((i + 1) / steps)),
-  );
-  return known(exact.filter((ms, i) => ms < (exact[i - 1] ?? nowMs) && (ms > targetMs || i === steps - 1)));
+  const between = Array.from({ length: steps - 1 }, (_, i) => Math.round(at((i + 1) / steps)));
+  const inside = between.filter((ms) => ms < nowMs && ms > targetMs);
+  return known([...new Set(inside), targetMs]);
 }

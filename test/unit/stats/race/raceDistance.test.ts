@@ -1,0 +1,97 @@
+import { describe, expect, test } from "vitest";
+import { fuelNeeded, type RaceQuestion, raceDistance } from "#stats";
+import { chanceFrom, normal, skewed } from "../../../../demo-data/drivers.ts";
+import { cleanRunChance } from "../../../../src/stats/race/cleanRunChance.ts";
+
+const laps = [90_100, 89_900, 90_400, 90_000, 89_800, 90_300, 90_050, 89_950];
+const raceOf = (changes: Partial<RaceQuestion> = {}) => {
+  const figure = raceDistance({
+    laps,
+    seed: 3,
+    ...(changes.minutes === undefined ? { count: 20 } : {}),
+    ...changes,
+  });
+  if (!figure.known) throw new Error(figure.reason);
+  return figure.value;
+};
+
+describe("race distance", () => {
+  test("the middle is laps times the usual lap, the range lies around it", () => {
+    const { low, mid, high } = raceOf();
+    expect(mid / (20 * 90_062.5)).toBeCloseTo(1, 2);
+    expect(low).toBeLessThan(mid);
+    expect(high).toBeGreaterThan(mid);
+  });
+
+  test("a race of minutes ends with the lap after the time is full", () => {
+    const race = raceOf({ minutes: 30 });
+    expect(race.low).toBeGreaterThanOrEqual(30 * 60_000);
+    expect(race.high).toBeLessThan(30 * 60_000 + 93_000);
+    expect(race.laps.mid).toBe(20);
+  });
+
+  test("the same seed gives the same race", () => {
+    expect(raceOf()).toEqual(raceOf());
+    expect(raceOf({ seed: 4 }).high).not.toBe(raceOf().high);
+  });
+
+  test("ahead of a slow rival nearly always, of a fast one hardly ever", () => {
+    expect(raceOf().aheadChance).toBeUndefined();
+    expect(raceOf({ rivalMeanMs: 92_000 }).aheadChance).toBeGreaterThan(0.9);
+    expect(raceOf({ rivalMeanMs: 88_500 }).aheadChance).toBeLessThan(0.1);
+  });
+
+  test("laps with an off and laps without a time count as mistakes", () => {
+    const mixed = [
+      ...laps.map((ms) => ({ ms, run: 1 })),
+      { ms: 97_000, run: 1, remarks: [{ kind: "off" }] as const },
+      { run: 1 },
+    ];
+    const race = raceOf({ laps: mixed });
+    expect(race.mistakes.share).toBeCloseTo(0.2, 12);
+    expect(race.cleanChance).toBeLessThan(raceOf().cleanChance);
+  });
+
+  test("chance of a clean run by hand (Jeffreys' prior)", () => {
+    expect(cleanRunChance(0, 0, 1)).toBe(0.5);
+    expect(cleanRunChance(2, 10, 2)).toBeCloseTo(((8.5 / 11) * 9.5) / 12, 12);
+    expect(cleanRunChance(0, 20, 10)).toBeGreaterThan(cleanRunChance(0, 20, 30));
+  });
+
+  test("eight in ten simulated races end inside the range", () => {
+    const chance = chanceFrom(17);
+    let inside = 0;
+    const trials = 150;
+    for (let trial = 0; trial < trials; trial++) {
+      const run = () => {
+        const shift = 300 * normal(chance);
+        return Array.from({ length: 15 }, () => Math.round(90_000 + shift + 400 * skewed(chance)));
+      };
+      const past = [1, 2, 3, 4].flatMap((name) => run().map((ms) => ({ ms, run: name })));
+      const { low, high } = raceOf({ laps: past, count: 15, seed: trial });
+      const total = run().reduce((sum, ms) => sum + ms, 0);
+      if (total >= low && total <= high) inside++;
+    }
+    expect(inside / trials).toBeGreaterThan(0.7);
+    expect(inside / trials).toBeLessThan(0.93);
+  });
+
+  test("needs five timed laps, and exactly one of count and minutes", () => {
+    for (const count of [0, 1, 4]) {
+      expect(raceDistance({ laps: laps.slice(0, count), count: 10, seed: 1 })).toEqual({
+        known: false,
+        reason: `needs 5 timed laps, has ${count}`,
+      });
+    }
+    expect(() => raceDistance({ laps, seed: 1 })).toThrow(/exactly one/);
+    expect(() => raceDistance({ laps, count: 2.5, seed: 1 })).toThrow(/count is 2.5/);
+    expect(() => raceDistance({ laps: [...laps, Number.NaN], count: 2, seed: 1 })).toThrow(/laps\[8\]/);
+  });
+
+  test("equal laps still leave a range, and fuel is added up", () => {
+    const { low, high } = raceOf({ laps: Array(10).fill(90_000) });
+    expect(high).toBeGreaterThan(low);
+    expect(fuelNeeded({ perLap: 2.4, laps: 20, reserve: 2 })).toBeCloseTo(50, 12);
+    expect(() => fuelNeeded({ perLap: -1, laps: 20, reserve: 2 })).toThrow(/perLap/);
+  });
+});

@@ -1,0 +1,48 @@
+import { describe, expect, test } from "vitest";
+import { stepAtChange } from "#stats";
+
+const sessionsOf = (medians: readonly number[]) =>
+  medians.map((medianMs, i) => ({ lapsBefore: 20 * i, laps: 20, medianMs, bestMs: medianMs - 700 }));
+const level = [90_100, 89_900, 90_050, 89_950, 90_000, 90_100];
+
+describe("before and after a change", () => {
+  test("a jump of two seconds is found, with its sign, and its interval leaves out 0", () => {
+    const step = stepAtChange({
+      history: sessionsOf([...level, ...level.map((ms) => ms - 2000)]),
+      afterSession: 6,
+      seed: 1,
+    });
+    if (!step.known) throw new Error(step.reason);
+    expect(step.value.estimate).toBeLessThan(-1200);
+    expect(step.value.high).toBeLessThan(0);
+    expect(step.value.low).toBeLessThan(step.value.estimate);
+    expect(step.value.isQuestioned).toBe(false);
+  });
+
+  test("no jump: the interval holds 0", () => {
+    const step = stepAtChange({ history: sessionsOf([...level, ...level]), afterSession: 6, seed: 1 });
+    if (!step.known) throw new Error(step.reason);
+    expect(step.value.low).toBeLessThan(0);
+    expect(step.value.high).toBeGreaterThan(0);
+  });
+
+  test("more than a tenth of the lap is questioned", () => {
+    const history = sessionsOf([...level, ...level.map((ms) => ms - 20_000)]);
+    expect(stepAtChange({ history, afterSession: 6, seed: 1 })).toMatchObject({
+      value: { isQuestioned: true },
+    });
+  });
+
+  test("two sessions are needed on each side", () => {
+    const history = sessionsOf(level);
+    expect(stepAtChange({ history, afterSession: 1, seed: 1 })).toEqual({
+      known: false,
+      reason: "needs 2 sessions before the change, has 1",
+    });
+    expect(stepAtChange({ history, afterSession: 5, seed: 1 })).toEqual({
+      known: false,
+      reason: "needs 2 sessions after the change, has 1",
+    });
+    expect(stepAtChange({ history: [], afterSession: 0, seed: 1 }).known).toBe(false);
+  });
+});
