@@ -60,6 +60,14 @@ describe("reachable lap", () => {
     );
   });
 
+  it("by hand: place 1.75 of eight sorted sector times, rounded", () => {
+    const times = Array.from({ length: 8 }, (_, lap) => [30_000 + 100 * lap, 54_000 - 10 * lap]);
+    expect(reachableLap(times)).toEqual({
+      known: true,
+      value: { ms: 84_123, sectors: [30_175, 53_948], laps: 8 },
+    });
+  });
+
   it("needs eight laps", () => {
     expect(reachableLap(new Array(7).fill([30_000, 54_000]))).toEqual({
       known: false,

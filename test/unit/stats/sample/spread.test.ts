@@ -154,6 +154,10 @@ describe("100,000 large values", () => {
     expect(standardDeviation(large)).toBeCloseTo(Math.sqrt(2 / 3), 4);
   });
 
+  it("keep their spread where no number can hold their mean", () => {
+    expect(standardDeviation([1e16, 1e16 + 2, 1e16 + 2])).toBeCloseTo(Math.sqrt(4 / 3), 12);
+  });
+
   it("do not overflow even next to the largest number", () => {
     expect(mean([1.7e308, 1.7e308, 1.7e308])).toBeCloseTo(1.7e308, -300);
   });
