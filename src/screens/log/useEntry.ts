@@ -94,6 +94,7 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
   };
   const takeBack = (line: Line) => {
     settle(line.id);
+    lastAdded.current = undefined;
     keep({ text: line.text });
   };
 
