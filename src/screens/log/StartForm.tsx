@@ -1,4 +1,4 @@
-import { useRef, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { addCombo, combosWithNames, lastDriven, preferences, rigInForce, startSession } from "#db";
 import { type Focus, focuses, instantOf, layoutName, practiceDay, readDate } from "#domain";
 import { readTime } from "#entry";
@@ -31,6 +31,10 @@ export function StartForm() {
   const [isRefused, setRefused] = useState(false);
   const [isBusy, setBusy] = useState(false);
   const form = useRef<HTMLFormElement>(null);
+  const toProblem = () => form.current?.querySelector<HTMLElement>("input[aria-invalid]")?.focus();
+  useEffect(() => {
+    if (isRefused) form.current?.querySelector<HTMLElement>("input[aria-invalid]")?.focus();
+  }, [isRefused]);
   const known = useRows(async (book) => {
     const [combos, chosen] = await Promise.all([combosWithNames(book), preferences(book)]);
     const driven = await lastDriven(
@@ -74,7 +78,7 @@ export function StartForm() {
   const start = async () => {
     if (Object.values(problems).some(Boolean)) {
       setRefused(true);
-      form.current?.querySelector<HTMLElement>("input[aria-invalid]")?.focus();
+      toProblem();
       return;
     }
     if (isBusy) return;
