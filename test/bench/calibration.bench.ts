@@ -11,6 +11,7 @@ const breakLoss = (n: number, sessions: number) =>
 
 const trials: readonly (Partial<Trial> & { name: string; sessions: number })[] = [
   ...[3, 5, 8, 12, 20].map((sessions) => ({ name: `${sessions} sessions`, sessions })),
+  { name: "12 sessions, targets for the median", sessions: 12, targets: "median" },
   {
     name: "a break after 12 sessions, marked",
     sessions: 12,

@@ -9,7 +9,7 @@ import {
   evenly,
 } from "../../demo-data/drivers.ts";
 import { median } from "../../src/stats/sample/median.ts";
-import { firstReached, futureFigures } from "../../src/stats/targets/futureFigures.ts";
+import { type ForecastKind, firstReached, futureFigures } from "../../src/stats/targets/futureFigures.ts";
 import { bandOf } from "../../src/stats/weeks/bands.ts";
 import type { PastSession } from "../../src/stats/weeks/history.ts";
 import type { SessionEvent } from "../../src/stats/weeks/sessionEvents.ts";
@@ -24,6 +24,8 @@ export interface Trial {
   readonly draws: number;
   readonly targetsEach: number;
   readonly kinds?: readonly DriverKind[];
+  /** Kind of the targets; best laps unless said. */
+  readonly targets?: ForecastKind;
   /** Fewest and most laps of a session. */
   readonly laps?: readonly [number, number];
   /** Further shift of the session with this number (from 0; the first one to come has number `sessions`). */
@@ -61,9 +63,12 @@ function drive(driver: Driver, trial: Trial, chance: Chance): PastSession[] {
 
 /**
  * Simulates drivers of each kind, forecasts their next six sessions from those before (planned at the mean laps of
- * the past), and says what came of it. Targets are best laps from 1.6 % under to 0.4 % over the personal best.
+ * the past), and says what came of it. Targets are drawn evenly from 1.6 % under to 0.4 % over the personal best (or
+ * the best median so far).
  */
 export function simulate(trial: Trial): Measured {
+  const { targets = "best" } = trial;
+  const figureOf = ({ bestMs, medianMs }: PastSession) => (targets === "best" ? bestMs : medianMs);
   const held = new Map<DriverKind, boolean[][]>();
   const outcomes: Outcome[] = [];
   for (const [k, kind] of (trial.kinds ?? driverKinds).entries()) {
@@ -83,16 +88,16 @@ export function simulate(trial: Trial): Measured {
         events: trial.events?.(trial.sessions) ?? [],
         draws: trial.draws,
       };
-      const futures = futureFigures(question, "best");
+      const futures = futureFigures(question, targets);
       if (!futures.known) throw new Error(futures.reason);
       later.forEach(({ medianMs }, i) => {
         const band = bandOf(futures.value.draws.medians[i] ?? []);
         ahead[i]?.push(medianMs >= band.low && medianMs <= band.high);
       });
-      const personalBest = Math.min(...history.map(({ bestMs }) => bestMs));
-      const bestLater = Math.min(...later.map(({ bestMs }) => bestMs));
+      const bestSoFar = Math.min(...history.map(figureOf));
+      const bestLater = Math.min(...later.map(figureOf));
       for (let t = 0; t < trial.targetsEach; t++) {
-        const target = personalBest * (1 + evenly(chance, -0.016, 0.004));
+        const target = bestSoFar * (1 + evenly(chance, -0.016, 0.004));
         const first = firstReached(futures.value.figures, target);
         const reached = first.reduce((sum, session) => sum + (session < Infinity ? 1 : 0), 0);
         outcomes.push({ chance: reached / first.length, reached: bestLater <= target });

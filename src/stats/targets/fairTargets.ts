@@ -6,7 +6,8 @@ import { type ForecastKind, futureFigures } from "./futureFigures.ts";
 
 /**
  * Targets worth setting: `fair` is reached in 10 of 20 futures by the date, `stretch` in 4 of 20; both whole ms.
- * Read off the best figure of each drawn future (our methods, §6).
+ * Read off the best figure of each drawn future (our methods, §6). Where a driver has gone flat they may be slower
+ * than the personal best.
  * @returns a reason with fewer than 2 past sessions or without a session to come
  * @throws RangeError for a value that is not finite, naming it
  */

@@ -19,9 +19,9 @@ export interface TargetQuestion extends PracticeQuestion {
 }
 
 /**
- * Chance that one of the planned sessions reaches a target, from 2,000 seeded draws of the practice curve; for a
- * best lap each session's median gets a draw of (best less median). Our methods, §6. Random numbers belong to (seed,
- * draw, session), so a later date, more sessions or an easier target never lowers a chance.
+ * Chance that one of the planned sessions reaches a target, from 2,000 seeded draws of the practice curve and, for a
+ * best lap, of the bests about it. Our methods, §6. Random numbers belong to (seed, draw, session), so a later date,
+ * more sessions or an easier target never lowers a chance.
  * @returns a reason with fewer than 2 sessions, or when a past session has reached the target already
  * @throws RangeError for a value that is not finite, naming it
  */
@@ -31,21 +31,13 @@ export function forecastTarget(question: TargetQuestion): Figure<TargetForecast>
   requireSessions(history);
   const reached = history.some((past) => (kind === "best" ? past.bestMs : past.medianMs) <= targetMs);
   if (reached) return unknown("already reached");
-  return forecastAgain(question);
-}
-
-/**
- * The same for a target that a past session may have reached before: the chance to reach it (again).
- * @returns a reason with fewer than 2 sessions
- */
-export function forecastAgain(question: TargetQuestion): Figure<TargetForecast> {
-  const futures = futureFigures(question, question.kind);
+  const futures = futureFigures(question, kind);
   if (!futures.known) return futures;
   const { posterior, draws, figures } = futures.value;
-  const first = firstReached(figures, question.targetMs);
-  const reached = first.reduce((sum, session) => sum + (session < Infinity ? 1 : 0), 0);
+  const first = firstReached(figures, targetMs);
+  const successes = first.reduce((sum, session) => sum + (session < Infinity ? 1 : 0), 0);
   return known({
-    chance: first.length === 0 ? 0 : reached / first.length,
+    chance: first.length === 0 ? 0 : successes / first.length,
     expectedSession: expectedSession(first),
     ...summariseCurve(question, posterior, draws),
   });
