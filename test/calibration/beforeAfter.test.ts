@@ -28,9 +28,9 @@ const trials = (share: number) =>
     Array.from({ length: 50 }, (_, n) => readStep(kind, share, 7000 + 100 * k + n)),
   );
 
-test.each([0, -0.01])(
-  "the 90 %% interval of a step of %d holds the truth, on drivers who also learn",
-  (share) => {
+test.each([{ share: 0 }, { share: -0.01 }])(
+  "nine in ten intervals hold a true step of $share",
+  ({ share }) => {
     const held = trials(share).filter(({ low, high, truth }) => low <= truth && truth <= high).length;
     expect(held / 150).toBeGreaterThanOrEqual(0.85);
   },
