@@ -1,8 +1,9 @@
-import { render } from "@testing-library/react";
+import { configure, render } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { Dexie } from "dexie";
 import { IDBFactory } from "fake-indexeddb";
 import type { ReactNode } from "react";
+import { vi } from "vitest";
 import { createLogbook, idMaker, type Logbook, openLogbook, openShelf } from "#db";
 import { askHere, LogbookProvider, openAtStart, type Surroundings } from "#live";
 import { useDevice } from "#state/device.ts";
@@ -10,6 +11,10 @@ import { useNotices } from "#state/notices.ts";
 import { useUndo } from "#state/undo.ts";
 import { Notices } from "../../src/app/Notices.tsx";
 import { fixedClock } from "./fixedClock.ts";
+
+// A busy machine draws slowly; waiting longer makes no test pass that should not.
+configure({ asyncUtilTimeout: 8_000 });
+vi.setConfig({ testTimeout: 30_000 });
 
 export interface Rendered {
   readonly user: ReturnType<typeof userEvent.setup>;

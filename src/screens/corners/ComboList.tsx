@@ -35,7 +35,7 @@ export function ComboList({ combos, isMissing }: ComboListProps) {
       </Part>
     );
   return (
-    <>
+    <div className={styles["list"]}>
       {isMissing && (
         <Notice>
           <p>The combo this address names is not in the logbook. Choose one of these.</p>
@@ -60,6 +60,6 @@ export function ComboList({ combos, isMissing }: ComboListProps) {
           },
         }))}
       />
-    </>
+    </div>
   );
 }

@@ -27,10 +27,10 @@ export function DataScreen() {
           <RestorePart titles={logbooks.map(({ title }) => title)} />
           <LogbooksPart logbooks={logbooks} />
           <DemoPart demo={logbooks.find(({ kind }) => kind === "demo")} />
+          <StoragePart />
         </div>
         <div className={styles["column"]}>
           <PreferencesPart />
-          <StoragePart />
           <CautionsPart />
         </div>
       </div>

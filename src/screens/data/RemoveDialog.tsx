@@ -15,7 +15,7 @@ export function RemoveDialog(props: { readonly logbook: ShelvedLogbook; readonly
   const { logbook, onClose } = props;
   const open = useLogbook();
   const remove = useRemoveLogbook();
-  const sessions = useDevice(({ markers }) => markers[logbook.name]?.sessions);
+  const sessions = useDevice(({ markers }) => markers[logbook.name]?.sessions ?? 0);
   const [typed, setTyped] = useState("");
   const [isRefused, setRefused] = useState(false);
   const [isSaved, setSaved] = useState(false);
@@ -49,8 +49,8 @@ export function RemoveDialog(props: { readonly logbook: ShelvedLogbook; readonly
     >
       <p>
         <Name>{logbook.title}</Name>
-        {sessions !== undefined && ` with its ${sessions} ${sessions === 1 ? "session" : "sessions"}`} will be
-        gone from this browser. This cannot be undone; a backup can bring it back.
+        {sessions > 0 && ` with its ${sessions} ${sessions === 1 ? "session" : "sessions"}`} will be gone from
+        this browser. This cannot be undone; a backup can bring it back.
       </p>
       <Field
         label={`Type “${word}” to confirm`}

@@ -6,6 +6,7 @@ import { sayProblem } from "#ui/FieldFrame.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Notice } from "#ui/Notice.tsx";
 import { Part } from "#ui/Part.tsx";
+import styles from "./Restore.module.css";
 import { RestorePreview } from "./RestorePreview.tsx";
 import { type ReadFile, readBackupFile } from "./readBackupFile.ts";
 
@@ -44,8 +45,14 @@ export function RestorePart({ titles }: { readonly titles: readonly string[] }) 
           anything is stored.
         </p>
       )}
-      <div>
-        <div role="status">{step.kind === "reading" && <p>Reading {<Name>{step.file}</Name>}</p>}</div>
+      <div className={styles["step"]}>
+        <div role="status">
+          {step.kind === "reading" && (
+            <p>
+              Reading <Name>{step.file}</Name>
+            </p>
+          )}
+        </div>
         <div role="alert">
           {step.kind === "refused" && (
             <Notice tone="caution">
@@ -58,12 +65,10 @@ export function RestorePart({ titles }: { readonly titles: readonly string[] }) 
             </Notice>
           )}
         </div>
-      </div>
-      <p>
         <Button ref={choose} size="between" disabled={step.kind === "reading"} onClick={() => void read()}>
           {step.kind === "preview" ? "Choose another file" : "Choose a backup file"}
         </Button>
-      </p>
+      </div>
     </Part>
   );
 }

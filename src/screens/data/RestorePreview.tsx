@@ -8,7 +8,7 @@ import { ProgressBar } from "#ui/ProgressBar.tsx";
 import { type Column, RuledTable } from "#ui/RuledTable.tsx";
 import { BadRows } from "./BadRows.tsx";
 import { backupRows } from "./backupRows.ts";
-import styles from "./RestorePreview.module.css";
+import styles from "./Restore.module.css";
 import type { ReadFile } from "./readBackupFile.ts";
 import { freeTitle, wrongTitle } from "./titles.ts";
 

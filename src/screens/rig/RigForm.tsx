@@ -1,4 +1,4 @@
-import { type ReactNode, useRef, useState } from "react";
+import { Fragment, type ReactNode, useRef, useState } from "react";
 import type { Fields } from "#db";
 import type { RigSettings } from "#domain";
 import { Button } from "#ui/Button.tsx";
@@ -24,6 +24,9 @@ interface RigFormProps {
   readonly onStore: (fields: Fields<RigSettings>) => void;
   readonly onCancel: () => void;
 }
+
+/** Fields that a caution stands right behind. */
+const cautionAfter: readonly string[] = ["wheel.gainPercent", "view.degrees"];
 
 /** A record of the rig as fields with their units. Nothing has to be filled in but the date. */
 export function RigForm({ title, texts, onText, old, compared, onStore, onCancel }: RigFormProps) {
@@ -72,20 +75,26 @@ export function RigForm({ title, texts, onText, old, compared, onStore, onCancel
         </div>
       </Part>
       {(Object.keys(rigParts) as RigPart[]).map((part) => (
-        <Part key={part} title={rigParts[part]} level={3}>
+        <Part key={part} title={rigParts[part]} level={3} ruled>
           <div className={styles["fields"]}>
             {ofPart(part).map((field) => (
-              <div key={textKey(field)} className={field.kind === "measure" ? undefined : styles["wide"]}>
-                <RigFieldInput
-                  field={field}
-                  text={texts[textKey(field)] ?? ""}
-                  onText={(text) => onText(textKey(field), text)}
-                  problem={problems[textKey(field)]}
-                />
-              </div>
+              <Fragment key={textKey(field)}>
+                <div className={field.kind === "measure" ? undefined : styles["wide"]}>
+                  <RigFieldInput
+                    field={field}
+                    text={texts[textKey(field)] ?? ""}
+                    onText={(text) => onText(textKey(field), text)}
+                    problem={problems[textKey(field)]}
+                  />
+                </div>
+                {cautionAfter.includes(textKey(field)) && (
+                  <div className={styles["wide"]}>
+                    <CautionOf part={part} />
+                  </div>
+                )}
+              </Fragment>
             ))}
           </div>
-          <CautionOf part={part} />
         </Part>
       ))}
       <TextArea

@@ -119,7 +119,7 @@ export const rigFields: readonly RigField[] = [
     ],
   },
   words("view", "note", "Note on the view", true),
-  words("wheel", "name", "Wheel", false),
+  words("wheel", "name", "Which wheel", false),
   measure("wheel", "torque", "Torque at most", { unit: "N·m", least: 0, most: 100 }),
   measure("wheel", "gainPercent", "Gain", { unit: "%", least: 0, most: 1000 }),
   measure(
@@ -138,7 +138,7 @@ export const rigFields: readonly RigField[] = [
   ),
   measure("wheel", "rimRadius", "Radius of the rim", { ...cm, least: 5, most: 50 }),
   words("wheel", "note", "Note on the wheel", true),
-  words("pedals", "name", "Pedals", false),
+  words("pedals", "name", "Which pedals", false),
   measure("pedals", "brakeForceKg", "Full brake at", { unit: "kg", least: 0, most: 300 }),
   words("pedals", "note", "Note on the pedals", true),
   words("seat", "note", "Note on the seat", true),
@@ -147,7 +147,7 @@ export const rigFields: readonly RigField[] = [
 /** The parts as headings, in order. */
 export const rigParts: Readonly<Record<RigPart, string>> = {
   screen: "Screen",
-  view: "Field of view",
+  view: "View",
   wheel: "Wheel and force feedback",
   pedals: "Pedals",
   seat: "Seat",

@@ -19,7 +19,7 @@ export function saidOf(row: Record, field: RigField): string | undefined {
   return `${writeMeasure(stored, field.measure).replace("-", "−")}${space}${unit}`;
 }
 
-/** What differs between two records, one short text a field: "gain 62 % → 55 %". */
+/** What differs between two records, one short text a field: "gain 62 % to 55 %". */
 export function rigChanges(before: Record, after: Record): string[] {
   return rigFields.flatMap((field) => {
     const [old, now] = [saidOf(before, field), saidOf(after, field)];
@@ -30,7 +30,7 @@ export function rigChanges(before: Record, after: Record): string[] {
     const isTyped = field.kind === "words";
     const say = (value: string) => (isTyped ? isolated(value) : value);
     if (now === undefined) return [`${label} no longer said`];
-    return [old === undefined ? `${label} ${say(now)}` : `${label} ${say(old)} → ${say(now)}`];
+    return [old === undefined ? `${label} ${say(now)}` : `${label} ${say(old)} to ${say(now)}`];
   });
 }
 

@@ -105,7 +105,7 @@ describe("the rig", () => {
     await begin(user);
     const wheel = screen.getByRole("region", { name: "Wheel and force feedback" });
     expect(within(wheel).getByText(/from about 8 N·m can injure/)).toBeVisible();
-    const view = screen.getByRole("region", { name: "Field of view" });
+    const view = screen.getByRole("region", { name: "View" });
     expect(within(view).getByText(/wrong field of view makes sickness more likely/)).toBeVisible();
   });
 });
@@ -125,9 +125,9 @@ describe("records over time", () => {
     expect(await screen.findByText("In force today, since Tue 3 Nov 2026")).toBeVisible();
     const table = screen.getByRole("table", { name: "Records of the rig, the newest first" });
     const [, newest, middle, oldest] = within(table).getAllByRole("row");
-    expect(newest).toHaveTextContent("not yet in force · wheel no longer said · gain 55 % → 50 %");
+    expect(newest).toHaveTextContent("not yet in force · which wheel no longer said · gain 55 % to 50 %");
     expect(middle).toHaveTextContent("gain down");
-    expect(middle).toHaveTextContent("in force today · gain 62 % → 55 %");
+    expect(middle).toHaveTextContent("in force today · gain 62 % to 55 %");
     expect(oldest).toHaveTextContent("the first record");
   });
 
@@ -139,7 +139,7 @@ describe("records over time", () => {
     expect(screen.getByText("Nothing differs yet from the record before.")).toBeVisible();
     await user.clear(field("Gain"));
     await user.type(field("Gain"), "58");
-    expect(screen.getByText("Changed: gain 55 % → 58 %")).toBeVisible();
+    expect(screen.getByText("Changed: gain 55 % to 58 %")).toBeVisible();
     await user.click(screen.getByRole("button", { name: "Store" }));
     expect(await screen.findByText("In force today, since Wed 25 Nov 2026")).toBeVisible();
   });
