@@ -163,4 +163,10 @@ describe("dated events", () => {
     expect(pageEvents(history, history.at(-1)?.date ?? "")).toEqual([{ kind: "break", afterSession: 3 }]);
     expect(pageEvents([], "2026-02-20")).toEqual([]);
   });
+
+  it("a break begins at ten days", () => {
+    const last = history.slice(0, 1);
+    expect(pageEvents(last, "2026-01-10")).toEqual([]);
+    expect(pageEvents(last, "2026-01-11")).toEqual([{ kind: "break", afterSession: 1 }]);
+  });
 });
