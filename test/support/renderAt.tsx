@@ -38,7 +38,7 @@ export async function renderAt(
   globalThis.indexedDB = factory;
   Dexie.dependencies.indexedDB = factory;
   window.localStorage.clear();
-  useDevice.setState({ theme: "system", pad: "auto", markers: {} });
+  useDevice.setState(useDevice.getInitialState(), true);
   useNotices.setState({ list: [] });
   useUndo.getState().forget();
   window.location.hash = hash;

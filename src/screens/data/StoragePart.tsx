@@ -1,4 +1,5 @@
 import { useEffect, useState } from "react";
+import { useDevice } from "#state/device.ts";
 import { askToKeep, type Kept, type StorageState, storageState } from "#state/storage.ts";
 import { Button } from "#ui/Button.tsx";
 import { Notice } from "#ui/Notice.tsx";
@@ -7,7 +8,7 @@ import { Part } from "#ui/Part.tsx";
 const words: Readonly<Record<Kept, string>> = {
   kept: "This browser has promised to keep the data of this address until you delete them yourself.",
   "not kept":
-    "This browser has not promised to keep anything: it may clear all logbooks when it needs the space.",
+    "This browser has not promised to keep anything: it may clear all logbooks when it needs the space, and a private window forgets them when it is closed.",
   unknown:
     "This browser does not say whether it keeps the data; a private window forgets them when it is closed.",
 };
@@ -15,7 +16,7 @@ const words: Readonly<Record<Kept, string>> = {
 /** Where the logbooks lie, whether they may be cleared there, and what helps. */
 export function StoragePart() {
   const [state, setState] = useState<StorageState>();
-  const [isAsked, setAsked] = useState(false);
+  const wasRefused = useDevice(({ askedToPersist }) => askedToPersist === false);
   useEffect(() => {
     let isLeft = false;
     void storageState().then((now) => isLeft || setState(now));
@@ -25,7 +26,6 @@ export function StoragePart() {
   }, []);
   const ask = async () => {
     const kept = await askToKeep();
-    setAsked(true);
     setState((before) => ({ ...before, kept }));
   };
   return (
@@ -33,7 +33,9 @@ export function StoragePart() {
       {window.isSecureContext === false && <WithoutHttps />}
       <p role="status">
         {state === undefined ? "Asking the browser" : words[state.kept]}
-        {isAsked && state?.kept === "not kept" && " It has said so again just now."}
+        {wasRefused &&
+          state?.kept === "not kept" &&
+          " It was asked, and declined; on the home screen it may agree."}
       </p>
       {state?.usageBytes !== undefined && (
         <p>All logbooks and the app itself take up about {megabytes(state.usageBytes)} here.</p>

@@ -3,11 +3,12 @@ import { beforeEach, describe, expect, it, vi } from "vitest";
 import { addCombo, addLap, type Logbook, newestSchema, startSession } from "#db";
 import { noRows } from "#domain";
 import { writeBackup } from "#files";
+import { useDevice } from "#state/device.ts";
+import { BackupButton } from "../../../src/app/BackupButton.tsx";
+import { isBackupDue } from "../../../src/screens/data/backupWords.ts";
 import { DataScreen } from "../../../src/screens/data/DataScreen.tsx";
 import { aLap } from "../../support/aLap.ts";
 import { renderAt } from "../../support/renderAt.tsx";
-
-vi.mock("#state/demoAddress.ts", () => ({ demoAddress: "demo-logbook.json" }));
 
 async function anEvening(book: Logbook) {
   const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
@@ -51,6 +52,39 @@ describe("saving a backup", () => {
     expect(saved[0]?.name).toBe("Lap-Ledger-My-logbook-2026-11-25.json");
     const backup = JSON.parse((await saved[0]?.text) ?? "");
     expect(backup.counts).toMatchObject({ cars: 1, tracks: 1, combos: 1, sessions: 1, runs: 1 });
+  });
+});
+
+describe("the backup button of a fault", () => {
+  it("saves the same file", async () => {
+    const { user } = await renderAt("#/rig", <BackupButton />, anEvening);
+    await user.click(await screen.findByRole("button", { name: "Save a backup" }));
+    expect(await screen.findAllByText(/Backup handed to this browser’s downloads/)).not.toHaveLength(0);
+    expect(JSON.parse((await saved[0]?.text) ?? "").counts).toMatchObject({ sessions: 1 });
+  });
+
+  it("says so when the logbook has gone, and offers no empty file", async () => {
+    const { user } = await renderAt("#/rig", <BackupButton />);
+    const button = await screen.findByRole("button", { name: "Save a backup" });
+    const { logbook } = useDevice.getState();
+    await new Promise((done) => {
+      indexedDB.deleteDatabase(logbook ?? "").onsuccess = done;
+    });
+    await user.click(button);
+    expect(await screen.findAllByText(/has disappeared from this browser/)).not.toHaveLength(0);
+    expect(saved).toHaveLength(0);
+  });
+});
+
+describe("the reminder", () => {
+  it.each([
+    [99, undefined, false],
+    [100, undefined, true],
+    [1, "2026-11-11", true],
+    [1, "2026-11-12", false],
+    [0, "2026-01-01", false],
+  ])("with %i laps since %s is due: %s", (lapsSinceBackup, lastOn, isDue) => {
+    expect(isBackupDue({ lapsSinceBackup }, lastOn, "2026-11-25")).toBe(isDue);
   });
 });
 

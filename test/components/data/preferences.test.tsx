@@ -4,7 +4,6 @@ import { useDevice } from "#state/device.ts";
 import { DataScreen } from "../../../src/screens/data/DataScreen.tsx";
 import { renderAt } from "../../support/renderAt.tsx";
 
-vi.mock("#state/demoAddress.ts", () => ({ demoAddress: "demo-logbook.json" }));
 afterEach(() => vi.unstubAllGlobals());
 
 describe("preferences", () => {
@@ -60,7 +59,9 @@ describe("storage", () => {
     withStorage({ persisted: async () => false, persist: async () => false, estimate: async () => ({}) });
     const { user } = await renderAt("#/data", <DataScreen />);
     await user.click(await screen.findByRole("button", { name: "Ask the browser to keep them" }));
-    expect(await screen.findByText(/has not promised to keep anything.*said so again/)).toBeVisible();
+    expect(
+      await screen.findByText(/has not promised to keep anything.*was asked, and declined/),
+    ).toBeVisible();
     expect(useDevice.getState().askedToPersist).toBe(false);
   });
 
