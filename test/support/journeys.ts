@@ -39,12 +39,33 @@ export async function open(page: Page, hash = ""): Promise<void> {
   await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
 }
 
-/** Starts a session of a combo, from Log; a combo that is not there is made. */
-export async function startSession(page: Page, car: string, track: string): Promise<void> {
+/** Starts a session of a combo, from Log; a combo that is not there is made. The rest of the form is left alone. */
+export async function startSession(
+  page: Page,
+  car: string,
+  track: string,
+  more: { readonly target?: string; readonly date?: string } = {},
+): Promise<void> {
   await page.getByRole("combobox", { name: "Car" }).fill(car);
   await page.getByRole("combobox", { name: "Track layout" }).fill(track);
+  if (Object.keys(more).length > 0)
+    await page.getByRole("button", { name: "Focus, target, conditions, another date" }).click();
+  if (more.target !== undefined) await page.getByLabel("Target of the day").fill(more.target);
+  if (more.date !== undefined) await page.getByLabel("Date, if it was not today").fill(more.date);
   await page.getByRole("button", { name: "Start the session" }).click();
   await expect(entryField(page)).toBeFocused();
+}
+
+/** Goes to a place by the bar. */
+export async function goTo(
+  page: Page,
+  place: "Log" | "Review" | "Targets" | "Rig" | "Corners" | "Data",
+): Promise<void> {
+  const bar = page.getByRole("navigation", { name: "Places" });
+  const link = bar.getByRole("link", { name: place, exact: true });
+  if (await link.isHidden()) await bar.getByRole("button", { name: /^More/ }).click();
+  await link.click();
+  await expect(link.and(page.locator("[aria-current]"))).toHaveCount(1);
 }
 
 /** Types one lap and presses Enter, once more where the page asks for it, and waits until it is in the book. */
