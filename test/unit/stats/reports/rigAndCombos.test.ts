@@ -162,4 +162,12 @@ describe("across combos", () => {
     expect(lines[1]?.usualToBestPercent).toBeCloseTo((100 * 1000) / 88_000, 9);
     expect(lines[0]).toMatchObject({ mistakesPer100: 50, lapsUntilOnThePace: 1, scatterPercent: undefined });
   });
+
+  it("counts the laps of earlier sessions until the pace was there", () => {
+    const digests = [
+      sessionDigest(aSession(0), [aRun(1, [90_000, 89_000, 88_500])], choices),
+      sessionDigest(aSession(1), [aRun(1, [86_000, 84_500, 84_000], { sessionId: "b" })], choices),
+    ];
+    expect(acrossCombos([{ comboId: "new", digests, references: [] }])[0]?.lapsUntilOnThePace).toBe(5);
+  });
 });

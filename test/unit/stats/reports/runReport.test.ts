@@ -93,6 +93,8 @@ describe("against target and personal best", () => {
   it("a time in tenths that may be level is level, never new", () => {
     const tenths = aRun(1, [{ ms: 83_900, decimals: 1 }]);
     expect(report({ run: tenths, pb }).againstBest).toMatchObject({ value: { isNew: false, isLevel: true } });
+    const maybe = report({ run: tenths, pb: { ms: 83_950, decimals: 3 } });
+    expect(maybe.againstBest).toMatchObject({ value: { ms: -50, isNew: false, isLevel: true } });
     const inside = report({ run: aRun(1, [83_950]), pb: { ms: 83_900, decimals: 1 } });
     expect(inside.againstBest).toMatchObject({ value: { isNew: false, isLevel: true } });
   });
