@@ -1,7 +1,8 @@
 import { type Figure, known, unknown } from "#domain";
-import { type Corner, nothingUnused, wrongWith } from "./cornerShape.ts";
+import { type Corner, nothingUnused } from "./cornerShape.ts";
 import { cornerTime, missingApproach } from "./cornerTime.ts";
 import { cornerWay } from "./cornerWay.ts";
+import { wrongWith } from "./wrongWith.ts";
 
 export interface ApexTimes {
   /** Time in seconds between the two fixed points, by the angle turned up to the apex (degrees, rising). */

@@ -1,8 +1,10 @@
 import { type Figure, known, unknown } from "#domain";
 import { toRadians } from "./angles.ts";
-import { apexOf, type Corner, nothingUnused, squaredLimit, wrongWith } from "./cornerShape.ts";
+import { apexOf, type Corner, nothingUnused } from "./cornerShape.ts";
 import { cornerTime, missingApproach } from "./cornerTime.ts";
 import { cornerWay } from "./cornerWay.ts";
+import { squaredLimit } from "./squaredLimit.ts";
+import { wrongWith } from "./wrongWith.ts";
 
 export interface CornerLine {
   /** Radii of the car's inner side on the two arcs. */

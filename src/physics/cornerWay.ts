@@ -1,6 +1,7 @@
 import { toRadians } from "./angles.ts";
-import { type Corner, squaredLimit } from "./cornerShape.ts";
+import type { Corner } from "./cornerShape.ts";
 import type { Stretch } from "./cornerTime.ts";
+import { squaredLimit } from "./squaredLimit.ts";
 
 /** A line through a corner: two arcs that meet at the apex, and how much of the straights they take. */
 export interface CornerWay {

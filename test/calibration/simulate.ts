@@ -9,7 +9,8 @@ import {
   evenly,
 } from "../../demo-data/drivers.ts";
 import { median } from "../../src/stats/sample/median.ts";
-import { type ForecastKind, firstReached, futureFigures } from "../../src/stats/targets/futureFigures.ts";
+import { firstReached } from "../../src/stats/targets/firstReached.ts";
+import { type ForecastKind, futureFigures } from "../../src/stats/targets/futureFigures.ts";
 import { bandOf } from "../../src/stats/weeks/bands.ts";
 import type { PastSession } from "../../src/stats/weeks/history.ts";
 import type { SessionEvent } from "../../src/stats/weeks/sessionEvents.ts";

@@ -3,7 +3,8 @@ import { requireNumber } from "../sample/numbers.ts";
 import { type FutureSession, requireSessions } from "../weeks/history.ts";
 import { type CurveSummary, type PracticeQuestion, summariseCurve } from "../weeks/practiceCurve.ts";
 import { type ExpectedSession, expectedSession } from "./expectedSession.ts";
-import { type ForecastKind, firstReached, futureFigures } from "./futureFigures.ts";
+import { firstReached } from "./firstReached.ts";
+import { type ForecastKind, futureFigures } from "./futureFigures.ts";
 
 export interface TargetForecast extends CurveSummary {
   /** Share of the futures in which a planned session reaches the target, 0 to 1. */

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { cornerLine } from "#physics";
-import { squaredLimit } from "../../../src/physics/cornerShape.ts";
 import { cornerTime } from "../../../src/physics/cornerTime.ts";
+import { squaredLimit } from "../../../src/physics/squaredLimit.ts";
 import data from "./corner-physics.json";
 
 const { expected } = data;

@@ -13,7 +13,7 @@ import {
 import data from "./viewing-geometry.json";
 
 const { expected } = data;
-const valueOf = <T>(figure: Figure<T>): T => {
+const given = <T>(figure: Figure<T>): T => {
   if (!figure.known) throw new Error(figure.reason);
   return figure.value;
 };
@@ -24,7 +24,7 @@ describe("angles of screens against viewing-distance rules and trigonometry", ()
     for (const rule of expected.rulesOfThumb) {
       const { width } = rule.aspect ? screenSize({ diagonal: 1, aspect: pair(rule.aspect) }) : { width: 1 };
       const exact = rule.distanceOverDiagonal ?? rule.distanceOverWidth ?? 0;
-      const seen = valueOf(flatScreen({ width, height: 1, distance: exact }));
+      const seen = given(flatScreen({ width, height: 1, distance: exact }));
       expect(seen.horizontal).toBeCloseTo(rule.horizontalDeg, 6);
       expect(Math.abs(exact - rule.published)).toBeLessThanOrEqual(rule.published === 1.19 ? 0.01 : 0.005);
     }
@@ -35,7 +35,7 @@ describe("angles of screens against viewing-distance rules and trigonometry", ()
       const size = screenSize({ diagonal: screen.diagonalInch * 25.4, aspect: pair(screen.aspect) });
       expect(size.width).toBeCloseTo(screen.widthMm, 6);
       expect(size.height).toBeCloseTo(screen.heightMm, 6);
-      const seen = valueOf(flatScreen({ ...size, distance: screen.distanceMm }));
+      const seen = given(flatScreen({ ...size, distance: screen.distanceMm }));
       expect(seen.horizontal).toBeCloseTo(screen.horizontalDeg, 6);
       expect(seen.vertical).toBeCloseTo(screen.verticalDeg, 6);
     }
@@ -50,7 +50,7 @@ describe("angles of screens against viewing-distance rules and trigonometry", ()
 
   test("three screens, turned and not", () => {
     for (const screens of expected.threeFlatScreens) {
-      const seen = valueOf(
+      const seen = given(
         threeScreens({
           width: screens.widthMm,
           height: 300,
@@ -68,9 +68,9 @@ describe("angles of screens against viewing-distance rules and trigonometry", ()
   test("the best turn sets the eye square before the side screens", () => {
     for (const screens of expected.threeFlatScreensBestTurn) {
       const lengths = { width: screens.widthMm, height: 300, distance: screens.distanceMm, bezel: 0 };
-      const { bestSideAngle } = valueOf(threeScreens({ ...lengths, sideAngle: 0 }));
+      const { bestSideAngle } = given(threeScreens({ ...lengths, sideAngle: 0 }));
       expect(bestSideAngle).toBeCloseTo(screens.bestTurnDeg, 6);
-      const seen = valueOf(threeScreens({ ...lengths, sideAngle: bestSideAngle }));
+      const seen = given(threeScreens({ ...lengths, sideAngle: bestSideAngle }));
       expect(seen.horizontal).toBeCloseTo(screens.totalDeg, 6);
       expect(seen.eachSide).toBeCloseTo(seen.centre, 6);
     }
@@ -78,7 +78,7 @@ describe("angles of screens against viewing-distance rules and trigonometry", ()
 
   test("curved screens, and one seen from the centre of its own circle", () => {
     for (const screen of [...expected.curved, expected.curvedFromCentreOfCurvature]) {
-      const seen = valueOf(
+      const seen = given(
         curvedScreen({
           arcWidth: screen.arcWidthMm,
           height: 300,
@@ -92,11 +92,11 @@ describe("angles of screens against viewing-distance rules and trigonometry", ()
 
   test("pixels per degree at the centre, and the distance of 60 per degree", () => {
     for (const { pixels, widthMm, distanceMm, centre } of expected.pixelsPerDegree) {
-      const sharpness = valueOf(pixelsPerDegree({ pixels, width: widthMm, distance: distanceMm }));
+      const sharpness = given(pixelsPerDegree({ pixels, width: widthMm, distance: distanceMm }));
       expect(Math.abs(sharpness / centre - 1)).toBeLessThan(1e-4);
     }
     const distance = expected.distanceFor60PerDegree.distanceOverPixelPitch;
-    const there = valueOf(pixelsPerDegree({ pixels: 1, width: 1, distance }));
+    const there = given(pixelsPerDegree({ pixels: 1, width: 1, distance }));
     expect(Math.abs(there / sharpPixelsPerDegree - 1)).toBeLessThan(1e-4);
   });
 });
