@@ -58,12 +58,15 @@ export function skewed(chance: Chance): number {
   return (-Math.log(1 - chance()) - Math.log(1 - chance()) - 2) / Math.SQRT2;
 }
 
-/** A driver of a kind, the rest drawn: base 60–150 s, span 1–10 %, session shifts 0.1–0.5 %, lap noise 0.2–0.8 %. */
+/**
+ * A driver of a kind, the rest drawn: base 60–150 s, span 1–10 %, session shifts 0.1–0.5 %, lap noise 0.2–0.8 %. The
+ * paces make the kinds alike: most have half of the gap behind them after one to a few dozen sessions.
+ */
 export function drawDriver(kind: DriverKind, chance: Chance): Driver {
   const paces = {
     flat: [1, 1],
     exponential: [30, 600],
-    power: [10, 200],
+    power: [40, 400],
     linear: [600, 2000],
   } as const;
   const [slow, fast] = paces[kind];

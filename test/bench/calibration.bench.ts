@@ -37,7 +37,7 @@ const trials: readonly (Partial<Trial> & { name: string; sessions: number })[] =
     kinds: ["power"],
     adjust: (driver) => ({
       ...driver,
-      paceOfLearning: driver.paceOfLearning / 3,
+      paceOfLearning: driver.paceOfLearning / 10,
       exponent: driver.exponent / 2,
     }),
   },
