@@ -23,13 +23,17 @@ export function progressOf(review: ComboReview, days: Days, targets: readonly Ta
   return { sessions, pbSteps: bestSteps(review, days), targets: targets.flatMap(targetLine) };
 }
 
-/** The steps of the personal-best line in the period; the one that held when it began stands at its first session. */
+/**
+ * The steps of the personal-best line in the period, the last of each session; the one that held when it began stands at its first session.
+ */
 function bestSteps({ points, bests }: ComboReview, { from = "", to = "9999-12-31" }: Days): BestStep[] {
   const first = points.find(({ isPresentPage }) => isPresentPage);
   if (first === undefined) return [];
   const held = bests.findLast(({ date }) => date < from);
   const within = bests.filter(({ date }) => date >= from && date <= to);
-  const steps = within.map(({ date, ms, sessionId }) => ({ date, ms, sessionId }));
+  const steps = within
+    .filter(({ sessionId }, index) => within[index + 1]?.sessionId !== sessionId)
+    .map(({ date, ms, sessionId }) => ({ date, ms, sessionId }));
   return held === undefined ? steps : [{ date: first.date, ms: held.ms, since: held.date }, ...steps];
 }
 

@@ -1,4 +1,3 @@
-import { useRef } from "react";
 import { pagesOfCombo } from "#db";
 import type { CalendarDate, Preferences, Target } from "#domain";
 import { type DrivenCombo, useFigures, useRows } from "#live";
@@ -15,14 +14,16 @@ interface ComboTargetsProps {
   readonly targets: readonly Target[];
   readonly preferences: Preferences;
   readonly today: CalendarDate;
+  /** A target has gone from its place, and the focus with it. */
+  readonly onGone: () => void;
 }
 
 /** The targets of one combo: those that hold, and folded away those in the archive. */
-export function ComboTargets({ combo, targets, preferences, today }: ComboTargetsProps) {
-  const heading = useRef<HTMLHeadingElement>(null);
+export function ComboTargets({ combo, targets, preferences, today, onGone }: ComboTargetsProps) {
   const pages = useRows((book) => pagesOfCombo(book, combo.id), [combo.id]);
   const { value: review, isRenewing } = useFigures("comboReview", { comboId: combo.id, period: {}, today });
-  const pageFrom = pages?.at(-1)?.from ?? Number.NEGATIVE_INFINITY;
+  if (pages === undefined) return null;
+  const pageFrom = pages.at(-1)?.from ?? Number.NEGATIVE_INFINITY;
   const rows = (some: readonly Target[]) => (
     <ul className={styles["list"]} aria-busy={isRenewing}>
       {inOrder(some, pageFrom, today).map((target) => (
@@ -30,10 +31,10 @@ export function ComboTargets({ combo, targets, preferences, today }: ComboTarget
           key={target.id}
           target={target}
           combo={combo}
-          state={review && pages && targetState(target, review, pageFrom, today)}
+          state={review && targetState(target, review, pageFrom, today)}
           preferences={preferences}
           today={today}
-          onGone={() => heading.current?.focus()}
+          onGone={onGone}
         />
       ))}
     </ul>
@@ -43,7 +44,7 @@ export function ComboTargets({ combo, targets, preferences, today }: ComboTarget
   return (
     <section aria-label={combo.name} className={styles["combo"]}>
       <div className={styles["head"]}>
-        <h2 ref={heading} tabIndex={-1}>
+        <h2>
           <Name>{combo.name}</Name>
         </h2>
         <a href={printAddress({ place: "review", comboId: combo.id, period: { kind: "12w" } })}>Review</a>

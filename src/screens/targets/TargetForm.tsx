@@ -4,13 +4,11 @@ import { addDays, type CalendarDate, formatLapTime, type Preferences, type Targe
 import { type DrivenCombo, useFigures, useLogbook, useWrite } from "#live";
 import type { ComboReview } from "#stats";
 import { Button } from "#ui/Button.tsx";
-import { Choice } from "#ui/Choice.tsx";
-import { Field } from "#ui/Field.tsx";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
 import { Notice } from "#ui/Notice.tsx";
-import { Select } from "#ui/Select.tsx";
 import { Sheet } from "#ui/Sheet.tsx";
-import { questionTarget, sayLapTime } from "#words";
+import { questionTarget } from "#words";
+import { TargetFields } from "./TargetFields.tsx";
 import styles from "./TargetForm.module.css";
 import { figureAt, isMeasured, type MeasuredKind, rangeOfBests } from "./targetFigures.ts";
 import { type ReadTarget, readTarget, type TypedTarget } from "./typedTarget.ts";
@@ -27,10 +25,6 @@ interface TargetFormProps {
   readonly onClose: () => void;
 }
 
-const kinds = [
-  { value: "best", label: "best lap" },
-  { value: "median", label: "usual lap" },
-] as const;
 const daysAhead = 28;
 
 /** Sets a target, or changes one. A silly one is questioned once, never refused. */
@@ -39,6 +33,8 @@ export function TargetForm(props: TargetFormProps) {
   const { surroundings } = useLogbook();
   const write = useWrite();
   const form = useRef<HTMLFormElement>(null);
+  // One for as long as the form is open, so that pressing twice or trying again makes no second target.
+  const [newId] = useState(() => surroundings.newId());
   const [isRefused, setRefused] = useState(false);
   const [asked, setAsked] = useState<{ readonly about: string; readonly questions: readonly string[] }>();
   const typed = editing.typed ?? blankOf(combos[0], target, today);
@@ -64,13 +60,14 @@ export function TargetForm(props: TargetFormProps) {
       setTimeout(() => form.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus());
       return;
     }
-    const doubts = questions.length > 0 ? [] : questionsAbout(read.target, review, today);
+    const isAnswered = questions.length > 0 || isStoredSo(target, read.target);
+    const doubts = isAnswered ? [] : questionsAbout(read.target, review, today);
     if (doubts.length > 0) return setAsked({ about, questions: doubts });
     if (await store(read.target)) onClose();
   };
 
   const store = (wanted: ReadTarget) => {
-    const at = target?.setAt ?? surroundings.clock() + 1;
+    const at = target?.setAt ?? Number.POSITIVE_INFINITY;
     const isSameFigure = target?.kind === wanted.kind;
     const start = isSameFigure ? target.start : review && figureAt(review, wanted.kind, at)?.ms;
     return write(
@@ -80,6 +77,7 @@ export function TargetForm(props: TargetFormProps) {
           return editTarget(book, { id: target.id, patch: { ...fields, process, start }, expected: target });
         return setTarget(book, {
           ...fields,
+          id: newId,
           comboId: typed.comboId,
           setOn: today,
           ...(process !== undefined && { process }),
@@ -90,90 +88,49 @@ export function TargetForm(props: TargetFormProps) {
     );
   };
 
-  const shown = isRefused ? read.problems : {};
-  const isShortForm = read.target !== undefined && formatLapTime(read.target.value) !== typed.value.trim();
   return (
-    <Sheet>
-      <form
-        ref={form}
-        noValidate
-        aria-label={target === undefined ? "New target" : "Change the target"}
-        className={styles["form"]}
-        onSubmit={(event) => void submit(event)}
-        // A key held down is one press: it must not answer the question it raised.
-        onKeyDown={(event) => event.key === "Enter" && event.repeat && event.preventDefault()}
-      >
-        {target === undefined && (
-          <Select
-            label="Combo"
-            value={typed.comboId}
-            options={combos.map(({ id, name }) => ({ value: id, label: name }))}
-            onChange={(comboId) => set({ comboId })}
+    <div className={styles["sheet"]}>
+      <Sheet>
+        <form
+          ref={form}
+          noValidate
+          aria-label={target === undefined ? "New target" : "Change the target"}
+          className={styles["form"]}
+          onSubmit={(event) => void submit(event)}
+          // A key held down is one press: it must not answer the question it raised.
+          onKeyDown={(event) => event.key === "Enter" && event.repeat && event.preventDefault()}
+        >
+          <TargetFields
+            typed={typed}
+            set={set}
+            read={read.target}
+            problems={isRefused ? read.problems : {}}
+            now={now}
+            combos={target === undefined ? combos : []}
           />
-        )}
-        <Choice
-          label="Figure"
-          size="between"
-          value={typed.kind}
-          options={kinds}
-          onChange={(kind) => set({ kind })}
-        />
-        <div className={styles["pair"]}>
-          <Field
-            label="Time to reach"
-            size="between"
-            inputMode="decimal"
-            value={typed.value}
-            onChange={(value) => set({ value })}
-            problem={shown.value}
-            hint={
-              <>
-                {isShortForm && read.target && <strong>{formatLapTime(read.target.value)} · </strong>}
-                {now === undefined
-                  ? "as 1:23.456"
-                  : `now ${sayLapTime(now.ms, now.decimals)}; as 1:23.456, or its last digits`}
-              </>
-            }
-          />
-          <Field
-            label="By"
-            type="date"
-            size="between"
-            value={typed.by}
-            onChange={(by) => set({ by })}
-            problem={shown.by}
-          />
-        </div>
-        <Field
-          label="One thing to do for it, if you like"
-          size="between"
-          maxLength={200}
-          value={typed.process}
-          onChange={(process) => set({ process })}
-          hint="What you do, not how it turns out: “brake later for corner 5”"
-        />
-        <LiveRegion message={questions.join(" ")} />
-        {questions.length > 0 && (
-          <Notice>
-            {questions.map((question) => (
-              <p key={question}>{question}</p>
-            ))}
-          </Notice>
-        )}
-        <div className={styles["buttons"]}>
-          <Button type="submit" variant="primary" size="between" disabled={review === undefined}>
-            {questions.length > 0
-              ? "Set it all the same"
-              : target === undefined
-                ? "Set target"
-                : "Store changes"}
-          </Button>
-          <Button size="between" onClick={onClose}>
-            Cancel
-          </Button>
-        </div>
-      </form>
-    </Sheet>
+          <LiveRegion message={questions.join(" ")} />
+          {questions.length > 0 && (
+            <Notice>
+              {questions.map((question) => (
+                <p key={question}>{question}</p>
+              ))}
+            </Notice>
+          )}
+          <div className={styles["buttons"]}>
+            <Button type="submit" variant="primary" size="between" disabled={review === undefined}>
+              {questions.length > 0
+                ? "Set it all the same"
+                : target === undefined
+                  ? "Set target"
+                  : "Store changes"}
+            </Button>
+            <Button size="between" onClick={onClose}>
+              Cancel
+            </Button>
+          </div>
+        </form>
+      </Sheet>
+    </div>
   );
 }
 
@@ -187,6 +144,11 @@ function blankOf(combo: DrivenCombo, target: Target | undefined, today: Calendar
     by: target.by ?? "",
     process: target.process ?? "",
   };
+}
+
+/** Whether all that could be questioned stands as it was stored. */
+function isStoredSo(target: Target | undefined, { kind, value, by }: ReadTarget): boolean {
+  return target?.kind === kind && target.value === value && target.by === by;
 }
 
 function questionsAbout(target: ReadTarget, review: ComboReview, today: CalendarDate): readonly string[] {

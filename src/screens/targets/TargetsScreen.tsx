@@ -32,6 +32,7 @@ function Targets({ combos, comboId, preferences: chosen, stored }: TargetsProps)
   const today = useToday(chosen);
   const editing = useTypedTarget("target new");
   const opener = useRef<HTMLButtonElement>(null);
+  const heading = useRef<HTMLHeadingElement>(null);
   const one = combos.find(({ id }) => id === comboId);
   const groups = combos
     .map((combo) => ({ combo, targets: stored.filter((target) => target.comboId === combo.id) }))
@@ -44,7 +45,9 @@ function Targets({ combos, comboId, preferences: chosen, stored }: TargetsProps)
   return (
     <div className={styles["screen"]}>
       <div className={styles["head"]}>
-        <h1>Targets</h1>
+        <h1 ref={heading} tabIndex={-1}>
+          Targets
+        </h1>
         {first !== undefined && !editing.isOpen && (
           <Button ref={opener} size="between" variant="primary" onClick={editing.open}>
             Set a target
@@ -67,7 +70,14 @@ function Targets({ combos, comboId, preferences: chosen, stored }: TargetsProps)
         />
       )}
       {groups.map(({ combo, targets: some }) => (
-        <ComboTargets key={combo.id} combo={combo} targets={some} preferences={chosen} today={today} />
+        <ComboTargets
+          key={combo.id}
+          combo={combo}
+          targets={some}
+          preferences={chosen}
+          today={today}
+          onGone={() => heading.current?.focus({ preventScroll: true })}
+        />
       ))}
       {groups.length === 0 && !editing.isOpen && <NoTargets hasCombo={first !== undefined} />}
     </div>

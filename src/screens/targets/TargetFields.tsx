@@ -1,0 +1,84 @@
+import { formatLapTime } from "#domain";
+import type { DrivenCombo } from "#live";
+import { Choice } from "#ui/Choice.tsx";
+import { Field } from "#ui/Field.tsx";
+import { Select } from "#ui/Select.tsx";
+import { sayLapTime } from "#words";
+import styles from "./TargetForm.module.css";
+import type { DatedTime } from "./targetFigures.ts";
+import type { ReadTarget, TargetProblems, TypedTarget } from "./typedTarget.ts";
+
+interface TargetFieldsProps {
+  readonly typed: TypedTarget;
+  readonly set: (patch: Partial<TypedTarget>) => void;
+  /** What the typed text stands for. */
+  readonly read: ReadTarget | undefined;
+  readonly problems: TargetProblems;
+  /** The figure now. */
+  readonly now: DatedTime | undefined;
+  /** Those to choose from; empty where the combo stands. */
+  readonly combos: readonly DrivenCombo[];
+}
+
+const kinds = [
+  { value: "best", label: "best lap" },
+  { value: "median", label: "usual lap" },
+] as const;
+
+/** What a target is made of. */
+export function TargetFields({ typed, set, read, problems, now, combos }: TargetFieldsProps) {
+  const isUnlike = read !== undefined && formatLapTime(read.value) !== typed.value.trim();
+  return (
+    <>
+      {combos.length > 0 && (
+        <Select
+          label="Combo"
+          value={typed.comboId}
+          options={combos.map(({ id, name }) => ({ value: id, label: name }))}
+          onChange={(comboId) => set({ comboId })}
+        />
+      )}
+      <Choice
+        label="Figure"
+        size="between"
+        value={typed.kind}
+        options={kinds}
+        onChange={(kind) => set({ kind })}
+      />
+      <div className={styles["pair"]}>
+        <Field
+          label="Time to reach"
+          size="between"
+          inputMode="decimal"
+          value={typed.value}
+          onChange={(value) => set({ value })}
+          problem={problems.value}
+          hint={
+            <>
+              {isUnlike && <strong>{formatLapTime(read.value)} · </strong>}
+              {now === undefined
+                ? "as 1:23.456"
+                : `now ${sayLapTime(now.ms, now.decimals)}; as 1:23.456, or its last digits`}
+            </>
+          }
+        />
+        <Field
+          label="By"
+          type="date"
+          size="between"
+          value={typed.by}
+          onChange={(by) => set({ by })}
+          problem={problems.by}
+        />
+      </div>
+      <Field
+        label="One thing to do for it, if you like"
+        size="between"
+        maxLength={200}
+        value={typed.process}
+        onChange={(process) => set({ process })}
+        hint="What you do, not how it turns out: “brake later for corner 5”"
+      />
+    </>
+  );
+}

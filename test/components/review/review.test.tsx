@@ -1,0 +1,165 @@
+import { screen, within } from "@testing-library/react";
+import { describe, expect, it } from "vitest";
+import { addCombo, type Logbook, setTarget, turnPage } from "#db";
+import { addDays } from "#domain";
+import { ReviewScreen } from "../../../src/screens/review/ReviewScreen.tsx";
+import { addSessions, type PastSession } from "../../support/addSessions.ts";
+import { renderAt } from "../../support/renderAt.tsx";
+
+/** The day on which `renderAt` stands. */
+const today = "2026-11-25";
+const hatch = { car: { name: "club hatch" }, track: { name: "Marlow Fen" } };
+const trainer = { car: { name: "GT trainer" }, track: { name: "Cold Ash Hill" } };
+
+/** Six laps about a time, 0.1 s apart. */
+const lapsAbout = (ms: number) => [0, 200, -100, 100, -200, 50].map((off) => ms + off);
+
+/** Sessions a week apart, the last yesterday, each faster than the one before by `gain` ms. */
+function weekly(count: number, gain: number, fields: Partial<PastSession> = {}): PastSession[] {
+  return Array.from({ length: count }, (_, index) => ({
+    date: addDays(today, -1 - 7 * (count - 1 - index)),
+    laps: lapsAbout(85_000 - gain * index),
+    ...fields,
+  }));
+}
+
+const filled = (sessions: readonly PastSession[]) => async (book: Logbook) => {
+  const { comboId } = await addCombo(book, hatch);
+  await addSessions(book, comboId, sessions);
+};
+
+const review = <ReviewScreen />;
+
+describe("Review", () => {
+  it("without a combo says what it needs and where to begin", async () => {
+    await renderAt("#/review", review);
+    expect(await screen.findByRole("heading", { name: "Nothing to review yet" })).toBeInTheDocument();
+    expect(screen.getByRole("link", { name: "Start one in Log" })).toHaveAttribute("href", "#/log");
+  });
+
+  it("opens on the combo driven last, twelve weeks of it", async () => {
+    await renderAt("#/review", review, async (book) => {
+      const older = await addCombo(book, trainer);
+      const newer = await addCombo(book, hatch);
+      await addSessions(book, newer.comboId, [{ date: "2026-11-24", laps: lapsAbout(84_000) }]);
+      await addSessions(book, older.comboId, [{ date: "2026-11-20", laps: lapsAbout(60_000) }]);
+    });
+    expect(await screen.findByRole("heading", { level: 1, name: "Marlow Fen · club hatch" })).toBeVisible();
+    expect(screen.getByRole("link", { name: "12 weeks" })).toHaveAttribute("aria-current", "true");
+  });
+
+  it("a combo that gets faster says so, by how much, and how surely", async () => {
+    await renderAt("#/review", review, filled(weekly(8, 100)));
+    expect(
+      await screen.findByRole("heading", {
+        level: 2,
+        name: /^Usual lap faster by 0\.70 s in 7 weeks, surely/,
+      }),
+    ).toBeVisible();
+    expect(await screen.findByRole("figure", { name: /^Usual lap faster/ })).toBeInTheDocument();
+  });
+
+  it("with three sessions says how many are missing, and what can be said already", async () => {
+    await renderAt("#/review", review, filled(weekly(3, 100)));
+    expect(
+      await screen.findByRole("heading", { name: "Not enough sessions with 5 pace laps yet: 3 of 5" }),
+    ).toBeVisible();
+    expect(screen.getByText(/^PB 1:24\.600 since Tue 24 Nov 2026/)).toBeVisible();
+  });
+
+  it("counts every lap it leaves out of the figures", async () => {
+    const drills: PastSession = { date: "2026-11-23", laps: lapsAbout(95_000), kind: "drill" };
+    await renderAt("#/review", review, filled([...weekly(2, 0), drills]));
+    expect(await screen.findByText(/^3 sessions · of 18 laps: 12 pace, 6 drill$/)).toBeVisible();
+  });
+
+  it("the period in the address decides which sessions count", async () => {
+    const sessions = weekly(8, 100);
+    const { user } = await renderAt("#/review?period=4w", review, filled(sessions));
+    expect(await screen.findByText(/^4 sessions/)).toBeVisible();
+    await user.click(screen.getByRole("link", { name: "all" }));
+    expect(await screen.findByText(/^8 sessions/)).toBeVisible();
+    expect(window.location.hash).toMatch(/\?period=all$/);
+  });
+
+  it("chosen dates the wrong way round are refused at their field, and shown once put right", async () => {
+    const { user } = await renderAt("#/review", review, filled(weekly(8, 100)));
+    await user.click(await screen.findByRole("button", { name: "dates" }));
+    const [first, last] = [screen.getByLabelText("First day"), screen.getByLabelText("Last day")];
+    await user.clear(first);
+    await user.type(first, "2026-11-20");
+    await user.clear(last);
+    await user.type(last, "2026-11-01");
+    await user.click(screen.getByRole("button", { name: "Show these dates" }));
+    expect(last).toHaveAccessibleDescription(/lies before the first/);
+    await user.clear(first);
+    await user.type(first, "2026-11-12");
+    await user.clear(last);
+    await user.type(last, "2026-11-20");
+    await user.click(screen.getByRole("button", { name: "Show these dates" }));
+    expect(await screen.findByText(/^1 session ·/)).toBeVisible();
+    expect(window.location.hash).toMatch(/\?from=2026-11-12&to=2026-11-20$/);
+  });
+
+  it("a period without a session says when the last one was", async () => {
+    await renderAt("#/review?period=4w", review, filled([{ date: "2026-09-01", laps: lapsAbout(84_000) }]));
+    expect(await screen.findByRole("heading", { name: "No session in the last 4 weeks" })).toBeVisible();
+    expect(screen.getByText(/85 days ago/)).toBeVisible();
+  });
+
+  it("lists the sessions newest first, thirty at a time, each leading to its page", async () => {
+    const ids: string[] = [];
+    const { user } = await renderAt("#/review?period=all", review, async (book) => {
+      const { comboId } = await addCombo(book, hatch);
+      const sessions = weekly(34, 10, { focus: "braking", note: "Brake earlier" });
+      ids.push(...(await addSessions(book, comboId, sessions)));
+    });
+    const table = await screen.findByRole("table", { name: "Sessions, newest first" });
+    const links = within(table).getAllByRole("link");
+    expect(links).toHaveLength(30);
+    expect(links[0]).toHaveAccessibleName("Tue 24 Nov 2026");
+    expect(links[0]).toHaveAttribute("href", `#/log/${ids.at(-1)}`);
+    expect(await within(table).findAllByText("Brake earlier")).toHaveLength(30);
+    await user.click(screen.getByRole("button", { name: "Show 4 more of 4" }));
+    expect(within(table).getAllByRole("link")).toHaveLength(34);
+    expect(screen.queryByRole("button", { name: /more of/ })).not.toBeInTheDocument();
+  });
+
+  it("the keyboard walks the chart and opens a session", async () => {
+    const { user } = await renderAt("#/review", review, filled(weekly(6, 100)));
+    (await screen.findByRole("figure", { name: /^Usual lap/ })).focus();
+    await user.keyboard("{End}");
+    expect(screen.getAllByText(/Tuesday 24 November: usual 1:24\.525/)).not.toHaveLength(0);
+    await user.keyboard("{Enter}");
+    expect(window.location.hash).toMatch(/^#\/log\/[0-9a-f-]{36}$/);
+  });
+
+  it("older pages are told apart and stand in no figure", async () => {
+    await renderAt("#/review", review, async (book) => {
+      const { comboId } = await addCombo(book, hatch);
+      await addSessions(book, comboId, weekly(6, 100));
+      const from = Date.parse("2026-11-15T00:00:00Z");
+      await turnPage(book, { comboIds: [comboId], from, reason: "new tyre model" });
+    });
+    expect(await screen.findByText(/^2 sessions · .* · 4 sessions of older pages/)).toBeVisible();
+    expect(screen.getAllByText("older page")).toHaveLength(4);
+  });
+
+  it("a lap stored meanwhile renews the figures without a reload", async () => {
+    let book: Logbook | undefined;
+    let combo = "";
+    await renderAt("#/review", review, async (filling) => {
+      book = filling;
+      combo = (await addCombo(filling, hatch)).comboId;
+      await addSessions(filling, combo, weekly(2, 0));
+      await setTarget(filling, { comboId: combo, kind: "best", value: 80_000, setOn: today });
+    });
+    expect(await screen.findByText(/^2 sessions/)).toBeVisible();
+    const { openLogbook } = await import("#db");
+    const clock = () => Date.parse("2026-11-25T19:00:00Z");
+    const again = await openLogbook({ name: book?.name ?? "", clock, newId: book?.newId ?? (() => "") });
+    await addSessions(again, combo, [{ date: today, laps: lapsAbout(84_000) }]);
+    expect(await screen.findByText(/^3 sessions/)).toBeVisible();
+    again.close();
+  });
+});
