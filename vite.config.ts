@@ -51,6 +51,7 @@ export default defineConfig({
   ],
   build: { target: "es2023", modulePreload: { polyfill: false } },
   worker: { format: "es" },
+  // Tests say what is right, not how fast it is; the limits are there only so that a hanging one ends.
   test: {
     projects: [
       {
@@ -61,6 +62,7 @@ export default defineConfig({
           include: ["test/{unit,reference,house,calibration}/**/*.test.ts"],
           benchmark: { include: ["test/bench/**/*.bench.ts"] },
           env: { TZ: "Europe/Berlin" },
+          testTimeout: 120_000,
         },
       },
       {
@@ -71,6 +73,7 @@ export default defineConfig({
           include: ["test/components/**/*.test.tsx"],
           setupFiles: ["test/support/components.ts"],
           env: { TZ: "Europe/Berlin" },
+          testTimeout: 60_000,
         },
       },
     ],

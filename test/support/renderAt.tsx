@@ -13,7 +13,7 @@ import { Notices } from "../../src/app/Notices.tsx";
 import { fixedClock } from "./fixedClock.ts";
 
 // A busy machine draws slowly; waiting longer makes no test pass that should not.
-configure({ asyncUtilTimeout: 8_000 });
+configure({ asyncUtilTimeout: 20_000 });
 vi.setConfig({ testTimeout: 30_000 });
 
 export interface Rendered {

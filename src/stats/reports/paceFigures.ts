@@ -14,6 +14,7 @@ export interface PaceFigures {
   readonly laps: number;
   /** Those of them that may enter a spread. */
   readonly exactLaps: number;
+  /** Fastest pace lap that the driver lets stand as a best. */
   readonly best: number | undefined;
   readonly mean: number | undefined;
   readonly median: number | undefined;
@@ -45,7 +46,7 @@ export function paceFigures(laps: readonly PlacedLap[]): PaceFigures {
   return {
     laps: times.length,
     exactLaps: exact?.count ?? 0,
-    best: times.length === 0 ? undefined : Math.min(...times),
+    best: bestOf(pace),
     mean: all?.mean,
     median: all?.median,
     lowerQuartile: enough ? all?.lowerQuartile : undefined,
@@ -56,6 +57,14 @@ export function paceFigures(laps: readonly PlacedLap[]): PaceFigures {
     medianForTrend: enough ? summary(warm)?.median : undefined,
     consistency: consistency(chains, CONFIDENCE),
   };
+}
+
+/** Fastest of the laps that may be a best: not those the driver took back ("not my PB"). */
+function bestOf(pace: readonly PlacedLap[]): number | undefined {
+  return pace.reduce<number | undefined>((best, { lap }) => {
+    if (lap.ms === undefined || lap.isNotBest === true) return best;
+    return best === undefined || lap.ms < best ? lap.ms : best;
+  }, undefined);
 }
 
 /** Exact pace laps in chains: a new run begins a new chain, and a lap without a time ends one. */

@@ -1,4 +1,4 @@
-import { type Lap, type Run, isClean, lapsInOrder, latestMs } from "#domain";
+import { isClean, type Lap, lapsInOrder, latestMs, type Run } from "#domain";
 
 /** A best time and to how many decimals it is known. */
 export interface KnownBest {
@@ -58,7 +58,10 @@ export function lapDifferences(
       });
       const { bestMs, bestDecimals = 3 } = run.summary ?? {};
       const isWholeBest = bestMs !== undefined && run.guest === undefined;
-      if (isWholeBest && (standing === undefined || latestMs({ ms: bestMs, decimals: bestDecimals }) < standing.ms))
+      if (
+        isWholeBest &&
+        (standing === undefined || latestMs({ ms: bestMs, decimals: bestDecimals }) < standing.ms)
+      )
         standing = { ms: bestMs, decimals: bestDecimals };
       return [run.id, rows];
     }),
