@@ -4,6 +4,7 @@ import type { LapDifferences } from "#stats";
 import { Ink } from "#ui/Ink.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Spoken } from "#ui/Spoken.tsx";
+import { useOverflow } from "#ui/useOverflow.ts";
 import styles from "./LapTable.module.css";
 
 /** The button of a lap's time in the page: the focus comes back to it when its editor is left. */
@@ -30,57 +31,61 @@ export function LapTable({ caption, rows, edited, editor, onEdit, isFollowed }: 
   const sectorCount = Math.max(0, ...rows.map(({ lap }) => lap.sectors?.length ?? 0));
   const hasTarget = rows.some((row) => row.toTarget !== undefined);
   const columns = 5 + (hasTarget ? 1 : 0) + sectorCount;
+  const { box, overflows } = useOverflow();
+  const focusable = overflows ? { tabIndex: 0, role: "region", "aria-label": caption } : {};
   return (
-    <table className={styles["table"]}>
-      <caption>
-        <Spoken>{caption}</Spoken>
-      </caption>
-      <thead>
-        <tr>
-          <th scope="col">lap</th>
-          <th scope="col" className={styles["figures"]}>
-            time
-          </th>
-          <th scope="col" className={styles["figures"]}>
-            to last clean
-          </th>
-          <th scope="col" className={styles["figures"]}>
-            to PB
-          </th>
-          {hasTarget && (
-            <th scope="col" className={styles["wide"]}>
-              to target
+    <div ref={box} className={styles["box"]} {...focusable}>
+      <table className={styles["table"]}>
+        <caption>
+          <Spoken>{caption}</Spoken>
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">lap</th>
+            <th scope="col" className={styles["figures"]}>
+              time
             </th>
+            <th scope="col" className={styles["figures"]}>
+              to last clean
+            </th>
+            <th scope="col" className={styles["figures"]}>
+              to PB
+            </th>
+            {hasTarget && (
+              <th scope="col" className={styles["wide"]}>
+                to target
+              </th>
+            )}
+            {Array.from({ length: sectorCount }, (_, index) => (
+              <th key={index} scope="col" className={styles["wide"]}>
+                sector {index + 1}
+              </th>
+            ))}
+            <th scope="col">remarks</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row, index) =>
+            row.lap.id === edited ? (
+              <tr key={row.lap.id} ref={index === count - 1 ? last : undefined}>
+                <td colSpan={columns} className={styles["editor"]}>
+                  {editor}
+                </td>
+              </tr>
+            ) : (
+              <LapRow
+                key={row.lap.id}
+                row={row}
+                ref={index === count - 1 ? last : undefined}
+                hasTarget={hasTarget}
+                sectorCount={sectorCount}
+                onEdit={onEdit}
+              />
+            ),
           )}
-          {Array.from({ length: sectorCount }, (_, index) => (
-            <th key={index} scope="col" className={styles["wide"]}>
-              sector {index + 1}
-            </th>
-          ))}
-          <th scope="col">remarks</th>
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map((row, index) =>
-          row.lap.id === edited ? (
-            <tr key={row.lap.id} ref={index === count - 1 ? last : undefined}>
-              <td colSpan={columns} className={styles["editor"]}>
-                {editor}
-              </td>
-            </tr>
-          ) : (
-            <LapRow
-              key={row.lap.id}
-              row={row}
-              ref={index === count - 1 ? last : undefined}
-              hasTarget={hasTarget}
-              sectorCount={sectorCount}
-              onEdit={onEdit}
-            />
-          ),
-        )}
-      </tbody>
-    </table>
+        </tbody>
+      </table>
+    </div>
   );
 }
 
