@@ -1,7 +1,8 @@
-import { type Id, type Lap, lapsInOrder, type Run } from "#domain";
+import { type Id, type Lap, lapsInOrder, type Run, type Session } from "#domain";
 import type { Logbook } from "../logbook.ts";
 import type { Change } from "./change.ts";
-import { addRunAfter } from "./newRun.ts";
+import { addRunAfter, type RunSettings } from "./newRun.ts";
+import { sessionLike } from "./sessionLike.ts";
 import { stampChanged } from "./stamp.ts";
 import { write } from "./write.ts";
 import { changeOf, type Writer } from "./writer.ts";
@@ -18,26 +19,60 @@ export interface LapMove {
  * A lap belongs to one run only: the old run keeps no trace of it.
  */
 export function moveLaps(book: Logbook, move: LapMove): Promise<Change & { readonly runId: Id }> {
+  return write(book, "Laps not moved", (writer) => movedLaps(writer, move));
+}
+
+/** Moves laps to another combo: into a new run of that combo's session of the same date, made where there is none. */
+export function moveLapsToCombo(
+  book: Logbook,
+  { comboId, ...move }: Omit<LapMove, "to"> & { readonly comboId: Id },
+): Promise<Change & { readonly runId: Id; readonly sessionId: Id }> {
   return write(book, "Laps not moved", async (writer) => {
-    const from = await writer.get("runs", move.from);
-    const laps = lapsInOrder(from).filter(({ id }) => move.lapIds.includes(id));
-    const target = await targetOf(writer, move, from);
-    const stay = from.laps.filter((lap) => !laps.includes(lap));
-    const isSameRun = target.id === from.id;
-    const there = isSameRun ? stay : target.laps;
-    const after = "afterLapId" in move.to ? move.to.afterLapId : undefined;
-    const places = placesAfter({ ...target, laps: there }, after, laps.length);
-    const moved = laps.map((lap, index) => stampChanged<Lap>(lap, { n: places[index] ?? lap.n }, writer.now));
-    if (!isSameRun) await writer.put("runs", { ...from, laps: stay });
-    await writer.put("runs", { ...target, laps: [...there, ...moved] });
-    const what = laps.length === 1 ? "1 lap moved" : `${laps.length} laps moved`;
-    return { ...changeOf(writer, what), runId: target.id };
+    await writer.get("combos", comboId);
+    const run = await writer.get("runs", move.from);
+    const from = await writer.get("sessions", run.sessionId);
+    const { startedAt } = run;
+    const endedAt = run.endedAt ?? Math.max(writer.now, startedAt);
+    const { id: newRunIn } = await sessionLike(writer, from, { comboId, startedAt, endedAt });
+    return { ...(await movedLaps(writer, { ...move, to: { newRunIn } })), sessionId: newRunIn };
   });
+}
+
+async function movedLaps(writer: Writer, move: LapMove): Promise<Change & { readonly runId: Id }> {
+  const from = await writer.get("runs", move.from);
+  const laps = lapsInOrder(from).filter(({ id }) => move.lapIds.includes(id));
+  const target = await targetOf(writer, move, from);
+  const stay = from.laps.filter((lap) => !laps.includes(lap));
+  const isSameRun = target.id === from.id;
+  const there = isSameRun ? stay : target.laps;
+  const after = "afterLapId" in move.to ? move.to.afterLapId : undefined;
+  const places = placesAfter({ ...target, laps: there }, after, laps.length);
+  const moved = laps.map((lap, index) => stampChanged<Lap>(lap, { n: places[index] ?? lap.n }, writer.now));
+  if (!isSameRun) await writer.put("runs", { ...from, laps: stay });
+  await writer.put("runs", { ...target, laps: [...there, ...moved] });
+  const what = laps.length === 1 ? "1 lap moved" : `${laps.length} laps moved`;
+  return { ...changeOf(writer, what), runId: target.id };
 }
 
 async function targetOf(writer: Writer, { to }: LapMove, from: Run): Promise<Run> {
   if ("runId" in to) return writer.get("runs", to.runId);
-  return addRunAfter(writer, await writer.get("sessions", to.newRunIn), from);
+  const session = await writer.get("sessions", to.newRunIn);
+  const { guest } = from;
+  return addRunAfter(writer, session, from, {
+    ...(guest !== undefined && { guest }),
+    ...(await timesOf(writer, from, session)),
+  });
+}
+
+/** Laps that move are over: only from the run being driven do they begin the next one of the same session. */
+async function timesOf(writer: Writer, from: Run, session: Session): Promise<RunSettings> {
+  const isSame = session.id === from.sessionId;
+  if (isSame && from.endedAt === undefined) return {};
+  const { date } = await writer.get("sessions", from.sessionId);
+  const isSameDay = isSame || session.date === date;
+  if (!isSameDay) return { startedAt: session.startedAt, endedAt: session.startedAt };
+  const { startedAt, endedAt = Math.max(writer.now, startedAt) } = from;
+  return { startedAt, endedAt };
 }
 
 /** Places for `count` laps behind one lap of the run, before the next one; without it, behind the last. */

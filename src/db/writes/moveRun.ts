@@ -1,8 +1,9 @@
-import type { Id, Run, Session } from "#domain";
+import type { Id, Session } from "#domain";
 import type { Logbook } from "../logbook.ts";
 import type { Change } from "./change.ts";
-import { runsOf, sessionsOf } from "./rowsOf.ts";
+import { runsOf } from "./rowsOf.ts";
 import { runInWords } from "./runInWords.ts";
+import { sessionLike } from "./sessionLike.ts";
 import { write } from "./write.ts";
 import { changeOf, type Writer } from "./writer.ts";
 
@@ -28,7 +29,8 @@ export function moveRunToCombo(
     const what = `${await runInWords(writer, run)} moved`;
     await writer.get("combos", comboId);
     const from = await writer.get("sessions", run.sessionId);
-    const session = await sessionLike(writer, from, run, comboId);
+    const { startedAt } = run;
+    const session = await sessionLike(writer, from, { comboId, startedAt, endedAt: from.endedAt });
     await moveInto(writer, runId, session);
     return { ...changeOf(writer, what), sessionId: session.id };
   });
@@ -37,15 +39,4 @@ export function moveRunToCombo(
 async function moveInto(writer: Writer, runId: Id, session: Session): Promise<void> {
   const n = ((await runsOf(writer, session.id)).at(-1)?.n ?? 0) + 1;
   await writer.patch("runs", runId, { sessionId: session.id, comboId: session.comboId, n });
-}
-
-/** A combo's session of the same date, or a new one that begins with the run. */
-async function sessionLike(writer: Writer, from: Session, run: Run, comboId: Id): Promise<Session> {
-  const known = (await sessionsOf(writer, comboId)).find(
-    ({ date, deletedAt }) => date === from.date && deletedAt === undefined,
-  );
-  if (known) return known;
-  const { isTimeOfDayKnown, date, zone, focus, endedAt } = from;
-  const fields = { comboId, startedAt: run.startedAt, isTimeOfDayKnown, date, zone, focus, note: "" };
-  return writer.add("sessions", endedAt === undefined ? fields : { ...fields, endedAt });
 }

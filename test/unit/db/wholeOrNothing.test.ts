@@ -24,6 +24,7 @@ import {
   type Logbook,
   mergeInto,
   moveLaps,
+  moveLapsToCombo,
   moveRunToCombo,
   moveSessionToCombo,
   setPreferences,
@@ -79,6 +80,8 @@ const writes: Readonly<Record<string, (scene: Scene) => Promise<unknown>>> = {
   addLaps: ({ book, runId }) => addLaps(book, { runId, laps: [{ id: book.newId(), lap: aLap(83000) }] }),
   editLap: ({ book, runId, lapId }) => editLap(book, { runId, lapId, patch: { ms: 82000 } }),
   deleteLap: ({ book, runId, lapId }) => deleteLap(book, { runId, lapId }),
+  moveLapsToCombo: ({ book, runId, lapId, otherId }) =>
+    moveLapsToCombo(book, { from: runId, lapIds: [lapId], comboId: otherId }),
   moveLaps: ({ book, runId, lapId, sessionId }) =>
     moveLaps(book, { from: runId, lapIds: [lapId], to: { newRunIn: sessionId } }),
   turnPage: ({ book }) => turnPage(book, { comboIds: "all", from: 1e12, reason: "new tyres" }),
