@@ -7,6 +7,8 @@ export interface PastSession {
   readonly date: CalendarDate;
   /** Lap times in order, ms. */
   readonly laps: readonly number[];
+  /** How many decimals of a second were known. */
+  readonly decimals?: number;
   readonly kind?: Run["kind"];
   readonly focus?: Focus;
   readonly note?: string;
@@ -19,7 +21,7 @@ export async function addSessions(
   sessions: readonly PastSession[],
 ): Promise<readonly Id[]> {
   const ids: Id[] = [];
-  for (const { date, laps, kind = "pace", ...fields } of sessions) {
+  for (const { date, laps, decimals = 3, kind = "pace", ...fields } of sessions) {
     const startedAt = Date.parse(`${date}T19:00:00Z`);
     const endedAt = startedAt + laps.reduce((sum, ms) => sum + ms, 0);
     const { sessionId, runId } = await startSession(book, {
@@ -31,7 +33,10 @@ export async function addSessions(
       run: { kind, endedAt },
       ...fields,
     });
-    await addLaps(book, { runId, laps: laps.map((ms) => ({ id: book.newId(), lap: aLap(ms) })) });
+    await addLaps(book, {
+      runId,
+      laps: laps.map((ms) => ({ id: book.newId(), lap: aLap(ms, { decimals }) })),
+    });
     ids.push(sessionId);
   }
   return ids;

@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useRef, useState } from "react";
 import { practiceDay, sayDate } from "#domain";
 import { type DrivenCombo, useLogbook } from "#live";
 import { goTo, type Period, printAddress } from "#state/address.ts";
@@ -21,6 +21,12 @@ export function ComboPicker({ combo, combos, period, dayStartsAt }: ComboPickerP
   const { surroundings } = useLogbook();
   const [isOpen, setOpen] = useState(false);
   const [text, setText] = useState("");
+  const opener = useRef<HTMLButtonElement>(null);
+  const close = () => {
+    setText("");
+    setOpen(false);
+    opener.current?.focus();
+  };
   const others = combos.filter(({ id }) => id !== combo.id);
   // Chosen dates belong to one combo's history, a rolling period to any.
   const kept: Period = period.kind === "dates" ? { kind: "12w" } : period;
@@ -35,7 +41,7 @@ export function ComboPicker({ combo, combos, period, dayStartsAt }: ComboPickerP
           <Name>{combo.name}</Name>
         </h1>
         {others.length > 0 && (
-          <Button variant="quiet" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>
+          <Button ref={opener} variant="quiet" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>
             Another combo
           </Button>
         )}
@@ -46,7 +52,7 @@ export function ComboPicker({ combo, combos, period, dayStartsAt }: ComboPickerP
             <li key={other.id}>
               <a
                 href={printAddress({ place: "review", comboId: other.id, period: kept })}
-                onClick={() => setOpen(false)}
+                onClick={close}
                 className={styles["link"]}
               >
                 <Name>{other.name}</Name>
@@ -64,8 +70,7 @@ export function ComboPicker({ combo, combos, period, dayStartsAt }: ComboPickerP
           onText={setText}
           options={others.map((other) => ({ id: other.id, label: other.name, detail: driven(other) }))}
           onPick={({ id }) => {
-            setText("");
-            setOpen(false);
+            close();
             goTo({ place: "review", comboId: id, period: kept });
           }}
         />

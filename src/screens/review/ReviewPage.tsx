@@ -1,5 +1,5 @@
 import { lazy, Suspense } from "react";
-import type { CalendarDate, Target } from "#domain";
+import type { CalendarDate } from "#domain";
 import type { DrivenCombo } from "#live";
 import { goTo, type Period } from "#state/address.ts";
 import { steadinessReading, steadinessTitle } from "#words";
@@ -10,6 +10,7 @@ import { consistencyOf, progressOf } from "./reviewCharts.ts";
 import { sayProgressFound, sayWhatCounts } from "./reviewWords.ts";
 import { SessionList } from "./SessionList.tsx";
 import { useReview } from "./useReview.ts";
+import { useTargetsNow } from "./useTargetsNow.ts";
 
 const ProgressChart = lazy(() =>
   import("#charts/ProgressChart.tsx").then((file) => ({ default: file.ProgressChart })),
@@ -22,16 +23,15 @@ interface ReviewPageProps {
   readonly combo: DrivenCombo;
   readonly period: Period;
   readonly today: CalendarDate;
-  /** Those that hold now. */
-  readonly targets: readonly Target[];
 }
 
 const openSession = (sessionId: string) => goTo({ place: "log", sessionId });
 
 /** The finding, its charts, and the sessions they are made of. */
-export function ReviewPage({ combo, period, today, targets }: ReviewPageProps) {
+export function ReviewPage({ combo, period, today }: ReviewPageProps) {
+  const targets = useTargetsNow(combo.id, today);
   const { reviewed, isRenewing } = useReview(combo.id, period, today);
-  if (reviewed === undefined) return <p>Working out the figures</p>;
+  if (reviewed === undefined || targets === undefined) return <p>Working out the figures</p>;
   const { review, days } = reviewed;
   const about = { asOf: today, level: 2 } as const;
   const progress = sayProgressFound(review);

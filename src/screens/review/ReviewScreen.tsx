@@ -1,7 +1,8 @@
-import { pagesOfCombo, preferences, targetsOfCombo } from "#db";
+import { preferences } from "#db";
 import type { Preferences } from "#domain";
 import { type DrivenCombo, useCombos, useRows, useToday } from "#live";
 import { type Period, printAddress, useAddress } from "#state/address.ts";
+import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { ComboPicker } from "./ComboPicker.tsx";
 import { PeriodPicker } from "./PeriodPicker.tsx";
 import { ReviewPage } from "./ReviewPage.tsx";
@@ -17,7 +18,7 @@ export function ReviewScreen() {
   const { comboId, period } = address;
   const combo = comboId === undefined ? combos[0] : combos.find(({ id }) => id === comboId);
   if (combo === undefined) return <NoCombo isAsked={comboId !== undefined && combos.length > 0} />;
-  return <ReviewOf key={combo.id} combo={combo} combos={combos} period={period} preferences={chosen} />;
+  return <ReviewOf combo={combo} combos={combos} period={period} preferences={chosen} />;
 }
 
 interface ReviewOfProps {
@@ -29,26 +30,15 @@ interface ReviewOfProps {
 
 function ReviewOf({ combo, combos, period, preferences: chosen }: ReviewOfProps) {
   const today = useToday(chosen);
-  const rows = useRows(
-    async (book) => {
-      const [targets, pages] = await Promise.all([
-        targetsOfCombo(book, combo.id),
-        pagesOfCombo(book, combo.id),
-      ]);
-      const pageFrom = pages.at(-1)?.from ?? Number.NEGATIVE_INFINITY;
-      return targets.filter(
-        ({ archivedAt, setAt, by = today }) => archivedAt === undefined && setAt >= pageFrom && by >= today,
-      );
-    },
-    [combo.id, today],
-  );
   return (
     <div className={styles["screen"]}>
       <div className={styles["head"]}>
         <ComboPicker combo={combo} combos={combos} period={period} dayStartsAt={chosen.dayStartsAt} />
         <PeriodPicker comboId={combo.id} period={period} today={today} />
       </div>
-      {rows && <ReviewPage combo={combo} period={period} today={today} targets={rows} />}
+      <FaultBoundary key={combo.id} what="The review">
+        <ReviewPage combo={combo} period={period} today={today} />
+      </FaultBoundary>
     </div>
   );
 }

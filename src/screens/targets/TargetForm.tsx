@@ -35,7 +35,7 @@ export function TargetForm(props: TargetFormProps) {
   const form = useRef<HTMLFormElement>(null);
   // One for as long as the form is open, so that pressing twice or trying again makes no second target.
   const [newId] = useState(() => surroundings.newId());
-  const [isRefused, setRefused] = useState(false);
+  const [refusals, setRefusals] = useState(0);
   const [asked, setAsked] = useState<{ readonly about: string; readonly questions: readonly string[] }>();
   const typed = editing.typed ?? blankOf(combos[0], target, today);
   const figures = useFigures("comboReview", { comboId: typed.comboId, period: {}, today });
@@ -51,15 +51,14 @@ export function TargetForm(props: TargetFormProps) {
     if (editing.isFresh) form.current?.querySelector<HTMLElement>("select, input:checked")?.focus();
   }, [editing.isFresh]);
 
+  useEffect(() => {
+    if (refusals > 0) form.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
+  }, [refusals]);
+
   const submit = async (event: FormEvent) => {
     event.preventDefault();
     if (review === undefined) return;
-    if (read.target === undefined) {
-      setRefused(true);
-      // The fields are marked by the next drawing.
-      setTimeout(() => form.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus());
-      return;
-    }
+    if (read.target === undefined) return setRefusals(refusals + 1);
     const isAnswered = questions.length > 0 || isStoredSo(target, read.target);
     const doubts = isAnswered ? [] : questionsAbout(read.target, review, today);
     if (doubts.length > 0) return setAsked({ about, questions: doubts });
@@ -104,7 +103,7 @@ export function TargetForm(props: TargetFormProps) {
             typed={typed}
             set={set}
             read={read.target}
-            problems={isRefused ? read.problems : {}}
+            problems={refusals > 0 ? read.problems : {}}
             now={now}
             combos={target === undefined ? combos : []}
           />

@@ -11,6 +11,7 @@ import styles from "./TargetRow.module.css";
 import { isMeasured } from "./targetFigures.ts";
 import type { TargetState } from "./targetStanding.ts";
 import { sayStanding } from "./targetWords.ts";
+import { useFocusBack } from "./useFocusBack.ts";
 import { useTypedTarget } from "./useTypedTarget.ts";
 
 interface TargetRowProps {
@@ -29,6 +30,7 @@ export function TargetRow({ target, combo, state, preferences, today, onGone }: 
   const write = useWrite();
   const editing = useTypedTarget(`target ${target.id}`);
   const edit = useRef<HTMLButtonElement>(null);
+  useFocusBack(editing.isOpen, edit);
   const { id, kind, value, by, process, archivedAt } = target;
   const isArchived = archivedAt !== undefined;
   const name = sayTarget(target);
@@ -42,10 +44,6 @@ export function TargetRow({ target, combo, state, preferences, today, onGone }: 
   const remove = async () => {
     if (await write((book) => deleteTarget(book, id), { isUndoOffered: true })) onGone();
   };
-  const close = () => {
-    editing.close();
-    setTimeout(() => edit.current?.focus());
-  };
   if (editing.isOpen && isMeasured(kind))
     return (
       <li className={styles["row"]}>
@@ -55,7 +53,7 @@ export function TargetRow({ target, combo, state, preferences, today, onGone }: 
           target={target}
           preferences={preferences}
           today={today}
-          onClose={close}
+          onClose={editing.close}
         />
       </li>
     );
@@ -67,7 +65,11 @@ export function TargetRow({ target, combo, state, preferences, today, onGone }: 
         </h3>
         {by !== undefined && <p className={styles["by"]}>by {sayDate(by)}</p>}
       </div>
-      {state && <Progress target={target} state={state} />}
+      {state === undefined ? (
+        <p className={styles["figures"]}>Working out how far it has come</p>
+      ) : (
+        <Progress target={target} state={state} />
+      )}
       {process !== undefined && (
         <p>
           To do: <Name>{process}</Name>

@@ -4,9 +4,11 @@ import type { Id, Preferences, Target } from "#domain";
 import { type DrivenCombo, useCombos, useRows, useToday } from "#live";
 import { printAddress, useAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
+import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { ComboTargets } from "./ComboTargets.tsx";
 import { TargetForm } from "./TargetForm.tsx";
 import styles from "./TargetsScreen.module.css";
+import { useFocusBack } from "./useFocusBack.ts";
 import { useTypedTarget } from "./useTypedTarget.ts";
 
 /** The targets of all combos, or of the one the address names. */
@@ -38,10 +40,7 @@ function Targets({ combos, comboId, preferences: chosen, stored }: TargetsProps)
     .map((combo) => ({ combo, targets: stored.filter((target) => target.comboId === combo.id) }))
     .filter(({ combo, targets: some }) => (one === undefined ? some.length > 0 : combo === one));
   const [first, ...others] = one === undefined ? combos : [one, ...combos.filter((combo) => combo !== one)];
-  const close = () => {
-    editing.close();
-    setTimeout(() => opener.current?.focus());
-  };
+  useFocusBack(editing.isOpen, opener);
   return (
     <div className={styles["screen"]}>
       <div className={styles["head"]}>
@@ -61,23 +60,26 @@ function Targets({ combos, comboId, preferences: chosen, stored }: TargetsProps)
         </p>
       )}
       {first !== undefined && editing.isOpen && (
-        <TargetForm
-          editing={editing}
-          combos={[first, ...others]}
-          preferences={chosen}
-          today={today}
-          onClose={close}
-        />
+        <FaultBoundary what="The form">
+          <TargetForm
+            editing={editing}
+            combos={[first, ...others]}
+            preferences={chosen}
+            today={today}
+            onClose={editing.close}
+          />
+        </FaultBoundary>
       )}
       {groups.map(({ combo, targets: some }) => (
-        <ComboTargets
-          key={combo.id}
-          combo={combo}
-          targets={some}
-          preferences={chosen}
-          today={today}
-          onGone={() => heading.current?.focus({ preventScroll: true })}
-        />
+        <FaultBoundary key={combo.id} what={`The targets of ${combo.name}`}>
+          <ComboTargets
+            combo={combo}
+            targets={some}
+            preferences={chosen}
+            today={today}
+            onGone={() => heading.current?.focus({ preventScroll: true })}
+          />
+        </FaultBoundary>
       ))}
       {groups.length === 0 && !editing.isOpen && <NoTargets hasCombo={first !== undefined} />}
     </div>

@@ -48,6 +48,19 @@ describe("Review", () => {
     expect(screen.getByRole("link", { name: "12 weeks" })).toHaveAttribute("aria-current", "true");
   });
 
+  it("another combo keeps the period, and the focus stays where it was chosen", async () => {
+    const { user } = await renderAt("#/review?period=all", review, async (book) => {
+      await addSessions(book, (await addCombo(book, hatch)).comboId, weekly(1, 0));
+      await addCombo(book, trainer);
+    });
+    await user.click(await screen.findByRole("button", { name: "Another combo" }));
+    expect(screen.getByText("not driven yet")).toBeVisible();
+    await user.click(screen.getByRole("link", { name: "Cold Ash Hill · GT trainer" }));
+    expect(await screen.findByRole("heading", { name: "No session with this combo yet" })).toBeVisible();
+    expect(window.location.hash).toMatch(/\?period=all$/);
+    expect(screen.getByRole("button", { name: "Another combo" })).toHaveFocus();
+  });
+
   it("a combo that gets faster says so, by how much, and how surely", async () => {
     await renderAt("#/review", review, filled(weekly(8, 100)));
     expect(
@@ -132,6 +145,26 @@ describe("Review", () => {
     expect(screen.getAllByText(/Tuesday 24 November: usual 1:24\.525/)).not.toHaveLength(0);
     await user.keyboard("{Enter}");
     expect(window.location.hash).toMatch(/^#\/log\/[0-9a-f-]{36}$/);
+  });
+
+  it("a personal best from before the period is drawn, with the day it was driven", async () => {
+    const { user } = await renderAt("#/review?period=4w", review, filled(weekly(8, -100)));
+    (await screen.findByRole("figure", { name: /^Not enough sessions with 5 pace laps/ })).focus();
+    await user.keyboard("{Home}{ArrowDown}");
+    expect(
+      screen.getAllByText(/Tuesday 3 November: personal best 1:24\.800, driven Tuesday 6 October/),
+    ).not.toHaveLength(0);
+  });
+
+  it("among many combos one is found by typing a part of its name", async () => {
+    const { user } = await renderAt("#/review", review, async (book) => {
+      await addSessions(book, (await addCombo(book, hatch)).comboId, weekly(1, 0));
+      for (const name of ["Ash", "Birch", "Cedar", "Elm", "Fir", "Hazel", "Larch"])
+        await addCombo(book, { car: { name: "club hatch" }, track: { name: `${name} Hill` } });
+    });
+    await user.click(await screen.findByRole("button", { name: "Another combo" }));
+    await user.type(screen.getByRole("combobox", { name: "Combo" }), "cedar{ArrowDown}{Enter}");
+    expect(await screen.findByRole("heading", { level: 1, name: "Cedar Hill · club hatch" })).toBeVisible();
   });
 
   it("older pages are told apart and stand in no figure", async () => {

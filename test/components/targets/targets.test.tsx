@@ -1,4 +1,4 @@
-import { screen, within } from "@testing-library/react";
+import { screen, waitFor, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import { addCombo, type Logbook, setTarget, turnPage } from "#db";
 import { TargetsScreen } from "../../../src/screens/targets/TargetsScreen.tsx";
@@ -120,6 +120,21 @@ describe("following a target", () => {
     expect(await screen.findByText("Reached on Wed 11 Nov 2026.")).toBeVisible();
   });
 
+  it("a time known to tenths reaches nothing that it might have missed", async () => {
+    await renderAt("#/targets", targets, async (book) => {
+      const { comboId } = await addCombo(book, hatch);
+      const setOn = "2026-11-05";
+      await addSessions(book, comboId, [{ date: "2026-11-18", laps: [83_200], decimals: 1 }]);
+      const target = { comboId, kind: "best", by: "2026-12-05", setOn, setAt: at(setOn) } as const;
+      await setTarget(book, { ...target, value: 83_250 });
+      await setTarget(book, { ...target, value: 83_299 });
+    });
+    // From 1:23.200 to 1:23.299: the lap may have been either.
+    expect(await screen.findByText("10 days left.")).toBeVisible();
+    expect(screen.getByText("Reached on Wed 18 Nov 2026.")).toBeVisible();
+    expect(screen.getAllByText(/about 1:23\.2 now/)).toHaveLength(2);
+  });
+
   it("measures a usual lap by the medians of sessions", async () => {
     await renderAt("#/targets", targets, withTarget({ kind: "median", value: 83_450, start: 84_200 }));
     expect(await screen.findByText("Reached on Wed 18 Nov 2026.")).toBeVisible();
@@ -169,8 +184,25 @@ describe("changing a target", () => {
     const { user } = await renderAt("#/targets", targets, withTarget({}));
     await user.click(await screen.findByRole("button", { name: /^Delete: Best lap/ }));
     expect(await screen.findByText("Target deleted.", { selector: "p" })).toBeVisible();
-    expect(screen.queryByRole("heading", { level: 3 })).not.toBeInTheDocument();
+    await waitFor(() => expect(screen.queryByRole("heading", { level: 3 })).not.toBeInTheDocument());
     await user.click(screen.getByRole("button", { name: "Undo" }));
     expect(await screen.findByRole("heading", { level: 3, name: "best lap 1:23.000" })).toBeVisible();
+  });
+});
+
+describe("the focus", () => {
+  it("goes into the form and comes back to its button", async () => {
+    const { user } = await renderAt("#/targets", targets, threeSessions);
+    await openForm(user);
+    expect(screen.getByLabelText("Combo")).toHaveFocus();
+    await user.click(screen.getByRole("button", { name: "Cancel" }));
+    expect(await screen.findByRole("button", { name: "Set a target" })).toHaveFocus();
+  });
+
+  it("stays on the page when a target is deleted", async () => {
+    const { user } = await renderAt("#/targets", targets, withTarget({}));
+    await user.click(await screen.findByRole("button", { name: /^Delete: Best lap/ }));
+    await screen.findByText("Target deleted.", { selector: "p" });
+    expect(screen.getByRole("heading", { level: 1, name: "Targets" })).toHaveFocus();
   });
 });
