@@ -6,6 +6,7 @@ export { browserSurroundings, type Opened, openAtStart, type Surroundings } from
 export { type DrivenCombo, useCombos } from "./useCombos.ts";
 export { type Draft, useDraft } from "./useDraft.ts";
 export { type Figures, useFigures } from "./useFigures.ts";
+export { useGiveRun } from "./useGiveRun.ts";
 export { useLoadDemo } from "./useLoadDemo.ts";
 export { usePageBest } from "./usePageBest.ts";
 export { useRemoveLogbook } from "./useRemoveLogbook.ts";

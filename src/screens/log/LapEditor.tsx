@@ -5,21 +5,22 @@ import { type EntryContext, parseEntry, type TypedLap, writeEntry } from "#entry
 import { useDraft, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
-import { Select } from "#ui/Select.tsx";
 import styles from "./LapEditor.module.css";
+import { PickAndDo } from "./PickAndDo.tsx";
+import type { SessionFigures } from "./sessionFigures.ts";
 
 interface LapEditorProps {
   readonly lap: Lap;
   readonly number: number;
   readonly run: Run;
-  /** All runs of the session, to move the lap to. */
-  readonly runs: readonly Run[];
+  /** The runs on the page, by the numbers they go by there, to move the lap to. */
+  readonly shown: SessionFigures["shown"];
   readonly context: EntryContext;
   readonly onDone: () => void;
 }
 
 /** One lap in the words of the entry line: change it, delete it, move it, or say that it is no PB. */
-export function LapEditor({ lap, number, run, runs, context, onDone }: LapEditorProps) {
+export function LapEditor({ lap, number, run, shown, context, onDone }: LapEditorProps) {
   const write = useWrite();
   const before = writeEntry(lap);
   const draft = useDraft(`lap ${lap.id}`, before);
@@ -66,7 +67,6 @@ export function LapEditor({ lap, number, run, runs, context, onDone }: LapEditor
       leave();
   };
   const move = async (to: string) => {
-    if (to === "") return;
     const target = to === "new" ? { newRunIn: run.sessionId } : { runId: to };
     if (
       await write((book) => moveLaps(book, { from: run.id, lapIds: [lap.id], to: target }), {
@@ -119,17 +119,18 @@ export function LapEditor({ lap, number, run, runs, context, onDone }: LapEditor
         <Button size="between" variant="caution" onClick={remove}>
           Delete
         </Button>
-        <Select
+        <PickAndDo
           label="Move to"
-          value=""
-          onChange={move}
+          prompt="choose a run"
+          none=""
           options={[
-            { value: "", label: "choose a run" },
-            ...runs
-              .filter(({ id }) => id !== run.id)
-              .map((other) => ({ value: other.id, label: runName(other, runs) })),
+            ...shown
+              .filter((other) => other.run.id !== run.id && other.run.summary === undefined)
+              .map((other) => ({ value: other.run.id, label: `run ${other.number}` })),
             { value: "new", label: "a new run" },
           ]}
+          deed="Move"
+          onDo={move}
         />
       </div>
     </div>
@@ -146,8 +147,6 @@ function changedFields(seen: TypedLap, { ms, decimals, sectors, note, remarks }:
     ...(isOther(remarks, seen.remarks) && { remarks }),
   };
 }
-
-const runName = (run: Run, runs: readonly Run[]) => `run ${runs.indexOf(run) + 1}`;
 
 function readingInWords(ms: number | undefined, decimals: number | undefined): string {
   return `Read as ${ms === undefined ? "a lap without a time" : formatLapTime(ms, decimals)}. Enter stores it, Escape leaves it as it was.`;

@@ -2,7 +2,7 @@ import { combosWithNames, moveRunToCombo, moveRunToSession, sessionsOfCombo } fr
 import { comboName, type Run, sayDate } from "#domain";
 import { useRows, useWrite } from "#live";
 import { goTo } from "#state/address.ts";
-import { Select } from "#ui/Select.tsx";
+import { PickAndDo } from "./PickAndDo.tsx";
 import type { SessionData } from "./useSession.ts";
 
 const shown = 30;
@@ -26,12 +26,10 @@ export function MoveRun({
     .slice(-shown)
     .reverse();
   const toSession = async (sessionId: string) => {
-    if (sessionId === "") return;
     if (await write((book) => moveRunToSession(book, { runId: run.id, sessionId }), { isUndoOffered: true }))
       onMoved();
   };
   const toCombo = async (comboId: string) => {
-    if (comboId === "") return;
     const change = await write((book) => moveRunToCombo(book, { runId: run.id, comboId }), {
       isUndoOffered: true,
     });
@@ -43,25 +41,23 @@ export function MoveRun({
   };
   return (
     <>
-      <Select
+      <PickAndDo
         label="Move this run to another session of this combo"
-        value=""
-        onChange={toSession}
-        options={[
-          { value: "", label: others.length === 0 ? "there is no other" : "choose a session" },
-          ...others.map((other) => ({ value: other.id, label: sayDate(other.date) })),
-        ]}
+        prompt="choose a session"
+        none="there is no other"
+        options={others.map((other) => ({ value: other.id, label: sayDate(other.date) }))}
+        deed="Move"
+        onDo={toSession}
       />
-      <Select
+      <PickAndDo
         label="Move this run to another combo, same date"
-        value=""
-        onChange={toCombo}
-        options={[
-          { value: "", label: combos.length < 2 ? "there is no other" : "choose a combo" },
-          ...combos
-            .filter((other) => other.combo.id !== combo.id)
-            .map((other) => ({ value: other.combo.id, label: comboName(other) })),
-        ]}
+        prompt="choose a combo"
+        none="there is no other"
+        options={combos
+          .filter((other) => other.combo.id !== combo.id)
+          .map((other) => ({ value: other.combo.id, label: comboName(other) }))}
+        deed="Move"
+        onDo={toCombo}
       />
     </>
   );

@@ -7,6 +7,7 @@ import { Name } from "#ui/Name.tsx";
 import { LapTable } from "./LapTable.tsx";
 import styles from "./RunBlock.module.css";
 import { runInWords } from "./runWords.ts";
+import type { SessionFigures } from "./sessionFigures.ts";
 import type { SessionData } from "./useSession.ts";
 
 const LapEditor = lazy(() => import("./LapEditor.tsx").then((file) => ({ default: file.LapEditor })));
@@ -16,6 +17,8 @@ interface RunBlockProps {
   readonly data: SessionData;
   readonly run: Run;
   readonly number: number;
+  /** The runs on the page, by the numbers they go by there. */
+  readonly shown: SessionFigures["shown"];
   readonly rows: readonly LapDifferences[];
   readonly context: EntryContext;
   /** The lap being edited, of any run, and the way to choose another or none. */
@@ -26,7 +29,17 @@ interface RunBlockProps {
 }
 
 /** One run as a ruled block: what kind of run, its laps, and the way to put it right. */
-export function RunBlock({ data, run, number, rows, context, edited, onEdit, isCurrent }: RunBlockProps) {
+export function RunBlock({
+  data,
+  run,
+  number,
+  shown,
+  rows,
+  context,
+  edited,
+  onEdit,
+  isCurrent,
+}: RunBlockProps) {
   const [isUnfolded, setUnfolded] = useState<boolean>();
   const [isChanging, setChanging] = useState(false);
   const isShown = isCurrent || (isUnfolded ?? data.session.endedAt !== undefined);
@@ -69,7 +82,7 @@ export function RunBlock({ data, run, number, rows, context, edited, onEdit, isC
                   lap={editedRow.lap}
                   number={editedRow.number}
                   run={run}
-                  runs={data.runs}
+                  shown={shown}
                   context={context}
                   onDone={() => onEdit(undefined)}
                 />
@@ -80,7 +93,7 @@ export function RunBlock({ data, run, number, rows, context, edited, onEdit, isC
       )}
       {isChanging && (
         <Suspense fallback={null}>
-          <RunDialog data={data} run={run} number={number} onClose={() => setChanging(false)} />
+          <RunDialog data={data} run={run} number={number} shown={shown} onClose={() => setChanging(false)} />
         </Suspense>
       )}
     </section>

@@ -132,6 +132,7 @@ function Ledger({ data, pb }: { readonly data: SessionData; readonly pb: KnownBe
               data={data}
               run={run}
               number={number}
+              shown={shown}
               rows={rows.get(run.id) ?? []}
               context={context}
               edited={edited}

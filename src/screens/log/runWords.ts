@@ -2,13 +2,22 @@ import { type Run, surfaces } from "#domain";
 
 /** "pace, full effort · dry · someone else driving" */
 export function runInWords(
-  run: Pick<Run, "kind" | "effort" | "surface" | "guest" | "tyres" | "setup">,
+  run: Pick<Run, "kind" | "effort" | "surface" | "guest" | "tyres" | "setup" | "gridPlace" | "finishPlace">,
 ): string {
   const parts = [run.kind === "race" ? "race" : `${run.kind}, ${effortWords[run.effort]}`, run.surface];
+  if (run.kind === "race") parts.push(...places(run));
   if (run.guest !== undefined) parts.push(run.guest === "" ? "someone else driving" : `${run.guest} driving`);
   if (run.tyres) parts.push(run.tyres);
   if (run.setup) parts.push(run.setup);
   return parts.join(" · ");
+}
+
+/** "grid 5", "finish 3": where a race began and ended, as far as it is known. */
+function places({ gridPlace, finishPlace }: Pick<Run, "gridPlace" | "finishPlace">): string[] {
+  return [
+    gridPlace === undefined ? "" : `grid ${gridPlace}`,
+    finishPlace === undefined ? "" : `finish ${finishPlace}`,
+  ].filter((part) => part !== "");
 }
 
 export const kindWords = { "warm-up": "warm-up", drill: "drill", pace: "pace", race: "race" } as const;

@@ -1,0 +1,100 @@
+import { useEffect, useRef, useState } from "react";
+import { useDraft } from "#live";
+import { Field, type FieldProps } from "#ui/Field.tsx";
+import { TextArea } from "#ui/TextArea.tsx";
+import { wholeNumber } from "./numbers.ts";
+
+/** What a write gave: its change, or undefined when it failed, which the driver has then been told. */
+type Stored = Promise<unknown>;
+
+/**
+ * A text on its way into a row: kept at every key, stored when its field is left or its dialog closed, and forgotten
+ * only when it is in the book.
+ * @param isRight whether the text can be stored; until then it stays as it is
+ */
+function useStoredText(
+  draftKey: string,
+  stored: string,
+  onStore: (text: string) => Stored,
+  isRight: (text: string) => boolean = () => true,
+) {
+  // Until the row has been read again, what was stored last is shown, not what stood there before.
+  const [last, setLast] = useState<{ text: string; instead: string }>();
+  const draft = useDraft(draftKey, last?.instead === stored ? last.text : stored);
+  const store = async () => {
+    const text = draft.value.trim();
+    if (text === stored || !isRight(text)) return;
+    if ((await onStore(text)) === undefined) return;
+    setLast({ text, instead: stored });
+    if (now.current.text.trim() === text) draft.set(undefined);
+  };
+  const now = useRef({ text: draft.value, store });
+  now.current = { text: draft.value, store };
+  useEffect(() => () => void now.current.store(), []);
+  return { text: draft.value, setText: draft.set, store };
+}
+
+interface StoredFieldProps extends Omit<FieldProps, "value" | "onChange" | "onBlur" | "problem"> {
+  /** Where the text is kept until it is stored: "tyres 0192…". */
+  readonly draftKey: string;
+}
+
+interface TextOfProps extends StoredFieldProps {
+  readonly value: string | undefined;
+  readonly onStore: (value: string | undefined) => Stored;
+}
+
+/** Words that belong to a row. */
+export function TextOf({ draftKey, value, onStore, ...rest }: TextOfProps) {
+  const { text, setText, store } = useStoredText(draftKey, value ?? "", (next) =>
+    onStore(next === "" ? undefined : next),
+  );
+  return <Field maxLength={2000} {...rest} value={text} onChange={setText} onBlur={store} />;
+}
+
+interface NoteOfProps {
+  readonly label: string;
+  readonly hint?: string;
+  readonly draftKey: string;
+  readonly value: string;
+  readonly onStore: (value: string) => Stored;
+}
+
+/** Several lines of words that belong to a row. */
+export function NoteOf({ label, hint, draftKey, value, onStore }: NoteOfProps) {
+  const { text, setText, store } = useStoredText(draftKey, value, onStore);
+  return (
+    <TextArea label={label} hint={hint} value={text} maxLength={20000} onChange={setText} onBlur={store} />
+  );
+}
+
+interface NumberOfProps extends StoredFieldProps {
+  readonly value: number | undefined;
+  readonly most: number;
+  readonly onStore: (value: number | undefined) => Stored;
+}
+
+/** A whole number that belongs to a row; what is none is said at the field and kept there. */
+export function NumberOf({ draftKey, value, most, onStore, ...rest }: NumberOfProps) {
+  const read = (text: string) => wholeNumber(text, rest.label, most);
+  const { text, setText, store } = useStoredText(
+    draftKey,
+    value === undefined ? "" : String(value),
+    async (next) => {
+      const number = read(next);
+      return number.ok ? onStore(number.value) : undefined;
+    },
+    (next) => read(next).ok,
+  );
+  const number = read(text);
+  return (
+    <Field
+      {...rest}
+      value={text}
+      inputMode="numeric"
+      onChange={setText}
+      onBlur={store}
+      problem={number.ok ? undefined : number.problem}
+    />
+  );
+}
