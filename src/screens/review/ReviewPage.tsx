@@ -38,14 +38,14 @@ export function ReviewPage({ combo, period, today }: ReviewPageProps) {
   const steadiness = { title: steadinessTitle(review), reading: steadinessReading(review) };
   return (
     <div className={styles["page"]} aria-busy={isRenewing}>
-      <p className={styles["counts"]}>
-        {sayWhatCounts(review)}
-        {isRenewing && <span className={styles["renewing"]}> · being worked out anew</span>}
-      </p>
       {review.points.length === 0 ? (
         <EmptyPeriod comboId={combo.id} period={reviewed.period} review={review} />
       ) : (
         <>
+          <p className={styles["counts"]}>
+            {sayWhatCounts(review)}
+            {isRenewing && <span className={styles["renewing"]}> · being worked out anew</span>}
+          </p>
           <Suspense fallback={<Finding {...progress} isLarge />}>
             <ProgressChart
               {...about}

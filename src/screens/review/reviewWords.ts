@@ -15,7 +15,7 @@ export function sayWhatCounts(review: ComboReview): string {
   const { sessions, sessionsOnOldPages, guestLaps, counts } = review;
   return [
     counted(sessions, "session"),
-    sayCounts(counts),
+    counts.driven > 0 && sayCounts(counts),
     guestLaps > 0 && `${counted(guestLaps, "lap")} of guests beside them`,
     sessionsOnOldPages > 0 &&
       `${counted(sessionsOnOldPages, "session")} of older pages, in grey and in no figure`,

@@ -118,6 +118,7 @@ describe("Review", () => {
     await renderAt("#/review?period=4w", review, filled([{ date: "2026-09-01", laps: lapsAbout(84_000) }]));
     expect(await screen.findByRole("heading", { name: "No session in the last 4 weeks" })).toBeVisible();
     expect(screen.getByText(/85 days ago/)).toBeVisible();
+    expect(screen.queryByText(/sessions ·|no laps/)).not.toBeInTheDocument();
   });
 
   it("lists the sessions newest first, thirty at a time, each leading to its page", async () => {
