@@ -1,25 +1,28 @@
-import { type AllRows, everyTable, type Id, type TableName, tableNames } from "#domain";
+import { type AllRows, everyTable, type Id } from "#domain";
 import { faultOf } from "./fault.ts";
 import type { ReadOnlyLogbook, ReadTable } from "./logbook.ts";
 
-/** Every row of a logbook, deleted ones too, table by table, sorted by id; digests are not among them. */
+/**
+ * Every row of a logbook, deleted ones too, table by table, sorted by id; digests are not among them. Tables only a
+ * newer version knows come along.
+ */
 export async function dump(book: ReadOnlyLogbook): Promise<AllRows> {
   const rows: Partial<Record<string, readonly unknown[]>> = {};
   try {
     await Promise.all(
-      Object.entries(book.tables).map(async ([name, table]) => {
+      Object.entries({ ...book.tables, ...book.unknownTables }).map(async ([name, table]) => {
         rows[name] = await table.orderBy("id").toArray();
       }),
     );
   } catch (error) {
     throw faultOf(error, "Logbook not read");
   }
-  return everyTable((table) => rows[table] ?? []) as unknown as AllRows;
+  return { ...everyTable((table) => rows[table] ?? []), ...rows } as unknown as AllRows;
 }
 
 /** A row the browser holds and cannot read. */
 export interface UnreadableRow {
-  readonly table: TableName;
+  readonly table: string;
   readonly id: Id;
 }
 
@@ -28,23 +31,21 @@ export async function salvage(
   book: ReadOnlyLogbook,
 ): Promise<{ readonly rows: AllRows; readonly unreadable: readonly UnreadableRow[] }> {
   const unreadable: UnreadableRow[] = [];
-  const found = new Map<TableName, readonly unknown[]>();
-  for (const table of tableNames) {
-    const rows = await readOneByOne(book, table);
+  const found = new Map<string, readonly unknown[]>();
+  for (const [table, readable] of Object.entries({ ...book.tables, ...book.unknownTables })) {
+    const rows = await readOneByOne(readable);
     unreadable.push(...rows.filter(({ row }) => row === undefined).map(({ id }) => ({ table, id })));
     found.set(
       table,
       rows.flatMap(({ row }) => (row === undefined ? [] : [row])),
     );
   }
-  return { rows: everyTable((table) => found.get(table) ?? []) as unknown as AllRows, unreadable };
+  return { rows: Object.fromEntries(found) as unknown as AllRows, unreadable };
 }
 
 async function readOneByOne(
-  { tables }: ReadOnlyLogbook,
-  table: TableName,
+  rows: ReadTable<{ readonly id: Id }>,
 ): Promise<{ readonly id: Id; readonly row: unknown }[]> {
-  const rows: ReadTable<{ readonly id: Id }> = tables[table];
   try {
     return (await rows.orderBy("id").toArray()).map((row) => ({ id: row.id, row }));
   } catch {

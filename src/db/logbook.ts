@@ -1,5 +1,5 @@
 import { Dexie, type Table } from "dexie";
-import { everyTable, type Id, type TableName, type Tables, tableNames } from "#domain";
+import { everyTable, type Id, type Stamped, type TableName, type Tables, tableNames } from "#domain";
 import { faultOf, LedgerFault } from "./fault.ts";
 import { declareSchemas } from "./migrations/declareSchemas.ts";
 import { newestSchema } from "./migrations/migrations.ts";
@@ -17,6 +17,10 @@ export interface ReadOnlyLogbook {
   readonly status: StatusSource;
   readonly tables: { readonly [T in TableName]: ReadTable<Tables[T]> };
   readonly digests: ReadTable<StoredDigest>;
+  /** The schema its rows are in: this version's own, or a newer one. */
+  readonly schema: number;
+  /** Tables that only a newer version knows, so that a backup loses none of them. */
+  readonly unknownTables: Readonly<Record<string, ReadTable<Stamped>>>;
   readonly close: () => void;
 }
 
@@ -75,7 +79,8 @@ export async function openLogbook(
     throw faultOf(error, "Logbook not opened");
   }
   const there = new Set(database.tables.map(({ name: table }) => table));
-  if (![...tableNames, "digests"].every((table) => there.has(table))) {
+  const known = new Set<string>([...tableNames, "digests"]);
+  if (![...known].every((table) => there.has(table))) {
     database.close();
     throw new LedgerFault("newer", newer);
   }
@@ -86,6 +91,10 @@ export async function openLogbook(
     status,
     tables: everyTable((table) => database.table(table)) as unknown as ReadOnlyLogbook["tables"],
     digests: database.table("digests"),
+    schema: isNewer ? Math.floor(stored / 10) : newestSchema,
+    unknownTables: Object.fromEntries(
+      database.tables.filter(({ name: table }) => !known.has(table)).map((table) => [table.name, table]),
+    ),
     close: () => database.close(),
   };
   return mode === "read" ? reading : { ...reading, clock, newId, database };

@@ -1,4 +1,4 @@
-import { type AllRows, canonicalText, everyTable, type Reading, tableNames } from "#domain";
+import { type AllRows, canonicalText, everyTable, type Reading, type Stamped, tableNames } from "#domain";
 
 /** SHA-256 of a text in UTF-8, in hexadecimal; undefined where the browser offers none (no https). */
 export type Sha256 = ((text: string) => Promise<string>) | undefined;
@@ -14,21 +14,26 @@ export interface BackupHead {
 
 /**
  * A logbook as the text of a backup file. The same logbook gives the same bytes: rows sorted by id, fields by name,
- * and `madeAt` is the newest stamp in it. Without `sha256` the file carries counts but no checksum.
+ * and `madeAt` is the newest stamp in it. Without `sha256` the file carries counts but no checksum. Tables only a newer
+ * version knows come after the known ones.
  */
 export async function writeBackup(rows: AllRows, { title, schema, sha256 }: BackupHead): Promise<string> {
-  const sorted = everyTable((table) => [...rows[table]].sort((a, b) => (a.id < b.id ? -1 : 1)));
+  const sorted = Object.fromEntries(
+    Object.entries<readonly Stamped[]>({ ...everyTable((table) => rows[table]), ...rows }).map(
+      ([table, unsorted]) => [table, [...unsorted].sort((a, b) => (a.id < b.id ? -1 : 1))] as const,
+    ),
+  );
   const head = {
     kind,
     schema,
     title,
     madeAt: newestStamp(rows),
-    counts: everyTable((table) => rows[table].length),
+    counts: Object.fromEntries(Object.entries(sorted).map(([table, { length }]) => [table, length])),
     ...(sha256 ? { sha256: await sha256(canonicalText(sorted)) } : {}),
   };
-  const tables = tableNames.map(
-    (table) =>
-      `${JSON.stringify(table)}:[${sorted[table].map((row) => `\n${canonicalText(row)}`).join(",")}]`,
+  const tables = Object.entries(sorted).map(
+    ([table, inOrder]) =>
+      `${JSON.stringify(table)}:[${inOrder.map((row) => `\n${canonicalText(row)}`).join(",")}]`,
   );
   const fields = Object.entries(head).map(
     ([field, value]) => `${JSON.stringify(field)}:${JSON.stringify(value)}`,

@@ -3,6 +3,7 @@ export { digestMaker } from "./digestMaker.ts";
 export { LogbookProvider } from "./LogbookProvider.tsx";
 export { type OpenLogbook, useLogbook, useStatus, useToday } from "./logbookContext.ts";
 export { browserSurroundings, type Opened, openAtStart, type Surroundings } from "./openAtStart.ts";
+export { saveBackup } from "./saveBackup.ts";
 export { type DrivenCombo, useCombos } from "./useCombos.ts";
 export { type Draft, useDraft } from "./useDraft.ts";
 export { type Figures, useFigures } from "./useFigures.ts";

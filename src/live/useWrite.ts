@@ -4,6 +4,7 @@ import { lapsInOrder } from "#domain";
 import { useNotices } from "#state/notices.ts";
 import { type Deed, useUndo } from "#state/undo.ts";
 import { useLogbook } from "./logbookContext.ts";
+import { saveBackup } from "./saveBackup.ts";
 
 export interface WriteOptions {
   /** Offer to take it back in a notice; on the undo list it stands either way. */
@@ -20,7 +21,7 @@ export type RunWrite = (
 
 /** The only way from a screen to the book. */
 export function useWrite(): RunWrite {
-  const { book, shelf } = useLogbook();
+  const { book, shelf, entry, surroundings } = useLogbook();
   const say = useNotices((notices) => notices.say);
   const push = useUndo((list) => list.push);
 
@@ -41,11 +42,19 @@ export function useWrite(): RunWrite {
         if (!(error instanceof LedgerFault)) throw error;
         const again = { name: "Try again", run: () => void run(work, options) };
         if (options.onFault) options.onFault(error);
-        else say({ kind: "fault", text: error.message, actions: [again] });
+        else {
+          const tell = () => say({ kind: "fault", text: error.message, actions: [again, backUp] });
+          // Answering closes the notice; what was not stored can still be tried again after the backup.
+          const backUp = {
+            name: "Save a backup",
+            run: () => void saveBackup({ shelf, surroundings }, entry).then(tell),
+          };
+          tell();
+        }
         return undefined;
       }
     },
-    [book, shelf, say, push],
+    [book, shelf, entry, surroundings, say, push],
   );
 }
 

@@ -25,7 +25,7 @@ export const rooms: Readonly<Record<string, Room>> = {
   db: { rooms: ["domain"], packages: ["dexie", "valibot", "uuid"] },
   state: { rooms: ["domain"], packages: [...react, "zustand"], isShelf: true },
   live: {
-    rooms: ["domain", "stats", "physics", "db", "state"],
+    rooms: ["domain", "stats", "physics", "files", "db", "state"],
     packages: [...react, "dexie", "dexie-react-hooks"],
   },
   ui: { rooms: ["domain"], packages: [...react, "@fontsource-variable/source-sans-3"], isShelf: true },

@@ -1,11 +1,10 @@
 import { useState } from "react";
 import { practiceDay } from "#domain";
-import { useLogbook, useShelvedNow } from "#live";
+import { saveBackup, useLogbook, useShelvedNow } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
 import { isBackupDue, sayBackup } from "./backupWords.ts";
-import { saveBackup } from "./saveBackup.ts";
 
 /** One file with all there is in the open logbook, and when the last one was made. */
 export function BackupPart() {

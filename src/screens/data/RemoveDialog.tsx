@@ -1,12 +1,11 @@
 import { useState } from "react";
 import type { ShelvedLogbook } from "#db";
-import { useLogbook, useRemoveLogbook } from "#live";
+import { saveBackup, useLogbook, useRemoveLogbook } from "#live";
 import { useDevice } from "#state/device.ts";
 import { Button } from "#ui/Button.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
 import { Field } from "#ui/Field.tsx";
 import { Name } from "#ui/Name.tsx";
-import { saveBackup } from "./saveBackup.ts";
 
 const word = "remove";
 

@@ -1,6 +1,7 @@
 import { type ClipboardEvent, type KeyboardEvent, useEffect, useId, useRef, useState } from "react";
 import { formatLapTime, formatSeconds, remarkInWords } from "#domain";
 import type { EntryContext } from "#entry";
+import { saveBackup, useLogbook } from "#live";
 import { useDevice } from "#state/device.ts";
 import { Button } from "#ui/Button.tsx";
 import { sayProblem } from "#ui/FieldFrame.tsx";
@@ -24,6 +25,7 @@ interface EntryPanelProps {
 /** One text field, what the text will become, and on touch the pad. Enter adds the lap. */
 export function EntryPanel({ entry, context, lapNumber, said }: EntryPanelProps) {
   const { text, reading, standing, unstored } = entry;
+  const open = useLogbook();
   const field = useRef<HTMLInputElement>(null);
   const [isWriting, setWriting] = useState(false);
   const isTouch = useIsTouch();
@@ -54,6 +56,7 @@ export function EntryPanel({ entry, context, lapNumber, said }: EntryPanelProps)
               <>
                 <Button onClick={() => entry.storeAgain(line)}>Try again</Button>
                 <Button onClick={() => entry.takeBack(line)}>Put it back in the field</Button>
+                <Button onClick={() => void saveBackup(open, open.entry)}>Save a backup</Button>
               </>
             }
           >

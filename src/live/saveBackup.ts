@@ -1,0 +1,44 @@
+import { LedgerFault, type Shelf, type ShelvedLogbook } from "#db";
+import { useNotices } from "#state/notices.ts";
+import type { Surroundings } from "./openAtStart.ts";
+
+interface Around {
+  readonly shelf: Shelf;
+  readonly surroundings: Surroundings;
+}
+
+/**
+ * Saves a backup of a logbook of the shelf, from wherever something went wrong; what it needs is fetched when asked
+ * for. False when it failed, which the driver has then been told.
+ */
+export async function saveBackup(
+  around: Around,
+  logbook: Pick<ShelvedLogbook, "name" | "title">,
+): Promise<boolean> {
+  const { say } = useNotices.getState();
+  try {
+    const { handOverBackup } = await import("./handOverBackup.ts");
+    const { file, unreadable } = await handOverBackup(around, logbook);
+    const handed = `Backup handed to this browser’s downloads as ${file}.`;
+    if (unreadable.length === 0) say({ kind: "done", text: handed, actions: [] });
+    else say({ kind: "fault", text: `${handed} ${sayMissing(unreadable)}`, actions: [] });
+    return true;
+  } catch (error) {
+    const again = { name: "Try again", run: () => void saveBackup(around, logbook) };
+    say({ kind: "fault", text: whyNot(error), actions: [again] });
+    return false;
+  }
+}
+
+function sayMissing(unreadable: readonly { readonly table: string; readonly id: string }[]): string {
+  const rows = unreadable.length === 1 ? "One row" : `${unreadable.length} rows`;
+  const named = unreadable.slice(0, 3).map(({ table, id }) => `${table} ${id}`);
+  return `${rows} could not be read and are not in it: ${named.join(", ")}${unreadable.length > 3 ? " and more" : ""}.`;
+}
+
+function whyNot(error: unknown): string {
+  if (error instanceof LedgerFault) return error.message;
+  if (error instanceof TypeError)
+    return "Backup not saved: a part of the app could not be fetched. Reload when the connection is back.";
+  return `Backup not saved: ${String(error)}`;
+}
