@@ -9,8 +9,10 @@ import { Screen } from "./Screen.tsx";
 import { StatusNotice } from "./StatusNotice.tsx";
 import { UpdateNotice } from "./UpdateNotice.tsx";
 import { useChores } from "./useChores.ts";
+import { useClockWatch } from "./useClockWatch.ts";
 import { useKeys } from "./useKeys.ts";
 import { useMarker } from "./useMarker.ts";
+import { Waiting } from "./Waiting.tsx";
 
 interface AppProps {
   readonly opening: Promise<Opened>;
@@ -31,8 +33,8 @@ export function App({ opening, surroundings, ask }: AppProps) {
       opening={opening}
       surroundings={surroundings}
       ask={ask}
-      waiting={<p className={styles["waiting"]}>Opening your logbook</p>}
-      sayFault={(fault, again) => <FaultPage fault={fault} surroundings={surroundings} onAgain={again} />}
+      waiting={<Waiting />}
+      sayFault={(fault, asked) => <FaultPage fault={fault} surroundings={surroundings} asked={asked} />}
     >
       <Shell />
     </LogbookProvider>
@@ -43,6 +45,7 @@ function Shell() {
   useKeys();
   useMarker();
   useChores();
+  useClockWatch();
   return (
     <>
       <button type="button" className={styles["skip"]} onClick={toMain}>

@@ -6,6 +6,13 @@ import type { Ask } from "./ask.ts";
 import { LogbookContext } from "./logbookContext.ts";
 import { type Opened, openAtStart, type Surroundings } from "./openAtStart.ts";
 
+/** What was to be opened when it failed, and the way to try that one or another. */
+export interface Asked {
+  /** Name of its database; undefined when it was the one this device opened last. */
+  readonly name: string | undefined;
+  readonly open: (name?: string) => void;
+}
+
 interface LogbookProviderProps {
   /** Begun as early as possible, before the page is drawn. */
   readonly opening: Promise<Opened>;
@@ -14,7 +21,7 @@ interface LogbookProviderProps {
   /** Shown until the logbook is open. */
   readonly waiting: ReactNode;
   /** Shown when it could not be opened. */
-  readonly sayFault: (fault: LedgerFault, again: () => void) => ReactNode;
+  readonly sayFault: (fault: LedgerFault, asked: Asked) => ReactNode;
   readonly children: ReactNode;
 }
 
@@ -24,6 +31,7 @@ export function LogbookProvider(props: LogbookProviderProps) {
   const [pending, setPending] = useState(opening);
   const [opened, setOpened] = useState<Opened>();
   const [fault, setFault] = useState<LedgerFault>();
+  const [asked, setAsked] = useState<string>();
 
   useEffect(() => {
     let isLeft = false;
@@ -50,6 +58,7 @@ export function LogbookProvider(props: LogbookProviderProps) {
       opened?.shelf.close();
       setOpened(undefined);
       setFault(undefined);
+      setAsked(name);
       setPending(openAtStart(surroundings, useDevice.getState(), name === undefined ? {} : { name }));
     },
     [opened, surroundings],
@@ -59,7 +68,7 @@ export function LogbookProvider(props: LogbookProviderProps) {
     () => opened && { ...opened, surroundings, ask, openOther: open },
     [opened, surroundings, ask, open],
   );
-  if (fault) return sayFault(fault, () => open());
+  if (fault) return sayFault(fault, { name: asked, open });
   if (value === undefined) return waiting;
   return <LogbookContext value={value}>{children}</LogbookContext>;
 }

@@ -1,5 +1,5 @@
 import { noteBackup, openLogbook, type Shelf, type ShelvedLogbook, salvage, type UnreadableRow } from "#db";
-import { practiceDay } from "#domain";
+import { type AllRows, practiceDay } from "#domain";
 import { browserSha256, fileName, saveFile, writeBackup } from "#files";
 import type { Surroundings } from "./openAtStart.ts";
 
@@ -18,16 +18,26 @@ export async function handOverBackup(
   { shelf, surroundings }: { readonly shelf: Shelf; readonly surroundings: Surroundings },
   { name, title }: Pick<ShelvedLogbook, "name" | "title">,
 ): Promise<HandedOver> {
-  const { clock, newId, zone } = surroundings;
+  const { clock, newId } = surroundings;
   const book = await openLogbook({ name, mode: "read", clock, newId });
   try {
     const { rows, unreadable } = await salvage(book);
-    const text = await writeBackup(rows, { title, schema: book.schema, sha256: browserSha256() });
-    const file = fileName(`Lap Ledger ${title}`, practiceDay(clock(), zone(), 0), "json");
-    saveFile(file, text);
+    const file = await handOverRows(surroundings, rows, { title, schema: book.schema });
     if (unreadable.length === 0) await noteBackup(shelf, name);
     return { file, unreadable };
   } finally {
     book.close();
   }
+}
+
+/** Hands rows to the browser's downloads as one backup file; gives its name. */
+export async function handOverRows(
+  { clock, zone }: Pick<Surroundings, "clock" | "zone">,
+  rows: AllRows,
+  { title, schema }: { readonly title: string; readonly schema: number },
+): Promise<string> {
+  const text = await writeBackup(rows, { title, schema, sha256: browserSha256() });
+  const file = fileName(`Lap Ledger ${title}`, practiceDay(clock(), zone(), 0), "json");
+  saveFile(file, text);
+  return file;
 }

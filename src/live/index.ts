@@ -1,14 +1,16 @@
 export { type Ask, askHere, makeWorkerAsk } from "./ask.ts";
 export { digestMaker } from "./digestMaker.ts";
-export { LogbookProvider } from "./LogbookProvider.tsx";
+export { type Asked, LogbookProvider } from "./LogbookProvider.tsx";
 export { type OpenLogbook, useLogbook, useStatus, useToday } from "./logbookContext.ts";
 export { browserSurroundings, type Opened, openAtStart, type Surroundings } from "./openAtStart.ts";
-export { saveBackup } from "./saveBackup.ts";
+export { saveBackup, saveHeldRows } from "./saveBackup.ts";
 export { type DrivenCombo, useCombos } from "./useCombos.ts";
 export { type Draft, useDraft } from "./useDraft.ts";
 export { type Figures, useFigures } from "./useFigures.ts";
 export { useGiveRun } from "./useGiveRun.ts";
+export { useHeldRows } from "./useHeldRows.ts";
 export { useLoadDemo } from "./useLoadDemo.ts";
+export { useNow } from "./useNow.ts";
 export { usePageBest } from "./usePageBest.ts";
 export { useRemoveLogbook } from "./useRemoveLogbook.ts";
 export { type Restorable, type Restore, useRestore } from "./useRestore.ts";

@@ -3,7 +3,6 @@ import {
   idMaker,
   LedgerFault,
   type Logbook,
-  type LogbookStatus,
   listLogbooks,
   noteOpened,
   openLogbook,
@@ -12,7 +11,9 @@ import {
   type ShelvedLogbook,
 } from "#db";
 import { practiceDay } from "#domain";
-import type { Device } from "#state/device.ts";
+import type { Device, Marker } from "#state/device.ts";
+import { useOpening } from "#state/opening.ts";
+import { sayLost } from "./sayLost.ts";
 
 /** What this machine gives: the time, the zone it is in, and ids that sort by the time they were made. */
 export interface Surroundings {
@@ -36,9 +37,6 @@ export interface Opened {
   readonly entry: ShelvedLogbook;
 }
 
-const lost =
-  "The logbook that was kept here has disappeared from this browser, perhaps because site data were cleared. Restore a backup, or begin afresh.";
-
 /**
  * Opens the shelf and the logbook opened last, or makes the first one. Throws LedgerFault; `gone` also when the shelf
  * is empty although this device remembers sessions.
@@ -47,15 +45,20 @@ const lost =
 export async function openAtStart(
   surroundings: Surroundings,
   device: Pick<Device, "logbook" | "markers">,
-  options: { readonly name?: string; readonly onStatus?: (status: LogbookStatus) => void } = {},
+  options: { readonly name?: string } = {},
 ): Promise<Opened> {
   const { clock, newId, zone } = surroundings;
+  const lost = (markers: readonly (Marker | undefined)[]) => {
+    const backups = markers.flatMap((marker) => marker?.lastBackupAt ?? []);
+    const last = backups.length === 0 ? undefined : practiceDay(Math.max(...backups), zone(), 0);
+    return new LedgerFault("gone", sayLost(last));
+  };
   const shelf = await openShelf({ clock, newId });
   try {
     const shelved = await listLogbooks(shelf);
     const wanted = options.name ?? device.logbook;
-    const remembered = Object.values(device.markers).some(({ sessions }) => sessions > 0);
-    if (shelved.length === 0 && remembered) throw new LedgerFault("gone", lost);
+    const remembered = Object.values(device.markers);
+    if (shelved.length === 0 && remembered.some(({ sessions }) => sessions > 0)) throw lost(remembered);
     const entry =
       shelved.find(({ name }) => name === wanted) ??
       shelved[0] ??
@@ -65,12 +68,16 @@ export async function openAtStart(
       clock,
       newId,
       expect: entry.openedOn.length > 0 ? "old" : "any",
-      ...(options.onStatus && { onStatus: options.onStatus }),
+      onStatus: ({ kind }) => useOpening.setState({ isBlocked: kind === "blocked" }),
+    }).catch((error: unknown) => {
+      throw error instanceof LedgerFault && error.code === "gone"
+        ? lost([device.markers[entry.name]])
+        : error;
     });
-    const sessionsKnown = device.markers[entry.name]?.sessions ?? 0;
-    if (sessionsKnown > 0 && (await book.digests.count()) === 0) {
+    const marker = device.markers[entry.name];
+    if (marker !== undefined && marker.sessions > 0 && (await isEmpty(book))) {
       book.close();
-      throw new LedgerFault("gone", lost);
+      throw lost([marker]);
     }
     await noteOpened(shelf, entry.name, practiceDay(clock(), zone(), 4));
     return { shelf, book, entry };
@@ -78,4 +85,9 @@ export async function openAtStart(
     shelf.close();
     throw error;
   }
+}
+
+/** No session has ever been in it, not even one that was deleted. */
+async function isEmpty({ digests, tables }: Logbook): Promise<boolean> {
+  return (await digests.count()) === 0 && (await tables.sessions.count()) === 0;
 }

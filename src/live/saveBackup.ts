@@ -1,4 +1,5 @@
 import { LedgerFault, type Shelf, type ShelvedLogbook } from "#db";
+import type { AllRows } from "#domain";
 import { useNotices } from "#state/notices.ts";
 import type { Surroundings } from "./openAtStart.ts";
 
@@ -27,6 +28,26 @@ export async function saveBackup(
     const again = { name: "Try again", run: () => void saveBackup(around, logbook) };
     say({ kind: "fault", text: whyNot(error), actions: [again] });
     return false;
+  }
+}
+
+/** Saves what this tab still holds of a logbook that has disappeared from the browser. */
+export async function saveHeldRows(
+  surroundings: Surroundings,
+  rows: AllRows,
+  { title, schema }: { readonly title: string; readonly schema: number },
+): Promise<void> {
+  const { say } = useNotices.getState();
+  try {
+    const { handOverRows } = await import("./handOverBackup.ts");
+    const file = await handOverRows(surroundings, rows, { title, schema });
+    say({
+      kind: "done",
+      text: `What this tab still holds was handed to this browser’s downloads as ${file}.`,
+      actions: [],
+    });
+  } catch (error) {
+    say({ kind: "fault", text: whyNot(error), actions: [] });
   }
 }
 
