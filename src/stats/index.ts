@@ -41,6 +41,7 @@ export { type RunTrend, runTrend } from "./run/runTrend.ts";
 // Over weeks
 
 export type { Band, Range } from "./weeks/bands.ts";
+export { type BreakCost, breakCosts, type DatedMedian } from "./weeks/breakCosts.ts";
 export { type ExponentialFit, fitExponential } from "./weeks/fitExponential.ts";
 export { fitPower, type PowerFit } from "./weeks/fitPower.ts";
 export type { FutureSession, PastSession } from "./weeks/history.ts";
@@ -80,18 +81,37 @@ export { type SectorPace, sectorSplit } from "./targets/sectorSplit.ts";
 export { fuelNeeded } from "./race/fuelNeeded.ts";
 export { type RaceDistance, type RaceQuestion, raceDistance } from "./race/raceDistance.ts";
 export type { RaceLap } from "./race/raceLaps.ts";
+export {
+  type AccountChange,
+  type AccountLineKey,
+  accountChange,
+  accountLines,
+  type ChangedLine,
+} from "./reports/accountChange.ts";
 export { type AccountTarget, accountTarget } from "./reports/accountTarget.ts";
 // Reports
 export { acrossCombos, type ComboLine } from "./reports/acrossCombos.ts";
 export type { BestCandidate } from "./reports/bestCandidates.ts";
 export { type ComboReviewInput, comboReview } from "./reports/comboReview.ts";
 export type { ComboReview, DatedBest, SessionAccount, SessionPoint } from "./reports/comboReviewFigures.ts";
+export { type CurveOutlook, curveOutlook, type DatedBand } from "./reports/curveOutlook.ts";
 export { lapFlags } from "./reports/digestFlags.ts";
 export { timesWith } from "./reports/digestLaps.ts";
+export {
+  type FactorDifference,
+  type FactorGroup,
+  type FactorGroups,
+  factorGroups,
+} from "./reports/factorGroups.ts";
+export { type Factor, factors } from "./reports/factors.ts";
 export { figureForTarget } from "./reports/figureForTarget.ts";
 export { addCounts, type Choices, type LapCounts, type LapPlace, lapPlaces } from "./reports/lapPlaces.ts";
 export type { PaceFigures } from "./reports/paceFigures.ts";
 export { type PageSession, pageEvents, pageHistory } from "./reports/pageHistory.ts";
+export { type PeriodShift, periodShift } from "./reports/periodShift.ts";
+export { type PracticeAmount, type PracticeDay, practiceAmount } from "./reports/practiceAmount.ts";
+export { type PracticeRate, practiceRate } from "./reports/practiceRate.ts";
+export type { ReviewDetails } from "./reports/reviewDetails.ts";
 export { type RigPair, type RigTestReport, type RigVerdict, rigTestReport } from "./reports/rigTestReport.ts";
 export type {
   AgainstBest,
@@ -118,5 +138,7 @@ export {
   type WorkOn,
 } from "./reports/sessionReport.ts";
 export type { SessionTrend, Slope, TrendPoint } from "./reports/sessionTrend.ts";
+export { isClearShift, type Shift } from "./reports/shift.ts";
+export { type SittingThirds, sittingThirds } from "./reports/sittingThirds.ts";
 export { spreadOfRunDifferences } from "./reports/spreadOfRunDifferences.ts";
 export { type TargetProgress, targetProgress } from "./reports/targetProgress.ts";

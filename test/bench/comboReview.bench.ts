@@ -21,6 +21,7 @@ function digests(sessions: number) {
 }
 
 const input = {
+  comboId: "combo",
   pages: [],
   period: {},
   today: "2030-01-01",

@@ -28,7 +28,7 @@ export const comboReviewJob: Job<ComboReviewDetails, ComboReview> = {
   run: async (book, { comboId, period, today }) => {
     const { pages, targets, references, chosen } = await besideTheLaps(book, comboId);
     const digests = await freshDigests(book, comboId, chosen);
-    return comboReview({ digests, pages, period, today, targets, references, preferences: chosen });
+    return comboReview({ comboId, digests, pages, period, today, targets, references, preferences: chosen });
   },
 };
 

@@ -1,24 +1,30 @@
-import { addDays, type CalendarDate, daysBetween, type Page, type ReferenceLap, type Target } from "#domain";
+import {
+  addDays,
+  type CalendarDate,
+  daysBetween,
+  type Id,
+  type Page,
+  type ReferenceLap,
+  type Target,
+} from "#domain";
 import { sectorAccount } from "../account/sectorAccount.ts";
 import { shareWithinMargin } from "../pace/shareWithinMargin.ts";
 import { wilsonInterval } from "../sample/wilsonInterval.ts";
 import { bestLine } from "./bestLine.ts";
 import type { ComboReview, DatedBest, SessionPoint } from "./comboReviewFigures.ts";
 import { lapFlags } from "./digestFlags.ts";
-import { paceSectors, timesWith } from "./digestLaps.ts";
+import { sectorsWith, timesWith } from "./digestLaps.ts";
 import { addCounts, type Choices } from "./lapPlaces.ts";
-import { pageHistory } from "./pageHistory.ts";
 import { periodAccount } from "./periodAccount.ts";
+import { reviewDetails } from "./reviewDetails.ts";
+import { reviewTrends } from "./reviewTrends.ts";
 import type { SessionDigest } from "./sessionDigest.ts";
-import { sessionTrend, type TrendPoint } from "./sessionTrend.ts";
 
 const CONFIDENCE = 0.9;
-/** Half a percent of a lap is worth knowing about; a spread has to change by a quarter. */
-const MEDIAN_WORTH_SHOWING = 0.005;
-const SPREAD_WORTH_SHOWING = 0.25;
 
 /** What a combo is reviewed with. */
 export interface ComboReviewInput {
+  readonly comboId: Id;
   /** All digests of the combo, in any order. */
   readonly digests: readonly SessionDigest[];
   /** New pages of the combo. */
@@ -39,6 +45,8 @@ export function comboReview(input: ComboReviewInput): ComboReview {
   const isPresent = (digest: SessionDigest) => digest.startedAt >= pageFrom;
   const inPeriod = digests.filter((digest) => isWithin(digest.date, period));
   const page = digests.filter(isPresent);
+  const drivenBefore = digests.filter(isBefore(period, today));
+  const before = drivenBefore.filter(isPresent);
   const now = inPeriod.filter(isPresent);
   const bests = datedBests(page);
   const last = digests.at(-1);
@@ -54,17 +62,26 @@ export function comboReview(input: ComboReviewInput): ComboReview {
     guestLaps: sum("guestLaps"),
     mistakes: sum("mistakes"),
     drivingMs: sum("drivingMs"),
-    ...trends(now, page),
+    ...reviewTrends(now, page),
     cleanShare: wilsonInterval(sum("clean"), sum("timed"), CONFIDENCE),
     mistakeShare: wilsonInterval(Math.min(sum("mistakes"), counts.driven), counts.driven, CONFIDENCE),
     nearTheBest: shareWithinMargin(timesWith(now, lapFlags.clean), preferences.marginPercent, CONFIDENCE),
     ...periodAccount(now, bests, input.targets, input.references),
-    sectors: sectorAccount(paceSectors(now)),
+    sectors: sectorAccount(sectorsWith(now, lapFlags.pace)),
     distribution: {
       now: timesWith(now, lapFlags.pace).sort(),
-      before: timesWith(page.filter(isBefore(period, today)), lapFlags.pace).sort(),
+      before: timesWith(before, lapFlags.pace).sort(),
     },
-    history: pageHistory(page),
+    ...reviewDetails({
+      comboId: input.comboId,
+      page,
+      now,
+      before,
+      driven: inPeriod,
+      drivenBefore,
+      today,
+      marginPercent: preferences.marginPercent,
+    }),
     daysSinceLast: last === undefined ? undefined : daysBetween(last.date, today),
   };
 }
@@ -115,33 +132,5 @@ function pointOf(digest: SessionDigest, isPresentPage: boolean): SessionPoint {
           high: consistency.value.highPercent,
         }
       : undefined,
-  };
-}
-
-function trends(now: readonly SessionDigest[], page: readonly SessionDigest[]) {
-  let driven = 0;
-  const middleOf = new Map(
-    page.map((digest) => {
-      driven += digest.timedDriven;
-      return [digest.sessionId, driven - digest.timedDriven / 2] as const;
-    }),
-  );
-  const pointsOf = (figure: (digest: SessionDigest) => number | undefined) =>
-    now.flatMap((digest): TrendPoint[] => {
-      const value = figure(digest);
-      const laps = middleOf.get(digest.sessionId) ?? 0;
-      return value === undefined ? [] : [{ startedAt: digest.startedAt, laps, value }];
-    });
-  return {
-    trend: sessionTrend(
-      pointsOf(({ pace }) => pace.medianForTrend),
-      "session with 5 pace laps",
-      MEDIAN_WORTH_SHOWING,
-    ),
-    steadiness: sessionTrend(
-      pointsOf(({ pace: { consistency } }) => (consistency.known ? consistency.value.percent : undefined)),
-      "session with 5 exact pace laps",
-      SPREAD_WORTH_SHOWING,
-    ),
   };
 }

@@ -6,7 +6,7 @@ import type { Share } from "../sample/wilsonInterval.ts";
 import type { AccountTarget } from "./accountTarget.ts";
 import type { BestCandidate } from "./bestCandidates.ts";
 import type { LapCounts } from "./lapPlaces.ts";
-import type { PageSession } from "./pageHistory.ts";
+import type { ReviewDetails } from "./reviewDetails.ts";
 import type { SessionTrend } from "./sessionTrend.ts";
 
 /** One session on the progress chart, ms. */
@@ -45,7 +45,7 @@ export interface SessionAccount {
 }
 
 /** What the review of one combo says. All but `points` and `bests` is of the present page within the period. */
-export interface ComboReview {
+export interface ComboReview extends ReviewDetails {
   /** Sessions in the period in time order, those of old pages too. */
   readonly points: readonly SessionPoint[];
   /** The present page's personal-best line, from its beginning. */
@@ -70,8 +70,6 @@ export interface ComboReview {
   readonly sectors: Figure<SectorAccount>;
   /** Pace laps of the period and of the equally long one before it, sorted, ms. */
   readonly distribution: { readonly now: Int32Array; readonly before: Int32Array };
-  /** The present page's sessions with a median, from its beginning: what curve and forecast start from. */
-  readonly history: readonly PageSession[];
   /** Days since the last session of the combo; undefined without one. */
   readonly daysSinceLast: number | undefined;
 }

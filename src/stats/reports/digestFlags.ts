@@ -14,6 +14,8 @@ export const lapFlags = {
   /** Of a pace run written lap by lap, after the settling laps: it belongs to the time account. */
   account: 512,
   notBest: 1024,
+  /** Clean and of a pace run, whatever its effort and surface. */
+  practice: 2048,
 } as const;
 
 const accountPlaces: readonly PlacedLap["place"][] = ["pace", "cut", "mistake", "others", "noTime"];
@@ -22,6 +24,8 @@ const accountPlaces: readonly PlacedLap["place"][] = ["pace", "cut", "mistake", 
 export function inAccount(placed: Pick<PlacedLap, "place">): boolean {
   return accountPlaces.includes(placed.place);
 }
+
+const practicePlaces: readonly PlacedLap["place"][] = ["pace", "easy", "wet"];
 
 /** The flags of one lap. */
 export function flagsOf(placed: PlacedLap): number {
@@ -38,6 +42,7 @@ export function flagsOf(placed: PlacedLap): number {
     has(kinds.includes("out") || kinds.includes("in"), lapFlags.outOrIn) |
     has(placed.lap.ms === undefined, lapFlags.noTime) |
     has(inAccount(placed), lapFlags.account) |
-    has(placed.lap.isNotBest === true, lapFlags.notBest)
+    has(placed.lap.isNotBest === true, lapFlags.notBest) |
+    has(placed.isClean && practicePlaces.includes(placed.place), lapFlags.practice)
   );
 }

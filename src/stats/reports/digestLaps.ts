@@ -44,16 +44,20 @@ function remarksOf(flag: number): readonly Remark[] {
   return (flag & lapFlags.othersOnTrack) !== 0 ? OTHERS : NONE;
 }
 
-/** Sector times of the pace laps of many digests, of those with as many sectors as the latest that has any. */
-export function paceSectors(digests: readonly SessionDigest[]): Int32Array[] {
+/**
+ * Sector times of the laps that carry all the wanted flags, of those with as many sectors as the latest session that
+ * has any.
+ */
+export function sectorsWith(digests: readonly SessionDigest[], wanted: number): Int32Array[] {
   const count = digests.findLast((digest) => digest.sectorCount > 0)?.sectorCount ?? 0;
   return digests
     .filter((digest) => count > 0 && digest.sectorCount === count)
     .flatMap(({ flags, sectors }) => {
       const laps: Int32Array[] = [];
       for (let i = 0; i < flags.length; i++) {
-        const isPace = ((flags[i] as number) & lapFlags.pace) !== 0;
-        if (isPace && sectors[i * count] !== NO_TIME) laps.push(sectors.subarray(i * count, (i + 1) * count));
+        const isWanted = ((flags[i] as number) & wanted) === wanted;
+        if (isWanted && sectors[i * count] !== NO_TIME)
+          laps.push(sectors.subarray(i * count, (i + 1) * count));
       }
       return laps;
     });

@@ -1,4 +1,5 @@
 import { type CalendarDate, daysBetween, type Id } from "#domain";
+import { BREAK_DAYS } from "../weeks/breakCosts.ts";
 import type { PastSession } from "../weeks/history.ts";
 import type { SessionEvent } from "../weeks/sessionEvents.ts";
 import type { SessionDigest } from "./sessionDigest.ts";
@@ -9,8 +10,6 @@ export interface PageSession extends PastSession {
   readonly date: CalendarDate;
   readonly startedAt: number;
 }
-
-const BREAK_DAYS = 10;
 
 /**
  * The sessions of one page that have a median (five pace laps), in time order; the laps of the others count as driven.

@@ -1,13 +1,14 @@
-import type { Run, Session } from "#domain";
+import type { Focus, Run, Session } from "#domain";
 import { type BestCandidate, bestCandidates } from "./bestCandidates.ts";
 import { bestLine } from "./bestLine.ts";
 import { flagsOf } from "./digestFlags.ts";
 import type { Choices, LapCounts } from "./lapPlaces.ts";
 import { type PaceFigures, paceFigures } from "./paceFigures.ts";
+import { type RunFacts, runFacts } from "./runFacts.ts";
 import { type PlacedLap, sessionLaps } from "./sessionLaps.ts";
 
 /** Goes up whenever a digest would come out otherwise for the same rows. */
-export const methodVersion = 1;
+export const methodVersion = 2;
 
 /** Stands for no time in the typed arrays. */
 export const NO_TIME = -1;
@@ -22,6 +23,7 @@ export interface SessionDigest {
   readonly comboId: string;
   readonly date: string;
   readonly startedAt: number;
+  readonly focus: Focus;
   readonly targetMs: number | undefined;
   /** One entry a lap in order, ms; −1 for none. */
   readonly times: Int32Array;
@@ -29,6 +31,8 @@ export interface SessionDigest {
   readonly flags: Uint16Array;
   /** Index of the lap's run among the driver's own runs of the session. */
   readonly runs: Uint16Array;
+  /** What each of those runs was driven with. */
+  readonly runFacts: readonly RunFacts[];
   /** Sectors a lap; 0 where none were written. */
   readonly sectorCount: number;
   /** Sector times lap after lap, ms; −1 for none. */
@@ -45,6 +49,8 @@ export interface SessionDigest {
   readonly bestCandidates: readonly BestCandidate[];
   /** Time at the wheel, ms: all lap times, and the usual one for each lap without. */
   readonly drivingMs: number;
+  /** From the first moment of the session to its last, ms; undefined where that was not noted. */
+  readonly sittingMs: number | undefined;
 }
 
 /**
@@ -71,10 +77,12 @@ export function sessionDigest(session: Session, runs: readonly Run[], choices: C
     comboId: session.comboId,
     date: session.date,
     startedAt: session.startedAt,
+    focus: session.focus,
     targetMs: session.targetMs,
     times: Int32Array.from(laps, (placed) => placed.lap.ms ?? NO_TIME),
     flags: Uint16Array.from(laps, flagsOf),
     runs: Uint16Array.from(laps, (placed) => placed.run),
+    runFacts: sorted.runs.map(runFacts),
     sectorCount,
     sectors: sectorTimes(laps, sectorCount),
     counts,
@@ -87,6 +95,7 @@ export function sessionDigest(session: Session, runs: readonly Run[], choices: C
     bestClean: bestLine(candidates).at(-1),
     bestCandidates: candidates,
     drivingMs: Math.round(known + (counts.driven - withTime) * usual),
+    sittingMs: sittingOf(session),
   };
 }
 
@@ -97,6 +106,11 @@ export function isDigestCurrent(digest: SessionDigest, choices: Choices): boolea
     digest.settlingLaps === choices.settlingLaps &&
     digest.displayDecimals === choices.displayDecimals
   );
+}
+
+/** A session entered afterwards has no end of its own. */
+function sittingOf({ startedAt, endedAt, isTimeOfDayKnown }: Session): number | undefined {
+  return isTimeOfDayKnown && endedAt !== undefined && endedAt > startedAt ? endedAt - startedAt : undefined;
 }
 
 function sectorTimes(laps: readonly PlacedLap[], count: number): Int32Array {

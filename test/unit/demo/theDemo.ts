@@ -33,6 +33,7 @@ export function reviewOf(key: ComboKey): ComboReview {
   const [preferences] = rows.preferences;
   if (preferences === undefined) throw new RangeError("the demo has no preferences");
   return comboReview({
+    comboId,
     digests: rows.sessions
       .filter(isOwn)
       .map((session) => sessionDigest(session, runsOf(session.id), preferences)),

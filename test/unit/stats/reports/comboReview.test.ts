@@ -19,6 +19,7 @@ function sessions(count: number, gain: number, scatter = 80, first = 0): Session
 }
 const review = (digests: readonly SessionDigest[], input: Partial<ComboReviewInput> = {}) =>
   comboReview({
+    comboId: "combo",
     digests,
     pages: [],
     period: {},

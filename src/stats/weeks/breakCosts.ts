@@ -1,0 +1,76 @@
+import { type CalendarDate, daysBetween, type Figure, known, unknown } from "#domain";
+import { tInterval } from "../rigTests/tInterval.ts";
+import { mean } from "../sample/mean.ts";
+import { needs } from "../sample/needs.ts";
+import { standardDeviation } from "../sample/standardDeviation.ts";
+
+const CONFIDENCE = 0.9;
+const LEAST_NEIGHBOURS = 4;
+/** Days without a session that make a break. */
+export const BREAK_DAYS = 10;
+
+/** A session as breaks are judged by. */
+export interface DatedMedian {
+  readonly date: CalendarDate;
+  readonly medianMs: number;
+  readonly laps: number;
+}
+
+/** What the first session after a break lost, ms, against what neighbouring sessions usually differ by. */
+export interface BreakCost {
+  readonly from: CalendarDate;
+  readonly to: CalendarDate;
+  readonly days: number;
+  readonly cost: Figure<{ readonly estimate: number; readonly low: number; readonly high: number }>;
+  /** Laps from the break to the end of the first session as fast as the one before it; undefined if there is none. */
+  readonly lapsUntilBack: number | undefined;
+}
+
+/**
+ * Breaks of ten days or more between sessions, and what each cost: the step in the usual lap over the break, less the
+ * mean step of ordinary neighbours, so that learning is not counted. The interval is that of one new observation
+ * against a sample: t·s·√(1 + 1/n).
+ * @param sessions of one page with a median, oldest first
+ * @returns in time order; a cost needs four ordinary steps, and steps that differ
+ */
+export function breakCosts(sessions: readonly DatedMedian[]): BreakCost[] {
+  const steps = sessions.slice(1).map((after, index) => {
+    const before = sessions[index] as DatedMedian;
+    const days = daysBetween(before.date, after.date);
+    return { before, after, at: index + 1, days, ms: after.medianMs - before.medianMs };
+  });
+  const ordinary = steps.filter(({ days }) => days < BREAK_DAYS).map(({ ms }) => ms);
+  return steps
+    .filter(({ days }) => days >= BREAK_DAYS)
+    .map(({ before, after, at, days, ms }) => ({
+      from: before.date,
+      to: after.date,
+      days,
+      cost: costOf(ms, ordinary),
+      lapsUntilBack: lapsUntilBack(sessions.slice(at), before.medianMs),
+    }));
+}
+
+function costOf(step: number, ordinary: readonly number[]): BreakCost["cost"] {
+  const n = ordinary.length;
+  const [usual, deviation] = [mean(ordinary), standardDeviation(ordinary)];
+  if (n < LEAST_NEIGHBOURS || usual === undefined || deviation === undefined)
+    return unknown(needs(LEAST_NEIGHBOURS, "step of neighbouring sessions", n));
+  if (deviation === 0) return unknown("sessions that do not differ give no measure");
+  const { estimate, low, high } = tInterval(
+    step - usual,
+    deviation * Math.sqrt(1 + 1 / n),
+    n - 1,
+    CONFIDENCE,
+  );
+  return known({ estimate, low, high });
+}
+
+function lapsUntilBack(after: readonly DatedMedian[], level: number): number | undefined {
+  let laps = 0;
+  for (const session of after) {
+    laps += session.laps;
+    if (session.medianMs <= level) return laps;
+  }
+  return undefined;
+}
