@@ -10,5 +10,8 @@ export * from "./remarks.ts";
 export * from "./rows.ts";
 export * from "./sameName.ts";
 export * from "./sayDate.ts";
+export * from "./searchSession.ts";
+export * from "./searchTerms.ts";
 export * from "./time.ts";
+export * from "./weekName.ts";
 export * from "./zones.ts";

@@ -1,5 +1,6 @@
 import { useSyncExternalStore } from "react";
-import type { CalendarDate, Id } from "#domain";
+import { type CalendarDate, type Id, mondayOf, type SearchTerms, type WeekName } from "#domain";
+import { parseSearch, printSearch } from "./searchQuery.ts";
 
 /** How much history a review looks at: the last n days, all of it, or chosen dates (both ends included). */
 export type Period =
@@ -11,12 +12,20 @@ export type Place = (typeof places)[number];
 
 /** Where the driver is. The hash of the address is its only home, so reload, back and a bookmark work. */
 export type Address =
-  | { readonly place: "log"; readonly sessionId?: Id }
-  | { readonly place: "review"; readonly comboId?: Id; readonly period: Period }
+  /** `lapId`: the lap of that session to look at. */
+  | { readonly place: "log"; readonly sessionId?: Id; readonly lapId?: Id }
+  | { readonly place: "review"; readonly part?: never; readonly comboId?: Id; readonly period: Period }
+  | AroundReview
   | { readonly place: "targets"; readonly comboId?: Id }
   | { readonly place: "rig"; readonly rigId?: Id }
   | { readonly place: "corners"; readonly comboId?: Id }
   | { readonly place: "data" };
+
+/** What stands beside the review of one combo: all combos, the search, one week (without a name the present one). */
+export type AroundReview =
+  | { readonly place: "review"; readonly part: "across" }
+  | { readonly place: "review"; readonly part: "search"; readonly terms: SearchTerms }
+  | { readonly place: "review"; readonly part: "statement"; readonly week?: WeekName };
 
 const idPattern = /^[0-9a-f-]{36}$/;
 const datePattern = /^\d{4}-\d{2}-\d{2}$/;
@@ -28,7 +37,13 @@ export function parseAddress(hash: string): Address {
   const id = second !== undefined && idPattern.test(second) ? second : undefined;
   switch (place) {
     case "review":
-      return { place, ...(id && { comboId: id }), period: parsePeriod(new URLSearchParams(query)) };
+      return (
+        parseAround(second, new URLSearchParams(query)) ?? {
+          place,
+          ...(id && { comboId: id }),
+          period: parsePeriod(new URLSearchParams(query)),
+        }
+      );
     case "targets":
     case "corners":
       return { place, ...(id && { comboId: id }) };
@@ -37,8 +52,21 @@ export function parseAddress(hash: string): Address {
     case "data":
       return { place };
     default:
-      return { place: "log", ...(place === "log" && id && { sessionId: id }) };
+      return { place: "log", ...(place === "log" && id && { sessionId: id, ...parseLap(query) }) };
   }
+}
+
+function parseLap(query: string): { readonly lapId?: Id } {
+  const lapId = new URLSearchParams(query).get("lap") ?? "";
+  return idPattern.test(lapId) ? { lapId } : {};
+}
+
+function parseAround(part: string | undefined, query: URLSearchParams): AroundReview | undefined {
+  if (part === "across") return { place: "review", part };
+  if (part === "search") return { place: "review", part, terms: parseSearch(query) };
+  if (part !== "statement") return undefined;
+  const week = query.get("week") ?? "";
+  return { place: "review", part, ...(mondayOf(week) !== undefined && { week }) };
 }
 
 function parsePeriod(query: URLSearchParams): Period {
@@ -53,9 +81,12 @@ function parsePeriod(query: URLSearchParams): Period {
 /** The hash of an address; `parseAddress` gives the same address back. */
 export function printAddress(address: Address): string {
   switch (address.place) {
-    case "log":
-      return join("log", address.sessionId);
+    case "log": {
+      const { sessionId, lapId } = address;
+      return join("log", sessionId) + (sessionId && lapId ? `?lap=${lapId}` : "");
+    }
     case "review": {
+      if (address.part !== undefined) return printAround(address);
       const { period } = address;
       const query = period.kind === "dates" ? `from=${period.from}&to=${period.to}` : `period=${period.kind}`;
       return `${join("review", address.comboId)}${period.kind === "12w" ? "" : `?${query}`}`;
@@ -68,6 +99,16 @@ export function printAddress(address: Address): string {
     case "data":
       return join("data", undefined);
   }
+}
+
+function printAround(address: AroundReview): string {
+  const query =
+    address.part === "search"
+      ? printSearch(address.terms)
+      : address.part === "statement" && address.week !== undefined
+        ? `week=${address.week}`
+        : "";
+  return `#/review/${address.part}${query === "" ? "" : `?${query}`}`;
 }
 
 const join = (place: Place, id: Id | undefined) => (id === undefined ? `#/${place}` : `#/${place}/${id}`);

@@ -13,7 +13,7 @@ export function ReviewScreen() {
   const address = useAddress();
   const combos = useCombos();
   const chosen = useRows(preferences, []);
-  if (address.place !== "review") return null;
+  if (address.place !== "review" || address.part !== undefined) return null;
   if (combos === undefined || chosen === undefined) return <p>Opening Review</p>;
   const { comboId, period } = address;
   const combo = comboId === undefined ? combos[0] : combos.find(({ id }) => id === comboId);

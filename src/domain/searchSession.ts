@@ -1,0 +1,97 @@
+import { lapsInOrder } from "./lapSets.ts";
+import type { Lap, Run, Session } from "./rows.ts";
+import { asksForLaps, type SearchTerms } from "./searchTerms.ts";
+
+/** A lap that was looked for. */
+export interface LapFound {
+  readonly run: Run;
+  readonly lap: Lap;
+  /** Places counted from 1: of the run among those of its session, of the lap in its run. */
+  readonly runNumber: number;
+  readonly lapNumber: number;
+}
+
+/** What one session has of what is looked for. */
+export interface SessionFound {
+  /** The session itself answers: its words and its runs, or one of its laps where laps are asked for. */
+  readonly isFound: boolean;
+  readonly laps: readonly LapFound[];
+}
+
+/** Whether a session can have what is looked for, by its own fields. */
+export function mayBeFound({ focus, from, to }: SearchTerms, session: Session): boolean {
+  return (
+    (focus === undefined || session.focus === focus) &&
+    (from === undefined || session.date >= from) &&
+    (to === undefined || session.date <= to)
+  );
+}
+
+/**
+ * Looks through one session. A lap is found by its remark, its time or a word of its own note; words that stand with
+ * its run or session help to find it, but alone they find the session, not each of its laps.
+ * @param comboName may be looked for by its words as well
+ * @param runs of the session in order, without deleted ones
+ */
+export function searchSession(
+  terms: SearchTerms,
+  session: Session,
+  comboName: string,
+  runs: readonly Run[],
+): SessionFound {
+  if (!mayBeFound(terms, session)) return { isFound: false, laps: [] };
+  const words = plain(terms.words).split(" ").filter(Boolean);
+  const tyres = plain(terms.tyres);
+  const missing = without(words, [session.note, session.conditions, comboName]);
+  const numbered = runs.map((run, index) => ({ run, runNumber: index + 1 }));
+  const asked = numbered.filter(({ run }) => tyres === "" || plain(run.tyres).includes(tyres));
+  const isByLap = asksForLaps(terms);
+  let stillMissing = missing;
+  const laps = asked.flatMap(({ run, runNumber }) => {
+    const texts = [run.note, run.tyres, run.setup, run.assists, run.guest];
+    stillMissing = without(stillMissing, texts);
+    const missingInRun = without(missing, texts);
+    return lapsInOrder(run).flatMap((lap, index): LapFound[] =>
+      isLapFound(terms, lap, isByLap ? missingInRun : words, missingInRun)
+        ? [{ run, lap, runNumber, lapNumber: index + 1 }]
+        : [],
+    );
+  });
+  const isFound = isByLap ? laps.length > 0 : stillMissing.length === 0 && (tyres === "" || asked.length > 0);
+  return { isFound, laps };
+}
+
+/** @param own words of which at least one must stand in the lap's note, unless it is found by its remark or time */
+function isLapFound(
+  terms: SearchTerms,
+  lap: Lap,
+  own: readonly string[],
+  missing: readonly string[],
+): boolean {
+  const { remark, shortest, longest } = terms;
+  if (remark !== undefined && !lap.remarks.some(({ kind }) => kind === remark)) return false;
+  if (shortest !== undefined && !(lap.ms !== undefined && lap.ms >= shortest)) return false;
+  if (longest !== undefined && !(lap.ms !== undefined && lap.ms <= longest)) return false;
+  if (asksForLaps(terms)) return without(missing, [lap.note]).length === 0;
+  if (lap.note === undefined || own.length === 0) return false;
+  const note = plain(lap.note);
+  return own.some((word) => note.includes(word)) && missing.every((word) => note.includes(word));
+}
+
+/** The words that stand in none of the texts. */
+function without(words: readonly string[], texts: readonly (string | undefined)[]): readonly string[] {
+  if (words.length === 0) return words;
+  const text = plain(texts.filter((one) => one !== undefined && one !== "").join(" "));
+  return text === "" ? words : words.filter((word) => !text.includes(word));
+}
+
+/** Text without case, accents and surplus spaces. */
+function plain(text = ""): string {
+  if (text === "") return "";
+  return text
+    .normalize("NFD")
+    .replace(/\p{Mark}/gu, "")
+    .toLowerCase()
+    .replace(/\s+/g, " ")
+    .trim();
+}
