@@ -54,7 +54,7 @@ async function throughLog(page: Page, look: (where: string) => Promise<void>): P
     await expect(page.getByRole("button", { name: button, exact: true })).toBeFocused();
   }
   await page.getByRole("button", { name: "Rest", exact: true }).click();
-  await expect(page.getByRole("region", { name: "Resting view" })).toBeVisible();
+  await expect(page.getByRole("dialog", { name: "Resting view" })).toBeVisible();
   await look("resting view");
   await page.getByRole("button", { name: "Back to the ledger" }).click();
   await expect(entryField(page)).toBeFocused();

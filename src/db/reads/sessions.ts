@@ -1,3 +1,4 @@
+import { Dexie } from "dexie";
 import type { Combo, Id, Run, Session } from "#domain";
 import type { ReadOnlyLogbook } from "../logbook.ts";
 import { isLive, within } from "./ranges.ts";
@@ -41,6 +42,20 @@ export async function sessionWithRuns(book: ReadOnlyLogbook, id: Id): Promise<Se
 /** Sessions of a combo, oldest first; no run and no lap is read. */
 export function sessionsOfCombo(book: ReadOnlyLogbook, comboId: Id): Promise<Session[]> {
   return within(book.tables.sessions, "[comboId+startedAt]", comboId).filter(isLive).toArray();
+}
+
+/** A combo's session before the one that began at an instant; undefined when that was the first. */
+export function sessionBefore(
+  book: ReadOnlyLogbook,
+  comboId: Id,
+  startedAt: number,
+): Promise<Session | undefined> {
+  return book.tables.sessions
+    .where("[comboId+startedAt]")
+    .between([comboId, Dexie.minKey], [comboId, startedAt], true, false)
+    .reverse()
+    .filter(isLive)
+    .first();
 }
 
 /** Sessions that began in a span of time, oldest first: `from` counts, `to` does not. */

@@ -55,7 +55,9 @@ export function EntryPanel({ entry, context, lapNumber, said }: EntryPanelProps)
             actions={
               <>
                 <Button onClick={() => entry.storeAgain(line)}>Try again</Button>
-                <Button onClick={() => entry.takeBack(line)}>Put it back in the field</Button>
+                {entry.takeBack && (
+                  <Button onClick={() => entry.takeBack?.(line)}>Put it back in the field</Button>
+                )}
                 <Button onClick={() => void saveBackup(open, open.entry)}>Save a backup</Button>
               </>
             }
@@ -94,7 +96,15 @@ export function EntryPanel({ entry, context, lapNumber, said }: EntryPanelProps)
           <ReadingOf entry={entry} context={context} lapNumber={lapNumber} />
         </div>
         {!isPadShown && (
-          <Button variant="primary" size="between" onClick={entry.submit} className={styles["add"]}>
+          <Button
+            variant="primary"
+            size="between"
+            onClick={() => {
+              entry.submit();
+              field.current?.focus({ preventScroll: true });
+            }}
+            className={styles["add"]}
+          >
             Add
           </Button>
         )}

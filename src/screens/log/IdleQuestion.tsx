@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { endSession } from "#db";
-import { lapsInOrder, type Run, type Session, timeOfDay } from "#domain";
-import { useLogbook, useWrite } from "#live";
+import { lapsInOrder, practiceDay, type Run, type Session, sayDay, timeOfDay } from "#domain";
+import { useNow, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Notice } from "#ui/Notice.tsx";
 
@@ -23,11 +23,11 @@ export function IdleQuestion({
   readonly session: Session;
   readonly runs: readonly Run[];
 }) {
-  const { surroundings } = useLogbook();
+  const now = useNow();
   const write = useWrite();
   const [goesOn, setGoesOn] = useState(false);
   const last = lastDeed(session, runs);
-  const idle = surroundings.clock() - last;
+  const idle = now - last;
   if (goesOn || session.endedAt !== undefined) return null;
   if (idle < 0 && -idle > 60_000)
     return (
@@ -59,7 +59,8 @@ export function IdleQuestion({
       }
     >
       <p>
-        Nothing was logged in this session since {session.date}, {timeOfDay(last, session.zone)}. Is it over?
+        Nothing was logged in this session since {sayDay(practiceDay(last, session.zone, 0))},{" "}
+        {timeOfDay(last, session.zone)}. Is it over?
       </p>
     </Notice>
   );

@@ -13,12 +13,34 @@ interface RestingViewProps {
   readonly onBack: () => void;
 }
 
-/** The last finding and the next run, readable from a metre; any key or tap goes back to the ledger. */
+/** The last finding and the next run, readable from a metre; the button or Escape goes back to the ledger. */
 export function RestingView({ finding, next, usual, isAwake, onBack }: RestingViewProps) {
+  const view = useRef<HTMLDialogElement>(null);
   const back = useRef<HTMLButtonElement>(null);
-  useEffect(() => back.current?.focus(), []);
+  useEffect(() => {
+    const opener = document.activeElement;
+    view.current?.showModal?.();
+    back.current?.focus();
+    return () => {
+      if (opener instanceof HTMLElement) opener.focus();
+    };
+  }, []);
   return (
-    <section className={styles["rest"]} aria-label="Resting view">
+    <dialog
+      ref={view}
+      open={typeof HTMLDialogElement.prototype.showModal === "function" ? undefined : true}
+      aria-label="Resting view"
+      className={styles["rest"]}
+      onCancel={(event) => {
+        event.preventDefault();
+        onBack();
+      }}
+      onKeyDown={(event) => {
+        if (event.key !== "Escape") return;
+        event.preventDefault();
+        onBack();
+      }}
+    >
       {usual !== undefined && (
         <p className={styles["usual"]}>
           <small>usual lap</small>
@@ -31,6 +53,6 @@ export function RestingView({ finding, next, usual, isAwake, onBack }: RestingVi
         Back to the ledger
       </Button>
       {!isAwake && <p className={styles["hint"]}>This browser may let the screen go dark.</p>}
-    </section>
+    </dialog>
   );
 }

@@ -5,6 +5,7 @@ import { type LapDifferences, median } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
 import { LapTable } from "./LapTable.tsx";
+import { NextRunSettings } from "./NextRunSettings.tsx";
 import styles from "./RunBlock.module.css";
 import { runInWords } from "./runWords.ts";
 import type { SessionFigures } from "./sessionFigures.ts";
@@ -68,6 +69,7 @@ export function RunBlock({
           <Name>{run.note}</Name>
         </p>
       )}
+      {isCurrent && rows.length === 0 && <NextRunSettings run={run} />}
       {isShown && rows.length > 0 && (
         <LapTable
           caption={`Laps of run ${number}`}

@@ -158,7 +158,7 @@ export function RunDialog({ data, run, number, shown, onClose }: RunDialogProps)
           onStore={(note) => change({ note })}
         />
         {lapsInOrder(run).length > 1 && (
-          <Disclosure title="Some of its laps belong elsewhere?">
+          <Disclosure title="Laps that belong elsewhere?">
             <div className={styles["form"]}>
               <MoveLaps data={data} shown={shown} run={run} onMoved={onClose} />
             </div>

@@ -53,7 +53,10 @@ export function RunSays({ report, number, next }: RunSaysProps) {
       <p className={styles["next"]}>
         {next.suggestion} <span className={styles["reason"]}>{next.reason}</span>
       </p>
-      <Disclosure title="Figures">
+      <Disclosure
+        title="Figures"
+        answer={report.againstTarget.known ? sayAgainstTarget(report.againstTarget) : undefined}
+      >
         <ul className={styles["figures"]}>
           <li>{sayTrendInRun(report.trend)}</li>
           <li>{sayMistakes(report)}</li>

@@ -1,5 +1,5 @@
 import { deleteSession, editSession, reopenSession, type SessionPatch, turnPage } from "#db";
-import { type Focus, focuses } from "#domain";
+import { type Focus, focuses, formatLapTime } from "#domain";
 import { useWrite } from "#live";
 import { goTo } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
@@ -87,12 +87,12 @@ export function SessionDialog({
         <Disclosure title="Wrong combo?">
           <MoveSession data={data} onMoved={onClose} />
         </Disclosure>
-        <Disclosure title="The same car, track or combo under two names?">
+        <Disclosure title="Same car or track twice?">
           <div className={styles["form"]}>
             <JoinSame data={data} onJoined={onClose} />
           </div>
         </Disclosure>
-        <Disclosure title="A reference lap to be measured against?">
+        <Disclosure title="Reference lap" answer={referencesInShort(data)}>
           <div className={styles["form"]}>
             <ReferenceLaps data={data} />
           </div>
@@ -114,4 +114,9 @@ export function SessionDialog({
       </div>
     </Dialog>
   );
+}
+
+/** The fastest reference lap of the combo, or that there is none. */
+function referencesInShort({ references: [fastest] }: SessionData): string {
+  return fastest === undefined ? "none" : formatLapTime(fastest.ms, fastest.decimals);
 }

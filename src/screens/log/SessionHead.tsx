@@ -24,6 +24,7 @@ export function SessionHead({ data, targetMs, targetFrom, onRest }: SessionHeadP
     when(session),
     session.focus === "free" ? undefined : `focus: ${session.focus}`,
     targetMs === undefined ? undefined : `${targetFrom ?? "target"} ${formatLapTime(targetMs)}`,
+    session.conditions,
     session.endedAt === undefined ? undefined : "ended",
   ];
   return (
@@ -32,7 +33,14 @@ export function SessionHead({ data, targetMs, targetFrom, onRest }: SessionHeadP
         <h1 className={styles["title"]} tabIndex={-1}>
           <Name>{comboName(data)}</Name>
         </h1>
-        <p className={styles["about"]}>{about.filter(Boolean).join(" · ")}</p>
+        <p className={styles["about"]}>
+          <Name>{about.filter(Boolean).join(" · ")}</Name>
+        </p>
+        {session.endedAt !== undefined && session.note.trim() !== "" && (
+          <p className={styles["note"]}>
+            <Name>{session.note}</Name>
+          </p>
+        )}
       </div>
       <div className={styles["buttons"]}>
         {session.endedAt === undefined && (

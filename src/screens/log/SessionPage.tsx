@@ -10,6 +10,7 @@ import { sayRun, suggestNextRun } from "#words";
 import { EntryPanel } from "./EntryPanel.tsx";
 import { IdleQuestion } from "./IdleQuestion.tsx";
 import { timeId } from "./LapTable.tsx";
+import { LastNote } from "./LastNote.tsx";
 import { RunBlock } from "./RunBlock.tsx";
 import { RunSays } from "./RunSays.tsx";
 import { SessionHead } from "./SessionHead.tsx";
@@ -20,6 +21,7 @@ import { useEntry } from "./useEntry.ts";
 import { useFocusBack, useFocusHome } from "./useFocusHome.ts";
 import { useHeight } from "./useHeight.ts";
 import { type SessionData, useSession } from "./useSession.ts";
+import { useStoredWords } from "./useStoredWords.ts";
 import { useWakeLock } from "./useWakeLock.ts";
 
 const EndSession = lazy(() => import("./EndSession.tsx").then((file) => ({ default: file.EndSession })));
@@ -86,13 +88,11 @@ function Ledger({ data, pb }: { readonly data: SessionData; readonly pb: KnownBe
 
   // Between two runs the finding stands first; while laps are typed, the laps do.
   const isBetween = current === undefined || lapsInOrder(current).length === 0;
-  const lastRow = current && rows.get(current.id)?.at(-1);
-  const announced =
-    entry.stored === 0 || lastRow === undefined
-      ? ""
-      : `Lap ${lastRow.number} stored, ${lastRow.lap.ms === undefined ? "no time" : formatLapTime(lastRow.lap.ms, lastRow.lap.decimals)}${lastRow.isBest ? ", a new PB" : ""}`;
+  const announced = useStoredWords(rows, entry.storedId);
 
-  const nextRun = () => write((book) => addRun(book, { sessionId: session.id }));
+  const nextRun = async () => {
+    if (await write((book) => addRun(book, { sessionId: session.id }))) window.scrollTo(0, 0);
+  };
   const name = comboName(data);
   return (
     <div ref={pageBox} className={styles["page"]} data-open={isOpen} data-between={isBetween}>
@@ -104,6 +104,7 @@ function Ledger({ data, pb }: { readonly data: SessionData; readonly pb: KnownBe
           onRest={() => setResting(true)}
         />
         <IdleQuestion session={session} runs={runs} />
+        {isOpen && said === undefined && <LastNote session={session} />}
         {said && !isBetween && (
           <p className={styles["sentence"]} aria-hidden="true">
             {sayRun(said.report)}

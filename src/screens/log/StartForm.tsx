@@ -47,15 +47,16 @@ export function StartForm() {
   if (known === undefined) return null;
   const { combos } = known;
   const [last] = combos;
+  // The combo driven last stands there until something is typed; a field that was emptied stays empty.
+  const value =
+    draft.value === blank && last
+      ? { ...blank, car: last.car.name, track: layoutName(last.track, last.layout) }
+      : draft.value;
+  const { car, track, focus, target, conditions, date } = value;
   const set = (patch: Partial<typeof blank>) => {
     setRefused(false);
-    draft.set({ ...draft.value, ...patch });
+    draft.set({ ...value, ...patch });
   };
-  const isBlank = draft.value.car === "" && draft.value.track === "" && last !== undefined;
-  const [car, track] = isBlank
-    ? [last.car.name, layoutName(last.track, last.layout)]
-    : [draft.value.car, draft.value.track];
-  const { focus, target, conditions, date } = draft.value;
   const names = namesOf(combos);
   const today = practiceDay(surroundings.clock(), surroundings.zone(), known.preferences.dayStartsAt);
   const readTarget =
@@ -120,21 +121,21 @@ export function StartForm() {
       <Combobox
         label="Car"
         text={car}
-        onText={(text) => set({ car: text, track })}
+        onText={(text) => set({ car: text })}
         options={names.cars}
-        onPick={({ label }) => set({ car: label, track })}
+        onPick={({ label }) => set({ car: label })}
         sayMake={(text) => `New car “${text}”`}
-        onMake={(text) => set({ car: text, track })}
+        onMake={(text) => set({ car: text })}
         problem={shown(problems.car)}
       />
       <Combobox
         label="Track layout"
         text={track}
-        onText={(text) => set({ track: text, car })}
+        onText={(text) => set({ track: text })}
         options={trackOptions(names, track)}
-        onPick={({ label }) => set({ track: label, car })}
+        onPick={({ label }) => set({ track: label })}
         sayMake={(text) => `New track “${text}”`}
-        onMake={(text) => set({ track: text, car })}
+        onMake={(text) => set({ track: text })}
         problem={shown(problems.track)}
         hint="A second layout of a track: its name, a comma, the layout (Marlow Fen, short)."
       />

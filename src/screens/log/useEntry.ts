@@ -37,13 +37,14 @@ export interface Entry {
   /** How many lines are on their way, for numbering the next lap. */
   readonly onTheWay: number;
   readonly storeAgain: (line: Line) => void;
-  readonly takeBack: (line: Line) => void;
+  /** Puts a line that was not stored back into the field; absent while something else stands there. */
+  readonly takeBack: ((line: Line) => void) | undefined;
   /** Enter or Add. */
   readonly submit: () => void;
   readonly pasted: string | undefined;
   readonly setPasted: (text: string | undefined) => void;
-  /** Number of laps stored from here since the page was opened; moves when the next one is in the book. */
-  readonly stored: number;
+  /** The lap stored last from here since the page was opened. */
+  readonly storedId: Id | undefined;
 }
 
 const sameTapMs = 1000;
@@ -59,7 +60,7 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
   const write = useWrite();
   const draft = useDraft<Drafted>(`entry ${sessionId}`, nothing);
   const [standing, setStanding] = useState<Standing>({ kind: "typing" });
-  const [stored, setStored] = useState(0);
+  const [storedId, setStoredId] = useState<Id>();
   const now = useRef(draft.value);
   now.current = draft.value;
   const lastAdded = useRef<{ text: string; at: number }>(undefined);
@@ -90,7 +91,7 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
     });
     if (change === undefined) return;
     settle(id);
-    setStored((count) => count + 1);
+    setStoredId(id);
   };
   const takeBack = (line: Line) => {
     settle(line.id);
@@ -135,9 +136,9 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
     unstored: lines.filter((line) => line.fault !== undefined),
     onTheWay: lines.length,
     storeAgain: (line) => void store(line),
-    takeBack,
+    takeBack: text === "" ? takeBack : undefined,
     submit,
-    stored,
+    storedId,
     pasted: draft.value.pasted,
     setPasted: (pasted) => {
       const { pasted: _, ...rest } = now.current;
