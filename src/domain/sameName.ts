@@ -1,5 +1,5 @@
-/** A name without case, accents, spaces and invisible signs. */
-function bare(name: string): string {
+/** A name without case, accents, spaces and invisible signs: the same for all ways of writing one name. */
+export function bareName(name: string): string {
   return name
     .normalize("NFD")
     .replace(/[\p{M}\p{Cf}\s]+/gu, "")
@@ -11,5 +11,5 @@ function bare(name: string): string {
  * @example sameName("Marlow Fén ", "marlow fen") // true
  */
 export function sameName(a: string, b: string): boolean {
-  return bare(a) === bare(b);
+  return bareName(a) === bareName(b);
 }

@@ -1,8 +1,31 @@
 export * from "./backup.ts";
+export { type ColumnKind, columnKinds, columnWord, isColumnKind, mostSectors } from "./columns.ts";
+export * from "./datedFiles.ts";
 export * from "./fetchBackup.ts";
 export * from "./fileName.ts";
+export * from "./folder.ts";
+export { guarded, unguarded } from "./formulaGuard.ts";
+export type { KnownNames } from "./guessColumns.ts";
+export { guessDelimiter } from "./guessDelimiter.ts";
 export * from "./pack.ts";
+export * from "./pasteText.ts";
 export * from "./pick.ts";
+export { type CsvRow, readCsv } from "./readCsv.ts";
+export { type ReadLaps, readLaps, type UnreadRow } from "./readLaps.ts";
 export * from "./readText.ts";
 export * from "./save.ts";
 export * from "./sha256.ts";
+export * from "./share.ts";
+export { type DateOrder, readTableDate } from "./tableDate.ts";
+export { cellsOf, readTable, type Table, type TableForm, tableSignature } from "./tableForm.ts";
+export type { TableLap, WholeTable } from "./tableLap.ts";
+export { type TableSession, tableSessions } from "./tableSessions.ts";
+export { readTableTime, type TimeForm } from "./tableTime.ts";
+export {
+  type CsvCell,
+  type CsvStyle,
+  type DecimalSign,
+  type Delimiter,
+  delimiters,
+  writeCsv,
+} from "./writeCsv.ts";

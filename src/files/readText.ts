@@ -19,11 +19,16 @@ const signatures: readonly (readonly [string, readonly number[]])[] = [
   ["a packed folder (ZIP)", [0x50, 0x4b, 0x03, 0x04]],
 ];
 
+/** The text of a file, and how its bytes were read. */
+export interface FileText {
+  readonly text: string;
+  readonly encoding: "UTF-8" | "UTF-16" | "Windows-1252";
+  /** Signs that could not be read; they stand as \uFFFD or as control signs. */
+  readonly broken: number;
+}
+
 /** The text of a file, unpacked where it is gzip, or what is wrong with it. */
-export async function readText(
-  file: Blob,
-  limits: TextLimits = {},
-): Promise<Reading<{ readonly text: string }>> {
+export async function readText(file: Blob, limits: TextLimits = {}): Promise<Reading<FileText>> {
   const { mostBytes = 200 * mega, mayBeOld = false } = limits;
   const tooLarge = () =>
     refused(
@@ -49,19 +54,34 @@ function refused(wrong: string, right: string): Reading<never> {
   return { ok: false, problem: { at: 0, length: 0, wrong, right } };
 }
 
-function decoded(bytes: Uint8Array, mayBeOld: boolean): Reading<{ readonly text: string }> {
+function decoded(bytes: Uint8Array, mayBeOld: boolean): Reading<FileText> {
   const wide = wideEncoding(bytes);
   if (wide !== undefined) {
     if (!mayBeOld) return refused("This file is text in UTF-16; a backup is UTF-8.", "Save it as UTF-8.");
-    return { ok: true, text: new TextDecoder(wide).decode(bytes) };
+    return read(new TextDecoder(wide).decode(bytes), "UTF-16");
   }
   try {
-    return { ok: true, text: new TextDecoder("utf-8", { fatal: true }).decode(bytes) };
+    return read(new TextDecoder("utf-8", { fatal: true }).decode(bytes), "UTF-8");
   } catch {
-    if (mayBeOld && !bytes.includes(0))
-      return { ok: true, text: new TextDecoder("windows-1252").decode(bytes) };
-    return refused("This file is not text in UTF-8.", "Choose a text file: a backup or a table of laps.");
+    if (!mayBeOld || bytes.includes(0))
+      return refused("This file is not text in UTF-8.", "Choose a text file: a backup or a table of laps.");
+    return oldOrBroken(bytes);
   }
+}
+
+/** Text that is not whole UTF-8: an older encoding, or UTF-8 with some damage where more of it is right than wrong. */
+function oldOrBroken(bytes: Uint8Array): Reading<FileText> {
+  const text = new TextDecoder("utf-8").decode(bytes);
+  const right = text.match(/[^\0-\x7f\ufffd]/g)?.length ?? 0;
+  if (right > broken(text)) return read(text, "UTF-8");
+  return read(new TextDecoder("windows-1252").decode(bytes), "Windows-1252");
+}
+
+/** Signs that stand for bytes no sign is made of; in Windows-1252 five bytes have none. */
+const broken = (text: string) => text.match(/[\ufffd\u0081\u008d\u008f\u0090\u009d]/g)?.length ?? 0;
+
+function read(text: string, encoding: FileText["encoding"]): Reading<FileText> {
+  return { ok: true, text, encoding, broken: broken(text) };
 }
 
 /** UTF-16 by its mark, or by the zero bytes that plain letters have in it. */

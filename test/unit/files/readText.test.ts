@@ -9,9 +9,10 @@ const wrongIn = async (file: Blob, limits = {}) => {
 };
 
 test("a text in UTF-8 is read as it is, packed or not", async () => {
-  expect(await readText(new Blob(["Märlow 走"]))).toEqual({ ok: true, text: "Märlow 走" });
-  expect(await readText(await pack("Märlow 走"))).toEqual({ ok: true, text: "Märlow 走" });
-  expect(await readText(new Blob([]))).toEqual({ ok: true, text: "" });
+  const whole = { ok: true, text: "Märlow 走", encoding: "UTF-8", broken: 0 };
+  expect(await readText(new Blob(["Märlow 走"]))).toEqual(whole);
+  expect(await readText(new Blob([await pack("Märlow 走")]))).toEqual(whole);
+  expect(await readText(new Blob([]))).toMatchObject({ ok: true, text: "" });
 });
 
 test("a photo, a picture and a packed folder are refused by name", async () => {
@@ -26,11 +27,32 @@ test("UTF-16 is refused by name in a backup and read in a table", async () => {
     expect(await wrongIn(file)).toContain("UTF-16");
     expect((await readText(file, { mayBeOld: true })) as object).toMatchObject({ ok: true });
   }
-  expect(await readText(fileOf(0xff, 0xfe, 0x31, 0), { mayBeOld: true })).toEqual({ ok: true, text: "1" });
+  expect(await readText(fileOf(0xff, 0xfe, 0x31, 0), { mayBeOld: true })).toEqual({
+    ok: true,
+    text: "1",
+    encoding: "UTF-16",
+    broken: 0,
+  });
 });
 
 test("a table in Windows-1252 is read where that is allowed", async () => {
-  expect(await readText(fileOf(0x4d, 0xe4, 0x72), { mayBeOld: true })).toEqual({ ok: true, text: "Mär" });
+  expect(await readText(fileOf(0x4d, 0xe4, 0x72), { mayBeOld: true })).toEqual({
+    ok: true,
+    text: "Mär",
+    encoding: "Windows-1252",
+    broken: 0,
+  });
+  expect(await readText(fileOf(0x4d, 0xe4, 0x81), { mayBeOld: true })).toMatchObject({ broken: 1 });
+});
+
+test("UTF-8 with a broken byte stays UTF-8, and the broken signs are counted", async () => {
+  const bytes = [...new TextEncoder().encode("Märlow Fén"), 0xc3, 0x2c];
+  expect(await readText(fileOf(...bytes), { mayBeOld: true })).toEqual({
+    ok: true,
+    text: "Märlow Fén\uFFFD,",
+    encoding: "UTF-8",
+    broken: 1,
+  });
 });
 
 test("a packed file that grows without end is stopped", async () => {

@@ -1,0 +1,118 @@
+import { type CalendarDate, isCalendarDate, type Reading, readDate } from "#domain";
+import { type Clock, readClock } from "./tableClock.ts";
+
+/** Which part of a date in figures comes first; a year of four figures in front is always read as such. */
+export type DateOrder = "day" | "month" | "year";
+
+/** A date as it stands in a table, with the time of day where one stands behind it. */
+export interface TableDate {
+  readonly date: CalendarDate;
+  readonly clock?: Clock;
+  /** Where the time names its distance from UTC, "19:05Z": that instant. */
+  readonly instant?: number;
+}
+
+const withClock =
+  /^(.*?\d)(?:\s*,?\s+|T)(\d{1,2}[:h]\d{2}(?::\d{2}(?:[.,]\d{1,9})?)?(?:\s*[ap]\.?m\.?)?)\s*(Z|[+-]\d{2}:?\d{2})?$/i;
+const inFigures = /^(\d{1,4})\s*([-./ ])\s*(\d{1,2})\s*\2\s*(\d{1,4})\.?$/;
+const compact = /^(\d{4})(\d{2})(\d{2})$/;
+const monthInFront = /^(?:[a-z]+,?\s+)?([a-z]{3,9})\.?\s+(\d{1,2})(?:st|nd|rd|th)?,?\s+(\d{4})$/i;
+
+/** The three figures of a date, or undefined: 3/4/26 gives ["3", "4", "26"]. */
+function figuresOf(text: string): readonly [string, string, string] | undefined {
+  const found = inFigures.exec(text) ?? compact.exec(text);
+  if (found === null) return undefined;
+  const [, a = "", b = "", c = "", d] = found;
+  return d === undefined ? [a, b, c] : [a, c, d];
+}
+
+function dayPart(cell: string): string {
+  return (withClock.exec(cell.trim())?.[1] ?? cell).trim();
+}
+
+/** Whether the text has the shape of a date, in whatever order. */
+export function looksLikeDate(cell: string): boolean {
+  const day = dayPart(cell);
+  const figures = figuresOf(day);
+  // Three figures with points may be a lap time, 1.23.456: that has no part of four or two with a day in it.
+  if (figures !== undefined) return figures[0].length === 4 || figures[2].length === 4 || /[-/]/.test(day);
+  return inWords(day)?.ok === true;
+}
+
+function inWords(day: string): Reading<{ date: CalendarDate }> | undefined {
+  const [, month, number, year] = monthInFront.exec(day) ?? [];
+  if (month !== undefined) return readDate(`${number} ${month} ${year}`);
+  return /[a-z]/i.test(day) ? readDate(day) : undefined;
+}
+
+/**
+ * The order in which the dates of a column stand, where the dates themselves tell: a figure above 12 is no month, and
+ * dates with points have the day in front. Undefined where they do not tell, as with 3/4/2026 alone.
+ */
+export function guessDateOrder(cells: readonly string[]): DateOrder | undefined {
+  const figures = cells.map((cell) => ({ day: dayPart(cell), parts: figuresOf(dayPart(cell)) }));
+  const open = figures.flatMap(({ day, parts }) => (parts && parts[0].length < 4 ? [{ day, parts }] : []));
+  if (open.length === 0) return "year";
+  const count = (fits: (parts: readonly [string, string, string]) => boolean) =>
+    open.filter(({ parts }) => fits(parts)).length;
+  const year = count(([a]) => Number(a) > 31);
+  const day = count(([a, b]) => Number(a) > 12 && Number(a) <= 31 && Number(b) <= 12);
+  const month = count(([a, b]) => Number(a) <= 12 && Number(b) > 12);
+  if (year > day + month) return "year";
+  if (day !== month) return day > month ? "day" : "month";
+  return open.every(({ day: text }) => text.includes(".")) ? "day" : undefined;
+}
+
+/** Reads a date of a table. Never guesses: without an order, one in figures is refused unless its year stands first. */
+export function readTableDate(cell: string, order: DateOrder | undefined): Reading<TableDate> {
+  const text = cell.trim();
+  const [, , time, offset] = withClock.exec(text) ?? [];
+  const day = readDay(dayPart(text), order);
+  if (!day.ok || time === undefined) return day;
+  const clock = readClock(time);
+  if (!clock.ok) return clock;
+  const { hour, minute, second } = clock.clock;
+  if (offset === undefined) return { ok: true, date: day.date, clock: clock.clock };
+  const two = (value: number) => String(value).padStart(2, "0");
+  const zone = /^z$/i.test(offset) ? "Z" : offset.replace(/^(...):?(..)$/, "$1:$2");
+  const instant = Date.parse(`${day.date}T${two(hour)}:${two(minute)}:${two(second)}${zone}`);
+  if (!Number.isFinite(instant)) return refused(text, "has an impossible distance from UTC", "Leave it out.");
+  return { ok: true, date: day.date, clock: clock.clock, instant };
+}
+
+function readDay(text: string, order: DateOrder | undefined): Reading<{ date: CalendarDate }> {
+  if (text === "") return refused("", "The date is missing", "Write it as 2026-10-14.");
+  const figures = figuresOf(text);
+  if (figures === undefined)
+    return (
+      inWords(text) ?? refused(text, "is not a date", "Write it as 2026-10-14, 14.10.2026 or 14 Oct 2026.")
+    );
+  const isYearFirst = figures[0].length >= 3;
+  if (order === undefined && !isYearFirst)
+    return refused(text, "may have the day or the month in front", "Say above which comes first.");
+  const [a, b, c] = figures;
+  const places = { year: [a, b, c], day: [c, b, a], month: [c, a, b] } as const;
+  const [year, month, day] = places[isYearFirst ? "year" : (order ?? "year")];
+  const date = `${fullYear(year)}-${month.padStart(2, "0")}-${day.padStart(2, "0")}`;
+  if (!isCalendarDate(date))
+    return refused(
+      text,
+      `is no day, read with the ${isYearFirst ? "year" : order} in front`,
+      "Check the order of dates, or the date.",
+    );
+  if (date < "1970" || date >= "2200")
+    return refused(text, "lies outside the years 1970 to 2199", "Check the date.");
+  return { ok: true, date };
+}
+
+/** 26 is 2026, 99 is 1999: two figures from 70 on belong to the century before. */
+function fullYear(year: string): string {
+  if (year.length > 2) return year.padStart(4, "0");
+  return String(Number(year) + (Number(year) >= 70 ? 1900 : 2000));
+}
+
+function refused(text: string, wrong: string, right: string): Reading<never> {
+  const shown = text.length <= 40 ? text : `${text.slice(0, 40)}…`;
+  const said = text === "" ? wrong : `“${shown}” ${wrong}`;
+  return { ok: false, problem: { at: 0, length: text.length, wrong: `${said}.`, right } };
+}
