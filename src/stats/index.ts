@@ -90,7 +90,14 @@ export {
 } from "./reports/accountChange.ts";
 export { type AccountTarget, accountTarget } from "./reports/accountTarget.ts";
 // Reports
-export { acrossCombos, type ComboLine } from "./reports/acrossCombos.ts";
+export { acrossCombos, type ComboForLine, type ComboLine } from "./reports/acrossCombos.ts";
+export {
+  type AcrossFigure,
+  acrossFigures,
+  acrossTrend,
+  acrossValue,
+  inOrderDriven,
+} from "./reports/acrossTrend.ts";
 export type { BestCandidate } from "./reports/bestCandidates.ts";
 export { type ComboReviewInput, comboReview } from "./reports/comboReview.ts";
 export type { ComboReview, DatedBest, SessionAccount, SessionPoint } from "./reports/comboReviewFigures.ts";
@@ -142,3 +149,11 @@ export { isClearShift, type Shift } from "./reports/shift.ts";
 export { type SittingThirds, sittingThirds } from "./reports/sittingThirds.ts";
 export { spreadOfRunDifferences } from "./reports/spreadOfRunDifferences.ts";
 export { type TargetProgress, targetProgress } from "./reports/targetProgress.ts";
+export {
+  type WeekCombo,
+  type WeekLine,
+  type WeekMain,
+  type WeekStatement,
+  type WeekTarget,
+  weekStatement,
+} from "./reports/weekStatement.ts";

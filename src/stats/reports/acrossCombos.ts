@@ -1,24 +1,42 @@
-import type { CalendarDate, Id, ReferenceLap } from "#domain";
+import type { CalendarDate, Figure, Id, ReferenceLap, Target } from "#domain";
 import { median } from "../sample/median.ts";
 import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
-import { bestLine } from "./bestLine.ts";
-import { lapFlags } from "./digestFlags.ts";
+import type { DatedBest } from "./comboReviewFigures.ts";
+import { datedBests } from "./datedBests.ts";
 import { addCounts } from "./lapPlaces.ts";
-import { NO_TIME, type SessionDigest } from "./sessionDigest.ts";
+import { lapsUntilWithin } from "./lapsUntilWithin.ts";
+import { nextTarget } from "./nextTarget.ts";
+import { pageHistory } from "./pageHistory.ts";
+import type { SessionDigest } from "./sessionDigest.ts";
+import { type SessionTrend, sessionTrend } from "./sessionTrend.ts";
 
 const CONFIDENCE = 0.9;
 /** "On the pace" of a new combo: within this share of the best so far. */
 const ON_THE_PACE = 0.01;
+/** Half a percent of a lap is worth knowing about. */
+const MEDIAN_WORTH_SHOWING = 0.005;
+
+/** One combo with all that its line is made from, of its present page. */
+export interface ComboForLine {
+  readonly comboId: Id;
+  readonly digests: readonly SessionDigest[];
+  readonly references: readonly ReferenceLap[];
+  readonly targets: readonly Target[];
+}
 
 /** One combo's line in the table across combos; percentages compare where lap times do not. */
 export interface ComboLine {
   readonly comboId: Id;
+  /** The first and the last session of the present page. */
+  readonly firstOn: CalendarDate;
+  readonly firstAt: number;
   readonly lastOn: CalendarDate;
+  readonly lastAt: number;
   readonly sessions: number;
   /** Laps driven. */
   readonly laps: number;
   readonly drivingMs: number;
-  readonly best: { readonly ms: number; readonly decimals: number } | undefined;
+  readonly best: DatedBest | undefined;
   /** Median over sessions of the scatter in percent of the median. */
   readonly scatterPercent: number | undefined;
   /** Median of the latest session with five pace laps less the best, in percent of the best. */
@@ -29,76 +47,72 @@ export interface ComboLine {
   readonly lapsUntilOnThePace: number | undefined;
   /** Best less the newest reference lap, in percent of it. */
   readonly toReferencePercent: number | undefined;
+  /** Trend of the session medians, ms. */
+  readonly trend: Figure<SessionTrend>;
+  readonly nextTarget: Target | undefined;
 }
 
 /**
  * The combos side by side, for those who change circuit often; the one driven last comes first.
- * @param combos for each combo the digests of its present page and its reference laps; combos without a session are
- * left out
+ * @param combos those without a session are left out
+ * @param today for the next target: dates gone by are none
  */
-export function acrossCombos(
-  combos: readonly {
-    readonly comboId: Id;
-    readonly digests: readonly SessionDigest[];
-    readonly references: readonly ReferenceLap[];
-  }[],
-): ComboLine[] {
+export function acrossCombos(combos: readonly ComboForLine[], today: CalendarDate): ComboLine[] {
   return combos
-    .flatMap(({ comboId, digests, references }) => {
-      const ordered = digests.toSorted((a, b) => a.startedAt - b.startedAt);
-      const last = ordered.at(-1);
-      return last === undefined
+    .flatMap((combo) => {
+      const digests = combo.digests.toSorted((a, b) => a.startedAt - b.startedAt);
+      const [first, last] = [digests[0], digests.at(-1)];
+      return first === undefined || last === undefined
         ? []
-        : [{ at: last.startedAt, line: lineOf(comboId, ordered, last, references) }];
+        : [lineOf({ ...combo, digests }, first, last, today)];
     })
-    .toSorted((a, b) => b.at - a.at)
-    .map(({ line }) => line);
+    .toSorted((a, b) => b.lastAt - a.lastAt);
 }
 
 function lineOf(
-  comboId: Id,
-  digests: readonly SessionDigest[],
+  { comboId, digests, references, targets }: ComboForLine,
+  first: SessionDigest,
   last: SessionDigest,
-  references: readonly ReferenceLap[],
+  today: CalendarDate,
 ): ComboLine {
   const sum = (field: "mistakes" | "drivingMs" | "clean" | "timed") =>
     digests.reduce((total, digest) => total + digest[field], 0);
   const laps = addCounts(digests.map((digest) => digest.counts)).driven;
-  const best = bestLine(digests.flatMap((digest) => digest.bestCandidates)).at(-1);
-  const usual = digests.findLast((digest) => digest.pace.medianForTrend !== undefined)?.pace.medianForTrend;
+  const best = datedBests(digests).at(-1);
+  const history = pageHistory(digests);
   const reference = references.toSorted((a, b) => b.updatedAt - a.updatedAt)[0];
-  const percentOver = (value: number | undefined, of: number | undefined) =>
-    value === undefined || of === undefined ? undefined : (100 * (value - of)) / of;
   return {
     comboId,
+    firstOn: first.date,
+    firstAt: first.startedAt,
     lastOn: last.date,
+    lastAt: last.startedAt,
     sessions: digests.length,
     laps,
     drivingMs: sum("drivingMs"),
-    best: best === undefined ? undefined : { ms: best.ms, decimals: best.decimals },
+    best,
     scatterPercent: median(
       digests.flatMap(({ pace: { consistency } }) => (consistency.known ? [consistency.value.percent] : [])),
     ),
-    usualToBestPercent: percentOver(usual, best?.ms),
+    usualToBestPercent: percentOver(history.at(-1)?.medianMs, best?.ms),
     cleanShare: wilsonInterval(sum("clean"), sum("timed"), CONFIDENCE),
     mistakesPer100: laps === 0 ? undefined : (100 * sum("mistakes")) / laps,
-    lapsUntilOnThePace: best === undefined ? undefined : lapsUntil(digests, best.ms * (1 + ON_THE_PACE)),
+    lapsUntilOnThePace:
+      best === undefined ? undefined : lapsUntilWithin(digests, best.ms * (1 + ON_THE_PACE)),
     toReferencePercent: percentOver(best?.ms, reference?.ms),
+    trend: sessionTrend(
+      history.map(({ startedAt, lapsBefore, laps: own, medianMs }) => ({
+        startedAt,
+        laps: lapsBefore + own / 2,
+        value: medianMs,
+      })),
+      "session with 5 pace laps",
+      MEDIAN_WORTH_SHOWING,
+    ),
+    nextTarget: nextTarget(targets, digests, today),
   };
 }
 
-/** Timed laps up to and with the first clean one at the limit or under it; laps not written down count too. */
-function lapsUntil(digests: readonly SessionDigest[], limit: number): number | undefined {
-  let before = 0;
-  for (const digest of digests) {
-    let timed = 0;
-    for (let i = 0; i < digest.times.length; i++) {
-      const flag = digest.flags[i] ?? 0;
-      const ms = digest.times[i] ?? NO_TIME;
-      if ((flag & lapFlags.timed) !== 0) timed++;
-      if ((flag & lapFlags.clean) !== 0 && ms !== NO_TIME && ms <= limit) return before + timed;
-    }
-    before += digest.timedDriven;
-  }
-  return undefined;
+function percentOver(value: number | undefined, of: number | undefined): number | undefined {
+  return value === undefined || of === undefined ? undefined : (100 * (value - of)) / of;
 }

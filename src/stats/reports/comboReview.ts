@@ -10,8 +10,8 @@ import {
 import { sectorAccount } from "../account/sectorAccount.ts";
 import { shareWithinMargin } from "../pace/shareWithinMargin.ts";
 import { wilsonInterval } from "../sample/wilsonInterval.ts";
-import { bestLine } from "./bestLine.ts";
-import type { ComboReview, DatedBest, SessionPoint } from "./comboReviewFigures.ts";
+import type { ComboReview, SessionPoint } from "./comboReviewFigures.ts";
+import { datedBests } from "./datedBests.ts";
 import { lapFlags } from "./digestFlags.ts";
 import { sectorsWith, timesWith } from "./digestLaps.ts";
 import { addCounts, type Choices } from "./lapPlaces.ts";
@@ -96,16 +96,6 @@ function isBefore({ from, to }: ComboReviewInput["period"], today: CalendarDate)
   const days = daysBetween(from, to ?? today) + 1;
   const earlier = { from: addDays(from, -days), to: addDays(from, -1) };
   return (digest: SessionDigest) => isWithin(digest.date, earlier);
-}
-
-function datedBests(page: readonly SessionDigest[]): DatedBest[] {
-  const sessionOf = new Map(
-    page.flatMap((digest) => digest.bestCandidates.map((candidate) => [candidate.lapId, digest] as const)),
-  );
-  return bestLine(page.flatMap((digest) => digest.bestCandidates)).flatMap((best) => {
-    const digest = sessionOf.get(best.lapId);
-    return digest === undefined ? [] : [{ ...best, sessionId: digest.sessionId, date: digest.date }];
-  });
 }
 
 function pointOf(digest: SessionDigest, isPresentPage: boolean): SessionPoint {

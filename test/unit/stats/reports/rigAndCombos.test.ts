@@ -1,13 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { RigTest, Run } from "#domain";
-import {
-  acrossCombos,
-  figureForTarget,
-  pairOrder,
-  rigTestReport,
-  sessionDigest,
-  spreadOfRunDifferences,
-} from "#stats";
+import { figureForTarget, pairOrder, rigTestReport, sessionDigest, spreadOfRunDifferences } from "#stats";
 import { normalAt } from "../../../../src/stats/random/draws.ts";
 import { aRun, aSession, choices } from "./rows.ts";
 
@@ -135,39 +128,5 @@ describe("the figure against a target", () => {
   it("is unknown without sessions", () => {
     expect(figureForTarget({ kind: "best" }, [])).toBeUndefined();
     expect(figureForTarget({ kind: "median" }, [])).toBeUndefined();
-  });
-});
-
-describe("across combos", () => {
-  const old = [sessionDigest(aSession(0), [aRun(1, [90_000, 89_500, 89_000, 88_200, 88_000])], choices)];
-  const recent = [sessionDigest(aSession(5), [aRun(1, [84_000, [85_000, "off"]])], choices)];
-  const lines = acrossCombos([
-    {
-      comboId: "old",
-      digests: old,
-      references: [
-        { id: "r", createdAt: 0, updatedAt: 0, comboId: "old", ms: 80_000, decimals: 3, source: "" },
-      ],
-    },
-    { comboId: "never", digests: [], references: [] },
-    { comboId: "recent", digests: recent, references: [] },
-  ]);
-
-  it("puts the last driven first and leaves out what was never driven", () => {
-    expect(lines.map((line) => line.comboId)).toEqual(["recent", "old"]);
-  });
-
-  it("compares in percent and per hundred laps", () => {
-    expect(lines[1]).toMatchObject({ toReferencePercent: 10, lapsUntilOnThePace: 4, mistakesPer100: 0 });
-    expect(lines[1]?.usualToBestPercent).toBeCloseTo((100 * 1000) / 88_000, 9);
-    expect(lines[0]).toMatchObject({ mistakesPer100: 50, lapsUntilOnThePace: 1, scatterPercent: undefined });
-  });
-
-  it("counts the laps of earlier sessions until the pace was there", () => {
-    const digests = [
-      sessionDigest(aSession(0), [aRun(1, [90_000, 89_000, 88_500])], choices),
-      sessionDigest(aSession(1), [aRun(1, [86_000, 84_500, 84_000], { sessionId: "b" })], choices),
-    ];
-    expect(acrossCombos([{ comboId: "new", digests, references: [] }])[0]?.lapsUntilOnThePace).toBe(5);
   });
 });
