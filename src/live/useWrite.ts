@@ -23,6 +23,7 @@ export type RunWrite = (
 export function useWrite(): RunWrite {
   const { book, shelf, entry, surroundings } = useLogbook();
   const say = useNotices((notices) => notices.say);
+  const goOn = useNotices((notices) => notices.goOn);
   const push = useUndo((list) => list.push);
 
   return useCallback<RunWrite>(
@@ -36,6 +37,7 @@ export function useWrite(): RunWrite {
           push(deed);
           if (options.isUndoOffered === true || change.overwrote !== undefined)
             say({ kind: "done", text: `${change.what}.`, actions: [undoOf(deed)] });
+          else goOn();
         }
         return change;
       } catch (error) {
@@ -54,7 +56,7 @@ export function useWrite(): RunWrite {
         return undefined;
       }
     },
-    [book, shelf, entry, surroundings, say, push],
+    [book, shelf, entry, surroundings, say, goOn, push],
   );
 }
 

@@ -13,6 +13,8 @@ interface Notices {
   readonly list: readonly Notice[];
   readonly say: (notice: Omit<Notice, "id">) => number;
   readonly close: (id: number) => void;
+  /** The driver went on to the next act: what was done before it is no longer news. */
+  readonly goOn: () => void;
 }
 
 let lastId = 0;
@@ -28,5 +30,6 @@ export const useNotices = create<Notices>((set) => ({
     }));
     return id;
   },
+  goOn: () => set(({ list }) => ({ list: list.filter(({ kind }) => kind !== "done") })),
   close: (id) => set(({ list }) => ({ list: list.filter((notice) => notice.id !== id) })),
 }));
