@@ -90,6 +90,26 @@ export async function digestsOfCombo<D>(
   return digests;
 }
 
+/**
+ * Figures of every session of the logbook, oldest first, in one read however many combos there are; those newly made
+ * are kept as by `digestsOfCombo`.
+ */
+export async function digestsOfAll<D>(
+  book: ReadOnlyLogbook | Logbook,
+  maker: DigestMaker<D>,
+): Promise<(SessionDigest<D> & { readonly comboId: Id })[]> {
+  const rows = await book.digests.toArray();
+  const read = await Promise.all(
+    rows.map(async (row) => {
+      const one = await digestFrom(book, row, maker);
+      return one && { ...one, comboId: row.comboId };
+    }),
+  );
+  const digests = read.filter((one) => one !== undefined);
+  if ("database" in book) await keepDigests(book, digests, maker);
+  return digests.sort((a, b) => a.startedAt - b.startedAt);
+}
+
 async function keepDigests<D>(
   book: Logbook,
   digests: readonly SessionDigest<D>[],

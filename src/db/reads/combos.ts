@@ -73,3 +73,13 @@ export async function markOfCombo(book: ReadOnlyLogbook, comboId: Id): Promise<s
   ]);
   return `${count}:${newest}`;
 }
+
+/**
+ * A text that changes whenever laps, runs or sessions of any combo do, notes of a session alone excepted: number of
+ * sessions and, for each combo, the newest mark of their digests. Reads keys only, one for each session.
+ */
+export async function markOfAll(book: ReadOnlyLogbook): Promise<string> {
+  const keys: unknown = await book.digests.orderBy("[comboId+changedAt]").keys();
+  const marks = keys as readonly (readonly [Id, number])[];
+  return [marks.length, ...new Map(marks).values()].join(" ");
+}

@@ -38,6 +38,16 @@ export function pagesOfCombo(book: ReadOnlyLogbook, comboId: Id): Promise<Page[]
   return within(book.tables.pages, "[comboId+from]", comboId).filter(isLive).toArray();
 }
 
+/** Every page turned in the logbook. */
+export function pages(book: ReadOnlyLogbook): Promise<Page[]> {
+  return book.tables.pages.toCollection().filter(isLive).toArray();
+}
+
+/** Every reference lap of the logbook. */
+export function references(book: ReadOnlyLogbook): Promise<ReferenceLap[]> {
+  return book.tables.references.toCollection().filter(isLive).toArray();
+}
+
 /** Targets of a combo, the one set first comes first, archived ones too. */
 export async function targetsOfCombo(book: ReadOnlyLogbook, comboId: Id): Promise<Target[]> {
   const rows = await book.tables.targets.where("comboId").equals(comboId).filter(isLive).toArray();

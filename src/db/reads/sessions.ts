@@ -83,3 +83,34 @@ export function sessionCount(book: ReadOnlyLogbook): Promise<number> {
 export function recentSessions(book: ReadOnlyLogbook, count: number): Promise<Session[]> {
   return book.tables.sessions.orderBy("startedAt").reverse().filter(isLive).limit(count).toArray();
 }
+
+/** Sessions read in one go, so that their laps fit into memory. */
+const atOnce = 200;
+
+/**
+ * Runs of many sessions with their laps, handed on some sessions at a time, so that 100,000 laps are never held at
+ * once. For jobs.
+ * @param each is given the runs of some of the sessions, in no order of sessions, those of one session in theirs
+ */
+export async function eachRunsOf(
+  book: ReadOnlyLogbook,
+  sessionIds: readonly Id[],
+  each: (runs: readonly Run[]) => void,
+): Promise<void> {
+  const ids = sessionIds.toSorted();
+  for (let at = 0; at < ids.length; at += atOnce) {
+    const some = ids.slice(at, at + atOnce);
+    const wanted = new Set(some);
+    const rows = await book.tables.runs
+      .where("[sessionId+n]")
+      .between([some[0], Dexie.minKey], [some.at(-1), Dexie.maxKey])
+      .toArray();
+    each(rows.filter((run) => isLive(run) && wanted.has(run.sessionId)));
+  }
+}
+
+/** A text that changes whenever a session's own fields do. Reads keys only, one for each session. */
+export async function markOfSessions(book: ReadOnlyLogbook): Promise<string> {
+  const keys: unknown = await book.tables.sessions.orderBy("updatedAt").keys();
+  return String((keys as readonly number[]).reduce((mark, at) => (mark * 31 + at) % 2_147_483_647, 0));
+}

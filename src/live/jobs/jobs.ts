@@ -1,13 +1,19 @@
 import type { ReadOnlyLogbook } from "#db";
-import type { ComboReview } from "#stats";
+import type { ComboLine, ComboReview } from "#stats";
+import { type AcrossCombosDetails, acrossCombosJob } from "./acrossCombos.ts";
 import { type ComboReviewDetails, comboReviewJob } from "./comboReview.ts";
 import { freshenJob } from "./freshen.ts";
 import type { Job } from "./job.ts";
+import { type SearchDetails, type SearchResult, searchJob } from "./search.ts";
+import { type Statement, type StatementDetails, statementJob } from "./statement.ts";
 
 /** What each job is asked with and gives. */
 interface Jobs {
+  readonly acrossCombos: { readonly details: AcrossCombosDetails; readonly result: ComboLine[] };
   readonly comboReview: { readonly details: ComboReviewDetails; readonly result: ComboReview };
   readonly freshen: { readonly details: null; readonly result: number };
+  readonly search: { readonly details: SearchDetails; readonly result: SearchResult };
+  readonly statement: { readonly details: StatementDetails; readonly result: Statement };
 }
 
 export type JobName = keyof Jobs;
@@ -15,8 +21,11 @@ export type JobArguments<J extends JobName> = Jobs[J]["details"];
 export type JobResult<J extends JobName> = Jobs[J]["result"];
 
 const jobs: { readonly [J in JobName]: Job<JobArguments<J>, JobResult<J>> } = {
+  acrossCombos: acrossCombosJob,
   comboReview: comboReviewJob,
   freshen: freshenJob,
+  search: searchJob,
+  statement: statementJob,
 };
 
 /** Works out the figures of a job, here. */

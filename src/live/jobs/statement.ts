@@ -1,0 +1,31 @@
+import type { CalendarDate } from "#domain";
+import { type WeekStatement, weekStatement } from "#stats";
+import type { Job } from "./job.ts";
+import { markOfWholeBook, wholeBook } from "./wholeBook.ts";
+
+export interface StatementDetails {
+  readonly monday: CalendarDate;
+}
+
+/** A week, and where the nearest ones with a session lie. */
+export interface Statement {
+  readonly statement: WeekStatement;
+  /** Days of the last session before the week and of the first one after it. */
+  readonly before: CalendarDate | undefined;
+  readonly after: CalendarDate | undefined;
+}
+
+/** The statement of one week. */
+export const statementJob: Job<StatementDetails, Statement> = {
+  mark: markOfWholeBook,
+  run: async (book, { monday }) => {
+    const { combos, preferences } = await wholeBook(book);
+    const statement = weekStatement({ monday, combos, preferences });
+    const dates = combos.flatMap(({ digests }) => digests.map(({ date }) => date)).sort();
+    return {
+      statement,
+      before: dates.findLast((date) => date < monday),
+      after: dates.find((date) => date > statement.sunday),
+    };
+  },
+};

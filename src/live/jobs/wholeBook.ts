@@ -1,0 +1,57 @@
+import { digestsOfAll, markOfAll, pages, preferences, type ReadOnlyLogbook, references, targets } from "#db";
+import type { Preferences } from "#domain";
+import type { WeekCombo } from "#stats";
+import { digestMaker } from "../digestMaker.ts";
+import { grouped } from "./grouped.ts";
+
+/** Every combo with a session, with all that its figures rest on, and the driver's choices. */
+export interface WholeBook {
+  readonly combos: readonly WeekCombo[];
+  readonly preferences: Preferences;
+}
+
+/** Reads all combos' figures in as many reads as one combo's would take. */
+export async function wholeBook(book: ReadOnlyLogbook): Promise<WholeBook> {
+  const beside = await besideTheLaps(book);
+  const digests = grouped(
+    await digestsOfAll(book, digestMaker(beside.preferences)),
+    ({ comboId }) => comboId,
+  );
+  const ofCombo = <R extends { readonly comboId: string }>(rows: readonly R[]) =>
+    grouped(rows, ({ comboId }) => comboId);
+  const [pagesOf, targetsOf, referencesOf] = [
+    ofCombo(beside.pages),
+    ofCombo(beside.targets),
+    ofCombo(beside.references),
+  ];
+  return {
+    combos: [...digests].map(([comboId, own]) => ({
+      comboId,
+      digests: own.map(({ digest }) => digest),
+      pages: pagesOf.get(comboId) ?? [],
+      targets: targetsOf.get(comboId) ?? [],
+      references: referencesOf.get(comboId) ?? [],
+    })),
+    preferences: beside.preferences,
+  };
+}
+
+/** Another text whenever anything in the logbook changes that `wholeBook` reads. */
+export async function markOfWholeBook(book: ReadOnlyLogbook): Promise<string> {
+  const [laps, rows] = await Promise.all([markOfAll(book), besideTheLaps(book)]);
+  return [laps, ...[rows.pages, rows.targets, rows.references, [rows.preferences]].map(newestOf)].join(" ");
+}
+
+/** The rows beside the laps, few in any logbook. */
+async function besideTheLaps(book: ReadOnlyLogbook) {
+  const [pageRows, targetRows, referenceRows, chosen] = await Promise.all([
+    pages(book),
+    targets(book),
+    references(book),
+    preferences(book),
+  ]);
+  return { pages: pageRows, targets: targetRows, references: referenceRows, preferences: chosen };
+}
+
+const newestOf = (rows: readonly { readonly updatedAt: number }[]) =>
+  `${rows.length}:${Math.max(0, ...rows.map(({ updatedAt }) => updatedAt))}`;
