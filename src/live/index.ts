@@ -3,6 +3,8 @@ export { digestMaker } from "./digestMaker.ts";
 export type { Progress } from "./errands/errand.ts";
 export type { Held, Listed, Preview } from "./errands/look.ts";
 export type { PartMade } from "./errands/part.ts";
+export type { FoundLap, FoundSession, SearchResult } from "./jobs/search.ts";
+export type { Statement } from "./jobs/statement.ts";
 export { type Asked, LogbookProvider } from "./LogbookProvider.tsx";
 export { type OpenLogbook, useLogbook, useStatus, useToday } from "./logbookContext.ts";
 export { browserSurroundings, type Opened, openAtStart, type Surroundings } from "./openAtStart.ts";
