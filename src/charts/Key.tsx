@@ -43,6 +43,14 @@ function Sample({ mark, em }: { readonly mark: KeyItem["mark"]; readonly em: num
       return <path d={`M${half} ${-em / 2}v${em}m-4 0h8m-8 ${-em}h8`} className={styles["whisker"]} />;
     case "dot":
       return <path d={`M${half} 0h0`} className={styles["dot"]} />;
+    case "ring":
+      return <circle cx={half} r={3} className={styles["ring"]} />;
+    case "walked":
+      return <circle cx={half} r={5} className={styles["walked"]} />;
+    case "line":
+      return <path d={line} className={styles["line"]} />;
+    case "limit":
+      return <path d={line} className={styles["limit"]} />;
     case "solid":
       return <path d={line} className={styles["best"]} />;
     case "long":

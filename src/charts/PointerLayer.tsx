@@ -3,14 +3,20 @@ import styles from "./Marks.module.css";
 import { usePlane } from "./usePlane.ts";
 import { nearestAt, type Walk } from "./useWalk.ts";
 
+interface PointerLayerProps {
+  readonly walk: Walk;
+  /** The points stand over each other: the pointer's height tells which is meant. */
+  readonly upright?: boolean;
+}
+
 /** Finds the point nearest to the pointer, and rings the point the walk is at. */
-export function PointerLayer({ walk }: { readonly walk: Walk }) {
+export function PointerLayer({ walk, upright = false }: PointerLayerProps) {
   const plane = usePlane();
   if (plane === undefined) return null;
   const follow = (event: PointerEvent<SVGRectElement>) => {
     const ground = event.currentTarget.getBoundingClientRect();
-    const at = plane.left + event.clientX - ground.left;
-    walk.onPointAt(nearestAt(walk.points, at, (point) => plane.x(point.x)));
+    const at = upright ? plane.top + event.clientY - ground.top : plane.left + event.clientX - ground.left;
+    walk.onPointAt(nearestAt(walk.points, at, (point) => (upright ? plane.y(point.y) : plane.x(point.x))));
   };
   const { point } = walk;
   return (

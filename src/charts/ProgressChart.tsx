@@ -64,7 +64,7 @@ function placeAll({ sessions, pbSteps, curve = [] }: ProgressData) {
     placeOf,
     sessions: placed.map(({ session }) => session),
     steps: pbSteps.map(({ date, ms, sessionId }) => ({ x: placeOf(sessionId, date), ms })),
-    curve: curve.map((point) => ({ ...point, x: dayOf(point.date) })),
+    curve: curve.map((point) => ({ ...point, x: placeOf(point.sessionId, point.date) })),
   };
 }
 
@@ -79,7 +79,13 @@ function ProgressPlane({ drawn, targets, room, walk }: ProgressPlaneProps) {
   const { width, em, narrow } = room;
   const { placed, steps, curve } = drawn;
   const times = [
-    ...placed.flatMap(({ session: { median, q1, q3, best } }) => [median, q1, q3, best]),
+    ...placed.flatMap(({ session: { median, q1, q3, best, bestOfTen } }) => [
+      median,
+      q1,
+      q3,
+      best,
+      bestOfTen,
+    ]),
     ...steps.map(({ ms }) => ms),
     ...targets.map(({ ms }) => ms),
     ...curve.flatMap(({ ms, nineInTen = [] }) => [ms, ...nineInTen]),
@@ -91,7 +97,8 @@ function ProgressPlane({ drawn, targets, room, walk }: ProgressPlaneProps) {
     Math.max(...yAxis.ticks.map((tick) => textWidth(formatLapTime(tick, yAxis.decimals), em))) + 12;
   const ends = progressEnds({ steps, until, targets, curve, right: Math.max(...days) });
   const right = narrow ? 12 : endRoom(ends, em);
-  const keyItems = progressKey({ steps, until, targets, curve, right }, narrow);
+  const hasBestOfTen = placed.some(({ session }) => session.bestOfTen !== undefined);
+  const keyItems = progressKey({ steps, until, targets, curve, right, hasBestOfTen }, narrow);
   const keyHeight = layKey(keyItems, width - 8, em).height;
   const plot = narrow ? em * 15 : em * 20;
   const top = em * 2.2;

@@ -10,7 +10,7 @@ export interface PlacedSession {
 }
 
 /**
- * Each session: half of its laps as a band, the usual lap as a tick, the best as a dot. Where sessions stand too close
+ * Each session: half of its laps as a band, the usual lap as a tick, the best as a dot, the best of ten as a ring. Where sessions stand too close
  * for that, one band and one line run through them. Older pages in grey.
  */
 export function SessionMarks({ placed }: { readonly placed: readonly PlacedSession[] }) {
@@ -21,12 +21,21 @@ export function SessionMarks({ placed }: { readonly placed: readonly PlacedSessi
   const present = placed.filter(({ session }) => session.isPresentPage);
   const dots = (some: readonly PlacedSession[]) =>
     each(some, plane, (x, { best }) => best && [`M${x} `, best, "h0"]);
-  const dotWidth = half < leastHalfMark ? 2 : half < 4 ? 4 : 6;
-  const draw = half < leastHalfMark ? drawBand : drawMarks;
+  const rings = (some: readonly PlacedSession[]) =>
+    each(
+      some,
+      plane,
+      (x, { bestOfTen }) => bestOfTen && [`M${x - 3} `, bestOfTen, "a3 3 0 1 0 6 0a3 3 0 1 0 -6 0"],
+    );
+  const isDense = half < leastHalfMark;
+  const dotWidth = isDense ? 2 : half < 4 ? 4 : 6;
+  const draw = isDense ? drawBand : drawMarks;
   return (
     <g>
       {draw(older, plane, half, "Old")}
       {draw(present, plane, half, "")}
+      <path d={isDense ? "" : rings(older)} className={styles["ringOld"]} />
+      <path d={isDense ? "" : rings(present)} className={styles["ring"]} />
       <path d={dots(older)} className={styles["dotOld"]} style={{ strokeWidth: dotWidth }} />
       <path d={dots(present)} className={styles["dot"]} style={{ strokeWidth: dotWidth }} />
     </g>

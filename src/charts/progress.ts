@@ -35,6 +35,8 @@ export interface ProgressTarget {
 /** A point of the practice curve. */
 export interface CurvePoint {
   readonly date: CalendarDate;
+  /** The session whose level it is; absent for one to come. */
+  readonly sessionId?: string | undefined;
   readonly ms: number;
   /** Lowest and highest of the middle half of sessions. */
   readonly half?: readonly [number, number] | undefined;

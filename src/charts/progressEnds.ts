@@ -10,10 +10,18 @@ interface Lines {
   readonly targets: readonly ProgressTarget[];
   readonly curve: readonly PlacedCurve[];
   readonly right: number;
+  /** Whether any session has a best of ten to be drawn. */
+  readonly hasBestOfTen: boolean;
 }
 
 /** The words at the ends of the lines of the progress chart. */
-export function progressEnds({ steps, until, targets, curve, right }: Lines): readonly LineEnd[] {
+export function progressEnds({
+  steps,
+  until,
+  targets,
+  curve,
+  right,
+}: Omit<Lines, "hasBestOfTen">): readonly LineEnd[] {
   const pb = steps.at(-1);
   const end = curve.at(-1);
   return [
@@ -34,11 +42,15 @@ function sayPb(ms: number): string {
 }
 
 /** What the marks mean; with the lines too where their ends have no room for words. */
-export function progressKey({ steps, targets, curve }: Lines, withLines: boolean): readonly KeyItem[] {
+export function progressKey(
+  { steps, targets, curve, hasBestOfTen }: Lines,
+  withLines: boolean,
+): readonly KeyItem[] {
   const marks: KeyItem[] = [
     { mark: "tick", text: "usual lap" },
     { mark: "box", text: "half of the laps" },
     { mark: "dot", text: "best lap" },
+    ...(hasBestOfTen ? [{ mark: "ring", text: "best of ten" } as const] : []),
   ];
   if (!withLines) return marks;
   const pb = steps.at(-1);

@@ -1,6 +1,5 @@
 import { type CalendarDate, formatLapTime, sayDay } from "#domain";
 import type { CurvePoint, ProgressData, ProgressSession } from "./progress.ts";
-import { dayOf } from "./sessionPlaces.ts";
 import type { WalkPoint, WalkSeries } from "./useWalk.ts";
 
 /**
@@ -29,20 +28,22 @@ export function progressWalk(
     {
       name: "Practice curve",
       points: (data.curve ?? []).map((point) => ({
-        x: dayOf(point.date),
+        x: placeOf(point.sessionId, point.date),
         y: point.ms,
         text: sayCurve(point),
+        ...(point.sessionId === undefined ? {} : { id: point.sessionId }),
       })),
     },
   ];
 }
 
 function saySession(session: ProgressSession): string {
-  const { date, median, q1, q3, best, laps, isPresentPage } = session;
+  const { date, median, q1, q3, best, bestOfTen, laps, isPresentPage } = session;
   const parts = [
     median !== undefined && `usual ${formatLapTime(median)}`,
     q1 !== undefined && q3 !== undefined && `half of the laps ${formatLapTime(q1)} to ${formatLapTime(q3)}`,
     best !== undefined && `best ${formatLapTime(best)}`,
+    bestOfTen !== undefined && `best of ten ${formatLapTime(bestOfTen)}`,
     laps === 1 ? "1 pace lap" : `${laps} pace laps`,
     !isPresentPage && "older page",
   ];

@@ -19,6 +19,12 @@ export { type Share, wilsonInterval } from "./sample/wilsonInterval.ts";
 export { type BestInARow, bestInARow, threeInARow } from "./pace/bestInARow.ts";
 export { bestOfK } from "./pace/bestOfK.ts";
 export { type Consistency, consistency, LEAST_FOR_SPREAD } from "./pace/consistency.ts";
+export {
+  type LapBin,
+  type LapDistribution,
+  type LapQuarters,
+  lapDistribution,
+} from "./pace/lapDistribution.ts";
 export { type NearTheBest, shareWithinMargin } from "./pace/shareWithinMargin.ts";
 export { successiveScatter } from "./pace/successiveScatter.ts";
 

@@ -18,6 +18,11 @@ export const thousandths = aUnit(1, 1000, 3, "s");
 export const percents = aUnit(0.01, 1, 2, "%");
 /** Percent of a lap, in hundredths of one. */
 export const percentsOfALap = aUnit(0.01, 1, 2, "% of a lap");
+/** Percent of the laps, in tenths. */
+export const percentPoints = aUnit(0.1, 1, 1, "points");
+/** Mistakes a hundred laps, in tenths. */
+export const per100Laps = aUnit(0.1, 1, 1, "in 100 laps");
+export const wholeLaps = aUnit(1, 1, 0, "laps");
 /** Thousandths of a whole, told in percent. */
 export const share = aUnit(1, 10, 1, "%");
 

@@ -6,6 +6,8 @@ export {
   accountReading,
   accountTitle,
 } from "./account.ts";
+export { accountChangeReading, accountChangeTitle, mostMoved } from "./accountChange.ts";
+export { acrossReading, acrossTitle, acrossWords, sayAcross, sayTrend } from "./across.ts";
 export { cautions } from "./cautions.ts";
 export { sayChance } from "./chance.ts";
 export { sayCleanShare, sayMistakeShare, sayNearTheBest } from "./cleanShare.ts";
@@ -13,15 +15,31 @@ export { steadinessReading, steadinessTitle } from "./consistency.ts";
 export { counted } from "./counted.ts";
 export { sayCounts } from "./counts.ts";
 export { type Evidence, type Rests, sayEvidence } from "./evidence.ts";
+export {
+  factorNames,
+  factorsReading,
+  factorsTitle,
+  sayDifference,
+  type ToldDifference,
+  toldDifferences,
+} from "./factors.ts";
 export { sayForecastRecord } from "./forecastRecord.ts";
+export { individualsReading, individualsTitle, sayPaceLap } from "./individuals.ts";
+export { sayFound } from "./found.ts";
 export { sayLapTime } from "./lapTime.ts";
 export { type NextRun, type NextRunContext, suggestNextRun } from "./nextRun.ts";
 export { bandMeaning, type CurveFigures, type ExpectedDates, sayCurve, sayExpected } from "./outlook.ts";
+export { scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
-export { progressReading, progressTitle } from "./progress.ts";
+export { practiceReading, practiceTitle, sayBreak, sayBreaks, sayHours } from "./practice.ts";
+export { progressBy100Laps, progressReading, progressTitle } from "./progress.ts";
 export { type KnownAtSetting, questionTarget } from "./questionTarget.ts";
 export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInRun } from "./runLines.ts";
 export { sayRun } from "./runSays.ts";
 export { sayScatter } from "./scatter.ts";
+export { sectorsReading, sectorsTitle } from "./sectors.ts";
+export { sayShareBefore } from "./sharesCompared.ts";
 export { sayProgress, sayTarget, sayTargetValue, targetFigure } from "./targets.ts";
+export { thirdsReading, thirdsTitle } from "./thirds.ts";
 export { sayTooFew } from "./tooFew.ts";
+export { sayDriven, type WeekFinding, weekDays, weekFinding, weekNext, weekTitle } from "./weekSays.ts";

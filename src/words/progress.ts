@@ -3,7 +3,7 @@ import type { ComboReview } from "#stats";
 import { hundredths } from "./amount.ts";
 import { pace } from "./shift.ts";
 import { sayTooFew } from "./tooFew.ts";
-import { type Told, trendReading, trendTitle } from "./trendSays.ts";
+import { type Told, trendBy100Laps, trendReading, trendTitle } from "./trendSays.ts";
 
 type Reviewed = Pick<ComboReview, "trend" | "points">;
 
@@ -23,6 +23,11 @@ export function progressTitle({ trend, points }: Reviewed): string {
 export function progressReading({ trend, points }: Reviewed): string {
   if (trend.known) return trendReading(trend.value, told(points));
   return "Each session's usual lap is drawn; whether they rise or fall needs more of them.";
+}
+
+/** The trend by a hundred laps, for who wants it; empty where there is none. */
+export function progressBy100Laps({ trend }: Pick<ComboReview, "trend">): string {
+  return trend.known ? trendBy100Laps(trend.value, { ...pace, unit: hundredths }) : "";
 }
 
 function told(points: Reviewed["points"]): Told {

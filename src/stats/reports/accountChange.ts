@@ -34,9 +34,10 @@ type Sessions = readonly (readonly LapForAccount[])[];
  * @returns a reason where either has no session with five pace laps
  */
 export function accountChange(now: Sessions, before: Sessions): Figure<AccountChange> {
-  const [here, there] = [timeAccount(now, 0), timeAccount(before, 0)];
-  if (!here.known) return here;
+  const there = timeAccount(before, 0);
+  const here = there.known ? timeAccount(now, 0) : there;
   if (!there.known) return { known: false, reason: `${there.reason} in the period before` };
+  if (!here.known) return here;
   const valuesOf = (sessions: Sessions) =>
     sessions.map((laps) => timeAccount([laps], 0)).flatMap((one) => (one.known ? [one.value] : []));
   const [nowValues, beforeValues] = [valuesOf(now), valuesOf(before)];

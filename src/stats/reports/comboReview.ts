@@ -8,6 +8,7 @@ import {
   type Target,
 } from "#domain";
 import { sectorAccount } from "../account/sectorAccount.ts";
+import { lapDistribution } from "../pace/lapDistribution.ts";
 import { shareWithinMargin } from "../pace/shareWithinMargin.ts";
 import { wilsonInterval } from "../sample/wilsonInterval.ts";
 import type { ComboReview, SessionPoint } from "./comboReviewFigures.ts";
@@ -68,10 +69,7 @@ export function comboReview(input: ComboReviewInput): ComboReview {
     nearTheBest: shareWithinMargin(timesWith(now, lapFlags.clean), preferences.marginPercent, CONFIDENCE),
     ...periodAccount(now, bests, input.targets, input.references),
     sectors: sectorAccount(sectorsWith(now, lapFlags.pace)),
-    distribution: {
-      now: timesWith(now, lapFlags.pace).sort(),
-      before: timesWith(before, lapFlags.pace).sort(),
-    },
+    distribution: lapDistribution(timesWith(now, lapFlags.pace), timesWith(before, lapFlags.pace)),
     ...reviewDetails({
       comboId: input.comboId,
       page,

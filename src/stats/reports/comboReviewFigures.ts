@@ -1,6 +1,7 @@
 import type { CalendarDate, Figure, Id } from "#domain";
 import type { SectorAccount } from "../account/sectorAccount.ts";
 import type { TimeAccount } from "../account/timeAccount.ts";
+import type { LapDistribution } from "../pace/lapDistribution.ts";
 import type { NearTheBest } from "../pace/shareWithinMargin.ts";
 import type { Share } from "../sample/wilsonInterval.ts";
 import type { AccountTarget } from "./accountTarget.ts";
@@ -68,8 +69,8 @@ export interface ComboReview extends ReviewDetails {
   readonly accounts: readonly SessionAccount[];
   readonly account: Figure<TimeAccount>;
   readonly sectors: Figure<SectorAccount>;
-  /** Pace laps of the period and of the equally long one before it, sorted, ms. */
-  readonly distribution: { readonly now: Int32Array; readonly before: Int32Array };
+  /** Pace laps of the period and of the equally long one before it. */
+  readonly distribution: LapDistribution;
   /** Days since the last session of the combo; undefined without one. */
   readonly daysSinceLast: number | undefined;
 }

@@ -70,9 +70,9 @@ export function curveOutlook({ comboId, history, rate, today }: OutlookQuestion)
   });
 }
 
-/** Days of the sessions to come, evenly spaced from today on; at least one. */
+/** Days of the sessions to come, evenly spaced from today on; at least two, or there is no band to draw. */
 function datesAhead({ sessionsAWeek }: PracticeRate, today: CalendarDate): CalendarDate[] {
-  const count = Math.min(MOST_AHEAD, Math.max(1, Math.round(sessionsAWeek * WEEKS_AHEAD)));
+  const count = Math.min(MOST_AHEAD, Math.max(2, Math.round(sessionsAWeek * WEEKS_AHEAD)));
   return Array.from({ length: count }, (_, index) =>
     addDays(today, Math.max(1, Math.round(((index + 1) * 7 * WEEKS_AHEAD) / count))),
   );

@@ -1,0 +1,87 @@
+import type { CalendarDate } from "#domain";
+import type { CalendarLine } from "./calendarLines.ts";
+import styles from "./Marks.module.css";
+import { tallyPath } from "./tallyPath.ts";
+import { type Room, textWidth } from "./useRoom.ts";
+
+interface CalendarLinesProps {
+  readonly lines: readonly CalendarLine[];
+  readonly lapsAStroke: number;
+  readonly walkedDate: CalendarDate | undefined;
+  readonly room: Room;
+}
+
+const bundleHeight = 11;
+const mostBundles = 12;
+
+/** The drawn calendar: every line as high as its fullest day needs. */
+export function CalendarLines({ lines, lapsAStroke, walkedDate, room: { width, em } }: CalendarLinesProps) {
+  const left = Math.max(...lines.map(({ label }) => textWidth(label, em))) + em;
+  const columns = Math.max(...lines.map(({ first, last }) => last - first + 1));
+  const column = (width - left - 2) / columns;
+  const numbers = Math.min(em * 0.9, column * 0.85);
+  const strokesOf = (laps: number) => Math.min(Math.ceil(laps / lapsAStroke), mostBundles * 5);
+  let y = em * 1.4;
+  const placed = lines.map((line) => {
+    const fullest = Math.max(0, ...line.days.map(({ laps }) => Math.ceil(strokesOf(laps) / 5)));
+    const height = Math.max(fullest, 1) * bundleHeight + numbers * 1.3 + 6;
+    y += height;
+    return { ...line, top: y - height, base: y - numbers * 1.3 };
+  });
+  const marks = dayMarks(lines[0], columns);
+  return (
+    <svg width={width} height={y + 4} aria-hidden="true">
+      {marks.map((day) => (
+        <text
+          key={day}
+          x={left + (day - 0.5) * column}
+          y={em}
+          textAnchor="middle"
+          fontSize={em * 0.9}
+          className={styles["words"]}
+        >
+          {day}
+        </text>
+      ))}
+      {placed.map(({ id, label, first, last, days, base }) => (
+        <g key={id}>
+          <text x={0} y={base} fontSize={em} className={styles["words"]}>
+            {label}
+          </text>
+          <path d={`M${left} ${base + 1.5}h${(last - first + 1) * column}`} className={styles["ruled"]} />
+          {days.map(({ day, date, laps }) => {
+            const x = left + (day - first) * column;
+            return (
+              <g key={date}>
+                <path
+                  d={tallyPath(strokesOf(laps), x + column / 2, base, Math.min(column * 0.8, 12))}
+                  className={styles["tally"]}
+                />
+                <text
+                  x={x + column / 2}
+                  y={base + numbers * 1.15}
+                  textAnchor="middle"
+                  fontSize={numbers}
+                  className={styles["wordsInk"]}
+                >
+                  {laps}
+                </text>
+                <g data-passing="">
+                  {date === walkedDate && (
+                    <path d={`M${x} ${base + numbers * 1.35}h${column}`} className={styles["walked"]} />
+                  )}
+                </g>
+              </g>
+            );
+          })}
+        </g>
+      ))}
+    </svg>
+  );
+}
+
+/** Every fifth day is numbered above; where months take two lines, the columns have no one number. */
+function dayMarks(line: CalendarLine | undefined, columns: number): readonly number[] {
+  if (line === undefined || columns < 28) return [];
+  return [1, 5, 10, 15, 20, 25, 30];
+}

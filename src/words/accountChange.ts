@@ -1,0 +1,45 @@
+import type { AccountChange, ChangedLine, ComboReview } from "#stats";
+import { accountLineNames } from "./account.ts";
+import { hundredths } from "./amount.ts";
+import { counted } from "./counted.ts";
+import { isClear } from "./shift.ts";
+import { saySigned } from "./signed.ts";
+import { sayTooFew } from "./tooFew.ts";
+
+type Changed = Pick<ComboReview, "accountChange">;
+
+/**
+ * What became of the mean lap since the period before, and which line did most of it.
+ * @param before the period before in words: "the 4 weeks before"
+ * @example "Mean lap −0.33 s against the 4 weeks before; most moved pace, −0.62 s, surely"
+ */
+export function accountChangeTitle({ accountChange }: Changed, before: string): string {
+  if (!accountChange.known) return sayTooFew(accountChange.reason);
+  const { change } = accountChange.value;
+  const largest = mostMoved(accountChange.value);
+  const whole = `Mean lap ${saySigned(change, hundredths)} against ${before}`;
+  if (largest.ms === 0) return whole;
+  return `${whole}; most moved ${accountLineNames[largest.line]}, ${saySigned(largest.ms, hundredths)}, ${sureness(largest)}`;
+}
+
+/** From what it is worked out, and what its lines are worth. */
+export function accountChangeReading({ accountChange }: Changed): string {
+  if (!accountChange.known) return "Both periods need a session with five pace laps.";
+  const { laps, lapsBefore, lines } = accountChange.value;
+  const unsure = lines.filter((line) => line.ms !== 0 && sureness(line) !== "surely");
+  const from = `From ${counted(laps, "lap")} now and ${lapsBefore} before, each period against the same lap.`;
+  if (unsure.length === 0) return `${from} Each line that moved did so more than chance would.`;
+  const names = unsure.map(({ line }) => accountLineNames[line]).join(", ");
+  return `${from} Perhaps by chance: ${names}.`;
+}
+
+/** The line that moved most, whichever way. */
+export function mostMoved({ lines }: AccountChange): ChangedLine {
+  return lines.reduce((most, line) => (Math.abs(line.ms) > Math.abs(most.ms) ? line : most));
+}
+
+/** A line that moved one way in the sum and another from session to session is not sure. */
+function sureness({ ms, shift }: ChangedLine): "surely" | "perhaps by chance" {
+  const agrees = shift.known && isClear(shift.value) && Math.sign(shift.value.estimate) === Math.sign(ms);
+  return agrees ? "surely" : "perhaps by chance";
+}

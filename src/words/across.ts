@@ -1,0 +1,144 @@
+import type { Figure } from "#domain";
+import type { AcrossFigure, SessionTrend } from "#stats";
+import { hundredths, per100Laps, percentPoints, percents, type Unit, wholeLaps } from "./amount.ts";
+import { counted } from "./counted.ts";
+import { sayBetween } from "./shift.ts";
+import { saySigned } from "./signed.ts";
+import { sayTooFew } from "./tooFew.ts";
+import { trendTitle } from "./trendSays.ts";
+
+/** How a figure that compares combos is called and told. */
+interface FigureWords {
+  readonly name: string;
+  /** At the head of its column. */
+  readonly column: string;
+  /** Above the chart's upright axis. */
+  readonly axis: string;
+  readonly meaning: string;
+  readonly unit: Unit;
+  readonly isHigherBetter?: true;
+}
+
+/** The figures that compare where lap times do not. */
+export const acrossWords: Readonly<Record<AcrossFigure, FigureWords>> = {
+  scatter: {
+    name: "Scatter",
+    column: "scatter",
+    axis: "scatter in percent, lower is steadier",
+    meaning: "from lap to lap, in percent of the usual lap; the middle one of the combo's sessions",
+    unit: percents,
+  },
+  usualToBest: {
+    name: "Usual to best",
+    column: "usual to best",
+    axis: "usual lap over the PB in percent, lower is closer",
+    meaning: "how far the last session's usual lap lies above the PB",
+    unit: percents,
+  },
+  cleanShare: {
+    name: "Clean share",
+    column: "clean",
+    axis: "clean laps in percent, higher is better",
+    meaning: "clean laps among the timed laps",
+    unit: percentPoints,
+    isHigherBetter: true,
+  },
+  mistakes: {
+    name: "Mistakes",
+    column: "mistakes in 100",
+    axis: "mistakes in a hundred laps, lower is better",
+    meaning: "offs, spins, contacts and laps without a time, in a hundred laps driven",
+    unit: per100Laps,
+  },
+  lapsUntilOnThePace: {
+    name: "Laps to the pace",
+    column: "laps to the pace",
+    axis: "laps until within 1 % of the PB, lower is sooner",
+    meaning: "timed laps on the combo until the first clean one within 1 % of today's PB",
+    unit: wholeLaps,
+  },
+  toReference: {
+    name: "To the reference",
+    column: "to reference",
+    axis: "PB over the reference lap in percent, lower is faster",
+    meaning: "how far the PB lies from the newest reference lap",
+    unit: percents,
+  },
+};
+
+/**
+ * A figure of one combo as it stands in a table.
+ * @example sayAcross("scatter", 0.371) // "0.37 %"
+ * @example sayAcross("toReference", -0.3) // "−0.30 %"
+ */
+export function sayAcross(figure: AcrossFigure, value: number): string {
+  switch (figure) {
+    case "toReference":
+      return saySigned(value, percents);
+    case "cleanShare":
+      return `${Math.round(value)} %`;
+    case "mistakes":
+      return value.toFixed(1);
+    case "lapsUntilOnThePace":
+      return String(value);
+    default:
+      return saySigned(value, percents).replace(/^[+±]/, "");
+  }
+}
+
+/**
+ * What the chart of a figure finds from combo to combo.
+ * @param days from the first day of the first combo to that of the last
+ * @example "Scatter from combo to combo: lower by 0.12 % in 8 weeks, surely more than 0.04 %"
+ */
+export function acrossTitle(figure: AcrossFigure, trend: Figure<SessionTrend>, days: number): string {
+  const { name } = acrossWords[figure];
+  if (!trend.known) return `${name}: ${lower(sayTooFew(trend.reason))}`;
+  const title = lower(trendTitle(worseUp(figure, trend.value), { words: wordsOf(figure), days }));
+  const colon = trend.value.finding === "no clear change" ? "," : ":";
+  return `${name} from combo to combo${colon} ${title}`;
+}
+
+/** What the figure is, what the finding rests on, and what it cannot tell. */
+export function acrossReading(figure: AcrossFigure, trend: Figure<SessionTrend>): string {
+  const { name, meaning, unit } = acrossWords[figure];
+  const what = `${name}: ${meaning}.`;
+  if (!trend.known) return `${what} Each combo stands where it was first driven.`;
+  const { perWeek, sessions } = worseUp(figure, trend.value);
+  const between = sayBetween(perWeek, unit, wordsOf(figure));
+  return `${what} From ${counted(sessions, "combo")} in the order first driven: ${between} a week. Circuits and cars differ, so an easier one moves it as well.`;
+}
+
+/**
+ * The trend of a combo's usual lap, short.
+ * @example "−0.21 s a week"
+ */
+export function sayTrend(trend: Figure<SessionTrend>): string {
+  if (!trend.known) {
+    const [, least, has] = /^needs (\d+) .+, has (\d+)/.exec(trend.reason) ?? [];
+    return least === undefined ? "not known" : `${has} of ${least} sessions`;
+  }
+  const { finding, perWeek } = trend.value;
+  return finding === "no clear change" ? finding : `${saySigned(perWeek.slope, hundredths)} a week`;
+}
+
+function wordsOf(figure: AcrossFigure) {
+  const { unit, isHigherBetter } = acrossWords[figure];
+  return isHigherBetter ? { fall: "higher", rise: "lower", unit } : { fall: "lower", rise: "higher", unit };
+}
+
+/** The trend with what is worse pointing up, as the words about it expect. */
+function worseUp(figure: AcrossFigure, trend: SessionTrend): SessionTrend {
+  if (!acrossWords[figure].isHigherBetter) return trend;
+  const { finding, perWeek } = trend;
+  const turned = { falling: "rising", rising: "falling", "no clear change": "no clear change" } as const;
+  return {
+    ...trend,
+    finding: turned[finding],
+    perWeek: { slope: -perWeek.slope, low: -perWeek.high, high: -perWeek.low },
+  };
+}
+
+function lower(text: string): string {
+  return text.slice(0, 1).toLowerCase() + text.slice(1);
+}

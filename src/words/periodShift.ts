@@ -1,0 +1,51 @@
+import type { ComboReview, PeriodShift } from "#stats";
+import type { Unit } from "./amount.ts";
+import { hundredths, percentsOfALap } from "./amount.ts";
+import { asSentence, counted } from "./counted.ts";
+import { type Directions, isClear, pace, sayBetween, sayClear } from "./shift.ts";
+import { sayTooFew } from "./tooFew.ts";
+
+const steady: Directions = { fall: "steadier", rise: "less steady" };
+
+/**
+ * How the usual lap moved against the period before.
+ * @param before the period before in words: "the 4 weeks before"
+ * @example "Usual lap faster by 0.47 s than in the 4 weeks before, surely more than 0.23 s"
+ */
+export function shiftTitle({ shift }: Pick<ComboReview, "shift">, before: string): string {
+  if (!shift.known) return sayTooFew(shift.reason);
+  if (isClear(shift.value))
+    return `Usual lap ${sayClear(shift.value, hundredths, pace, ` than in ${before}`)}`;
+  return `No clear change against ${before}: ${sayBetween(shift.value, hundredths, pace)}`;
+}
+
+/** What stands behind it: sessions on both sides, and why sessions and not laps. */
+export function shiftReading({ shift, distribution }: Pick<ComboReview, "shift" | "distribution">): string {
+  const [now, before] = [distribution.now?.laps ?? 0, distribution.before?.laps ?? 0];
+  if (!shift.known)
+    return before === 0
+      ? `${counted(now, "pace lap")} now, none in the period before to lay beside them.`
+      : `${counted(now, "pace lap")} now and ${before} before are drawn; for a verdict there are too few sessions.`;
+  const { sessions, sessionsBefore } = shift.value;
+  return `${counted(now, "pace lap")} now, ${before} before; ${sessions} against ${counted(sessionsBefore, "session")}. ${chance(shift.value)}Counted by session, because laps of one session are alike.`;
+}
+
+/**
+ * How the scatter moved against the period before.
+ * @example "No clear change against the 4 weeks before: between 0.12 % of a lap steadier and 0.34 % of a lap less steady"
+ */
+export function scatterShiftSays(
+  { scatterShift }: Pick<ComboReview, "scatterShift">,
+  before: string,
+): string {
+  if (!scatterShift.known) return "";
+  return sayPeriodShift(scatterShift.value, percentsOfALap, steady, before);
+}
+
+function sayPeriodShift(shift: PeriodShift, unit: Unit, words: Directions, before: string): string {
+  return isClear(shift)
+    ? `${asSentence(sayClear(shift, unit, words, ` than in ${before}`))}.`
+    : `No clear change against ${before}: ${sayBetween(shift, unit, words)}.`;
+}
+
+const chance = (shift: PeriodShift) => (isClear(shift) ? "" : "What there is may be chance. ");

@@ -1,0 +1,75 @@
+import { sayDate } from "#domain";
+import type { BreakCost, PracticeAmount } from "#stats";
+import { hundredths } from "./amount.ts";
+import { counted } from "./counted.ts";
+import { isClear, pace, sayBetween, sayClear } from "./shift.ts";
+import { sayTooFew } from "./tooFew.ts";
+
+const MINUTE = 60_000;
+
+/**
+ * A length of time as hours and minutes.
+ * @example sayHours(39_081_560) // "10 h 51 min"
+ */
+export function sayHours(ms: number): string {
+  const minutes = Math.round(ms / MINUTE);
+  const hours = Math.floor(minutes / 60);
+  return hours === 0 ? `${minutes} min` : `${hours} h ${String(minutes % 60).padStart(2, "0")} min`;
+}
+
+/**
+ * How much was driven.
+ * @example "22 sessions, 454 laps, 10 h 51 min at the wheel"
+ */
+export function practiceTitle({ sessions, laps, drivingMs }: PracticeAmount): string {
+  return `${counted(sessions, "session")}, ${counted(laps, "lap")}, ${sayHours(drivingMs)} at the wheel`;
+}
+
+/**
+ * Sitting time where it is known, and the same length before.
+ * @param before the period before in words; undefined where there is none
+ */
+export function practiceReading(
+  now: PracticeAmount,
+  was: PracticeAmount,
+  before: string | undefined,
+): string {
+  const { sittingMs, sittingsKnown, sessions } = now;
+  const known = sittingsKnown === sessions ? "" : ` (start and end known of ${sittingsKnown})`;
+  const sitting =
+    sittingsKnown === 0 ? "" : ` From start to end of the sessions ${sayHours(sittingMs)}${known}.`;
+  const earlier =
+    before === undefined
+      ? ""
+      : ` In ${before}: ${was.sessions === 0 ? "no session" : `${counted(was.sessions, "session")}, ${counted(was.laps, "lap")}, ${sayHours(was.drivingMs)}`}.`;
+  return `Time at the wheel is the sum of the laps; a lap without a time counts as a usual one.${sitting}${earlier}`;
+}
+
+/**
+ * A break and what it cost.
+ * @example "16 days without a session until Sat 17 Oct 2026: the first session after it was between 0.10 s faster and
+ * 0.79 s slower than without it, perhaps by chance. The old level was back after 40 laps."
+ */
+export function sayBreak({ days, to, cost, lapsUntilBack }: BreakCost): string {
+  const back =
+    lapsUntilBack === undefined
+      ? "No session since has been as fast as the last one before it."
+      : `The old level was back after ${counted(lapsUntilBack, "lap")}.`;
+  return `${counted(days, "day")} without a session until ${sayDate(to)}: ${costWords(cost)}. ${back}`;
+}
+
+function costWords(cost: BreakCost["cost"]): string {
+  if (!cost.known) return `what it cost cannot be told, ${sayTooFew(cost.reason).replace(/^N/, "n")}`;
+  return isClear(cost.value)
+    ? `the first session after it was ${sayClear(cost.value, hundredths, pace)}`
+    : `no clear cost, the first session after it was ${sayBetween(cost.value, hundredths, pace)}, perhaps by chance`;
+}
+
+/** Breaks in short, for a folded answer; empty without one. */
+export function sayBreaks(breaks: readonly BreakCost[]): string {
+  const longest = Math.max(0, ...breaks.map(({ days }) => days));
+  if (breaks.length === 0) return "no break of ten days or more";
+  return breaks.length === 1
+    ? `one break of ${counted(longest, "day")}`
+    : `${breaks.length} breaks, the longest ${counted(longest, "day")}`;
+}

@@ -1,0 +1,34 @@
+import { formatLapTime } from "#domain";
+import type { ComboReview } from "#stats";
+import { hundredths } from "./amount.ts";
+import { counted } from "./counted.ts";
+import { sayTooFew } from "./tooFew.ts";
+
+type Reviewed = Pick<ComboReview, "sectors" | "bestSectors" | "reachable">;
+
+/**
+ * In which sector most lies between the usual and the best time.
+ * @example "Most in sector 2: 0.56 of 1.39 s between your usual and your best sectors"
+ */
+export function sectorsTitle({ sectors }: Pick<Reviewed, "sectors">): string {
+  if (!sectors.known) return sayTooFew(sectors.reason);
+  const { largest, gap, sectors: lines } = sectors.value;
+  if (gap === 0) return "Usual and best sectors are the same";
+  const most = lines[largest]?.gap ?? 0;
+  return `Most in sector ${largest + 1}: ${hundredths.digits(most)} of ${hundredths.say(gap)} between your usual and your best sectors`;
+}
+
+/** The two laps put together from sectors, and from how many laps each was picked. */
+export function sectorsReading({ sectors, bestSectors, reachable }: Reviewed): string {
+  if (!sectors.known) return "Sectors are typed after the lap's time, or instead of it.";
+  return [
+    `From ${counted(sectors.value.laps, "pace lap")} with sectors.`,
+    bestSectors.known &&
+      `Best sectors together ${formatLapTime(bestSectors.value.ms)}, picked from ${counted(bestSectors.value.laps, "clean lap")}: a bound, not a goal.`,
+    reachable.known
+      ? `Reachable lap ${formatLapTime(reachable.value.ms)}: the time every fourth of ${counted(reachable.value.laps, "pace lap")} beats in each sector.`
+      : `For a reachable lap: ${sayTooFew(reachable.reason).toLowerCase()}.`,
+  ]
+    .filter((part) => part !== false)
+    .join(" ");
+}

@@ -1,0 +1,37 @@
+import type { ComboReview, SittingThirds } from "#stats";
+import { hundredths } from "./amount.ts";
+import { counted } from "./counted.ts";
+import { isClear, pace, sayBetween, sayClear } from "./shift.ts";
+import { sayTooFew } from "./tooFew.ts";
+
+type Reviewed = Pick<ComboReview, "thirds">;
+
+/**
+ * Whether laps late in a sitting differ from early ones.
+ * @example "Late laps slower by 0.24 s, surely more than 0.05 s"
+ * @example "Late laps no different, as far as can be told: between 0.28 s faster and 0.08 s slower"
+ */
+export function thirdsTitle({ thirds }: Reviewed): string {
+  if (!thirds.known) return sayTooFew(thirds.reason);
+  return isClear(thirds.value)
+    ? `Late laps ${sayClear(thirds.value, hundredths, pace)}`
+    : `No clear difference late in a session: ${sayBetween(thirds.value, hundredths, pace)}`;
+}
+
+/** How it is compared, and what it cannot tell. */
+export function thirdsReading({ thirds }: Reviewed): string {
+  if (!thirds.known)
+    return "The last third of a session's pace laps is laid beside its first, session by session.";
+  const { sessions, sessionsLeftOut } = thirds.value;
+  const left =
+    sessionsLeftOut > 0
+      ? `; ${counted(sessionsLeftOut, "session")} with fewer than 12 pace laps left out`
+      : "";
+  return `Last third against first third of ${counted(sessions, "session")}, without the first 3 laps${left}. ${meaning(thirds.value)}`;
+}
+
+function meaning({ low, high }: SittingThirds): string {
+  if (low > 0) return "Tired driver or worn tyres: these figures cannot tell which.";
+  if (high < 0) return "Learning within the evening, or a lighter car: these figures cannot tell which.";
+  return "What there is may be chance.";
+}

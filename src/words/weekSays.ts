@@ -1,0 +1,103 @@
+import { addDays, type CalendarDate, type Id, isoWeek, sayDate } from "#domain";
+import type { WeekStatement } from "#stats";
+import { thousandths } from "./amount.ts";
+import { asSentence, counted } from "./counted.ts";
+import { sayLapTime } from "./lapTime.ts";
+import type { NextRun } from "./nextRun.ts";
+import { progressReading, progressTitle } from "./progress.ts";
+import { sayTargetValue, targetFigure } from "./targets.ts";
+import { sayTooFew } from "./tooFew.ts";
+import { workOnLine } from "./workOnLine.ts";
+
+const LAPS_OF_A_RUN = 8;
+
+/**
+ * The name of a week.
+ * @example weekTitle("2026-11-16") // "Week 47 of 2026"
+ */
+export function weekTitle(monday: CalendarDate): string {
+  const { year, week } = isoWeek(monday);
+  return `Week ${week} of ${year}`;
+}
+
+/** "Mon 16 Nov 2026 to Sun 22 Nov 2026" */
+export function weekDays(monday: CalendarDate): string {
+  return `${sayDate(monday)} to ${sayDate(addDays(monday, 6))}`;
+}
+
+/** The finding of a week, and what it rests on. */
+export interface WeekFinding {
+  readonly title: string;
+  readonly reading: string;
+  /** The combo it is about. */
+  readonly comboId: Id;
+}
+
+/**
+ * The finding that matters most. The first of these that is true: a target was reached; the usual lap of the combo
+ * driven most has clearly changed over the twelve weeks to its end; that combo has a new PB; else what its twelve weeks
+ * rule out, or how many sessions are missing.
+ * @returns undefined for a week without a session
+ */
+export function weekFinding({ targets, main, lines }: WeekStatement): WeekFinding | undefined {
+  if (main === undefined) return undefined;
+  const { comboId, season } = main;
+  const reached = targets.find(({ isNewlyReached }) => isNewlyReached)?.target;
+  if (reached !== undefined)
+    return {
+      title: `Target reached: ${targetFigure(reached)} ${sayTargetValue(reached.kind, reached.value)}`,
+      reading: reached.by === undefined ? "It had no date." : `Its date was ${sayDate(reached.by)}.`,
+      comboId: reached.comboId,
+    };
+  const { trend } = season;
+  const overWeeks = { title: progressTitle(season), reading: progressReading(season), comboId };
+  if (trend.known && trend.value.finding !== "no clear change") return overWeeks;
+  const { best, bestBefore } = lines.find((line) => line.comboId === comboId) ?? {};
+  if (best === undefined || bestBefore === undefined || best.lapId === bestBefore.lapId) return overWeeks;
+  const about = best.decimals < 3 || bestBefore.decimals < 3 ? "about " : "";
+  return {
+    title: `PB down by ${about}${thousandths.say(bestBefore.ms - best.ms)} to ${sayLapTime(best.ms, best.decimals)}`,
+    reading: `One lap shows what is possible, not the usual. Over twelve weeks: ${overWeeks.title}.`,
+    comboId,
+  };
+}
+
+/**
+ * What to do next, out of the week's time account; where there is none, what would make one.
+ * @returns undefined for a week without a session
+ */
+export function weekNext({ main }: WeekStatement): NextRun | undefined {
+  if (main === undefined) return undefined;
+  const { workOn, week } = main;
+  const onLine = workOnLine({ workOn }, LAPS_OF_A_RUN);
+  if (onLine !== undefined) return onLine;
+  const evidence = { reason: "measured on you", advice: "common practice, no source" } as const;
+  const { account } = week;
+  return account.known
+    ? {
+        suggestion: "Set a faster target.",
+        reason: "Nothing of yours is lost against the one in force.",
+        evidence,
+        check: "A loss to work on stands in the next time account.",
+      }
+    : {
+        suggestion: `Drive a pace run of ${LAPS_OF_A_RUN} laps on a dry track, and set a target for the day.`,
+        reason: `The week has no time account. ${asSentence(sayTooFew(account.reason))}.`,
+        evidence,
+        check: "The session's page shows where the time goes.",
+      };
+}
+
+/**
+ * Laps and sessions of a day or a week in one phrase.
+ * @example sayDriven({ sessions: 2, laps: 41 }) // "2 sessions, 41 laps"
+ */
+export function sayDriven({
+  sessions,
+  laps,
+}: {
+  readonly sessions: number;
+  readonly laps: number;
+}): string {
+  return `${counted(sessions, "session")}, ${counted(laps, "lap")}`;
+}
