@@ -2,7 +2,7 @@ import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import "#ui/tokens.css";
 import "#ui/base.css";
-import { browserSurroundings, makeWorkerAsk, openAtStart } from "#live";
+import { browserSurroundings, makeWorkerAsk, openAtStart, sendToWorker } from "#live";
 import { useDevice } from "#state/device.ts";
 import { App } from "./app/App.tsx";
 
@@ -15,6 +15,6 @@ const root = document.getElementById("root");
 if (root === null) throw new Error("The page has no place for the app.");
 createRoot(root).render(
   <StrictMode>
-    <App opening={opening} surroundings={surroundings} ask={makeWorkerAsk()} />
+    <App opening={opening} surroundings={surroundings} ask={makeWorkerAsk()} sendOut={sendToWorker} />
   </StrictMode>,
 );

@@ -1,5 +1,5 @@
 import { useEffect } from "react";
-import { type Ask, LogbookProvider, type Opened, type Surroundings } from "#live";
+import { type Ask, LogbookProvider, type Opened, type SendOut, type Surroundings } from "#live";
 import { useDevice } from "#state/device.ts";
 import styles from "./App.module.css";
 import { Bar } from "./Bar.tsx";
@@ -18,10 +18,11 @@ interface AppProps {
   readonly opening: Promise<Opened>;
   readonly surroundings: Surroundings;
   readonly ask: Ask;
+  readonly sendOut: SendOut;
 }
 
 /** The whole page around the open logbook. */
-export function App({ opening, surroundings, ask }: AppProps) {
+export function App({ opening, surroundings, ask, sendOut }: AppProps) {
   const theme = useDevice((device) => device.theme);
   useEffect(() => {
     if (theme === "system") delete document.documentElement.dataset["theme"];
@@ -33,6 +34,7 @@ export function App({ opening, surroundings, ask }: AppProps) {
       opening={opening}
       surroundings={surroundings}
       ask={ask}
+      sendOut={sendOut}
       waiting={<Waiting />}
       sayFault={(fault, asked) => <FaultPage fault={fault} surroundings={surroundings} asked={asked} />}
     >

@@ -1,5 +1,5 @@
 import { faultOf } from "./fault.ts";
-import type { Draft, PackedCopy, Shelf } from "./shelf.ts";
+import type { Draft, Shelf } from "./shelf.ts";
 
 /** The text kept under a key; undefined when there is none. */
 export async function readDraft(shelf: Shelf, key: string): Promise<Draft | undefined> {
@@ -27,18 +27,4 @@ export async function forgetDraft(shelf: Shelf, key: string): Promise<void> {
   } catch (error) {
     throw faultOf(error, "Typed text not forgotten");
   }
-}
-
-/** Keeps a logbook as it was before a restore or merge, in place of the copy before. */
-export async function keepCopy(shelf: Shelf, copy: PackedCopy): Promise<void> {
-  try {
-    await shelf.copies.put(copy);
-  } catch (error) {
-    throw faultOf(error, "Copy from before not kept");
-  }
-}
-
-/** The copy kept of a logbook; undefined when there is none. */
-export async function copyOf(shelf: Shelf, name: string): Promise<PackedCopy | undefined> {
-  return shelf.copies.get(name);
 }

@@ -1,31 +1,41 @@
+export * from "./backupFolder.ts";
 export { type BadRow, type CheckedRows, checkRows } from "./checks/checkRows.ts";
 export * from "./digests.ts";
 export * from "./drafts.ts";
 export { dump, rowCounts, salvage, type UnreadableRow } from "./dump.ts";
+export { type BothEdited, editedOnBoth } from "./editedOnBoth.ts";
 export * from "./fault.ts";
 export * from "./idMaker.ts";
+export * from "./keptCopies.ts";
 export * from "./logbook.ts";
 export { countChanges, type MergeCounts, mergeRows } from "./merge.ts";
+export { type Merged, mergeInto, rowsIn, type TakenBack, takeBackMerge } from "./mergeInto.ts";
 export { migrateRows } from "./migrations/migrateRows.ts";
 export { lowestSchema, newestSchema } from "./migrations/migrations.ts";
+export { type PartWanted, partOf } from "./partOf.ts";
 export type { Patch } from "./patch.ts";
+export type { Place } from "./places.ts";
 export { defaultPreferences, preferencesId } from "./preferencesRow.ts";
 export * from "./reads/combos.ts";
 export * from "./reads/deleted.ts";
 export * from "./reads/pageOf.ts";
 export * from "./reads/rows.ts";
 export * from "./reads/sessions.ts";
-export { mergeInto, type RestoreOptions, restoreAsNew } from "./restore.ts";
+export { type Twins, twins } from "./reads/twins.ts";
+export { type RestoreOptions, restoreAsNew } from "./restore.ts";
 export {
+  type BackupFolder,
   type Draft,
+  type KeptBecause,
+  type KeptCopy,
   type OnItsWay,
   openShelf,
-  type PackedCopy,
   type Shelf,
   type ShelvedLogbook,
 } from "./shelf.ts";
 export * from "./shelvedLogbooks.ts";
 export type { LogbookStatus, StatusSource } from "./status.ts";
+export { unmergeRows } from "./unmerge.ts";
 export { bringBack, bringBackLap } from "./writes/bringBack.ts";
 export type { Change, Edit } from "./writes/change.ts";
 export {
@@ -41,7 +51,7 @@ export {
 } from "./writes/combos.ts";
 export * from "./writes/cornerReviews.ts";
 export { type GivenRun, giveRun } from "./writes/giveRun.ts";
-export { joinCars, joinCombos, joinTracks, type Same } from "./writes/joinSame.ts";
+export { joinCars, joinCombos, joinLayouts, joinTracks, type Same } from "./writes/joinSame.ts";
 export * from "./writes/laps.ts";
 export * from "./writes/moveLaps.ts";
 export * from "./writes/moveRun.ts";

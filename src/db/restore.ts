@@ -1,15 +1,9 @@
-import { type AllRows, type Id, type Stamped, tableNames } from "#domain";
-import { dump } from "./dump.ts";
+import { type AllRows, type Stamped, tableNames } from "#domain";
 import { faultOf, LedgerFault } from "./fault.ts";
 import { type Logbook, type OpenOptions, openLogbook } from "./logbook.ts";
-import { mergeRows } from "./merge.ts";
 import { nativeVersion } from "./nativeVersion.ts";
-import { isSame } from "./patch.ts";
 import { deleteDatabase } from "./shelvedLogbooks.ts";
-import type { Change } from "./writes/change.ts";
 import { freshMark } from "./writes/markDigests.ts";
-import { write } from "./writes/write.ts";
-import { changeOf } from "./writes/writer.ts";
 
 const rowsAtOnce = 2000;
 
@@ -64,22 +58,4 @@ function partsOf<R>(rows: readonly R[]): (readonly R[])[] {
 
 function stopIf(signal: AbortSignal | undefined): void {
   if (signal?.aborted) throw new LedgerFault("cancelled", "Restore cancelled; nothing was changed.");
-}
-
-/**
- * Merges rows into an open logbook, in one transaction. The change holds the rows before and after, so that
- * `undoChange` takes the merge back.
- * @param rows rows that have been through `checkRows`
- * @param from where they come from, for the words of the change: "backup of 3 March"
- */
-export function mergeInto(book: Logbook, rows: AllRows, from: string): Promise<Change> {
-  return write(book, "Not merged", async (writer) => {
-    const before = await dump(book);
-    const merged = mergeRows(before, rows, writer.now);
-    for (const table of tableNames) {
-      const old = new Map<Id, Stamped>(before[table].map((row) => [row.id, row]));
-      for (const row of merged[table]) if (!isSame(old.get(row.id), row)) await writer.put(table, row);
-    }
-    return changeOf(writer, `Merged: ${from}`);
-  });
 }

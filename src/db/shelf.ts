@@ -12,8 +12,12 @@ export interface ShelvedLogbook {
   readonly lastOpened: number;
   readonly lastBackupAt?: number;
   readonly lapsSinceBackup: number;
+  /** Newest stamp among the rows sent to another device; what is newer has not been sent. */
+  readonly sentUpTo?: number;
   /** The last days it was opened on, at most 31, oldest first: deleted rows are purged by these. */
   readonly openedOn: readonly CalendarDate[];
+  /** The day on which deleted rows were last removed for good. */
+  readonly purgedOn?: CalendarDate;
 }
 
 /** A lap on its way into the book: its text, and the id its row will have. */
@@ -33,20 +37,52 @@ export interface Draft {
   readonly state?: unknown;
 }
 
-/** A logbook packed as it was before a restore or merge. */
-export interface PackedCopy {
-  /** Name of the logbook it was made from. */
-  readonly name: string;
+/** Why a state of a logbook was kept. */
+export type KeptBecause = "session" | "merge" | "replace";
+
+/** What is known of a kept state of a logbook; its bytes are a row of `packs`, read only when wanted. */
+export interface KeptCopy {
+  readonly id: Id;
+  /** Name of the database of the logbook it is a state of. */
+  readonly logbook: string;
+  readonly title: string;
   readonly madeAt: number;
-  readonly why: string;
-  readonly packed: Blob | string;
+  readonly why: KeptBecause;
+  /** Rows that are not deleted in it. */
+  readonly sessions: number;
+  readonly laps: number;
+  /** Size of its bytes. */
+  readonly bytes: number;
+}
+
+/** A backup file, packed or not. */
+export interface Pack {
+  readonly id: Id;
+  readonly packed: Uint8Array<ArrayBuffer>;
+}
+
+/** The folder a logbook is backed up to by itself, and how that goes. */
+export interface BackupFolder {
+  /** Name of the database of the logbook. */
+  readonly logbook: string;
+  readonly handle: FileSystemDirectoryHandle;
+  /** Tells the files of this browser from those of other devices in the same folder. */
+  readonly tag: string;
+  readonly lastGoodAt?: number;
+  readonly lastFile?: string;
+  /** Why nothing is written any more, in words; absent while all is well. */
+  readonly stopped?: string;
+  /** Newest file of each other device that the driver has looked at, by the tag of that device. */
+  readonly seen: Readonly<Record<string, string>>;
 }
 
 /** The small database beside the logbooks. */
 export interface Shelf {
   readonly logbooks: Table<ShelvedLogbook, string>;
   readonly drafts: Table<Draft, string>;
-  readonly copies: Table<PackedCopy, string>;
+  readonly kept: Table<KeptCopy, Id>;
+  readonly packs: Table<Pack, Id>;
+  readonly folders: Table<BackupFolder, string>;
   readonly database: Dexie;
   readonly clock: () => number;
   readonly newId: () => Id;
@@ -62,6 +98,12 @@ export async function openShelf(options: {
   const { clock, newId, name = "lap-ledger" } = options;
   const database = new Dexie(name, { chromeTransactionDurability: "strict" });
   database.version(1).stores({ logbooks: "name", drafts: "key", copies: "name" });
+  database.on("versionchange", () => {
+    // Erased or upgraded by another tab: this one must not bring it back to life as an empty or an old one.
+    database.close({ disableAutoOpen: true });
+    return false;
+  });
+  database.version(2).stores({ copies: null, kept: "id, logbook", packs: "id", folders: "logbook" });
   try {
     await database.open();
   } catch (error) {
@@ -70,7 +112,9 @@ export async function openShelf(options: {
   return {
     logbooks: database.table("logbooks"),
     drafts: database.table("drafts"),
-    copies: database.table("copies"),
+    kept: database.table("kept"),
+    packs: database.table("packs"),
+    folders: database.table("folders"),
     database,
     clock,
     newId,

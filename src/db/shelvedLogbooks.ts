@@ -49,27 +49,40 @@ export async function renameLogbook(shelf: Shelf, name: string, title: string): 
 }
 
 /**
- * Removes a logbook with its database, drafts and copy. Close it before. Rejects when another tab keeps it open for
+ * Removes a logbook with its database, drafts and kept states. Close it before. Rejects when another tab keeps it open for
  * longer than two seconds; the list then still holds it.
  */
 export async function removeLogbook(shelf: Shelf, name: string): Promise<void> {
   await deleteDatabase(name);
   await stored(
-    shelf.database.transaction("rw", shelf.logbooks, shelf.copies, shelf.drafts, async () => {
-      await shelf.logbooks.delete(name);
-      await shelf.copies.delete(name);
-      await shelf.drafts.where("key").startsWith(`${name}/`).delete();
-    }),
+    shelf.database.transaction(
+      "rw",
+      [shelf.logbooks, shelf.kept, shelf.packs, shelf.folders, shelf.drafts],
+      async () => {
+        await shelf.logbooks.delete(name);
+        await shelf.packs.bulkDelete(await shelf.kept.where("logbook").equals(name).primaryKeys());
+        await shelf.kept.where("logbook").equals(name).delete();
+        await shelf.folders.delete(name);
+        await shelf.drafts.where("key").startsWith(`${name}/`).delete();
+      },
+    ),
     "Logbook not removed from the list",
   );
 }
 
-/** Deletes a database wholly. Throws the fault `closed` when another tab keeps it open. */
-export async function deleteDatabase(name: string): Promise<void> {
+/**
+ * Deletes a database wholly. Throws the fault `closed` when another tab keeps it open for longer than two seconds.
+ * @param onBlocked where given, the other tab is waited for instead, and this is told
+ */
+export async function deleteDatabase(name: string, onBlocked?: () => void): Promise<void> {
   const database = new Dexie(name);
   let giveUp: ReturnType<typeof setTimeout> | undefined;
   const blocked = new Promise<never>((_, reject) => {
     database.on("blocked", () => {
+      if (onBlocked !== undefined) {
+        onBlocked();
+        return false;
+      }
       giveUp = setTimeout(
         () =>
           reject(new LedgerFault("closed", "Not erased yet: another tab has this logbook open. Close it.")),
@@ -87,26 +100,36 @@ export async function deleteDatabase(name: string): Promise<void> {
   }
 }
 
-/** Puts the database of a restore in the place of a logbook's old one; title and kind stay. The old one is removed. */
+/**
+ * Puts the database of a restore in the place of a logbook's old one, with its kept states, folder and drafts; title
+ * and kind stay. The old database is then out of the list: close it and hand it to `deleteDatabase`.
+ */
 export async function replaceLogbook(
   shelf: Shelf,
   oldName: string,
   newName: string,
 ): Promise<ShelvedLogbook> {
-  const row = await stored(
-    shelf.database.transaction("rw", shelf.logbooks, async () => {
-      const old = await shelf.logbooks.get(oldName);
+  const { database, logbooks, kept, folders, drafts } = shelf;
+  return stored(
+    database.transaction("rw", [logbooks, kept, folders, drafts], async () => {
+      const old = await logbooks.get(oldName);
       if (old === undefined)
         throw new LedgerFault("missing", "Not replaced: the logbook is no longer in the list.");
       const next = { ...old, name: newName, lastOpened: shelf.clock() };
-      await shelf.logbooks.delete(oldName);
-      await shelf.logbooks.add(next);
+      await logbooks.delete(oldName);
+      await logbooks.add(next);
+      await kept.where("logbook").equals(oldName).modify({ logbook: newName });
+      const folder = await folders.get(oldName);
+      if (folder) await folders.add({ ...folder, logbook: newName });
+      await folders.delete(oldName);
+      for (const draft of await drafts.where("key").startsWith(`${oldName}/`).toArray()) {
+        await drafts.delete(draft.key);
+        await drafts.put({ ...draft, key: newName + draft.key.slice(oldName.length) });
+      }
       return next;
     }),
     "Logbook not replaced",
   );
-  await deleteDatabase(oldName);
-  return row;
 }
 
 /** Notes that a logbook was opened, and on which day. */
@@ -121,6 +144,11 @@ export async function noteOpened(shelf: Shelf, name: string, on: CalendarDate): 
       }),
     "Opening not noted",
   );
+}
+
+/** Notes on which day deleted rows were last removed for good. */
+export async function notePurged(shelf: Shelf, name: string, on: CalendarDate): Promise<void> {
+  await stored(shelf.logbooks.update(name, { purgedOn: on }), "Removal of deleted rows not noted");
 }
 
 /** Notes that laps were stored since the last backup. */
@@ -141,6 +169,25 @@ export async function noteBackup(shelf: Shelf, name: string): Promise<void> {
   await stored(
     shelf.logbooks.update(name, { lastBackupAt: shelf.clock(), lapsSinceBackup: 0 }),
     "Date of the backup not noted",
+  );
+}
+
+/** Notes that rows up to a stamp have been sent to another device. */
+export async function noteSent(shelf: Shelf, name: string, upTo: number): Promise<void> {
+  await stored(shelf.logbooks.update(name, { sentUpTo: upTo }), "Sending not noted");
+}
+
+/** Notes that rows came in from elsewhere, the oldest stamped so: they have not been sent on yet. */
+export async function noteReceived(shelf: Shelf, name: string, oldest: number): Promise<void> {
+  await stored(
+    shelf.logbooks
+      .where("name")
+      .equals(name)
+      .modify((row, place) => {
+        if (row.sentUpTo !== undefined && row.sentUpTo >= oldest)
+          place.value = { ...row, sentUpTo: oldest - 1 };
+      }),
+    "Receiving not noted",
   );
 }
 

@@ -41,7 +41,8 @@ export async function writeBackup(rows: AllRows, { title, schema, sha256 }: Back
   return `{${fields.join(",\n")},\n"tables":{\n${tables.join(",\n")}}}\n`;
 }
 
-function newestStamp(rows: AllRows): number {
+/** Newest stamp among rows and laps; 0 without any. */
+export function newestStamp(rows: AllRows): number {
   let newest = 0;
   for (const table of tableNames) for (const row of rows[table]) newest = Math.max(newest, row.updatedAt);
   for (const run of rows.runs) for (const lap of run.laps) newest = Math.max(newest, lap.updatedAt);

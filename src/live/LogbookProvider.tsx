@@ -1,10 +1,11 @@
-import { type ReactNode, useCallback, useEffect, useMemo, useState } from "react";
+import { type ReactNode, useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { LedgerFault } from "#db";
 import { useDevice } from "#state/device.ts";
 import { useUndo } from "#state/undo.ts";
 import type { Ask } from "./ask.ts";
 import { LogbookContext } from "./logbookContext.ts";
 import { type Opened, openAtStart, type Surroundings } from "./openAtStart.ts";
+import type { SendOut } from "./sendOut.ts";
 
 /** What was to be opened when it failed, and the way to try that one or another. */
 export interface Asked {
@@ -18,6 +19,7 @@ interface LogbookProviderProps {
   readonly opening: Promise<Opened>;
   readonly surroundings: Surroundings;
   readonly ask: Ask;
+  readonly sendOut: SendOut;
   /** Shown until the logbook is open. */
   readonly waiting: ReactNode;
   /** Shown when it could not be opened. */
@@ -27,7 +29,7 @@ interface LogbookProviderProps {
 
 /** Opens a logbook, remembers it on this device, and hands it to everything inside. */
 export function LogbookProvider(props: LogbookProviderProps) {
-  const { opening, surroundings, ask, waiting, sayFault, children } = props;
+  const { opening, surroundings, ask, sendOut, waiting, sayFault, children } = props;
   const [pending, setPending] = useState(opening);
   const [opened, setOpened] = useState<Opened>();
   const [fault, setFault] = useState<LedgerFault>();
@@ -52,21 +54,24 @@ export function LogbookProvider(props: LogbookProviderProps) {
     };
   }, [pending]);
 
+  // Whoever kept an older `open`, such as a notice, still closes the logbook that is open now.
+  const last = useRef(opened);
+  last.current = opened;
   const open = useCallback(
     (name?: string) => {
-      opened?.book.close();
-      opened?.shelf.close();
+      last.current?.book.close();
+      last.current?.shelf.close();
       setOpened(undefined);
       setFault(undefined);
       setAsked(name);
       setPending(openAtStart(surroundings, useDevice.getState(), name === undefined ? {} : { name }));
     },
-    [opened, surroundings],
+    [surroundings],
   );
 
   const value = useMemo(
-    () => opened && { ...opened, surroundings, ask, openOther: open },
-    [opened, surroundings, ask, open],
+    () => opened && { ...opened, surroundings, ask, sendOut, openOther: open },
+    [opened, surroundings, ask, sendOut, open],
   );
   if (fault) return sayFault(fault, { name: asked, open });
   if (value === undefined) return waiting;

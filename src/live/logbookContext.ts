@@ -3,11 +3,13 @@ import type { LogbookStatus } from "#db";
 import { type Preferences, practiceDay } from "#domain";
 import type { Ask } from "./ask.ts";
 import type { Opened, Surroundings } from "./openAtStart.ts";
+import type { SendOut } from "./sendOut.ts";
 
 /** The logbook that is open now, and the shelf it stands on. */
 export interface OpenLogbook extends Opened {
   readonly surroundings: Surroundings;
   readonly ask: Ask;
+  readonly sendOut: SendOut;
   /** Opens another logbook of the shelf; the page then shows that one. */
   readonly openOther: (name: string) => void;
 }

@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from "react";
-import { LedgerFault, readDraft } from "#db";
+import { faultOf, LedgerFault, readDraft } from "#db";
 import { useNotices } from "#state/notices.ts";
 import { keepDraft } from "./keepDraft.ts";
 import { useLogbook } from "./logbookContext.ts";
@@ -27,14 +27,23 @@ export function useDraft<T>(key: string, empty: T): Draft<T> {
   useEffect(() => {
     let isLeft = false;
     isTouched.current = false;
-    void readDraft(shelf, whole).then((stored) => {
+    const take = (stored: T | undefined) => {
       if (isLeft) return;
       setState((now) =>
         isTouched.current && now?.key === whole
           ? { ...now, isRead: true }
-          : { key: whole, value: stored?.state as T | undefined, isRead: true },
+          : { key: whole, value: stored, isRead: true },
       );
-    });
+    };
+    readDraft(shelf, whole).then(
+      (stored) => take(stored?.state as T | undefined),
+      (error: unknown) => {
+        // Another logbook was opened while this was read: nobody waits for it any more.
+        if (isLeft) return;
+        take(undefined);
+        sayOnce(faultOf(error, "Typed text not read"));
+      },
+    );
     return () => {
       isLeft = true;
     };

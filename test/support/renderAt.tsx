@@ -5,7 +5,7 @@ import { IDBFactory } from "fake-indexeddb";
 import type { ReactNode } from "react";
 import { vi } from "vitest";
 import { createLogbook, idMaker, type Logbook, openLogbook, openShelf } from "#db";
-import { askHere, LogbookProvider, openAtStart, type Surroundings } from "#live";
+import { askHere, LogbookProvider, openAtStart, type Surroundings, sendHere } from "#live";
 import { useDevice } from "#state/device.ts";
 import { useNotices } from "#state/notices.ts";
 import { useUndo } from "#state/undo.ts";
@@ -63,6 +63,7 @@ export async function renderAt(
         opening={openAtStart(surroundings, useDevice.getState())}
         surroundings={surroundings}
         ask={askHere}
+        sendOut={sendHere(surroundings)}
         waiting={<p>Opening</p>}
         sayFault={(fault) => <p role="alert">{fault.message}</p>}
       >

@@ -27,3 +27,17 @@ export function parentsOf(table: TableName, row: object): { readonly id: Id; rea
   const fields = row as Readonly<Record<string, unknown>>;
   return (links[table] ?? []).map(([field, word]) => ({ id: String(fields[field]), word }));
 }
+
+/** Fields by which a row names another one that it can be without. */
+const loose: Partial<Readonly<Record<TableName, readonly string[]>>> = {
+  runs: ["rigId"],
+  rigTests: ["rigA", "rigB"],
+  cornerReviews: ["sessionId"],
+};
+
+/** Every row that one row names. */
+export function linksOf(table: TableName, row: object): Id[] {
+  const fields = row as Readonly<Record<string, unknown>>;
+  const named = (loose[table] ?? []).map((field) => fields[field]);
+  return [...parentsOf(table, row).map(({ id }) => id), ...named.filter((id) => typeof id === "string")];
+}

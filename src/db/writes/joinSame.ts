@@ -49,7 +49,7 @@ export function joinTracks(book: Logbook, same: Same): Promise<Change> {
     const kept = layouts.filter(({ trackId }) => trackId === same.keepId);
     for (const layout of layouts.filter(({ trackId }) => trackId === same.dropId)) {
       const twin = kept.find(({ name }) => sameName(name, layout.name));
-      if (twin) await joinLayouts(writer, twin, layout);
+      if (twin) await joinLayoutRows(writer, twin, layout);
       else await writer.patch("layouts", layout.id, { trackId: same.keepId });
     }
     await writer.remove("tracks", same.dropId);
@@ -57,7 +57,20 @@ export function joinTracks(book: Logbook, same: Same): Promise<Change> {
   });
 }
 
-async function joinLayouts(writer: Writer, keep: Layout, drop: Layout): Promise<void> {
+/** Makes one layout of two of the same track, and one of each two combos that become the same. */
+export function joinLayouts(book: Logbook, same: Same): Promise<Change> {
+  return write(book, "Layouts not joined", async (writer) => {
+    await bothThere(writer, "layouts", same);
+    await joinLayoutRows(
+      writer,
+      await writer.get("layouts", same.keepId),
+      await writer.get("layouts", same.dropId),
+    );
+    return changeOf(writer, "Two layouts made one");
+  });
+}
+
+async function joinLayoutRows(writer: Writer, keep: Layout, drop: Layout): Promise<void> {
   const { sectors, length, corners } = drop;
   await writer.patch("layouts", keep.id, {
     ...(keep.sectors === undefined && sectors !== undefined ? { sectors } : {}),
@@ -93,7 +106,11 @@ async function joinComboRows(writer: Writer, same: Same): Promise<void> {
   await writer.remove("combos", same.dropId);
 }
 
-async function bothThere(writer: Writer, table: "cars" | "tracks" | "combos", same: Same): Promise<void> {
+async function bothThere(
+  writer: Writer,
+  table: "cars" | "tracks" | "layouts" | "combos",
+  same: Same,
+): Promise<void> {
   if (same.keepId === same.dropId)
     throw new LedgerFault("invalid", "Nothing was changed: choose two different ones.");
   await writer.get(table, same.keepId);

@@ -1,4 +1,5 @@
 import type { BadRow } from "#db";
+import type { Listed } from "#live";
 import { Notice } from "#ui/Notice.tsx";
 import { type Column, RuledTable } from "#ui/RuledTable.tsx";
 import { tableWord } from "./backupRows.ts";
@@ -10,21 +11,21 @@ const columns: readonly Column[] = [
 ];
 
 /** Rows of a backup that cannot be taken, each with its reason. */
-export function BadRows({ bad }: { readonly bad: readonly BadRow[] }) {
-  const rest = bad.length - shown;
+export function BadRows({ bad }: { readonly bad: Listed<BadRow> }) {
+  const rest = bad.all - Math.min(shown, bad.first.length);
   return (
     <>
       <Notice tone="caution">
         <p>
-          <strong>{bad.length === 1 ? "One row is" : `${bad.length} rows are`} not as they should be.</strong>{" "}
-          Leave them out and restore the others, or cancel: nothing has been stored yet.
+          <strong>{bad.all === 1 ? "One row is" : `${bad.all} rows are`} not as they should be.</strong> Leave
+          them out and take the others, or cancel: nothing has been stored yet.
         </p>
       </Notice>
       <RuledTable
         caption="Rows that cannot be restored"
         captionHidden
         columns={columns}
-        rows={bad.slice(0, shown).map(({ table, place, why }) => ({
+        rows={bad.first.slice(0, shown).map(({ table, place, why }) => ({
           id: `${table} ${place} ${why}`,
           cells: { row: `${tableWord(table)}, row ${place}`, why },
         }))}

@@ -1,4 +1,5 @@
-import type { AllRows, Stamped, TableName } from "#domain";
+import type { TableName } from "#domain";
+import type { Preview } from "#live";
 import type { Row } from "#ui/RuledTable.tsx";
 
 const words: Readonly<Record<TableName | "laps", string>> = {
@@ -19,14 +20,15 @@ const words: Readonly<Record<TableName | "laps", string>> = {
   preferences: "preferences",
 };
 
-/** What a backup holds, one line a table, in the order a driver thinks of it; empty tables are left out. */
-export function backupRows(rows: AllRows): Row[] {
-  return (Object.keys(words) as (TableName | "laps")[]).flatMap((table) => {
-    const all: readonly Stamped[] = table === "laps" ? rows.runs.flatMap(({ laps }) => laps) : rows[table];
-    if (all.length === 0) return [];
-    const deleted = all.filter(({ deletedAt }) => deletedAt !== undefined).length;
-    const cells = { what: words[table], rows: all.length - deleted, deleted: deleted === 0 ? "" : deleted };
-    return [{ id: table, cells }];
+/** The tables of a logbook, and laps, in the order a driver thinks of them. */
+export const heldTables = Object.keys(words) as (TableName | "laps")[];
+
+/** What a backup holds, one line a table; empty tables are left out. */
+export function backupRows(holds: Preview["holds"]): Row[] {
+  return heldTables.flatMap((table) => {
+    const { live, deleted } = holds[table];
+    if (live + deleted === 0) return [];
+    return [{ id: table, cells: { what: words[table], rows: live, deleted: deleted === 0 ? "" : deleted } }];
   });
 }
 

@@ -4,14 +4,15 @@ import { beforeEach, expect, test } from "vitest";
 import {
   addLap,
   addRun,
-  copyOf,
   createLogbook,
+  deleteDatabase,
   deleteLap,
   deleteSession,
   dump,
   forgetDraft,
   idMaker,
   keepCopy,
+  keptCopies,
   listLogbooks,
   noteBackup,
   noteLaps,
@@ -57,20 +58,30 @@ test("logbooks are listed, the one opened last first", async () => {
   await expect(renameLogbook(shelf, demo.name, " ")).rejects.toMatchObject({ code: "invalid" });
 });
 
-test("removing a logbook removes its database, drafts and copy, and touches no other", async () => {
+/** A kept state whose bytes are those of the number. */
+const aCopy = (logbook: string, n = 0) => ({
+  logbook,
+  title: "Mine",
+  sessions: n,
+  laps: n,
+  packed: new TextEncoder().encode(`{ ${n} }`),
+});
+
+test("removing a logbook removes its database, drafts and kept states, and touches no other", async () => {
   const mine = await createLogbook(shelf, { title: "Mine" });
   const other = await createLogbook(shelf, { title: "Other" });
   for (const { name } of [mine, other]) {
     (await openLogbook({ name, ...tools })).close();
     await writeDraft(shelf, { key: `${name}/line/1`, text: "1:23" });
-    await keepCopy(shelf, { name, madeAt: 1, why: "restore", packed: "{}" });
+    await keepCopy(shelf, { ...aCopy(name), why: "merge" });
   }
   await removeLogbook(shelf, mine.name);
   expect(await databases()).not.toContain(mine.name);
   expect(await databases()).toContain(other.name);
   expect((await readDrafts(shelf)).map(({ key }) => key)).toEqual([`${other.name}/line/1`]);
-  expect(await copyOf(shelf, mine.name)).toBeUndefined();
-  expect(await copyOf(shelf, other.name)).toMatchObject({ why: "restore" });
+  expect(await keptCopies(shelf, mine.name)).toEqual([]);
+  expect(await shelf.packs.count()).toBe(1);
+  expect(await keptCopies(shelf, other.name)).toMatchObject([{ why: "merge" }]);
 });
 
 test("a half-typed line and laps on their way are found again, until they are forgotten", async () => {
@@ -98,7 +109,12 @@ test("a restored database takes the place of the old one under the same title", 
   const old = await createLogbook(shelf, { title: "Mine" });
   (await openLogbook({ name: old.name, ...tools })).close();
   (await openLogbook({ name: "new-database", ...tools })).close();
+  await keepCopy(shelf, { ...aCopy(old.name), why: "replace" });
+  await writeDraft(shelf, { key: `${old.name}/line/1`, text: "1:23" });
   await replaceLogbook(shelf, old.name, "new-database");
+  await deleteDatabase(old.name);
+  expect(await keptCopies(shelf, "new-database")).toMatchObject([{ why: "replace" }]);
+  expect(await readDrafts(shelf)).toEqual([{ key: "new-database/line/1", text: "1:23" }]);
   expect(await listLogbooks(shelf)).toMatchObject([{ name: "new-database", title: "Mine" }]);
   expect(await databases()).not.toContain(old.name);
 });

@@ -1,0 +1,81 @@
+import { type AllRows, type Stamped, tableNames } from "#domain";
+import { dump } from "./dump.ts";
+import type { Logbook } from "./logbook.ts";
+import { mergeRows } from "./merge.ts";
+import { editsBetween, type Following, putDifference } from "./putDifference.ts";
+import { unmergeRows } from "./unmerge.ts";
+import type { Change } from "./writes/change.ts";
+import { write } from "./writes/write.ts";
+
+/** A merge that has been stored, with what is needed to take it back. */
+export interface Merged extends Change {
+  /** The logbook as it was. */
+  readonly before: AllRows;
+  /** The logbook as the merge made it. */
+  readonly after: AllRows;
+  /** Oldest stamp among the rows and laps that came in; undefined when nothing did. */
+  readonly oldest: number | undefined;
+}
+
+/**
+ * Merges rows into an open logbook, in one transaction: all of them or nothing. The rows are merged with the book as it is then,
+ * whatever a preview said earlier.
+ * @param rows rows that have been through `checkRows`
+ * @param from where they come from, for the words of the change: "backup of 3 March"
+ */
+export function mergeInto(
+  book: Logbook,
+  rows: AllRows,
+  from: string,
+  following: Following = {},
+): Promise<Merged> {
+  return write(book, "Not merged", async (writer) => {
+    const before = await dump(book);
+    const after = mergeRows(before, rows, writer.now);
+    const edits = editsBetween(before, after);
+    await putDifference(writer, edits, following);
+    return { what: `Merged: ${from}`, edits, before, after, oldest: oldestStamp(edits) };
+  });
+}
+
+function oldestStamp(edits: Change["edits"]): number | undefined {
+  let oldest: number | undefined;
+  const see = ({ updatedAt }: Stamped) => {
+    oldest = Math.min(oldest ?? updatedAt, updatedAt);
+  };
+  for (const edit of edits) {
+    if (edit.after) see(edit.after);
+    if (edit.table === "runs") edit.after?.laps.forEach(see);
+  }
+  return oldest;
+}
+
+/** A merge taken back, with what had to be left, in words. */
+export interface TakenBack {
+  readonly rows: number;
+  readonly skipped: readonly string[];
+}
+
+/**
+ * Takes a merge back: rows stand again as they stood before it, with their old stamps, and rows that only the merge
+ * brought are gone without a trace, so that the same file can be merged again and no other device hears of a
+ * deletion. What was changed since the merge, and what that needs, is left as it is.
+ */
+export function takeBackMerge(
+  book: Logbook,
+  { before, after }: Pick<Merged, "before" | "after">,
+  following: Following = {},
+): Promise<TakenBack> {
+  return write(book, "Merge not taken back", async (writer) => {
+    const now = await dump(book);
+    const { rows, skipped } = unmergeRows(now, before, after);
+    const edits = editsBetween(now, rows);
+    await putDifference(writer, edits, following);
+    return { rows: edits.length, skipped };
+  });
+}
+
+/** Rows in a set of rows, laps not counted. */
+export function rowsIn(rows: AllRows): number {
+  return tableNames.reduce((sum, table) => sum + rows[table].length, 0);
+}

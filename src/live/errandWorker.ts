@@ -1,0 +1,24 @@
+import { idMaker, LedgerFault } from "#db";
+import { runErrand } from "./runErrand.ts";
+import type { ErrandMessage, ErrandReport } from "./sendOut.ts";
+
+const stop = new AbortController();
+const report = (message: ErrandReport) => postMessage(message);
+
+addEventListener("message", async ({ data }: MessageEvent<ErrandMessage>) => {
+  if (data === "stop") return stop.abort();
+  const { logbook, errand, details } = data;
+  try {
+    const result = await runErrand(
+      { clock: Date.now, newId: idMaker(Date.now) },
+      logbook,
+      errand,
+      details as never,
+      { onProgress: (progress) => report({ progress }), signal: stop.signal },
+    );
+    report({ result });
+  } catch (error) {
+    const code = error instanceof LedgerFault ? error.code : "failed";
+    report({ fault: error instanceof Error ? error.message : String(error), code });
+  }
+});

@@ -1,0 +1,106 @@
+import {
+  type BadRow,
+  type BothEdited,
+  checkRows,
+  countChanges,
+  dump,
+  editedOnBoth,
+  type MergeCounts,
+  mergeRows,
+} from "#db";
+import {
+  type AllRows,
+  everyTable,
+  type Id,
+  type Reading,
+  type Stamped,
+  type TableName,
+  tableNames,
+} from "#domain";
+import type { Errand } from "./errand.ts";
+import { readSource } from "./readSource.ts";
+
+/** Rows listed at most; how many there are is said beside them. */
+const mostListed = 200;
+
+export interface Look {
+  readonly source: Blob;
+}
+
+/** Rows of one table of a file. */
+export interface Held {
+  readonly live: number;
+  readonly deleted: number;
+}
+
+/** Some of a list, and how many there are in all. */
+export interface Listed<T> {
+  readonly first: readonly T[];
+  readonly all: number;
+}
+
+/** What a file holds, and what merging it into the open logbook would do; nothing has been written. */
+export interface Preview {
+  readonly title: string;
+  readonly madeAt: number;
+  readonly isVerified: boolean;
+  readonly holds: { readonly [T in TableName | "laps"]: Held };
+  /** Rows left out of a logbook of its own. */
+  readonly bad: Listed<BadRow>;
+  readonly merging: {
+    /** Rows left out of a merge: one whose parent the open logbook has is not among them. */
+    readonly bad: Listed<BadRow>;
+    readonly counts: { readonly [T in TableName | "laps"]: MergeCounts };
+    readonly both: Listed<BothEdited>;
+  };
+}
+
+export type Looked = Reading<{ readonly preview: Preview }>;
+
+/** Reads a file and says what is in it and what a merge would change. */
+export const look: Errand<Look, Looked> = async ({ source }, { book, tell }) => {
+  tell({ step: "Reading the file" });
+  const read = await readSource(source);
+  if (!read.ok) return read;
+  tell({ step: "Checking its rows" });
+  const alone = checkRows(read.tables);
+  tell({ step: "Comparing it with the open logbook" });
+  const here = await dump(book);
+  // A file whole in itself is whole in a logbook, too.
+  const { rows, bad } = alone.bad.length === 0 ? alone : checkRows(read.tables, idsIn(here));
+  const merged = mergeRows(here, rows, book.clock());
+  const { title, madeAt, isVerified } = read.backup;
+  return {
+    ok: true,
+    preview: {
+      title,
+      madeAt,
+      isVerified,
+      holds: held(alone.rows),
+      bad: listed(alone.bad),
+      merging: {
+        bad: listed(bad),
+        counts: countChanges(here, merged),
+        both: listed(editedOnBoth(here, rows, merged)),
+      },
+    },
+  };
+};
+
+/** The id of every row, laps not among them. */
+export function idsIn(rows: AllRows): Set<Id> {
+  return new Set(tableNames.flatMap((table) => rows[table].map(({ id }) => id)));
+}
+
+const listed = <T>(all: readonly T[]): Listed<T> => ({ first: all.slice(0, mostListed), all: all.length });
+
+function held(rows: AllRows): Preview["holds"] {
+  const count = (all: readonly Stamped[]): Held => {
+    const deleted = all.filter(({ deletedAt }) => deletedAt !== undefined).length;
+    return { live: all.length - deleted, deleted };
+  };
+  return {
+    ...everyTable((table) => count(rows[table])),
+    laps: count(rows.runs.flatMap(({ laps }) => laps)),
+  };
+}

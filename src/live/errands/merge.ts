@@ -1,0 +1,54 @@
+import { checkRows, dump, keepCopy, mergeInto, noteReceived } from "#db";
+import { newestStamp } from "#files";
+import type { Errand } from "./errand.ts";
+import { idsIn } from "./look.ts";
+import { liveCounts, packRows } from "./packRows.ts";
+import { readAgain } from "./readSource.ts";
+
+export interface Merge {
+  readonly source: Blob;
+  /** Where it comes from, in words: "backup of Wed 14 Oct 2026". */
+  readonly from: string;
+  /** Title of the open logbook. */
+  readonly title: string;
+}
+
+export interface MergeDone {
+  readonly what: string;
+  /** Rows added or changed. */
+  readonly rows: number;
+  /** Instant the rows were merged at. */
+  readonly mergedAt: number;
+  /** The kept state of the logbook before. */
+  readonly copyId: string;
+}
+
+/** Merges a file into the open logbook, all or nothing, after keeping the logbook as it is on the shelf. */
+export const merge: Errand<Merge, MergeDone> = async (
+  { source, from, title },
+  { book, shelf, tell, signal },
+) => {
+  tell({ step: "Reading the file" });
+  const { tables } = await readAgain(source);
+  tell({ step: "Keeping the logbook as it is" });
+  const here = await dump(book);
+  const { rows } = checkRows(tables, idsIn(here));
+  const copy = { logbook: book.name, title, why: "merge" } as const;
+  let kept = await keepCopy(shelf, { ...copy, ...liveCounts(here), packed: await packRows(here, title) });
+  tell({ step: "Merging", share: 0 });
+  const mergedAt = book.clock();
+  const { what, edits, before, oldest } = await mergeInto(frozen(book, mergedAt), rows, from, {
+    signal,
+    onProgress: (done, all) => tell({ step: "Merging", share: done / Math.max(1, all) }),
+  });
+  // A lap typed in between is part of the state before.
+  if (newestStamp(before) !== newestStamp(here))
+    kept = await keepCopy(shelf, { ...copy, ...liveCounts(before), packed: await packRows(before, title) });
+  if (oldest !== undefined) await noteReceived(shelf, book.name, oldest);
+  return { what, rows: edits.length, mergedAt, copyId: kept.id };
+};
+
+/** The same logbook under a clock that stands still, so that the merge can be worked out again to take it back. */
+function frozen<B extends { readonly clock: () => number }>(book: B, at: number): B {
+  return { ...book, clock: () => at };
+}

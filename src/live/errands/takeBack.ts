@@ -1,0 +1,35 @@
+import { checkRows, mergeRows, packOf, takeBackMerge } from "#db";
+import type { Errand } from "./errand.ts";
+import { idsIn } from "./look.ts";
+import { readAgain } from "./readSource.ts";
+
+export interface TakeBack {
+  /** The file that was merged. */
+  readonly source: Blob;
+  readonly mergedAt: number;
+  readonly copyId: string;
+}
+
+export interface TakenBackWords {
+  readonly rows: number;
+  readonly skipped: readonly string[];
+}
+
+/** Takes a merge back, by the state kept from before it and the file itself. */
+export const takeBack: Errand<TakeBack, TakenBackWords> = async (
+  { source, mergedAt, copyId },
+  { book, shelf, tell, signal },
+) => {
+  tell({ step: "Reading the logbook as it was" });
+  const before = checkRows((await readAgain(await packOf(shelf, copyId))).tables).rows;
+  const file = checkRows((await readAgain(source)).tables, idsIn(before)).rows;
+  tell({ step: "Taking the merge back", share: 0 });
+  return takeBackMerge(
+    book,
+    { before, after: mergeRows(before, file, mergedAt) },
+    {
+      signal,
+      onProgress: (done, all) => tell({ step: "Taking the merge back", share: done / Math.max(1, all) }),
+    },
+  );
+};

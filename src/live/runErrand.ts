@@ -1,0 +1,34 @@
+import { LedgerFault, openLogbook, openShelf } from "#db";
+import { type ErrandDetails, type ErrandName, type ErrandResult, errands } from "./errands/errands.ts";
+import type { Surroundings } from "./openAtStart.ts";
+import type { Follow, SendOut } from "./sendOut.ts";
+
+/** Runs an errand here, by connections of its own to the logbook and the shelf. */
+export async function runErrand<E extends ErrandName>(
+  { clock, newId }: Pick<Surroundings, "clock" | "newId">,
+  logbook: string,
+  errand: E,
+  details: ErrandDetails<E>,
+  { onProgress, signal = new AbortController().signal }: Follow = {},
+): Promise<ErrandResult<E>> {
+  const shelf = await openShelf({ clock, newId });
+  try {
+    const book = await openLogbook({ name: logbook, clock, newId, expect: "old" });
+    const tell = (progress: Parameters<NonNullable<typeof onProgress>>[0]) => {
+      if (signal.aborted) throw new LedgerFault("cancelled", "Stopped; nothing was changed.");
+      onProgress?.(progress);
+    };
+    try {
+      return await errands[errand](details, { book, shelf, tell, signal });
+    } finally {
+      book.close();
+    }
+  } finally {
+    shelf.close();
+  }
+}
+
+/** Errands run on the spot, for tests. */
+export function sendHere(surroundings: Pick<Surroundings, "clock" | "newId">): SendOut {
+  return (logbook, errand, details, follow) => runErrand(surroundings, logbook, errand, details, follow);
+}

@@ -1,0 +1,94 @@
+import { createLogbook, deleteDatabase, LedgerFault, newLogbookName, replaceLogbook } from "#db";
+import { useDevice } from "#state/device.ts";
+import { useNotices } from "#state/notices.ts";
+import { useUndo } from "#state/undo.ts";
+import { useLogbook } from "./logbookContext.ts";
+import { mergeDeed } from "./mergeDeed.ts";
+import { type Errands, useErrand } from "./useErrand.ts";
+
+/** The three ways of a file into this browser, each whole or not at all. False when it failed or was stopped. */
+export interface Incoming extends Pick<Errands, "progress" | "stop"> {
+  /** Stores it as a logbook of its own and opens that. The one open before is left alone. */
+  readonly asNew: (source: Blob, title: string) => Promise<boolean>;
+  /** Merges it into the open logbook; one undo takes it back. */
+  readonly merge: (source: Blob, from: string) => Promise<boolean>;
+  /** Puts it in the place of the open logbook, which is kept on the shelf before. */
+  readonly replace: (source: Blob) => Promise<boolean>;
+}
+
+/** What can be done with a file that has been looked at. */
+export function useIncoming(): Incoming {
+  const { progress, send, stop } = useErrand();
+  const { shelf, book, entry, sendOut, openOther } = useLogbook();
+  const say = useNotices((notices) => notices.say);
+  const push = useUndo((list) => list.push);
+
+  const told = async (work: () => Promise<void>) => {
+    try {
+      await work();
+      return true;
+    } catch (error) {
+      if (!(error instanceof LedgerFault)) throw error;
+      say({ kind: "fault", text: error.message, actions: [] });
+      return false;
+    }
+  };
+
+  const stored = async (source: Blob, enter: (name: string) => Promise<void>) => {
+    const name = newLogbookName(shelf);
+    if ((await send("restore", { source, name })) === undefined) return false;
+    return told(async () => {
+      try {
+        await enter(name);
+      } catch (error) {
+        // A database that could not be entered in the list would be lost in the browser for ever.
+        await deleteDatabase(name);
+        throw error;
+      }
+    });
+  };
+
+  const asNew: Incoming["asNew"] = (source, title) =>
+    stored(source, async (name) => {
+      await createLogbook(shelf, { title, kind: "own", name });
+      openOther(name);
+      say({ kind: "done", text: `“${title}” is open. Your other logbooks are on Data.`, actions: [] });
+    });
+
+  const merge: Incoming["merge"] = async (source, from) => {
+    const done = await send("merge", { source, from, title: entry.title });
+    if (done === undefined) return false;
+    if (done.rows === 0) {
+      say({ kind: "done", text: "Nothing to merge: all of it is here already.", actions: [] });
+      return true;
+    }
+    const deed = mergeDeed({ sendOut, logbook: book.name, source, done });
+    push(deed);
+    const undo = { name: "Undo", run: () => void useUndo.getState().undo(deed) };
+    say({ kind: "done", text: `${done.what}. ${rowsInWords(done.rows)}.`, actions: [undo] });
+    return true;
+  };
+
+  const replace: Incoming["replace"] = async (source) => {
+    const kept = await send("keep", { title: entry.title, why: "replace" });
+    if (kept === undefined) return false;
+    const isIn = await stored(source, async (name) => {
+      await replaceLogbook(shelf, book.name, name);
+      openOther(name);
+    });
+    if (!isIn) return false;
+    forgetMarker(book.name);
+    const text = `“${entry.title}” is replaced. As it was before, it is kept under “Earlier states” for thirty days of use.`;
+    say({ kind: "done", text, actions: [] });
+    return told(() => deleteDatabase(book.name));
+  };
+  return { progress, stop, asNew, merge, replace };
+}
+
+const rowsInWords = (rows: number) =>
+  rows === 1 ? "One row added or changed" : `${rows} rows added or changed`;
+
+function forgetMarker(name: string): void {
+  const { markers, change } = useDevice.getState();
+  change({ markers: Object.fromEntries(Object.entries(markers).filter(([of]) => of !== name)) });
+}
