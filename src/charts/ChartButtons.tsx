@@ -1,12 +1,11 @@
 import { type RefObject, useState } from "react";
 import type { CalendarDate } from "#domain";
-import { fileName as safeName, saveFile } from "#files";
+import { fileName as safeName, saveFile, writeCsv } from "#files";
 import { Button } from "#ui/Button.tsx";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
 import { Notice } from "#ui/Notice.tsx";
 import styles from "./ChartFrame.module.css";
 import { type ChartTable, csvCells } from "./chartTable.ts";
-import { csvText } from "./csvText.ts";
 import { drawnPng } from "./drawnPng.ts";
 import { type DrawingWords, drawnSvg } from "./drawnSvg.ts";
 
@@ -53,7 +52,9 @@ export function ChartButtons(props: ChartButtonsProps) {
         <Button onClick={() => save("svg", () => new Blob([draw().text], { type: "image/svg+xml" }))}>
           SVG
         </Button>
-        <Button onClick={() => save("csv", () => new Blob([csvText(csvCells(table))], { type: "text/csv" }))}>
+        <Button
+          onClick={() => save("csv", () => new Blob([writeCsv(csvCells(table))], { type: "text/csv" }))}
+        >
           CSV
         </Button>
       </div>

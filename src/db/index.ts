@@ -4,9 +4,11 @@ export * from "./digests.ts";
 export * from "./drafts.ts";
 export { dump, rowCounts, salvage, type UnreadableRow } from "./dump.ts";
 export { type BothEdited, editedOnBoth } from "./editedOnBoth.ts";
+export { databasesThere, eraseDatabases } from "./eraseAll.ts";
 export * from "./fault.ts";
 export * from "./idMaker.ts";
 export * from "./keptCopies.ts";
+export type { ImportedSession } from "./importedSession.ts";
 export * from "./logbook.ts";
 export { countChanges, type MergeCounts, mergeRows } from "./merge.ts";
 export { type Merged, mergeInto, rowsIn, type TakenBack, takeBackMerge } from "./mergeInto.ts";
@@ -21,6 +23,7 @@ export * from "./reads/deleted.ts";
 export * from "./reads/pageOf.ts";
 export * from "./reads/rows.ts";
 export * from "./reads/sessions.ts";
+export { type ImportOutlook, importOutlook } from "./reads/sessionsThere.ts";
 export { type Twins, twins } from "./reads/twins.ts";
 export { type RestoreOptions, restoreAsNew } from "./restore.ts";
 export {
@@ -52,6 +55,7 @@ export {
 export * from "./writes/cornerReviews.ts";
 export { type GivenRun, giveRun } from "./writes/giveRun.ts";
 export { joinCars, joinCombos, joinLayouts, joinTracks, type Same } from "./writes/joinSame.ts";
+export { importLaps } from "./writes/importLaps.ts";
 export * from "./writes/laps.ts";
 export * from "./writes/moveLaps.ts";
 export * from "./writes/moveRun.ts";

@@ -7,6 +7,7 @@ import type { TableForm } from "./tableForm.ts";
 import type { TableAbout, TableLap, TableSettings, WholeTable } from "./tableLap.ts";
 import { readLapTimes } from "./tableLapTimes.ts";
 import { readRemarks } from "./tableRemarks.ts";
+import { readZone } from "./tableZone.ts";
 
 const longestName = 120;
 const sources: readonly LapSource[] = ["typed", "memory", "imported"];
@@ -30,7 +31,9 @@ export function readTableRow(
   const date = day?.date ?? whole.date;
   const car = name(cells, "car", whole.car);
   const track = name(cells, "track", whole.track);
-  const layout = cells.text("layout", "name of the layout", longestName)?.trim();
+  const layout = form.columns.includes("layout")
+    ? (cells.text("layout", "name of the layout", longestName)?.trim() ?? "")
+    : undefined;
   const zone = cells.take("zone", readZone)?.zone;
   const [session, run, place] = [
     cells.whole("session", "session number"),
@@ -81,25 +84,6 @@ function apart(
   const comma = track.indexOf(",");
   if (layout !== undefined || comma < 1) return { track, layout: layout ?? "" };
   return { track: track.slice(0, comma).trim(), layout: track.slice(comma + 1).trim() };
-}
-
-function readZone(cell: string): Reading<{ zone: string }> {
-  const isShaped = /^[A-Za-z][\w+\-/]{1,60}$/.test(cell);
-  try {
-    if (isShaped)
-      return { ok: true, zone: new Intl.DateTimeFormat("en", { timeZone: cell }).resolvedOptions().timeZone };
-  } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
-  }
-  return {
-    ok: false,
-    problem: {
-      at: 0,
-      length: cell.length,
-      wrong: "The time zone is not known here.",
-      right: "Write it as Europe/Berlin.",
-    },
-  };
 }
 
 function settingsOf(cells: TableCells, decimal: string): TableSettings {

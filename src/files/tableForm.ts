@@ -55,7 +55,11 @@ export function readTable(text: string, said: Partial<TableForm>, known: KnownNa
   const columns = guessed.map((kind, index) => said.columns?.[index] ?? kind);
   const cellsIn = (fits: (kind: ColumnKind) => boolean) =>
     columns.flatMap((kind, index) => (fits(kind) ? cellsOf({ rows }, index) : []));
-  const times = guessTimeForm(cellsIn((kind) => kind === "time" || sectorOf(kind) !== undefined));
+  const isTime = (kind: ColumnKind) => kind === "time" || sectorOf(kind) !== undefined;
+  const times = guessTimeForm(
+    cellsIn(isTime),
+    cellsIn((kind) => kind === "fuel"),
+  );
   const form: TableForm = {
     delimiter,
     hasHeader,

@@ -61,13 +61,19 @@ export function looksLikeTime(cell: string): boolean {
   return /[:.,'’′]/.test(text) && /^\d/.test(text) && readTime(text.replace(/([.,]\d{3})0+$/, "$1")).ok;
 }
 
-/** The form in which most of these times are written. */
-export function guessTimeForm(cells: readonly string[]): TimeForm {
-  const times = cells.map((cell) => cell.trim()).filter((cell) => /^\d/.test(cell));
-  const count = (shape: RegExp) => times.filter((cell) => shape.test(cell)).length;
-  const long = count(/^\d{4,}$/);
+/**
+ * The form in which most of these times are written.
+ * @param others cells of other figures, which have the same decimal sign
+ */
+export function guessTimeForm(cells: readonly string[], others: readonly string[] = []): TimeForm {
+  const figures = (all: readonly string[]) =>
+    all.map((cell) => cell.trim()).filter((cell) => /^\d/.test(cell));
+  const times = figures(cells);
+  const count = (all: readonly string[], shape: RegExp) => all.filter((cell) => shape.test(cell)).length;
+  const long = count(times, /^\d{4,}$/);
+  const both = [...times, ...figures(others)];
   return {
-    decimal: count(/,\d+$/) > count(/\.\d+$/) ? "," : ".",
+    decimal: count(both, /,\d+$/) > count(both, /\.\d+$/) ? "," : ".",
     wholeNumbers: long > 0 && long >= times.length / 2 ? "milliseconds" : "seconds",
   };
 }

@@ -35,14 +35,23 @@ export async function liveRows<T extends TableName>(writer: Writer, table: T): P
 /** Makes a combo, and its car, track and layout where they are new; one that is there is found again. */
 export function addCombo(book: Logbook, combo: NewCombo): Promise<Change & { readonly comboId: Id }> {
   return write(book, "Combo not stored", async (writer) => {
-    const carId = await carOrTrack(writer, "cars", combo.car);
-    const trackId = await carOrTrack(writer, "tracks", combo.track);
-    const layoutId = await layoutOf(writer, trackId, combo);
-    const isSame = (row: Combo) => row.carId === carId && row.layoutId === layoutId;
-    const known = (await liveRows(writer, "combos")).find(isSame);
-    const { id: comboId } = known ?? (await writer.add("combos", { carId, layoutId }));
-    return { ...changeOf(writer, known ? "Combo already there" : "Combo added"), comboId };
+    const { comboId, isNew } = await comboNamed(writer, combo);
+    return { ...changeOf(writer, isNew ? "Combo added" : "Combo already there"), comboId };
   });
+}
+
+/** The combo that these names mean, made inside a write where it is new. */
+export async function comboNamed(
+  writer: Writer,
+  combo: NewCombo,
+): Promise<{ readonly comboId: Id; readonly isNew: boolean }> {
+  const carId = await carOrTrack(writer, "cars", combo.car);
+  const trackId = await carOrTrack(writer, "tracks", combo.track);
+  const layoutId = await layoutOf(writer, trackId, combo);
+  const isSame = (row: Combo) => row.carId === carId && row.layoutId === layoutId;
+  const known = (await liveRows(writer, "combos")).find(isSame);
+  const { id: comboId } = known ?? (await writer.add("combos", { carId, layoutId }));
+  return { comboId, isNew: known === undefined };
 }
 
 async function carOrTrack(writer: Writer, table: "cars" | "tracks", named: Named): Promise<Id> {

@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { readLaps, readTable, readText, type TableForm } from "#files";
+import { type KnownNames, readLaps, readTable, readText, type TableForm } from "#files";
 
-const known = { cars: [], tracks: [] };
+const known: KnownNames = { cars: [], tracks: [] };
 
 async function tableIn(file: string, said: Partial<TableForm> = {}, names = known) {
   const bytes = Uint8Array.from(readFileSync(`test/fixtures/tables/${file}`));

@@ -1,0 +1,66 @@
+import { type CalendarDate, type Id, lapsInOrder, sameName } from "#domain";
+import { type ImportedSession, newPart, type SessionThere } from "../importedSession.ts";
+import type { ReadOnlyLogbook } from "../logbook.ts";
+import { combosWithNames } from "./combos.ts";
+import { runsOfSession, sessionsOfCombo } from "./sessions.ts";
+
+/** The sessions of a combo on a date with their laps, guests' laps too. */
+export async function sessionsThere(
+  book: ReadOnlyLogbook,
+  comboId: Id,
+  date: CalendarDate,
+): Promise<SessionThere[]> {
+  const sessions = (await sessionsOfCombo(book, comboId)).filter((session) => session.date === date);
+  return Promise.all(
+    sessions.map(async ({ id }) => ({ id, laps: (await runsOfSession(book, id)).flatMap(lapsInOrder) })),
+  );
+}
+
+export interface ImportOutlook {
+  /** Laps that are there already, by the id of the imported session. */
+  readonly known: ReadonlyMap<Id, number>;
+  /** Names that would be made. */
+  readonly newCars: readonly string[];
+  readonly newTracks: readonly string[];
+}
+
+/** What importing these sessions would find there and make anew. Reads the sessions of their combos only. */
+export async function importOutlook(
+  book: ReadOnlyLogbook,
+  sessions: readonly ImportedSession[],
+): Promise<ImportOutlook> {
+  const combos = await combosWithNames(book);
+  const [cars, tracks] = await Promise.all([book.tables.cars.toArray(), book.tables.tracks.toArray()]);
+  const known = new Map<Id, number>();
+  for (const session of sessions) {
+    const combo = combos.find(
+      ({ car, track, layout }) =>
+        sameName(car.name, session.car) &&
+        sameName(track.name, session.track) &&
+        sameName(layout.name, session.layout),
+    );
+    if (combo === undefined) continue;
+    const part = newPart(session, await sessionsThere(book, combo.combo.id, session.date));
+    if (part.known > 0) known.set(session.id, part.known);
+  }
+  const missing = (
+    names: readonly string[],
+    rows: readonly { readonly name: string; readonly deletedAt?: number }[],
+  ) =>
+    names.filter(
+      (name, index) =>
+        names.findIndex((other) => sameName(other, name)) === index &&
+        !rows.some((row) => row.deletedAt === undefined && sameName(row.name, name)),
+    );
+  return {
+    known,
+    newCars: missing(
+      sessions.map(({ car }) => car),
+      cars,
+    ),
+    newTracks: missing(
+      sessions.map(({ track }) => track),
+      tracks,
+    ),
+  };
+}

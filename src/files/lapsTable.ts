@@ -1,0 +1,96 @@
+import { type AllRows, formatLapTime } from "#domain";
+import { type CsvTable, type ExportRun, type ExportSession, exportSessions, startOf } from "./exportRows.ts";
+import { writeRemarks } from "./tableRemarks.ts";
+import type { CsvCell } from "./writeCsv.ts";
+
+const head = [
+  "date",
+  "time of day",
+  "time zone",
+  "car",
+  "track",
+  "layout",
+  "session",
+  "run",
+  "lap",
+  "lap time",
+  "seconds",
+  "remarks",
+  "note",
+  "known by",
+  "not best",
+  "kind",
+  "effort",
+  "surface",
+  "tyres",
+  "fuel litres",
+  "set-up",
+  "assists",
+  "guest",
+  "run note",
+  "focus",
+  "conditions",
+  "session note",
+] as const;
+
+/**
+ * Every lap that is not deleted, one a row, oldest session first. Imported again it gives the same laps. `lap time` has
+ * the decimals that are known; "no time" stands where there is none.
+ */
+export function lapsTable(rows: AllRows): CsvTable {
+  const sessions = exportSessions(rows);
+  const laps = sessions.flatMap(({ runs }) => runs.flatMap((run) => run.laps));
+  const sectors = laps.reduce((most, lap) => Math.max(most, lap.sectors?.length ?? 0), 0);
+  const sectorHeads = Array.from({ length: sectors }, (_, index) => `sector ${index + 1}`);
+  return [
+    [...head, ...sectorHeads],
+    ...sessions.flatMap((session) =>
+      session.runs.flatMap((run, index) => lapRows(session, run, index + 1, sectors)),
+    ),
+  ];
+}
+
+function lapRows(all: ExportSession, { run, laps }: ExportRun, number: number, sectors: number): CsvCell[][] {
+  const { session, ofTheDay, car, track, layout } = all;
+  const { date, clock } = startOf(session);
+  const { kind, effort, surface, tyres = "", fuelLitres = "", setup = "", assists = "", guest, note } = run;
+  return laps.map((lap, index) => [
+    { figures: date },
+    { figures: clock },
+    session.zone,
+    car.name,
+    track.name,
+    layout.name,
+    ofTheDay,
+    number,
+    index + 1,
+    lap.ms === undefined ? "no time" : { figures: formatLapTime(lap.ms, lap.decimals) },
+    lap.ms === undefined ? "" : { figures: (lap.ms / 1000).toFixed(lap.decimals) },
+    writeRemarks(lap.remarks),
+    lap.note ?? "",
+    lap.source,
+    lap.isNotBest === true ? "yes" : "",
+    kind,
+    effort,
+    surface,
+    tyres,
+    fuelLitres,
+    setup,
+    assists,
+    guest === "" ? "yes" : (guest ?? ""),
+    note,
+    session.focus,
+    session.conditions ?? "",
+    session.note,
+    ...Array.from({ length: sectors }, (_, place) =>
+      sectorCell(lap.ms === undefined ? undefined : lap.sectors?.[place]),
+    ),
+  ]);
+}
+
+/** A sector with no more digits than it needs, so that its sum is not checked more closely than it was known. */
+function sectorCell(ms: number | undefined): CsvCell {
+  if (ms === undefined) return "";
+  const decimals = [0, 1, 2].find((count) => ms % 10 ** (3 - count) === 0) ?? 3;
+  return { figures: formatLapTime(ms, decimals) };
+}
