@@ -12,8 +12,9 @@ export function useMarker(): void {
   const { lastBackupAt } = useShelvedNow();
   useEffect(() => {
     const note = async () => {
-      if (book.status.get().kind !== "ok") return;
-      const sessions = await sessionCount(book);
+      const sessions = await sessionCount(book).catch(() => undefined);
+      // A logbook that has been closed or lost keeps the marker of its last good state.
+      if (sessions === undefined || book.status.get().kind !== "ok") return;
       const { markers, change } = useDevice.getState();
       change({
         markers: {
