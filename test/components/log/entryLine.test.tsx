@@ -1,0 +1,155 @@
+import { fireEvent, screen, waitFor, within } from "@testing-library/react";
+import { afterEach, describe, expect, it } from "vitest";
+import { failingStore } from "../../support/failingStore.ts";
+import { entryField, lapRows, openWith, pauseToRead, renderLog } from "../../support/logPage.tsx";
+
+const entry = () => within(screen.getByRole("region", { name: "Entry" }));
+const three = [84_900, 84_700, 84_800];
+const threeLaps = () => renderLog((book) => openWith(book, three));
+const lap = (number: number) => screen.findByRole("button", { name: new RegExp(`^Edit lap ${number}:`) });
+
+describe("the entry line", () => {
+  it("shows at every key what the text becomes, and Enter stores exactly that", async () => {
+    const { user } = await threeLaps();
+    const field = await entryField();
+    expect(entry().getByText("4800 is enough for 1:24.800")).toBeVisible();
+    await user.type(field, "4912");
+    expect(entry().getByText("1:24.912")).toBeVisible();
+    expect(entry().getByText("lap 4 · 0.212 s off PB")).toBeVisible();
+    await user.clear(field);
+    await user.type(field, "24912 f@5");
+    expect(entry().getByText("lap 4 · 0.212 s off PB · off, corner 5")).toBeVisible();
+    await user.keyboard("{Enter}");
+    expect(field).toHaveValue("");
+    expect(field).toHaveFocus();
+    expect(await lap(4)).toHaveTextContent("1:24.912");
+    expect(lapRows(1)[3]).toContain("off, corner 5");
+    expect(screen.getByLabelText("Lap 5")).toBe(field);
+  });
+
+  it("takes the focus back after Add, for the next lap", async () => {
+    const { user } = await threeLaps();
+    const field = await entryField();
+    await user.type(field, "4912");
+    await user.click(entry().getByRole("button", { name: "Add" }));
+    await lap(4);
+    expect(field).toHaveFocus();
+  });
+
+  it("leaves the focus with someone who pressed Tab", async () => {
+    const { user } = await threeLaps();
+    const field = await entryField();
+    await user.type(field, "4912{Enter}");
+    await user.tab();
+    await lap(4);
+    expect(field).not.toHaveFocus();
+  });
+
+  it("keeps a text it cannot read and says what would be right", async () => {
+    const { user } = await threeLaps();
+    const field = await entryField();
+    await user.type(field, "912{Enter}");
+    expect(field).toHaveValue("912");
+    expect(field).toBeInvalid();
+    expect(field).toHaveAccessibleDescription(/Three digits alone/);
+    expect(screen.getAllByRole("row")).toHaveLength(4);
+  });
+
+  it("asks for a second, separate Enter before a surprising PB; a held key is not one", async () => {
+    const { user } = await threeLaps();
+    const field = await entryField();
+    await user.type(field, "1:20.000{Enter}");
+    expect(entry().getByRole("alert")).toHaveTextContent(/Enter again if it is right/);
+    fireEvent.keyDown(field, { key: "Enter", repeat: true });
+    await user.keyboard("{Enter}");
+    expect(field).toHaveValue("1:20.000");
+    await pauseToRead();
+    await user.keyboard("{Enter}");
+    expect(await lap(4)).toHaveTextContent("1:20.000");
+    expect(lapRows(1)[3]).toContain("PB");
+  });
+
+  it("asks again when the same lap comes twice within a second", async () => {
+    const { user } = await threeLaps();
+    const field = await entryField();
+    await user.type(field, "4912{Enter}");
+    await user.type(field, "4912{Enter}");
+    expect(entry().getByRole("alert")).toHaveTextContent("The same lap again?");
+    expect(field).toHaveValue("4912");
+  });
+
+  it("announces a stored lap and a new PB once, and not again when another lap is edited", async () => {
+    const { user } = await threeLaps();
+    await user.type(await entryField(), "1:24.600{Enter}");
+    await lap(4);
+    const said = await entry().findByText("Lap 4 stored, 1:24.600, a new PB");
+    await user.click(await lap(3));
+    await user.type(await screen.findByRole("textbox", { name: "Lap 3" }), "c{Enter}");
+    await waitFor(() => expect(lapRows(1)[2]).toContain("cut"));
+    expect(said).toHaveTextContent("Lap 4 stored, 1:24.600, a new PB");
+    await user.click(await lap(4));
+    await user.click(await screen.findByRole("button", { name: "Delete" }));
+    await waitFor(() => expect(lapRows(1)).toHaveLength(3));
+    expect(entry().queryByText(/^Lap 3 stored/)).not.toBeInTheDocument();
+  });
+
+  it("keeps a half-typed line over a reload", async () => {
+    const { user, reload } = await threeLaps();
+    await user.type(await entryField(), "1:24.9 / wide a");
+    reload();
+    await waitFor(async () => expect(await entryField()).toHaveValue("1:24.9 / wide a"));
+  });
+});
+
+describe("a lap that could not be stored", () => {
+  let fault: ReturnType<typeof failingStore> | undefined;
+  afterEach(() => fault?.mend());
+
+  it("stays on the page with its text until it is tried again", async () => {
+    const { user } = await threeLaps();
+    const field = await entryField();
+    await user.type(field, "4912");
+    await pauseToRead();
+    // The first two storing calls keep the line as a draft; the third writes the run.
+    fault = failingStore(3);
+    await user.keyboard("{Enter}");
+    const alert = await screen.findByText("Not stored: 4912.");
+    expect(fault.fired()).toBe(true);
+    expect(screen.getAllByRole("row")).toHaveLength(4);
+    fault.mend();
+    await user.type(field, "5");
+    expect(screen.queryByRole("button", { name: "Put it back in the field" })).not.toBeInTheDocument();
+    await user.clear(field);
+    expect(screen.getByRole("button", { name: "Put it back in the field" })).toBeVisible();
+    await user.click(screen.getByRole("button", { name: "Try again" }));
+    expect(await lap(4)).toHaveTextContent("1:24.912");
+    await waitFor(() => expect(alert).not.toBeInTheDocument());
+  });
+});
+
+describe("several lines pasted", () => {
+  it("are shown with what each was read as, and only then stored, all of them taken back by Undo", async () => {
+    const { user } = await threeLaps();
+    await user.click(await entryField());
+    await user.paste("1:24.951\nnot a lap\n24866 c\n");
+    const dialog = await screen.findByRole("dialog", { name: "2 laps, 1 not read" });
+    expect(within(dialog).getByText("not a lap")).toBeVisible();
+    expect(within(dialog).getByText("1:24.866")).toBeVisible();
+    expect(screen.queryByRole("button", { name: /^Edit lap 4/ })).not.toBeInTheDocument();
+    await user.click(within(dialog).getByRole("button", { name: "Add 2 laps" }));
+    await lap(5);
+    await user.click(screen.getByRole("button", { name: "Undo" }));
+    await waitFor(() => expect(lapRows(1)).toHaveLength(3));
+  });
+
+  it("wait where the driver decides later", async () => {
+    const { user } = await threeLaps();
+    await user.click(await entryField());
+    await user.paste("1:24.951\n4866\n");
+    await user.click(await screen.findByRole("button", { name: "Decide later" }));
+    expect(screen.getByText("A pasted block is waiting.")).toBeVisible();
+    await user.click(screen.getByRole("button", { name: "Discard" }));
+    expect(screen.queryByText("A pasted block is waiting.")).not.toBeInTheDocument();
+    expect(lapRows(1)).toHaveLength(3);
+  });
+});

@@ -1,0 +1,118 @@
+import { screen, waitFor, within } from "@testing-library/react";
+import { describe, expect, it } from "vitest";
+import { addCombo, type Logbook } from "#db";
+import { addSessions } from "../../support/addSessions.ts";
+import { aCombo, entryField, renderLog } from "../../support/logPage.tsx";
+
+const car = () => screen.findByRole("combobox", { name: "Car" });
+const track = () => screen.getByRole("combobox", { name: "Track layout" });
+const start = () => screen.getByRole("button", { name: "Start the session" });
+
+async function twoCombos(book: Logbook) {
+  const comboId = await aCombo(book);
+  const other = await addCombo(book, { car: { name: "GT trainer" }, track: { name: "Cold Ash Hill" } });
+  await addSessions(book, comboId, [{ date: "2026-11-03", laps: [84_000] }]);
+  await addSessions(book, other.comboId, [
+    { date: "2026-11-10", laps: [91_000], note: "Brake earlier for corner 5" },
+  ]);
+}
+
+describe("starting a session", () => {
+  it("takes two fields, makes what is new, and stands ready for the first lap", async () => {
+    const { user } = await renderLog();
+    await user.type(await car(), "Club hatch");
+    await user.type(track(), "Marlow Fen");
+    await user.click(start());
+    expect(await screen.findByRole("heading", { name: "Marlow Fen · Club hatch" })).toBeVisible();
+    expect(await entryField()).toHaveFocus();
+    expect(screen.getByLabelText("Lap 1")).toHaveFocus();
+    expect(window.location.hash).toMatch(/^#\/log\/[0-9a-f-]{36}$/);
+  });
+
+  it("offers the combo driven last and the note left for it", async () => {
+    await renderLog(twoCombos);
+    expect(await car()).toHaveValue("GT trainer");
+    expect(track()).toHaveValue("Cold Ash Hill");
+    expect(await screen.findByText("Brake earlier for corner 5")).toBeVisible();
+  });
+
+  it("takes a name that differs in case, accents or spaces for the old one", async () => {
+    const { user } = await renderLog(twoCombos);
+    await user.clear(await car());
+    await user.type(await car(), "club  hátch");
+    await user.clear(track());
+    await user.type(track(), "MARLOW FEN");
+    await user.click(start());
+    expect(await screen.findByRole("heading", { name: "Marlow Fen · Club hatch" })).toBeVisible();
+  });
+
+  it("leaves a field empty that the driver emptied", async () => {
+    const { user } = await renderLog(twoCombos);
+    await user.clear(await car());
+    await user.clear(track());
+    expect(await car()).toHaveValue("");
+    expect(track()).toHaveValue("");
+  });
+
+  it("says at the field what is missing, and takes the focus there", async () => {
+    const { user } = await renderLog();
+    await user.type(await car(), "Club hatch");
+    await user.click(start());
+    expect(track()).toHaveAccessibleDescription(/The track layout needs a name/);
+    await waitFor(() => expect(track()).toHaveFocus());
+    expect(await car()).toHaveValue("Club hatch");
+  });
+
+  it("says what is wrong with the target and the date, and what would be right", async () => {
+    const { user } = await renderLog(twoCombos);
+    await car();
+    await user.click(screen.getByRole("button", { name: /^Focus, target/ }));
+    await user.type(screen.getByLabelText("Target of the day"), "912");
+    await user.type(screen.getByLabelText("Date, if it was not today"), "2026-12-24");
+    await user.click(start());
+    expect(screen.getByLabelText("Target of the day")).toHaveAccessibleDescription(/Three digits alone/);
+    expect(screen.getByLabelText("Date, if it was not today")).toHaveAccessibleDescription(
+      /2026-12-24 has not come yet.*up to 2026-11-25/,
+    );
+  });
+
+  it("keeps what was typed over a reload", async () => {
+    const { user, reload } = await renderLog();
+    await user.type(await car(), "Club ha");
+    reload();
+    await waitFor(async () => expect(await car()).toHaveValue("Club ha"));
+  });
+
+  it("carries focus, target and conditions into the session's head", async () => {
+    const { user } = await renderLog(twoCombos);
+    await car();
+    await user.click(screen.getByRole("button", { name: /^Focus, target/ }));
+    await user.selectOptions(screen.getByLabelText("Focus"), "braking");
+    await user.type(screen.getByLabelText("Target of the day"), "1:31.000");
+    await user.type(screen.getByLabelText("Conditions"), "hot track");
+    await user.click(start());
+    const about = await screen.findByText(/focus: braking/);
+    expect(about).toHaveTextContent("target of the day 1:31.000");
+    expect(about).toHaveTextContent("hot track");
+  });
+
+  it("enters a session afterwards under its own date", async () => {
+    const { user } = await renderLog(twoCombos);
+    await car();
+    await user.click(screen.getByRole("button", { name: /^Focus, target/ }));
+    await user.type(screen.getByLabelText("Date, if it was not today"), "2026-11-20");
+    await user.click(start());
+    expect(await screen.findByText("Friday 20 November")).toBeVisible();
+  });
+
+  it("greets with the note left for this combo until the first lap is written", async () => {
+    const { user } = await renderLog(twoCombos);
+    await car();
+    await user.click(start());
+    const note = await screen.findByRole("region", { name: "Your note from last time" });
+    expect(within(note).getByText("Brake earlier for corner 5")).toBeVisible();
+    await user.type(await entryField(), "1:31.000{Enter}");
+    await screen.findByRole("button", { name: /^Edit lap 1/ });
+    expect(note).not.toBeInTheDocument();
+  });
+});
