@@ -1,13 +1,17 @@
 import { useEffect } from "react";
 import { type Ask, LogbookProvider, type Opened, type SendOut, type Surroundings } from "#live";
 import { useDevice } from "#state/device.ts";
+import { useErasing } from "#state/erasing.ts";
 import styles from "./App.module.css";
+import { BackupNotice } from "./BackupNotice.tsx";
 import { Bar } from "./Bar.tsx";
+import { Erasing } from "./Erasing.tsx";
 import { FaultPage } from "./FaultPage.tsx";
 import { Notices } from "./Notices.tsx";
 import { Screen } from "./Screen.tsx";
 import { StatusNotice } from "./StatusNotice.tsx";
 import { UpdateNotice } from "./UpdateNotice.tsx";
+import { useAfterSession } from "./useAfterSession.ts";
 import { useChores } from "./useChores.ts";
 import { useClockWatch } from "./useClockWatch.ts";
 import { useKeys } from "./useKeys.ts";
@@ -29,6 +33,8 @@ export function App({ opening, surroundings, ask, sendOut }: AppProps) {
     else document.documentElement.dataset["theme"] = theme;
   }, [theme]);
 
+  const isErasing = useErasing(({ isAsked }) => isAsked);
+  if (isErasing) return <Erasing />;
   return (
     <LogbookProvider
       opening={opening}
@@ -47,6 +53,7 @@ function Shell() {
   useKeys();
   useMarker();
   useChores();
+  useAfterSession();
   useClockWatch();
   return (
     <>
@@ -56,6 +63,7 @@ function Shell() {
       <Bar />
       <StatusNotice />
       <UpdateNotice />
+      <BackupNotice />
       <main id="main" tabIndex={-1} className={styles["main"]}>
         <Screen />
       </main>

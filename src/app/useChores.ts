@@ -1,24 +1,40 @@
 import { useEffect } from "react";
+import { LedgerFault } from "#db";
 import { useLogbook } from "#live";
 import { useNotices } from "#state/notices.ts";
+import { purgeOnceADay } from "./purgeOnceADay.ts";
 
 /** Chores wait until the page has been drawn and the first laps can be typed. */
 const restMs = 1500;
 
-/** What the app does by itself after opening: figures of sessions that were restored or merged are worked out. */
+/** What can wait longest: it reads every run. */
+const longRestMs = 60_000;
+
+/**
+ * What the app does by itself after opening: figures of sessions that were restored or merged are worked out, and what
+ * was deleted long ago is removed for good.
+ */
 export function useChores(): void {
-  const { book, ask } = useLogbook();
+  const open = useLogbook();
   const say = useNotices((notices) => notices.say);
   useEffect(() => {
-    const clock = setTimeout(() => {
+    const { book, ask, surroundings } = open;
+    const tell = (text: string) => say({ kind: "fault", text, actions: [] });
+    const freshen = setTimeout(() => {
       ask(book, "freshen", null).catch((fault: Error) =>
-        say({
-          kind: "fault",
-          text: `Figures of old sessions were not renewed: ${fault.message}`,
-          actions: [],
-        }),
+        tell(`Figures of old sessions were not renewed: ${fault.message}`),
       );
     }, restMs);
-    return () => clearTimeout(clock);
-  }, [book, ask, say]);
+    const purge = setTimeout(() => {
+      if (book.status.get().kind !== "ok") return;
+      purgeOnceADay(open, surroundings).catch((fault: unknown) => {
+        if (!(fault instanceof LedgerFault)) throw fault;
+        tell(fault.message);
+      });
+    }, longRestMs);
+    return () => {
+      clearTimeout(freshen);
+      clearTimeout(purge);
+    };
+  }, [open, say]);
 }

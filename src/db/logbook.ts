@@ -126,14 +126,29 @@ function guard(database: Dexie, status: ReturnType<typeof makeStatus>, wasThere:
     () => {
       isKnown = true;
       database.backendDB().addEventListener("close", () => {
-        // Dexie hears of it too; once it has closed, opening again tells whether the logbook is still there.
-        Promise.resolve()
-          .then(() => database.open())
-          .catch(() => {
-            if (status.get().kind === "ok") stop("closed");
-          });
+        comeBack(database).then(
+          (isBack) => isBack || stop("gone"),
+          () => status.get().kind === "ok" && stop("closed"),
+        );
       });
     },
     true,
   );
+}
+
+/** While the browser is clearing a store, asking for it fails at first. */
+const triesAfterLoss = 10;
+const betweenTriesMs = 100;
+
+/** Opens a database again whose connection was lost; false when it is no longer there. Makes nothing anew. */
+async function comeBack(database: Dexie, triesLeft = triesAfterLoss): Promise<boolean> {
+  try {
+    if ((await nativeVersion(database.name)) === undefined) return false;
+    await database.open();
+    return true;
+  } catch (error) {
+    if (triesLeft <= 1) throw error;
+    await new Promise((resolve) => setTimeout(resolve, betweenTriesMs));
+    return comeBack(database, triesLeft - 1);
+  }
 }

@@ -3,6 +3,7 @@ export { digestMaker } from "./digestMaker.ts";
 export type { Progress } from "./errands/errand.ts";
 export type { Held, Listed, Preview } from "./errands/look.ts";
 export type { PartMade } from "./errands/part.ts";
+export { followRows } from "./followRows.ts";
 export type { FoundLap, FoundSession, SearchResult } from "./jobs/search.ts";
 export type { Statement } from "./jobs/statement.ts";
 export { type Asked, LogbookProvider } from "./LogbookProvider.tsx";
@@ -11,6 +12,7 @@ export { browserSurroundings, type Opened, openAtStart, type Surroundings } from
 export { sendHere } from "./runErrand.ts";
 export { saveBackup, saveHeldRows } from "./saveBackup.ts";
 export { type SendOut, sendToWorker } from "./sendOut.ts";
+export { useBackupFolder, useKeptCopies } from "./useBackupFolder.ts";
 export { type DrivenCombo, useCombos } from "./useCombos.ts";
 export { type Draft, useDraft } from "./useDraft.ts";
 export { type Errands, useErrand } from "./useErrand.ts";

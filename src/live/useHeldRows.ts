@@ -1,7 +1,7 @@
-import { liveQuery } from "dexie";
 import { type RefObject, useEffect, useRef } from "react";
 import { type ReadOnlyLogbook, runsOfSession, sessionsOpen } from "#db";
 import { type AllRows, noRows } from "#domain";
+import { followRows } from "./followRows.ts";
 import { useLogbook } from "./logbookContext.ts";
 
 /** Tables small enough to be held whole. */
@@ -19,18 +19,12 @@ export function useHeldRows(): RefObject<AllRows> {
   const held = useRef<AllRows>(noRows);
   useEffect(() => {
     held.current = noRows;
-    const follow = (read: () => Promise<Partial<AllRows>>) =>
-      liveQuery(read).subscribe({
-        next: (rows) => {
-          if (book.status.get().kind === "ok") held.current = { ...held.current, ...rows };
-        },
-        // The logbook is gone or closed: what was read before is what is held.
-        error: () => undefined,
-      });
+    const hold = (rows: Partial<AllRows>) => {
+      if (book.status.get().kind === "ok") held.current = { ...held.current, ...rows };
+    };
     let ends: (() => void)[] = [];
     const clock = setTimeout(() => {
-      const followed = [follow(() => readSmall(book)), follow(() => readOpenSession(book))];
-      ends = followed.map((subscription) => () => subscription.unsubscribe());
+      ends = [followRows(() => readSmall(book), hold), followRows(() => readOpenSession(book), hold)];
     }, restMs);
     return () => {
       clearTimeout(clock);

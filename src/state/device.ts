@@ -1,4 +1,5 @@
 import { create } from "zustand";
+import type { MatchedTable } from "./matchedTables.ts";
 
 export type Theme = "system" | "light" | "dark";
 
@@ -15,6 +16,8 @@ export interface Device {
   readonly markers: Readonly<Record<string, Marker>>;
   /** The browser's answer when asked to keep the data for good. */
   readonly askedToPersist?: boolean;
+  /** How imported tables were matched, the last one first. */
+  readonly tables?: readonly MatchedTable[];
 }
 
 export interface Marker {
@@ -40,6 +43,16 @@ export const useDevice = create<DeviceStore>((set, get) => ({
     set({ isStored: write(device) });
   },
 }));
+
+/** Removes the choices of this device from local storage; false when the browser does not let it. */
+export function forgetDevice(): boolean {
+  try {
+    window.localStorage.removeItem(key);
+    return window.localStorage.getItem(key) === null;
+  } catch {
+    return false;
+  }
+}
 
 function read(): Device & { isStored: boolean } {
   try {

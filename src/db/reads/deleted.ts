@@ -1,14 +1,25 @@
-import { type Id, type Lap, type Run, type Session, type TableName, tableNames } from "#domain";
+import {
+  comboName,
+  type Id,
+  type Lap,
+  type Run,
+  type Session,
+  type TableName,
+  type Tables,
+  tableNames,
+} from "#domain";
 import type { ReadOnlyLogbook } from "../logbook.ts";
 import { isLive } from "./ranges.ts";
 
 /** A deleted row that can be brought back. */
-export interface DeletedRow {
-  readonly table: TableName;
-  readonly id: Id;
-  readonly deletedAt: number;
-  readonly row: Session | Run | { readonly id: Id };
-}
+export type DeletedRow = {
+  readonly [T in TableName]: {
+    readonly table: T;
+    readonly id: Id;
+    readonly deletedAt: number;
+    readonly row: Tables[T];
+  };
+}[TableName];
 
 /** Deleted rows of every table, the last deleted first. For the Data place: small tables are read whole. */
 export async function deletedRows(book: ReadOnlyLogbook): Promise<DeletedRow[]> {
@@ -19,7 +30,9 @@ export async function deletedRows(book: ReadOnlyLogbook): Promise<DeletedRow[]> 
           ? await book.tables[table].orderBy("deletedAt").toArray()
           : await book.tables[table].toArray();
       return rows.flatMap((row) =>
-        row.deletedAt === undefined ? [] : [{ table, id: row.id, deletedAt: row.deletedAt, row }],
+        row.deletedAt === undefined
+          ? []
+          : [{ table, id: row.id, deletedAt: row.deletedAt, row } as DeletedRow],
       );
     }),
   );
@@ -33,9 +46,43 @@ export function deletedLaps(runs: readonly Run[]): { readonly runId: Id; readonl
     .sort((a, b) => (b.lap.deletedAt ?? 0) - (a.lap.deletedAt ?? 0));
 }
 
+/** Runs that are not deleted and hold deleted laps. Reads every run once, so it is for when it is asked for. */
+export function runsWithDeletedLaps(book: ReadOnlyLogbook): Promise<Run[]> {
+  return book.tables.runs
+    .toCollection()
+    .filter((run) => isLive(run) && run.laps.some((lap) => !isLive(lap)))
+    .toArray();
+}
+
 /** Runs that are not deleted under a session that is, which only a merge can make. Reads deleted sessions' runs only. */
 export async function strandedRuns(book: ReadOnlyLogbook): Promise<Run[]> {
   const sessions = await book.tables.sessions.orderBy("deletedAt").primaryKeys();
   const runs = await book.tables.runs.where("sessionId").anyOf(sessions).toArray();
   return runs.filter(isLive);
+}
+
+/** What names a deleted row: every combo's name, and the sessions of these runs, deleted ones too. */
+export async function namesOfDeleted(
+  book: ReadOnlyLogbook,
+  runs: readonly Run[],
+): Promise<{ readonly combos: ReadonlyMap<Id, string>; readonly sessions: ReadonlyMap<Id, Session> }> {
+  const { cars, tracks, layouts, combos } = book.tables;
+  const sessionIds = [...new Set(runs.map(({ sessionId }) => sessionId))];
+  const [carRows, trackRows, layoutRows, comboRows, sessionRows] = await Promise.all([
+    cars.toArray(),
+    tracks.toArray(),
+    layouts.toArray(),
+    combos.toArray(),
+    book.tables.sessions.bulkGet(sessionIds),
+  ]);
+  const none = { name: "" };
+  const byId = <R extends { readonly id: Id }>(rows: readonly R[]) =>
+    new Map(rows.map((row) => [row.id, row]));
+  const [carOf, trackOf, layoutOf] = [byId(carRows), byId(trackRows), byId(layoutRows)];
+  const named = comboRows.map(({ id, carId, layoutId }) => {
+    const layout = layoutOf.get(layoutId);
+    const track = (layout && trackOf.get(layout.trackId)) ?? none;
+    return [id, comboName({ car: carOf.get(carId) ?? none, layout: layout ?? none, track })] as const;
+  });
+  return { combos: new Map(named), sessions: byId(sessionRows.filter((row) => row !== undefined)) };
 }

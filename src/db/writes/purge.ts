@@ -8,12 +8,14 @@ import { refuseUnlessOpen } from "./write.ts";
 const daysKept = 30;
 
 /**
- * The instant before which deletions may be made final: the start, in UTC, of the day 30 opened days ago; undefined
- * while there have been fewer. Counting opened days, a wrong clock cannot purge anything.
+ * The instant before which deletions may be made final: the start, in UTC, of the earliest of the last 31 opened days;
+ * undefined while there have been fewer. Taking the earliest, a clock that was wrong on one of them cannot purge
+ * anything too soon.
  */
 export function purgeBefore({ openedOn }: Pick<ShelvedLogbook, "openedOn">): number | undefined {
-  const day = openedOn.at(-daysKept - 1);
-  return day === undefined ? undefined : Date.parse(`${day}T00:00:00Z`);
+  const days = openedOn.slice(-daysKept - 1);
+  const [earliest] = [...days].sort();
+  return days.length <= daysKept ? undefined : Date.parse(`${earliest}T00:00:00Z`);
 }
 
 /**

@@ -1,17 +1,26 @@
 import { useShelved } from "#live";
+import { AutoBackupPart } from "./AutoBackupPart.tsx";
 import { BackupPart } from "./BackupPart.tsx";
 import { CautionsPart } from "./CautionsPart.tsx";
+import { CopiesPart } from "./CopiesPart.tsx";
 import styles from "./DataScreen.module.css";
+import { DeletedPart } from "./DeletedPart.tsx";
 import { DemoPart } from "./DemoPart.tsx";
+import { ErasePart } from "./ErasePart.tsx";
+import { ExportPart } from "./ExportPart.tsx";
+import { ImportPart } from "./ImportPart.tsx";
 import { LogbooksPart } from "./LogbooksPart.tsx";
 import { PreferencesPart } from "./PreferencesPart.tsx";
 import { RestorePart } from "./RestorePart.tsx";
+import { SendPart } from "./SendPart.tsx";
 import { StoragePart } from "./StoragePart.tsx";
+import { TwinsPart } from "./TwinsPart.tsx";
 
 /** Logbooks, backups, where it is all kept, and the driver's choices. */
 export function DataScreen() {
   const logbooks = useShelved();
   if (logbooks === undefined) return <h1>Data</h1>;
+  const titles = logbooks.map(({ title }) => title);
   return (
     <div className={styles["screen"]}>
       <div>
@@ -23,15 +32,23 @@ export function DataScreen() {
       </div>
       <div className={styles["columns"]}>
         <div className={styles["column"]}>
+          <TwinsPart />
           <BackupPart />
-          <RestorePart titles={logbooks.map(({ title }) => title)} />
+          <AutoBackupPart titles={titles} />
+          <SendPart titles={titles} />
+          <RestorePart titles={titles} />
+          <CopiesPart titles={titles} />
           <LogbooksPart logbooks={logbooks} />
           <DemoPart demo={logbooks.find(({ kind }) => kind === "demo")} />
           <StoragePart />
         </div>
         <div className={styles["column"]}>
+          <ImportPart />
+          <ExportPart />
           <PreferencesPart />
+          <DeletedPart />
           <CautionsPart />
+          <ErasePart logbooks={logbooks} />
         </div>
       </div>
     </div>

@@ -1,0 +1,71 @@
+import type { DeletedRow } from "#db";
+import { type Id, type Lap, lapsInOrder, type Run, type Session, sayDate } from "#domain";
+import { counted, sayLapTime, sayTarget } from "#words";
+
+/** What a deleted row is told by besides itself. */
+export interface DeletedNames {
+  readonly combos: ReadonlyMap<Id, string>;
+  readonly sessions: ReadonlyMap<Id, Session>;
+}
+
+/** A deleted thing in the driver's words: "Session, Wed 14 Oct 2026" and where it belongs. */
+export interface DeletedWords {
+  readonly what: string;
+  readonly of: string;
+}
+
+/** A deleted row in words. */
+export function sayDeletedRow(deleted: DeletedRow, names: DeletedNames): DeletedWords {
+  const of = (comboId: Id) => names.combos.get(comboId) ?? "";
+  switch (deleted.table) {
+    case "sessions":
+      return { what: `Session, ${sayDate(deleted.row.date)}`, of: of(deleted.row.comboId) };
+    case "runs":
+      return { what: `Run ${sayRun(deleted.row)}`, of: ofSession(deleted.row, names) };
+    case "cars":
+      return { what: "Car", of: deleted.row.name };
+    case "tracks":
+      return { what: "Track", of: deleted.row.name };
+    case "layouts":
+      return { what: "Layout", of: deleted.row.name };
+    case "combos":
+      return { what: "Combo", of: of(deleted.row.id) };
+    case "pages":
+      return { what: `New page, ${deleted.row.reason}`, of: of(deleted.row.comboId) };
+    case "references":
+      return {
+        what: `Reference lap ${sayLapTime(deleted.row.ms, deleted.row.decimals)}`,
+        of: of(deleted.row.comboId),
+      };
+    case "targets":
+      return { what: `Target: ${sayTarget(deleted.row)}`, of: of(deleted.row.comboId) };
+    case "forecasts":
+      return { what: `Forecast, ${sayDate(deleted.row.madeOn)}`, of: of(deleted.row.comboId) };
+    case "rigs":
+      return { what: `Record of the rig, ${sayDate(deleted.row.from)}`, of: deleted.row.name };
+    case "rigTests":
+      return { what: `Rig test: ${deleted.row.question}`, of: of(deleted.row.comboId) };
+    case "cornerReviews":
+      return { what: `Corner review, ${sayDate(deleted.row.on)}`, of: of(deleted.row.comboId) };
+    case "preferences":
+      return { what: "Preferences", of: "" };
+  }
+}
+
+/** A deleted lap in words: "Lap 1:23.456 of run 2". */
+export function sayDeletedLap(lap: Lap, run: Run, names: DeletedNames): DeletedWords {
+  const time = lap.ms === undefined ? "without a time" : sayLapTime(lap.ms, lap.decimals ?? 3);
+  return { what: `Lap ${time}, run ${run.n}`, of: ofSession(run, names) };
+}
+
+/** "2, 8 laps" */
+export function sayRun(run: Run): string {
+  return `${run.n}, ${counted(run.summary?.laps ?? lapsInOrder(run).length, "lap")}`;
+}
+
+/** "Wed 14 Oct 2026, Marlow Fen · club hatch" */
+export function ofSession(run: Run, { combos, sessions }: DeletedNames): string {
+  const session = sessions.get(run.sessionId);
+  const combo = combos.get(run.comboId) ?? "";
+  return session === undefined ? combo : `${sayDate(session.date)}, ${combo}`;
+}
