@@ -109,6 +109,7 @@ export { type ComboReviewInput, comboReview } from "./reports/comboReview.ts";
 export type { ComboReview, DatedBest, SessionAccount, SessionPoint } from "./reports/comboReviewFigures.ts";
 export { type CurveOutlook, curveOutlook, type DatedBand } from "./reports/curveOutlook.ts";
 export { lapFlags } from "./reports/digestFlags.ts";
+export { type ChangedQuestion, largestChange } from "./reports/largestChange.ts";
 export { timesWith } from "./reports/digestLaps.ts";
 export {
   type FactorDifference,

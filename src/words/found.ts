@@ -12,6 +12,8 @@ export function sayFound(sessions: number, laps: number, most: number): string {
   ];
   const cut = [...(sessions > most ? ["sessions"] : []), ...(laps > most ? ["laps"] : [])];
   const shown =
-    cut.length === 0 ? "" : ` The newest ${most} ${cut.join(" and ")} are shown: narrow the search for others.`;
+    cut.length === 0
+      ? ""
+      : ` The newest ${most} ${cut.join(" and ")} are shown: narrow the search for others.`;
   return `${parts.join(" and ")} found.${shown}`;
 }

@@ -14,6 +14,7 @@ export { sayCleanShare, sayMistakeShare, sayNearTheBest } from "./cleanShare.ts"
 export { steadinessReading, steadinessTitle } from "./consistency.ts";
 export { counted } from "./counted.ts";
 export { sayCounts } from "./counts.ts";
+export { answerOfDifferent } from "./different.ts";
 export { type Evidence, type Rests, sayEvidence } from "./evidence.ts";
 export {
   factorNames,
@@ -24,14 +25,21 @@ export {
   toldDifferences,
 } from "./factors.ts";
 export { sayForecastRecord } from "./forecastRecord.ts";
-export { individualsReading, individualsTitle, sayPaceLap } from "./individuals.ts";
 export { sayFound } from "./found.ts";
+export { individualsReading, individualsTitle, sayPaceLap } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";
 export { type NextRun, type NextRunContext, suggestNextRun } from "./nextRun.ts";
 export { bandMeaning, type CurveFigures, type ExpectedDates, sayCurve, sayExpected } from "./outlook.ts";
 export { scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
-export { practiceReading, practiceTitle, sayBreak, sayBreaks, sayHours } from "./practice.ts";
+export {
+  practiceReading,
+  practiceTitle,
+  sayBreak,
+  sayBreaks,
+  sayHours,
+  sayPracticeRate,
+} from "./practice.ts";
 export { progressBy100Laps, progressReading, progressTitle } from "./progress.ts";
 export { type KnownAtSetting, questionTarget } from "./questionTarget.ts";
 export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInRun } from "./runLines.ts";

@@ -22,7 +22,7 @@ export function sayExpected({ low, mid, high }: ExpectedDates, within: string): 
 
 /** What the two forecast bands mean, for the chart. */
 export const bandMeaning =
-  "Of 20 sessions to come, 10 should fall in the dark band, 18 in the pale one and 2 outside.";
+  "Of 20 sessions to come, 10 should fall in the inner band, 18 within the outer one and 2 outside.";
 
 /** What a practice curve says of the future: floor in ms and half-life in laps, each with its 90 % interval. */
 export interface CurveFigures {

@@ -1,5 +1,5 @@
 import { sayDate } from "#domain";
-import type { BreakCost, PracticeAmount } from "#stats";
+import type { BreakCost, PracticeAmount, PracticeRate } from "#stats";
 import { hundredths } from "./amount.ts";
 import { counted } from "./counted.ts";
 import { isClear, pace, sayBetween, sayClear } from "./shift.ts";
@@ -72,4 +72,14 @@ export function sayBreaks(breaks: readonly BreakCost[]): string {
   return breaks.length === 1
     ? `one break of ${counted(longest, "day")}`
     : `${breaks.length} breaks, the longest ${counted(longest, "day")}`;
+}
+
+/**
+ * How much was driven lately, which the forecast takes for the weeks to come.
+ * @example "At the rate of the last six weeks: 1.8 sessions a week of 20 laps, from 11 sessions."
+ */
+export function sayPracticeRate(rate: PracticeRate | undefined): string {
+  if (rate === undefined) return "Nothing was driven in the last six weeks, so nothing is forecast.";
+  const { sessionsAWeek, lapsASession, sessions } = rate;
+  return `Forecast for six weeks at the rate of the last six: ${sessionsAWeek.toFixed(1)} sessions a week of ${counted(Math.round(lapsASession), "timed lap")}, from ${counted(sessions, "session")}.`;
 }

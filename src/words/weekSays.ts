@@ -92,12 +92,6 @@ export function weekNext({ main }: WeekStatement): NextRun | undefined {
  * Laps and sessions of a day or a week in one phrase.
  * @example sayDriven({ sessions: 2, laps: 41 }) // "2 sessions, 41 laps"
  */
-export function sayDriven({
-  sessions,
-  laps,
-}: {
-  readonly sessions: number;
-  readonly laps: number;
-}): string {
+export function sayDriven({ sessions, laps }: { readonly sessions: number; readonly laps: number }): string {
   return `${counted(sessions, "session")}, ${counted(laps, "lap")}`;
 }

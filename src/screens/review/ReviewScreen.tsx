@@ -37,7 +37,7 @@ function ReviewOf({ combo, combos, period, preferences: chosen }: ReviewOfProps)
         <PeriodPicker comboId={combo.id} period={period} today={today} />
       </div>
       <FaultBoundary key={combo.id} what="The review">
-        <ReviewPage combo={combo} period={period} today={today} />
+        <ReviewPage combo={combo} period={period} today={today} marginPercent={chosen.marginPercent} />
       </FaultBoundary>
     </div>
   );

@@ -1,7 +1,9 @@
 import type { ConsistencySession } from "#charts/consistencyTable.ts";
-import type { BestStep, ProgressData, ProgressTarget } from "#charts/progress.ts";
+import type { BestStep, CurvePoint, ProgressData, ProgressTarget } from "#charts/progress.ts";
+import type { RangeRow } from "#charts/RangeRows.tsx";
 import { formatLapTime, type Target } from "#domain";
-import type { ComboReview } from "#stats";
+import type { ComboReview, Share } from "#stats";
+import { factorNames, toldDifferences } from "#words";
 import type { Days } from "./periods.ts";
 
 /** What the progress chart draws; sessions without a pace lap have no place on it. */
@@ -20,7 +22,32 @@ export function progressOf(review: ComboReview, days: Days, targets: readonly Ta
       laps: point.paceLaps,
       isPresentPage: point.isPresentPage,
     }));
-  return { sessions, pbSteps: bestSteps(review, days), targets: targets.flatMap(targetLine) };
+  return {
+    sessions,
+    pbSteps: bestSteps(review, days),
+    targets: targets.flatMap(targetLine),
+    curve: curveOf(review, days),
+  };
+}
+
+/** The curve at the sessions of the period, and the sessions to come with their bands where the period reaches today. */
+function curveOf({ curve, points }: ComboReview, { from = "", to }: Days): CurvePoint[] {
+  if (!curve.known || points.length === 0) return [];
+  const { line, ahead } = curve.value;
+  const past = line.filter(({ date }) => date >= from && (to === undefined || date <= to));
+  return [
+    ...past.map(({ date, sessionId, mid }) => ({ date, sessionId, ms: mid })),
+    ...(to === undefined
+      ? ahead.map(
+          ({ date, mid, low, lowHalf, highHalf, high }): CurvePoint => ({
+            date,
+            ms: mid,
+            half: [lowHalf, highHalf],
+            nineInTen: [low, high],
+          }),
+        )
+      : []),
+  ];
 }
 
 /**
@@ -54,4 +81,42 @@ export function consistencyOf({ points }: ComboReview): ConsistencySession[] {
     laps: point.paceLaps,
     isPresentPage: point.isPresentPage,
   }));
+}
+
+/** Shares of clean laps and of laps near the best, now and before, in percent. */
+export function shareRows(review: ComboReview, marginPercent: number): RangeRow[] {
+  const row = (id: string, label: string, share: Share | undefined, soft: boolean): RangeRow[] =>
+    share === undefined
+      ? []
+      : [{ id, label, value: share.share * 100, low: share.low * 100, high: share.high * 100, soft }];
+  const near = `within ${marginPercent} % of the best`;
+  return [
+    ...row("clean", "clean, now", review.cleanShare, false),
+    ...row("cleanBefore", "clean, before", review.cleanShareBefore, true),
+    ...row("near", `${near}, now`, review.nearTheBest, false),
+    ...row("nearBefore", `${near}, before`, review.nearTheBestBefore, true),
+  ];
+}
+
+const mostDifferences = 8;
+
+/** Differences in seconds: late laps, then the largest of what the laps were driven with. */
+export function differenceRows({ thirds, factors }: ComboReview): RangeRow[] {
+  const inSeconds = ({ estimate, low, high }: { estimate: number; low: number; high: number }) => ({
+    value: estimate / 1000,
+    low: low / 1000,
+    high: high / 1000,
+  });
+  const late = thirds.known
+    ? [{ id: "late", label: "late against early laps", ...inSeconds(thirds.value) }]
+    : [];
+  const told = toldDifferences(factors).slice(0, mostDifferences);
+  return [
+    ...late,
+    ...told.map(({ factor, value, usual, difference }) => ({
+      id: `${factor} ${value}`,
+      label: `${factorNames[factor]}: ${value} against ${usual}`,
+      ...inSeconds(difference),
+    })),
+  ];
 }

@@ -1,7 +1,7 @@
-import { sayDate } from "#domain";
+import { daysBetween, sayDate } from "#domain";
 import type { Period } from "#state/address.ts";
 import type { ComboReview } from "#stats";
-import { counted, personalBestTitle, progressReading, progressTitle, sayCounts } from "#words";
+import { bandMeaning, counted, personalBestTitle, progressReading, progressTitle, sayCounts } from "#words";
 import { rollingPeriods } from "./periods.ts";
 
 /** "the last 12 weeks" */
@@ -26,9 +26,20 @@ export function sayWhatCounts(review: ComboReview): string {
 
 /** What the progress chart finds; with too few sessions for a trend, what can be said already. */
 export function sayProgressFound(review: ComboReview): { readonly title: string; readonly reading: string } {
-  const reading = progressReading(review);
+  const { curve } = review;
+  const bands = curve.known && curve.value.ahead.length > 0 ? ` ${bandMeaning}` : "";
+  const reading = `${progressReading(review)}${bands}`;
   return {
     title: progressTitle(review),
     reading: review.trend.known ? reading : `${personalBestTitle(review.bests)}. ${reading}`,
   };
+}
+
+/** The equally long period before in words; undefined where the period has no beginning. */
+export function sayBefore(period: Period): string | undefined {
+  if (period.kind === "all") return undefined;
+  if (period.kind === "year") return "the year before";
+  if (period.kind !== "dates")
+    return `the ${rollingPeriods.find(({ kind }) => kind === period.kind)?.word ?? ""} before`;
+  return `the ${counted(daysBetween(period.from, period.to) + 1, "day")} before`;
 }

@@ -89,9 +89,9 @@ describe("Review", () => {
   it("the period in the address decides which sessions count", async () => {
     const sessions = weekly(8, 100);
     const { user } = await renderAt("#/review?period=4w", review, filled(sessions));
-    expect(await screen.findByText(/^4 sessions/)).toBeVisible();
+    expect(await screen.findByText(/^4 sessions ·/)).toBeVisible();
     await user.click(screen.getByRole("link", { name: "all" }));
-    expect(await screen.findByText(/^8 sessions/)).toBeVisible();
+    expect(await screen.findByText(/^8 sessions ·/)).toBeVisible();
     expect(window.location.hash).toMatch(/\?period=all$/);
   });
 
@@ -188,12 +188,12 @@ describe("Review", () => {
       await addSessions(filling, combo, weekly(2, 0));
       await setTarget(filling, { comboId: combo, kind: "best", value: 80_000, setOn: today });
     });
-    expect(await screen.findByText(/^2 sessions/)).toBeVisible();
+    expect(await screen.findByText(/^2 sessions ·/)).toBeVisible();
     const { openLogbook } = await import("#db");
     const clock = () => Date.parse("2026-11-25T19:00:00Z");
     const again = await openLogbook({ name: book?.name ?? "", clock, newId: book?.newId ?? (() => "") });
     await addSessions(again, combo, [{ date: today, laps: lapsAbout(84_000) }]);
-    expect(await screen.findByText(/^3 sessions/)).toBeVisible();
+    expect(await screen.findByText(/^3 sessions ·/)).toBeVisible();
     again.close();
   });
 });

@@ -64,7 +64,7 @@ describe("the progress chart's words", () => {
   it("say how much faster over the weeks, and how much of it is sure", () =>
     expect(progress({ ...falling, per100Laps: { slope: -70, low: -120, high: -34 } })).toEqual([
       "Usual lap faster by 0.42 s in 12 weeks, surely more than 0.20 s",
-      "From 9 sessions: between 0.01 and 0.06 s faster a week. Per 100 laps: between 0.03 and 0.12 s faster. Sessions in a row are alike, so this is a little too sure.",
+      "From 9 sessions: between 0.01 and 0.06 s faster a week. Sessions in a row are alike, so this is a little too sure.",
     ]));
 
   it("call a direction that the test did not find a matter of chance", () =>

@@ -1,0 +1,67 @@
+import { lazy, Suspense } from "react";
+import type { Target } from "#domain";
+import { Disclosure } from "#ui/Disclosure.tsx";
+import { bandMeaning, progressBy100Laps, sayCurve, sayPracticeRate } from "#words";
+import styles from "./FasterPart.module.css";
+import { Finding } from "./Finding.tsx";
+import { LeftOut } from "./LeftOut.tsx";
+import { type Looked, openSession } from "./looked.ts";
+import { progressOf } from "./reviewCharts.ts";
+import { sayProgressFound, sayWhatCounts } from "./reviewWords.ts";
+
+const ProgressChart = lazy(() =>
+  import("#charts/ProgressChart.tsx").then((file) => ({ default: file.ProgressChart })),
+);
+
+interface FasterPartProps {
+  readonly looked: Looked;
+  readonly targets: readonly Target[];
+}
+
+/** Am I getting faster? Always open, and first. */
+export function FasterPart({ looked, targets }: FasterPartProps) {
+  const { review, days, comboName, today, onSessions } = looked;
+  const found = sayProgressFound(review);
+  return (
+    <div className={styles["part"]}>
+      <p className={styles["question"]}>Am I getting faster?</p>
+      <Suspense fallback={<Finding {...found} isLarge />}>
+        <ProgressChart
+          {...found}
+          large
+          level={2}
+          asOf={today}
+          fileName={`${comboName} progress`}
+          {...progressOf(review, days, targets)}
+          onOpen={openSession}
+        />
+      </Suspense>
+      <Disclosure title="More about the trend and the forecast">
+        <ul className={styles["more"]}>
+          {moreWords(looked).map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+      </Disclosure>
+      <LeftOut onSessions={onSessions}>{sayWhatCounts(review)}</LeftOut>
+    </div>
+  );
+}
+
+function moreWords({ review }: Looked): string[] {
+  const { curve } = review;
+  return [
+    progressBy100Laps(review),
+    ...(curve.known
+      ? [
+          sayCurve(curve.value),
+          sayPracticeRate(curve.value.rate),
+          curve.value.ahead.length > 0 ? bandMeaning : "",
+          "The curve and its bands rest on all sessions of this page with 5 pace laps, whatever the period.",
+          curve.value.sessionsLeftOut > 0
+            ? `Of them the last ${curve.value.sessions}; ${curve.value.sessionsLeftOut} older ones are left out.`
+            : "",
+        ]
+      : [`No forecast yet: ${curve.reason}.`]),
+  ].filter((sentence) => sentence !== "");
+}

@@ -1,0 +1,41 @@
+import { PracticeCalendar } from "#charts/PracticeCalendar.tsx";
+import { practiceReading, practiceTitle, sayBreak, sayBreaks } from "#words";
+import styles from "./FasterPart.module.css";
+import { LeftOut } from "./LeftOut.tsx";
+import type { Looked } from "./looked.ts";
+
+/** How much did I practise? The days driven, hours, and what breaks cost. */
+export default function PractisedPart({ looked }: { readonly looked: Looked }) {
+  const { review, comboName, today, days, before, onSessions } = looked;
+  const { practice, practiceBefore, breaks } = review;
+  const { from = practice.days[0]?.date ?? today, to = today } = days;
+  const last = practice.days.at(-1)?.date ?? to;
+  return (
+    <>
+      <PracticeCalendar
+        title={practiceTitle(practice)}
+        reading={practiceReading(practice, practiceBefore, before)}
+        level={3}
+        asOf={today}
+        fileName={`${comboName} practice`}
+        days={practice.days}
+        from={from}
+        to={last > to ? last : to}
+      />
+      {breaks.length === 0 ? (
+        <p>In this period {sayBreaks(breaks)}.</p>
+      ) : (
+        <ul className={styles["more"]}>
+          {breaks.map((one) => (
+            <li key={one.from}>{sayBreak(one)}</li>
+          ))}
+        </ul>
+      )}
+      <LeftOut onSessions={onSessions}>
+        {review.guestLaps > 0 &&
+          `${review.guestLaps === 1 ? "1 lap of a guest is" : `${review.guestLaps} laps of guests are`} not counted. `}
+        Older pages are: practice is practice.
+      </LeftOut>
+    </>
+  );
+}

@@ -1,0 +1,12 @@
+import { accountTitle, answerOfDifferent, practiceTitle, sayBreaks, steadinessTitle } from "#words";
+import type { Looked } from "./looked.ts";
+
+/** What a folded question answers. */
+export const answerSteadier = ({ review }: Looked) => steadinessTitle(review);
+
+export const answerTime = ({ review }: Looked) => accountTitle(review);
+
+export const answerDifferent = ({ review, before }: Looked) => answerOfDifferent(review, before);
+
+export const answerPractised = ({ review }: Looked) =>
+  `${practiceTitle(review.practice)}; ${sayBreaks(review.breaks)}`;

@@ -1,0 +1,22 @@
+import type { CalendarDate, Id } from "#domain";
+import { goTo } from "#state/address.ts";
+import type { ComboReview } from "#stats";
+import type { Days } from "./periods.ts";
+
+/** What every question of the review is answered from. */
+export interface Looked {
+  readonly comboId: Id;
+  readonly comboName: string;
+  readonly review: ComboReview;
+  readonly days: Days;
+  readonly today: CalendarDate;
+  /** The equally long period before, in words; absent where the period has no beginning. */
+  readonly before: string | undefined;
+  /** Leads to the list of sessions, and so to the laps. */
+  readonly onSessions: () => void;
+}
+
+/** Where a session's laps stand. */
+export function openSession(sessionId: Id): void {
+  goTo({ place: "log", sessionId });
+}
