@@ -17,6 +17,7 @@ export { type DrivenCombo, useCombos } from "./useCombos.ts";
 export { type Draft, useDraft } from "./useDraft.ts";
 export { type Errands, useErrand } from "./useErrand.ts";
 export { type Figures, useFigures } from "./useFigures.ts";
+export { type Folder, useFolder } from "./useFolder.ts";
 export { useGiveRun } from "./useGiveRun.ts";
 export { useHeldRows } from "./useHeldRows.ts";
 export { useIncoming } from "./useIncoming.ts";

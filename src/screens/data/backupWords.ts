@@ -31,3 +31,10 @@ export function isBackupDue(
   if (lapsSinceBackup >= manyLaps) return true;
   return lapsSinceBackup > 0 && lastOn !== undefined && daysBetween(lastOn, today) >= manyDays;
 }
+
+/** A size as it is read at a glance: "4 kB", "2.1 MB". */
+export function sayBytes(bytes: number): string {
+  return bytes < 1_000_000
+    ? `${Math.max(1, Math.round(bytes / 1000))} kB`
+    : `${(bytes / 1_000_000).toFixed(1)} MB`;
+}

@@ -1,0 +1,49 @@
+import { useEffect } from "react";
+import { LedgerFault, type Logbook, type Shelf } from "#db";
+import { useLogbook, useRows } from "#live";
+import { useNotices } from "#state/notices.ts";
+
+/** The page rests before the whole logbook is read. */
+const restMs = 4000;
+const lockName = "lap-ledger after session";
+
+/**
+ * Once no session is open and one has ended since the last time, the logbook is kept as it is: on the shelf, and in
+ * the folder of automatic backup. After the end of a session, and after opening, should the page have been closed
+ * before.
+ */
+export function useAfterSession(): void {
+  const { book, shelf, sendOut, entry } = useLogbook();
+  const say = useNotices((notices) => notices.say);
+  const open = useRows((from) => from.digests.orderBy("openSince").primaryKeys(), []);
+  const isResting = open !== undefined && open.length === 0 && entry.kind === "own";
+  useEffect(() => {
+    if (!isResting) return;
+    const clock = setTimeout(() => {
+      inOneTab(async () => {
+        if (await isDue(book, shelf)) await sendOut(book.name, "afterSession", null);
+      }).catch((fault: unknown) => {
+        if (!(fault instanceof LedgerFault)) throw fault;
+        if (book.status.get().kind === "ok") say({ kind: "fault", text: fault.message, actions: [] });
+      });
+    }, restMs);
+    return () => clearTimeout(clock);
+  }, [isResting, book, shelf, sendOut, say]);
+}
+
+/** Whether a session was changed last after the newest state was kept. */
+async function isDue(book: Logbook, shelf: Shelf): Promise<boolean> {
+  if (book.status.get().kind !== "ok") return false;
+  const [newest, kept] = await Promise.all([
+    book.tables.sessions.orderBy("updatedAt").last(),
+    shelf.kept.where("logbook").equals(book.name).toArray(),
+  ]);
+  const states = kept.filter(({ why }) => why === "session").map(({ madeAt }) => madeAt);
+  return newest !== undefined && newest.updatedAt > Math.max(0, ...states);
+}
+
+/** Two tabs come to rest at the same time; one of them does the work, the other finds it done. */
+async function inOneTab(work: () => Promise<void>): Promise<void> {
+  if (navigator.locks === undefined) return work();
+  await navigator.locks.request(lockName, work);
+}
