@@ -13,6 +13,9 @@ export interface Column {
   readonly unbroken?: boolean;
   /** The column that matters most, in heavier ink. */
   readonly strong?: boolean;
+  /** How the rows are sorted by this column, where its heading is a button that sorts them. */
+  readonly sorted?: "ascending" | "descending" | "none";
+  readonly onSort?: () => void;
 }
 
 export interface Row {
@@ -48,9 +51,10 @@ export function RuledTable({ caption, captionHidden, columns, rows, balance }: R
               <th
                 key={column.key}
                 scope="col"
+                aria-sort={column.sorted}
                 className={classes(column.figures === true && styles["figures"])}
               >
-                {column.title}
+                {column.onSort === undefined ? column.title : <SortButton column={column} />}
               </th>
             ))}
           </tr>
@@ -67,6 +71,19 @@ export function RuledTable({ caption, captionHidden, columns, rows, balance }: R
         )}
       </table>
     </div>
+  );
+}
+
+const arrows = { ascending: "↑", descending: "↓", none: "" } as const;
+
+function SortButton({ column: { title, sorted = "none", onSort } }: { readonly column: Column }) {
+  return (
+    <button type="button" className={styles["sort"]} onClick={onSort}>
+      {title}
+      <span aria-hidden="true" className={styles["arrow"]}>
+        {arrows[sorted]}
+      </span>
+    </button>
   );
 }
 

@@ -1,21 +1,32 @@
 import { preferences } from "#db";
-import type { Preferences } from "#domain";
+import type { Id, Preferences } from "#domain";
 import { type DrivenCombo, useCombos, useRows, useToday } from "#live";
 import { type Period, printAddress, useAddress } from "#state/address.ts";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
+import { AroundReview } from "./AroundReview.tsx";
 import { ComboPicker } from "./ComboPicker.tsx";
 import { PeriodPicker } from "./PeriodPicker.tsx";
+import { ReviewNav } from "./ReviewNav.tsx";
 import { ReviewPage } from "./ReviewPage.tsx";
 import styles from "./ReviewScreen.module.css";
 
-/** What the weeks say about the combo the address names; without one, about the combo driven last. */
+/** The review of one combo, or what stands beside it: all combos, the search, one week. */
 export function ReviewScreen() {
   const address = useAddress();
+  if (address.place !== "review") return null;
+  return address.part === undefined ? <ReviewOfAddress {...address} /> : <AroundReview address={address} />;
+}
+
+interface ReviewOfAddressProps {
+  readonly comboId?: Id;
+  readonly period: Period;
+}
+
+/** What the weeks say about the combo the address names; without one, about the combo driven last. */
+function ReviewOfAddress({ comboId, period }: ReviewOfAddressProps) {
   const combos = useCombos();
   const chosen = useRows(preferences, []);
-  if (address.place !== "review" || address.part !== undefined) return null;
   if (combos === undefined || chosen === undefined) return <p>Opening Review</p>;
-  const { comboId, period } = address;
   const combo = comboId === undefined ? combos[0] : combos.find(({ id }) => id === comboId);
   if (combo === undefined) return <NoCombo isAsked={comboId !== undefined && combos.length > 0} />;
   return <ReviewOf combo={combo} combos={combos} period={period} preferences={chosen} />;
@@ -32,6 +43,7 @@ function ReviewOf({ combo, combos, period, preferences: chosen }: ReviewOfProps)
   const today = useToday(chosen);
   return (
     <div className={styles["screen"]}>
+      <ReviewNav here="one" />
       <div className={styles["head"]}>
         <ComboPicker combo={combo} combos={combos} period={period} dayStartsAt={chosen.dayStartsAt} />
         <PeriodPicker comboId={combo.id} period={period} today={today} />

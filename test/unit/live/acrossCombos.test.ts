@@ -38,9 +38,9 @@ function counting(book: Logbook): { readonly reading: ReadOnlyLogbook; readonly 
   const tables = Object.fromEntries(
     Object.entries(book.tables).map(([name, table]) => [name, counted(table)]),
   ) as unknown as ReadOnlyLogbook["tables"];
-  const { name, status, close } = book;
+  const { database: _, clock: __, newId: ___, ...reading } = book;
   return {
-    reading: { name, status, close, tables, digests: counted(book.digests) },
+    reading: { ...reading, tables, digests: counted(book.digests) },
     reads: () => reads,
   };
 }

@@ -1,0 +1,53 @@
+import { type ComponentType, lazy, Suspense } from "react";
+import { preferences } from "#db";
+import type { CalendarDate, Preferences } from "#domain";
+import { type DrivenCombo, useCombos, useRows, useToday } from "#live";
+import type { AroundReview as AroundAddress } from "#state/address.ts";
+import { FaultBoundary } from "#ui/FaultBoundary.tsx";
+import { ReviewNav } from "./ReviewNav.tsx";
+import styles from "./ReviewScreen.module.css";
+
+/** What each of the views is handed. */
+export interface AroundProps {
+  readonly address: AroundAddress;
+  readonly combos: readonly DrivenCombo[];
+  readonly preferences: Preferences;
+  readonly today: CalendarDate;
+}
+
+const parts: Readonly<Record<AroundAddress["part"], ComponentType<AroundProps>>> = {
+  across: lazy(() => import("./AcrossPage.tsx").then((file) => ({ default: file.AcrossPage }))),
+  search: lazy(() => import("./SearchPage.tsx").then((file) => ({ default: file.SearchPage }))),
+  statement: lazy(() => import("./StatementPage.tsx").then((file) => ({ default: file.StatementPage }))),
+};
+
+const names = { across: "All combos", search: "The search", statement: "The week" } as const;
+
+/** The views beside the review of one combo: all combos, the search, one week. */
+export function AroundReview({ address }: { readonly address: AroundAddress }) {
+  const combos = useCombos();
+  const chosen = useRows(preferences, []);
+  return (
+    <div className={styles["screen"]}>
+      <ReviewNav here={address.part} />
+      {combos === undefined || chosen === undefined ? (
+        <p>Opening Review</p>
+      ) : (
+        <Opened address={address} combos={combos} preferences={chosen} />
+      )}
+    </div>
+  );
+}
+
+function Opened(props: Omit<AroundProps, "today">) {
+  const today = useToday(props.preferences);
+  const { part } = props.address;
+  const Part = parts[part];
+  return (
+    <FaultBoundary key={part} what={names[part]}>
+      <Suspense fallback={<p>Opening Review</p>}>
+        <Part {...props} today={today} />
+      </Suspense>
+    </FaultBoundary>
+  );
+}

@@ -1,0 +1,29 @@
+import { type Address, printAddress } from "#state/address.ts";
+import styles from "./ReviewNav.module.css";
+
+type Part = "one" | "across" | "search" | "statement";
+
+const links: readonly { readonly part: Part; readonly word: string; readonly to: Address }[] = [
+  { part: "one", word: "one combo", to: { place: "review", period: { kind: "12w" } } },
+  { part: "across", word: "all combos", to: { place: "review", part: "across" } },
+  { part: "search", word: "search", to: { place: "review", part: "search", terms: {} } },
+  { part: "statement", word: "week", to: { place: "review", part: "statement" } },
+];
+
+/** The four views of Review, each with an address of its own. */
+export function ReviewNav({ here }: { readonly here: Part }) {
+  return (
+    <nav aria-label="Views of the ledger" className={styles["nav"]}>
+      {links.map(({ part, word, to }) => (
+        <a
+          key={part}
+          href={printAddress(to)}
+          aria-current={part === here ? "page" : undefined}
+          className={styles["link"]}
+        >
+          {word}
+        </a>
+      ))}
+    </nav>
+  );
+}

@@ -1,0 +1,40 @@
+import { isEmptySearch, type SearchTerms } from "#domain";
+import { useFigures } from "#live";
+import { LiveRegion } from "#ui/LiveRegion.tsx";
+import { sayFound } from "#words";
+import type { AroundProps } from "./AroundReview.tsx";
+import styles from "./Search.module.css";
+import { SearchForm } from "./SearchForm.tsx";
+import { FoundLaps, FoundSessions } from "./SearchResults.tsx";
+
+const most = 50;
+
+/** Sessions and laps by words, remarks, focus, tyres, days and lap times. */
+export function SearchPage({ address, preferences }: AroundProps) {
+  const terms = address.part === "search" ? address.terms : {};
+  return (
+    <div className={styles["page"]}>
+      <h1>Search the ledger</h1>
+      <SearchForm terms={terms} preferences={preferences} />
+      {isEmptySearch(terms) ? (
+        <p>Fill in one field or more: what is asked for must all hold.</p>
+      ) : (
+        <Results terms={terms} />
+      )}
+    </div>
+  );
+}
+
+function Results({ terms }: { readonly terms: SearchTerms }) {
+  const { value: result, isRenewing } = useFigures("search", { terms, most });
+  if (result === undefined) return <p>Looking through the ledger</p>;
+  const said = sayFound(result.sessionCount, result.lapCount, most);
+  return (
+    <div className={styles["results"]} aria-busy={isRenewing}>
+      <p className={styles["count"]}>{said}</p>
+      <LiveRegion message={said} />
+      {result.sessions.length > 0 && <FoundSessions sessions={result.sessions} />}
+      {result.laps.length > 0 && <FoundLaps laps={result.laps} />}
+    </div>
+  );
+}

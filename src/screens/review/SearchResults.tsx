@@ -1,0 +1,83 @@
+import { formatLapTime, remarkInWords, sayDate } from "#domain";
+import type { FoundLap, FoundSession } from "#live";
+import { printAddress } from "#state/address.ts";
+import { Name } from "#ui/Name.tsx";
+import { RuledTable } from "#ui/RuledTable.tsx";
+import styles from "./Search.module.css";
+
+const sessionColumns = [
+  { key: "day", title: "session", unbroken: true },
+  { key: "combo", title: "combo" },
+  { key: "laps", title: "laps", figures: true },
+  { key: "focus", title: "focus" },
+  { key: "note", title: "note" },
+] as const;
+
+/** The sessions found, the newest first, each leading to its page. */
+export function FoundSessions({ sessions }: { readonly sessions: readonly FoundSession[] }) {
+  return (
+    <RuledTable
+      caption="Sessions found, newest first"
+      columns={sessionColumns}
+      rows={sessions.map(({ sessionId, date, comboName, laps, found, focus, note }) => ({
+        id: sessionId,
+        cells: {
+          day: (
+            <a href={printAddress({ place: "log", sessionId })} className={styles["link"]}>
+              {sayDate(date)}
+            </a>
+          ),
+          combo: <Name>{comboName}</Name>,
+          laps: found > 0 ? `${found} of ${laps}` : laps,
+          focus,
+          note: <Name>{note}</Name>,
+        },
+      }))}
+    />
+  );
+}
+
+const lapColumns = [
+  { key: "lap", title: "lap", unbroken: true },
+  { key: "time", title: "time", figures: true, strong: true },
+  { key: "combo", title: "combo" },
+  { key: "remarks", title: "remarks and note" },
+] as const;
+
+/** The laps found, the newest first, each leading to its place on its session's page. */
+export function FoundLaps({ laps }: { readonly laps: readonly FoundLap[] }) {
+  return (
+    <RuledTable
+      caption="Laps found, newest first"
+      columns={lapColumns}
+      rows={laps.map((lap) => ({
+        id: lap.lapId,
+        cells: {
+          lap: (
+            <a
+              href={printAddress({ place: "log", sessionId: lap.sessionId, lapId: lap.lapId })}
+              className={styles["link"]}
+            >
+              {sayDate(lap.date)}
+              <span className={styles["detail"]}>
+                run {lap.runNumber}, lap {lap.lapNumber}
+              </span>
+            </a>
+          ),
+          time: lap.ms === undefined ? "no time" : formatLapTime(lap.ms, lap.decimals),
+          combo: <Name>{lap.comboName}</Name>,
+          remarks: <Name>{about(lap)}</Name>,
+        },
+      }))}
+    />
+  );
+}
+
+function about({ remarks, note, guest }: FoundLap): string {
+  const parts = [
+    ...remarks.map(remarkInWords),
+    ...(guest === undefined ? [] : [guest === "" ? "a guest drove" : `${guest} drove`]),
+    ...(note === undefined ? [] : [note]),
+  ];
+  return parts.join(" · ");
+}

@@ -1,0 +1,127 @@
+import { formatDelta, formatLapTime, type Id } from "#domain";
+import type { WeekLine, WeekStatement } from "#stats";
+import { Ink } from "#ui/Ink.tsx";
+import { Name } from "#ui/Name.tsx";
+import { RuledTable } from "#ui/RuledTable.tsx";
+import { counted, sayLapTime } from "#words";
+
+/** Combos that fit on the page; the others are summed up in one line. */
+const mostLines = 6;
+
+interface NamesOf {
+  readonly nameOf: (comboId: Id) => string;
+}
+
+const drivenColumns = [
+  { key: "combo", title: "combo" },
+  { key: "sessions", title: "sessions", figures: true },
+  { key: "laps", title: "laps", figures: true },
+  { key: "wheel", title: "at the wheel", figures: true },
+  { key: "mistakes", title: "mistakes", figures: true },
+] as const;
+
+type Sums = WeekStatement["total"];
+
+/** What was driven, combo by combo, over a balance that is their sum. */
+export function StatementDriven({ statement, nameOf }: { readonly statement: WeekStatement } & NamesOf) {
+  const { lines, total } = statement;
+  const shown = lines.slice(0, mostLines);
+  const rest = lines.slice(mostLines);
+  const rows = shown.map((line) => ({
+    id: line.comboId,
+    cells: { combo: <Name>{nameOf(line.comboId)}</Name>, ...cellsOf(line) },
+  }));
+  const restRow = {
+    id: "rest",
+    cells: { combo: counted(rest.length, "more combo"), ...cellsOf(sumOf(rest)) },
+  };
+  const guests =
+    total.guestLaps > 0 &&
+    `${counted(total.guestLaps, "lap")} of guests stand beside these figures, in none of them.`;
+  return (
+    <>
+      <RuledTable
+        caption="What was driven"
+        captionHidden
+        columns={drivenColumns}
+        rows={rest.length === 0 ? rows : [...rows, restRow]}
+        balance={{ id: "total", cells: { combo: "the week", ...cellsOf(total) } }}
+      />
+      {guests !== false && <p>{guests}</p>}
+    </>
+  );
+}
+
+function cellsOf({ sessions, laps, drivingMs, mistakes }: Sums) {
+  return { sessions, laps, wheel: sayMinutes(drivingMs), mistakes };
+}
+
+function sumOf(lines: readonly WeekLine[]): Sums {
+  const sum = (field: keyof Sums) => lines.reduce((all, line) => all + line[field], 0);
+  return {
+    sessions: sum("sessions"),
+    laps: sum("laps"),
+    guestLaps: sum("guestLaps"),
+    drivingMs: sum("drivingMs"),
+    mistakes: sum("mistakes"),
+  };
+}
+
+/** "1 h 52 min" */
+function sayMinutes(ms: number): string {
+  const minutes = Math.round(ms / 60_000);
+  const hours = Math.floor(minutes / 60);
+  return hours === 0 ? `${minutes} min` : `${hours} h ${String(minutes % 60).padStart(2, "0")} min`;
+}
+
+const timeColumns = [
+  { key: "combo", title: "combo" },
+  { key: "bestBefore", title: "PB before", figures: true },
+  { key: "best", title: "PB after", figures: true },
+  { key: "gained", title: "gained", figures: true, strong: true },
+  { key: "usualBefore", title: "usual before", figures: true },
+  { key: "usual", title: "usual after", figures: true },
+  { key: "moved", title: "gained or spent", figures: true, strong: true },
+] as const;
+
+/** PB and usual lap brought forward into the week and carried on out of it. */
+export function StatementTimes({ lines, nameOf }: { readonly lines: readonly WeekLine[] } & NamesOf) {
+  return (
+    <RuledTable
+      caption="PB and usual lap, before the week and after it"
+      captionHidden
+      columns={timeColumns}
+      rows={lines.slice(0, mostLines).map(({ comboId, bestBefore, best, usualBefore, usual }) => ({
+        id: comboId,
+        cells: {
+          combo: <Name>{nameOf(comboId)}</Name>,
+          bestBefore: bestBefore === undefined ? none : sayLapTime(bestBefore.ms, bestBefore.decimals),
+          best: best === undefined ? none : sayLapTime(best.ms, best.decimals),
+          gained: <Moved before={bestBefore?.ms} after={best?.ms} />,
+          usualBefore: usualBefore === undefined ? none : formatLapTime(usualBefore),
+          usual: usual === undefined ? none : formatLapTime(usual),
+          moved: <Moved before={usualBefore} after={usual} />,
+        },
+      }))}
+    />
+  );
+}
+
+const none = "—";
+
+function Moved({
+  before,
+  after,
+}: {
+  readonly before: number | undefined;
+  readonly after: number | undefined;
+}) {
+  if (before === undefined || after === undefined) return none;
+  const ms = after - before;
+  const word = ms < 0 ? " faster" : ms > 0 ? " slower" : "";
+  return (
+    <Ink tone={ms < 0 ? "gain" : ms > 0 ? "loss" : "plain"}>
+      {formatDelta(ms)} s{word}
+    </Ink>
+  );
+}

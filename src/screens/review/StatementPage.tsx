@@ -1,0 +1,58 @@
+import { addDays, type CalendarDate, mondayOf, weekName, weekStart } from "#domain";
+import { useFigures, useShelvedNow } from "#live";
+import { type Address, printAddress } from "#state/address.ts";
+import { Button } from "#ui/Button.tsx";
+import { sayDriven, weekDays, weekTitle } from "#words";
+import type { AroundProps } from "./AroundReview.tsx";
+import styles from "./Statement.module.css";
+import { StatementEmpty } from "./StatementEmpty.tsx";
+import { StatementSheet } from "./StatementSheet.tsx";
+
+const toWeekOf = (date: CalendarDate): Address => ({
+  place: "review",
+  part: "statement",
+  week: weekName(date),
+});
+
+/** One week on one page, in ledger form, to be read or printed. */
+export function StatementPage({ address, combos, today }: AroundProps) {
+  const { title } = useShelvedNow();
+  const week = address.part === "statement" ? address.week : undefined;
+  const monday = (week !== undefined && mondayOf(week)) || weekStart(today);
+  const { value, isRenewing } = useFigures("statement", { monday });
+  const nameOf = new Map(combos.map(({ id, name }) => [id, name]));
+  const isLast = addDays(monday, 7) > today;
+  return (
+    <article className={styles["statement"]} aria-busy={isRenewing}>
+      <header className={styles["head"]}>
+        <h1>{weekTitle(monday)}</h1>
+        <p className={styles["about"]}>
+          {weekDays(monday)} · {title}
+          {value !== undefined && ` · ${sayDriven(value.statement.total)}`}
+        </p>
+        <div className={styles["ways"]}>
+          <a href={printAddress(toWeekOf(addDays(monday, -7)))} className={styles["way"]}>
+            The week before
+          </a>
+          {!isLast && (
+            <a href={printAddress(toWeekOf(addDays(monday, 7)))} className={styles["way"]}>
+              The week after
+            </a>
+          )}
+          {value?.statement.main !== undefined && (
+            <Button size="between" onClick={() => window.print()}>
+              Print
+            </Button>
+          )}
+        </div>
+      </header>
+      {value === undefined ? (
+        <p>Working out the figures</p>
+      ) : value.statement.main === undefined ? (
+        <StatementEmpty before={value.before} after={value.after} addressOf={toWeekOf} />
+      ) : (
+        <StatementSheet statement={value.statement} nameOf={(id) => nameOf.get(id) ?? "a deleted combo"} />
+      )}
+    </article>
+  );
+}

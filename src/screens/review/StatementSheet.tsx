@@ -1,0 +1,60 @@
+import { type Id, sayDay } from "#domain";
+import type { WeekStatement } from "#stats";
+import { Name } from "#ui/Name.tsx";
+import { Part } from "#ui/Part.tsx";
+import { sayEvidence, weekFinding, weekNext } from "#words";
+import styles from "./Statement.module.css";
+import { StatementAccount } from "./StatementAccount.tsx";
+import { StatementDriven, StatementTimes } from "./StatementLines.tsx";
+import { StatementTargets } from "./StatementTargets.tsx";
+
+interface StatementSheetProps {
+  readonly statement: WeekStatement;
+  readonly nameOf: (comboId: Id) => string;
+}
+
+/** What was driven, gained and spent in the week, the targets, the finding that matters most, and what to do next. */
+export function StatementSheet({ statement, nameOf }: StatementSheetProps) {
+  const finding = weekFinding(statement);
+  const next = weekNext(statement);
+  return (
+    <>
+      {finding && (
+        <div className={styles["finding"]}>
+          <h2 className={styles["found"]}>{finding.title}</h2>
+          <p>
+            <Name>{nameOf(finding.comboId)}</Name>. {finding.reading}
+          </p>
+        </div>
+      )}
+      <Part title="Driven" ruled>
+        <ol className={styles["days"]} aria-label="Laps by day">
+          {statement.days.map(({ date, laps }) => (
+            <li key={date}>
+              <span className={styles["day"]}>{sayDay(date).slice(0, 3)}</span> {laps === 0 ? "—" : laps}
+            </li>
+          ))}
+        </ol>
+        <StatementDriven statement={statement} nameOf={nameOf} />
+      </Part>
+      <Part title="Gained and spent" ruled>
+        <StatementTimes lines={statement.lines} nameOf={nameOf} />
+        {statement.main && <StatementAccount main={statement.main} nameOf={nameOf} />}
+      </Part>
+      <Part title="Targets" ruled>
+        <StatementTargets targets={statement.targets} nameOf={nameOf} />
+      </Part>
+      {next && (
+        <Part title="Next" ruled>
+          <div>
+            <p className={styles["next"]}>{next.suggestion}</p>
+            <p>
+              {next.reason} Worked if: {next.check}
+            </p>
+            <p className={styles["soft"]}>{sayEvidence(next.evidence)}</p>
+          </div>
+        </Part>
+      )}
+    </>
+  );
+}

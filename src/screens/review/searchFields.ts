@@ -1,0 +1,80 @@
+import {
+  type Focus,
+  formatLapTime,
+  isCalendarDate,
+  type Problem,
+  type RemarkKind,
+  type SearchTerms,
+} from "#domain";
+import { readTime } from "#entry";
+
+/** What is looked for as it is being typed; "" is not asked for. */
+export interface TypedSearch {
+  readonly words: string;
+  readonly remark: RemarkKind | "";
+  readonly focus: Focus | "";
+  readonly tyres: string;
+  readonly from: string;
+  readonly to: string;
+  readonly shortest: string;
+  readonly longest: string;
+}
+
+export type SearchProblems = { readonly [F in keyof TypedSearch]?: Pick<Problem, "wrong" | "right"> };
+
+/** The fields that hold what an address asks for. */
+export function typedOf(terms: SearchTerms): TypedSearch {
+  const { shortest, longest } = terms;
+  return {
+    words: terms.words ?? "",
+    remark: terms.remark ?? "",
+    focus: terms.focus ?? "",
+    tyres: terms.tyres ?? "",
+    from: terms.from ?? "",
+    to: terms.to ?? "",
+    shortest: shortest === undefined ? "" : formatLapTime(shortest),
+    longest: longest === undefined ? "" : formatLapTime(longest),
+  };
+}
+
+/** Reads the fields: what to look for, or what is wrong in which field. */
+export function readSearch(
+  typed: TypedSearch,
+  displayDecimals: number,
+): { readonly terms?: SearchTerms; readonly problems: SearchProblems } {
+  const time = (text: string) => (text.trim() === "" ? undefined : readTime(text, { displayDecimals }));
+  const [shortest, longest] = [time(typed.shortest), time(typed.longest)];
+  const areTimesTurned = shortest?.ok && longest?.ok && shortest.ms > lastOf(longest);
+  const areDaysTurned = isCalendarDate(typed.from) && isCalendarDate(typed.to) && typed.from > typed.to;
+  const problems: SearchProblems = {
+    ...(shortest?.ok === false && { shortest: shortest.problem }),
+    ...(longest?.ok === false && { longest: longest.problem }),
+    ...(areTimesTurned === true && {
+      longest: {
+        wrong: "The longest time is shorter than the shortest.",
+        right: "Write a longer one, or none.",
+      },
+    }),
+    ...(areDaysTurned && {
+      to: { wrong: "The last day lies before the first.", right: "Pick a later one, or none." },
+    }),
+  };
+  if (Object.keys(problems).length > 0) return { problems };
+  const terms = {
+    words: typed.words.trim() || undefined,
+    remark: typed.remark || undefined,
+    focus: typed.focus || undefined,
+    tyres: typed.tyres.trim() || undefined,
+    from: isCalendarDate(typed.from) ? typed.from : undefined,
+    to: isCalendarDate(typed.to) ? typed.to : undefined,
+    shortest: shortest?.ok ? shortest.ms : undefined,
+    longest: longest?.ok ? lastOf(longest) : undefined,
+  };
+  const asked = Object.entries(terms).filter(([, value]) => value !== undefined);
+  return { terms: Object.fromEntries(asked), problems };
+}
+
+/** "Up to 1:23.4" takes in all of 1:23.4, up to 1:23.499. */
+function lastOf({ ms, decimals }: { readonly ms: number; readonly decimals: number }): number {
+  return ms + 10 ** (3 - decimals) - 1;
+}
