@@ -1,0 +1,124 @@
+import { screen, waitFor } from "@testing-library/react";
+import { describe, expect, it } from "vitest";
+import { addRun, setTarget } from "#db";
+import { addSessions } from "../../support/addSessions.ts";
+import { aCombo, entryField, lapRows, openWith, renderLog } from "../../support/logPage.tsx";
+
+const editLap = (number: number) => screen.findByRole("button", { name: new RegExp(`^Edit lap ${number}:`) });
+const undo = () => screen.getByRole("button", { name: "Undo" });
+
+describe("the rows of a run", () => {
+  it("tell each lap to the last clean one, to the PB as it stood, and to the target", async () => {
+    await renderLog(async (book) => {
+      const comboId = await aCombo(book);
+      await addSessions(book, comboId, [{ date: "2026-11-10", laps: [84_500] }]);
+      await setTarget(book, { comboId, kind: "best", value: 84_000, setOn: "2026-11-10" });
+      const off = { ms: 95_000, remarks: [{ kind: "off" as const, corner: 5 }] };
+      await openWith(book, [84_700, 84_400, off, 84_450], comboId);
+    });
+    await entryField();
+    expect(lapRows(1)).toEqual([
+      ["1", expect.stringContaining("1:24.700"), "", "+0.200", "+0.700", ""],
+      ["2", expect.stringContaining("1:24.400"), "−0.300 faster", "−0.100", "+0.400", "PB"],
+      ["3", expect.stringContaining("1:35.000"), "+10.600 slower", "+10.600", "+11.000", "off, corner 5"],
+      ["4", expect.stringContaining("1:24.450"), "+0.050 slower", "+0.050", "+0.450", ""],
+    ]);
+    expect(screen.getByText(/target 1:24\.000/)).toBeVisible();
+    expect(screen.getByRole("button", { name: /^Figures/ })).toHaveTextContent(
+      /0 of 3 laps at 1:24\.000 or under; best \+0\.400 s, usual \+0\.45 s/,
+    );
+  });
+
+  it("never take a lap in tenths for a PB that it may only equal", async () => {
+    await renderLog((book) => openWith(book, [84_450, { ms: 84_400, decimals: 1 }]));
+    await entryField();
+    expect(lapRows(1)[1]?.at(-1)).toBe("");
+    expect(lapRows(1)[1]?.[1]).toContain("1:24.4");
+  });
+});
+
+describe("a lap edited in place", () => {
+  it("is stored by Enter with the decimals that were typed, and Undo brings the old one back", async () => {
+    const { user } = await renderLog((book) => openWith(book, [84_700, 84_900]));
+    await user.click(await editLap(2));
+    const field = await screen.findByRole("textbox", { name: "Lap 2" });
+    expect(field).toHaveFocus();
+    expect(field).toHaveValue("1:24.900");
+    await user.clear(field);
+    await user.type(field, "1:24.5 / from memory{Enter}");
+    expect(await screen.findByRole("button", { name: /^Edit lap 2:\s?1:24\.5$/ })).toHaveFocus();
+    expect(screen.getByText("from memory")).toBeVisible();
+    await user.click(undo());
+    expect(await screen.findByRole("button", { name: /^Edit lap 2:\s?1:24\.900$/ })).toBeVisible();
+  });
+
+  it("is left as it was by Escape", async () => {
+    const { user } = await renderLog((book) => openWith(book, [84_700]));
+    await user.click(await editLap(1));
+    await user.type(await screen.findByRole("textbox", { name: "Lap 1" }), "c{Escape}");
+    expect(await editLap(1)).toHaveFocus();
+    expect(lapRows(1)[0]?.at(-1)).not.toContain("cut");
+    await user.click(await editLap(1));
+    expect(await screen.findByRole("textbox", { name: "Lap 1" })).toHaveValue("1:24.700");
+  });
+
+  it("keeps a text that cannot be read, with what would be right", async () => {
+    const { user } = await renderLog((book) => openWith(book, [84_700]));
+    await user.click(await editLap(1));
+    const field = await screen.findByRole("textbox", { name: "Lap 1" });
+    await user.clear(field);
+    await user.type(field, "x{Enter}");
+    expect(field).toHaveValue("x");
+    expect(field).toBeInvalid();
+  });
+
+  it("is deleted, and comes back by Undo", async () => {
+    const { user } = await renderLog((book) => openWith(book, [84_700, 84_900]));
+    await user.click(await editLap(1));
+    await user.click(await screen.findByRole("button", { name: "Delete" }));
+    await waitFor(() => expect(lapRows(1)).toHaveLength(1));
+    expect(await entryField()).toHaveFocus();
+    await user.click(undo());
+    await waitFor(() => expect(lapRows(1).map(([, time]) => time)).toHaveLength(2));
+    expect(lapRows(1)[0]?.[1]).toContain("1:24.700");
+  });
+
+  it("is no PB any more in one tap", async () => {
+    const { user } = await renderLog((book) => openWith(book, [84_900, 84_700]));
+    await entryField();
+    expect(lapRows(1).map((row) => row.at(-1))).toEqual(["PB", "PB"]);
+    await user.click(await editLap(2));
+    await user.click(await screen.findByRole("button", { name: "Not my PB" }));
+    await user.click(await screen.findByRole("button", { name: "Cancel" }));
+    await waitFor(() => expect(lapRows(1).map((row) => row.at(-1))).toEqual(["PB", "not a PB"]));
+  });
+
+  it("moves to another run only by the button, called by its number on the page", async () => {
+    const { user } = await renderLog(async (book) => {
+      const { sessionId } = await openWith(book, [84_700, 84_900]);
+      await addRun(book, { sessionId });
+    });
+    await user.click(await screen.findByRole("button", { name: "Show laps" }));
+    await user.click(await editLap(2));
+    const list = await screen.findByLabelText("Move to");
+    await user.selectOptions(list, "run 2");
+    expect(lapRows(1)).toHaveLength(2);
+    await user.click(screen.getByRole("button", { name: "Move" }));
+    await waitFor(() =>
+      expect(lapRows(2).map(([, time]) => time)).toEqual([expect.stringContaining("1:24.900")]),
+    );
+    await user.click(undo());
+    await waitFor(() =>
+      expect(screen.queryByRole("table", { name: "Laps of run 2" })).not.toBeInTheDocument(),
+    );
+  });
+
+  it("moves to a new run, which is the one being driven from then on", async () => {
+    const { user } = await renderLog((book) => openWith(book, [84_700, 84_900]));
+    await user.click(await editLap(2));
+    await user.selectOptions(await screen.findByLabelText("Move to"), "a new run");
+    await user.click(screen.getByRole("button", { name: "Move" }));
+    await waitFor(() => expect(lapRows(2)).toHaveLength(1));
+    expect(screen.getByLabelText("Lap 2")).toBe(await entryField());
+  });
+});
