@@ -1,5 +1,4 @@
 import { create } from "zustand";
-import type { MatchedTable } from "./matchedTables.ts";
 
 export type Theme = "system" | "light" | "dark";
 
@@ -18,6 +17,15 @@ export interface Device {
   readonly askedToPersist?: boolean;
   /** How imported tables were matched, the last one first. */
   readonly tables?: readonly MatchedTable[];
+}
+
+/** How a table was matched, to be found again by the names of its columns. */
+export interface MatchedTable {
+  readonly signature: string;
+  readonly columns: readonly string[];
+  readonly dateOrder?: string;
+  readonly decimal?: string;
+  readonly wholeNumbers?: string;
 }
 
 export interface Marker {

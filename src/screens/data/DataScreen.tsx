@@ -4,7 +4,11 @@ import { BackupPart } from "./BackupPart.tsx";
 import { CautionsPart } from "./CautionsPart.tsx";
 import { CopiesPart } from "./CopiesPart.tsx";
 import styles from "./DataScreen.module.css";
+import { DeletedPart } from "./DeletedPart.tsx";
 import { DemoPart } from "./DemoPart.tsx";
+import { ErasePart } from "./ErasePart.tsx";
+import { ExportPart } from "./ExportPart.tsx";
+import { ImportPart } from "./ImportPart.tsx";
 import { LogbooksPart } from "./LogbooksPart.tsx";
 import { PreferencesPart } from "./PreferencesPart.tsx";
 import { RestorePart } from "./RestorePart.tsx";
@@ -39,8 +43,12 @@ export function DataScreen() {
           <StoragePart />
         </div>
         <div className={styles["column"]}>
+          <ImportPart />
+          <ExportPart />
           <PreferencesPart />
+          <DeletedPart />
           <CautionsPart />
+          <ErasePart logbooks={logbooks} />
         </div>
       </div>
     </div>

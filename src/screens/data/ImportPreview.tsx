@@ -1,0 +1,104 @@
+import { useMemo, useState } from "react";
+import { type ComboWithNames, importLaps } from "#db";
+import { useWrite } from "#live";
+import { Button } from "#ui/Button.tsx";
+import { Checkbox } from "#ui/Checkbox.tsx";
+import { Name } from "#ui/Name.tsx";
+import { ColumnMatch } from "./ColumnMatch.tsx";
+import styles from "./Import.module.css";
+import { ImportTables } from "./ImportTables.tsx";
+import type { ImportSource } from "./importSource.ts";
+import { counted, sayFound, sayNew } from "./importWords.ts";
+import { TableFormFields } from "./TableFormFields.tsx";
+import { useImport } from "./useImport.ts";
+import { WholeTableFields } from "./WholeTableFields.tsx";
+
+interface ImportPreviewProps {
+  readonly source: ImportSource;
+  readonly combos: readonly ComboWithNames[];
+  readonly onDone: () => void;
+}
+
+/** From a text to laps: how it is read, what its columns hold, what would be stored. Nothing is, until asked for. */
+export function ImportPreview({ source, combos, onDone }: ImportPreviewProps) {
+  const known = useMemo(
+    () => ({ cars: combos.map(({ car }) => car.name), tracks: combos.map(({ track }) => track.name) }),
+    [combos],
+  );
+  const all = useImport(source.text, known);
+  const { table, read, sessions, repeated, outlook } = all;
+  const [takesKnown, setTakesKnown] = useState(false);
+  const [isBusy, setBusy] = useState(false);
+  const write = useWrite();
+  const there = [...(outlook?.known.values() ?? [])].reduce((sum, count) => sum + count, 0);
+  const laps = read.laps.length - repeated;
+  const fresh = takesKnown ? laps : laps - there;
+  const add = async () => {
+    setBusy(true);
+    const change = await write((book) => importLaps(book, { sessions, takesKnown }), {
+      isUndoOffered: true,
+    });
+    setBusy(false);
+    if (change === undefined) return;
+    all.remember();
+    onDone();
+  };
+  const news = outlook && sayNew(outlook.newCars, outlook.newTracks);
+  return (
+    <div className={styles["parts"]}>
+      <p>
+        {source.file === undefined ? "The pasted text" : <Name>{source.file}</Name>}:{" "}
+        {counted(table.rows.length, "row")}. {source.about}
+      </p>
+      <div>
+        <h3>How it is written</h3>
+        <TableFormFields table={table} onForm={all.setForm} />
+      </div>
+      <div>
+        <h3>What the columns hold</h3>
+        <ColumnMatch table={table} onColumn={all.setColumn} />
+      </div>
+      <WholeTableFields
+        columns={table.form.columns}
+        combos={combos}
+        typed={all.typed}
+        onTyped={all.setTyped}
+        dateProblem={all.dateProblem}
+      />
+      <div className={styles["stack"]}>
+        <h3>What becomes of it</h3>
+        <div role="status">
+          <p>
+            <strong>{sayFound(laps, sessions)}</strong>{" "}
+            {read.unread.length > 0 && `${counted(read.unread.length, "row")} not read. `}
+            {there > 0 && `${counted(there, "lap is", "laps are")} in this logbook already. `}
+            {repeated > 0 && `${counted(repeated, "row repeats", "rows repeat")} a lap of the table. `}
+            {news}
+          </p>
+        </div>
+        {there > 0 && (
+          <Checkbox
+            size="between"
+            label="Import laps that are there already a second time"
+            checked={takesKnown}
+            onChange={setTakesKnown}
+          />
+        )}
+        <ImportTables read={read} />
+      </div>
+      <div className={styles["buttons"]}>
+        <Button
+          variant="primary"
+          size="between"
+          disabled={isBusy || fresh === 0 || outlook === undefined}
+          onClick={() => void add()}
+        >
+          {fresh === 0 ? "Nothing to import" : `Import ${counted(fresh, "lap")}`}
+        </Button>
+        <Button size="between" onClick={onDone}>
+          Cancel
+        </Button>
+      </div>
+    </div>
+  );
+}

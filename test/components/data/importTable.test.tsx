@@ -1,0 +1,136 @@
+import { screen, within } from "@testing-library/react";
+import { expect, it } from "vitest";
+import { dump, openLogbook } from "#db";
+import { lapsInOrder } from "#domain";
+import { useDevice } from "#state/device.ts";
+import { DataScreen } from "../../../src/screens/data/DataScreen.tsx";
+import { type Rendered, renderAt } from "../../support/renderAt.tsx";
+
+const oldTimes = [
+  "Day;Auto;Course;Time;What happened",
+  "3.4.2026;club hatch;Marlow Fen;1:24,9;",
+  "3.4.2026;club hatch;Marlow Fen;1:24,512;off at 5",
+  "10.4.2026;club hatch;Marlow Fen;rubbish;",
+  "12.4.2026;formula trainer;Marlow Fen, short;58,25;",
+].join("\r\n");
+
+async function choose(user: Rendered["user"], text: string, name = "old times.csv") {
+  await user.click(await screen.findByRole("button", { name: /^Choose (a|another) table/ }));
+  const field = document.querySelector<HTMLInputElement>('input[type="file"]');
+  if (field === null) throw new Error("no file dialog was opened");
+  await user.upload(field, new File([text], name, { type: "text/csv" }));
+}
+
+async function rows({ surroundings }: Rendered) {
+  const book = await openLogbook({ name: useDevice.getState().logbook ?? "", ...surroundings });
+  const all = await dump(book);
+  book.close();
+  return all;
+}
+
+const part = () => screen.getByRole("region", { name: "Import laps" });
+
+it("turns a spreadsheet of old times into sessions by date and combo, and takes them back as a whole", async () => {
+  const page = await renderAt("#/data", <DataScreen />);
+  const { user } = page;
+  await choose(user, oldTimes);
+  expect(
+    await within(part()).findByText("3 laps in 2 sessions, Fri 3 Apr 2026 to Sun 12 Apr 2026."),
+  ).toBeVisible();
+  expect(within(part()).getByRole("combobox", { name: "Between the cells" })).toHaveDisplayValue("semicolon");
+  expect(within(part()).getByRole("combobox", { name: "Decimal sign" })).toHaveDisplayValue("comma");
+  expect(within(part()).getByRole("combobox", { name: "Order of dates" })).toHaveAccessibleDescription(
+    "“3.4.2026” is read as Fri 3 Apr 2026.",
+  );
+  expect(
+    await within(part()).findByText(
+      /New in this logbook: cars “club hatch”, “formula trainer”; track “Marlow Fen”/,
+    ),
+  ).toBeVisible();
+  const unread = within(part()).getByRole("table", { name: "Not read: these rows stay out" });
+  expect(within(unread).getByRole("row", { name: /^4 / })).toHaveTextContent("rubbish");
+
+  await user.selectOptions(
+    within(part()).getByRole("combobox", { name: "What “What happened” holds" }),
+    "note on the lap",
+  );
+  const laps = within(part()).getByRole("table", { name: "Read as" });
+  expect(await within(laps).findByRole("row", { name: /1:24\.512 .*off at 5/ })).toBeVisible();
+
+  await user.click(within(part()).getByRole("button", { name: "Import 3 laps" }));
+  await screen.findAllByText("3 laps imported in 2 sessions.");
+  const stored = await rows(page);
+  expect(stored.sessions.map(({ date, isTimeOfDayKnown }) => [date, isTimeOfDayKnown])).toEqual([
+    ["2026-04-03", false],
+    ["2026-04-12", false],
+  ]);
+  expect(
+    stored.runs.flatMap(lapsInOrder).map(({ ms, decimals, source, note }) => [ms, decimals, source, note]),
+  ).toEqual([
+    [84_900, 1, "imported", undefined],
+    [84_512, 3, "imported", "off at 5"],
+    [58_250, 2, "imported", undefined],
+  ]);
+  expect(stored.layouts.map(({ name }) => name)).toEqual(["", "short"]);
+
+  await user.click(screen.getByRole("button", { name: "Undo" }));
+  await screen.findAllByText(/^Undone: 3 laps imported/);
+  expect((await rows(page)).sessions.every(({ deletedAt }) => deletedAt !== undefined)).toBe(true);
+});
+
+it("leaves out laps that are there when the same file is chosen again, and knows its columns", async () => {
+  const page = await renderAt("#/data", <DataScreen />);
+  const { user } = page;
+  await choose(user, oldTimes);
+  await user.selectOptions(
+    await within(part()).findByRole("combobox", { name: "What “What happened” holds" }),
+    "note on the lap",
+  );
+  await user.click(await within(part()).findByRole("button", { name: "Import 3 laps" }));
+  await screen.findAllByText("3 laps imported in 2 sessions.");
+  await choose(user, oldTimes);
+  expect(await within(part()).findByText(/3 laps are in this logbook already/)).toBeVisible();
+  expect(within(part()).getByRole("combobox", { name: "What “What happened” holds" })).toHaveDisplayValue(
+    "note on the lap",
+  );
+  expect(within(part()).getByRole("button", { name: "Nothing to import" })).toBeDisabled();
+  await user.click(within(part()).getByRole("checkbox", { name: /a second time/ }));
+  expect(within(part()).getByRole("button", { name: "Import 3 laps" })).toBeEnabled();
+});
+
+it("asks for the order of dates that may be read both ways", async () => {
+  const { user } = await renderAt("#/data", <DataScreen />);
+  await choose(user, "date,car,track,time\n3/4/2026,club hatch,Marlow Fen,1:23.456\n");
+  const order = await within(part()).findByRole("combobox", { name: "Order of dates" });
+  expect(order).toHaveAccessibleDescription(
+    "The dates do not tell their order: “3/4/2026” may be Fri 3 Apr 2026 or Wed 4 Mar 2026.",
+  );
+  expect(within(part()).getByRole("button", { name: "Nothing to import" })).toBeDisabled();
+  await user.selectOptions(order, "month, day, year");
+  expect(await within(part()).findByText("1 lap in 1 session, Wed 4 Mar 2026.")).toBeVisible();
+});
+
+it("reads a pasted column of times with car, track and date said once", async () => {
+  const page = await renderAt("#/data", <DataScreen />);
+  const { user } = page;
+  await user.click(await screen.findByRole("button", { name: /^Paste a table/ }));
+  await user.type(screen.getByRole("textbox", { name: "Table" }), "1:23.4{Enter}1:23.9");
+  await user.click(screen.getByRole("button", { name: "Read the pasted table" }));
+  await user.type(await screen.findByRole("combobox", { name: "Car of all laps" }), "club hatch");
+  await user.type(screen.getByRole("combobox", { name: "Track layout of all laps" }), "Marlow Fen");
+  const date = screen.getByRole("textbox", { name: "Date of all laps" });
+  await user.type(date, "3/4/2026");
+  expect(date).toBeInvalid();
+  await user.clear(date);
+  await user.type(date, "14 Oct 2026");
+  await user.click(await screen.findByRole("button", { name: "Import 2 laps" }));
+  await screen.findAllByText("2 laps imported in 1 session.");
+  expect((await rows(page)).sessions[0]?.date).toBe("2026-10-14");
+});
+
+it("says what is wrong with a file that is no table, and changes nothing", async () => {
+  const { user } = await renderAt("#/data", <DataScreen />);
+  await choose(user, "", "empty.csv");
+  expect(await screen.findByText(/empty\.csv/)).toBeVisible();
+  expect(screen.getByText(/was not read/).closest("p")).toHaveTextContent("The file is empty.");
+});
