@@ -1,4 +1,4 @@
-import { useRef, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { deleteReference, references } from "#db";
 import type { Preferences, ReferenceLap } from "#domain";
 import { type DrivenCombo, useRows, useWrite } from "#live";
@@ -19,16 +19,17 @@ export function References({ combos, preferences }: ReferencesProps) {
   const rows = useRows(references, []);
   const [open, setOpen] = useState<string>();
   const add = useRef<HTMLButtonElement>(null);
+  const wasOpen = useRef(false);
+  useEffect(() => {
+    if (open === undefined && wasOpen.current) add.current?.focus();
+    wasOpen.current = open !== undefined;
+  }, [open]);
   if (rows === undefined) return null;
   const places = new Map(combos.map(({ id }, index) => [id, index]));
   const listed = rows
     .filter(({ comboId }) => places.has(comboId))
     .sort((a, b) => (places.get(a.comboId) ?? 0) - (places.get(b.comboId) ?? 0) || b.updatedAt - a.updatedAt);
-  const close = () => {
-    setOpen(undefined);
-    // Drawn again first, then the focus goes back to where the form was opened.
-    queueMicrotask(() => add.current?.focus());
-  };
+  const close = () => setOpen(undefined);
   return (
     <Part title="Reference laps" ruled>
       <p>

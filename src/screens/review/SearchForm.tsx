@@ -48,41 +48,39 @@ export function SearchForm({ terms, preferences }: SearchFormProps) {
     />
   );
   return (
-    <search>
-      <form ref={form} aria-label="Search the ledger" noValidate className={styles["form"]} onSubmit={search}>
-        {field("words", "Words", {
-          type: "search",
-          hint: "In notes, conditions and names of cars and tracks.",
-          size: "between",
-        })}
-        <div className={styles["fields"]}>
-          <Select
-            label="Remark"
-            value={typed.remark}
-            options={remarks}
-            onChange={(remark) => setTyped({ ...typed, remark })}
-          />
-          <Select
-            label="Focus"
-            value={typed.focus}
-            options={allFocuses}
-            onChange={(focus) => setTyped({ ...typed, focus })}
-          />
-          {field("tyres", "Tyres")}
-          {field("from", "First day", { type: "date" })}
-          {field("to", "Last day", { type: "date" })}
-          {field("shortest", "Lap time from", { hint: "Such as 1:23.0" })}
-          {field("longest", "Lap time to", { hint: "Such as 1:23.9" })}
-        </div>
-        <div className={styles["buttons"]}>
-          <Button type="submit" variant="primary" size="between">
-            Search
-          </Button>
-          <Button size="between" onClick={() => goTo({ place: "review", part: "search", terms: {} })}>
-            Empty all fields
-          </Button>
-        </div>
-      </form>
-    </search>
+    <form ref={form} aria-label="Search the ledger" noValidate className={styles["form"]} onSubmit={search}>
+      {field("words", "Words", {
+        type: "search",
+        hint: "In notes, conditions and names of cars and tracks.",
+        size: "between",
+      })}
+      <div className={styles["fields"]}>
+        <Select
+          label="Remark"
+          value={typed.remark}
+          options={remarks}
+          onChange={(remark) => setTyped({ ...typed, remark })}
+        />
+        <Select
+          label="Focus"
+          value={typed.focus}
+          options={allFocuses}
+          onChange={(focus) => setTyped({ ...typed, focus })}
+        />
+        {field("tyres", "Tyres")}
+        {field("from", "First day", { type: "date" })}
+        {field("to", "Last day", { type: "date" })}
+        {field("shortest", "Lap time from", { hint: "Such as 1:23.0" })}
+        {field("longest", "Lap time to", { hint: "Such as 1:23.9" })}
+      </div>
+      <div className={styles["buttons"]}>
+        <Button type="submit" variant="primary" size="between">
+          Search
+        </Button>
+        <Button size="between" onClick={() => goTo({ place: "review", part: "search", terms: {} })}>
+          Empty all fields
+        </Button>
+      </div>
+    </form>
   );
 }

@@ -1,6 +1,5 @@
 import { isEmptySearch, type SearchTerms } from "#domain";
 import { useFigures } from "#live";
-import { LiveRegion } from "#ui/LiveRegion.tsx";
 import { sayFound } from "#words";
 import type { AroundProps } from "./AroundReview.tsx";
 import styles from "./Search.module.css";
@@ -27,14 +26,17 @@ export function SearchPage({ address, preferences }: AroundProps) {
 
 function Results({ terms }: { readonly terms: SearchTerms }) {
   const { value: result, isRenewing } = useFigures("search", { terms, most });
-  if (result === undefined) return <p>Looking through the ledger</p>;
-  const said = sayFound(result.sessionCount, result.lapCount, most);
   return (
     <div className={styles["results"]} aria-busy={isRenewing}>
-      <p className={styles["count"]}>{said}</p>
-      <LiveRegion message={said} />
-      {result.sessions.length > 0 && <FoundSessions sessions={result.sessions} />}
-      {result.laps.length > 0 && <FoundLaps laps={result.laps} />}
+      <div role="status">
+        <p className={styles["count"]}>
+          {result === undefined
+            ? "Looking through the ledger"
+            : sayFound(result.sessionCount, result.lapCount, most)}
+        </p>
+      </div>
+      {result !== undefined && result.sessions.length > 0 && <FoundSessions sessions={result.sessions} />}
+      {result !== undefined && result.laps.length > 0 && <FoundLaps laps={result.laps} />}
     </div>
   );
 }
