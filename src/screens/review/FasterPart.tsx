@@ -20,7 +20,7 @@ interface FasterPartProps {
 
 /** Am I getting faster? Always open, and first. */
 export function FasterPart({ looked, targets }: FasterPartProps) {
-  const { review, days, comboName, today, onSessions } = looked;
+  const { review, comboName, today, onSessions } = looked;
   const found = sayProgressFound(review);
   return (
     <div className={styles["part"]}>
@@ -32,11 +32,14 @@ export function FasterPart({ looked, targets }: FasterPartProps) {
           level={2}
           asOf={today}
           fileName={`${comboName} progress`}
-          {...progressOf(review, days, targets)}
+          {...progressOf(looked, targets)}
           onOpen={openSession}
         />
       </Suspense>
-      <Disclosure title="More about the trend and the forecast">
+      <Disclosure
+        title="Trend and forecast"
+        answer="by a hundred laps, where it levels off, what it rests on"
+      >
         <ul className={styles["more"]}>
           {moreWords(looked).map((sentence) => (
             <li key={sentence}>{sentence}</li>

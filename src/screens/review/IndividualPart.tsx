@@ -8,6 +8,7 @@ import { sessionReport } from "#stats";
 import { Select } from "#ui/Select.tsx";
 import { individualsReading, individualsTitle } from "#words";
 import type { Looked } from "./looked.ts";
+import styles from "./MarkLap.module.css";
 import { MarkLap } from "./MarkLap.tsx";
 import { NotYet } from "./NotYet.tsx";
 
@@ -25,15 +26,17 @@ export function IndividualPart({ looked }: { readonly looked: Looked }) {
   if (shown === undefined) return <NotYet title="No session with five pace laps to look at lap by lap" />;
   return (
     <>
-      <Select
-        label="One session, lap by lap"
-        value={shown.sessionId}
-        onChange={setChosen}
-        options={sessions.map(({ sessionId, date, paceLaps, median }) => ({
-          value: sessionId,
-          label: `${sayDate(date)} · ${paceLaps} pace laps${median === undefined ? "" : ` · usual ${formatLapTime(median)}`}`,
-        }))}
-      />
+      <div className={styles["choice"]}>
+        <Select
+          label="One session, lap by lap"
+          value={shown.sessionId}
+          onChange={setChosen}
+          options={sessions.map(({ sessionId, date, paceLaps, median }) => ({
+            value: sessionId,
+            label: `${sayDate(date)} · ${paceLaps} pace laps${median === undefined ? "" : ` · usual ${formatLapTime(median)}`}`,
+          }))}
+        />
+      </div>
       <OneSession
         key={shown.sessionId}
         sessionId={shown.sessionId}

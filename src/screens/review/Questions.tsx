@@ -1,4 +1,4 @@
-import { type ComponentType, lazy, Suspense } from "react";
+import { type ComponentType, lazy, Suspense, useState } from "react";
 import { type ChangedQuestion, largestChange } from "#stats";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { answerDifferent, answerPractised, answerSteadier, answerTime } from "./answers.ts";
@@ -51,21 +51,45 @@ export function Questions({ looked, marginPercent }: QuestionsProps) {
   const largest = largestChange(looked.review);
   return (
     <div className={styles["questions"]}>
-      {questions.map(({ id, title, answer, Body }) => (
-        <Disclosure
-          key={`${id} ${looked.comboId} ${largest}`}
-          title={title}
-          answer={answer(looked)}
-          level={2}
-          startOpen={id === largest}
-        >
-          <Suspense fallback={<p>Drawing</p>}>
-            <div className={styles["body"]}>
-              <Body looked={looked} marginPercent={marginPercent} />
-            </div>
-          </Suspense>
-        </Disclosure>
+      {questions.map((question) => (
+        <OneQuestion
+          key={`${question.id} ${looked.comboId} ${largest}`}
+          question={question}
+          startOpen={question.id === largest}
+          looked={looked}
+          marginPercent={marginPercent}
+        />
       ))}
     </div>
+  );
+}
+
+interface OneQuestionProps extends QuestionsProps {
+  readonly question: Question;
+  readonly startOpen: boolean;
+}
+
+function OneQuestion({
+  question: { title, answer, Body },
+  startOpen,
+  looked,
+  marginPercent,
+}: OneQuestionProps) {
+  const [isOpen, setOpen] = useState(startOpen);
+  return (
+    <Disclosure
+      title={title}
+      // Open, the first chart's title says it.
+      answer={isOpen ? undefined : answer(looked)}
+      level={2}
+      startOpen={startOpen}
+      onToggle={setOpen}
+    >
+      <Suspense fallback={<p>Drawing</p>}>
+        <div className={styles["body"]}>
+          <Body looked={looked} marginPercent={marginPercent} />
+        </div>
+      </Suspense>
+    </Disclosure>
   );
 }

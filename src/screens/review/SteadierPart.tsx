@@ -45,7 +45,7 @@ export default function SteadierPart({ looked, marginPercent }: SteadierPartProp
         reading={`Clean laps, ${shares.join(". ")}.`}
         fileName={`${comboName} clean laps`}
         rows={shareRows(review, marginPercent)}
-        axisTitle="percent of laps"
+        axisTitle="percent of laps, and the range 9 in 10 sure"
         axisOf={(values) => percentTicks(values)}
         say={(percent) => `${Math.round(percent)} %`}
         csvUnit="percent"

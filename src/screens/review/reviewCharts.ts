@@ -1,13 +1,14 @@
 import type { ConsistencySession } from "#charts/consistencyTable.ts";
 import type { BestStep, CurvePoint, ProgressData, ProgressTarget } from "#charts/progress.ts";
 import type { RangeRow } from "#charts/RangeRows.tsx";
-import { formatLapTime, type Target } from "#domain";
+import { addDays, type CalendarDate, daysBetween, formatLapTime, type Target } from "#domain";
 import type { ComboReview, Share } from "#stats";
 import { factorNames, toldDifferences } from "#words";
+import type { Looked } from "./looked.ts";
 import type { Days } from "./periods.ts";
 
 /** What the progress chart draws; sessions without a pace lap have no place on it. */
-export function progressOf(review: ComboReview, days: Days, targets: readonly Target[]): ProgressData {
+export function progressOf({ review, days, today }: Looked, targets: readonly Target[]): ProgressData {
   const sessions = review.points
     .filter(({ median, best }) => median !== undefined || best !== undefined)
     .map((point) => ({
@@ -26,26 +27,35 @@ export function progressOf(review: ComboReview, days: Days, targets: readonly Ta
     sessions,
     pbSteps: bestSteps(review, days),
     targets: targets.flatMap(targetLine),
-    curve: curveOf(review, days),
+    curve: curveOf(review, days, today),
   };
 }
 
+/** Days of forecast shown at least; otherwise half as many as of the past. */
+const leastAhead = 14;
+
 /** The curve at the sessions of the period, and the sessions to come with their bands where the period reaches today. */
-function curveOf({ curve, points }: ComboReview, { from = "", to }: Days): CurvePoint[] {
+function curveOf({ curve, points }: ComboReview, { from, to }: Days, today: CalendarDate): CurvePoint[] {
   if (!curve.known || points.length === 0) return [];
   const { line, ahead } = curve.value;
-  const past = line.filter(({ date }) => date >= from && (to === undefined || date <= to));
+  const until = addDays(
+    today,
+    Math.max(leastAhead, Math.round(daysBetween(from ?? line[0]?.date ?? today, today) / 2)),
+  );
+  const past = line.filter(({ date }) => date >= (from ?? "") && (to === undefined || date <= to));
   return [
     ...past.map(({ date, sessionId, mid }) => ({ date, sessionId, ms: mid })),
     ...(to === undefined
-      ? ahead.map(
-          ({ date, mid, low, lowHalf, highHalf, high }): CurvePoint => ({
-            date,
-            ms: mid,
-            half: [lowHalf, highHalf],
-            nineInTen: [low, high],
-          }),
-        )
+      ? ahead
+          .filter(({ date }) => date <= until)
+          .map(
+            ({ date, mid, low, lowHalf, highHalf, high }): CurvePoint => ({
+              date,
+              ms: mid,
+              half: [lowHalf, highHalf],
+              nineInTen: [low, high],
+            }),
+          )
       : []),
   ];
 }

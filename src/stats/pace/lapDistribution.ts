@@ -1,7 +1,7 @@
 import type { Numbers } from "../sample/numbers.ts";
 import { summary } from "../sample/summary.ts";
 
-const MOST_BINS = 28;
+const MOST_BINS = 18;
 const FAR_OUT = 3;
 const LEAST_SPREAD = 100;
 const BIN_WIDTHS = [10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000, 60_000, 300_000];
@@ -32,7 +32,7 @@ export interface LapDistribution {
 }
 
 /**
- * Counts the laps of two periods in at most 29 bins of one round width. What lies farther above the upper quartile than
+ * Counts the laps of two periods in at most 19 bins of one round width. What lies farther above the upper quartile than
  * three times the quartiles' distance would press all else together, so it is counted apart, as slower.
  * @param now lap times, ms, in any order
  * @param before the same of the period before, may be empty
