@@ -1,7 +1,24 @@
-import { noteBackup, openLogbook, type Shelf, type ShelvedLogbook, salvage, type UnreadableRow } from "#db";
+import {
+  LedgerFault,
+  noteBackup,
+  openLogbook,
+  type Shelf,
+  type ShelvedLogbook,
+  salvage,
+  type UnreadableRow,
+} from "#db";
 import { type AllRows, practiceDay } from "#domain";
-import { browserSha256, fileName, saveFile, writeBackup } from "#files";
+import { browserSha256, fileName, pack, saveFile, writeBackup } from "#files";
 import type { Surroundings } from "./openAtStart.ts";
+import type { SendOut } from "./sendOut.ts";
+
+/** What a backup is saved with. */
+export interface Around {
+  readonly shelf: Shelf;
+  readonly surroundings: Surroundings;
+  /** Absent where no logbook could be opened; the file is then written here. */
+  readonly sendOut?: SendOut;
+}
 
 /** A backup that has been handed to the browser's downloads. */
 export interface HandedOver {
@@ -11,18 +28,49 @@ export interface HandedOver {
 }
 
 /**
- * Hands a logbook to the browser's downloads as one file. Reads by a connection of its own, so that it works for one
- * that is not open, for one that has lost its connection, and for one a newer version wrote. Throws LedgerFault.
+ * Hands a logbook to the browser's downloads as one file, written off the page. Where that fails it is written here,
+ * row by row: so it works for one that has lost its connection, one with rows that cannot be read, and one a newer
+ * version wrote. Throws LedgerFault.
+ * @param isSmall packed as gzip
  */
 export async function handOverBackup(
-  { shelf, surroundings }: { readonly shelf: Shelf; readonly surroundings: Surroundings },
+  around: Around,
+  logbook: Pick<ShelvedLogbook, "name" | "title">,
+  isSmall = false,
+): Promise<HandedOver> {
+  const { shelf, surroundings } = around;
+  const bytes = await writtenOffThePage(around, logbook, isSmall);
+  if (bytes === undefined) return handOverHere(around, logbook, isSmall);
+  const file = nameOf(surroundings, logbook.title, isSmall);
+  saveFile(file, new Blob([bytes]));
+  await noteBackup(shelf, logbook.name);
+  return { file, unreadable: [] };
+}
+
+/** Undefined where it failed: the way on this page then finds out why, and says so. */
+async function writtenOffThePage(
+  { sendOut }: Around,
   { name, title }: Pick<ShelvedLogbook, "name" | "title">,
+  isSmall: boolean,
+): Promise<Uint8Array<ArrayBuffer> | undefined> {
+  try {
+    return await sendOut?.(name, "backup", { title, isSmall });
+  } catch (error) {
+    if (error instanceof LedgerFault) return undefined;
+    throw error;
+  }
+}
+
+async function handOverHere(
+  { shelf, surroundings }: Around,
+  { name, title }: Pick<ShelvedLogbook, "name" | "title">,
+  isSmall: boolean,
 ): Promise<HandedOver> {
   const { clock, newId } = surroundings;
   const book = await openLogbook({ name, mode: "read", clock, newId });
   try {
     const { rows, unreadable } = await salvage(book);
-    const file = await handOverRows(surroundings, rows, { title, schema: book.schema });
+    const file = await handOverRows(surroundings, rows, { title, schema: book.schema }, isSmall);
     if (unreadable.length === 0) await noteBackup(shelf, name);
     return { file, unreadable };
   } finally {
@@ -32,12 +80,22 @@ export async function handOverBackup(
 
 /** Hands rows to the browser's downloads as one backup file; gives its name. */
 export async function handOverRows(
-  { clock, zone }: Pick<Surroundings, "clock" | "zone">,
+  surroundings: Pick<Surroundings, "clock" | "zone">,
   rows: AllRows,
   { title, schema }: { readonly title: string; readonly schema: number },
+  isSmall = false,
 ): Promise<string> {
   const text = await writeBackup(rows, { title, schema, sha256: browserSha256() });
-  const file = fileName(`Lap Ledger ${title}`, practiceDay(clock(), zone(), 0), "json");
-  saveFile(file, text);
+  const file = nameOf(surroundings, title, isSmall);
+  saveFile(file, isSmall ? new Blob([await pack(text)]) : text);
   return file;
+}
+
+function nameOf(
+  { clock, zone }: Pick<Surroundings, "clock" | "zone">,
+  title: string,
+  isSmall: boolean,
+): string {
+  const day = practiceDay(clock(), zone(), 0);
+  return fileName(`Lap Ledger ${title}`, day, isSmall ? "json.gz" : "json");
 }

@@ -1,12 +1,8 @@
-import { LedgerFault, type Shelf, type ShelvedLogbook } from "#db";
+import { LedgerFault, type ShelvedLogbook } from "#db";
 import type { AllRows } from "#domain";
 import { useNotices } from "#state/notices.ts";
+import type { Around } from "./handOverBackup.ts";
 import type { Surroundings } from "./openAtStart.ts";
-
-interface Around {
-  readonly shelf: Shelf;
-  readonly surroundings: Surroundings;
-}
 
 /**
  * Saves a backup of a logbook of the shelf, from wherever something went wrong; what it needs is fetched when asked
@@ -15,17 +11,18 @@ interface Around {
 export async function saveBackup(
   around: Around,
   logbook: Pick<ShelvedLogbook, "name" | "title">,
+  { isSmall = false }: { readonly isSmall?: boolean } = {},
 ): Promise<boolean> {
   const { say } = useNotices.getState();
   try {
     const { handOverBackup } = await import("./handOverBackup.ts");
-    const { file, unreadable } = await handOverBackup(around, logbook);
+    const { file, unreadable } = await handOverBackup(around, logbook, isSmall);
     const handed = `Backup handed to this browser’s downloads as ${file}.`;
     if (unreadable.length === 0) say({ kind: "done", text: handed, actions: [] });
     else say({ kind: "fault", text: `${handed} ${sayMissing(unreadable)}`, actions: [] });
     return true;
   } catch (error) {
-    const again = { name: "Try again", run: () => void saveBackup(around, logbook) };
+    const again = { name: "Try again", run: () => void saveBackup(around, logbook, { isSmall }) };
     say({ kind: "fault", text: whyNot(error), actions: [again] });
     return false;
   }

@@ -21,7 +21,7 @@ export type RunWrite = (
 
 /** The only way from a screen to the book. */
 export function useWrite(): RunWrite {
-  const { book, shelf, entry, surroundings } = useLogbook();
+  const { book, shelf, entry, surroundings, sendOut } = useLogbook();
   const say = useNotices((notices) => notices.say);
   const goOn = useNotices((notices) => notices.goOn);
   const push = useUndo((list) => list.push);
@@ -49,14 +49,14 @@ export function useWrite(): RunWrite {
           // Answering closes the notice; what was not stored can still be tried again after the backup.
           const backUp = {
             name: "Save a backup",
-            run: () => void saveBackup({ shelf, surroundings }, entry).then(tell),
+            run: () => void saveBackup({ shelf, surroundings, sendOut }, entry).then(tell),
           };
           tell();
         }
         return undefined;
       }
     },
-    [book, shelf, entry, surroundings, say, goOn, push],
+    [book, shelf, entry, surroundings, sendOut, say, goOn, push],
   );
 }
 

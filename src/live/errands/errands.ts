@@ -1,4 +1,5 @@
 import { type AfterSession, afterSession } from "./afterSession.ts";
+import { type Backup, backup } from "./backup.ts";
 import type { Errand } from "./errand.ts";
 import { type Keep, keep } from "./keep.ts";
 import { type Look, type Looked, look } from "./look.ts";
@@ -9,6 +10,7 @@ import { type TakeBack, type TakenBackWords, takeBack } from "./takeBack.ts";
 
 /** What each errand is sent with and brings back. */
 interface Errands {
+  readonly backup: { readonly details: Backup; readonly result: Uint8Array<ArrayBuffer> };
   readonly look: { readonly details: Look; readonly result: Looked };
   readonly merge: { readonly details: Merge; readonly result: MergeDone };
   readonly takeBack: { readonly details: TakeBack; readonly result: TakenBackWords };
@@ -23,6 +25,7 @@ export type ErrandDetails<E extends ErrandName> = Errands[E]["details"];
 export type ErrandResult<E extends ErrandName> = Errands[E]["result"];
 
 export const errands: { readonly [E in ErrandName]: Errand<ErrandDetails<E>, ErrandResult<E>> } = {
+  backup,
   look,
   merge,
   takeBack,

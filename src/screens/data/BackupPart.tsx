@@ -1,7 +1,9 @@
 import { useState } from "react";
 import { practiceDay } from "#domain";
+import { canPack } from "#files";
 import { saveBackup, useLogbook, useShelvedNow } from "#live";
 import { Button } from "#ui/Button.tsx";
+import { Checkbox } from "#ui/Checkbox.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
 import { isBackupDue, sayBackup } from "./backupWords.ts";
@@ -11,13 +13,14 @@ export function BackupPart() {
   const open = useLogbook();
   const logbook = useShelvedNow();
   const [isBusy, setBusy] = useState(false);
+  const [isSmall, setSmall] = useState(false);
   const { clock, zone } = open.surroundings;
   const dayOf = (at: number) => practiceDay(at, zone(), 0);
   const today = dayOf(clock());
   const lastOn = logbook.lastBackupAt === undefined ? undefined : dayOf(logbook.lastBackupAt);
   const save = () => {
     setBusy(true);
-    void saveBackup(open, logbook).finally(() => setBusy(false));
+    void saveBackup(open, logbook, { isSmall }).finally(() => setBusy(false));
   };
   return (
     <Part title="Backup" ruled>
@@ -30,6 +33,14 @@ export function BackupPart() {
           Save a backup
         </Button>
       </p>
+      {canPack() && (
+        <Checkbox
+          label="As a smaller, packed file (.gz)"
+          checked={isSmall}
+          onChange={setSmall}
+          size="between"
+        />
+      )}
       <p>
         All of <Name>{logbook.title}</Name> in one file, deleted rows too. Keep it on another device as well.
       </p>

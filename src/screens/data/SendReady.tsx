@@ -23,10 +23,10 @@ export function SendReady({ ready, onDone }: SendReadyProps) {
   const begin = useRef<HTMLDivElement>(null);
   useEffect(() => begin.current?.querySelector("button")?.focus(), []);
   const day = practiceDay(surroundings.clock(), surroundings.zone(), 0);
-  const pasted = () => writePasteText(ready.bytes);
   const named = (extension: string) => fileName(`Lap Ledger ${entry.title} part`, day, extension);
-  // Browsers share text files and refuse most others.
-  const file = new File([pasted()], named("txt"), { type: "text/plain" });
+  // Browsers share text files and refuse most others. The text is written when it is wanted: it may be long.
+  const pasted = () => writePasteText(ready.bytes);
+  const textFile = (content: string) => new File([content], named("txt"), { type: "text/plain" });
 
   const sent = async (how: string) => {
     await shelfWrite((shelf) => noteSent(shelf, book.name, ready.upTo));
@@ -35,7 +35,7 @@ export function SendReady({ ready, onDone }: SendReadyProps) {
   };
   const share = async () => {
     try {
-      if (await shareFile(file)) await sent("Handed to the share sheet.");
+      if (await shareFile(textFile(pasted()))) await sent("Handed to the share sheet.");
     } catch (error) {
       const why = `Not shared: the browser refused it (${error instanceof Error ? error.name : String(error)}).`;
       say({ kind: "fault", text: `${why} Save a file or copy the text instead.`, actions: [] });
@@ -63,7 +63,7 @@ export function SendReady({ ready, onDone }: SendReadyProps) {
         Ready: {laps} in {sessions}, with car, track and rig, {sayBytes(ready.bytes.length)}.
       </p>
       <div ref={begin} className={styles["buttons"]}>
-        {canShare(file) && (
+        {canShare(textFile("")) && (
           <Button variant="primary" size="between" onClick={() => void share()}>
             Share
           </Button>

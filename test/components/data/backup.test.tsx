@@ -1,4 +1,5 @@
-import { screen, within } from "@testing-library/react";
+import { gunzipSync } from "node:zlib";
+import { screen, waitFor, within } from "@testing-library/react";
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import { addCombo, addLap, type Logbook, newestSchema, startSession } from "#db";
 import { noRows } from "#domain";
@@ -17,7 +18,7 @@ async function anEvening(book: Logbook) {
   await addLap(book, { runId, id: book.newId(), lap: aLap(83_912) });
 }
 
-const saved: { name: string; text: Promise<string> }[] = [];
+const saved: { name: string; blob: Blob; text: Promise<string> }[] = [];
 
 beforeEach(() => {
   saved.length = 0;
@@ -28,7 +29,7 @@ beforeEach(() => {
   };
   URL.revokeObjectURL = () => undefined;
   vi.spyOn(HTMLAnchorElement.prototype, "click").mockImplementation(function (this: HTMLAnchorElement) {
-    if (last) saved.push({ name: this.download, text: last.text() });
+    if (last) saved.push({ name: this.download, blob: last, text: last.text() });
   });
 });
 
@@ -52,6 +53,26 @@ describe("saving a backup", () => {
     expect(saved[0]?.name).toBe("Lap-Ledger-My-logbook-2026-11-25.json");
     const backup = JSON.parse((await saved[0]?.text) ?? "");
     expect(backup.counts).toMatchObject({ cars: 1, tracks: 1, combos: 1, sessions: 1, runs: 1 });
+  });
+});
+
+describe("a smaller backup", () => {
+  it("is the same file packed, and the same logbook gives the same bytes", async () => {
+    const { user } = await renderAt("#/data", <DataScreen />, anEvening);
+    const save = await screen.findByRole("button", { name: "Save a backup" });
+    await user.click(save);
+    await screen.findByText(/today/);
+    await user.click(screen.getByRole("checkbox", { name: /smaller, packed file/ }));
+    for (const count of [2, 3]) {
+      await user.click(save);
+      await waitFor(() => expect(saved).toHaveLength(count));
+    }
+    expect(saved[1]?.name).toBe("Lap-Ledger-My-logbook-2026-11-25.json.gz");
+    const [plain, first, second] = await Promise.all(saved.map(({ blob }) => blob.arrayBuffer()));
+    expect(Buffer.from(gunzipSync(Buffer.from(first as ArrayBuffer)))).toEqual(
+      Buffer.from(plain as ArrayBuffer),
+    );
+    expect(first).toEqual(second);
   });
 });
 
@@ -100,6 +121,7 @@ describe("restoring", () => {
       "My logbook (2)",
     );
     await user.click(screen.getByRole("button", { name: "Restore as a new logbook" }));
+    expect(await screen.findAllByText(/“My logbook \(2\)” is open/)).not.toHaveLength(0);
     expect(await screen.findByText("2 in this browser")).toBeVisible();
     const open = screen.getByText("open now").closest("li");
     expect(open).toHaveTextContent("My logbook (2)");
@@ -140,6 +162,7 @@ describe("restoring", () => {
     const bad = await screen.findByRole("table", { name: "Rows that cannot be restored" });
     expect(within(bad).getByRole("row", { name: /runs, row 1/ })).toHaveTextContent("laps.0.ms");
     await user.click(screen.getByRole("button", { name: "Restore without this row" }));
+    expect(await screen.findAllByText(/is open\. Your other/)).not.toHaveLength(0);
     expect(await screen.findByText("2 in this browser")).toBeVisible();
   });
 
