@@ -3,6 +3,7 @@ import { type Notice as NoticeRow, useNotices } from "#state/notices.ts";
 import { Button } from "#ui/Button.tsx";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
 import { Notice } from "#ui/Notice.tsx";
+import { useHeight } from "#ui/useHeight.ts";
 import styles from "./Notices.module.css";
 
 /** "Done" notices go after this long, or at the next act; what they offer stays on the undo list. */
@@ -11,6 +12,7 @@ const staysMs = 20_000;
 /** What was said last, at the foot of the page, with what can be done about it. */
 export function Notices() {
   const { list, close } = useNotices();
+  const box = useHeight("--notices-height");
   const done = list.findLast(({ kind }) => kind === "done");
   useEffect(() => {
     if (done === undefined) return;
@@ -23,7 +25,7 @@ export function Notices() {
     run();
   };
   return (
-    <div className={styles["notices"]}>
+    <div ref={box} className={styles["notices"]}>
       <LiveRegion message={done?.text ?? ""} />
       <LiveRegion message={list.findLast(({ kind }) => kind === "fault")?.text ?? ""} urgent />
       {list.map((notice) => (

@@ -6,6 +6,7 @@ import { goTo, printAddress } from "#state/address.ts";
 import type { KnownBest } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
+import { useHeight } from "#ui/useHeight.ts";
 import { sayRun, suggestNextRun } from "#words";
 import { EntryPanel } from "./EntryPanel.tsx";
 import { IdleQuestion } from "./IdleQuestion.tsx";
@@ -19,7 +20,7 @@ import { SessionSum } from "./SessionSum.tsx";
 import { sessionFigures } from "./sessionFigures.ts";
 import { useEntry } from "./useEntry.ts";
 import { useFocusBack, useFocusHome } from "./useFocusHome.ts";
-import { useHeight } from "./useHeight.ts";
+import { useNamedLap } from "./useNamedLap.ts";
 import { type SessionData, useSession } from "./useSession.ts";
 import { useStoredWords } from "./useStoredWords.ts";
 import { useWakeLock } from "./useWakeLock.ts";
@@ -79,6 +80,7 @@ function Ledger({ data, pb }: { readonly data: SessionData; readonly pb: KnownBe
   const entryBox = useHeight("--entry-height");
   const pageBox = useFocusHome();
   useFocusBack(edited && timeId(edited));
+  useNamedLap();
 
   const figures = useMemo(() => sessionFigures(data, pb), [data, pb]);
   const { current, said, target, context, report, rows, shown } = figures;
