@@ -33,6 +33,11 @@ function namesOf(error: unknown): string[] {
   return names;
 }
 
+/** Whether an error is that of a connection the browser has lost, as phones do with a page in the background. */
+export function isLostConnection(error: unknown): boolean {
+  return namesOf(error).some((name) => name === "InvalidStateError" || name === "UnknownError");
+}
+
 const sentences: readonly (readonly [string, FaultCode, string])[] = [
   [
     "QuotaExceededError",
@@ -59,6 +64,7 @@ const sentences: readonly (readonly [string, FaultCode, string])[] = [
     "closed",
     "the browser lost its connection to the logbook. Reload the page; typed text is kept.",
   ],
+  ["UnknownError", "closed", "the browser could not reach the logbook. Reload the page; typed text is kept."],
 ];
 
 /**

@@ -44,6 +44,7 @@ export interface OpenOptions {
 }
 
 const gone = "The stored logbook has disappeared from this browser. Restore a backup; nothing new was begun.";
+const upgraded = "Lap Ledger was updated in another tab. Reload this page; typed text is kept.";
 const newer =
   "This logbook was last used by a newer version of Lap Ledger. Reload to get it. It can be read and backed up here, not written.";
 
@@ -71,7 +72,7 @@ export async function openLogbook(
   const database = new Dexie(name, { chromeTransactionDurability: "strict" });
   // Without a declared schema Dexie takes a newer database as it is; with one it would add what it misses.
   if (!isNewer) declareSchemas(database);
-  guard(database, status, mustExist || stored !== undefined);
+  guard(database, status, { wasThere: mustExist || stored !== undefined, isNewer });
   try {
     await database.open();
   } catch (error) {
@@ -101,7 +102,11 @@ export async function openLogbook(
 }
 
 /** Keeps an open database from coming back to life as an old or an empty one. */
-function guard(database: Dexie, status: ReturnType<typeof makeStatus>, wasThere: boolean): void {
+function guard(
+  database: Dexie,
+  status: ReturnType<typeof makeStatus>,
+  { wasThere, isNewer }: { readonly wasThere: boolean; readonly isNewer: boolean },
+): void {
   let isKnown = wasThere;
   const stop = (kind: "newerTab" | "gone" | "closed") => {
     status.set(kind);
@@ -125,6 +130,11 @@ function guard(database: Dexie, status: ReturnType<typeof makeStatus>, wasThere:
     "ready",
     () => {
       isKnown = true;
+      if (!isNewer && database.backendDB().version > newestSchema * 10) {
+        // Upgraded by another tab while this one was frozen, or had lost its connection.
+        stop("newerTab");
+        throw new LedgerFault("newerTab", upgraded);
+      }
       database.backendDB().addEventListener("close", () => {
         comeBack(database).then(
           (isBack) => isBack || stop("gone"),

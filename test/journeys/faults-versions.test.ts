@@ -97,3 +97,26 @@ test("the driver keeps an intact logbook when its upgrade fails half way", async
   expect((await storedRows(page, "cars"))[0]).not.toHaveProperty("wheels");
   await logLap(page, "1:25.300");
 });
+
+test("the driver is told to reload when another tab upgraded while this page was frozen, and old code writes no more", async ({
+  page,
+  context,
+}) => {
+  const transit = (what: "pagehide" | "pageshow") =>
+    page.evaluate((type) => {
+      window.dispatchEvent(new PageTransitionEvent(type, { persisted: true }));
+    }, what);
+  await transit("pagehide");
+  served.swap(next);
+  const newer = await context.newPage();
+  await newer.goto(served.url);
+  await expect(lapTime(newer, 1)).toBeVisible();
+  await transit("pageshow");
+  await entryField(page).fill("1:25.300");
+  await entryField(page).press("Enter");
+  await expect(page.getByRole("alert").filter({ hasText: "Not stored: 1:25.300" })).toBeVisible();
+  await expect(page.getByRole("alert").filter({ hasText: "updated in another tab" }).first()).toBeVisible();
+  expect(await storedRows(newer, "runs")).toMatchObject([{ laps: [{ ms: 85_118 }] }]);
+  await page.reload();
+  await expect(lapTime(page, 2)).toHaveAccessibleName("Edit lap 2: 1:25.300");
+});

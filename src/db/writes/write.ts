@@ -1,5 +1,5 @@
 import { tableNames } from "#domain";
-import { faultOf, LedgerFault } from "../fault.ts";
+import { faultOf, isLostConnection, LedgerFault } from "../fault.ts";
 import type { Logbook } from "../logbook.ts";
 import type { LogbookStatus } from "../status.ts";
 import { markDigests } from "./markDigests.ts";
@@ -21,7 +21,8 @@ export function refuseUnlessOpen(book: Logbook, notDone: string): void {
 }
 
 /**
- * Runs one write in one transaction: all of it is stored, or nothing. Resolves when the transaction is complete.
+ * Runs one write in one transaction: all of it is stored, or nothing. Resolves when the transaction is complete. A
+ * connection that turns out to be lost before the transaction began is had again, once.
  * @param notDone what the driver reads first when it fails: "Lap not stored"
  */
 export async function write<R>(
@@ -29,6 +30,18 @@ export async function write<R>(
   notDone: string,
   work: (writer: Writer) => Promise<R>,
 ): Promise<R> {
+  try {
+    return await attempt(book, notDone, work);
+  } catch (error) {
+    if (!(error instanceof NeverBegun)) throw error;
+    return await reopened(book, notDone, () => attempt(book, notDone, work));
+  }
+}
+
+/** The connection was lost before the transaction began, so nothing of it can have been stored. */
+class NeverBegun extends Error {}
+
+async function attempt<R>(book: Logbook, notDone: string, work: (writer: Writer) => Promise<R>): Promise<R> {
   refuseUnlessOpen(book, notDone);
   let native: IDBTransaction | undefined;
   try {
@@ -40,7 +53,18 @@ export async function write<R>(
       return result;
     });
   } catch (error) {
+    if (native === undefined && isLostConnection(error)) throw new NeverBegun(notDone, { cause: error });
     // A request that falls with its transaction only says "aborted"; the transaction knows the reason.
     throw faultOf(error, notDone, native?.error);
+  }
+}
+
+async function reopened<R>(book: Logbook, notDone: string, again: () => Promise<R>): Promise<R> {
+  try {
+    book.database.close({ disableAutoOpen: false });
+    await book.database.open();
+    return await again();
+  } catch (error) {
+    throw faultOf(error instanceof NeverBegun ? error.cause : error, notDone);
   }
 }
