@@ -1,7 +1,7 @@
 import type { Figure } from "#domain";
 import type { AcrossFigure, SessionTrend } from "#stats";
-import { hundredths, per100Laps, percentPoints, percents, type Unit, wholeLaps } from "./amount.ts";
-import { counted } from "./counted.ts";
+import { hundredths, laps, per100Laps, percentPoints, percents, type Unit } from "./amount.ts";
+import { asSentence, counted } from "./counted.ts";
 import { sayBetween } from "./shift.ts";
 import { saySigned } from "./signed.ts";
 import { sayTooFew } from "./tooFew.ts";
@@ -32,7 +32,7 @@ export const acrossWords: Readonly<Record<AcrossFigure, FigureWords>> = {
     name: "Usual to best",
     column: "usual to best",
     axis: "usual lap over the PB in percent, lower is closer",
-    meaning: "how far the last session's usual lap lies above the PB",
+    meaning: "how far the last session's usual lap lies above the PB, which more laps alone bring down",
     unit: percents,
   },
   cleanShare: {
@@ -54,8 +54,9 @@ export const acrossWords: Readonly<Record<AcrossFigure, FigureWords>> = {
     name: "Laps to the pace",
     column: "laps to the pace",
     axis: "laps until within 1 % of the PB, lower is sooner",
-    meaning: "timed laps on the combo until the first clean one within 1 % of today's PB",
-    unit: wholeLaps,
+    meaning:
+      "timed laps on the combo until the first clean one within 1 % of today's PB, so a combo driven little was soon there",
+    unit: laps,
   },
   toReference: {
     name: "To the reference",
@@ -101,8 +102,8 @@ export function acrossTitle(figure: AcrossFigure, trend: Figure<SessionTrend>, d
 
 /** What the figure is, what the finding rests on, and what it cannot tell. */
 export function acrossReading(figure: AcrossFigure, trend: Figure<SessionTrend>): string {
-  const { name, meaning, unit } = acrossWords[figure];
-  const what = `${name}: ${meaning}.`;
+  const { meaning, unit } = acrossWords[figure];
+  const what = `${asSentence(meaning)}.`;
   if (!trend.known) return `${what} Each combo stands where it was first driven.`;
   const { perWeek, sessions } = worseUp(figure, trend.value);
   const between = sayBetween(perWeek, unit, wordsOf(figure));

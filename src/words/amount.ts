@@ -22,7 +22,8 @@ export const percentsOfALap = aUnit(0.01, 1, 2, "% of a lap");
 export const percentPoints = aUnit(0.1, 1, 1, "points");
 /** Mistakes a hundred laps, in tenths. */
 export const per100Laps = aUnit(0.1, 1, 1, "in 100 laps");
-export const wholeLaps = aUnit(1, 1, 0, "laps");
+/** Laps, in tenths of one. */
+export const laps = aUnit(0.1, 1, 1, "laps");
 /** Thousandths of a whole, told in percent. */
 export const share = aUnit(1, 10, 1, "%");
 

@@ -6,8 +6,7 @@ import { RuledTable } from "#ui/RuledTable.tsx";
 import styles from "./Search.module.css";
 
 const sessionColumns = [
-  { key: "day", title: "session", unbroken: true },
-  { key: "combo", title: "combo" },
+  { key: "day", title: "session" },
   { key: "laps", title: "laps", figures: true },
   { key: "focus", title: "focus" },
   { key: "note", title: "note" },
@@ -23,11 +22,13 @@ export function FoundSessions({ sessions }: { readonly sessions: readonly FoundS
         id: sessionId,
         cells: {
           day: (
-            <a href={printAddress({ place: "log", sessionId })} className={styles["link"]}>
-              {sayDate(date)}
-            </a>
+            <>
+              <a href={printAddress({ place: "log", sessionId })}>{sayDate(date)}</a>
+              <span className={styles["detail"]}>
+                <Name>{comboName}</Name>
+              </span>
+            </>
           ),
-          combo: <Name>{comboName}</Name>,
           laps: found > 0 ? `${found} of ${laps}` : laps,
           focus,
           note: <Name>{note}</Name>,
@@ -38,9 +39,8 @@ export function FoundSessions({ sessions }: { readonly sessions: readonly FoundS
 }
 
 const lapColumns = [
-  { key: "lap", title: "lap", unbroken: true },
+  { key: "lap", title: "lap" },
   { key: "time", title: "time", figures: true, strong: true },
-  { key: "combo", title: "combo" },
   { key: "remarks", title: "remarks and note" },
 ] as const;
 
@@ -54,18 +54,16 @@ export function FoundLaps({ laps }: { readonly laps: readonly FoundLap[] }) {
         id: lap.lapId,
         cells: {
           lap: (
-            <a
-              href={printAddress({ place: "log", sessionId: lap.sessionId, lapId: lap.lapId })}
-              className={styles["link"]}
-            >
-              {sayDate(lap.date)}
+            <>
+              <a href={printAddress({ place: "log", sessionId: lap.sessionId, lapId: lap.lapId })}>
+                {sayDate(lap.date)}, run {lap.runNumber}, lap {lap.lapNumber}
+              </a>
               <span className={styles["detail"]}>
-                run {lap.runNumber}, lap {lap.lapNumber}
+                <Name>{lap.comboName}</Name>
               </span>
-            </a>
+            </>
           ),
           time: lap.ms === undefined ? "no time" : formatLapTime(lap.ms, lap.decimals),
-          combo: <Name>{lap.comboName}</Name>,
           remarks: <Name>{about(lap)}</Name>,
         },
       }))}

@@ -1,4 +1,4 @@
-import { addDays, type CalendarDate, mondayOf, weekName, weekStart } from "#domain";
+import { addDays, type CalendarDate, mondayOf, sayDate, weekName, weekStart } from "#domain";
 import { useFigures, useShelvedNow } from "#live";
 import { type Address, printAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
@@ -28,7 +28,7 @@ export function StatementPage({ address, combos, today }: AroundProps) {
         <h1>{weekTitle(monday)}</h1>
         <p className={styles["about"]}>
           {weekDays(monday)} · {title}
-          {value !== undefined && ` · ${sayDriven(value.statement.total)}`}
+          {value !== undefined && ` · ${sayDriven(value.statement.total)}`} · as of {sayDate(today)}
         </p>
         <div className={styles["ways"]}>
           <a href={printAddress(toWeekOf(addDays(monday, -7)))} className={styles["way"]}>

@@ -48,9 +48,8 @@ export function StatementSheet({ statement, nameOf }: StatementSheetProps) {
         <Part title="Next" ruled>
           <div>
             <p className={styles["next"]}>{next.suggestion}</p>
-            <p>
-              {next.reason} Worked if: {next.check}
-            </p>
+            <p>{next.reason}</p>
+            <p>What to look at then: {next.check}</p>
             <p className={styles["soft"]}>{sayEvidence(next.evidence)}</p>
           </div>
         </Part>

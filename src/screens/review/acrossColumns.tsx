@@ -30,10 +30,7 @@ const combo: AcrossColumn = {
   title: "combo",
   by: ({ name }) => name.toLowerCase(),
   cell: ({ line: { comboId }, name }) => (
-    <a
-      href={printAddress({ place: "review", comboId, period: { kind: "all" } })}
-      className={styles["comboLink"]}
-    >
+    <a href={printAddress({ place: "review", comboId, period: { kind: "all" } })}>
       <Name>{name}</Name>
     </a>
   ),

@@ -35,7 +35,9 @@ describe("Search", () => {
     const session = within(await results(/^Sessions found/)).getByRole("link");
     expect(session).toHaveAccessibleName("Mon 2 Nov 2026");
     expect(session.getAttribute("href")).toMatch(/^#\/log\/[0-9a-f-]{36}$/);
-    const lap = within(await results(/^Laps found/)).getByRole("link", { name: /run 2, lap 1$/ });
+    const lap = within(await results(/^Laps found/)).getByRole("link", {
+      name: "Mon 2 Nov 2026, run 2, lap 1",
+    });
     expect(lap.getAttribute("href")).toMatch(/^#\/log\/[0-9a-f-]{36}\?lap=[0-9a-f-]{36}$/);
     expect(screen.getByText("off, corner 5 · wide at the Mill")).toBeVisible();
   });
