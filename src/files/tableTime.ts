@@ -1,5 +1,6 @@
-import type { Reading } from "#domain";
+import type { Problem, Reading } from "#domain";
 import { readTime } from "#entry";
+import { shown } from "./tableCells.ts";
 import type { DecimalSign } from "./writeCsv.ts";
 
 /** How the times of a table are written. */
@@ -33,7 +34,7 @@ export function readTableTime(cell: string, { decimal, wholeNumbers }: TimeForm)
       "Change the decimal sign above if that is wrong.",
     );
   const read = readTime(text.replace(/([.,]\d{3})0+$/, "$1"));
-  if (!read.ok) return read;
+  if (!read.ok) return refusedAs(text, read.problem);
   if (read.form !== "full")
     return refused(text, "is not a whole lap time", "Write it as 1:23.456 or 83.456.");
   return within(text, read);
@@ -79,6 +80,11 @@ export function guessTimeForm(cells: readonly string[], others: readonly string[
 }
 
 function refused(text: string, wrong: string, right: string): Reading<never> {
-  const shown = text.length <= 40 ? text : `${text.slice(0, 40)}…`;
-  return { ok: false, problem: { at: 0, length: text.length, wrong: `“${shown}” ${wrong}.`, right } };
+  return { ok: false, problem: { at: 0, length: text.length, wrong: `${shown(text)} ${wrong}.`, right } };
+}
+
+/** A problem inside a cell, with the cell named: the row has others. */
+function refusedAs(text: string, problem: Problem): Reading<never> {
+  const wrong = problem.wrong.includes(text) ? problem.wrong : `${shown(text)}: ${problem.wrong}`;
+  return { ok: false, problem: { ...problem, wrong } };
 }

@@ -10,6 +10,7 @@ const unreadDrawn = 50;
 /** The first laps as they were read, and the rows that were not, each with its reason. */
 export function ImportTables({ read }: { readonly read: ReadLaps }) {
   const { laps, unread } = read;
+  const drawn = laps.slice(0, lapsDrawn);
   return (
     <>
       {laps.length > 0 && (
@@ -20,9 +21,9 @@ export function ImportTables({ read }: { readonly read: ReadLaps }) {
             { key: "time", title: "lap", figures: true, strong: true },
             { key: "date", title: "date", unbroken: true },
             { key: "combo", title: "track and car" },
-            { key: "more", title: "more" },
+            ...(drawn.some((row) => moreOf(row) !== "") ? [{ key: "more", title: "more" }] : []),
           ]}
-          rows={laps.slice(0, lapsDrawn).map((row) => ({
+          rows={drawn.map((row) => ({
             id: String(row.line),
             cells: {
               line: row.line,
