@@ -21,15 +21,22 @@ interface PickAndDoProps {
 export function PickAndDo({ label, prompt, none, options, deed, isReady = true, onDo }: PickAndDoProps) {
   const [value, setValue] = useState("");
   const chosen = options.some((option) => option.value === value) ? value : "";
+  if (options.length === 0)
+    return (
+      <p className={styles["none"]}>
+        {label}: {none}.
+      </p>
+    );
   return (
     <div className={styles["line"]}>
-      <Select
-        label={label}
-        value={chosen}
-        onChange={setValue}
-        className={styles["list"]}
-        options={[{ value: "", label: options.length === 0 ? none : prompt }, ...options]}
-      />
+      <div className={styles["list"]}>
+        <Select
+          label={label}
+          value={chosen}
+          onChange={setValue}
+          options={[{ value: "", label: prompt }, ...options]}
+        />
+      </div>
       <Button size="between" disabled={chosen === "" || !isReady} onClick={() => onDo(chosen)}>
         {deed}
       </Button>
