@@ -1,7 +1,7 @@
 import type { CalendarDate } from "#domain";
 import type { CalendarLine } from "./calendarLines.ts";
 import styles from "./Marks.module.css";
-import { tallyPath } from "./tallyPath.ts";
+import { tallyHeight, tallyPath, tallySize } from "./tallyPath.ts";
 import { type Room, textWidth } from "./useRoom.ts";
 
 interface CalendarLinesProps {
@@ -11,8 +11,8 @@ interface CalendarLinesProps {
   readonly room: Room;
 }
 
-const bundleHeight = 11;
-const mostBundles = 12;
+/** A day may be fuller: its number says so. */
+const mostStrokes = 60;
 
 /** The drawn calendar: every line as high as its fullest day needs. */
 export function CalendarLines({ lines, lapsAStroke, walkedDate, room: { width, em } }: CalendarLinesProps) {
@@ -20,11 +20,12 @@ export function CalendarLines({ lines, lapsAStroke, walkedDate, room: { width, e
   const columns = Math.max(...lines.map(({ first, last }) => last - first + 1));
   const column = (width - left - 2) / columns;
   const numbers = Math.min(em * 0.9, column * 0.85);
-  const strokesOf = (laps: number) => Math.min(Math.ceil(laps / lapsAStroke), mostBundles * 5);
+  const size = tallySize(column, em);
+  const strokesOf = (laps: number) => Math.min(Math.ceil(laps / lapsAStroke), mostStrokes);
   let y = em * 1.4;
   const placed = lines.map((line) => {
-    const fullest = Math.max(0, ...line.days.map(({ laps }) => Math.ceil(strokesOf(laps) / 5)));
-    const height = Math.max(fullest, 1) * bundleHeight + numbers * 1.3 + 6;
+    const fullest = Math.max(5, ...line.days.map(({ laps }) => strokesOf(laps)));
+    const height = tallyHeight(fullest, size) + numbers * 1.3 + 6;
     y += height;
     return { ...line, top: y - height, base: y - numbers * 1.3 };
   });
@@ -54,7 +55,7 @@ export function CalendarLines({ lines, lapsAStroke, walkedDate, room: { width, e
             return (
               <g key={date}>
                 <path
-                  d={tallyPath(strokesOf(laps), x + column / 2, base, Math.min(column * 0.8, 12))}
+                  d={tallyPath(strokesOf(laps), x + column / 2, base, size)}
                   className={styles["tally"]}
                 />
                 <text

@@ -49,5 +49,5 @@ export { sectorsReading, sectorsTitle } from "./sectors.ts";
 export { sayShareBefore } from "./sharesCompared.ts";
 export { sayProgress, sayTarget, sayTargetValue, targetFigure } from "./targets.ts";
 export { thirdsReading, thirdsTitle } from "./thirds.ts";
-export { sayTooFew } from "./tooFew.ts";
+export { sayMissing, sayTooFew } from "./tooFew.ts";
 export { sayDriven, type WeekFinding, weekDays, weekFinding, weekNext, weekTitle } from "./weekSays.ts";

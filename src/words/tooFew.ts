@@ -11,3 +11,12 @@ export function sayTooFew(reason: string): string {
   const [, least = "", things = "", has = "", where = ""] = needs;
   return least === "1" ? `No ${things} yet${where}` : `Not enough ${things} yet: ${has} of ${least}${where}`;
 }
+
+/**
+ * The same in a cell of a table, where the head says of what.
+ * @example sayMissing("needs 4 sessions with 3 clean laps of each, has 1") // "1 of 4 sessions"
+ */
+export function sayMissing(reason: string): string {
+  const needs = /^needs (\d+) (\w+).*, has (\d+)/.exec(reason);
+  return needs === null ? asSentence(reason) : `${needs[3]} of ${needs[1]} ${needs[2]}`;
+}

@@ -1,7 +1,7 @@
 import { formatDelta, formatLapTime } from "#domain";
-import type { FactorGroup, FactorGroups } from "#stats";
+import type { Factor, FactorGroup, FactorGroups } from "#stats";
 import { type Row, RuledTable } from "#ui/RuledTable.tsx";
-import { factorNames, sayTooFew } from "#words";
+import { factorNames, sayMissing } from "#words";
 import styles from "./NotYet.module.css";
 
 interface FactorTableProps {
@@ -12,9 +12,8 @@ interface FactorTableProps {
 const columns = [
   { key: "with", title: "driven with" },
   { key: "laps", title: "clean laps", figures: true },
-  { key: "sessions", title: "sessions", figures: true },
   { key: "usual", title: "usual", figures: true, strong: true },
-  { key: "against", title: "against the most driven" },
+  { key: "against", title: "difference, and its range" },
 ] as const;
 
 /** Clean laps by effort, surface, tyres, set-up and focus, as far as they varied. */
@@ -25,32 +24,31 @@ export function FactorTable({ factors, reading }: FactorTableProps) {
     <div className={styles["place"]}>
       <h3>By what they were driven with</h3>
       <p>{reading}</p>
-      {varied.map(({ factor, groups }) => (
-        <RuledTable
-          key={factor}
-          caption={factorNames[factor]}
-          columns={columns}
-          rows={groups.map((group, index) => rowOf(group, index === 0))}
-        />
-      ))}
+      <RuledTable
+        caption="Clean laps by what they were driven with"
+        captionHidden
+        columns={columns}
+        rows={varied.flatMap(({ factor, groups }) =>
+          groups.map((group, index) => rowOf(factor, group, index === 0)),
+        )}
+      />
     </div>
   );
 }
 
-function rowOf({ value, laps, sessions, usual, difference }: FactorGroup, isMost: boolean): Row {
+function rowOf(factor: Factor, { value, laps, usual, difference }: FactorGroup, isMost: boolean): Row {
   const seconds = (ms: number) => formatDelta(Math.round(ms / 10) * 10).slice(0, -1);
   return {
-    id: value,
+    id: `${factor} ${value}`,
     cells: {
-      with: value,
+      with: `${factorNames[factor]}: ${value}`,
       laps,
-      sessions,
       usual: usual === undefined ? "—" : formatLapTime(usual),
       against: isMost
-        ? "—"
+        ? "the most driven"
         : difference.known
-          ? `${seconds(difference.value.estimate)} s (${seconds(difference.value.low)} to ${seconds(difference.value.high)})`
-          : sayTooFew(difference.reason),
+          ? `${seconds(difference.value.estimate)} s, ${seconds(difference.value.low)} to ${seconds(difference.value.high)}`
+          : sayMissing(difference.reason),
     },
   };
 }

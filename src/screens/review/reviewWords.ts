@@ -27,7 +27,7 @@ export function sayWhatCounts(review: ComboReview): string {
 /** What the progress chart finds; with too few sessions for a trend, what can be said already. */
 export function sayProgressFound(review: ComboReview): { readonly title: string; readonly reading: string } {
   const { curve } = review;
-  const bands = curve.known && curve.value.ahead.length > 0 ? ` ${bandMeaning}` : "";
+  const bands = curve.known && curve.value.ahead.length > 0 ? ` ${sayBands(curve.value)}` : "";
   const reading = `${progressReading(review)}${bands}`;
   return {
     title: progressTitle(review),
@@ -42,4 +42,10 @@ export function sayBefore(period: Period): string | undefined {
   if (period.kind !== "dates")
     return `the ${rollingPeriods.find(({ kind }) => kind === period.kind)?.word ?? ""} before`;
   return `the ${counted(daysBetween(period.from, period.to) + 1, "day")} before`;
+}
+
+function sayBands({ isMostlyAssumption }: { readonly isMostlyAssumption: boolean }): string {
+  return isMostlyAssumption
+    ? `${bandMeaning} With fewer than 4 sessions that is mostly assumption.`
+    : bandMeaning;
 }

@@ -1,0 +1,91 @@
+import { describe, expect, test } from "vitest";
+import { accountChange, type ComboReview } from "#stats";
+import { accountTitle, practiceTitle, progressReading, progressTitle, sayBreak } from "#words";
+import { reviewOf, truth } from "./theDemo.ts";
+
+/** Numbers of seconds a sentence holds. */
+const secondsIn = (sentence: string) => (sentence.match(/\d+\.\d+/g) ?? []).map(Number);
+
+describe("what Review says of the demo, against what the generator made true", () => {
+  test("the combo that improves is called faster, and its true gain a week lies in the interval told", () => {
+    const review = reviewOf("fenHatch");
+    expect(progressTitle(review)).toMatch(/^Usual lap faster by .*, surely more than/);
+    const [least = 0, most = 0] = secondsIn(progressReading(review));
+    const gain = -truth.combos.fenHatch.gainPerWeekMs / 1000;
+    expect(least).toBeLessThan(gain);
+    expect(most).toBeGreaterThan(gain);
+  });
+
+  test("the gain called sure is no more than the true one", () => {
+    const [, sure = 0] = secondsIn(progressTitle(reviewOf("fenHatch")));
+    expect(sure).toBeGreaterThan(1);
+    expect(sure * 1000).toBeLessThan(-truth.combos.fenHatch.gainMs);
+  });
+
+  test("the flat combo is not called faster or slower, and what is ruled out leaves room for the truth", () => {
+    const review = reviewOf("ashSingle");
+    expect(truth.combos.ashSingle.gainMs).toBe(0);
+    expect(progressTitle(review)).toMatch(/^No clear change in \d+ weeks: not slower by more than/);
+    expect(progressReading(review)).toMatch(/^From \d+ sessions: between .* faster and .* slower a week\./);
+  });
+
+  test("of the combo with few laps nothing is claimed, but how many sessions it needs", () => {
+    expect(progressTitle(reviewOf("fenTrainer"))).toBe("Not enough sessions with 5 pace laps yet: 2 of 5");
+  });
+
+  test("laps, sessions and the break are those the generator drove", () => {
+    const { practice, breaks } = reviewOf("fenHatch");
+    const { sessions, laps } = truth.combos.fenHatch;
+    expect(practiceTitle(practice)).toMatch(new RegExp(`^${sessions} sessions, ${laps.driven} laps, `));
+    expect(practice.days.reduce((sum, day) => sum + day.laps, 0)).toBe(laps.driven);
+    expect(breaks.map(({ from, to }) => [from, to])).toEqual([["2026-10-01", "2026-10-17"]]);
+    const { medians } = truth.combos.fenHatch;
+    const at = (date: string) => medians.find((one) => one.date === date)?.ms ?? 0;
+    const cost = breaks[0]?.cost;
+    if (!cost?.known) throw new Error("the cost of the break is known");
+    // True step over the break, less the mean true step of ordinary neighbours.
+    const steps = medians
+      .slice(1)
+      .map(({ date, ms }, index) => ({ date, ms: ms - (medians[index]?.ms ?? 0) }));
+    const ordinary = steps.filter(({ date }) => date !== "2026-10-17").map(({ ms }) => ms);
+    const usual = ordinary.reduce((sum, ms) => sum + ms, 0) / ordinary.length;
+    const trueCost = at("2026-10-17") - at("2026-10-01") - usual;
+    expect(cost.value.low).toBeLessThan(trueCost);
+    expect(cost.value.high).toBeGreaterThan(trueCost);
+    expect(breaks.map(sayBreak)[0]).toMatch(/^16 days without a session/);
+  });
+
+  test("the curve's bands of the sessions driven hold the true level of most of them", () => {
+    const { curve } = reviewOf("fenHatch");
+    if (!curve.known) throw new Error(curve.reason);
+    const { medians } = truth.combos.fenHatch;
+    const held = curve.value.line.filter(({ date, low, high }) => {
+      const { ms = 0 } = medians.find((one) => one.date === date) ?? {};
+      return low <= ms && ms <= high;
+    });
+    expect(held.length / curve.value.line.length).toBeGreaterThanOrEqual(0.8);
+  });
+
+  test("tiredness, which the generator does not know, is not found", () => {
+    for (const key of ["fenHatch", "ashSingle"] as const) {
+      const { thirds } = reviewOf(key);
+      if (!thirds.known) throw new Error(thirds.reason);
+      expect(thirds.value.low).toBeLessThanOrEqual(0);
+      expect(thirds.value.high).toBeGreaterThanOrEqual(0);
+    }
+  });
+
+  test("accounts told in words hold the figures they are told from", () => {
+    const { account }: Pick<ComboReview, "account"> = reviewOf("ashSingle");
+    if (!account.known) throw new Error(account.reason);
+    const told = secondsIn(accountTitle({ account }));
+    const cents = (ms: number) => Math.round(ms / 10) / 100;
+    const { pace, repeatability, mistakes, others } = account.value;
+    expect([pace, repeatability, mistakes, others].map(cents)).toContain(told[0]);
+  });
+
+  test("an account laid beside itself has not changed", () => {
+    const laps = [[84_000, 84_100, 84_200, 84_300, 84_400].map((ms) => ({ ms, remarks: [], pace: true }))];
+    expect(accountChange(laps, laps)).toMatchObject({ value: { change: 0 } });
+  });
+});

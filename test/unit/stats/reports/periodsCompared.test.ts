@@ -1,0 +1,105 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { accountChange, type LapForAccount, lapDistribution, periodShift, rankSumTest } from "#stats";
+
+const times = fc.integer({ min: 60_000, max: 120_000 });
+const lap = fc.record<LapForAccount>({
+  ms: fc.option(times, { nil: undefined }),
+  remarks: fc.constantFrom<LapForAccount["remarks"]>(
+    [],
+    [],
+    [],
+    [{ kind: "off" }],
+    [{ kind: "traffic" }],
+    [{ kind: "cut" }],
+  ),
+  pace: fc.boolean(),
+});
+const sessions = fc.array(fc.array(lap, { maxLength: 20 }), { maxLength: 6 });
+const pace = (ms: number): LapForAccount => ({ ms, remarks: [], pace: true });
+
+describe("the shift between two periods", () => {
+  it("is the rank-sum shift of the sessions", () => {
+    const [now, before] = [
+      [84_000, 84_100, 84_050, 83_900],
+      [84_500, 84_600, 84_450, 84_700],
+    ];
+    const test = rankSumTest(now, before, 0.9);
+    expect(periodShift(now, before)).toEqual({
+      known: true,
+      value: { estimate: test?.estimate, low: test?.low, high: test?.high, sessions: 4, sessionsBefore: 4 },
+    });
+  });
+
+  it("needs four sessions on each side, and says which side lacks them", () => {
+    expect(periodShift([1, 2, 3], [1, 2, 3, 4])).toEqual({
+      known: false,
+      reason: "needs 4 sessions with 5 pace laps, has 3",
+    });
+    expect(periodShift([1, 2, 3, 4], [1])).toEqual({
+      known: false,
+      reason: "needs 4 sessions with 5 pace laps, has 1 in the period before",
+    });
+  });
+
+  it("is nothing where all sessions are alike", () => {
+    expect(periodShift([5, 5, 5, 5], [5, 5, 5, 5])).toMatchObject({
+      value: { estimate: 0, low: 0, high: 0 },
+    });
+  });
+});
+
+describe("the change of the time account", () => {
+  it("balances to the millisecond: before and its lines make now", () =>
+    fc.assert(
+      fc.property(sessions, sessions, (now, before) => {
+        const change = accountChange(now, before);
+        if (!change.known) return;
+        const { lines, before: was, now: is, change: whole } = change.value;
+        expect(lines.every(({ ms }) => Number.isInteger(ms))).toBe(true);
+        expect(was + lines.reduce((sum, { ms }) => sum + ms, 0)).toBe(is);
+        expect(is - was).toBe(whole);
+      }),
+    ));
+
+  it("puts a gain of the best laps under pace, and none elsewhere", () => {
+    const [now, before] = [84_000, 84_500].map((base) =>
+      [0, 100, 200, 300, 400].map((off) => pace(base + off)),
+    );
+    const change = accountChange([now ?? []], [before ?? []]);
+    expect(change).toMatchObject({ value: { change: -500 } });
+    if (change.known) expect(change.value.lines.map(({ ms }) => ms)).toEqual([-500, 0, 0, 0]);
+  });
+
+  it("needs a session with five pace laps on both sides", () => {
+    expect(accountChange([[1, 2, 3, 4, 5].map(pace)], [])).toEqual({
+      known: false,
+      reason: "needs 5 pace laps, has 0 in the period before",
+    });
+  });
+});
+
+describe("the distribution of laps", () => {
+  it("counts every lap once, in a bin or as slower", () =>
+    fc.assert(
+      fc.property(fc.array(times), fc.array(times), (now, before) => {
+        const found = lapDistribution(now, before);
+        const sum = (side: "now" | "before") =>
+          found.bins.reduce((total, bin) => total + bin[side], 0) + (found[side]?.slower ?? 0);
+        expect([sum("now"), sum("before")]).toEqual([now.length, before.length]);
+        expect(found.bins.length).toBeLessThanOrEqual(19);
+      }),
+    ));
+
+  it("gives the quartiles of each period (Hyndman & Fan 1996, type 7)", () => {
+    const { now, before } = lapDistribution([80_000, 80_100, 80_200, 80_300, 80_400], []);
+    expect(now).toEqual({ laps: 5, lowerQuartile: 80_100, median: 80_200, upperQuartile: 80_300, slower: 0 });
+    expect(before).toBeUndefined();
+  });
+
+  it("does not let one lap far out press the others together", () => {
+    const { bins, now } = lapDistribution([80_000, 80_100, 80_200, 80_300, 80_400, 110_000], []);
+    expect(now?.slower).toBe(1);
+    expect(bins.length).toBeGreaterThan(4);
+  });
+});

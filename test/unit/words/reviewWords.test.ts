@@ -1,0 +1,284 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { type Figure, known, unknown } from "#domain";
+import { accountLines, type ComboReview, type FactorGroups, type PeriodShift, wilsonInterval } from "#stats";
+import {
+  accountChangeReading,
+  accountChangeTitle,
+  answerOfDifferent,
+  factorsReading,
+  factorsTitle,
+  individualsReading,
+  individualsTitle,
+  practiceReading,
+  practiceTitle,
+  sayBreak,
+  sayBreaks,
+  sayDifference,
+  sayHours,
+  sayMissing,
+  sayPracticeRate,
+  sayShareBefore,
+  scatterShiftSays,
+  sectorsReading,
+  sectorsTitle,
+  shiftReading,
+  shiftTitle,
+  thirdsReading,
+  thirdsTitle,
+  toldDifferences,
+} from "#words";
+import { expectWellFormed } from "./wellFormed.ts";
+
+const before = "the 4 weeks before";
+const quarters = { laps: 104, lowerQuartile: 1, median: 2, upperQuartile: 3, slower: 0 };
+const distribution: ComboReview["distribution"] = {
+  bins: [],
+  now: quarters,
+  before: { ...quarters, laps: 82 },
+};
+const aShift = (estimate: number, low: number, high: number): Figure<PeriodShift> =>
+  known({ estimate, low, high, sessions: 7, sessionsBefore: 5 });
+
+describe("what changed since the period before", () => {
+  it("says how much, and how much of it is sure", () => {
+    const review = { shift: aShift(-468, -716, -231), distribution };
+    expect(shiftTitle(review, before)).toBe(
+      "Usual lap faster by 0.47 s than in the 4 weeks before, surely more than 0.23 s",
+    );
+    expect(shiftReading(review)).toBe(
+      "104 pace laps now, 82 before; 7 against 5 sessions. Counted by session, because laps of one session are alike.",
+    );
+  });
+
+  it("without a clear change says what is ruled out", () => {
+    const review = { shift: aShift(-100, -250, 44), distribution };
+    expect(shiftTitle(review, before)).toBe(
+      "No clear change against the 4 weeks before: between 0.25 s faster and 0.05 s slower",
+    );
+    expect(shiftReading(review)).toContain("may be chance");
+  });
+
+  it("with too few sessions says how many are missing", () => {
+    const shift = unknown("needs 4 sessions with 5 pace laps, has 1 in the period before");
+    expect(shiftTitle({ shift }, before)).toBe(
+      "Not enough sessions with 5 pace laps yet: 1 of 4 in the period before",
+    );
+  });
+
+  it("balances the mean lap's change over its lines, and names those that chance may have moved", () => {
+    const ms = { pace: -619, repeatability: 128, mistakes: 114, others: 44 };
+    const accountChange: ComboReview["accountChange"] = known({
+      before: 85_097,
+      now: 84_764,
+      change: -333,
+      laps: 118,
+      lapsBefore: 83,
+      lines: accountLines.map((line) => ({
+        line,
+        ms: ms[line],
+        shift: line === "pace" ? aShift(-586, -802, -393) : aShift(60, -90, 200),
+      })),
+    });
+    expect(accountChangeTitle({ accountChange }, before)).toBe(
+      "Mean lap −0.33 s against the 4 weeks before; most moved pace, −0.62 s, surely",
+    );
+    expect(accountChangeReading({ accountChange })).toBe(
+      "From 118 laps now and 83 before, each period against the same lap. Perhaps by chance: repeatability, mistakes, others on track.",
+    );
+  });
+});
+
+const claims = /\b(faster|slower|steadier|less steady) by\b|surely|clearly/i;
+const hedges = /No clear|no clear|may be chance|perhaps by chance|Perhaps by chance/;
+const interval = fc
+  .tuple(
+    fc.integer({ min: -3000, max: 3000 }),
+    fc.integer({ min: 0, max: 2000 }),
+    fc.integer({ min: 0, max: 2000 }),
+  )
+  .map(([estimate, under, over]) => ({ estimate, low: estimate - under, high: estimate + over }));
+
+describe("every sentence about a change", () => {
+  it("claims one only where the interval leaves out zero, and names chance where it does not", () =>
+    fc.assert(
+      fc.property(interval, (found) => {
+        const holdsZero = found.low <= 0 && found.high >= 0;
+        const shift = known({ ...found, sessions: 6, sessionsBefore: 6 });
+        const thirds = known({ ...found, sessions: 6, sessionsLeftOut: 2 });
+        const percent = known({
+          estimate: found.estimate / 1e4,
+          low: found.low / 1e4,
+          high: found.high / 1e4,
+          sessions: 6,
+          sessionsBefore: 6,
+        });
+        const difference = sayDifference({
+          factor: "tyres",
+          value: "soft",
+          usual: "hard",
+          difference: { ...found, basis: "same sessions", sessions: 6 },
+        });
+        const breakSays = sayBreak({
+          from: "2026-01-01",
+          to: "2026-01-12",
+          days: 11,
+          cost: known(found),
+          lapsUntilBack: 40,
+        });
+        const sentences = [
+          shiftTitle({ shift }, before),
+          thirdsTitle({ thirds }),
+          scatterShiftSays({ scatterShift: percent }, before),
+          difference,
+          breakSays,
+          answerOfDifferent({ shift, thirds }, before),
+        ];
+        for (const sentence of sentences) {
+          expectWellFormed(sentence);
+          expect(claims.test(sentence), sentence).toBe(!holdsZero);
+          expect(hedges.test(sentence), sentence).toBe(holdsZero);
+        }
+        for (const reading of [shiftReading({ shift, distribution }), thirdsReading({ thirds })]) {
+          expectWellFormed(reading);
+          expect(/may be chance/.test(reading), reading).toBe(holdsZero);
+        }
+      }),
+    ));
+
+  it("calls no line of the account sure whose sessions may have moved by chance", () =>
+    fc.assert(
+      fc.property(interval, fc.integer({ min: -900, max: 900 }), (found, ms) => {
+        const lines = accountLines.map((line) => ({
+          line,
+          ms: line === "pace" ? ms : 0,
+          shift: known(found),
+        }));
+        const accountChange = known({ before: 0, now: ms, change: ms, laps: 9, lapsBefore: 9, lines });
+        const title = accountChangeTitle({ accountChange }, before);
+        expectWellFormed(title);
+        const agrees = (found.low > 0 && ms > 0) || (found.high < 0 && ms < 0);
+        expect(title.endsWith("surely")).toBe(agrees);
+      }),
+    ));
+
+  it("claims a share moved only where both intervals lie apart", () =>
+    fc.assert(
+      fc.property(fc.nat(40), fc.nat(40), fc.integer({ min: 40, max: 80 }), (a, b, trials) => {
+        const [now, was] = [wilsonInterval(a, trials, 0.9), wilsonInterval(b, trials, 0.9)];
+        const sentence = sayShareBefore(now, was, ["clearly more", "clearly fewer"]);
+        expectWellFormed(sentence);
+        const apart = (now?.low ?? 0) > (was?.high ?? 1) || (now?.high ?? 1) < (was?.low ?? 0);
+        expect(/clearly/.test(sentence)).toBe(apart);
+        expect(/may be chance/.test(sentence)).toBe(!apart);
+      }),
+    ));
+});
+
+describe("sectors", () => {
+  const lap = (ms: number, laps: number) => known({ ms, sectors: [], laps });
+  const line = (gap: number) => ({ best: 1, usual: 1 + gap, gap });
+  const sectors: ComboReview["sectors"] = known({
+    sectors: [line(305), line(564), line(523)],
+    best: 83_010,
+    usual: 84_402,
+    gap: 1392,
+    largest: 1,
+    laps: 125,
+  });
+
+  it("name the sector with the largest gap, and from how many laps each bound was picked", () => {
+    expect(sectorsTitle({ sectors })).toBe(
+      "Most in sector 2: 0.56 of 1.39 s between your usual and your best sectors",
+    );
+    expect(sectorsReading({ sectors, bestSectors: lap(83_010, 146), reachable: lap(83_921, 125) })).toBe(
+      "From 125 pace laps with sectors. Best sectors together 1:23.010, picked from 146 clean laps: a bound, not a goal. Reachable lap 1:23.921: the time every fourth of 125 pace laps beats in each sector.",
+    );
+  });
+});
+
+describe("what laps were driven with", () => {
+  const group = (value: string, difference: FactorGroups["groups"][number]["difference"]) => ({
+    value,
+    laps: 20,
+    sessions: 5,
+    usual: 84_000,
+    difference,
+  });
+  const found = (estimate: number, low: number, high: number) =>
+    known({ estimate, low, high, basis: "same sessions" as const, sessions: 6 });
+  const factors = (difference: FactorGroups["groups"][number]["difference"]): FactorGroups[] => [
+    { factor: "tyres", groups: [group("hard", unknown("the most driven")), group("soft", difference)] },
+  ];
+
+  it("puts clear differences first, and says that it is not a test", () => {
+    const clear = factors(found(-120, -200, -40));
+    expect(factorsTitle(clear)).toBe("With soft faster by 0.12 s, surely more than 0.04 s, against hard");
+    expect(factorsReading(clear)).toMatch(/^Not a test/);
+    const [, one] = [...factors(found(900, -10, 2000)), ...clear];
+    expect(
+      toldDifferences([...factors(found(900, -10, 2000)), one ?? clear[0]].filter((x) => x !== undefined))[0]
+        ?.difference.estimate,
+    ).toBe(-120);
+  });
+
+  it("says when nothing can be told apart", () => {
+    expect(factorsTitle(factors(unknown("needs 4 sessions with 3 clean laps of each, has 2")))).toBe(
+      "Too few sessions to tell apart by tyres",
+    );
+    expect(factorsTitle([])).toBe("Everything noted stayed the same");
+    expect(sayMissing("needs 4 sessions with 3 clean laps of each, has 2")).toBe("2 of 4 sessions");
+  });
+});
+
+describe("practice", () => {
+  const amount = {
+    sessions: 22,
+    laps: 454,
+    drivingMs: 39_081_560,
+    sittingMs: 47_015_178,
+    sittingsKnown: 21,
+    days: [],
+  };
+  const none = { ...amount, sessions: 0, laps: 0, drivingMs: 0, sittingMs: 0, sittingsKnown: 0 };
+
+  it("counts sessions, laps and hours, now and before", () => {
+    expect(practiceTitle(amount)).toBe("22 sessions, 454 laps, 10 h 51 min at the wheel");
+    expect(practiceReading(amount, none, "the 12 weeks before")).toBe(
+      "Time at the wheel is the sum of the laps; a lap without a time counts as a usual one. From start to end of the sessions 13 h 04 min (start and end known of 21). In the 12 weeks before: no session.",
+    );
+    expect(sayHours(1_700_000)).toBe("28 min");
+    expect(sayPracticeRate({ sessionsAWeek: 11 / 6, lapsASession: 20.3, sessions: 11 })).toBe(
+      "Forecast for six weeks at the rate of the last six: 1.8 sessions a week of 20 timed laps, from 11 sessions.",
+    );
+    expectWellFormed(sayPracticeRate(undefined));
+  });
+
+  it("says what a break cost, or why that cannot be told", () => {
+    const cost = unknown("needs 4 steps of neighbouring sessions, has 1");
+    expect(sayBreak({ from: "2026-11-04", to: "2026-11-18", days: 14, cost, lapsUntilBack: 14 })).toBe(
+      "14 days without a session until Wed 18 Nov 2026: what it cost cannot be told, not enough steps of neighbouring sessions yet: 1 of 4. The old level was back after 14 laps.",
+    );
+    expect(sayBreaks([])).toBe("no break of ten days or more");
+  });
+});
+
+describe("single laps", () => {
+  const laps = [84_000, 84_100, 84_050, 84_020, 90_000].map((ms, index) => ({
+    lapId: `${index}`,
+    run: 0,
+    ms,
+  }));
+  const chart = { centre: 85_234, sigma: 500, lower: 83_734, upper: 86_734, outside: [4], sameSide: [] };
+
+  it("are pointed at by number, with how often chance alone does so", () => {
+    const session = { laps, chart, pointedAt: [{ index: 4, reasons: ["outside the limits" as const] }] };
+    expect(individualsTitle(session)).toBe("1 of 5 pace laps worth a second look");
+    expect(individualsReading(session)).toBe(
+      "Mean 1:25.234, limits 1:23.734 and 1:26.734. Pointed at: lap 5. One run in four has one by chance; what it was, you decide.",
+    );
+    expect(individualsTitle({ laps: laps.slice(3), chart: undefined, pointedAt: [] })).toBe(
+      "Not enough pace laps yet: 2 of 5",
+    );
+  });
+});
