@@ -46,21 +46,23 @@ function inWords(day: string): Reading<{ date: CalendarDate }> | undefined {
 }
 
 /**
- * The order in which the dates of a column stand, where the dates themselves tell: a figure above 12 is no month, and
- * dates with points have the day in front. Undefined where they do not tell, as with 3/4/2026 alone.
+ * The order in which the dates of a column stand: the one in which most of them are days that exist. Undefined where
+ * several fit alike, as with 3/4/2026; only dates with points then have the day in front, and a year of two figures
+ * stands in front only between hyphens.
  */
 export function guessDateOrder(cells: readonly string[]): DateOrder | undefined {
-  const figures = cells.map((cell) => ({ day: dayPart(cell), parts: figuresOf(dayPart(cell)) }));
-  const open = figures.flatMap(({ day, parts }) => (parts && parts[0].length < 4 ? [{ day, parts }] : []));
-  if (open.length === 0) return "year";
-  const count = (fits: (parts: readonly [string, string, string]) => boolean) =>
-    open.filter(({ parts }) => fits(parts)).length;
-  const year = count(([a]) => Number(a) > 31);
-  const day = count(([a, b]) => Number(a) > 12 && Number(a) <= 31 && Number(b) <= 12);
-  const month = count(([a, b]) => Number(a) <= 12 && Number(b) > 12);
-  if (year > day + month) return "year";
-  if (day !== month) return day > month ? "day" : "month";
-  return open.every(({ day: text }) => text.includes(".")) ? "day" : undefined;
+  const days = cells.map(dayPart).filter((day) => (figuresOf(day)?.[0].length ?? 4) < 4);
+  if (days.length === 0) return "year";
+  const counts = (["day", "month", "year"] as const).map((order) => ({
+    order,
+    count: days.filter((day) => readDay(day, order).ok).length,
+  }));
+  const best = Math.max(...counts.map(({ count }) => count));
+  const fits = counts.filter(({ count }) => count === best).map(({ order }) => order);
+  const all = (sign: string) => days.every((day) => day.includes(sign));
+  const likely = fits.length === 1 || all("-") ? fits : fits.filter((order) => order !== "year");
+  if (best === 0) return undefined;
+  return likely.length === 1 || (likely[0] === "day" && all(".")) ? likely[0] : undefined;
 }
 
 /** Reads a date of a table. Never guesses: without an order, one in figures is refused unless its year stands first. */

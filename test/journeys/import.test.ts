@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "@playwright/test";
+import { expectAccessible } from "../support/journeyAxe.ts";
 import { expect, goTo, open, test } from "../support/journeys.ts";
 
 const part = (page: Page) => page.getByRole("region", { name: "Import laps" });
@@ -28,6 +29,7 @@ test("a spreadsheet of old times becomes sessions, is taken back, and comes back
   await expect(part(page).getByText("“3.4.2026” is read as Fri 3 Apr 2026.")).toBeVisible();
   await expect(part(page).getByText("“1:24,9” is read as 1:24.9.")).toBeVisible();
   await expect(part(page).getByRole("row", { name: /^4 / })).toContainText("1.234,5");
+  await expectAccessible(page, "the preview of a table");
   await part(page).getByRole("button", { name: "Import 2 laps" }).click();
   await expect(page.getByText("2 laps imported in 1 session.")).not.toHaveCount(0);
 

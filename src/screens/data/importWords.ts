@@ -43,8 +43,10 @@ export function sayDateExample(table: Table): string | undefined {
     return read.ok ? sayDate(read.date) : undefined;
   };
   const { dateOrder } = table.form;
-  if (dateOrder === undefined)
-    return `“${cell}” may be ${as("day") ?? "no day"} or ${as("month") ?? "no day"}.`;
+  if (dateOrder === undefined) {
+    const orders: readonly DateOrder[] = cell.includes("-") ? ["day", "month", "year"] : ["day", "month"];
+    return `“${cell}” may be ${orders.flatMap((order) => as(order) ?? []).join(" or ")}.`;
+  }
   return `“${cell}” is read as ${as(dateOrder) ?? "no date"}.`;
 }
 
