@@ -16,8 +16,10 @@ export interface NewCopy extends Omit<KeptCopy, "id" | "bytes" | "madeAt"> {
  */
 export async function keepCopy(shelf: Shelf, { packed, ...copy }: NewCopy): Promise<KeptCopy> {
   const row: KeptCopy = { ...copy, id: shelf.newId(), madeAt: shelf.clock(), bytes: packed.length };
+  let native: IDBTransaction | undefined;
   try {
-    return await shelf.database.transaction("rw", shelf.kept, shelf.packs, async () => {
+    return await shelf.database.transaction("rw", shelf.kept, shelf.packs, async (transaction) => {
+      native = transaction.idbtrans;
       const alike = (await keptCopies(shelf, copy.logbook)).filter(({ why }) => why === copy.why);
       const newest = alike[0] && (await shelf.packs.get(alike[0].id));
       if (alike[0] && newest && isSameBytes(newest.packed, packed)) return alike[0];
@@ -28,7 +30,8 @@ export async function keepCopy(shelf: Shelf, { packed, ...copy }: NewCopy): Prom
       return row;
     });
   } catch (error) {
-    throw faultOf(error, "State of the logbook not kept");
+    // A request that falls with its transaction only says "aborted"; the transaction knows the reason.
+    throw faultOf(error, "State of the logbook not kept", native?.error);
   }
 }
 

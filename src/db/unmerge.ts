@@ -1,4 +1,13 @@
-import { type AllRows, everyTable, type Id, type Lap, type Run, type Stamped, tableNames } from "#domain";
+import {
+  type AllRows,
+  everyTable,
+  type Id,
+  type Lap,
+  type Run,
+  type Stamped,
+  type TableName,
+  tableNames,
+} from "#domain";
 import { linksOf } from "./checks/parentsOf.ts";
 import { isSame } from "./patch.ts";
 
@@ -15,7 +24,7 @@ export function unmergeRows(
   after: AllRows,
 ): { readonly rows: AllRows; readonly skipped: readonly string[] } {
   const skipped = new Set<string>();
-  const bare = (rows: readonly Run[]): Run[] => rows.map((run) => ({ ...run, laps: [] }));
+  const bare = (rows: readonly Run[]): Run[] => rows.map((run) => bareIn("runs", run));
   const rows = everyTable((table) =>
     table === "runs"
       ? back<Stamped>(bare(now.runs), bare(before.runs), bare(after.runs), "a row", skipped)
@@ -23,19 +32,8 @@ export function unmergeRows(
   ) as unknown as { [T in keyof AllRows]: Stamped[] };
   const laps = back(placed(now.runs), placed(before.runs), placed(after.runs), "a lap", skipped);
 
-  // What stays needs what it hangs on; children are seen before their parents, rigs by a second round.
-  const wanted = new Set<Id>(laps.map(({ runId }) => runId));
-  const present = new Set<Id>(tableNames.flatMap((table) => rows[table].map(({ id }) => id)));
-  for (const _ of [1, 2])
-    for (const table of tableNames.toReversed()) {
-      for (const row of now[table] as readonly Stamped[])
-        if (wanted.has(row.id) && !present.has(row.id)) {
-          rows[table].push(table === "runs" ? ({ ...row, laps: [] } as Stamped) : row);
-          present.add(row.id);
-          skipped.add("something that is in use by now");
-        }
-      for (const row of rows[table]) for (const id of linksOf(table, row)) wanted.add(id);
-    }
+  const needed = new Set<Id>(laps.map(({ runId }) => runId));
+  if (bringNeeded(rows, needed, now, before)) skipped.add("something that is in use by now");
 
   const lapsOf = new Map<Id, Lap[]>();
   for (const { runId, ...lap } of laps) lapsOf.set(runId, [...(lapsOf.get(runId) ?? []), lap]);
@@ -45,6 +43,41 @@ export function unmergeRows(
   }));
   return { rows: { ...rows, runs } as unknown as AllRows, skipped: [...skipped] };
 }
+
+/**
+ * Puts back the rows that others need. What stays and was not so before needs what it hangs on; children are seen before
+ * their parents, rigs in a second round. True when there were any.
+ */
+function bringNeeded(
+  rows: { readonly [T in TableName]: Stamped[] },
+  needed: Set<Id>,
+  now: AllRows,
+  before: AllRows,
+): boolean {
+  const was = new Map(tableNames.flatMap((table) => before[table].map((row) => [row.id, row] as const)));
+  const present = new Set<Id>(tableNames.flatMap((table) => rows[table].map(({ id }) => id)));
+  let isAny = false;
+  const isAsBefore = (table: TableName, row: Stamped) => {
+    const old = was.get(row.id);
+    return old !== undefined && isSame(bareIn<Stamped>(table, old), row);
+  };
+  for (const _ of [1, 2])
+    for (const table of tableNames.toReversed()) {
+      for (const row of now[table] as readonly Stamped[])
+        if (needed.has(row.id) && !present.has(row.id)) {
+          rows[table].push(bareIn(table, row));
+          present.add(row.id);
+          isAny = true;
+        }
+      for (const row of rows[table])
+        if (!isAsBefore(table, row)) for (const id of linksOf(table, row)) needed.add(id);
+    }
+  return isAny;
+}
+
+/** A run without its laps, which are taken back by themselves; any other row as it is. */
+const bareIn = <R extends Stamped>(table: TableName, row: R): R =>
+  table === "runs" ? { ...row, laps: [] } : row;
 
 type PlacedLap = Lap & { readonly runId: Id };
 

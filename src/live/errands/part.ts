@@ -13,7 +13,10 @@ export interface PartMade {
   readonly rows: number;
   readonly sessions: number;
   readonly laps: number;
-  /** Newest stamp in the logbook: what is sent next begins behind it. */
+  /**
+   * What is sent next begins behind this stamp: the newest in the logbook, but never later than this device's clock,
+   * because rows of a device whose clock is ahead would hide what is written here next.
+   */
   readonly upTo: number;
 }
 
@@ -26,6 +29,6 @@ export const part: Errand<Part, PartMade> = async ({ wanted, title }, { book, te
     bytes: await packRows(rows, title),
     rows: rowsIn(rows),
     ...liveCounts(rows),
-    upTo: newestStamp(all),
+    upTo: Math.min(newestStamp(all), book.clock()),
   };
 };

@@ -64,6 +64,7 @@ describe("a smaller backup", () => {
     await screen.findByText(/today/);
     await user.click(screen.getByRole("checkbox", { name: /smaller, packed file/ }));
     for (const count of [2, 3]) {
+      await waitFor(() => expect(save).toBeEnabled());
       await user.click(save);
       await waitFor(() => expect(saved).toHaveLength(count));
     }

@@ -1,0 +1,94 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { mergeRows, partOf } from "#db";
+import { type AllRows, noRows } from "#domain";
+import { newestStamp } from "#files";
+import { aDevice, type Deed, deeds, lapsOf, practise } from "../../support/devices.ts";
+
+const settled = { seed: 20261125, numRuns: 200 };
+/** Later than every clock of the devices. */
+const late = 1_000_000;
+const merge = (a: AllRows, b: AllRows) => mergeRows(a, b, late);
+
+/** What a device sends: all it holds, or what is new since it sent last, as the app does. */
+function receive(from: AllRows, to: AllRows, sentUpTo: number | undefined): AllRows {
+  return merge(to, sentUpTo === undefined ? from : partOf(from, { kind: "since", stamp: sentUpTo - 1 }));
+}
+
+test("two devices that have sent each other their files hold the same, whoever began", () => {
+  fc.assert(
+    fc.property(deeds, deeds, (first, second) => {
+      const start = practise(aDevice(1), noRows, [{ kind: "session" }, { kind: "lap", of: 0 }]);
+      const phone = practise(aDevice(2), start, first);
+      const pc = practise(aDevice(3), start, second);
+      const pcThen = merge(pc, phone);
+      expect(merge(phone, pcThen)).toEqual(pcThen);
+      expect(merge(phone, pc)).toEqual(pcThen);
+      // Once more, both ways: nothing is doubled.
+      expect(merge(merge(phone, pcThen), pcThen)).toEqual(pcThen);
+    }),
+    settled,
+  );
+});
+
+test("three devices end up the same by whatever way their files went round", () => {
+  fc.assert(
+    fc.property(deeds, deeds, deeds, (first, second, third) => {
+      const start = practise(aDevice(1), noRows, [{ kind: "session" }, { kind: "lap", of: 0 }]);
+      const [a, b, c] = [first, second, third].map((some, n) => practise(aDevice(n + 2), start, some)) as [
+        AllRows,
+        AllRows,
+        AllRows,
+      ];
+      const all = merge(merge(a, b), c);
+      expect(merge(c, merge(b, a))).toEqual(all);
+      expect(merge(merge(c, a), merge(b, c))).toEqual(all);
+    }),
+    settled,
+  );
+});
+
+test("sending only what is new, both ways and again, brings two devices to the same rows", () => {
+  fc.assert(
+    fc.property(fc.array(fc.tuple(deeds, deeds), { minLength: 1, maxLength: 4 }), (evenings) => {
+      let [phone, pc] = [noRows, noRows] as [AllRows, AllRows];
+      let [phoneSent, pcSent]: (number | undefined)[] = [];
+      const [onPhone, onPc] = [aDevice(2), aDevice(3)];
+      for (const [first, second] of evenings) {
+        phone = practise(onPhone, phone, first);
+        pc = practise(onPc, pc, second);
+        const before = pc;
+        pc = receive(phone, pc, phoneSent);
+        phoneSent = Math.min(newestStamp(phone), onPhone.now());
+        // Rows that came in have not been sent on: sending begins again before the oldest of them.
+        const cameIn = oldestNew(before, pc);
+        if (pcSent !== undefined && cameIn !== undefined) pcSent = Math.min(pcSent, cameIn - 1);
+        phone = receive(pc, phone, pcSent);
+        pcSent = Math.min(newestStamp(pc), onPc.now());
+        expect(phone).toEqual(pc);
+        expect(receive(phone, pc, phoneSent)).toEqual(pc);
+      }
+    }),
+    settled,
+  );
+});
+
+/** Oldest stamp of a row or lap that was not there before, or was older. */
+function oldestNew(before: AllRows, after: AllRows): number | undefined {
+  const known = new Map(stampsOf(before));
+  const fresh = stampsOf(after).filter(([id, at]) => known.get(id) !== at);
+  return fresh.length === 0 ? undefined : Math.min(...fresh.map(([, at]) => at));
+}
+
+function stampsOf(rows: AllRows): (readonly [string, number])[] {
+  return [...rows.sessions, ...rows.runs, ...lapsOf(rows)].map(
+    ({ id, updatedAt }) => [id, updatedAt] as const,
+  );
+}
+
+test("a lap deleted on one device stays deleted when a copy that still has it comes back", () => {
+  const start = practise(aDevice(1), noRows, [{ kind: "session" }, { kind: "lap", of: 0 }] as Deed[]);
+  const deleted = practise(aDevice(2), start, [{ kind: "deleteLap", of: 0 }]);
+  for (const merged of [merge(start, deleted), merge(deleted, start)])
+    expect(lapsOf(merged).filter(({ deletedAt }) => deletedAt === undefined)).toEqual([]);
+});
