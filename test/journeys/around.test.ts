@@ -1,0 +1,172 @@
+import type { Page } from "@playwright/test";
+import { expectAccessible } from "../support/journeyAxe.ts";
+import { expect, open, test } from "../support/journeys.ts";
+import { readPdf } from "../support/pdfText.ts";
+
+/** The demo's last whole week, and the sums its generator made true are checked in the unit tests. */
+const week47 = "#/review/statement?week=2026-W47";
+
+/** Opens the demo logbook and goes to an address of Review. */
+async function inDemo(page: Page, hash: string): Promise<void> {
+  await open(page);
+  await page.getByRole("button", { name: "Load the demo logbook" }).click();
+  await expect(page.getByRole("heading", { name: "Start a session" })).toBeVisible();
+  await page.getByRole("button", { name: "Close" }).click();
+  await visit(page, hash);
+}
+
+async function visit(page: Page, hash: string): Promise<void> {
+  await page.evaluate((to) => {
+    window.location.hash = to;
+  }, hash);
+}
+
+const table = (page: Page) => page.getByRole("table", { name: /^All combos, by/ });
+
+/** The views beside the review of one combo, in their states. */
+async function throughAll(page: Page, look: (where: string) => Promise<void>): Promise<void> {
+  await open(page);
+  for (const [part, words] of [
+    ["across", /^Nothing to compare yet/],
+    ["search", /^Fill in one field/],
+    ["statement", /^Nothing was driven yet/],
+  ] as const) {
+    await visit(page, `#/review/${part}`);
+    await expect(page.getByText(words)).toBeVisible();
+    await look(`${part}, empty`);
+  }
+  await visit(page, "#/log");
+  await inDemo(page, "#/review/across");
+  await expect(page.getByRole("figure")).toBeVisible();
+  await look("all combos in percent");
+  await page.getByRole("radio", { name: "times and targets" }).check({ force: true });
+  await page.getByRole("button", { name: "Enter a reference lap" }).click();
+  await page.getByRole("button", { name: "Store it" }).click();
+  await expect(page.getByLabel("Lap time")).toHaveAttribute("aria-invalid", "true");
+  await look("all combos, times and targets, a reference lap refused");
+  await visit(page, "#/review/search?remark=off");
+  await expect(page.getByRole("table", { name: /^Laps found/ })).toBeVisible();
+  await look("search with results");
+  await visit(page, "#/review/statement?week=2026-W42");
+  await expect(page.getByRole("heading", { level: 1, name: "Week 42 of 2026" })).toBeVisible();
+  await visit(page, week47);
+  await expect(page.getByRole("table", { name: "What was driven" })).toBeVisible();
+  await look("week");
+}
+
+for (const colorScheme of ["light", "dark"] as const)
+  for (const width of [390, 1280])
+    test.describe(`${colorScheme}, ${width} px wide`, () => {
+      test.use({ colorScheme, viewport: { width, height: 844 }, hasTouch: width < 600 });
+      test("all combos, search and week break no rule of WCAG 2.2 AA", async ({ page }) => {
+        test.setTimeout(120_000);
+        await throughAll(page, (where) => expectAccessible(page, where));
+      });
+    });
+
+for (const [name, width, height, textPercent] of [
+  ["320 px wide", 320, 640, 100],
+  ["text at 200 %", 390, 844, 200],
+] as const)
+  test.describe(name, () => {
+    test.use({ viewport: { width, height } });
+    test("all combos, search and week never scroll sideways", async ({ page }) => {
+      test.setTimeout(120_000);
+      await page.addInitScript((percent) => {
+        document.addEventListener("DOMContentLoaded", () => {
+          document.documentElement.style.fontSize = `${percent}%`;
+        });
+      }, textPercent);
+      await throughAll(page, async (where) => {
+        const over = await page.evaluate(() => {
+          const { scrollWidth, clientWidth } = document.documentElement;
+          return scrollWidth - clientWidth;
+        });
+        expect(over, where).toBeLessThanOrEqual(0);
+      });
+    });
+  });
+
+test("by keyboard: the table is sorted, a combo opened, and back leads to all combos", async ({ page }) => {
+  await inDemo(page, "#/review/across");
+  const heading = table(page).getByRole("button", { name: "mistakes in 100" });
+  await heading.focus();
+  await page.keyboard.press("Enter");
+  await page.keyboard.press("Enter");
+  await expect(page.getByRole("columnheader", { name: "mistakes in 100" })).toHaveAttribute(
+    "aria-sort",
+    "descending",
+  );
+  await expect(heading).toBeFocused();
+  const first = table(page).getByRole("link").first();
+  await expect(first).toHaveText("Marlow Fen · GT trainer");
+  await first.focus();
+  await page.keyboard.press("Enter");
+  await expect(page.getByRole("heading", { level: 1, name: "Marlow Fen · GT trainer" })).toBeVisible();
+  await page.goBack();
+  await expect(table(page)).toBeVisible();
+});
+
+test("by keyboard: a lap is searched for and stands focused on its session's page", async ({ page }) => {
+  await inDemo(page, "#/review/search");
+  await page.getByLabel("Words").focus();
+  await page.keyboard.type("gt trainer");
+  await page.getByLabel("Remark").selectOption("off");
+  await page.getByLabel("Words").press("Enter");
+  await expect(page.getByText("2 sessions and 3 laps found.")).toBeVisible();
+  const lap = page
+    .getByRole("table", { name: /^Laps found/ })
+    .getByRole("link")
+    .first();
+  await expect(lap).toHaveText("Sun 22 Nov 2026, run 2, lap 3");
+  await lap.focus();
+  await page.keyboard.press("Enter");
+  await expect(page.getByRole("button", { name: "Edit lap 3: 1:23.379" })).toBeFocused();
+  await expect(page.getByRole("button", { name: "Edit lap 3: 1:23.379" })).toBeInViewport();
+  await page.goBack();
+  await expect(page.getByText("2 sessions and 3 laps found.")).toBeVisible();
+});
+
+/** Repeats the rows of the week's tables to the most they ever have, under long names. */
+async function fillTables(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    for (const body of document.querySelectorAll("article tbody")) {
+      const [row] = body.children;
+      while (row !== undefined && body.children.length < 7) body.append(row.cloneNode(true));
+      for (const name of body.querySelectorAll("bdi"))
+        name.textContent = "Marlow Fen, the long layout · single-seater 1600";
+    }
+  });
+}
+
+for (const [format, width, height] of [
+  ["A4", 595, 842],
+  ["Letter", 612, 792],
+] as const)
+  test(`the week prints on one page of ${format}, with its figures and without buttons`, async ({ page }) => {
+    await inDemo(page, week47);
+    const driven = page.getByRole("table", { name: "What was driven" });
+    await expect(driven.getByRole("row", { name: /^the week/ })).toContainText("80");
+    const printed = readPdf(await page.pdf({ format }));
+    expect(printed.pages).toBe(1);
+    await fillTables(page);
+    expect(readPdf(await page.pdf({ format })).pages, "the fullest week there can be").toBe(1);
+    expect(Math.abs(printed.size[0] - width) + Math.abs(printed.size[1] - height)).toBeLessThanOrEqual(2);
+    for (const words of [
+      "Week 47 of 2026",
+      "Mon 16 Nov 2026 to Sun 22 Nov 2026",
+      "5 sessions, 80 laps",
+      "Usual lap faster by",
+      "Tue 21",
+      "the week 5 80 1 h 40 min",
+      "PB before",
+      "1:23.744",
+      "a mean lap to the target",
+      "best lap 1:23.300",
+      "Look at one lap of the replay",
+      "The reason: measured on you.",
+    ])
+      expect(printed.text).toContain(words.replace(/\s/g, ""));
+    for (const words of ["Print", "The week before", "all combos", "Targets Rig"])
+      expect(printed.text).not.toContain(words.replace(/\s/g, ""));
+  });
