@@ -12,6 +12,9 @@ import type { SessionFigures } from "./sessionFigures.ts";
 import type { SessionData } from "./useSession.ts";
 
 const LapEditor = lazy(() => import("./LapEditor.tsx").then((file) => ({ default: file.LapEditor })));
+const SummaryDialog = lazy(() =>
+  import("./SummaryDialog.tsx").then((file) => ({ default: file.SummaryDialog })),
+);
 const RunDialog = lazy(() => import("./RunDialog.tsx").then((file) => ({ default: file.RunDialog })));
 
 interface RunBlockProps {
@@ -42,7 +45,7 @@ export function RunBlock({
   isCurrent,
 }: RunBlockProps) {
   const [isUnfolded, setUnfolded] = useState<boolean>();
-  const [isChanging, setChanging] = useState(false);
+  const [dialog, setDialog] = useState<"settings" | "summary">();
   const isShown = isCurrent || (isUnfolded ?? data.session.endedAt !== undefined);
   const editedRow = rows.find(({ lap }) => lap.id === edited);
   return (
@@ -59,7 +62,16 @@ export function RunBlock({
               {isShown ? "Fold" : "Show laps"}
             </Button>
           )}
-          <Button variant="quiet" aria-label={`Change run ${number}`} onClick={() => setChanging(true)}>
+          {run.summary && (
+            <Button
+              variant="quiet"
+              aria-label={`Edit the figures of run ${number}`}
+              onClick={() => setDialog("summary")}
+            >
+              Edit
+            </Button>
+          )}
+          <Button variant="quiet" aria-label={`Change run ${number}`} onClick={() => setDialog("settings")}>
             Change
           </Button>
         </span>
@@ -93,11 +105,25 @@ export function RunBlock({
           }
         />
       )}
-      {isChanging && (
-        <Suspense fallback={null}>
-          <RunDialog data={data} run={run} number={number} shown={shown} onClose={() => setChanging(false)} />
-        </Suspense>
-      )}
+      <Suspense fallback={null}>
+        {dialog === "settings" && (
+          <RunDialog
+            data={data}
+            run={run}
+            number={number}
+            shown={shown}
+            onClose={() => setDialog(undefined)}
+          />
+        )}
+        {dialog === "summary" && (
+          <SummaryDialog
+            data={data}
+            run={run}
+            usualMs={context.usualMs}
+            onClose={() => setDialog(undefined)}
+          />
+        )}
+      </Suspense>
     </section>
   );
 }

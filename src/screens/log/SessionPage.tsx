@@ -189,7 +189,7 @@ function Ledger({ data, pb }: { readonly data: SessionData; readonly pb: KnownBe
         {dialog === "summary" && (
           <SummaryDialog
             data={data}
-            emptyRun={current && lapsInOrder(current).length === 0 ? current : undefined}
+            run={current && lapsInOrder(current).length === 0 ? current : undefined}
             usualMs={context.usualMs}
             onClose={() => setDialog(undefined)}
           />

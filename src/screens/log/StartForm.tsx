@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { useState } from "react";
 import { addCombo, combosWithNames, lastDriven, preferences, rigInForce, startSession } from "#db";
 import { type Focus, focuses, instantOf, layoutName, practiceDay, readDate } from "#domain";
 import { readTime } from "#entry";
@@ -11,6 +11,7 @@ import { Field } from "#ui/Field.tsx";
 import { Select } from "#ui/Select.tsx";
 import { namesOf, pickedCombo, problemOfName, trackOptions } from "./comboChoice.ts";
 import styles from "./StartForm.module.css";
+import { useToProblem } from "./useToProblem.ts";
 
 const blank = {
   car: "",
@@ -30,11 +31,7 @@ export function StartForm() {
   const draft = useDraft("start", blank);
   const [isRefused, setRefused] = useState(false);
   const [isBusy, setBusy] = useState(false);
-  const form = useRef<HTMLFormElement>(null);
-  const toProblem = () => form.current?.querySelector<HTMLElement>("input[aria-invalid]")?.focus();
-  useEffect(() => {
-    if (isRefused) form.current?.querySelector<HTMLElement>("input[aria-invalid]")?.focus();
-  }, [isRefused]);
+  const { form, toProblem } = useToProblem();
   const known = useRows(async (book) => {
     const [combos, chosen] = await Promise.all([combosWithNames(book), preferences(book)]);
     const driven = await lastDriven(

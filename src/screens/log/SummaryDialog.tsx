@@ -1,6 +1,6 @@
 import { useState } from "react";
 import { addSummaryRun, editRun } from "#db";
-import type { Run, RunSummary } from "#domain";
+import { formatLapTime, type Run, type RunSummary } from "#domain";
 import { readTime } from "#entry";
 import { useDraft, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
@@ -10,24 +10,35 @@ import type { FieldProblem } from "#ui/FieldFrame.tsx";
 import { wholeNumber } from "./numbers.ts";
 import styles from "./RunDialog.module.css";
 import type { SessionData } from "./useSession.ts";
+import { useToProblem } from "./useToProblem.ts";
 
 interface SummaryDialogProps {
   readonly data: SessionData;
-  /** An open run without laps, which the summary then fills. */
-  readonly emptyRun: Run | undefined;
+  /** A run that has its summary already, or an open one without laps, which the summary then fills. */
+  readonly run: Run | undefined;
   readonly usualMs: number | undefined;
   readonly onClose: () => void;
 }
 
-const blank = { laps: "", best: "", usual: "", off: "" };
+/** The fields of a summary as they were, or would be, typed. */
+function typedFrom({ laps, bestMs, bestDecimals, usualMs, usualDecimals, off }: Partial<RunSummary> = {}) {
+  return {
+    laps: laps === undefined ? "" : String(laps),
+    best: bestMs === undefined ? "" : formatLapTime(bestMs, bestDecimals),
+    usual: usualMs === undefined ? "" : formatLapTime(usualMs, usualDecimals),
+    off: off === undefined ? "" : String(off),
+  };
+}
 
 /** A run written as a whole: laps driven, best, usual, number off. */
-export function SummaryDialog({ data, emptyRun, usualMs, onClose }: SummaryDialogProps) {
+export function SummaryDialog({ data, run, usualMs, onClose }: SummaryDialogProps) {
   const write = useWrite();
-  const draft = useDraft(`summary ${data.session.id}`, blank);
+  const isStored = run?.summary !== undefined;
+  const draft = useDraft(`summary ${isStored ? run.id : data.session.id}`, typedFrom(run?.summary));
+  const { form, toProblem } = useToProblem();
   const [isRefused, setRefused] = useState(false);
   const { laps, best, usual, off } = draft.value;
-  const set = (patch: Partial<typeof blank>) => draft.set({ ...draft.value, ...patch });
+  const set = (patch: Partial<ReturnType<typeof typedFrom>>) => draft.set({ ...draft.value, ...patch });
 
   const counted = wholeNumber(laps, "Laps driven", 9999);
   const offs = wholeNumber(off, "Laps with an off or a spin", 9999);
@@ -55,7 +66,11 @@ export function SummaryDialog({ data, emptyRun, usualMs, onClose }: SummaryDialo
   };
 
   const store = async () => {
-    if (Object.values(problems).some(Boolean) || !counted.ok || !offs.ok) return setRefused(true);
+    if (Object.values(problems).some(Boolean) || !counted.ok || !offs.ok) {
+      setRefused(true);
+      toProblem();
+      return;
+    }
     const summary: RunSummary = {
       laps: counted.value ?? 0,
       ...(bestTime?.ok && { bestMs: bestTime.ms, bestDecimals: bestTime.decimals }),
@@ -65,8 +80,8 @@ export function SummaryDialog({ data, emptyRun, usualMs, onClose }: SummaryDialo
     const sessionId = data.session.id;
     const change = await write(
       (book) =>
-        emptyRun
-          ? editRun(book, { runId: emptyRun.id, patch: { summary, endedAt: book.clock() } })
+        run
+          ? editRun(book, { runId: run.id, patch: { summary, endedAt: run.endedAt ?? book.clock() } })
           : addSummaryRun(book, { sessionId, summary, settings: { endedAt: book.clock() } }),
       { isUndoOffered: true },
     );
@@ -91,6 +106,8 @@ export function SummaryDialog({ data, emptyRun, usualMs, onClose }: SummaryDialo
       }
     >
       <form
+        ref={form}
+        noValidate
         className={styles["form"]}
         onSubmit={(event) => {
           event.preventDefault();

@@ -149,7 +149,7 @@ describe("putting a run right", () => {
 });
 
 describe("a summary run", () => {
-  it("says at its fields what cannot be, and is then one line of the ledger", async () => {
+  it("says at its fields what cannot be, and is then one line of the ledger that can be edited", async () => {
     const { user } = await renderLog((book) => openWith(book, [84_700]));
     await entryField();
     await user.click(screen.getByRole("button", { name: "Summary run" }));
@@ -160,6 +160,7 @@ describe("a summary run", () => {
     await user.type(off, "9");
     await user.click(dialog.getByRole("button", { name: "Store the run" }));
     expect(dialog.getByLabelText("Laps driven")).toHaveAccessibleDescription(/Say how many laps/);
+    expect(dialog.getByLabelText("Laps driven")).toHaveFocus();
     expect(dialog.getByLabelText("Usual")).toHaveAccessibleDescription(/cannot be faster than the best/);
     expect(off).toHaveAccessibleDescription(/more laps off than laps driven/);
     await user.type(dialog.getByLabelText("Laps driven"), "8");
@@ -169,5 +170,12 @@ describe("a summary run", () => {
     await user.type(off, "1{Enter}");
     const second = within(await screen.findByRole("region", { name: "Run 2" }));
     expect(second.getByText("summary: 8 laps · best 1:24.9 · usual 1:25.6 · 1 off")).toBeVisible();
+
+    await user.click(second.getByRole("button", { name: "Edit the figures of run 2" }));
+    const again = within(await screen.findByRole("dialog", { name: "A run as a summary" }));
+    expect(again.getByLabelText("Usual")).toHaveValue("1:25.6");
+    await user.clear(again.getByLabelText("Best"));
+    await user.type(again.getByLabelText("Best"), "1:24.75{Enter}");
+    expect(await second.findByText("summary: 8 laps · best 1:24.75 · usual 1:25.6 · 1 off")).toBeVisible();
   });
 });
