@@ -12,7 +12,7 @@ const shape = /^(\d{1,2})(?:[:.h](\d{2})(?:[:.](\d{2})(?:[.,]\d{1,9})?)?)?\s*([a
 /** Reads a time of day: 19:05, 19:05:33, 19.05, 19h05, 7:05 pm. */
 export function readClock(cell: string): Reading<{ clock: Clock }> {
   const text = cell.trim();
-  const [, hours, minutes, seconds = "0", half] = shape.exec(text) ?? [];
+  const [, hours, minutes, seconds = "0", half] = (text.length > 40 ? null : shape.exec(text)) ?? [];
   const isWhole = hours !== undefined && (minutes !== undefined || half !== undefined);
   const typed = Number(hours);
   const hour = half === undefined ? typed : (typed % 12) + (half.toLowerCase() === "p" ? 12 : 0);

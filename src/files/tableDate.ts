@@ -26,7 +26,11 @@ function figuresOf(text: string): readonly [string, string, string] | undefined 
   return d === undefined ? [a, b, c] : [a, c, d];
 }
 
+/** A longer cell is no date; patterns over a text of a million blanks would not come to an end. */
+const longest = 60;
+
 function dayPart(cell: string): string {
+  if (cell.length > longest) return "";
   return (withClock.exec(cell.trim())?.[1] ?? cell).trim();
 }
 
@@ -68,6 +72,7 @@ export function guessDateOrder(cells: readonly string[]): DateOrder | undefined 
 /** Reads a date of a table. Never guesses: without an order, one in figures is refused unless its year stands first. */
 export function readTableDate(cell: string, order: DateOrder | undefined): Reading<TableDate> {
   const text = cell.trim();
+  if (text.length > longest) return refused(text, "is not a date", "Write it as 2026-10-14.");
   const [, , time, offset] = withClock.exec(text) ?? [];
   const day = readDay(dayPart(text), order);
   if (!day.ok || time === undefined) return day;

@@ -5,6 +5,7 @@ const names = new Map<string, RemarkKind>(
 );
 const shape = /^(.*?)(?:\s*@\s*|\s+(?:corner|turn)\s+)?(\d{1,3})?$/;
 const mostRemarks = 50;
+const longest = 1000;
 
 /** Remarks as text of a table: "off@5; cut". */
 export function writeRemarks(remarks: readonly Remark[]): string {
@@ -18,6 +19,7 @@ export function writeRemarks(remarks: readonly Remark[]): string {
 
 /** Reads remarks of a table: words or letters of the entry line, between them a comma, semicolon, stroke or plus. */
 export function readRemarks(cell: string): Reading<{ remarks: readonly Remark[] }> {
+  if (cell.length > longest) return refused(cell);
   const remarks: Remark[] = [];
   const parts = cell
     .toLowerCase()

@@ -86,3 +86,12 @@ test("different notes of one session are all kept", () => {
   );
   expect(sessions[0]?.note).toBe("early\nlate");
 });
+
+test("cells of a million signs are refused like others", () => {
+  const long = `1${" ".repeat(1_000_000)}1`;
+  const { told, unread } = sessionsOf(
+    `date,lap time,remarks,time of day\n${long},1:23.4,,\n2026-10-14,${long},,\n2026-10-14,1:23.4,${long},\n2026-10-14,1:23.4,,${long}\n`,
+  );
+  expect(told).toEqual([]);
+  expect(unread.map(({ line }) => line)).toEqual([2, 3, 4, 5]);
+});
