@@ -33,10 +33,7 @@ export function ReviewPage({ combo, period, today, marginPercent }: ReviewPagePr
     days,
     today,
     before: sayBefore(reviewed.period),
-    onSessions: () => {
-      list.current?.scrollIntoView();
-      list.current?.focus({ preventScroll: true });
-    },
+    onSessions: () => list.current?.focus(),
   };
   return (
     <div className={styles["page"]} aria-busy={isRenewing}>
