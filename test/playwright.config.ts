@@ -11,10 +11,11 @@ const build = process.env["LAP_LEDGER_BUILD"] ?? "dist";
  */
 export default defineConfig({
   testDir: "journeys",
-  outputDir: "../node_modules/.cache/playwright",
+  outputDir: `../node_modules/.cache/playwright/${port}`,
   fullyParallel: true,
   workers: 2,
-  timeout: 60_000,
+  timeout: 90_000,
+  expect: { timeout: 10_000 },
   reporter: "list",
   use: {
     ...devices["Desktop Chrome"],

@@ -28,7 +28,7 @@ test("a new version is offered and never forced; the half-typed line survives th
       await (await navigator.serviceWorker.getRegistration())?.update();
     });
     const offer = page.getByRole("status").filter({ hasText: "A new version of Lap Ledger is ready" });
-    await expect(offer).toBeVisible();
+    await expect(offer).toBeVisible({ timeout: 30_000 });
     await expect(entryField(page)).toBeFocused();
     await expect(entryField(page)).toHaveValue("1:25.4");
     expect(await versionOf(page)).toBe("");
