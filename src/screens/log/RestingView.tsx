@@ -13,17 +13,13 @@ interface RestingViewProps {
   readonly onBack: () => void;
 }
 
-/** The last finding and the next run, readable from a metre; the button or Escape goes back to the ledger. */
+/** The last finding and the next run, readable from a metre; the button or Escape goes back to the ledger, whose page takes the focus home. */
 export function RestingView({ finding, next, usual, isAwake, onBack }: RestingViewProps) {
   const view = useRef<HTMLDialogElement>(null);
   const back = useRef<HTMLButtonElement>(null);
   useEffect(() => {
-    const opener = document.activeElement;
     view.current?.showModal?.();
     back.current?.focus();
-    return () => {
-      if (opener instanceof HTMLElement) opener.focus();
-    };
   }, []);
   return (
     <dialog
