@@ -33,6 +33,9 @@ export interface CurveFigures {
   readonly isMostlyAssumption: boolean;
 }
 
+/** A whole number that floating point holds a trifle too large is not counted up. */
+const slack = 1e-6;
+
 /**
  * Where practice leads: floor, half-life, and how sure that practice moves anything.
  * @example "The usual lap levels off between 1:22.100 and 1:22.900. The gap halves in 60 to 400 laps. …"
@@ -44,7 +47,7 @@ export function sayCurve({ floor, halfLife, flatChance, isMostlyAssumption }: Cu
     `The usual lap levels off between ${formatLapTime(floor.low)} and ${formatLapTime(floor.high)}.`,
     ...(halfLife === undefined
       ? []
-      : [`The gap halves in ${Math.floor(halfLife.low)} to ${Math.ceil(halfLife.high)} laps.`]),
+      : [`The gap halves in ${Math.floor(halfLife.low)} to ${Math.ceil(halfLife.high - slack)} laps.`]),
     flat === 0
       ? "In fewer than 1 of 20 futures practice moves nothing."
       : `In ${flat} of 20 futures practice moves nothing.`,

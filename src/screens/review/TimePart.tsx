@@ -69,7 +69,8 @@ function AccountChange({ looked: { review, comboName, today, before } }: { reado
         All sessions are in this period: choose a shorter one to see what changed.
       </NotYet>
     );
-  if (!accountChange.known) return <NotYet title={accountChangeTitle(review, before)} />;
+  if (!accountChange.known)
+    return <NotYet title={`No comparison with ${before} yet`}>{accountChangeTitle(review, before)}.</NotYet>;
   const { lines, change } = accountChange.value;
   return (
     <BridgeChart
