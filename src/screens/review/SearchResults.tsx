@@ -8,8 +8,6 @@ import styles from "./Search.module.css";
 const sessionColumns = [
   { key: "day", title: "session" },
   { key: "laps", title: "laps", figures: true },
-  { key: "focus", title: "focus" },
-  { key: "note", title: "note" },
 ] as const;
 
 /** The sessions found, the newest first, each leading to its page. */
@@ -25,13 +23,16 @@ export function FoundSessions({ sessions }: { readonly sessions: readonly FoundS
             <>
               <a href={printAddress({ place: "log", sessionId })}>{sayDate(date)}</a>
               <span className={styles["detail"]}>
-                <Name>{comboName}</Name>
+                <Name>{comboName}</Name> · focus: {focus}
               </span>
+              {note !== "" && (
+                <span className={styles["note"]}>
+                  <Name>{note}</Name>
+                </span>
+              )}
             </>
           ),
           laps: found > 0 ? `${found} of ${laps}` : laps,
-          focus,
-          note: <Name>{note}</Name>,
         },
       }))}
     />
