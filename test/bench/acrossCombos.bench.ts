@@ -1,0 +1,33 @@
+/** All combos side by side, out of ready digests: 3 combos and 200, ten sessions of forty laps each. */
+import { bench, describe } from "vitest";
+import { acrossCombos, sessionDigest } from "#stats";
+import { normalAt } from "../../src/stats/random/draws.ts";
+import { aRun, aSession, choices } from "../unit/stats/reports/rows.ts";
+
+function combos(count: number) {
+  return Array.from({ length: count }, (_, combo) => ({
+    comboId: `combo ${combo}`,
+    references: [],
+    targets: [],
+    digests: Array.from({ length: 10 }, (_, session) => {
+      const day = combo * 7 + session;
+      const times = Array.from({ length: 40 }, (_, lap) =>
+        Math.round(84_000 - 20 * session + 300 * normalAt(5, combo, session, lap)),
+      );
+      return sessionDigest(aSession(day), [aRun(1, times, { sessionId: `session ${day}` })], choices);
+    }),
+  }));
+}
+
+const few = combos(3);
+const many = combos(200);
+
+describe("all combos side by side", () => {
+  bench("3 combos", () => {
+    acrossCombos(few, "2030-01-01");
+  });
+
+  bench("200 combos", () => {
+    acrossCombos(many, "2030-01-01");
+  });
+});
