@@ -43,6 +43,7 @@ test("of a pasted block every line is shown as read or not read before anything 
 });
 
 test("ten thousand pasted lines are previewed and stored without a stop", async ({ page }) => {
+  test.setTimeout(180_000);
   await open(page);
   await startSession(page, "club hatch", "Marlow Fen");
   const lines = Array.from({ length: 10_000 }, (_, index) =>
