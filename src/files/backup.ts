@@ -45,7 +45,9 @@ export async function writeBackup(rows: AllRows, { title, schema, sha256 }: Back
 export function newestStamp(rows: AllRows): number {
   let newest = 0;
   for (const table of tableNames) for (const row of rows[table]) newest = Math.max(newest, row.updatedAt);
-  for (const run of rows.runs) for (const lap of run.laps) newest = Math.max(newest, lap.updatedAt);
+  // A damaged row must not keep the others from being saved.
+  for (const { laps } of rows.runs)
+    for (const lap of Array.isArray(laps) ? laps : []) newest = Math.max(newest, lap.updatedAt);
   return newest;
 }
 

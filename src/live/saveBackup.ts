@@ -15,7 +15,7 @@ export async function saveBackup(
 ): Promise<boolean> {
   const { say } = useNotices.getState();
   try {
-    const { handOverBackup } = await import("./handOverBackup.ts");
+    const { handOverBackup } = await fetchPart();
     const { file, unreadable } = await handOverBackup(around, logbook, isSmall);
     const handed = `Backup handed to this browser’s downloads as ${file}.`;
     if (unreadable.length === 0) say({ kind: "done", text: handed, actions: [] });
@@ -36,7 +36,7 @@ export async function saveHeldRows(
 ): Promise<void> {
   const { say } = useNotices.getState();
   try {
-    const { handOverRows } = await import("./handOverBackup.ts");
+    const { handOverRows } = await fetchPart();
     const file = await handOverRows(surroundings, rows, { title, schema });
     say({
       kind: "done",
@@ -48,15 +48,26 @@ export async function saveHeldRows(
   }
 }
 
+class NotFetched extends Error {}
+
+async function fetchPart() {
+  try {
+    return await import("./handOverBackup.ts");
+  } catch (error) {
+    throw new NotFetched("not fetched", { cause: error });
+  }
+}
+
 function sayMissing(unreadable: readonly { readonly table: string; readonly id: string }[]): string {
   const rows = unreadable.length === 1 ? "One row" : `${unreadable.length} rows`;
   const named = unreadable.slice(0, 3).map(({ table, id }) => `${table} ${id}`);
-  return `${rows} could not be read and are not in it: ${named.join(", ")}${unreadable.length > 3 ? " and more" : ""}.`;
+  const are = unreadable.length === 1 ? "is" : "are";
+  return `${rows} could not be read and ${are} not in it: ${named.join(", ")}${unreadable.length > 3 ? " and more" : ""}.`;
 }
 
 function whyNot(error: unknown): string {
   if (error instanceof LedgerFault) return error.message;
-  if (error instanceof TypeError)
+  if (error instanceof NotFetched)
     return "Backup not saved: a part of the app could not be fetched. Reload when the connection is back.";
   return `Backup not saved: ${String(error)}`;
 }

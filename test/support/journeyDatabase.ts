@@ -39,6 +39,15 @@ export const letGo = (page: Page) => page.evaluate(() => window.heldOpen?.close(
 /** Every row of one table of the only logbook, as the browser holds it. */
 export async function storedRows(page: Page, table: string): Promise<readonly Record<string, unknown>[]> {
   const [logbook] = await logbooksThere(page);
+  return storedRowsOf(page, logbook?.name ?? "", table);
+}
+
+/** Every row of one table of a logbook, by the name of its database. */
+export function storedRowsOf(
+  page: Page,
+  logbook: string,
+  table: string,
+): Promise<readonly Record<string, unknown>[]> {
   return page.evaluate(
     ([name = "", store = ""]) =>
       new Promise<Record<string, unknown>[]>((resolve, reject) => {
@@ -54,7 +63,7 @@ export async function storedRows(page: Page, table: string): Promise<readonly Re
           };
         };
       }),
-    [logbook?.name ?? "", table],
+    [logbook, table],
   );
 }
 

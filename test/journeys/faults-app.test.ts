@@ -1,0 +1,151 @@
+import type { Page } from "@playwright/test";
+import { savedBackup, storedRows } from "../support/journeyDatabase.ts";
+import {
+  endRun,
+  endSession,
+  entryField,
+  expect,
+  goTo,
+  lapTime,
+  logLap,
+  logLaps,
+  open,
+  startSession,
+  test,
+} from "../support/journeys.ts";
+
+// The worker that keeps the app for later would answer in place of the server that is made to fail here.
+test.use({ serviceWorkers: "block" });
+
+/** Writes over fields of every stored run, past the app, as a bug or a damaged disk would. */
+const poisonRuns = (page: Page, fields: object) =>
+  page.evaluate(async (changed) => {
+    const all = await indexedDB.databases();
+    const name = all.find((one) => one.name?.startsWith("lap-ledger-"))?.name ?? "";
+    await new Promise<void>((resolve, reject) => {
+      const request = indexedDB.open(name);
+      request.onerror = () => reject(request.error);
+      request.onsuccess = () => {
+        const transaction = request.result.transaction("runs", "readwrite");
+        const store = transaction.objectStore("runs");
+        const rows = store.getAll();
+        rows.onsuccess = () => {
+          for (const row of rows.result) store.put({ ...row, ...changed });
+        };
+        transaction.oncomplete = () => {
+          request.result.close();
+          resolve();
+        };
+      };
+    });
+  }, fields);
+
+test("the driver goes on logging, and can back up, when a row of an old session cannot be drawn", async ({
+  page,
+  expected,
+}) => {
+  expected.push(/laps|not iterable|map|filter|undefined|null/);
+  await open(page);
+  await startSession(page, "club hatch", "Marlow Fen");
+  await logLaps(page, ["1:25.118", "1:25.902"]);
+  await endSession(page);
+  await poisonRuns(page, { laps: null });
+  await page.reload();
+  await expect(page.getByRole("alert").filter({ hasText: "could not be shown" }).first()).toBeVisible();
+  await expect(page.getByText("What is stored has not been changed.").first()).toBeVisible();
+  await goTo(page, "Data");
+  const { backup } = await savedBackup(page, "Save a backup");
+  expect(backup.counts).toMatchObject({ sessions: 1, runs: 1 });
+  await page.goto("./#/log");
+  await page.reload();
+  await page.getByRole("combobox", { name: "Car" }).waitFor();
+  await startSession(page, "club hatch", "Sand Hollow");
+  await logLap(page, "1:31.000");
+  await page.reload();
+  await expect(lapTime(page, 1)).toHaveAccessibleName("Edit lap 1: 1:31.000");
+});
+
+test("the driver sees which row the browser cannot read, and the backup is saved without it", async ({
+  page,
+  expected,
+}) => {
+  // React names the fault by its class, whose name is short in a build.
+  expected.push(/cannot be read|Failed to load resource|ERR_FAILED/, /^console: \w+$/);
+  // The worker that writes backups off the page has failed too; the page then reads row by row.
+  await page.route("**/assets/errandWorker-*.js", (route) => route.abort());
+  await page.addInitScript(() => {
+    const fail = (name: string) => {
+      if (sessionStorage.getItem("failReads") !== null && name === "runs")
+        throw new DOMException("this value cannot be read", "UnknownError");
+    };
+    const { get, getAll } = IDBObjectStore.prototype;
+    const { getAll: ofIndex, openCursor } = IDBIndex.prototype;
+    IDBIndex.prototype.openCursor = function (...given) {
+      fail(this.objectStore.name);
+      return openCursor.apply(this, given);
+    };
+    IDBObjectStore.prototype.getAll = function (...given) {
+      fail(this.name);
+      return getAll.apply(this, given);
+    };
+    IDBObjectStore.prototype.get = function (key) {
+      if (key === sessionStorage.getItem("failReads")) fail(this.name);
+      return get.call(this, key);
+    };
+    IDBIndex.prototype.getAll = function (...given) {
+      fail(this.objectStore.name);
+      return ofIndex.apply(this, given);
+    };
+  });
+  await open(page);
+  await startSession(page, "club hatch", "Marlow Fen");
+  await logLap(page, "1:25.118");
+  await endRun(page);
+  await logLap(page, "1:25.300");
+  const [first] = await storedRows(page, "runs");
+  await page.evaluate((id) => sessionStorage.setItem("failReads", id), String(first?.["id"]));
+  await page.reload();
+  await expect(page.getByRole("alert").filter({ hasText: "could not be shown" }).first()).toBeVisible();
+  const { backup } = await savedBackup(page, "Save a backup");
+  expect(backup.counts).toMatchObject({ sessions: 1, runs: 1 });
+  await expect(
+    page.getByText(`One row could not be read and is not in it: runs ${first?.["id"]}.`).last(),
+  ).toBeVisible();
+});
+
+const workerFile = "**/assets/worker-*.js";
+for (const [what, body] of [
+  ["cannot be fetched", undefined],
+  ["fails", "throw new Error('on purpose');"],
+  ["hangs", "for (;;);"],
+] as const)
+  test(`the driver reads that the figures could not be worked out when their worker ${what}, and may try again`, async ({
+    page,
+    expected,
+  }) => {
+    test.setTimeout(120_000);
+    expected.push(/on purpose|Failed to load resource|worked out|ERR_FAILED/);
+    await page.route(workerFile, (route) =>
+      body === undefined ? route.abort() : route.fulfill({ contentType: "text/javascript", body }),
+    );
+    await open(page);
+    await startSession(page, "club hatch", "Marlow Fen");
+    await logLaps(page, ["1:25.118", "1:25.902", "1:25.340"]);
+    await goTo(page, "Review");
+    await expect(
+      page
+        .getByRole("main")
+        .getByText(/figures could not be worked out/)
+        .first(),
+    ).toBeVisible({ timeout: 45_000 });
+    await goTo(page, "Log");
+    await logLap(page, "1:25.500");
+    await page.unroute(workerFile);
+    await goTo(page, "Review");
+    const again = page.getByRole("main").getByRole("button", { name: "Try again" }).first();
+    if (await again.isVisible()) await again.click();
+    await expect(page.getByRole("main").getByText(/could not be worked out/)).toHaveCount(0);
+    await expect(page.getByRole("main").getByRole("heading", { level: 1 })).toBeVisible();
+    await goTo(page, "Log");
+    await expect(entryField(page)).toBeVisible();
+  });
