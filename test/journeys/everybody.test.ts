@@ -57,7 +57,7 @@ async function throughLog(page: Page, look: (where: string) => Promise<void>): P
   await expect(page.getByRole("dialog", { name: "Resting view" })).toBeVisible();
   await look("resting view");
   await page.getByRole("button", { name: "Back to the ledger" }).click();
-  await expect(page.getByRole("button", { name: "Rest", exact: true })).toBeFocused();
+  await expect(entryField(page)).toBeFocused();
 }
 
 for (const colorScheme of ["light", "dark"] as const)
