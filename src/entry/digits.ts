@@ -24,6 +24,8 @@ function parts(text: string, decimals: number) {
  * Three digits and fewer are always refused, so with one decimal there is no short form without its point.
  */
 export function readDigits(text: string, decimals: number, completion: Completion): Reading<ReadTime> {
+  if (/^0+$/.test(text))
+    return refuse(0, text.length, "A lap cannot take no time at all.", "Write its time, such as 123456.");
   if (text.length <= 3) return refuseFew(text, decimals);
   const { fraction, seconds, minutes, hours, isTooLong, length } = parts(text, decimals);
   if (isTooLong)
@@ -39,8 +41,6 @@ export function readDigits(text: string, decimals: number, completion: Completio
   const ms = ((Number(hours) * 60 + Number(minutes)) * 60 + Number(seconds)) * 1000 + fraction;
   if (length <= 2)
     return completeShort({ text, ms, decimals, leftOut: length === 1 ? "tens" : "minutes" }, completion);
-  if (ms === 0)
-    return refuse(0, text.length, "A lap cannot take no time at all.", "Write its time, such as 123456.");
   if (ms >= longestMs)
     return refuse(0, text.length, `${quoted(text)} is a hundred hours or more.`, "Write a shorter time.");
   return { ok: true, ms, decimals, form: "digits" };

@@ -1,5 +1,5 @@
 import { useCallback } from "react";
-import { type Change, LedgerFault, type Logbook, noteLaps, undoChange } from "#db";
+import { type Change, LedgerFault, type Logbook, noteLaps, type Shelf, undoChange } from "#db";
 import { lapsInOrder } from "#domain";
 import { useNotices } from "#state/notices.ts";
 import { type Deed, useUndo } from "#state/undo.ts";
@@ -31,8 +31,7 @@ export function useWrite(): RunWrite {
       try {
         const change = await work(book);
         if (change.edits.length > 0) {
-          const laps = newLaps(change);
-          if (laps > 0) await noteLaps(shelf, book.name, laps);
+          countLaps(shelf, book.name, newLaps(change));
           const deed = deedOf(book, change);
           push(deed);
           if (options.isUndoOffered === true || change.overwrote !== undefined)
@@ -60,7 +59,16 @@ export function useWrite(): RunWrite {
   );
 }
 
-/** Laps that a change added, for the reminder to back up. */
+/** Counts laps for the reminder to back up. The laps themselves are stored: a count that fails is said, not retried. */
+function countLaps(shelf: Shelf, name: string, laps: number): void {
+  if (laps === 0) return;
+  noteLaps(shelf, name, laps).catch((error: unknown) => {
+    if (!(error instanceof LedgerFault)) throw error;
+    useNotices.getState().say({ kind: "fault", text: error.message, actions: [] });
+  });
+}
+
+/** Laps that a change added. */
 function newLaps({ edits }: Change): number {
   return edits.reduce((sum, edit) => {
     if (edit.table !== "runs" || edit.after === undefined) return sum;

@@ -1,6 +1,7 @@
 import { lazy, Suspense, useState } from "react";
 import { formatLapTime, type Id, isClean, lapsInOrder, type Run } from "#domain";
 import type { EntryContext } from "#entry";
+import { useAddress } from "#state/address.ts";
 import { type LapDifferences, median } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
@@ -16,6 +17,10 @@ const SummaryDialog = lazy(() =>
   import("./SummaryDialog.tsx").then((file) => ({ default: file.SummaryDialog })),
 );
 const RunDialog = lazy(() => import("./RunDialog.tsx").then((file) => ({ default: file.RunDialog })));
+
+/** So many laps of a run are drawn at first, and so many more at a press. */
+const fewest = 200;
+const more = 500;
 
 interface RunBlockProps {
   readonly data: SessionData;
@@ -44,9 +49,15 @@ export function RunBlock({
   onEdit,
   isCurrent,
 }: RunBlockProps) {
+  const address = useAddress();
+  const namedId = address.place === "log" ? address.lapId : undefined;
+  const named = namedId === undefined ? -1 : rows.findIndex(({ lap }) => lap.id === namedId);
   const [isUnfolded, setUnfolded] = useState<boolean>();
   const [dialog, setDialog] = useState<"settings" | "summary">();
-  const isShown = isCurrent || (isUnfolded ?? data.session.endedAt !== undefined);
+  const isShown = isCurrent || (isUnfolded ?? (named >= 0 || data.session.endedAt !== undefined));
+  const [drawn, setDrawn] = useState(fewest);
+  // A pasted run may have thousands of laps; the named lap of an address is among those drawn from then on.
+  const first = Math.max(0, Math.min(rows.length - drawn, named < 0 ? rows.length : named));
   const editedRow = rows.find(({ lap }) => lap.id === edited);
   return (
     <section className={styles["run"]} aria-label={`Run ${number}`}>
@@ -82,10 +93,15 @@ export function RunBlock({
         </p>
       )}
       {isCurrent && rows.length === 0 && <NextRunSettings run={run} />}
+      {isShown && first > 0 && (
+        <Button variant="quiet" onClick={() => setDrawn(rows.length - first + more)}>
+          Show {Math.min(more, first)} of {first.toLocaleString("en")} earlier laps
+        </Button>
+      )}
       {isShown && rows.length > 0 && (
         <LapTable
           caption={`Laps of run ${number}`}
-          rows={rows}
+          rows={rows.slice(first)}
           edited={edited}
           onEdit={onEdit}
           isFollowed={isCurrent}

@@ -6,9 +6,8 @@ import { goTo, printAddress } from "#state/address.ts";
 import type { KnownBest } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
-import { useHeight } from "#ui/useHeight.ts";
 import { sayRun, suggestNextRun } from "#words";
-import { EntryPanel } from "./EntryPanel.tsx";
+import { EntryArea } from "./EntryArea.tsx";
 import { IdleQuestion } from "./IdleQuestion.tsx";
 import { timeId } from "./LapTable.tsx";
 import { LastNote } from "./LastNote.tsx";
@@ -18,15 +17,12 @@ import { SessionHead } from "./SessionHead.tsx";
 import styles from "./SessionPage.module.css";
 import { SessionSum } from "./SessionSum.tsx";
 import { sessionFigures } from "./sessionFigures.ts";
-import { useEntry } from "./useEntry.ts";
 import { useFocusBack, useFocusHome } from "./useFocusHome.ts";
 import { useNamedLap } from "./useNamedLap.ts";
 import { type SessionData, useSession } from "./useSession.ts";
-import { useStoredWords } from "./useStoredWords.ts";
 import { useWakeLock } from "./useWakeLock.ts";
 
 const EndSession = lazy(() => import("./EndSession.tsx").then((file) => ({ default: file.EndSession })));
-const Pasted = lazy(() => import("./Pasted.tsx").then((file) => ({ default: file.Pasted })));
 const RestingView = lazy(() => import("./RestingView.tsx").then((file) => ({ default: file.RestingView })));
 const SummaryDialog = lazy(() =>
   import("./SummaryDialog.tsx").then((file) => ({ default: file.SummaryDialog })),
@@ -77,20 +73,16 @@ function Ledger({ data, pb }: { readonly data: SessionData; readonly pb: KnownBe
   const [isResting, setResting] = useState(false);
   const [edited, setEdited] = useState<Id>();
   const isAwake = useWakeLock(isOpen);
-  const entryBox = useHeight("--entry-height");
   const pageBox = useFocusHome();
   useFocusBack(edited && timeId(edited));
   useNamedLap();
 
   const figures = useMemo(() => sessionFigures(data, pb), [data, pb]);
   const { current, said, target, context, report, rows, shown } = figures;
-  const entry = useEntry(session.id, current, context);
-  const lapNumber = (current ? lapsInOrder(current).length : 0) + entry.onTheWay + 1;
   const next = said && suggestNextRun(said.report, { session: report, cornersOfMistakes: said.corners });
 
   // Between two runs the finding stands first; while laps are typed, the laps do.
   const isBetween = current === undefined || lapsInOrder(current).length === 0;
-  const announced = useStoredWords(rows, entry.storedId);
 
   const nextRun = async () => {
     if (await write((book) => addRun(book, { sessionId: session.id }))) window.scrollTo(0, 0);
@@ -112,21 +104,17 @@ function Ledger({ data, pb }: { readonly data: SessionData; readonly pb: KnownBe
             {sayRun(said.report)}
           </p>
         )}
-        {entry.pasted !== undefined && current && (
-          <Pasted
-            text={entry.pasted}
-            context={context}
-            run={current}
-            onDiscard={() => entry.setPasted(undefined)}
-          />
-        )}
       </div>
       {current && (
-        <div className={styles["entry"]} ref={entryBox} data-covered={edited !== undefined}>
-          <FaultBoundary what="The entry line">
-            <EntryPanel entry={entry} context={context} lapNumber={lapNumber} said={announced} />
-          </FaultBoundary>
-        </div>
+        <FaultBoundary what="The entry line">
+          <EntryArea
+            sessionId={session.id}
+            run={current}
+            context={context}
+            rows={rows}
+            isCovered={edited !== undefined}
+          />
+        </FaultBoundary>
       )}
       <div className={styles["runs"]}>
         {[...shown].reverse().map(({ run, number }) => (
