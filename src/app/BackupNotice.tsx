@@ -30,8 +30,10 @@ export function BackupNotice() {
         tone={folder?.stopped === undefined ? "plain" : "caution"}
         actions={
           <>
-            <Button onClick={act}>{button}</Button>
-            <Button variant="quiet" onClick={() => setLater(true)}>
+            <Button size="between" onClick={act}>
+              {button}
+            </Button>
+            <Button variant="quiet" size="between" onClick={() => setLater(true)}>
               Later
             </Button>
           </>

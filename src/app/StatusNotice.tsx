@@ -8,7 +8,7 @@ const words = {
   newerTab: "Lap Ledger was updated in another tab. Reload to go on; what you typed is kept.",
   newer:
     "This logbook was last used by a newer version of Lap Ledger. It can be read and backed up here, not written.",
-  gone: "The stored logbook has disappeared from this browser. First save what this tab still holds, then reload to restore a backup.",
+  gone: "The stored logbook was replaced or removed in another tab, or has disappeared from this browser. First save what this tab still holds, then reload.",
   closed: "The browser lost its connection to the logbook. Reload to go on; what you typed is kept.",
 } as const;
 

@@ -97,7 +97,11 @@ async function unpack(
   packed: Uint8Array<ArrayBuffer>,
   mostBytes: number,
 ): Promise<Uint8Array | "too large" | "broken"> {
-  const reader = new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip")).getReader();
+  const unpacker = new DecompressionStream("gzip");
+  const into = unpacker.writable.getWriter();
+  // What is wrong with the bytes comes out at the reading end, where it is caught.
+  Promise.all([into.write(packed), into.close()]).catch(() => undefined);
+  const reader = unpacker.readable.getReader();
   const parts: Uint8Array[] = [];
   let size = 0;
   try {

@@ -34,7 +34,7 @@ export function CopiesPart({ titles }: { readonly titles: readonly string[] }) {
       <p>
         {copies.length === 0 && "None kept yet. "}
         The logbook as it was after each of the last ten sessions, before the last merges, and for thirty days
-        of use before it was replaced. They lie in this browser and go when it is cleared: they spare no
+        of use before it was replaced. They lie in this browser and go when it is cleared, so they are no
         backup.
       </p>
       <Incoming

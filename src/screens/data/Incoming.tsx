@@ -3,6 +3,7 @@ import { sayProblem } from "#ui/FieldFrame.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Notice } from "#ui/Notice.tsx";
 import { IncomingPreview, type Way } from "./IncomingPreview.tsx";
+import styles from "./Restore.module.css";
 import type { Looking } from "./useLook.ts";
 
 interface IncomingProps {
@@ -23,7 +24,7 @@ export function Incoming({ looking, titles, first, onLeave }: IncomingProps) {
     onLeave();
   };
   return (
-    <>
+    <div className={styles["incoming"]}>
       <div role="status">
         {step.kind === "reading" && (
           <p>
@@ -53,6 +54,6 @@ export function Incoming({ looking, titles, first, onLeave }: IncomingProps) {
       {step.kind === "seen" && (
         <IncomingPreview file={step.file} titles={titles} first={first} onLeave={leave} />
       )}
-    </>
+    </div>
   );
 }

@@ -47,12 +47,12 @@ export function LookIntoFolder({ folder, titles }: LookIntoFolderProps) {
   };
   return (
     <>
-      <p>
+      <div>
         <Button size="between" onClick={() => void lookInto()}>
           Look into the folder
         </Button>
-      </p>
-      <div role="status">{found?.length === 0 && <p>No other device has backed up into it yet.</p>}</div>
+        <div role="status">{found?.length === 0 && <p>No other device has backed up into it yet.</p>}</div>
+      </div>
       {found !== undefined && found.length > 0 && (
         <ul className={styles["list"]}>
           {found.map((file) => (

@@ -1,5 +1,5 @@
 import type { CalendarDate } from "#domain";
-import { type Column, RuledTable } from "#ui/RuledTable.tsx";
+import { type Column, type Row, RuledTable } from "#ui/RuledTable.tsx";
 import { BadRows } from "./BadRows.tsx";
 import { BothEditedTable } from "./BothEditedTable.tsx";
 import { mergeRowsInWords } from "./mergeWords.ts";
@@ -15,6 +15,10 @@ const columns: readonly Column[] = [
   { key: "broughtBack", title: "brought back", figures: true },
   { key: "unchanged", title: "as it was", figures: true },
 ];
+
+/** Columns without a figure are left out, so that the table fits a phone. */
+const isUsed = (rows: readonly Row[]) => (column: Column) =>
+  rows.some(({ cells }) => cells[column.key] !== "");
 
 /** A backup is merged into the open logbook, after all it would change has been shown. */
 export function MergeWay(props: WayProps & { readonly madeOn: CalendarDate | undefined }) {
@@ -38,7 +42,12 @@ export function MergeWay(props: WayProps & { readonly madeOn: CalendarDate | und
           <strong>Nothing would change:</strong> all of it is in the open logbook already.
         </p>
       ) : (
-        <RuledTable caption="What the merge would change" captionHidden columns={columns} rows={rows} />
+        <RuledTable
+          caption="What the merge would change"
+          captionHidden
+          columns={columns.filter(isUsed(rows))}
+          rows={rows}
+        />
       )}
       {both.all > 0 && <BothEditedTable both={both} />}
       {bad.all > 0 && <BadRows bad={bad} />}

@@ -48,7 +48,7 @@ export function SendPart({ titles }: { readonly titles: readonly string[] }) {
           {sentOn === undefined ? "Send everything" : "Send all since the last sending"}
         </Button>
       </div>
-      <div role="status">
+      <div role="status" className={styles["said"]}>
         {isBusy && <p>{progress.step}</p>}
         {sentOn !== undefined && !isBusy && ready === undefined && (
           <p>Sent last: all up to {sayDate(sentOn)}.</p>
