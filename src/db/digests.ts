@@ -149,13 +149,20 @@ export async function fastestSession<D>(
   { comboId, span, except }: { readonly comboId: Id; readonly span: Span; readonly except?: Id },
   maker: DigestMaker<D>,
 ): Promise<SessionDigest<D> | undefined> {
-  const isAsked = (row: StoredDigest) =>
-    row.sessionId !== except && row.startedAt >= span.from && row.startedAt < span.to;
-  const [made, stale] = await Promise.all([
+  const isAsked = (row: StoredDigest | undefined): row is StoredDigest =>
+    row !== undefined &&
+    row.comboId === comboId &&
+    row.sessionId !== except &&
+    row.startedAt >= span.from &&
+    row.startedAt < span.to;
+  const [made, stale, open] = await Promise.all([
     within(book.digests, "[comboId+bestKey]", comboId).filter(isAsked).first(),
-    within(book.digests, "[comboId+staleSince]", comboId).filter(isAsked).toArray(),
+    within(book.digests, "[comboId+staleSince]", comboId).toArray(),
+    // Keys only, so that a live query does not watch the row of the session being driven.
+    book.digests.orderBy("openSince").primaryKeys(),
   ]);
-  const rows = made === undefined ? stale : [made, ...stale];
+  const others = await book.digests.bulkGet(open.filter((id) => id !== except));
+  const rows = [made, ...stale, ...others].filter(isAsked);
   const read = await Promise.all(rows.map((row) => digestFrom(book, row, maker)));
   const key = (one: SessionDigest<D>) => maker.bestKeyOf(one.digest) ?? Number.POSITIVE_INFINITY;
   return read

@@ -12,7 +12,7 @@ export interface StoredDigest {
   readonly changedAt: number;
   /** Start of the session while it is open; absent once it has ended. */
   readonly openSince?: number;
-  /** The mark while the figures are yet to be made from it; absent once they are. */
+  /** The mark while the figures of an ended session are yet to be made from it; absent once they are. */
   readonly staleSince?: number;
   /** Latest possible value of the session's best lap, for finding a page's best without reading its sessions. */
   readonly bestKey?: number;

@@ -39,6 +39,6 @@ async function markDigest(writer: Writer, id: Id, session: Session | undefined):
 /** The digest row of a session before any figure is made from it. */
 export function freshMark(session: Session, changedAt: number): StoredDigest {
   const { id: sessionId, comboId, startedAt, endedAt } = session;
-  const row = { sessionId, comboId, startedAt, changedAt, staleSince: changedAt };
-  return endedAt === undefined ? { ...row, openSince: startedAt } : row;
+  const row = { sessionId, comboId, startedAt, changedAt };
+  return endedAt === undefined ? { ...row, openSince: startedAt } : { ...row, staleSince: changedAt };
 }

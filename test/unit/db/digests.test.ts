@@ -8,6 +8,7 @@ import {
   deleteSession,
   digestsOfCombo,
   editSession,
+  endSession,
   fastestSession,
   freshenDigests,
   markOfCombo,
@@ -114,6 +115,10 @@ test("the fastest session of a page is found, whether its figures are kept or ye
   const span = { from: Number.NEGATIVE_INFINITY, to: Number.POSITIVE_INFINITY };
   const fastest = async (except?: string) =>
     (await fastestSession(book, { comboId, span, ...(except ? { except } : {}) }, maker))?.sessionId;
+  expect(await fastest()).toBe(other.sessionId);
+  expect(await freshenDigests(book, maker), "an open session is read as it stands").toBe(0);
+  await endSession(book, { sessionId });
+  await endSession(book, { sessionId: other.sessionId });
   expect(await fastest()).toBe(other.sessionId);
   expect(await freshenDigests(book, maker)).toBe(2);
   expect(await freshenDigests(book, maker)).toBe(0);
