@@ -1,9 +1,6 @@
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { type BrowserContext, chromium, type Page, test } from "@playwright/test";
-import { findBrowser } from "../support/browser.ts";
-import { backupWithLaps } from "./manyLaps.ts";
+import { rmSync } from "node:fs";
+import { type Page, test } from "@playwright/test";
+import { filled, launch } from "./filled.ts";
 
 const rounds = 5;
 const sizes = [100, 100_000];
@@ -36,41 +33,6 @@ function print(what: string, times: ReadonlyMap<number, readonly number[]>) {
   process.stdout.write(
     `${what}: ${few.toFixed(0)} ms with 100 laps, ${many.toFixed(0)} ms with 100,000, ratio ${ratio}\n`,
   );
-}
-
-async function launch(folder: string): Promise<BrowserContext> {
-  const { executablePath, env } = await findBrowser();
-  return chromium.launchPersistentContext(folder, {
-    executablePath,
-    env,
-    args: ["--no-sandbox", "--disable-gpu"],
-    viewport: { width: 1280, height: 800 },
-  });
-}
-
-/** A browser profile that holds a logbook of so many laps, restored from a backup by the app itself. */
-async function filled(laps: number, address: string): Promise<string> {
-  const folder = mkdtempSync(join(tmpdir(), "lap-ledger-"));
-  const file = join(folder, "backup.json");
-  writeFileSync(file, await backupWithLaps(laps));
-  const context = await launch(folder);
-  const page = await context.newPage();
-  await page.goto(`${address}/#/data`);
-  const chooser = page.waitForEvent("filechooser");
-  await page.getByRole("button", { name: "Choose a backup file" }).click();
-  await (await chooser).setFiles(file);
-  await page
-    .getByRole("button", { name: /Restore/ })
-    .last()
-    .click({ timeout: 300_000 });
-  await page.getByText(`${laps} laps” is open`).first().waitFor({ timeout: 300_000 });
-  await page.goto(`${address}/#/review`);
-  await page.getByRole("heading", { level: 1, name: /Marlow Fen/ }).waitFor({ timeout: 300_000 });
-  await page.getByRole("link", { name: "all", exact: true }).click();
-  await page.getByRole("figure").first().waitFor({ timeout: 300_000 });
-  await page.waitForTimeout(5000); // figures of all sessions are worked out and kept in a moment of rest
-  await context.close();
-  return folder;
 }
 
 /** From the start of the navigation until the figures of the open session stand on the page, ms. */
