@@ -1,3 +1,4 @@
+import { expectAccessible } from "../support/journeyAxe.ts";
 import { anotherDevice, chooseFile, mergeLine, rowsOf, saveBackup } from "../support/journeyDevices.ts";
 import { expect, goTo, lapTime, logLaps, open, startSession, test } from "../support/journeys.ts";
 
@@ -38,6 +39,8 @@ test("two devices exchange backups and hold the same; one undo takes a merge bac
   await goTo(pc, "Data");
   await chooseFile(pc, "Choose a received file", second);
   const both = pc.getByRole("table", { name: "Rows changed on both sides" });
+  await expect(both).toBeVisible();
+  await expectAccessible(pc, "the preview of a merge");
   await expect(both.getByRole("row", { name: /lap 1 of run 1/ })).toHaveText(
     /1:25\.200.*1:25\.300.*the file’s/,
   );
