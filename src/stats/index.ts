@@ -109,7 +109,6 @@ export { type ComboReviewInput, comboReview } from "./reports/comboReview.ts";
 export type { ComboReview, DatedBest, SessionAccount, SessionPoint } from "./reports/comboReviewFigures.ts";
 export { type CurveOutlook, curveOutlook, type DatedBand } from "./reports/curveOutlook.ts";
 export { lapFlags } from "./reports/digestFlags.ts";
-export { type ChangedQuestion, largestChange } from "./reports/largestChange.ts";
 export { timesWith } from "./reports/digestLaps.ts";
 export {
   type FactorDifference,
@@ -120,6 +119,7 @@ export {
 export { type Factor, factors } from "./reports/factors.ts";
 export { figureForTarget } from "./reports/figureForTarget.ts";
 export { addCounts, type Choices, type LapCounts, type LapPlace, lapPlaces } from "./reports/lapPlaces.ts";
+export { type ChangedQuestion, largestChange } from "./reports/largestChange.ts";
 export type { PaceFigures } from "./reports/paceFigures.ts";
 export { type PageSession, pageEvents, pageHistory } from "./reports/pageHistory.ts";
 export { type PeriodShift, periodShift } from "./reports/periodShift.ts";
