@@ -33,6 +33,13 @@ export function MarkLap({ number, reasons, lap, runId }: MarkLapProps) {
       { isUndoOffered: true },
     );
   const name = `Lap ${number}, ${lap.ms === undefined ? "no time" : formatLapTime(lap.ms, lap.decimals)}`;
+  const isStretch = reasons.every((reason) => reason === "eight in a row on one side");
+  if (isStretch)
+    return (
+      <div className={styles["lap"]}>
+        <p>{name}: the end of eight in a row on one side of the mean, a stretch rather than a single lap.</p>
+      </div>
+    );
   return (
     <div className={styles["lap"]}>
       <p>
