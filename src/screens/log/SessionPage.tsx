@@ -1,4 +1,4 @@
-import { lazy, Suspense, useMemo, useState } from "react";
+import { lazy, memo, Suspense, useMemo, useState } from "react";
 import { addRun, reopenSession } from "#db";
 import { comboName, formatLapTime, type Id, lapsInOrder, type Run } from "#domain";
 import { usePageBest, useToday, useWrite } from "#live";
@@ -64,7 +64,13 @@ function WithBest({ data }: { readonly data: SessionData }) {
   return pb === undefined ? <p>Opening the session</p> : <Ledger data={data} pb={pb ?? undefined} />;
 }
 
-function Ledger({ data, pb }: { readonly data: SessionData; readonly pb: KnownBest | undefined }) {
+interface LedgerProps {
+  readonly data: SessionData;
+  readonly pb: KnownBest | undefined;
+}
+
+/** Drawn anew only when a row it rests on has changed. */
+const Ledger = memo(function Ledger({ data, pb }: LedgerProps) {
   const { session, runs, preferences } = data;
   const isOpen = session.endedAt === undefined;
   const write = useWrite();
@@ -197,4 +203,4 @@ function Ledger({ data, pb }: { readonly data: SessionData; readonly pb: KnownBe
       </Suspense>
     </div>
   );
-}
+});
