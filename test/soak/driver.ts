@@ -2,7 +2,6 @@ import { type BrowserContext, expect, type Page } from "@playwright/test";
 import { savedBackup } from "../support/journeyDatabase.ts";
 import {
   endRun,
-  endSession,
   entryField,
   goTo,
   lapTime,
@@ -22,7 +21,8 @@ export class Driver {
   readonly dice: Dice;
   readonly model: Model;
   readonly tabs: [Page, Page];
-  isOffline = false;
+  private isOffline = false;
+  private lastTime = 0;
   /** Changes of the logbook so far, undone ones and their undoing too. */
   changes = 0;
   /** How often each thing was done. */
@@ -75,9 +75,13 @@ export class Driver {
     return this.dice(2) === 0 ? 0 : 1;
   }
 
-  /** A time near the usual one, so that nothing is asked twice; in full, so that nothing is completed. */
+  /**
+   * A time near the usual one, in full, and not the one before: so that nothing is completed and nothing is asked about.
+   */
   private aTime(): number {
-    return 85_000 + this.dice(900);
+    const ms = 85_000 + this.dice(900);
+    this.lastTime = ms === this.lastTime ? ms + 1 : ms;
+    return this.lastTime;
   }
 
   private async add(): Promise<void> {
@@ -163,8 +167,10 @@ export class Driver {
   private async nextSession(): Promise<void> {
     if (this.model.run.length === 0) return this.add();
     const [tab] = this.tabs;
-    await endSession(tab);
-    await tab.goto("./#/log");
+    await tab.getByRole("button", { name: "End session" }).click();
+    const dialog = tab.getByRole("dialog", { name: "End the session" });
+    await dialog.getByRole("button", { name: "End the session" }).click();
+    await expect(tab.getByRole("heading", { name: "Start a session" })).toBeVisible();
     await startSession(tab, "club hatch", "Marlow Fen");
     this.model.startSession();
     this.changes += 2;
