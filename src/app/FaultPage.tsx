@@ -48,24 +48,30 @@ export function FaultPage({ fault, surroundings, asked }: FaultPageProps) {
   };
   return (
     <main className={styles["main"]}>
-      <div role="alert">
+      <div role="alert" className={styles["fault"]}>
         <h1>Lap Ledger cannot open your logbook</h1>
         <Notice
           tone="caution"
           actions={
             <>
               {fault.code === "gone" && (
-                <Button variant="primary" onClick={() => void beginAfresh()}>
+                <Button size="between" variant="primary" onClick={() => void beginAfresh()}>
                   Begin a new logbook and restore a backup
                 </Button>
               )}
-              <Button onClick={() => window.location.reload()}>Reload</Button>
-              <Button onClick={() => asked.open(asked.name)}>Try again</Button>
+              <Button size="between" onClick={() => window.location.reload()}>
+                Reload
+              </Button>
+              <Button size="between" onClick={() => asked.open(asked.name)}>
+                Try again
+              </Button>
               {failed !== undefined && fault.code !== "gone" && (
-                <Button onClick={() => void backUp(failed)}>Save a backup</Button>
+                <Button size="between" onClick={() => void backUp(failed)}>
+                  Save a backup
+                </Button>
               )}
               {others.map((other) => (
-                <Button key={other.name} onClick={() => asked.open(other.name)}>
+                <Button key={other.name} size="between" onClick={() => asked.open(other.name)}>
                   Open <Name>{other.title}</Name>
                 </Button>
               ))}

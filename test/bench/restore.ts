@@ -139,7 +139,7 @@ async function cancel(page: Page, file: string): Promise<number> {
   await choose(page, file);
   await page.getByRole("button", { name: "Restore as a new logbook" }).click();
   const began = performance.now();
-  const stop = page.getByRole("button", { name: "Stop restoring" });
+  const stop = page.getByRole("button", { name: "Stop", exact: true });
   const isStopped = await stop.click({ timeout: 10_000 }).then(
     () => true,
     () => false,
