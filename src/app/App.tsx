@@ -1,9 +1,11 @@
 import { useEffect } from "react";
 import { type Ask, LogbookProvider, type Opened, type SendOut, type Surroundings } from "#live";
 import { useDevice } from "#state/device.ts";
+import { useErasing } from "#state/erasing.ts";
 import styles from "./App.module.css";
 import { BackupNotice } from "./BackupNotice.tsx";
 import { Bar } from "./Bar.tsx";
+import { Erasing } from "./Erasing.tsx";
 import { FaultPage } from "./FaultPage.tsx";
 import { Notices } from "./Notices.tsx";
 import { Screen } from "./Screen.tsx";
@@ -31,6 +33,8 @@ export function App({ opening, surroundings, ask, sendOut }: AppProps) {
     else document.documentElement.dataset["theme"] = theme;
   }, [theme]);
 
+  const isErasing = useErasing(({ isAsked }) => isAsked);
+  if (isErasing) return <Erasing />;
   return (
     <LogbookProvider
       opening={opening}
