@@ -41,8 +41,8 @@ export function readDigits(text: string, decimals: number, completion: Completio
   const ms = ((Number(hours) * 60 + Number(minutes)) * 60 + Number(seconds)) * 1000 + fraction;
   if (length <= 2)
     return completeShort({ text, ms, decimals, leftOut: length === 1 ? "tens" : "minutes" }, completion);
-  if (ms >= longestMs)
-    return refuse(0, text.length, `${quoted(text)} is a hundred hours or more.`, "Write a shorter time.");
+  if (ms > longestMs)
+    return refuse(0, text.length, `${quoted(text)} is over 24 hours.`, "Write a shorter time.");
   return { ok: true, ms, decimals, form: "digits" };
 }
 

@@ -56,12 +56,12 @@ class FullForm {
     const all = this.#match[0];
     if (ms === 0)
       return refuse(0, all.length, "A lap cannot take no time at all.", "Write its time, such as 1:23.456.");
-    if (ms >= longestMs)
+    if (ms > longestMs)
       return refuse(
         0,
         all.length,
-        `${quoted(all)} is a hundred hours or more.`,
-        "Write a time under 100 hours, such as 1:23.456.",
+        `${quoted(all)} is over 24 hours.`,
+        "Write a time up to 24 hours, such as 1:23.456.",
       );
     return { ok: true, ms, decimals, form: "full" };
   }
@@ -121,7 +121,7 @@ class FullForm {
       "seconds",
       seconds.startsWith("0")
         ? `${quoted(seconds)} begins with a nought too many.`
-        : "That is more seconds than 100 hours have.",
+        : "That is more seconds than 24 hours have.",
       `Write ${plain.length <= 6 ? `${plain}${tail}` : "83.456"}, for example.`,
     );
   }

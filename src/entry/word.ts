@@ -15,5 +15,5 @@ export interface ReadTime {
   readonly form: TimeForm;
 }
 
-/** Ends before this, in ms: a lap has at most two digits of hours. */
-export const longestMs = 360_000_000;
+/** The longest lap there can be, ms: a day and a night. Whatever is longer is a slip of the fingers. */
+export const longestMs = 86_400_000;

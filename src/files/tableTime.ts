@@ -15,7 +15,7 @@ export interface TableTime {
   readonly decimals: number;
 }
 
-const longestMs = 99 * 3_600_000;
+const longestMs = 24 * 3_600_000;
 
 /**
  * Reads a lap or sector time of a table: the full forms of the entry line (1:23.456, 83.456, 1:02:03.4), up to three
@@ -49,11 +49,7 @@ function readWhole(text: string, wholeNumbers: TimeForm["wholeNumbers"]): Readin
 
 function within(text: string, { ms, decimals }: TableTime): Reading<TableTime> {
   if (ms >= 1 && ms <= longestMs) return { ok: true, ms, decimals };
-  return refused(
-    text,
-    ms < 1 ? "is no time at all" : "is more than 99 hours",
-    "Write a time such as 1:23.456.",
-  );
+  return refused(text, ms < 1 ? "is no time at all" : "is over 24 hours", "Write a time such as 1:23.456.");
 }
 
 /** Whether the text has the shape of a lap time. A whole number has not: it may be anything. */

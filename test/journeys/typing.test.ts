@@ -14,10 +14,10 @@ import {
 
 /** Each is refused with what would be right; nothing is stored, and the text stays in the field. */
 const refused: readonly (readonly [string, string])[] = [
-  ["0", "One digit alone is not clear"],
+  ["0", "A lap cannot take no time at all. Write its time"],
   ["0:00.000", "A lap cannot take no time at all. Write its time"],
   ["-83.456", "There is no time before this one to measure from. Write the whole time"],
-  ["100:00:00", "Write"],
+  ["24:00:00.001", "is over 24 hours. Write a time up to 24 hours"],
   ["1:23.4567", "A time has up to three decimals: “4567” has 4. Write 1:23.456"],
   ["abc", "“a” is not a remark. The letters are: o out lap"],
   ["12x4", "“x” is not a remark."],
