@@ -19,7 +19,9 @@ export function useChores(): void {
   const say = useNotices((notices) => notices.say);
   useEffect(() => {
     const { book, ask, surroundings } = open;
-    const tell = (text: string) => say({ kind: "fault", text, actions: [] });
+    // Where nothing can be done any more the page says so by itself.
+    const tell = (text: string) =>
+      book.status.get().kind === "ok" && say({ kind: "fault", text, actions: [] });
     const freshen = setTimeout(() => {
       ask(book, "freshen", null).catch((fault: Error) =>
         tell(`Figures of old sessions were not renewed: ${fault.message}`),

@@ -10,6 +10,7 @@ export async function eraseDevice(): Promise<readonly string[]> {
   const workers = (navigator as { readonly serviceWorker?: ServiceWorkerContainer }).serviceWorker;
   const registration = await workers?.getRegistration().catch(() => undefined);
   if (registration !== undefined) {
+    await settled(registration);
     for (const key of await window.caches.keys())
       if (key.endsWith(registration.scope)) await window.caches.delete(key);
     if ((await window.caches.keys()).some((key) => key.endsWith(registration.scope)))
@@ -18,4 +19,23 @@ export async function eraseDevice(): Promise<readonly string[]> {
   }
   if (!forgetDevice()) left.push("the choices of this device");
   return left;
+}
+
+/**
+ * A worker that is still fetching the app's files, or taking over, would put back what is removed meanwhile. A first one
+ * takes over by itself; a later one waits.
+ */
+function settled({ installing, waiting, active }: ServiceWorkerRegistration): Promise<void> {
+  const ends =
+    active === null || active.state !== "activated" ? ["activated", "redundant"] : ["installed", "redundant"];
+  const worker =
+    active !== null && active.state !== "activated" ? active : (installing ?? (active ? null : waiting));
+  return new Promise((resolve) => {
+    if (worker === null) return resolve();
+    const look = () => {
+      if (ends.includes(worker.state)) resolve();
+    };
+    worker.addEventListener("statechange", look);
+    look();
+  });
 }
