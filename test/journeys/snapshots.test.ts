@@ -29,6 +29,7 @@ test("the state after a session is kept, and comes back as a logbook of its own 
   await states.getByRole("button", { name: "Replace the open logbook" }).click();
   await expect(page.getByText(/is replaced/).first()).toBeVisible();
   await expect(page.getByText("1 in this browser")).toBeVisible();
+  await page.getByRole("button", { name: "Close", exact: true }).click();
   await expect(states.getByText(/before it was replaced · 1 session, 3 laps/)).toBeVisible();
   await toSession(page);
   await expect(lapTime(page, 2)).toBeVisible();
@@ -41,6 +42,7 @@ test("the state after a session is kept, and comes back as a logbook of its own 
   await states.getByRole("radio", { name: "replace" }).check();
   await states.getByRole("button", { name: "Replace the open logbook" }).click();
   await expect(states.getByText(/before it was replaced · 1 session, 2 laps/)).toBeVisible();
+  await expect(page.getByText(/is replaced/).first()).toBeVisible();
   await goTo(page, "Log");
   await expect(lapTime(page, 3)).toHaveAccessibleName("Edit lap 3: 1:24.400");
   // The list of logbooks and the one logbook: nothing replaced lies about.
