@@ -16,12 +16,12 @@ export function DeletedList() {
   const taken = useRef<number>(undefined);
   const count = things?.length;
 
-  // What was brought back leaves the list; the focus goes on to what took its place.
+  // What was brought back leaves the list with its button; the focus that it had goes on to what took its place.
   useEffect(() => {
-    if (taken.current === undefined || count === undefined) return;
+    const isLost = document.activeElement === null || document.activeElement === document.body;
+    if (taken.current === undefined || count === undefined || !isLost) return;
     const buttons = box.current?.querySelectorAll("button") ?? [];
     const next = buttons[Math.min(taken.current, buttons.length - 1)] ?? box.current;
-    taken.current = undefined;
     next?.focus();
   }, [count]);
 
