@@ -31,7 +31,6 @@ export {
   type Draft,
   type KeptBecause,
   type KeptCopy,
-  type OnItsWay,
   openShelf,
   type Shelf,
   type ShelvedLogbook,

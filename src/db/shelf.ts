@@ -20,19 +20,11 @@ export interface ShelvedLogbook {
   readonly purgedOn?: CalendarDate;
 }
 
-/** A lap on its way into the book: its text, and the id its row will have. */
-export interface OnItsWay {
-  readonly lapId: Id;
-  readonly runId: Id;
-  readonly text: string;
-}
-
 /** Text not yet stored: a half-typed entry line, laps on their way, open forms. One row a key. */
 export interface Draft {
   /** Name of the logbook, a slash, and what it is for: "lap-ledger-…/line/<session>". */
   readonly key: string;
   readonly text: string;
-  readonly onItsWay?: readonly OnItsWay[];
   /** Whatever else the form behind the key wants to find again; plain data. */
   readonly state?: unknown;
 }

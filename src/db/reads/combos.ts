@@ -1,6 +1,7 @@
 import type { Car, Combo, Id, Layout, Track } from "#domain";
 import type { ReadOnlyLogbook } from "../logbook.ts";
 import { newestMark } from "../newestMark.ts";
+import { namingRows } from "./namingRows.ts";
 import { isLive, within } from "./ranges.ts";
 
 /** A combo with all that names it. */
@@ -13,16 +14,7 @@ export interface ComboWithNames {
 
 /** Every combo with its names; no session, run or lap is read. One whose car, track or layout is gone is left out. */
 export async function combosWithNames(book: ReadOnlyLogbook): Promise<ComboWithNames[]> {
-  const { cars, tracks, layouts, combos } = book.tables;
-  const [carRows, trackRows, layoutRows, comboRows] = await Promise.all([
-    cars.toArray(),
-    tracks.toArray(),
-    layouts.toArray(),
-    combos.toArray(),
-  ]);
-  const carOf = new Map(carRows.map((row) => [row.id, row]));
-  const trackOf = new Map(trackRows.map((row) => [row.id, row]));
-  const layoutOf = new Map(layoutRows.map((row) => [row.id, row]));
+  const { comboRows, carOf, trackOf, layoutOf } = await namingRows(book);
   return comboRows.filter(isLive).flatMap((combo) => {
     const layout = layoutOf.get(combo.layoutId);
     return named(combo, carOf.get(combo.carId), layout && trackOf.get(layout.trackId), layout);

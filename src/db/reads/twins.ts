@@ -1,5 +1,6 @@
 import { bareName, type Id, layoutName, type Stamped } from "#domain";
 import type { ReadOnlyLogbook } from "../logbook.ts";
+import { namingRows } from "./namingRows.ts";
 import { isLive } from "./ranges.ts";
 
 /** Two rows that name the same thing, as two devices make them that have not met yet. */
@@ -17,16 +18,7 @@ export interface Twins {
  * joins the layouts and combos under them.
  */
 export async function twins(book: ReadOnlyLogbook): Promise<Twins[]> {
-  const { cars, tracks, layouts, combos } = book.tables;
-  const [carRows, trackRows, layoutRows, comboRows] = await Promise.all([
-    cars.toArray(),
-    tracks.toArray(),
-    layouts.toArray(),
-    combos.toArray(),
-  ] as const);
-  const trackOf = new Map(trackRows.map((track) => [track.id, track]));
-  const carOf = new Map(carRows.map((car) => [car.id, car]));
-  const layoutOf = new Map(layoutRows.map((layout) => [layout.id, layout]));
+  const { carRows, trackRows, layoutRows, comboRows, carOf, trackOf, layoutOf } = await namingRows(book);
   const called = (layoutId: Id) => {
     const layout = layoutOf.get(layoutId);
     const track = layout && trackOf.get(layout.trackId);

@@ -85,12 +85,12 @@ test("removing a logbook removes its database, drafts and kept states, and touch
 });
 
 test("a half-typed line and laps on their way are found again, until they are forgotten", async () => {
-  const onItsWay = [{ lapId: "l", runId: "r", text: "23456" }];
-  await writeDraft(shelf, { key: "b/line/1", text: "1:2", onItsWay });
-  await writeDraft(shelf, { key: "b/line/1", text: "1:23", onItsWay });
+  const state = { lines: [{ id: "l", runId: "r", text: "23456" }] };
+  await writeDraft(shelf, { key: "b/line/1", text: "1:2", state });
+  await writeDraft(shelf, { key: "b/line/1", text: "1:23", state });
   shelf.close();
   const again = await openShelf({ ...tools, name: `shelf-${opened}` });
-  expect(await readDraft(again, "b/line/1")).toEqual({ key: "b/line/1", text: "1:23", onItsWay });
+  expect(await readDraft(again, "b/line/1")).toEqual({ key: "b/line/1", text: "1:23", state });
   await forgetDraft(again, "b/line/1");
   expect(await readDraft(again, "b/line/1")).toBeUndefined();
   again.close();
