@@ -68,6 +68,7 @@ describe("a smaller backup", () => {
       await user.click(save);
       await waitFor(() => expect(saved).toHaveLength(count));
     }
+    await waitFor(() => expect(save).toBeEnabled());
     expect(saved[1]?.name).toBe("Lap-Ledger-My-logbook-2026-11-25.json.gz");
     const [plain, first, second] = await Promise.all(saved.map(({ blob }) => blob.arrayBuffer()));
     expect(Buffer.from(gunzipSync(Buffer.from(first as ArrayBuffer)))).toEqual(
@@ -80,8 +81,11 @@ describe("a smaller backup", () => {
 describe("the backup button of a fault", () => {
   it("saves the same file", async () => {
     const { user } = await renderAt("#/rig", <BackupButton />, anEvening);
-    await user.click(await screen.findByRole("button", { name: "Save a backup" }));
-    expect(await screen.findAllByText(/Backup handed to this browser’s downloads/)).not.toHaveLength(0);
+    const save = await screen.findByRole("button", { name: "Save a backup" });
+    await user.click(save);
+    await waitFor(() => expect(saved).toHaveLength(1));
+    await waitFor(() => expect(save).toBeEnabled());
+    expect(screen.getAllByText(/Backup handed to this browser’s downloads/)).not.toHaveLength(0);
     expect(JSON.parse((await saved[0]?.text) ?? "").counts).toMatchObject({ sessions: 1 });
   });
 
