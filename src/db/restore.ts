@@ -1,4 +1,4 @@
-import { type AllRows, type Stamped, tableNames } from "#domain";
+import { type AllRows, type Session, type Stamped, type TableName, tableNames } from "#domain";
 import { faultOf, LedgerFault } from "./fault.ts";
 import { type Logbook, type OpenOptions, openLogbook } from "./logbook.ts";
 import { nativeVersion } from "./nativeVersion.ts";
@@ -25,23 +25,24 @@ export async function restoreAsNew(rows: AllRows, options: RestoreOptions): Prom
   if ((await nativeVersion(name)) !== undefined)
     throw new LedgerFault("invalid", "Not restored: a logbook of this name is there already.");
   const book = await openLogbook(options);
-  try {
-    const all = tableNames.reduce((sum, table) => sum + rows[table].length, 0);
-    let done = 0;
+  const { database, clock } = book;
+  const all = tableNames.reduce((sum, table) => sum + rows[table].length, 0);
+  let done = 0;
+  const store = async (table: TableName, part: readonly Stamped[]) => {
+    await database.table(table).bulkAdd([...part]);
+    done += part.length;
+    onProgress?.(done, all);
+  };
+  const mark = (part: readonly Session[]) =>
+    database.table("digests").bulkAdd(part.map((session) => freshMark(session, clock())));
+  function* steps() {
     for (const table of tableNames)
-      for (const part of partsOf<Stamped>(rows[table])) {
-        stopIf(signal);
-        await book.database.table(table).bulkAdd([...part]);
-        done += part.length;
-        onProgress?.(done, all);
-      }
-    for (const part of partsOf(rows.sessions.filter(({ deletedAt }) => deletedAt === undefined))) {
-      stopIf(signal);
-      await book.database
-        .table("digests")
-        .bulkAdd(part.map((session) => freshMark(session, options.clock())));
-    }
-    stopIf(signal);
+      for (const part of partsOf<Stamped>(rows[table])) yield () => store(table, part);
+    const live = rows.sessions.filter(({ deletedAt }) => deletedAt === undefined);
+    for (const part of partsOf(live)) yield () => mark(part);
+  }
+  try {
+    await twoAtATime(steps(), signal);
     return book;
   } catch (error) {
     book.close();
@@ -50,12 +51,31 @@ export async function restoreAsNew(rows: AllRows, options: RestoreOptions): Prom
   }
 }
 
+/**
+ * While the browser writes one part, the next is handed over. A step that fails ends the generator and so the other lane
+ * too; nothing is under way any more when this ends.
+ */
+async function twoAtATime(
+  steps: Generator<() => Promise<unknown>>,
+  signal: AbortSignal | undefined,
+): Promise<void> {
+  const lane = async () => {
+    for (const step of steps) {
+      stopIf(signal);
+      await step();
+    }
+  };
+  const lanes = await Promise.allSettled([lane(), lane()]);
+  for (const ended of lanes) if (ended.status === "rejected") throw ended.reason;
+  stopIf(signal);
+}
+
+function stopIf(signal: AbortSignal | undefined): void {
+  if (signal?.aborted) throw new LedgerFault("cancelled", "Stopped; nothing was changed.");
+}
+
 function partsOf<R>(rows: readonly R[]): (readonly R[])[] {
   return Array.from({ length: Math.ceil(rows.length / rowsAtOnce) }, (_, index) =>
     rows.slice(index * rowsAtOnce, (index + 1) * rowsAtOnce),
   );
-}
-
-function stopIf(signal: AbortSignal | undefined): void {
-  if (signal?.aborted) throw new LedgerFault("cancelled", "Restore cancelled; nothing was changed.");
 }

@@ -1,8 +1,15 @@
 import { idMaker, LedgerFault } from "#db";
+import { type ReadSource, readSource } from "./errands/readSource.ts";
 import { runErrand } from "./runErrand.ts";
 import type { ErrandMessage, ErrandReport } from "./sendOut.ts";
 
 const stop = new AbortController();
+let read: ReturnType<ReadSource> | undefined;
+/** A worker is kept only for further errands about the file it was first sent with. */
+const readFile: ReadSource = (source) => {
+  read ??= readSource(source);
+  return read;
+};
 const report = (message: ErrandReport) => postMessage(message);
 
 addEventListener("message", async ({ data }: MessageEvent<ErrandMessage>) => {
@@ -14,7 +21,7 @@ addEventListener("message", async ({ data }: MessageEvent<ErrandMessage>) => {
       logbook,
       errand,
       details as never,
-      { onProgress: (progress) => report({ progress }), signal: stop.signal },
+      { onProgress: (progress) => report({ progress }), signal: stop.signal, readFile },
     );
     report({ result });
   } catch (error) {

@@ -1,5 +1,6 @@
 import { LedgerFault, openLogbook, openShelf } from "#db";
 import { type ErrandDetails, type ErrandName, type ErrandResult, errands } from "./errands/errands.ts";
+import { type ReadSource, readSource } from "./errands/readSource.ts";
 import type { Surroundings } from "./openAtStart.ts";
 import type { Follow, SendOut } from "./sendOut.ts";
 
@@ -9,7 +10,11 @@ export async function runErrand<E extends ErrandName>(
   logbook: string,
   errand: E,
   details: ErrandDetails<E>,
-  { onProgress, signal = new AbortController().signal }: Follow = {},
+  {
+    onProgress,
+    signal = new AbortController().signal,
+    readFile = readSource,
+  }: Follow & { readonly readFile?: ReadSource } = {},
 ): Promise<ErrandResult<E>> {
   const shelf = await openShelf({ clock, newId });
   try {
@@ -19,7 +24,7 @@ export async function runErrand<E extends ErrandName>(
       onProgress?.(progress);
     };
     try {
-      return await errands[errand](details, { book, shelf, tell, signal });
+      return await errands[errand](details, { book, shelf, readFile, tell, signal });
     } finally {
       book.close();
     }

@@ -145,7 +145,7 @@ async function cancel(page: Page, file: string): Promise<number> {
     () => false,
   );
   if (!isStopped) return Number.NaN;
-  await page.getByText("Restore cancelled").first().waitFor({ timeout: 60_000 });
+  await page.getByText("Stopped; nothing was changed").first().waitFor({ timeout: 60_000 });
   const took = performance.now() - began;
   await expect.poll(async () => (await logbooksThere(page)).length).toBe(there);
   return took;

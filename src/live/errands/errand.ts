@@ -1,4 +1,5 @@
 import type { Logbook, Shelf } from "#db";
+import type { ReadSource } from "./readSource.ts";
 
 /** How far an errand is: what it does now, and the share of that which is done, where it can be told. */
 export interface Progress {
@@ -10,6 +11,8 @@ export interface Progress {
 export interface ErrandTools {
   readonly book: Logbook;
   readonly shelf: Shelf;
+  /** Reads the file the errand is about; one that was looked at before is not read again. */
+  readonly readFile: ReadSource;
   readonly tell: (progress: Progress) => void;
   readonly signal: AbortSignal;
 }

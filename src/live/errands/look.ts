@@ -1,24 +1,15 @@
 import {
   type BadRow,
   type BothEdited,
-  checkRows,
   countChanges,
   dump,
   editedOnBoth,
   type MergeCounts,
   mergeRows,
 } from "#db";
-import {
-  type AllRows,
-  everyTable,
-  type Id,
-  type Reading,
-  type Stamped,
-  type TableName,
-  tableNames,
-} from "#domain";
+import { type AllRows, everyTable, type Reading, type Stamped, type TableName } from "#domain";
 import type { Errand } from "./errand.ts";
-import { readSource } from "./readSource.ts";
+import { rowsBeside } from "./readSource.ts";
 
 /** Rows listed at most; how many there are is said beside them. */
 const mostListed = 200;
@@ -58,16 +49,13 @@ export interface Preview {
 export type Looked = Reading<{ readonly preview: Preview }>;
 
 /** Reads a file and says what is in it and what a merge would change. */
-export const look: Errand<Look, Looked> = async ({ source }, { book, tell }) => {
+export const look: Errand<Look, Looked> = async ({ source }, { book, readFile, tell }) => {
   tell({ step: "Reading the file" });
-  const read = await readSource(source);
+  const read = await readFile(source);
   if (!read.ok) return read;
-  tell({ step: "Checking its rows" });
-  const alone = checkRows(read.tables);
   tell({ step: "Comparing it with the open logbook" });
   const here = await dump(book);
-  // A file whole in itself is whole in a logbook, too.
-  const { rows, bad } = alone.bad.length === 0 ? alone : checkRows(read.tables, idsIn(here));
+  const { rows, bad } = rowsBeside(read, here);
   const merged = mergeRows(here, rows, book.clock());
   const { title, madeAt, isVerified } = read.backup;
   return {
@@ -76,8 +64,8 @@ export const look: Errand<Look, Looked> = async ({ source }, { book, tell }) => 
       title,
       madeAt,
       isVerified,
-      holds: held(alone.rows),
-      bad: listed(alone.bad),
+      holds: held(read.alone.rows),
+      bad: listed(read.alone.bad),
       merging: {
         bad: listed(bad),
         counts: countChanges(here, merged),
@@ -86,11 +74,6 @@ export const look: Errand<Look, Looked> = async ({ source }, { book, tell }) => 
     },
   };
 };
-
-/** The id of every row, laps not among them. */
-export function idsIn(rows: AllRows): Set<Id> {
-  return new Set(tableNames.flatMap((table) => rows[table].map(({ id }) => id)));
-}
 
 const listed = <T>(all: readonly T[]): Listed<T> => ({ first: all.slice(0, mostListed), all: all.length });
 

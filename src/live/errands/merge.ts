@@ -1,9 +1,8 @@
-import { checkRows, dump, keepCopy, mergeInto, noteReceived } from "#db";
+import { dump, keepCopy, mergeInto, noteReceived } from "#db";
 import { newestStamp } from "#files";
 import type { Errand } from "./errand.ts";
-import { idsIn } from "./look.ts";
 import { liveCounts, packRows } from "./packRows.ts";
-import { readAgain } from "./readSource.ts";
+import { readAgain, rowsBeside } from "./readSource.ts";
 
 export interface Merge {
   readonly source: Blob;
@@ -26,13 +25,13 @@ export interface MergeDone {
 /** Merges a file into the open logbook, all or nothing, after keeping the logbook as it is on the shelf. */
 export const merge: Errand<Merge, MergeDone> = async (
   { source, from, title },
-  { book, shelf, tell, signal },
+  { book, shelf, readFile, tell, signal },
 ) => {
   tell({ step: "Reading the file" });
-  const { tables } = await readAgain(source);
+  const read = await readAgain(source, readFile);
   tell({ step: "Keeping the logbook as it is" });
   const here = await dump(book);
-  const { rows } = checkRows(tables, idsIn(here));
+  const { rows } = rowsBeside(read, here);
   const copy = { logbook: book.name, title, why: "merge" } as const;
   let kept = await keepCopy(shelf, { ...copy, ...liveCounts(here), packed: await packRows(here, title) });
   tell({ step: "Merging", share: 0 });

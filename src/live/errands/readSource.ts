@@ -1,15 +1,18 @@
-import { LedgerFault, lowestSchema, migrateRows, newestSchema } from "#db";
-import type { Reading } from "#domain";
+import { type CheckedRows, checkRows, LedgerFault, lowestSchema, migrateRows, newestSchema } from "#db";
+import { type AllRows, type Id, type Reading, tableNames } from "#domain";
 import { type Backup, browserSha256, isPasteText, readBackup, readPasteText, readText } from "#files";
 
-/** A backup with its rows brought to the newest schema; they are still to be checked one by one. */
-export interface ReadSource {
+/** A backup with its rows brought to the newest schema, and those of them that can be taken on their own. */
+export interface SourceRead {
   readonly backup: Backup;
   readonly tables: ReturnType<typeof migrateRows>;
+  readonly alone: CheckedRows;
 }
 
+export type ReadSource = (source: Blob) => Promise<Reading<SourceRead>>;
+
 /** Reads a backup from a file or from pasted text, packed or not, or says what is wrong with it. */
-export async function readSource(source: Blob): Promise<Reading<ReadSource>> {
+export async function readSource(source: Blob): Promise<Reading<SourceRead>> {
   let text = await readText(source);
   if (text.ok && isPasteText(text.text)) {
     const pasted = readPasteText(text.text);
@@ -20,12 +23,23 @@ export async function readSource(source: Blob): Promise<Reading<ReadSource>> {
   const known = { lowest: lowestSchema, newest: newestSchema, sha256: browserSha256() };
   const read = await readBackup(text.text, known);
   if (!read.ok) return read;
-  return { ok: true, backup: read.backup, tables: migrateRows(read.backup.tables, read.backup.schema) };
+  const tables = migrateRows(read.backup.tables, read.backup.schema);
+  return { ok: true, backup: read.backup, tables, alone: checkRows(tables) };
 }
 
 /** The same, where it has been read before: what is wrong now is a fault. */
-export async function readAgain(source: Blob): Promise<ReadSource> {
-  const read = await readSource(source);
+export async function readAgain(source: Blob, readFile: ReadSource = readSource): Promise<SourceRead> {
+  const read = await readFile(source);
   if (read.ok) return read;
   throw new LedgerFault("invalid", `${read.problem.wrong} ${read.problem.right} Nothing was changed.`);
+}
+
+/** The rows that can be taken into a logbook. A file that is whole in itself is whole in a logbook, too. */
+export function rowsBeside({ tables, alone }: SourceRead, here: AllRows): CheckedRows {
+  return alone.bad.length === 0 ? alone : checkRows(tables, idsIn(here));
+}
+
+/** The id of every row, laps not among them. */
+function idsIn(rows: AllRows): Set<Id> {
+  return new Set(tableNames.flatMap((table) => rows[table].map(({ id }) => id)));
 }

@@ -1,4 +1,4 @@
-import { checkRows, restoreAsNew, rowsIn } from "#db";
+import { restoreAsNew, rowsIn } from "#db";
 import type { Errand } from "./errand.ts";
 import { readAgain } from "./readSource.ts";
 
@@ -9,9 +9,12 @@ export interface Restore {
 }
 
 /** Stores a file as a new database, whole or not at all; rows that are not as they should be are left out. */
-export const restore: Errand<Restore, number> = async ({ source, name }, { book, tell, signal }) => {
+export const restore: Errand<Restore, number> = async (
+  { source, name },
+  { book, readFile, tell, signal },
+) => {
   tell({ step: "Reading the file" });
-  const { rows } = checkRows((await readAgain(source)).tables);
+  const { rows } = (await readAgain(source, readFile)).alone;
   const { clock, newId } = book;
   const made = await restoreAsNew(rows, {
     name,

@@ -1,7 +1,6 @@
-import { checkRows, mergeRows, packOf, takeBackMerge } from "#db";
+import { mergeRows, packOf, takeBackMerge } from "#db";
 import type { Errand } from "./errand.ts";
-import { idsIn } from "./look.ts";
-import { readAgain } from "./readSource.ts";
+import { readAgain, rowsBeside } from "./readSource.ts";
 
 export interface TakeBack {
   /** The file that was merged. */
@@ -21,8 +20,8 @@ export const takeBack: Errand<TakeBack, TakenBackWords> = async (
   { book, shelf, tell, signal },
 ) => {
   tell({ step: "Reading the logbook as it was" });
-  const before = checkRows((await readAgain(await packOf(shelf, copyId))).tables).rows;
-  const file = checkRows((await readAgain(source)).tables, idsIn(before)).rows;
+  const before = (await readAgain(await packOf(shelf, copyId))).alone.rows;
+  const file = rowsBeside(await readAgain(source), before).rows;
   tell({ step: "Taking the merge back", share: 0 });
   return takeBackMerge(
     book,
