@@ -1,5 +1,5 @@
 import { useEffect } from "react";
-import { LedgerFault } from "#db";
+import { deleteUnlisted, LedgerFault } from "#db";
 import { useLogbook } from "#live";
 import { useNotices } from "#state/notices.ts";
 import { purgeOnceADay } from "./purgeOnceADay.ts";
@@ -12,7 +12,7 @@ const longRestMs = 60_000;
 
 /**
  * What the app does by itself after opening: figures of sessions that were restored or merged are worked out, and what
- * was deleted long ago is removed for good.
+ * was deleted long ago, or left behind by a crash, is removed for good.
  */
 export function useChores(): void {
   const open = useLogbook();
@@ -29,7 +29,7 @@ export function useChores(): void {
     }, restMs);
     const purge = setTimeout(() => {
       if (book.status.get().kind !== "ok") return;
-      purgeOnceADay(open, surroundings).catch((fault: unknown) => {
+      Promise.all([purgeOnceADay(open, surroundings), deleteUnlisted(open.shelf)]).catch((fault: unknown) => {
         if (!(fault instanceof LedgerFault)) throw fault;
         tell(fault.message);
       });

@@ -37,6 +37,7 @@ export {
 } from "./shelf.ts";
 export * from "./shelvedLogbooks.ts";
 export type { LogbookStatus, StatusSource } from "./status.ts";
+export * from "./unlisted.ts";
 export { unmergeRows } from "./unmerge.ts";
 export { bringBack, bringBackLap } from "./writes/bringBack.ts";
 export type { Change, Edit } from "./writes/change.ts";

@@ -68,6 +68,12 @@ export interface BackupFolder {
   readonly seen: Readonly<Record<string, string>>;
 }
 
+/** A database that is in no list: begun by a restore that has not ended, or taken out of the list to be deleted. */
+export interface UnlistedDatabase {
+  readonly name: string;
+  readonly since: number;
+}
+
 /** The small database beside the logbooks. */
 export interface Shelf {
   readonly logbooks: Table<ShelvedLogbook, string>;
@@ -75,6 +81,7 @@ export interface Shelf {
   readonly kept: Table<KeptCopy, Id>;
   readonly packs: Table<Pack, Id>;
   readonly folders: Table<BackupFolder, string>;
+  readonly unlisted: Table<UnlistedDatabase, string>;
   readonly database: Dexie;
   readonly clock: () => number;
   readonly newId: () => Id;
@@ -96,6 +103,7 @@ export async function openShelf(options: {
     return false;
   });
   database.version(2).stores({ copies: null, kept: "id, logbook", packs: "id", folders: "logbook" });
+  database.version(3).stores({ unlisted: "name" });
   try {
     await database.open();
   } catch (error) {
@@ -107,6 +115,7 @@ export async function openShelf(options: {
     kept: database.table("kept"),
     packs: database.table("packs"),
     folders: database.table("folders"),
+    unlisted: database.table("unlisted"),
     database,
     clock,
     newId,

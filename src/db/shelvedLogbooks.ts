@@ -38,7 +38,14 @@ export async function createLogbook(
     lapsSinceBackup: 0,
     openedOn: [],
   };
-  await stored(shelf.logbooks.add(row), "Logbook not made");
+  const { database, logbooks, unlisted } = shelf;
+  await stored(
+    database.transaction("rw", [logbooks, unlisted], async () => {
+      await logbooks.add(row);
+      await unlisted.delete(name);
+    }),
+    "Logbook not made",
+  );
   return row;
 }
 
@@ -109,15 +116,17 @@ export async function replaceLogbook(
   oldName: string,
   newName: string,
 ): Promise<ShelvedLogbook> {
-  const { database, logbooks, kept, folders, drafts } = shelf;
+  const { database, logbooks, kept, folders, drafts, unlisted } = shelf;
   return stored(
-    database.transaction("rw", [logbooks, kept, folders, drafts], async () => {
+    database.transaction("rw", [logbooks, kept, folders, drafts, unlisted], async () => {
       const old = await logbooks.get(oldName);
       if (old === undefined)
         throw new LedgerFault("missing", "Not replaced: the logbook is no longer in the list.");
       const next = { ...old, name: newName, lastOpened: shelf.clock() };
       await logbooks.delete(oldName);
       await logbooks.add(next);
+      await unlisted.delete(newName);
+      await unlisted.put({ name: oldName, since: shelf.clock() });
       await kept.where("logbook").equals(oldName).modify({ logbook: newName });
       const folder = await folders.get(oldName);
       if (folder) await folders.add({ ...folder, logbook: newName });

@@ -1,4 +1,11 @@
-import { createLogbook, deleteDatabase, LedgerFault, newLogbookName, replaceLogbook } from "#db";
+import {
+  createLogbook,
+  deleteDatabase,
+  LedgerFault,
+  newLogbookName,
+  noteUnlisted,
+  replaceLogbook,
+} from "#db";
 import { useDevice } from "#state/device.ts";
 import { useNotices } from "#state/notices.ts";
 import { useUndo } from "#state/undo.ts";
@@ -36,6 +43,7 @@ export function useIncoming(): Incoming {
 
   const stored = async (source: Blob, enter: (name: string) => Promise<void>) => {
     const name = newLogbookName(shelf);
+    if (!(await told(() => noteUnlisted(shelf, name)))) return false;
     if ((await send("restore", { source, name })) === undefined) return false;
     return told(async () => {
       try {

@@ -1,5 +1,5 @@
 import { useRef, useState } from "react";
-import { createLogbook, deleteDatabase, LedgerFault, newLogbookName, restoreAsNew } from "#db";
+import { createLogbook, deleteDatabase, LedgerFault, newLogbookName, noteUnlisted, restoreAsNew } from "#db";
 import type { AllRows } from "#domain";
 import { useNotices } from "#state/notices.ts";
 import { useLogbook } from "./logbookContext.ts";
@@ -31,6 +31,7 @@ export function useRestore(): Restore {
     stop.current = new AbortController();
     setProgress({ done: 0, all: 1 });
     try {
+      await noteUnlisted(shelf, name);
       const book = await restoreAsNew(rows, {
         ...surroundings,
         name,

@@ -8,6 +8,7 @@ import {
   deleteDatabase,
   deleteLap,
   deleteSession,
+  deleteUnlisted,
   dump,
   forgetDraft,
   idMaker,
@@ -17,6 +18,7 @@ import {
   noteBackup,
   noteLaps,
   noteOpened,
+  noteUnlisted,
   openLogbook,
   openShelf,
   purgeBefore,
@@ -117,6 +119,22 @@ test("a restored database takes the place of the old one under the same title", 
   expect(await readDrafts(shelf)).toEqual([{ key: "new-database/line/1", text: "1:23" }]);
   expect(await listLogbooks(shelf)).toMatchObject([{ name: "new-database", title: "Mine" }]);
   expect(await databases()).not.toContain(old.name);
+});
+
+test("what a restore left in no list is deleted a day later; what was entered, or never noted, stays", async () => {
+  const listed = await createLogbook(shelf, { title: "Mine" });
+  const made = async (name: string) => (await openLogbook({ name, ...tools })).close();
+  for (const name of [listed.name, "entered", "broken off", "never noted"]) await made(name);
+  for (const name of ["entered", "broken off"]) await noteUnlisted(shelf, name);
+  await createLogbook(shelf, { title: "Restored", name: "entered" });
+  clock.pass(86_400_000);
+  await deleteUnlisted(shelf);
+  expect(await databases()).toContain("broken off");
+  clock.pass(1);
+  await deleteUnlisted(shelf);
+  expect(await databases()).toEqual(expect.arrayContaining([listed.name, "entered", "never noted"]));
+  expect(await databases()).not.toContain("broken off");
+  expect(await shelf.unlisted.count()).toBe(0);
 });
 
 test("deleted rows go for good only after thirty days on which the logbook was opened", async () => {
