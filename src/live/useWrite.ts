@@ -25,37 +25,46 @@ export function useWrite(): RunWrite {
   const say = useNotices((notices) => notices.say);
   const goOn = useNotices((notices) => notices.goOn);
   const push = useUndo((list) => list.push);
+  const follow = useUndo((list) => list.follow);
 
   return useCallback<RunWrite>(
-    async function run(work, options = {}) {
-      try {
-        const change = await work(book);
-        if (change.edits.length > 0) {
-          countLaps(shelf, book.name, newLaps(change));
-          const deed = deedOf(book, change);
-          push(deed);
-          if (options.isUndoOffered === true || change.overwrote !== undefined)
-            say({ kind: "done", text: `${change.what}.`, actions: [undoOf(deed)] });
-          else goOn();
+    (work, options = {}) => {
+      const attempt = async () => {
+        try {
+          const change = await work(book);
+          if (change.edits.length > 0) {
+            countLaps(shelf, book.name, newLaps(change));
+            const deed = deedOf(book, change);
+            push(deed);
+            if (options.isUndoOffered === true || change.overwrote !== undefined)
+              say({ kind: "done", text: `${change.what}.`, actions: [undoOf(deed)] });
+            else goOn();
+          }
+          return change;
+        } catch (error) {
+          if (!(error instanceof LedgerFault)) throw error;
+          const again = { name: "Try again", run: () => void begin() };
+          if (options.onFault) options.onFault(error);
+          else {
+            const tell = () => say({ kind: "fault", text: error.message, actions: [again, backUp] });
+            // Answering closes the notice; what was not stored can still be tried again after the backup.
+            const backUp = {
+              name: "Save a backup",
+              run: () => void saveBackup({ shelf, surroundings, sendOut }, entry).then(tell),
+            };
+            tell();
+          }
+          return undefined;
         }
-        return change;
-      } catch (error) {
-        if (!(error instanceof LedgerFault)) throw error;
-        const again = { name: "Try again", run: () => void run(work, options) };
-        if (options.onFault) options.onFault(error);
-        else {
-          const tell = () => say({ kind: "fault", text: error.message, actions: [again, backUp] });
-          // Answering closes the notice; what was not stored can still be tried again after the backup.
-          const backUp = {
-            name: "Save a backup",
-            run: () => void saveBackup({ shelf, surroundings, sendOut }, entry).then(tell),
-          };
-          tell();
-        }
-        return undefined;
-      }
+      };
+      const begin = () => {
+        const writing = attempt();
+        follow(writing);
+        return writing;
+      };
+      return begin();
     },
-    [book, shelf, entry, surroundings, sendOut, say, goOn, push],
+    [book, shelf, entry, surroundings, sendOut, say, goOn, push, follow],
   );
 }
 
