@@ -10,6 +10,7 @@ import { FaultPage } from "./FaultPage.tsx";
 import { Notices } from "./Notices.tsx";
 import { Screen } from "./Screen.tsx";
 import { StatusNotice } from "./StatusNotice.tsx";
+import { UnreadableNotice } from "./UnreadableNotice.tsx";
 import { UpdateNotice } from "./UpdateNotice.tsx";
 import { useAfterSession } from "./useAfterSession.ts";
 import { useChores } from "./useChores.ts";
@@ -62,6 +63,7 @@ function Shell() {
       </button>
       <Bar />
       <StatusNotice />
+      <UnreadableNotice />
       <UpdateNotice />
       <BackupNotice />
       <main id="main" tabIndex={-1} className={styles["main"]}>

@@ -3,6 +3,7 @@ import { faultOf } from "./fault.ts";
 import type { Logbook, ReadOnlyLogbook } from "./logbook.ts";
 import { within } from "./reads/ranges.ts";
 import { runsOfSession } from "./reads/sessions.ts";
+import { unreadableRuns } from "./reads/unreadable.ts";
 import type { StoredDigest } from "./storedDigest.ts";
 
 /** Sessions whose figures are made in one go, so that their laps fit into memory. */
@@ -22,7 +23,7 @@ export interface SessionDigest<D> {
   readonly startedAt: number;
   readonly changedAt: number;
   readonly digest: D;
-  /** It was stale or absent, and has just been made. */
+  /** It was stale or absent, and has just been made, of all runs of the session. One without a run is not kept. */
   readonly isNew: boolean;
 }
 
@@ -72,7 +73,9 @@ async function digestFrom<D>(
     book.tables.sessions.get(sessionId),
     runsOfSession(book, sessionId),
   ]);
-  return session && { ...found, digest: maker.make(session, runs), isNew: true };
+  if (session === undefined) return undefined;
+  const isWhole = (await unreadableRuns(book, sessionId)).length === 0;
+  return { ...found, digest: maker.make(session, runs), isNew: isWhole };
 }
 
 /**
@@ -179,7 +182,7 @@ export async function fastestSession<D>(
 export async function freshenDigests<D>(book: Logbook, maker: DigestMaker<D>): Promise<number> {
   const waiting = await book.digests.orderBy("[comboId+staleSince]").limit(atOnce).toArray();
   const read = await Promise.all(waiting.map((row) => digestFrom(book, row, maker)));
-  const made = read.filter((digest) => digest !== undefined);
+  const made = read.filter((digest) => digest?.isNew === true) as SessionDigest<D>[];
   await keepDigests(book, made, maker);
   return made.length;
 }

@@ -7,6 +7,8 @@ export type FaultCode =
   | "quota"
   | "refused"
   | "missing"
+  /** A row is there and the browser cannot read it. */
+  | "unreadable"
   | "invalid"
   | "cancelled"
   | "failed";
@@ -36,6 +38,13 @@ function namesOf(error: unknown): string[] {
 /** Whether an error is that of a connection the browser has lost, as phones do with a page in the background. */
 export function isLostConnection(error: unknown): boolean {
   return namesOf(error).some((name) => name === "InvalidStateError" || name === "UnknownError");
+}
+
+const ofOneValue = new Set(["UnknownError", "NotReadableError", "DataError"]);
+
+/** Whether an error may be that of a value the browser holds and cannot read, by the names browsers give it. */
+export function mayBeUnreadable(error: unknown): boolean {
+  return namesOf(error).some((name) => ofOneValue.has(name));
 }
 
 const sentences: readonly (readonly [string, FaultCode, string])[] = [

@@ -2,7 +2,7 @@ export * from "./backupFolder.ts";
 export { type BadRow, type CheckedRows, checkRows } from "./checks/checkRows.ts";
 export * from "./digests.ts";
 export * from "./drafts.ts";
-export { dump, rowCounts, salvage, type UnreadableRow } from "./dump.ts";
+export { dump, rowCounts, salvage } from "./dump.ts";
 export { type BothEdited, editedOnBoth } from "./editedOnBoth.ts";
 export { databasesThere, eraseDatabases } from "./eraseAll.ts";
 export * from "./fault.ts";
@@ -25,6 +25,7 @@ export * from "./reads/rows.ts";
 export * from "./reads/sessions.ts";
 export { type ImportOutlook, importOutlook } from "./reads/sessionsThere.ts";
 export { type Twins, twins } from "./reads/twins.ts";
+export * from "./reads/unreadable.ts";
 export { type RestoreOptions, restoreAsNew } from "./restore.ts";
 export {
   type BackupFolder,
@@ -39,6 +40,7 @@ export * from "./shelvedLogbooks.ts";
 export type { LogbookStatus, StatusSource } from "./status.ts";
 export * from "./unlisted.ts";
 export { unmergeRows } from "./unmerge.ts";
+export type { UnreadableRow } from "./unreadable.ts";
 export { bringBack, bringBackLap } from "./writes/bringBack.ts";
 export type { Change, Edit } from "./writes/change.ts";
 export {
@@ -69,6 +71,7 @@ export type { NewRow, RowEdit } from "./writes/rowWrites.ts";
 export * from "./writes/runs.ts";
 export * from "./writes/sessions.ts";
 export * from "./writes/setPreferences.ts";
+export * from "./writes/splitSession.ts";
 export type { Fields } from "./writes/stamp.ts";
 export * from "./writes/targets.ts";
 export * from "./writes/undo.ts";

@@ -4,8 +4,10 @@ import { faultOf, LedgerFault } from "./fault.ts";
 import { declareSchemas } from "./migrations/declareSchemas.ts";
 import { newestSchema } from "./migrations/migrations.ts";
 import { nativeVersion } from "./nativeVersion.ts";
+import { readAround } from "./readAround.ts";
 import { type LogbookStatus, makeStatus, type StatusSource } from "./status.ts";
 import type { StoredDigest } from "./storedDigest.ts";
+import { makeUnreadable, type UnreadableSource } from "./unreadable.ts";
 
 type Reading = "get" | "bulkGet" | "where" | "orderBy" | "toArray" | "toCollection" | "count";
 /** A table as reads see it. */
@@ -15,6 +17,8 @@ export type ReadTable<R> = Pick<Table<R, Id>, Reading>;
 export interface ReadOnlyLogbook {
   readonly name: string;
   readonly status: StatusSource;
+  /** Rows that reads went around because the browser could not give them. */
+  readonly unreadable: UnreadableSource;
   readonly tables: { readonly [T in TableName]: ReadTable<Tables[T]> };
   readonly digests: ReadTable<StoredDigest>;
   /** The schema its rows are in: this version's own, or a newer one. */
@@ -72,6 +76,8 @@ export async function openLogbook(
   const database = new Dexie(name, { chromeTransactionDurability: "strict" });
   // Without a declared schema Dexie takes a newer database as it is; with one it would add what it misses.
   if (!isNewer) declareSchemas(database);
+  const unreadable = makeUnreadable();
+  readAround(database, unreadable);
   guard(database, status, { wasThere: mustExist || stored !== undefined, isNewer });
   try {
     await database.open();
@@ -90,6 +96,7 @@ export async function openLogbook(
   const reading: ReadOnlyLogbook = {
     name,
     status,
+    unreadable,
     tables: everyTable((table) => database.table(table)) as unknown as ReadOnlyLogbook["tables"],
     digests: database.table("digests"),
     schema: isNewer ? Math.floor(stored / 10) : newestSchema,

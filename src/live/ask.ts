@@ -1,4 +1,4 @@
-import type { ReadOnlyLogbook } from "#db";
+import type { ReadOnlyLogbook, UnreadableRow } from "#db";
 import { type JobArguments, type JobName, type JobResult, runJob } from "./jobs/jobs.ts";
 
 /** Puts a job to whoever computes it: the worker in the app, the spot itself in tests. */
@@ -16,12 +16,20 @@ export interface Question {
   readonly details: unknown;
 }
 /** What comes back. */
-export type Answer =
-  | { readonly number: number; readonly result: unknown }
-  | { readonly number: number; readonly fault: string };
+export type Answer = {
+  readonly number: number;
+  /** Rows the worker has read around since it opened the logbook. */
+  readonly unreadable: readonly UnreadableRow[];
+} & ({ readonly result: unknown } | { readonly fault: string });
 
 /** Computes on the spot: for tests, and for browsers without workers. */
 export const askHere: Ask = (book, job, details) => runJob(book, job, details);
+
+interface Waiting {
+  readonly book: ReadOnlyLogbook;
+  readonly resolve: (result: unknown) => void;
+  readonly reject: (fault: Error) => void;
+}
 
 const patience = 30_000;
 
@@ -29,7 +37,7 @@ const patience = 30_000;
 export function makeWorkerAsk(): Ask {
   let worker: Worker | undefined;
   let lastNumber = 0;
-  const waiting = new Map<number, { resolve: (result: unknown) => void; reject: (fault: Error) => void }>();
+  const waiting = new Map<number, Waiting>();
 
   const giveUp = (why: string) => {
     worker?.terminate();
@@ -42,6 +50,7 @@ export function makeWorkerAsk(): Ask {
     fresh.addEventListener("message", ({ data }: MessageEvent<Answer>) => {
       const asked = waiting.get(data.number);
       waiting.delete(data.number);
+      asked?.book.unreadable.note(data.unreadable);
       if ("fault" in data) asked?.reject(new Error(data.fault));
       else asked?.resolve(data.result);
     });
@@ -58,6 +67,7 @@ export function makeWorkerAsk(): Ask {
       const number = lastNumber;
       const clock = setTimeout(() => giveUp("The figures could not be worked out in time."), patience);
       waiting.set(number, {
+        book,
         resolve: (result) => {
           clearTimeout(clock);
           resolve(result as JobResult<J>);

@@ -15,11 +15,13 @@ async function bookNamed(name: string): Promise<Logbook> {
 
 addEventListener("message", async ({ data }: MessageEvent<Question>) => {
   const { number, logbook, job, details } = data;
-  let answer: Answer;
+  let book: Logbook | undefined;
+  let answer: { readonly result: unknown } | { readonly fault: string };
   try {
-    answer = { number, result: await runJob(await bookNamed(logbook), job, details as never) };
+    book = await bookNamed(logbook);
+    answer = { result: await runJob(book, job, details as never) };
   } catch (error) {
-    answer = { number, fault: error instanceof Error ? error.message : String(error) };
+    answer = { fault: error instanceof Error ? error.message : String(error) };
   }
-  postMessage(answer);
+  postMessage({ number, unreadable: book?.unreadable.get() ?? [], ...answer } satisfies Answer);
 });

@@ -1,4 +1,5 @@
 import type { Id, Run, Session } from "#domain";
+import { mayBeUnreadable } from "../fault.ts";
 import { newestMark } from "../newestMark.ts";
 import { differingFields } from "../patch.ts";
 import type { StoredDigest } from "../storedDigest.ts";
@@ -33,7 +34,12 @@ async function markDigest(writer: Writer, id: Id, session: Session | undefined):
   const digests = writer.transaction.table<StoredDigest, Id>("digests");
   if (session === undefined || session.deletedAt !== undefined) return digests.delete(id);
   const newest = await newestMark(digests, session.comboId);
-  await replaceRow(digests, id, freshMark(session, Math.max(writer.now, newest + 1)));
+  const mark = freshMark(session, Math.max(writer.now, newest + 1));
+  await replaceRow(digests, id, mark).catch(async (error: unknown) => {
+    // A digest that cannot be read is no reason to refuse a lap: it is made anew.
+    if (!mayBeUnreadable(error)) throw error;
+    await digests.put(mark);
+  });
 }
 
 /** The digest row of a session before any figure is made from it. */

@@ -1,7 +1,7 @@
 import { lazy, memo, Suspense, useMemo, useState } from "react";
 import { addRun, reopenSession } from "#db";
 import { comboName, formatLapTime, type Id, lapsInOrder, type Run } from "#domain";
-import { usePageBest, useToday, useWrite } from "#live";
+import { usePageBest, useToday, useUnreadable, useWrite } from "#live";
 import { goTo, printAddress } from "#state/address.ts";
 import type { KnownBest } from "#stats";
 import { Button } from "#ui/Button.tsx";
@@ -12,6 +12,7 @@ import { IdleQuestion } from "./IdleQuestion.tsx";
 import { timeId } from "./LapTable.tsx";
 import { LastNote } from "./LastNote.tsx";
 import { RunBlock } from "./RunBlock.tsx";
+import { RunGap } from "./RunGap.tsx";
 import { RunSays } from "./RunSays.tsx";
 import { SessionHead } from "./SessionHead.tsx";
 import styles from "./SessionPage.module.css";
@@ -32,17 +33,23 @@ const SummaryDialog = lazy(() =>
 export function SessionPage({ sessionId }: { readonly sessionId: Id }) {
   const data = useSession(sessionId);
   if (data === undefined) return <p>Opening the session</p>;
-  if (data === null)
-    return (
-      <>
-        <h1>This session is not there</h1>
-        <p>
-          It may have been deleted, or belong to another logbook.{" "}
-          <a href={printAddress({ place: "log" })}>Back to Log</a>
-        </p>
-      </>
-    );
+  if (data === null) return <NoSession />;
   return <WithBest data={data} />;
+}
+
+function NoSession() {
+  const isDamaged = useUnreadable().length > 0;
+  return (
+    <>
+      <h1>This session {isDamaged ? "cannot be shown" : "is not there"}</h1>
+      <p>
+        {isDamaged
+          ? "Something of it is among what this browser cannot read; the notice above says what."
+          : "It may have been deleted, or belong to another logbook."}{" "}
+        <a href={printAddress({ place: "log" })}>Back to Log</a>
+      </p>
+    </>
+  );
 }
 
 /** Sum of the lap times written, for the end of a session that is entered afterwards. */
@@ -84,7 +91,7 @@ const Ledger = memo(function Ledger({ data, pb }: LedgerProps) {
   useNamedLap();
 
   const figures = useMemo(() => sessionFigures(data, pb), [data, pb]);
-  const { current, said, target, context, report, rows, shown } = figures;
+  const { current, said, target, context, report, rows, shown, blocks } = figures;
   const next = said && suggestNextRun(said.report, { session: report, cornersOfMistakes: said.corners });
 
   // Between two runs the finding stands first; while laps are typed, the laps do.
@@ -123,21 +130,25 @@ const Ledger = memo(function Ledger({ data, pb }: LedgerProps) {
         </FaultBoundary>
       )}
       <div className={styles["runs"]}>
-        {[...shown].reverse().map(({ run, number }) => (
-          <FaultBoundary key={run.id} what={`Run ${number}`}>
-            <RunBlock
-              data={data}
-              run={run}
-              number={number}
-              shown={shown}
-              rows={rows.get(run.id) ?? []}
-              context={context}
-              edited={edited}
-              onEdit={setEdited}
-              isCurrent={run === current}
-            />
-          </FaultBoundary>
-        ))}
+        {[...blocks].reverse().map(({ run, number }) =>
+          run === undefined ? (
+            <RunGap key={number} number={number} />
+          ) : (
+            <FaultBoundary key={run.id} what={`Run ${number}`}>
+              <RunBlock
+                data={data}
+                run={run}
+                number={number}
+                shown={shown}
+                rows={rows.get(run.id) ?? []}
+                context={context}
+                edited={edited}
+                onEdit={setEdited}
+                isCurrent={run === current}
+              />
+            </FaultBoundary>
+          ),
+        )}
         <div className={styles["buttons"]}>
           {isOpen && current && lapsInOrder(current).length > 0 && (
             <Button size="between" onClick={() => void nextRun()}>

@@ -33,6 +33,8 @@ export interface SessionFigures {
   readonly said: SaidRun | undefined;
   /** Runs worth a block on the page, in order: those with laps, and the one being driven. */
   readonly shown: readonly { readonly run: Run; readonly number: number }[];
+  /** The same, and in their places those that cannot be read, without a run: those after them keep their numbers. */
+  readonly blocks: readonly { readonly run: Run | undefined; readonly number: number }[];
   readonly context: EntryContext;
 }
 
@@ -49,9 +51,11 @@ export function sessionFigures(data: SessionData, pb: KnownBest | undefined): Se
   const isCurrent = (run: Run) => run.endedAt === undefined && run.summary === undefined;
   const current = session.endedAt === undefined ? data.runs.findLast(isCurrent) : undefined;
   // Runs without laps are not shown, so a run is called by its place among those that are.
-  const runs = data.runs
-    .filter((run) => run === current || hasLaps(run))
-    .map((run, index) => ({ run, number: index + 1 }));
+  const blocks = blocksOf(
+    data.runs.filter((run) => run === current || hasLaps(run)),
+    data.unreadableRuns,
+  );
+  const runs = blocks.flatMap(({ run, number }) => (run === undefined ? [] : [{ run, number }]));
   const report = sessionReport({ session, runs: data.runs, preferences, target, pbBefore: pb });
   const best = report.newBests.at(-1) ?? pb;
   return {
@@ -61,6 +65,7 @@ export function sessionFigures(data: SessionData, pb: KnownBest | undefined): Se
     current,
     said: saidRun(runs, report, data, pb, named?.ms),
     shown: runs,
+    blocks,
     context: entryContext({
       run: current ?? data.runs.findLast(hasLaps),
       runs: data.runs,
@@ -70,6 +75,16 @@ export function sessionFigures(data: SessionData, pb: KnownBest | undefined): Se
       targetMs: named?.ms,
     }),
   };
+}
+
+function blocksOf(runs: readonly Run[], gaps: SessionData["unreadableRuns"]): SessionFigures["blocks"] {
+  const places: readonly { readonly run: Run | undefined; readonly id: Id; readonly n: number }[] = [
+    ...runs.map((run) => ({ run, id: run.id, n: run.n })),
+    ...gaps.map((gap) => ({ run: undefined, ...gap })),
+  ];
+  return places
+    .toSorted((a, b) => a.n - b.n || (a.id < b.id ? -1 : 1))
+    .map(({ run }, index) => ({ run, number: index + 1 }));
 }
 
 function saidRun(

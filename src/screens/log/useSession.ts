@@ -9,6 +9,8 @@ import {
   runsOfSession,
   sessionOf,
   targetsOfCombo,
+  type UnreadableRun,
+  unreadableRuns,
 } from "#db";
 import type { Id, Preferences, ReferenceLap, RigSettings, Run, Session, Target } from "#domain";
 import { useRows } from "#live";
@@ -18,6 +20,8 @@ export interface SessionData extends ComboWithNames {
   readonly session: Session;
   /** In order, deleted ones left out. */
   readonly runs: readonly Run[];
+  /** Runs that are there and cannot be read; all figures are without them. */
+  readonly unreadableRuns: readonly UnreadableRun[];
   readonly preferences: Preferences;
   /** Start of the page of the combo's history that the session stands on. */
   readonly pageFrom: number;
@@ -44,11 +48,14 @@ export function useSession(sessionId: Id): SessionData | null | undefined {
         referencesOfCombo(book, comboId),
         rigs(book),
       ]);
+      // Known only now that the runs have been read.
+      const gaps = await unreadableRuns(book, sessionId);
       const page = pageOf(pages, session.startedAt);
       return {
         ...names,
         session,
         runs,
+        unreadableRuns: gaps,
         preferences: chosen,
         pageFrom: page.from,
         pageTo: page.to,

@@ -45,6 +45,7 @@ const data = (runs: readonly Run[], fields: Partial<SessionData> = {}): SessionD
     ...stamps,
   },
   runs,
+  unreadableRuns: [],
   preferences: { id: preferencesId, ...defaultPreferences, ...stamps },
   pageFrom: 0,
   pageTo: Number.POSITIVE_INFINITY,
@@ -56,6 +57,22 @@ const data = (runs: readonly Run[], fields: Partial<SessionData> = {}): SessionD
 const three = [lap("l1", 84_900), lap("l2", 84_700), lap("l3", 84_800)];
 
 describe("a session's page", () => {
+  it("leaves the place of a run that cannot be read, so that those after it keep their numbers", () => {
+    const ended = { endedAt: 2 };
+    const runs = [run("r1", three, { n: 1, ...ended }), run("r3", three, { n: 3, ...ended })];
+    const { blocks, shown, said } = sessionFigures(
+      data(runs, { unreadableRuns: [{ id: "r2", n: 2 }] }),
+      undefined,
+    );
+    expect(blocks.map((block) => [block.number, block.run?.id])).toEqual([
+      [1, "r1"],
+      [2, undefined],
+      [3, "r3"],
+    ]);
+    expect(shown.map(({ number }) => number)).toEqual([1, 3]);
+    expect(said?.number).toBe(3);
+  });
+
   it("calls runs by their place among those with laps, and the empty one being driven comes last", () => {
     const over = { endedAt: 2 };
     const { shown, current, said } = sessionFigures(
