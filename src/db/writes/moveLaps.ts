@@ -38,7 +38,7 @@ export function moveLapsToCombo(
   });
 }
 
-async function movedLaps(writer: Writer, move: LapMove): Promise<Change & { readonly runId: Id }> {
+export async function movedLaps(writer: Writer, move: LapMove): Promise<Change & { readonly runId: Id }> {
   const from = await writer.get("runs", move.from);
   const laps = lapsInOrder(from).filter(({ id }) => move.lapIds.includes(id));
   const target = await targetOf(writer, move, from);

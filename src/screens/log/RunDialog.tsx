@@ -167,7 +167,7 @@ export function RunDialog({ data, run, number, shown, onClose }: RunDialogProps)
         <Disclosure title="Wrong combo or session?">
           <div className={styles["form"]}>
             <MoveRun data={data} run={run} onMoved={onClose} />
-            {number > 1 && <SplitSession data={data} run={run} number={number} onSplit={onClose} />}
+            <SplitSession data={data} run={run} number={number} onSplit={onClose} />
           </div>
         </Disclosure>
       </div>

@@ -17,7 +17,8 @@ export function lapSpan(first: string, last: string, count: number): LapSpan {
   return { ok: true, first: from, last: to };
 }
 
-function lapNumber(text: string, count: number): number | undefined {
+/** A typed lap number from 1 to `count`; undefined for anything else. */
+export function lapNumber(text: string, count: number): number | undefined {
   const trimmed = text.trim();
   const number = /^\d{1,5}$/.test(trimmed) ? Number(trimmed) : 0;
   return number >= 1 && number <= count ? number : undefined;

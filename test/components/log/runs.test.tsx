@@ -138,6 +138,24 @@ describe("putting a run right", () => {
     expect(screen.getAllByText("Session split.")[0]).toBeVisible();
   });
 
+  it("splits the session at a lap of its only run, and Undo makes it one again", async () => {
+    const { user } = await renderLog((book) => openWith(book, [84_700, 84_500, 84_300]));
+    const dialog = await change(user, 1);
+    await user.click(dialog.getByRole("button", { name: /^Wrong combo or session/ }));
+    const first = dialog.getByLabelText("First lap of the new session");
+    expect(dialog.getByRole("button", { name: "Split the session here" })).toBeDisabled();
+    await user.type(first, "1");
+    expect(first).toHaveAccessibleDescription(/Write a lap from 2 to 3\./);
+    await user.clear(first);
+    await user.type(first, "3");
+    await user.click(dialog.getByRole("button", { name: "Split the session at lap 3" }));
+    await waitFor(() =>
+      expect(lapRows(1).map(([, time]) => time)).toEqual([expect.stringContaining("1:24.300")]),
+    );
+    await user.click(undo());
+    await waitFor(() => expect(lapRows(1)).toHaveLength(3));
+  });
+
   it("deletes a run, and Undo brings it back with its laps", async () => {
     const { user } = await renderLog((book) => openWith(book, [84_700]));
     const dialog = await change(user, 1);

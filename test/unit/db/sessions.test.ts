@@ -4,11 +4,13 @@ import { expect, test } from "vitest";
 import {
   addCombo,
   addLap,
+  addLaps,
   addRun,
   addSummaryRun,
   bringBack,
   changeSessionDate,
   deleteSession,
+  dump,
   editRun,
   endRun,
   endSession,
@@ -27,6 +29,7 @@ import {
   startSession,
   undoChange,
 } from "#db";
+import { lapsInOrder } from "#domain";
 import { aLap } from "../../support/aLap.ts";
 import { anOpenSession } from "../../support/aLogbook.ts";
 
@@ -152,6 +155,45 @@ test("a session split at its second run becomes two", async () => {
   expect((await sessionsOpen(book)).map(({ id }) => id)).toEqual([added]);
   await moveRunToSession(book, { runId: second, sessionId });
   expect((await runsOfSession(book, sessionId)).map(({ id }) => id)).toEqual([runId, second]);
+});
+
+test("a session split at a lap: the laps from there on and the later runs go, and one undo brings all back", async () => {
+  const { book, sessionId, runId, clock } = await anOpenSession();
+  const laps = [84_000, 85_000, 86_000].map((ms) => ({ id: book.newId(), lap: aLap(ms) }));
+  await addLaps(book, { runId, laps });
+  await editRun(book, { runId, patch: { tyres: "soft" } });
+  clock.pass(hour);
+  const { runId: second } = await addRun(book, { sessionId });
+  await addLap(book, { runId: second, id: book.newId(), lap: aLap(83_000) });
+  const rows = await dump(book);
+  const change = await splitSession(book, { sessionId, fromRunId: runId, fromLapId: laps[1]?.id ?? "" });
+  const timesOf = async (id: string) =>
+    (await runsOfSession(book, id)).map((run) => lapsInOrder(run).map(({ ms }) => ms));
+  expect(await timesOf(sessionId)).toEqual([[84_000]]);
+  expect(await timesOf(change.sessionId)).toEqual([[85_000, 86_000], [83_000]]);
+  const [first, later] = await runsOfSession(book, change.sessionId);
+  const old = await runOf(book, runId);
+  expect(first).toMatchObject({ n: 1, tyres: "soft", startedAt: (old?.startedAt ?? 0) + 84_000 });
+  expect([first?.endedAt, later?.endedAt]).toEqual([clock.now(), undefined]);
+  expect(old?.endedAt).toBe(first?.startedAt);
+  expect((await sessionsOpen(book)).map(({ id }) => id)).toEqual([change.sessionId]);
+  await undoChange(book, change);
+  expect(await timesOf(sessionId)).toEqual([[84_000, 85_000, 86_000], [83_000]]);
+  expect((await sessionsOpen(book)).map(({ id }) => id)).toEqual([sessionId]);
+  const ids = rows.runs.map(({ id, laps: held }) => [id, held.map((lap) => lap.id)]);
+  const live = (await dump(book)).runs.filter(({ deletedAt }) => deletedAt === undefined);
+  expect(live.map(({ id, laps: held }) => [id, held.map((lap) => lap.id)])).toEqual(ids);
+});
+
+test("a session is not split before its first lap, nor at a lap that has gone", async () => {
+  const { book, sessionId, runId } = await anOpenSession();
+  const id = book.newId();
+  await addLap(book, { runId, id, lap: aLap(84_000) });
+  for (const from of [{}, { fromLapId: id }, { fromLapId: "gone" }])
+    await expect(splitSession(book, { sessionId, fromRunId: runId, ...from })).rejects.toMatchObject({
+      code: "invalid",
+    });
+  expect(await sessionsOpen(book)).toHaveLength(1);
 });
 
 test("a deleted session goes with its runs and comes back with them", async () => {

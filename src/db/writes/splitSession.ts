@@ -1,0 +1,67 @@
+import { type Id, lapsInOrder, type Run } from "#domain";
+import { LedgerFault } from "../fault.ts";
+import type { Logbook } from "../logbook.ts";
+import type { Change } from "./change.ts";
+import { movedLaps } from "./moveLaps.ts";
+import { liveRunsOf } from "./rowsOf.ts";
+import { write } from "./write.ts";
+import { changeOf } from "./writer.ts";
+
+export interface SessionSplit {
+  readonly sessionId: Id;
+  readonly fromRunId: Id;
+  /** The first lap that goes; without it, or where it is the first of its run, the run goes whole. */
+  readonly fromLapId?: Id;
+}
+
+/**
+ * Splits a session: the given run, or its laps from the given one on, and the runs after it become a session of their
+ * own, on the same combo and date. An open session goes on as the new one.
+ */
+export function splitSession(
+  book: Logbook,
+  { sessionId, fromRunId, fromLapId }: SessionSplit,
+): Promise<Change & { readonly sessionId: Id }> {
+  return write(book, "Session not split", async (writer) => {
+    const session = await writer.get("sessions", sessionId);
+    const runs = await liveRunsOf(writer, sessionId);
+    const at = runs.findIndex(({ id }) => id === fromRunId);
+    const run = runs[at];
+    const laps = run === undefined ? [] : lapsInOrder(run);
+    const cut = fromLapId === undefined ? 0 : laps.findIndex(({ id }) => id === fromLapId);
+    if (run === undefined || cut < 0 || (at === 0 && cut === 0))
+      throw new LedgerFault(
+        "invalid",
+        "Nothing was changed: a session is split at its second lap or a later one, and that lap must still be there.",
+      );
+    const before = cut > 0 ? run : runs[at - 1];
+    const start = Math.max(cut > 0 ? whenDriven(run, cut) : run.startedAt, session.startedAt);
+    const { comboId, isTimeOfDayKnown, date, zone, focus, endedAt } = session;
+    const fields = { comboId, startedAt: start, isTimeOfDayKnown, date, zone, focus, note: "" };
+    const added = await writer.add("sessions", endedAt === undefined ? fields : { ...fields, endedAt });
+    for (const [index, later] of runs.slice(cut > 0 ? at + 1 : at).entries())
+      await writer.patch("runs", later.id, { sessionId: added.id, n: index + (cut > 0 ? 2 : 1) });
+    if (cut > 0) {
+      const lapIds = laps.slice(cut).map(({ id }) => id);
+      const { runId } = await movedLaps(writer, { from: run.id, lapIds, to: { newRunIn: added.id } });
+      await writer.patch("runs", runId, { n: 1, startedAt: start, endedAt: run.endedAt });
+      await writer.patch("runs", run.id, { endedAt: Math.max(start, run.startedAt) });
+    }
+    const end = before === undefined ? start : cut > 0 ? start : (before.endedAt ?? lastInstant(before));
+    await writer.patch("sessions", sessionId, { endedAt: Math.max(end, session.startedAt) });
+    return { ...changeOf(writer, "Session split"), sessionId: added.id };
+  });
+}
+
+/** When the lap at that place was begun, as far as the times of those before it tell; never after the run's end. */
+function whenDriven(run: Run, place: number): number {
+  const drivenMs = lapsInOrder(run)
+    .slice(0, place)
+    .reduce((sum, { ms = 0 }) => sum + ms, 0);
+  return Math.min(run.startedAt + drivenMs, run.endedAt ?? Number.POSITIVE_INFINITY);
+}
+
+/** When the last lap of a run was entered, or the run's start. */
+function lastInstant(run: Run): number {
+  return lapsInOrder(run).reduce((last, lap) => Math.max(last, lap.createdAt), run.startedAt);
+}
