@@ -19,7 +19,8 @@ export type Address =
   | { readonly place: "targets"; readonly comboId?: Id }
   | { readonly place: "rig"; readonly rigId?: Id }
   | { readonly place: "corners"; readonly comboId?: Id }
-  | { readonly place: "data" };
+  /** `sendId`: the session that is to be sent to another device. */
+  | { readonly place: "data"; readonly sendId?: Id };
 
 /** What stands beside the review of one combo: all combos, the search, one week (without a name the present one). */
 export type AroundReview =
@@ -50,7 +51,7 @@ export function parseAddress(hash: string): Address {
     case "rig":
       return { place, ...(id && { rigId: id }) };
     case "data":
-      return { place };
+      return { place, ...(id && { sendId: id }) };
     default:
       return { place: "log", ...(place === "log" && id && { sessionId: id, ...parseLap(query) }) };
   }
@@ -97,7 +98,7 @@ export function printAddress(address: Address): string {
     case "rig":
       return join("rig", address.rigId);
     case "data":
-      return join("data", undefined);
+      return join("data", address.sendId);
   }
 }
 

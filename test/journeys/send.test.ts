@@ -60,7 +60,7 @@ test("text goes both ways, twice, and nothing is doubled", async ({ page, browse
   await button(page, "Look at the text").click();
   await expect(page.getByText("Nothing would change")).toBeVisible();
   await button(page, "Cancel").click();
-  const rest = await copied(page, "Send all since the last sending");
+  const rest = await copied(page, "Send everything");
   await pc.getByRole("textbox", { name: "Text from the other device" }).fill(rest);
   await button(pc, "Look at the text").click();
   await expect(mergeLine(pc, "laps")).toBeVisible();
@@ -72,6 +72,33 @@ test("text goes both ways, twice, and nothing is doubled", async ({ page, browse
     await expect(lapTime(device, 5)).toHaveCount(0);
   }
   expect((await rowsOf(page))["runs"]).toEqual((await rowsOf(pc))["runs"]);
+});
+
+test("a session is sent from its own page, and says nothing of what else has been sent", async ({
+  page,
+  browser,
+  baseURL,
+}) => {
+  await noClipboard(page);
+  await open(page);
+  await startSession(page, "club hatch", "Marlow Fen");
+  await logLaps(page, ["1:25.118"]);
+  await page.getByRole("button", { name: "Session", exact: true }).click();
+  await page.getByRole("button", { name: "Send this session to another device" }).click();
+  await expect(page.getByText("Ready: 1 lap in 1 session")).toBeVisible();
+  await button(page, "Copy as text").click();
+  const text = await page.getByRole("textbox", { name: "Text to copy" }).inputValue();
+  await button(page, "I have copied it").click();
+  await expect(button(page, "Send everything")).toBeVisible();
+  await page.goBack();
+  await expect(lapTime(page, 1)).toBeVisible();
+
+  const pc = await anotherDevice(browser, baseURL);
+  await goTo(pc, "Data");
+  await pasteAndMerge(pc, text);
+  await expect(pc.getByText(/added or changed/).first()).toBeVisible();
+  await goTo(pc, "Log");
+  await expect(lapTime(pc, 1)).toHaveAccessibleName("Edit lap 1: 1:25.118");
 });
 
 test("a text cut short is refused, and stays in the field", async ({ page }) => {

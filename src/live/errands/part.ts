@@ -14,10 +14,11 @@ export interface PartMade {
   readonly sessions: number;
   readonly laps: number;
   /**
-   * What is sent next begins behind this stamp: the newest in the logbook, but never later than this device's clock,
-   * because rows of a device whose clock is ahead would hide what is written here next.
+   * All up to this stamp is in it or has been sent before, so what is sent next begins behind it: the newest in the
+   * logbook, but never later than this device's clock, because rows of a device whose clock is ahead would hide what is
+   * written here next. Absent where one session is sent, which says nothing of the others.
    */
-  readonly upTo: number;
+  readonly upTo?: number;
 }
 
 /** Makes the small backup that is sent to another device. */
@@ -29,6 +30,6 @@ export const part: Errand<Part, PartMade> = async ({ wanted, title }, { book, te
     bytes: await packRows(rows, title),
     rows: rowsIn(rows),
     ...liveCounts(rows),
-    upTo: Math.min(newestStamp(all), book.clock()),
+    ...(wanted.kind === "since" && { upTo: Math.min(newestStamp(all), book.clock()) }),
   };
 };

@@ -1,7 +1,8 @@
-import { useRef, useState } from "react";
-import { lastSession } from "#db";
+import { useCallback, useEffect, useRef, useState } from "react";
+import { lastSession, sessionOf } from "#db";
 import { practiceDay, sayDate } from "#domain";
 import { type PartMade, useErrand, useLogbook, useRows, useShelvedNow } from "#live";
+import { goTo, useAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { Part } from "#ui/Part.tsx";
 import { ReceiveForm } from "./ReceiveForm.tsx";
@@ -15,14 +16,26 @@ const overlapMs = 86_400_000;
 export function SendPart({ titles }: { readonly titles: readonly string[] }) {
   const { entry, surroundings } = useLogbook();
   const { sentUpTo } = useShelvedNow();
-  const session = useRows(async (book) => (await lastSession(book)) ?? null, []);
+  const address = useAddress();
+  const sendId = address.place === "data" ? address.sendId : undefined;
+  const session = useRows(
+    async (book) => (await (sendId === undefined ? lastSession(book) : sessionOf(book, sendId))) ?? null,
+    [sendId],
+  );
   const { progress, send } = useErrand();
   const [ready, setReady] = useState<PartMade>();
   const first = useRef<HTMLButtonElement>(null);
-  const prepare = async (wanted: Parameters<typeof send<"part">>[1]["wanted"]) => {
-    setReady(undefined);
-    setReady(await send("part", { wanted, title: entry.title }));
-  };
+  const prepare = useCallback(
+    async (wanted: Parameters<typeof send<"part">>[1]["wanted"]) => {
+      setReady(undefined);
+      setReady(await send("part", { wanted, title: entry.title }));
+    },
+    [send, entry.title],
+  );
+  const asked = session?.id === sendId ? sendId : undefined;
+  useEffect(() => {
+    if (asked !== undefined) void prepare({ kind: "session", sessionId: asked });
+  }, [asked, prepare]);
   const isBusy = progress !== undefined;
   const sentOn = sentUpTo === undefined ? undefined : practiceDay(sentUpTo, surroundings.zone(), 0);
   return (
@@ -56,10 +69,10 @@ export function SendPart({ titles }: { readonly titles: readonly string[] }) {
       </div>
       {ready && (
         <SendReady
-          key={ready.upTo}
           ready={ready}
           onDone={() => {
             setReady(undefined);
+            goTo({ place: "data" }, "replace");
             first.current?.focus();
           }}
         />

@@ -29,7 +29,8 @@ export function SendReady({ ready, onDone }: SendReadyProps) {
   const textFile = (content: string) => new File([content], named("txt"), { type: "text/plain" });
 
   const sent = async (how: string) => {
-    await shelfWrite((shelf) => noteSent(shelf, book.name, ready.upTo));
+    const { upTo } = ready;
+    if (upTo !== undefined) await shelfWrite((shelf) => noteSent(shelf, book.name, upTo));
     say({ kind: "done", text: `${how} On the other device: Data, “Send and receive”.`, actions: [] });
     onDone();
   };

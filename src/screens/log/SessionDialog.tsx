@@ -84,6 +84,11 @@ export function SessionDialog({
           onStore={(note) => change({ note })}
         />
         <SessionDate data={data} />
+        <div>
+          <Button size="between" onClick={() => goTo({ place: "data", sendId: session.id })}>
+            Send this session to another device
+          </Button>
+        </div>
         <Disclosure title="Wrong combo?">
           <MoveSession data={data} onMoved={onClose} />
         </Disclosure>

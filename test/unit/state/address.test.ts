@@ -40,7 +40,7 @@ const address = fc.oneof(
   withId("targets", "comboId"),
   withId("rig", "rigId"),
   withId("corners", "comboId"),
-  fc.constant({ place: "data" }),
+  withId("data", "sendId"),
 ) as fc.Arbitrary<Address>;
 
 test("an address printed and read again is the same address", () => {
