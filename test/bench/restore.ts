@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type CDPSession, chromium, expect, type Page, test } from "@playwright/test";
@@ -27,7 +27,8 @@ test(`a restore of ${laps} laps`, async ({ baseURL }) => {
     const raw = await rawWrite(page, readFileSync(file, "utf8"));
     const cdp = await context.newCDPSession(page);
     await cdp.send("Performance.enable");
-    const restored = await restore(page, cdp, file);
+    const memory = () => residentBytes(folder);
+    const restored = await restore(page, { cdp, file, memory });
     const cancelled = await cancel(page, file);
     say(`raw write of the same rows, strict, two thousand at a time: ${raw.toFixed(0)} ms`);
     say(
@@ -36,7 +37,10 @@ test(`a restore of ${laps} laps`, async ({ baseURL }) => {
     say(
       `progress was said ${restored.steps} times; longest time the page did not answer: ${restored.longest.toFixed(0)} ms`,
     );
-    say(`heap of the page: ${mega(restored.before)} before, ${mega(restored.peak)} at most`);
+    say(`heap of the page: ${mega(restored.before.heap)} before, ${mega(restored.peak.heap)} at most`);
+    say(
+      `memory of all the browser's processes: ${mega(restored.before.resident)} before, ${mega(restored.peak.resident)} at most`,
+    );
     say(`stopped half way: gone after ${cancelled.toFixed(0)} ms, nothing left behind`);
   } finally {
     await context.close();
@@ -91,13 +95,45 @@ async function choose(page: Page, file: string): Promise<void> {
   await page.getByRole("button", { name: "Restore as a new logbook" }).waitFor({ timeout: 300_000 });
 }
 
-async function restore(page: Page, cdp: CDPSession, file: string) {
+/** Memory that a browser holds in all its processes, found by the profile it was started with; NaN off Linux. */
+function residentBytes(profile: string): number {
+  if (process.platform !== "linux") return Number.NaN;
+  const all = readdirSync("/proc").filter((pid) => /^\d+$/.test(pid));
+  const own = new Set(all.filter((pid) => ofProcess(pid, "cmdline").includes(profile)));
+  let bytes = 0;
+  // Ids rise from parent to child, so that one pass finds children of children, too.
+  for (const pid of all.toSorted((a, b) => Number(a) - Number(b))) {
+    const status = ofProcess(pid, "status");
+    const field = (name: string) => new RegExp(`^${name}:\\s+(\\d+)`, "m").exec(status)?.[1] ?? "";
+    if (own.has(field("PPid"))) own.add(pid);
+    if (own.has(pid)) bytes += Number(field("VmRSS")) * 1024;
+  }
+  return bytes;
+}
+
+/** Empty where the process has ended meanwhile. */
+function ofProcess(pid: string, file: string): string {
+  try {
+    return readFileSync(`/proc/${pid}/${file}`, "utf8");
+  } catch {
+    return "";
+  }
+}
+
+interface Restored {
+  readonly cdp: CDPSession;
+  readonly file: string;
+  readonly memory: () => number;
+}
+
+async function restore(page: Page, { cdp, file, memory }: Restored) {
   const heap = async () => {
     const { metrics } = await cdp.send("Performance.getMetrics");
     return metrics.find(({ name }) => name === "JSHeapUsedSize")?.value ?? Number.NaN;
   };
   await choose(page, file);
-  const before = await heap();
+  const both = async () => ({ heap: await heap(), resident: memory() });
+  const before = await both();
   await page.evaluate(() => {
     const seen = { steps: 0, longest: 0, last: performance.now() };
     Object.assign(window, { seen });
@@ -119,7 +155,8 @@ async function restore(page: Page, cdp: CDPSession, file: string) {
   await page.getByRole("button", { name: "Restore as a new logbook" }).click();
   const watching = (async () => {
     while (!isDone) {
-      peak = Math.max(peak, await heap());
+      const now = await both();
+      peak = { heap: Math.max(peak.heap, now.heap), resident: Math.max(peak.resident, now.resident) };
       await new Promise((resolve) => setTimeout(resolve, 100));
     }
   })();
