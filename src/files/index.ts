@@ -20,6 +20,7 @@ export * from "./save.ts";
 export { sessionsTable } from "./sessionsTable.ts";
 export * from "./sha256.ts";
 export * from "./share.ts";
+export { sizeOfRows } from "./sizeOfRows.ts";
 export { type DateOrder, readTableDate } from "./tableDate.ts";
 export { cellsOf, readTable, type Table, type TableForm, tableSignature } from "./tableForm.ts";
 export type { TableLap, WholeTable } from "./tableLap.ts";

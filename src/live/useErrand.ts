@@ -1,9 +1,11 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import { LedgerFault } from "#db";
+import { sizeOfRows } from "#files";
 import { useNotices } from "#state/notices.ts";
 import type { Progress } from "./errands/errand.ts";
 import type { ErrandDetails, ErrandName, ErrandResult } from "./errands/errands.ts";
 import { useLogbook } from "./logbookContext.ts";
+import { sayNeededSpace } from "./sayNeededSpace.ts";
 
 /** One errand at a time, with its progress. */
 export interface Errands {
@@ -39,8 +41,10 @@ export function useErrand(): Errands {
         return await sendOut(book.name, errand, details, { onProgress, signal: mine.signal });
       } catch (error) {
         if (!(error instanceof LedgerFault)) throw error;
-        if (stopping.current === mine || error.code !== "cancelled")
-          say({ kind: error.code === "cancelled" ? "done" : "fault", text: error.message, actions: [] });
+        if (stopping.current === mine || error.code !== "cancelled") {
+          const text = await sayNeededSpace(error, () => neededBy(details));
+          say({ kind: error.code === "cancelled" ? "done" : "fault", text, actions: [] });
+        }
         return undefined;
       } finally {
         if (stopping.current === mine) setProgress(undefined);
@@ -49,4 +53,11 @@ export function useErrand(): Errands {
     [book, sendOut, say, stop],
   );
   return { progress, send, stop };
+}
+
+/** Bytes that an errand stores, where it is told from its details: the rows of its file. */
+async function neededBy(details: unknown): Promise<number | undefined> {
+  const source = (details as { readonly source?: Blob } | null)?.source;
+  // A file that has gone meanwhile leaves the fault itself to be said.
+  return source === undefined ? undefined : sizeOfRows(source).catch(() => undefined);
 }

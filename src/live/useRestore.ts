@@ -3,6 +3,7 @@ import { createLogbook, deleteDatabase, LedgerFault, newLogbookName, noteUnliste
 import type { AllRows } from "#domain";
 import { useNotices } from "#state/notices.ts";
 import { useLogbook } from "./logbookContext.ts";
+import { sayNeededSpace } from "./sayNeededSpace.ts";
 
 /** Rows that have been checked, and the logbook they shall become. */
 export interface Restorable {
@@ -45,7 +46,8 @@ export function useRestore(): Restore {
       return true;
     } catch (error) {
       if (!(error instanceof LedgerFault)) throw error;
-      say({ kind: error.code === "cancelled" ? "done" : "fault", text: error.message, actions: [] });
+      const text = await sayNeededSpace(error, () => JSON.stringify(rows).length);
+      say({ kind: error.code === "cancelled" ? "done" : "fault", text, actions: [] });
       return false;
     } finally {
       setProgress(undefined);

@@ -5,12 +5,15 @@ import { useNotices } from "#state/notices.ts";
 import { type Deed, useUndo } from "#state/undo.ts";
 import { useLogbook } from "./logbookContext.ts";
 import { saveBackup } from "./saveBackup.ts";
+import { sayNeededSpace } from "./sayNeededSpace.ts";
 
 export interface WriteOptions {
   /** Offer to take it back in a notice; on the undo list it stands either way. */
   readonly isUndoOffered?: boolean;
   /** Told instead of a notice when the write failed, by whoever still holds the text. */
   readonly onFault?: (fault: LedgerFault) => void;
+  /** Bytes that a large write stores, about, to be said when there is no space for them. */
+  readonly bytes?: () => number;
 }
 
 /** Runs a named write; gives its change, or undefined when it failed, which the driver has then been told. */
@@ -46,7 +49,8 @@ export function useWrite(): RunWrite {
           const again = { name: "Try again", run: () => void begin() };
           if (options.onFault) options.onFault(error);
           else {
-            const tell = () => say({ kind: "fault", text: error.message, actions: [again, backUp] });
+            const text = options.bytes ? await sayNeededSpace(error, options.bytes) : error.message;
+            const tell = () => say({ kind: "fault", text, actions: [again, backUp] });
             // Answering closes the notice; what was not stored can still be tried again after the backup.
             const backUp = {
               name: "Save a backup",

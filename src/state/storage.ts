@@ -27,6 +27,19 @@ export async function storageState(): Promise<StorageState> {
   }
 }
 
+/**
+ * Bytes that the browser says it still allows this address; undefined where it does not say. Not what is free on the
+ * disk: browsers hide that.
+ */
+export async function spaceAllowed(): Promise<number | undefined> {
+  try {
+    const { quota, usage } = (await storageOf()?.estimate()) ?? {};
+    return quota === undefined || usage === undefined ? undefined : Math.max(0, quota - usage);
+  } catch {
+    return undefined;
+  }
+}
+
 /** A private window, an old browser or an address without https may lack it, or refuse by an error. */
 function storageOf(): StorageManager | undefined {
   return (navigator as { readonly storage?: StorageManager }).storage;

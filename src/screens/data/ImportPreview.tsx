@@ -7,6 +7,7 @@ import { Name } from "#ui/Name.tsx";
 import { ColumnMatch } from "./ColumnMatch.tsx";
 import styles from "./Import.module.css";
 import { ImportTables } from "./ImportTables.tsx";
+import { importSize } from "./importSize.ts";
 import type { ImportSource } from "./importSource.ts";
 import { counted, sayFound, sayNew } from "./importWords.ts";
 import { TableFormFields } from "./TableFormFields.tsx";
@@ -37,6 +38,7 @@ export function ImportPreview({ source, combos, onDone }: ImportPreviewProps) {
     setBusy(true);
     const change = await write((book) => importLaps(book, { sessions, takesKnown }), {
       isUndoOffered: true,
+      bytes: () => importSize(sessions),
     });
     setBusy(false);
     if (change === undefined) return;
