@@ -18,6 +18,13 @@ export function isClean<L extends Pick<Lap, "ms" | "remarks">>(lap: L): lap is L
   return isTimed(lap) && !some(lap, "spoils");
 }
 
+/** Whether a lap may stand as a best of any kind: clean, and not taken back by the driver ("not my PB"). */
+export function mayBeBest<
+  L extends Pick<Lap, "ms" | "remarks"> & { readonly isNotBest?: boolean | undefined },
+>(lap: L): lap is L & { readonly ms: number } {
+  return isClean(lap) && lap.isNotBest !== true;
+}
+
 /** The driver's own mistake: off, spin or contact, with a time or without. A lap without a time and without a
  * remark that sets it apart counts as a mistake of unknown cost. */
 export function isMistake(lap: Pick<Lap, "ms" | "remarks">): boolean {

@@ -83,9 +83,10 @@ function workOnWords(account: TimeAccount): string {
   return ` To work on: ${accountLineNames[line]}, ${sayAmount(account[line], hundredths)} a lap.`;
 }
 
-function leftOut({ cutLaps, withoutTime, sessionsLeftOut }: TimeAccount): string {
+function leftOut({ cutLaps, notBestLaps, withoutTime, sessionsLeftOut }: TimeAccount): string {
   const parts = [
     ...(cutLaps > 0 ? [`${counted(cutLaps, "cut lap")}`] : []),
+    ...(notBestLaps > 0 ? [`${counted(notBestLaps, "lap")} marked not a PB`] : []),
     ...(withoutTime > 0 ? [`${counted(withoutTime, "lap")} without a time`] : []),
     ...(sessionsLeftOut > 0 ? [`${counted(sessionsLeftOut, "session")} with too few laps or no target`] : []),
   ];

@@ -14,6 +14,8 @@ export interface LapForAccount {
   readonly ms?: number | undefined;
   readonly remarks: readonly Remark[];
   readonly pace: boolean;
+  /** The driver said: not my PB. */
+  readonly isNotBest?: boolean | undefined;
 }
 
 /** The lines of a time account in whole ms, and what stands beside it. */
@@ -32,6 +34,8 @@ export interface TimeAccount {
   readonly laps: number;
   /** Laps that stay out because the track limits were cut. */
   readonly cutLaps: number;
+  /** Laps that stay out because the driver took them back as a best: like a cut lap they may be faster. */
+  readonly notBestLaps: number;
   /** Laps that stay out because they have no time. */
   readonly withoutTime: number;
   /** Sessions in the account. */
@@ -78,6 +82,7 @@ export function timeAccount(
     balance,
     laps,
     cutLaps: full.reduce((sum, account) => sum + account.cutLaps, 0),
+    notBestLaps: full.reduce((sum, account) => sum + account.notBestLaps, 0),
     withoutTime: full.reduce((sum, account) => sum + account.withoutTime, 0),
     sessions: full.length,
     sessionsLeftOut: sessions.length - full.length,
@@ -89,6 +94,7 @@ function stepsOf(laps: readonly LapForAccount[], target: number | undefined, ses
   requireNumber(target, `targetMs[${session}]`);
   const times = { pace: [] as number[], mistakes: [] as number[], others: [] as number[] };
   let cutLaps = 0;
+  let notBestLaps = 0;
   let withoutTime = 0;
   const name = `ms of sessions[${session}]`;
   laps.forEach((lap, index) => {
@@ -96,10 +102,11 @@ function stepsOf(laps: readonly LapForAccount[], target: number | undefined, ses
     const line = lineOf(lap);
     if (line === "without time") withoutTime++;
     else if (line === "cut") cutLaps++;
+    else if (line === "not best") notBestLaps++;
     else if (line !== undefined) times[line].push(lap.ms as number);
   });
   const { pace, mistakes, others } = times;
-  const counted = { cutLaps, withoutTime, paceLaps: pace.length };
+  const counted = { cutLaps, notBestLaps, withoutTime, paceLaps: pace.length };
   const all = [...pace, ...mistakes, ...others];
   const best = bestOfK(pace, Math.min(BEST_OF, Math.max(1, pace.length)));
   const usual = mean(pace);
@@ -119,7 +126,7 @@ function stepsOf(laps: readonly LapForAccount[], target: number | undefined, ses
 }
 
 /** The line in which a lap is met first; undefined for a lap that has no part in the account. */
-function lineOf({ ms, remarks, pace }: LapForAccount) {
+function lineOf({ ms, remarks, pace, isNotBest }: LapForAccount) {
   const has = (...kinds: Remark["kind"][]) => remarks.some((remark) => kinds.includes(remark.kind));
   if (has("out", "in")) return undefined;
   if (ms === undefined) return "without time";
@@ -128,5 +135,6 @@ function lineOf({ ms, remarks, pace }: LapForAccount) {
     if (has("off", "spin", "contact")) return "mistakes";
     if (has("traffic", "slow")) return "others";
   }
-  return pace ? "pace" : undefined;
+  if (!pace) return undefined;
+  return isNotBest === true ? "not best" : "pace";
 }

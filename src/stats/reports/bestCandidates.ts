@@ -32,7 +32,7 @@ export function bestCandidates(
     const laps = session.laps.filter((placed) => placed.run === index);
     for (const placed of laps) {
       at = placed.at;
-      if (placed.isClean && placed.lap.isNotBest !== true) offer(candidateOf(placed, run.id));
+      if (placed.mayBeBest) offer(candidateOf(placed, run.id));
     }
     const { bestMs, bestDecimals } = run.summary ?? {};
     if (bestMs === undefined) return;

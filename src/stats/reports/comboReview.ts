@@ -68,7 +68,7 @@ export function comboReview(input: ComboReviewInput): ComboReview {
     mistakeShare: wilsonInterval(Math.min(sum("mistakes"), counts.driven), counts.driven, CONFIDENCE),
     nearTheBest: shareWithinMargin(timesWith(now, lapFlags.clean), preferences.marginPercent, CONFIDENCE),
     ...periodAccount(now, bests, input.targets, input.references),
-    sectors: sectorAccount(sectorsWith(now, lapFlags.pace)),
+    sectors: sectorAccount(sectorsWith(now, lapFlags.pace | lapFlags.mayBeBest)),
     distribution: lapDistribution(timesWith(now, lapFlags.pace), timesWith(before, lapFlags.pace)),
     ...reviewDetails({
       comboId: input.comboId,

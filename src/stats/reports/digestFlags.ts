@@ -13,7 +13,8 @@ export const lapFlags = {
   noTime: 256,
   /** Of a pace run written lap by lap, after the settling laps: it belongs to the time account. */
   account: 512,
-  notBest: 1024,
+  /** Clean, and not taken back as a best. */
+  mayBeBest: 1024,
   /** Clean and of a pace run, whatever its effort and surface. */
   practice: 2048,
 } as const;
@@ -42,7 +43,7 @@ export function flagsOf(placed: PlacedLap): number {
     has(kinds.includes("out") || kinds.includes("in"), lapFlags.outOrIn) |
     has(placed.lap.ms === undefined, lapFlags.noTime) |
     has(inAccount(placed), lapFlags.account) |
-    has(placed.lap.isNotBest === true, lapFlags.notBest) |
+    has(placed.mayBeBest, lapFlags.mayBeBest) |
     has(placed.isClean && practicePlaces.includes(placed.place), lapFlags.practice)
   );
 }

@@ -29,10 +29,12 @@ export function accountLaps({ times, flags }: SessionDigest): LapForAccount[] {
     const flag = flags[i] as number;
     if ((flag & lapFlags.account) === 0) continue;
     const ms = times[i] as number;
+    const isPace = (flag & lapFlags.pace) !== 0;
     laps.push({
       ms: ms === NO_TIME ? undefined : ms,
       remarks: remarksOf(flag),
-      pace: (flag & lapFlags.pace) !== 0,
+      pace: isPace,
+      isNotBest: isPace && (flag & lapFlags.mayBeBest) === 0,
     });
   }
   return laps;

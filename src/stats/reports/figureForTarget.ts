@@ -47,14 +47,14 @@ function bestMeanOf(digests: readonly SessionDigest[], count: number): number | 
   return bestInARow(digests.flatMap(cleanRuns), count)?.meanMs;
 }
 
-/** The laps of each run: the time of a clean one, undefined for any other. */
+/** The laps of each run: the time of one that may be a best, undefined for any other. */
 function cleanRuns({ times, flags, runs }: SessionDigest): (number | undefined)[][] {
   const byRun: (number | undefined)[][] = [];
   times.forEach((ms, index) => {
-    const isClean = ((flags[index] ?? 0) & lapFlags.clean) !== 0 && ms !== NO_TIME;
+    const isCounted = ((flags[index] ?? 0) & lapFlags.mayBeBest) !== 0 && ms !== NO_TIME;
     const run = runs[index] ?? 0;
     byRun[run] ??= [];
-    byRun[run].push(isClean ? ms : undefined);
+    byRun[run].push(isCounted ? ms : undefined);
   });
   return byRun.filter((run) => run !== undefined);
 }

@@ -6,5 +6,10 @@ import type { PlacedLap } from "./sessionLaps.ts";
 export function lapsForAccount(laps: readonly PlacedLap[]): LapForAccount[] {
   return laps
     .filter((placed) => inAccount(placed))
-    .map(({ lap, place }) => ({ ms: lap.ms, remarks: lap.remarks, pace: place === "pace" }));
+    .map(({ lap: { ms, remarks, isNotBest }, place }) => ({
+      ms,
+      remarks,
+      pace: place === "pace",
+      isNotBest,
+    }));
 }

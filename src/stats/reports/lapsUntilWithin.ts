@@ -15,7 +15,7 @@ export function lapsUntilWithin(digests: readonly SessionDigest[], limit: number
       const flag = flags[i] ?? 0;
       const ms = times[i] ?? NO_TIME;
       if ((flag & lapFlags.timed) !== 0) timed++;
-      if ((flag & lapFlags.clean) !== 0 && ms !== NO_TIME && ms <= limit) return before + timed;
+      if ((flag & lapFlags.mayBeBest) !== 0 && ms !== NO_TIME && ms <= limit) return before + timed;
     }
     before += timedDriven;
   }

@@ -24,6 +24,7 @@ export interface PaceFigures {
   /** Standard deviation and scaled median absolute deviation of the exact laps, from five up. */
   readonly standardDeviation: number | undefined;
   readonly medianAbsoluteDeviation: number | undefined;
+  /** Mean best of ten of the laps that may be a best, of which there are ten or more. */
   readonly bestOfTen: number | undefined;
   /** Median without the first three pace laps where there are ten or more; from five laps up. */
   readonly medianForTrend: number | undefined;
@@ -36,7 +37,8 @@ export interface PaceFigures {
  */
 export function paceFigures(laps: readonly PlacedLap[]): PaceFigures {
   const pace = laps.filter((placed) => placed.place === "pace");
-  const times = pace.map((placed) => placed.lap.ms as number);
+  const times = timesOf(pace);
+  const maybeBests = timesOf(pace.filter((placed) => placed.mayBeBest));
   const all = summary(times);
   const chains = exactChains(laps);
   const exact = summary(chains.flat());
@@ -46,25 +48,25 @@ export function paceFigures(laps: readonly PlacedLap[]): PaceFigures {
   return {
     laps: times.length,
     exactLaps: exact?.count ?? 0,
-    best: bestOf(pace),
+    best: fastest(maybeBests),
     mean: all?.mean,
     median: all?.median,
     lowerQuartile: enough ? all?.lowerQuartile : undefined,
     upperQuartile: enough ? all?.upperQuartile : undefined,
     standardDeviation: exactEnough ? exact.standardDeviation : undefined,
     medianAbsoluteDeviation: exactEnough ? exact.medianAbsoluteDeviation : undefined,
-    bestOfTen: bestOfK(times, BEST_OF),
+    bestOfTen: bestOfK(maybeBests, BEST_OF),
     medianForTrend: enough ? summary(warm)?.median : undefined,
     consistency: consistency(chains, CONFIDENCE),
   };
 }
 
-/** Fastest of the laps that may be a best: not those the driver took back ("not my PB"). */
-function bestOf(pace: readonly PlacedLap[]): number | undefined {
-  return pace.reduce<number | undefined>((best, { lap }) => {
-    if (lap.ms === undefined || lap.isNotBest === true) return best;
-    return best === undefined || lap.ms < best ? lap.ms : best;
-  }, undefined);
+function timesOf(laps: readonly PlacedLap[]): number[] {
+  return laps.map((placed) => placed.lap.ms as number);
+}
+
+function fastest(times: readonly number[]): number | undefined {
+  return times.length === 0 ? undefined : times.reduce((best, ms) => Math.min(best, ms));
 }
 
 /** Exact pace laps in chains: a new run begins a new chain, and a lap without a time ends one. */

@@ -71,7 +71,7 @@ export function reviewDetails(input: DetailsInput): ReviewDetails {
     cleanShareBefore: wilsonInterval(sum("clean"), sum("timed"), CONFIDENCE),
     nearTheBestBefore: shareWithinMargin(timesWith(before, lapFlags.clean), marginPercent, CONFIDENCE),
     accountChange: accountChange(now.map(accountLaps), before.map(accountLaps)),
-    bestSectors: sumOfBestSectors(sectorsWith(now, lapFlags.clean)),
+    bestSectors: sumOfBestSectors(sectorsWith(now, lapFlags.mayBeBest)),
     reachable: reachableLap(sectorsWith(now, lapFlags.pace)),
     thirds: sittingThirds(now),
     factors: factors.map((factor) => factorGroups(now, factor, levelOf)),

@@ -57,7 +57,7 @@ export function runReport({ run, runsBefore, pb, targetMs, preferences }: RunRep
     ),
     mistakes: Math.max(laps.filter((placed) => placed.isMistake).length, run.summary?.off ?? 0),
     againstRunBefore: againstRunBefore(isPace, times, runsBefore, preferences),
-    againstTarget: againstTarget(best, usual, times, targetMs),
+    againstTarget: againstTarget(best, usual, counted, targetMs),
     againstBest: againstBest(best, pb),
     pointedAt: pointedAtLaps(times).flatMap(({ index, reasons }) => {
       const placed = counted[index];
@@ -127,7 +127,7 @@ function againstRunBefore(
 function againstTarget(
   best: Figure<KnownTime>,
   usual: Figure<number>,
-  times: readonly number[],
+  laps: readonly PlacedLap[],
   targetMs: number | undefined,
 ): Figure<AgainstTarget> {
   if (targetMs === undefined) return unknown("no target for this session");
@@ -136,8 +136,8 @@ function againstTarget(
     targetMs,
     best: best.value.ms - targetMs,
     usual: usual.known ? usual.value - targetMs : undefined,
-    reached: times.filter((ms) => ms <= targetMs).length,
-    laps: times.length,
+    reached: laps.filter(({ lap, mayBeBest }) => mayBeBest && (lap.ms as number) <= targetMs).length,
+    laps: laps.length,
   });
 }
 

@@ -1,4 +1,14 @@
-import { isClean, isExact, isMistake, isTimed, type Lap, lapsInOrder, type Run, type Session } from "#domain";
+import {
+  isClean,
+  isExact,
+  isMistake,
+  isTimed,
+  type Lap,
+  lapsInOrder,
+  mayBeBest,
+  type Run,
+  type Session,
+} from "#domain";
 import {
   type Choices,
   isPartlyWritten,
@@ -21,6 +31,8 @@ export interface PlacedLap {
   readonly at: number;
   readonly isTimed: boolean;
   readonly isClean: boolean;
+  /** Clean, and not taken back as a best. */
+  readonly mayBeBest: boolean;
   readonly isMistake: boolean;
   readonly isExact: boolean;
 }
@@ -94,6 +106,7 @@ export function placedRun(run: Run, index: number, startedAt: number, choices: C
       at,
       isTimed: isTimed(lap),
       isClean: isClean(lap),
+      mayBeBest: mayBeBest(lap),
       isMistake: isMistake(lap),
       isExact: isExact(lap, choices.displayDecimals),
     };

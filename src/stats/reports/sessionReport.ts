@@ -80,22 +80,27 @@ export function sessionReport(input: SessionReportInput): SessionReport {
     target === undefined
       ? unknown("no target, reference lap or personal best to measure against")
       : timeAccount([lapsForAccount(laps)], target.ms);
-  const sectors = sectorAccount(sectorsOf(paceLaps));
+  const maybeBests = laps.filter((placed) => placed.mayBeBest);
+  const sectors = sectorAccount(sectorsOf(paceLaps.filter((placed) => placed.mayBeBest)));
   return {
     counts: sorted.counts,
     guestLaps: sorted.guestLaps,
     mistakes: sorted.mistakes,
     pace: paceFigures(laps),
     cleanShare: wilsonInterval(sorted.clean, sorted.timed, CONFIDENCE),
-    nearTheBest: shareWithinMargin(cleanTimes(laps), preferences.marginPercent, CONFIDENCE),
-    threeInARow: threeInARow(cleanRuns(sorted)),
+    nearTheBest: shareWithinMargin(
+      maybeBests.map(({ lap }) => lap.ms as number),
+      preferences.marginPercent,
+      CONFIDENCE,
+    ),
+    threeInARow: threeInARow(runsOfMaybeBests(sorted)),
     newBests: newBests(candidates, session.startedAt, pbBefore),
     best: bestLine(candidates).at(-1),
     target,
     account,
     workOn: workOn(account, sectors),
     sectors,
-    sumOfBestSectors: sumOfBestSectors(sectorsOf(laps.filter((placed) => placed.isClean))),
+    sumOfBestSectors: sumOfBestSectors(sectorsOf(maybeBests)),
     reachableLap: reachableLap(sectorsOf(paceLaps)),
     chart: chartOf(paceLaps),
   };
@@ -107,15 +112,11 @@ function sectorsOf(laps: readonly PlacedLap[]): (readonly number[])[] {
   return laps.flatMap(({ lap: { sectors } }) => (sectors?.length === count && count > 0 ? [sectors] : []));
 }
 
-function cleanTimes(laps: readonly PlacedLap[]): number[] {
-  return laps.flatMap(({ isClean, lap }) => (isClean && lap.ms !== undefined ? [lap.ms] : []));
-}
-
-function cleanRuns({ runs, laps }: SessionLaps): (number | undefined)[][] {
+function runsOfMaybeBests({ runs, laps }: SessionLaps): (number | undefined)[][] {
   return runs.map((_, index) =>
     laps
       .filter((placed) => placed.run === index)
-      .map((placed) => (placed.isClean ? placed.lap.ms : undefined)),
+      .map((placed) => (placed.mayBeBest ? placed.lap.ms : undefined)),
   );
 }
 

@@ -1,4 +1,4 @@
-import { isClean, type Lap, lapsInOrder, latestMs, type Run } from "#domain";
+import { isClean, type Lap, lapsInOrder, latestMs, mayBeBest, type Run } from "#domain";
 
 /** A best time and to how many decimals it is known. */
 export interface KnownBest {
@@ -43,7 +43,7 @@ export function lapDifferences(
         }
         const toClean = lastClean === undefined ? undefined : ms - lastClean;
         const toBest = standing === undefined ? undefined : ms - standing.ms;
-        const counts = isClean(lap) && lap.isNotBest === undefined && run.guest === undefined;
+        const counts = mayBeBest(lap) && run.guest === undefined;
         const isBest = counts && (standing === undefined || latestMs({ ...lap, ms }) < standing.ms);
         if (isBest) standing = { ms, decimals: lap.decimals ?? 3 };
         if (isClean(lap)) lastClean = ms;

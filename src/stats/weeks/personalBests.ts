@@ -1,4 +1,4 @@
-import { isClean, latestMs, type Remark } from "#domain";
+import { latestMs, mayBeBest, type Remark } from "#domain";
 import { requireNumber } from "../sample/numbers.ts";
 
 /** A lap as the personal-best line needs it. */
@@ -39,7 +39,7 @@ export function personalBests(laps: readonly LapForBest[]): BestStep[] {
   }
   const steps: BestStep[] = [];
   for (const lap of laps.toSorted((a, b) => a.at - b.at)) {
-    if (lap.isNotBest === true || !isClean(lap)) continue;
+    if (!mayBeBest(lap)) continue;
     const best = steps.at(-1);
     if (best !== undefined && latestMs(lap) >= best.ms) continue;
     steps.push({ lapId: lap.id, at: lap.at, ms: lap.ms, decimals: lap.decimals ?? 3 });

@@ -19,6 +19,7 @@ function anAccount(lines: Partial<TimeAccount>): {
       balance,
       laps: 31,
       cutLaps: 0,
+      notBestLaps: 0,
       withoutTime: 0,
       sessions: 1,
       sessionsLeftOut: 0,
@@ -55,6 +56,11 @@ describe("the time account's reading", () => {
       }),
     ).toBe(
       "Against the PB before the session, 1:23.704, from 31 laps: the mean lap is at +0.71 s. To work on: repeatability, 0.56 s a lap. Not in it: 2 cut laps and 1 lap without a time.",
+    ));
+
+  it("names laps that were taken back as a best", () =>
+    expect(accountReading(anAccount({ repeatability: 560, cutLaps: 1, notBestLaps: 2 }))).toContain(
+      "Not in it: 1 cut lap and 2 laps marked not a PB.",
     ));
 
   it("of a period says that each session had its own target", () =>

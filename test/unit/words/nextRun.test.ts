@@ -17,6 +17,7 @@ function anAccount(pace: number, repeatability: number, mistakes: number): Figur
     others: 0,
     balance,
     laps: 20,
+    notBestLaps: 0,
     cutLaps: 0,
     withoutTime: 0,
     sessions: 1,

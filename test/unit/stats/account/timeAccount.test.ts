@@ -42,6 +42,7 @@ describe("time account", () => {
       balance: 1443,
       laps: 7,
       cutLaps: 0,
+      notBestLaps: 0,
       withoutTime: 0,
       sessions: 1,
       sessionsLeftOut: 0,

@@ -219,6 +219,12 @@ it.each(runKinds.filter((kind): kind is RunKind => kind !== "pace"))("a %s run g
   expect(digestOf([aRun(1, even(8), { kind })]).pace.laps).toBe(0);
 });
 
+it("has no best of ten faster than the best where a lap was taken back as a best", () => {
+  const { pace } = digestOf([aRun(1, [...even(11), { ms: 80_000, isNotBest: true }])]);
+  expect(pace.best).toBe(84_000);
+  expect(pace.bestOfTen).toBeGreaterThanOrEqual(84_000);
+});
+
 it("leaves a lap that the driver called not a PB out of the session's best", () => {
   const towed = { ms: 80_000, isNotBest: true } as const;
   const digest = digestOf([aRun(1, [...even(5), towed])]);
