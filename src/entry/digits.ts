@@ -1,6 +1,6 @@
-import type { Reading } from "#domain";
+import { formatLapTime, type Reading } from "#domain";
 import { quoted, refuse } from "./refuse.ts";
-import { type Completion, completeShort } from "./shortForm.ts";
+import { type Completion, completeShort, nearestTime } from "./shortForm.ts";
 import { wholeTime } from "./wholeTime.ts";
 import { longestMs, type ReadTime } from "./word.ts";
 
@@ -26,7 +26,7 @@ function parts(text: string, decimals: number) {
 export function readDigits(text: string, decimals: number, completion: Completion): Reading<ReadTime> {
   if (/^0+$/.test(text))
     return refuse(0, text.length, "A lap cannot take no time at all.", "Write its time, such as 123456.");
-  if (text.length <= 3) return refuseFew(text, decimals);
+  if (text.length <= 3) return refuseFew(text, decimals, completion.nearMs);
   const { fraction, seconds, minutes, hours, isTooLong, length } = parts(text, decimals);
   if (isTooLong)
     return refuse(
@@ -46,16 +46,29 @@ export function readDigits(text: string, decimals: number, completion: Completio
   return { ok: true, ms, decimals, form: "digits" };
 }
 
-function refuseFew(text: string, decimals: number) {
-  const example =
-    text.length <= 2 ? `${text}.0` : decimals === 1 ? `${text.slice(0, 2)}.${text.slice(2)}` : `4${text}`;
-  const right =
-    text.length === 3 && decimals > 1
-      ? `Type the seconds' last digit too, such as ${decimals === 3 ? example : `${text.charAt(0)}.${text.slice(1)}`}, or the whole time, such as 1:24.${text}.`
-      : `Write seconds with a point, such as ${example}, or the whole time, such as 1:23.456.`;
+/** Digits too few to be clear; the examples are times that fit what is usual here. */
+function refuseFew(text: string, decimals: number, nearMs: number | undefined) {
   const few =
     text.length === 1 ? "One digit alone is" : `${text.length === 2 ? "Two" : "Three"} digits alone are`;
-  return refuse(0, text.length, `${few} not clear: laps a second apart could end like that.`, right);
+  return refuse(
+    0,
+    text.length,
+    `${few} not clear: laps a second apart could end like that.`,
+    text.length === 3 && decimals > 1
+      ? `Type the seconds' last digit too, such as ${shortAndWhole(text, decimals, nearMs).join(", or the whole time, such as ")}.`
+      : `Write seconds with a point, such as ${text.length <= 2 ? `${text}.0` : `${text.slice(0, 2)}.${text.slice(2)}`}, or the whole time, such as ${nearMs === undefined ? "1:23.456" : formatLapTime(nearMs, decimals)}.`,
+  );
+}
+
+/** A time that ends in the three digits, in its short form and whole. */
+function shortAndWhole(text: string, decimals: number, nearMs = 84_499): readonly [string, string] {
+  const fraction = Number(text.slice(-decimals).padEnd(3, "0"));
+  const ms =
+    decimals === 3
+      ? Math.round((nearMs - fraction) / 1000) * 1000 + fraction
+      : nearestTime({ ms: Number(text.charAt(0)) * 1000 + fraction, leftOut: "tens" }, nearMs);
+  const whole = formatLapTime(Math.max(fraction, ms), decimals);
+  return [decimals === 3 ? whole.replace(/\D/g, "").slice(-4) : `${text.charAt(0)}.${text.slice(1)}`, whole];
 }
 
 function refuseOver(text: string, unit: "Seconds" | "Minutes", value: string, decimals: number) {

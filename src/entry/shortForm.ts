@@ -2,7 +2,7 @@ import type { Reading } from "#domain";
 import { formatLapTime } from "#domain";
 import { either, quoted, refuse } from "./refuse.ts";
 import { wholeTime } from "./wholeTime.ts";
-import type { ReadTime } from "./word.ts";
+import type { ReadTime, TimeForm } from "./word.ts";
 
 /** What a short form is completed from. */
 export interface Completion {
@@ -47,10 +47,11 @@ export function completeShort(typed: TypedPart, completion: Completion): Reading
         : "The tens of seconds must be typed until three laps show what is usual.",
       `Write ${times}, for example.`,
     );
-  const ms = nearMs - below <= above - nearMs ? below : above;
+  const ms = nearestTime(typed, nearMs);
   const over = typed.leftOut === "tens" ? tensReachMs : minutesReachMs;
   const under = mustTypeTens ? tensReachMs : over;
-  if (ms - nearMs <= over && nearMs - ms <= under) return { ok: true, ms, decimals, form: "short" };
+  if (ms - nearMs <= over && nearMs - ms <= under)
+    return { ok: true, ms, decimals, form: ms === typed.ms ? formAsTyped(text) : "short" };
   return refuse(
     0,
     text.length,
@@ -59,8 +60,22 @@ export function completeShort(typed: TypedPart, completion: Completion): Reading
   );
 }
 
+/** Where a lap is so short that nothing was left out, nothing was completed either. */
+function formAsTyped(text: string): TimeForm {
+  return /[.,]/.test(text) ? "full" : "digits";
+}
+
+/** The time ending as typed that is nearest to the usual one. */
+export function nearestTime(typed: Pick<TypedPart, "ms" | "leftOut">, nearMs: number): number {
+  const [below, above] = neighbours(typed, nearMs);
+  return nearMs - below <= above - nearMs ? below : above;
+}
+
 /** The last time ending as typed that is not over the usual, and the first one after it. */
-function neighbours({ ms, leftOut }: TypedPart, nearMs: number): readonly [number, number] {
+function neighbours(
+  { ms, leftOut }: Pick<TypedPart, "ms" | "leftOut">,
+  nearMs: number,
+): readonly [number, number] {
   const period = leftOut === "tens" ? 10_000 : 60_000;
   const fewest = ms === 0 ? 1 : 0;
   const periods = Math.max(fewest, Math.floor((nearMs - ms) / period));

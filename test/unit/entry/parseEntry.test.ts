@@ -112,6 +112,22 @@ describe("short forms in a session", () => {
   });
 });
 
+describe("three digits alone", () => {
+  const advice = (text: string, changes: Partial<EntryContext> = {}) => refusal(text, changes).right;
+
+  it("are answered with times that fit what is usual here", () => {
+    expect(advice("541")).toBe(
+      "Type the seconds' last digit too, such as 3541, or the whole time, such as 1:23.541.",
+    );
+    expect(advice("541", { usualMs: 55_600 })).toMatch(/such as 5541, .* such as 55\.541\.$/);
+    expect(advice("541", { usualMs: undefined })).toMatch(/such as 4541, .* such as 1:24\.541\.$/);
+    expect(advice("541", { usualMs: 55_600, displayDecimals: 2 })).toMatch(
+      /such as 5\.41, .* such as 55\.41\.$/,
+    );
+    expect(advice("54", { usualMs: 55_600 })).toMatch(/such as 54\.0, .* such as 55\.600\.$/);
+  });
+});
+
 describe("a second Enter", () => {
   it("is asked for far under the PB", () => {
     expect(whys("1:21.0")).toEqual(["far under PB"]);
@@ -127,6 +143,15 @@ describe("a second Enter", () => {
     expect(whys("22.9")).toEqual(["short form PB"]);
     expect(whys("23.0")).toEqual([]);
     expect(whys("3000")).toEqual([]);
+  });
+
+  it("is not asked for where a lap under a minute was typed whole, because nothing was completed", () => {
+    const short = { usualMs: 55_600, pbMs: 55_300, paceTimes: [55_500, 55_600, 55_700], previousMs: 55_700 };
+    expect(whys("55.200", short)).toEqual([]);
+    expect(whys("55,2", short)).toEqual([]);
+    expect(whys("55200", short)).toEqual([]);
+    expect(whys("5200", short)).toEqual(["short form PB"]);
+    expect(whys("5.2", short)).toEqual(["short form PB"]);
   });
 
   it("is asked for beyond the usual without a remark", () => {

@@ -70,12 +70,20 @@ describe("the short form", () => {
     ["24.9", 84_900],
     ["4.9", 84_900],
     ["2912", 82_912],
-    ["59912", 59_912, 55_000],
+    ["59912", 119_912, 118_000],
     ["9912", 59_912, 58_000],
     ["1200", 121_200, 119_500],
     ["01200", 121_200, 119_500],
   ])("%s is completed to the usual lap: %i", (text, ms, nearMs = 83_456) => {
     expect(readTime(text, { nearMs })).toMatchObject({ ok: true, ms, form: "short" });
+  });
+
+  it.each([
+    ["59912", "digits"],
+    ["59.912", "full"],
+    ["59,9", "full"],
+  ])("%s is a whole time where laps are under a minute", (text, form) => {
+    expect(readTime(text, { nearMs: 55_000 })).toMatchObject({ ok: true, form });
   });
 
   it("takes both digits of the seconds and two decimals where two are shown", () => {
