@@ -5,6 +5,7 @@ import type { DatedBest } from "./comboReviewFigures.ts";
 import { datedBests } from "./datedBests.ts";
 import { addCounts } from "./lapPlaces.ts";
 import { lapsUntilWithin } from "./lapsUntilWithin.ts";
+import { latestUsual } from "./latestUsual.ts";
 import { nextTarget } from "./nextTarget.ts";
 import { pageHistory } from "./pageHistory.ts";
 import type { SessionDigest } from "./sessionDigest.ts";
@@ -94,7 +95,7 @@ function lineOf(
     scatterPercent: median(
       digests.flatMap(({ pace: { consistency } }) => (consistency.known ? [consistency.value.percent] : [])),
     ),
-    usualToBestPercent: percentOver(history.at(-1)?.medianMs, best?.ms),
+    usualToBestPercent: percentOver(latestUsual(digests), best?.ms),
     cleanShare: wilsonInterval(sum("clean"), sum("timed"), CONFIDENCE),
     mistakesPer100: laps === 0 ? undefined : (100 * sum("mistakes")) / laps,
     lapsUntilOnThePace:

@@ -5,8 +5,8 @@ import type { ComboReview, DatedBest } from "./comboReviewFigures.ts";
 import { datedBests } from "./datedBests.ts";
 import { figureForTarget } from "./figureForTarget.ts";
 import { addCounts, type Choices } from "./lapPlaces.ts";
+import { latestUsual } from "./latestUsual.ts";
 import { isTargetReached } from "./nextTarget.ts";
-import { pageHistory } from "./pageHistory.ts";
 import type { SessionDigest } from "./sessionDigest.ts";
 
 /** Days looked back over for the trend at the end of the week. */
@@ -143,7 +143,6 @@ function lineOf({ comboId, digests, page }: Known, monday: CalendarDate): WeekLi
   const sum = (field: "guestLaps" | "drivingMs" | "mistakes") =>
     own.reduce((all, digest) => all + digest[field], 0);
   const before = page.filter(({ date }) => date < monday);
-  const history = pageHistory(page);
   return {
     comboId,
     sessions: own.length,
@@ -153,8 +152,8 @@ function lineOf({ comboId, digests, page }: Known, monday: CalendarDate): WeekLi
     mistakes: sum("mistakes"),
     bestBefore: datedBests(before).at(-1),
     best: datedBests(page).at(-1),
-    usualBefore: history.findLast(({ date }) => date < monday)?.medianMs,
-    usual: history.findLast(({ date }) => date >= monday)?.medianMs,
+    usualBefore: latestUsual(before),
+    usual: latestUsual(page.filter(({ date }) => date >= monday)),
   };
 }
 

@@ -49,6 +49,20 @@ describe("the statement of a week", () => {
     expect([line?.usualBefore, line?.usual]).toEqual([86_025, 85_025]);
   });
 
+  it("calls usual what the list of sessions calls so, its first laps among them", () => {
+    const warmingUp = [90_000, 89_000, 88_000, ...about(85_000), ...about(85_100)];
+    const digests = [
+      digest(0, warmingUp),
+      digest(
+        5,
+        warmingUp.map((ms) => ms - 500),
+      ),
+    ];
+    const [line] = state(combo("a", digests)).lines;
+    expect([line?.usualBefore, line?.usual]).toEqual(digests.map(({ pace }) => pace.median));
+    expect(line?.usual).not.toBe(digests[1]?.pace.medianForTrend);
+  });
+
   it("a page turned in the week begins afresh, but its laps are still counted", () => {
     const digests = [digest(0, about(80_000)), digest(4, about(80_500)), digest(6, about(85_000))];
     const from = Date.UTC(2026, 0, 6);
