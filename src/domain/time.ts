@@ -51,6 +51,33 @@ export function formatDelta(ms: number, decimals = 3): string {
   return sign + formatLapTime(Math.abs(value), decimals);
 }
 
+/** A time as it is shown: to how many decimals it is known, 3 where nothing is said. */
+export interface ShownTime {
+  readonly ms: number;
+  readonly decimals?: number | undefined;
+}
+
+/**
+ * The difference of two times as both are shown, ms: each is rounded to whole milliseconds first, so that whoever
+ * subtracts one from the other on paper finds the same; to no more decimals than the coarser of them is known to.
+ * @example differenceShown({ ms: 84154.5 }, { ms: 84014.5 }) // { ms: -140, decimals: 3 }
+ * @example differenceShown({ ms: 84550 }, { ms: 98000, decimals: 1 }) // { ms: 13500, decimals: 1 }
+ */
+export function differenceShown(
+  from: ShownTime,
+  to: ShownTime,
+): { readonly ms: number; readonly decimals: number } {
+  const decimals = Math.min(from.decimals ?? 3, to.decimals ?? 3);
+  const ms = Math.round(checked(to.ms, decimals)) - Math.round(checked(from.ms, decimals));
+  return { ms: rounded(ms, decimals), decimals };
+}
+
+/** The difference of two times as both are shown, signed: "−0.140", "+13.5". No unit. */
+export function formatDifference(from: ShownTime, to: ShownTime): string {
+  const { ms, decimals } = differenceShown(from, to);
+  return formatDelta(ms, decimals);
+}
+
 /** A length of time in seconds with its unit: "0.312 s", "−1.01 s". Rounds to the nearest last digit. */
 export function formatSeconds(ms: number, decimals = 3): string {
   const value = rounded(checked(ms, decimals), decimals);

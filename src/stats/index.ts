@@ -155,6 +155,12 @@ export type { SessionTrend, Slope, TrendPoint } from "./reports/sessionTrend.ts"
 export { isClearShift, type Shift } from "./reports/shift.ts";
 export { type SittingThirds, sittingThirds } from "./reports/sittingThirds.ts";
 export { spreadOfRunDifferences } from "./reports/spreadOfRunDifferences.ts";
+export {
+  type SuggestedTarget,
+  type SuggestedTargets,
+  suggestedTargets,
+} from "./reports/suggestedTargets.ts";
+export { type OutlookInput, type TargetOutlook, targetOutlook } from "./reports/targetOutlook.ts";
 export { type TargetProgress, targetProgress } from "./reports/targetProgress.ts";
 export {
   type WeekCombo,

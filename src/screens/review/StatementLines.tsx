@@ -1,4 +1,4 @@
-import { formatDelta, formatLapTime, type Id } from "#domain";
+import { differenceShown, formatDelta, formatLapTime, type Id, type ShownTime } from "#domain";
 import type { WeekLine, WeekStatement } from "#stats";
 import { Ink } from "#ui/Ink.tsx";
 import { Name } from "#ui/Name.tsx";
@@ -97,10 +97,10 @@ export function StatementTimes({ lines, nameOf }: { readonly lines: readonly Wee
           combo: <Name>{nameOf(comboId)}</Name>,
           bestBefore: bestBefore === undefined ? none : sayLapTime(bestBefore.ms, bestBefore.decimals),
           best: best === undefined ? none : sayLapTime(best.ms, best.decimals),
-          gained: <Moved before={bestBefore?.ms} after={best?.ms} />,
+          gained: <Moved before={bestBefore} after={best} />,
           usualBefore: usualBefore === undefined ? none : formatLapTime(usualBefore),
           usual: usual === undefined ? none : formatLapTime(usual),
-          moved: <Moved before={usualBefore} after={usual} />,
+          moved: <Moved before={asShown(usualBefore)} after={asShown(usual)} />,
         },
       }))}
     />
@@ -109,19 +109,22 @@ export function StatementTimes({ lines, nameOf }: { readonly lines: readonly Wee
 
 const none = "—";
 
-function Moved({
-  before,
-  after,
-}: {
-  readonly before: number | undefined;
-  readonly after: number | undefined;
-}) {
+function asShown(ms: number | undefined): ShownTime | undefined {
+  return ms === undefined ? undefined : { ms };
+}
+
+interface MovedProps {
+  readonly before: ShownTime | undefined;
+  readonly after: ShownTime | undefined;
+}
+
+function Moved({ before, after }: MovedProps) {
   if (before === undefined || after === undefined) return none;
-  const ms = after - before;
+  const { ms, decimals } = differenceShown(before, after);
   const word = ms < 0 ? " faster" : ms > 0 ? " slower" : "";
   return (
     <Ink tone={ms < 0 ? "gain" : ms > 0 ? "loss" : "plain"}>
-      {formatDelta(ms)} s{word}
+      {formatDelta(ms, decimals)} s{word}
     </Ink>
   );
 }

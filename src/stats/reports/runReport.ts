@@ -135,7 +135,7 @@ function againstTarget(
   return known({
     targetMs,
     best: best.value.ms - targetMs,
-    usual: usual.known ? usual.value - targetMs : undefined,
+    usual: usual.known ? Math.round(usual.value) - targetMs : undefined,
     reached: laps.filter(({ lap, mayBeBest }) => mayBeBest && (lap.ms as number) <= targetMs).length,
     laps: laps.length,
   });

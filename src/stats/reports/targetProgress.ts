@@ -5,7 +5,7 @@ import { requireNumber } from "../sample/numbers.ts";
 export interface TargetProgress {
   /** (start − now)/(start − target): 0 at the start, 1 at the target; not clamped. */
   readonly progress: number;
-  /** Now less the target, in the target's unit. */
+  /** Now, rounded as it is shown, less the target, in the target's unit. */
   readonly left: number;
 }
 
@@ -29,5 +29,5 @@ export function targetProgress(
   if (start === undefined) return unknown("no figure was known on the day the target was set");
   requireNumber(start, "start");
   if (start === target) return unknown("the target was reached on the day it was set");
-  return known({ progress: (start - now) / (start - target), left: now - target });
+  return known({ progress: (start - now) / (start - target), left: Math.round(now) - target });
 }

@@ -65,6 +65,21 @@ describe("the weekly statement", () => {
     );
   });
 
+  it("shows as moved the difference of the two usual laps it shows", async () => {
+    await renderAt(week47, statement, async (book) => {
+      const { comboId } = await addCombo(book, { car: { name: "hatch" }, track: { name: "Fen" } });
+      await addSessions(book, comboId, [
+        { date: "2026-11-05", laps: [84_100, 84_120, 84_154, 84_156, 84_300, 84_400] },
+        { date: "2026-11-17", laps: [84_000, 84_010, 84_014, 84_015, 84_300, 84_400] },
+      ]);
+    });
+    const times = await screen.findByRole("table", { name: /^PB and usual lap/ });
+    // Medians of 84 155 and 84 014.5 ms, 140.5 apart; shown are 1:24.155 and 1:24.015.
+    expect(within(times).getByRole("row", { name: /^Fen/ })).toHaveTextContent(
+      "1:24.1551:24.015−0.140 s faster",
+    );
+  });
+
   it("gives the finding, the targets and what to do next", async () => {
     await renderAt(week47, statement, filled);
     expect(

@@ -1,6 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { formatDelta, formatLapTime, formatPercent, formatSeconds } from "#domain";
+import {
+  differenceShown,
+  formatDelta,
+  formatDifference,
+  formatLapTime,
+  formatPercent,
+  formatSeconds,
+} from "#domain";
 
 describe("lap times", () => {
   it.each([
@@ -70,6 +77,26 @@ describe("seconds and shares", () => {
     expect(formatSeconds(-1011, 2)).toBe("−1.01 s");
     expect(formatSeconds(-4, 2)).toBe("0.00 s");
     expect(formatSeconds(83_456, 1)).toBe("83.5 s");
+  });
+
+  it("of a shown pair is what the pair shows", () => {
+    const halves = fc.integer({ min: 20_000, max: 200_000 }).map((twice) => twice / 2);
+    fc.assert(
+      fc.property(halves, halves, (from, to) => {
+        const secondsOf = (ms: number) => {
+          const [minutes, seconds] = formatLapTime(ms).padStart(9, "0:").split(":");
+          return Math.round(Number(minutes) * 60_000 + Number(seconds) * 1000);
+        };
+        expect(differenceShown({ ms: from }, { ms: to }).ms).toBe(secondsOf(to) - secondsOf(from));
+      }),
+    );
+    expect(formatDifference({ ms: 84_154.5 }, { ms: 84_014.6 })).toBe("−0.140");
+  });
+
+  it("has no more decimals than the coarser of its two times", () => {
+    expect(formatDifference({ ms: 84_550 }, { ms: 98_000, decimals: 1 })).toBe("+13.5");
+    expect(formatDifference({ ms: 84_200, decimals: 1 }, { ms: 84_240 })).toBe("±0.0");
+    expect(formatDifference({ ms: 84_250, decimals: 2 }, { ms: 84_240, decimals: 2 })).toBe("−0.01");
   });
 
   it("is a percentage of a fraction", () => {

@@ -1,0 +1,54 @@
+import { type CalendarDate, type Figure, known } from "#domain";
+import { fairTargets } from "../targets/fairTargets.ts";
+import { forecastTarget } from "../targets/forecastTarget.ts";
+import type { ForecastKind } from "../targets/futureFigures.ts";
+import { figureForTarget } from "./figureForTarget.ts";
+import { forecastBasis, type PagePractice, sessionsUntil } from "./forecastBasis.ts";
+
+/** A value worth setting, in whole hundredths, and the chance of it. */
+export interface SuggestedTarget {
+  readonly ms: number;
+  readonly chance: number;
+}
+
+/** Each is undefined where such a value has been driven already. */
+export interface SuggestedTargets {
+  /** Reached in about half of the futures, and in about one of five. */
+  readonly fair: SuggestedTarget | undefined;
+  readonly stretch: SuggestedTarget | undefined;
+  /** Sessions counted on until the date. */
+  readonly sessions: number;
+}
+
+/** What a suggestion is asked for. */
+export interface SuggestionInput extends PagePractice {
+  readonly kind: ForecastKind;
+  /** Today or later. */
+  readonly by: CalendarDate;
+}
+
+const HUNDREDTH = 10;
+
+/**
+ * Targets worth setting by a date, the values reached in 10 and in 4 of 20 futures (our methods, §6) in whole
+ * hundredths of a second, each with the chance of the rounded value. For a driver who has gone flat they may lie above
+ * what was driven; they are then left out.
+ * @returns a reason with fewer than three sessions of five pace laps, or without a session in six weeks
+ */
+export function suggestedTargets(input: SuggestionInput): Figure<SuggestedTargets> {
+  const basis = forecastBasis(input);
+  if (!basis.known) return basis;
+  const { kind, page, by } = input;
+  const question = { ...basis.value.question, future: sessionsUntil(basis.value, by), kind };
+  const now = figureForTarget({ kind }, page) ?? Number.POSITIVE_INFINITY;
+  const found = fairTargets(question);
+  if (!found.known) return found;
+  const suggest = (value: number): SuggestedTarget | undefined => {
+    const ms = Math.round(value / HUNDREDTH) * HUNDREDTH;
+    if (ms >= now) return undefined;
+    const forecast = forecastTarget({ ...question, targetMs: ms });
+    return forecast.known ? { ms, chance: forecast.value.chance } : undefined;
+  };
+  const { fair, stretch } = found.value;
+  return known({ fair: suggest(fair), stretch: suggest(stretch), sessions: question.future.length });
+}

@@ -1,0 +1,82 @@
+import { type CalendarDate, type Figure, known, unknown } from "#domain";
+import { mean } from "../sample/mean.ts";
+import { forecastTarget, type TargetForecast } from "../targets/forecastTarget.ts";
+import type { ForecastKind } from "../targets/futureFigures.ts";
+import { milestones } from "../targets/milestones.ts";
+import type { PastSession } from "../weeks/history.ts";
+import { figureForTarget } from "./figureForTarget.ts";
+import { type ForecastBasis, forecastBasis, type PagePractice, sessionsUntil } from "./forecastBasis.ts";
+import type { PracticeRate } from "./practiceRate.ts";
+
+/** What is asked about: the target, and the practice on its combo's present page. */
+export interface OutlookInput extends PagePractice {
+  readonly kind: ForecastKind;
+  readonly value: number;
+  readonly by?: CalendarDate | undefined;
+}
+
+/** Whether and when a target is likely to be reached. */
+export interface TargetOutlook {
+  /** Chance by the date, and the sessions counted on until then; undefined without a date within a year. */
+  readonly byDate: { readonly chance: number; readonly sessions: number } | undefined;
+  /** Days by which 2, 10 and 18 of 20 futures have reached it; undefined where not within a year. */
+  readonly expected: { readonly [E in keyof TargetForecast["expectedSession"]]: CalendarDate | undefined };
+  /** Steps on the way, ms, the target last. */
+  readonly milestones: readonly number[];
+  readonly rate: PracticeRate;
+  /** Sessions it rests on. */
+  readonly sessions: number;
+  /** What is said comes from the assumptions more than from the laps. */
+  readonly isMostlyAssumption: boolean;
+}
+
+/**
+ * Whether and when a target is likely to be reached with practice as often and as long as in the last six weeks: the
+ * chance by its date, the likely day, and milestones. Our methods, §6.
+ * @returns a reason with fewer than three sessions of five pace laps, without a session in six weeks, or where a past
+ * session has come there already
+ */
+export function targetOutlook(input: OutlookInput): Figure<TargetOutlook> {
+  const basis = forecastBasis(input);
+  if (!basis.known) return basis;
+  const { ahead, rate, question } = basis.value;
+  const { value: targetMs, kind, today, by } = input;
+  const isNear = by !== undefined && by >= today && by <= (ahead.at(-1) ?? today);
+  const until = isNear ? sessionsUntil(basis.value, by) : undefined;
+  const year = sessionsUntil(basis.value, ahead.at(-1) ?? today);
+  const ask = (future: typeof year) => forecastTarget({ ...question, future, targetMs, kind });
+
+  const byDate = until && ask(until);
+  // The sessions until the date come first in either, and nearly all targets reached by it need no look further.
+  const forecast = byDate?.known && byDate.value.expectedSession.high !== undefined ? byDate : ask(year);
+  if (!forecast.known) return unknown("a session of this page has come there already, so no chance is given");
+  const { expectedSession, floor, isMostlyAssumption } = forecast.value;
+  return known({
+    byDate: until && byDate?.known ? { chance: byDate.value.chance, sessions: until.length } : undefined,
+    expected: datesOf(expectedSession, basis.value),
+    milestones: stepsTo(input, floor, question.history),
+    rate,
+    sessions: question.history.length,
+    isMostlyAssumption,
+  });
+}
+
+function datesOf(
+  { low, mid, high }: TargetForecast["expectedSession"],
+  { ahead }: ForecastBasis,
+): TargetOutlook["expected"] {
+  const dayOf = (session: number | undefined) => (session === undefined ? undefined : ahead[session - 1]);
+  return { low: dayOf(low), mid: dayOf(mid), high: dayOf(high) };
+}
+
+function stepsTo(
+  { kind, value, page }: OutlookInput,
+  floor: TargetForecast["floor"],
+  history: readonly PastSession[],
+): readonly number[] {
+  const nowMs = figureForTarget({ kind }, page);
+  if (nowMs === undefined) return [];
+  const meanGapMs = kind === "best" ? (mean(history.map((past) => past.bestMs - past.medianMs)) ?? 0) : 0;
+  const steps = milestones({ nowMs, targetMs: value, floor, meanGapMs });
+  return steps.known ? steps.value : [];
+}
