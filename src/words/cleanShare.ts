@@ -20,13 +20,13 @@ export function sayMistakeShare(share: Share | undefined): string {
 }
 
 /**
- * Clean laps near the best one.
- * @example "12 of 41 clean laps within 0.5 % of the best"
+ * Clean laps near the best one of their own session.
+ * @example "12 of 41 clean laps within 0.5 % of the best of their session"
  */
 export function sayNearTheBest(near: NearTheBest | undefined, marginPercent: number): string {
-  if (near === undefined) return "No clean laps yet";
+  if (near === undefined) return "No session with 5 clean laps yet";
   const laps = near.laps === 1 ? "1 clean lap" : `${near.laps} clean laps`;
-  return `${near.within} of ${laps} within ${marginPercent} % of the best`;
+  return `${near.within} of ${laps} within ${marginPercent} % of the best of their session`;
 }
 
 function between({ low, high }: Share): string {

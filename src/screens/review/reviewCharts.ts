@@ -93,13 +93,13 @@ export function consistencyOf({ points }: ComboReview): ConsistencySession[] {
   }));
 }
 
-/** Shares of clean laps and of laps near the best, now and before, in percent. */
+/** Shares of clean laps and of laps near their session's best, now and before, in percent. */
 export function shareRows(review: ComboReview, marginPercent: number): RangeRow[] {
   const row = (id: string, label: string, share: Share | undefined, soft: boolean): RangeRow[] =>
     share === undefined
       ? []
       : [{ id, label, value: share.share * 100, low: share.low * 100, high: share.high * 100, soft }];
-  const near = `within ${marginPercent} % of the best`;
+  const near = `within ${marginPercent} % of the session's best`;
   return [
     ...row("clean", "clean, now", review.cleanShare, false),
     ...row("cleanBefore", "clean, before", review.cleanShareBefore, true),

@@ -9,16 +9,17 @@ import {
 } from "#domain";
 import { sectorAccount } from "../account/sectorAccount.ts";
 import { lapDistribution } from "../pace/lapDistribution.ts";
-import { shareWithinMargin } from "../pace/shareWithinMargin.ts";
 import { wilsonInterval } from "../sample/wilsonInterval.ts";
 import type { ComboReview, SessionPoint } from "./comboReviewFigures.ts";
 import { datedBests } from "./datedBests.ts";
 import { lapFlags } from "./digestFlags.ts";
 import { sectorsWith, timesWith } from "./digestLaps.ts";
 import { addCounts, type Choices } from "./lapPlaces.ts";
+import { nearSessionBest } from "./nearSessionBest.ts";
 import { periodAccount } from "./periodAccount.ts";
 import { reviewDetails } from "./reviewDetails.ts";
 import { reviewTrends } from "./reviewTrends.ts";
+import { sessionBests } from "./sessionBests.ts";
 import type { SessionDigest } from "./sessionDigest.ts";
 
 const CONFIDENCE = 0.9;
@@ -57,6 +58,7 @@ export function comboReview(input: ComboReviewInput): ComboReview {
   return {
     points: inPeriod.map((digest) => pointOf(digest, isPresent(digest))),
     bests,
+    sessionBests: sessionBests(page),
     sessions: now.length,
     sessionsOnOldPages: inPeriod.length - now.length,
     counts,
@@ -66,7 +68,7 @@ export function comboReview(input: ComboReviewInput): ComboReview {
     ...reviewTrends(now, page),
     cleanShare: wilsonInterval(sum("clean"), sum("timed"), CONFIDENCE),
     mistakeShare: wilsonInterval(Math.min(sum("mistakes"), counts.driven), counts.driven, CONFIDENCE),
-    nearTheBest: shareWithinMargin(timesWith(now, lapFlags.clean), preferences.marginPercent, CONFIDENCE),
+    nearTheBest: nearSessionBest(now, preferences.marginPercent),
     ...periodAccount(now, bests, input.targets, input.references),
     sectors: sectorAccount(sectorsWith(now, lapFlags.pace | lapFlags.mayBeBest)),
     distribution: lapDistribution(timesWith(now, lapFlags.pace), timesWith(before, lapFlags.pace)),

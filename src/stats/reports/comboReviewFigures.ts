@@ -45,12 +45,14 @@ export interface SessionAccount {
   readonly account: Figure<TimeAccount>;
 }
 
-/** What the review of one combo says. All but `points` and `bests` is of the present page within the period. */
+/** What the review of one combo says. All but `points`, `bests` and `sessionBests` is of the present page within the period. */
 export interface ComboReview extends ReviewDetails {
   /** Sessions in the period in time order, those of old pages too. */
   readonly points: readonly SessionPoint[];
   /** The present page's personal-best line, from its beginning. */
   readonly bests: readonly DatedBest[];
+  /** The best clean lap of each session of the present page, from its beginning. */
+  readonly sessionBests: readonly DatedBest[];
   readonly sessions: number;
   /** Sessions in the period that belong to old pages, in no figure but the points. */
   readonly sessionsOnOldPages: number;
@@ -65,6 +67,7 @@ export interface ComboReview extends ReviewDetails {
   readonly steadiness: Figure<SessionTrend>;
   readonly cleanShare: Share | undefined;
   readonly mistakeShare: Share | undefined;
+  /** Clean laps near the best one of their own session. */
   readonly nearTheBest: NearTheBest | undefined;
   readonly accounts: readonly SessionAccount[];
   readonly account: Figure<TimeAccount>;

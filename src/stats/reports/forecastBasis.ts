@@ -1,4 +1,4 @@
-import { type CalendarDate, type Figure, type Id, known, unknown } from "#domain";
+import { addDays, type CalendarDate, type Figure, type Id, known, unknown } from "#domain";
 import { needs } from "../sample/needs.ts";
 import type { PastSession } from "../weeks/history.ts";
 import type { PracticeQuestion } from "../weeks/practiceCurve.ts";
@@ -29,6 +29,8 @@ export interface ForecastBasis {
   readonly rate: PracticeRate;
   /** Days of the sessions that a year brings at that rate. */
   readonly ahead: readonly CalendarDate[];
+  /** The last day that is looked at. */
+  readonly horizon: CalendarDate;
 }
 
 /**
@@ -43,11 +45,12 @@ export function forecastBasis({ comboId, page, today }: PagePractice): Figure<Fo
   const rate = practiceRate(page, today);
   if (rate === undefined) return unknown("nothing was driven in the last six weeks, so nothing is forecast");
   const question = { history, seed: seedOf(comboId), events: pageEvents(history, today) };
-  return known({ question, rate, ahead: sessionsAhead(rate.sessionsAWeek, today, DAYS_AHEAD) });
+  const ahead = sessionsAhead(rate.sessionsAWeek, today, DAYS_AHEAD);
+  return known({ question, rate, ahead, horizon: addDays(today, DAYS_AHEAD) });
 }
 
-/** The sessions to count on until a day; at least one, since whoever wants the target drives for it. */
-export function sessionsUntil({ ahead, rate }: ForecastBasis, by: CalendarDate): { readonly laps: number }[] {
-  const count = ahead.filter((date) => date <= by).length;
-  return Array.from({ length: Math.max(1, count) }, () => ({ laps: rate.lapsASession }));
+/** Days of the sessions to count on until a date; at least one, since whoever wants a target drives for it. */
+export function daysUntil({ ahead }: ForecastBasis, by: CalendarDate): readonly CalendarDate[] {
+  const days = ahead.filter((day) => day <= by);
+  return days.length === 0 ? [by] : days;
 }

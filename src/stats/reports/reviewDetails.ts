@@ -1,15 +1,16 @@
 import type { Figure, Id } from "#domain";
 import { reachableLap } from "../account/reachableLap.ts";
 import { type LapOfSectors, sumOfBestSectors } from "../account/sumOfBestSectors.ts";
-import { type NearTheBest, shareWithinMargin } from "../pace/shareWithinMargin.ts";
+import type { NearTheBest } from "../pace/shareWithinMargin.ts";
 import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
 import { type BreakCost, breakCosts } from "../weeks/breakCosts.ts";
 import { type AccountChange, accountChange } from "./accountChange.ts";
 import { type CurveOutlook, curveOutlook } from "./curveOutlook.ts";
 import { lapFlags } from "./digestFlags.ts";
-import { accountLaps, sectorsWith, timesWith } from "./digestLaps.ts";
+import { accountLaps, sectorsWith } from "./digestLaps.ts";
 import { type FactorGroups, factorGroups } from "./factorGroups.ts";
 import { factors } from "./factors.ts";
+import { nearSessionBest } from "./nearSessionBest.ts";
 import { type PageSession, pageHistory } from "./pageHistory.ts";
 import { type PeriodShift, periodShift } from "./periodShift.ts";
 import { type PracticeAmount, practiceAmount } from "./practiceAmount.ts";
@@ -69,7 +70,7 @@ export function reviewDetails(input: DetailsInput): ReviewDetails {
     shift: periodShift(medians(now), medians(before)),
     scatterShift: periodShift(scatters(now), scatters(before)),
     cleanShareBefore: wilsonInterval(sum("clean"), sum("timed"), CONFIDENCE),
-    nearTheBestBefore: shareWithinMargin(timesWith(before, lapFlags.clean), marginPercent, CONFIDENCE),
+    nearTheBestBefore: nearSessionBest(before, marginPercent),
     accountChange: accountChange(now.map(accountLaps), before.map(accountLaps)),
     bestSectors: sumOfBestSectors(sectorsWith(now, lapFlags.mayBeBest)),
     reachable: reachableLap(sectorsWith(now, lapFlags.pace)),

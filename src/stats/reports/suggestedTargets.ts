@@ -1,9 +1,9 @@
-import { type CalendarDate, type Figure, known } from "#domain";
+import { type CalendarDate, type Figure, known, unknown } from "#domain";
 import { fairTargets } from "../targets/fairTargets.ts";
 import { forecastTarget } from "../targets/forecastTarget.ts";
 import type { ForecastKind } from "../targets/futureFigures.ts";
 import { figureForTarget } from "./figureForTarget.ts";
-import { forecastBasis, type PagePractice, sessionsUntil } from "./forecastBasis.ts";
+import { daysUntil, forecastBasis, type PagePractice } from "./forecastBasis.ts";
 
 /** A value worth setting, in whole hundredths, and the chance of it. */
 export interface SuggestedTarget {
@@ -33,13 +33,17 @@ const HUNDREDTH = 10;
  * Targets worth setting by a date, the values reached in 10 and in 4 of 20 futures (our methods, §6) in whole
  * hundredths of a second, each with the chance of the rounded value. For a driver who has gone flat they may lie above
  * what was driven; they are then left out.
- * @returns a reason with fewer than three sessions of five pace laps, or without a session in six weeks
+ * @returns a reason with fewer than three sessions of five pace laps, without a session in six weeks, or for a date more
+ * than a year away
  */
 export function suggestedTargets(input: SuggestionInput): Figure<SuggestedTargets> {
   const basis = forecastBasis(input);
   if (!basis.known) return basis;
   const { kind, page, by } = input;
-  const question = { ...basis.value.question, future: sessionsUntil(basis.value, by), kind };
+  const { question: practice, rate, horizon } = basis.value;
+  if (by > horizon) return unknown("no forecast looks further than a year");
+  const future = daysUntil(basis.value, by).map(() => ({ laps: rate.lapsASession }));
+  const question = { ...practice, future, kind };
   const now = figureForTarget({ kind }, page) ?? Number.POSITIVE_INFINITY;
   const found = fairTargets(question);
   if (!found.known) return found;
@@ -50,5 +54,5 @@ export function suggestedTargets(input: SuggestionInput): Figure<SuggestedTarget
     return forecast.known ? { ms, chance: forecast.value.chance } : undefined;
   };
   const { fair, stretch } = found.value;
-  return known({ fair: suggest(fair), stretch: suggest(stretch), sessions: question.future.length });
+  return known({ fair: suggest(fair), stretch: suggest(stretch), sessions: future.length });
 }

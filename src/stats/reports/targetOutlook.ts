@@ -1,11 +1,12 @@
 import { type CalendarDate, type Figure, known, unknown } from "#domain";
 import { mean } from "../sample/mean.ts";
+import type { ExpectedSession } from "../targets/expectedSession.ts";
 import { forecastTarget, type TargetForecast } from "../targets/forecastTarget.ts";
 import type { ForecastKind } from "../targets/futureFigures.ts";
 import { milestones } from "../targets/milestones.ts";
 import type { PastSession } from "../weeks/history.ts";
 import { figureForTarget } from "./figureForTarget.ts";
-import { type ForecastBasis, forecastBasis, type PagePractice, sessionsUntil } from "./forecastBasis.ts";
+import { daysUntil, forecastBasis, type PagePractice } from "./forecastBasis.ts";
 import type { PracticeRate } from "./practiceRate.ts";
 
 /** What is asked about: the target, and the practice on its combo's present page. */
@@ -20,7 +21,7 @@ export interface TargetOutlook {
   /** Chance by the date, and the sessions counted on until then; undefined without a date within a year. */
   readonly byDate: { readonly chance: number; readonly sessions: number } | undefined;
   /** Days by which 2, 10 and 18 of 20 futures have reached it; undefined where not within a year. */
-  readonly expected: { readonly [E in keyof TargetForecast["expectedSession"]]: CalendarDate | undefined };
+  readonly expected: { readonly [E in keyof ExpectedSession]: CalendarDate | undefined };
   /** Steps on the way, ms, the target last. */
   readonly milestones: readonly number[];
   readonly rate: PracticeRate;
@@ -39,34 +40,32 @@ export interface TargetOutlook {
 export function targetOutlook(input: OutlookInput): Figure<TargetOutlook> {
   const basis = forecastBasis(input);
   if (!basis.known) return basis;
-  const { ahead, rate, question } = basis.value;
+  const { ahead, rate, question, horizon } = basis.value;
   const { value: targetMs, kind, today, by } = input;
-  const isNear = by !== undefined && by >= today && by <= (ahead.at(-1) ?? today);
-  const until = isNear ? sessionsUntil(basis.value, by) : undefined;
-  const year = sessionsUntil(basis.value, ahead.at(-1) ?? today);
-  const ask = (future: typeof year) => forecastTarget({ ...question, future, targetMs, kind });
-
-  const byDate = until && ask(until);
-  // The sessions until the date come first in either, and nearly all targets reached by it need no look further.
+  const days = by !== undefined && by >= today && by <= horizon ? daysUntil(basis.value, by) : undefined;
+  const year = days === undefined ? ahead : [...days, ...ahead.slice(days.length)];
+  const ask = ({ length }: typeof ahead) => {
+    const future = Array.from({ length }, () => ({ laps: rate.lapsASession }));
+    return forecastTarget({ ...question, future, targetMs, kind });
+  };
+  const byDate = days && ask(days);
+  // The sessions until the date come first in the year too, so what most futures reach by then needs no look further.
   const forecast = byDate?.known && byDate.value.expectedSession.high !== undefined ? byDate : ask(year);
   if (!forecast.known) return unknown("a session of this page has come there already, so no chance is given");
   const { expectedSession, floor, isMostlyAssumption } = forecast.value;
+  const dayOf = (session: number | undefined) => (session === undefined ? undefined : year[session - 1]);
   return known({
-    byDate: until && byDate?.known ? { chance: byDate.value.chance, sessions: until.length } : undefined,
-    expected: datesOf(expectedSession, basis.value),
+    byDate: days && byDate?.known ? { chance: byDate.value.chance, sessions: days.length } : undefined,
+    expected: {
+      low: dayOf(expectedSession.low),
+      mid: dayOf(expectedSession.mid),
+      high: dayOf(expectedSession.high),
+    },
     milestones: stepsTo(input, floor, question.history),
     rate,
     sessions: question.history.length,
     isMostlyAssumption,
   });
-}
-
-function datesOf(
-  { low, mid, high }: TargetForecast["expectedSession"],
-  { ahead }: ForecastBasis,
-): TargetOutlook["expected"] {
-  const dayOf = (session: number | undefined) => (session === undefined ? undefined : ahead[session - 1]);
-  return { low: dayOf(low), mid: dayOf(mid), high: dayOf(high) };
 }
 
 function stepsTo(

@@ -1,0 +1,14 @@
+import type { DatedBest } from "./comboReviewFigures.ts";
+import type { SessionDigest } from "./sessionDigest.ts";
+
+/**
+ * The best clean lap of each session, whether it was a step of the personal-best line or not.
+ * @param digests in the order wanted
+ * @returns nothing for a session without a clean lap
+ */
+export function sessionBests(digests: readonly SessionDigest[]): DatedBest[] {
+  return digests.flatMap(({ bestCandidates, sessionId, date }) => {
+    const best = bestCandidates.at(-1);
+    return best === undefined ? [] : [{ ...best, sessionId, date }];
+  });
+}
