@@ -1,5 +1,5 @@
 import { type CalendarDate, latestMs, type TargetKind } from "#domain";
-import { type ComboReview, LEAST_FOR_SPREAD } from "#stats";
+import type { ComboReview, DatedBest } from "#stats";
 
 /** The kinds of target whose figure the review of a combo holds. */
 export const measuredKinds = ["best", "median"] as const satisfies readonly TargetKind[];
@@ -25,19 +25,24 @@ export interface DatedTime {
  * or the medians of sessions of at least five pace laps.
  */
 export function timesOf(review: ComboReview, kind: MeasuredKind): DatedTime[] {
-  if (kind === "best")
-    return review.bests.map((best) => ({
-      ms: best.ms,
-      decimals: best.decimals,
-      surelyMs: latestMs(best),
-      date: best.date,
-      at: best.at,
-    }));
-  return review.points.flatMap(({ isPresentPage, median, paceLaps, date, startedAt }) =>
-    isPresentPage && median !== undefined && paceLaps >= LEAST_FOR_SPREAD
-      ? [{ ms: median, decimals: 3, surelyMs: median, date, at: startedAt }]
-      : [],
-  );
+  return kind === "best" ? review.bests.map(timeOfLap) : drivenFor(review, kind);
+}
+
+/** What every session of the present page brought for a target of this kind, a step forward or not; oldest first. */
+export function drivenFor(review: ComboReview, kind: MeasuredKind): DatedTime[] {
+  if (kind === "best") return review.sessionBests.map(timeOfLap);
+  return review.history.map(({ medianMs, date, startedAt }) => ({
+    ms: medianMs,
+    decimals: 3,
+    surelyMs: medianMs,
+    date,
+    at: startedAt,
+  }));
+}
+
+function timeOfLap(lap: DatedBest): DatedTime {
+  const { ms, decimals, date, at } = lap;
+  return { ms, decimals, surelyMs: latestMs(lap), date, at };
 }
 
 /** The figure as it stood at an instant: PB, or median of the last session before it; undefined where there was none. */

@@ -1,6 +1,6 @@
 import { type CalendarDate, daysBetween, type Figure, type Target } from "#domain";
 import { type ComboReview, type TargetProgress, targetProgress } from "#stats";
-import { type DatedTime, isMeasured, timesOf } from "./targetFigures.ts";
+import { type DatedTime, drivenFor, isMeasured, timesOf } from "./targetFigures.ts";
 
 /** How it stands with a target. */
 export type Standing =
@@ -12,8 +12,8 @@ export type Standing =
   | { readonly kind: "reached"; readonly on: CalendarDate; readonly daysLate: number }
   /** The figure had come there before it was set. */
   | { readonly kind: "reached before"; readonly on: CalendarDate }
-  /** `closest` is the best figure from its setting to its date, ms; absent where there was none. */
-  | { readonly kind: "missed"; readonly closest: number | undefined }
+  /** `closest` is the best figure from its setting to its date; absent where there was none. */
+  | { readonly kind: "missed"; readonly closest: DatedTime | undefined }
   /** `daysLeft` is absent for a target without a date. */
   | { readonly kind: "open"; readonly daysLeft: number | undefined };
 
@@ -43,10 +43,15 @@ export function targetState(
   const progress = targetProgress(value, now?.surelyMs, start);
   if (isOlder) return { standing: { kind: "older page" }, now, progress };
   if (!isMeasured(kind)) return { standing: { kind: "not measured" }, now, progress };
-  return { standing: standingOf(target, times, today), now, progress };
+  return { standing: standingOf(target, times, drivenFor(review, kind), today), now, progress };
 }
 
-function standingOf(target: Target, times: readonly DatedTime[], today: CalendarDate): Standing {
+function standingOf(
+  target: Target,
+  times: readonly DatedTime[],
+  driven: readonly DatedTime[],
+  today: CalendarDate,
+): Standing {
   const { value, by, setAt } = target;
   const before = times.findLast(({ at }) => at < setAt);
   if (before !== undefined && before.surelyMs <= value) return { kind: "reached before", on: before.date };
@@ -57,6 +62,8 @@ function standingOf(target: Target, times: readonly DatedTime[], today: Calendar
   }
   if (by === undefined) return { kind: "open", daysLeft: undefined };
   if (by >= today) return { kind: "open", daysLeft: daysBetween(today, by) };
-  const closest = Math.min(...times.filter(({ at, date }) => at >= setAt && date <= by).map(({ ms }) => ms));
-  return { kind: "missed", closest: Number.isFinite(closest) ? closest : undefined };
+  const [closest] = driven
+    .filter(({ at, date }) => at >= setAt && date <= by)
+    .toSorted((a, b) => a.surelyMs - b.surelyMs);
+  return { kind: "missed", closest };
 }

@@ -1,5 +1,5 @@
 import { sayDate, type TargetKind } from "#domain";
-import { counted, sayTargetValue } from "#words";
+import { counted, sayLapTime } from "#words";
 import type { Standing } from "./targetStanding.ts";
 
 /** How it stands with a target, in one sentence. */
@@ -25,7 +25,7 @@ export function sayStanding(standing: Standing, kind: TargetKind): string {
 function sayClosest({ closest }: Standing & { kind: "missed" }, kind: TargetKind): string {
   return closest === undefined
     ? "nothing was driven for it before its date."
-    : `the ${kind === "best" ? "best" : "fastest usual lap"} before its date was ${sayTargetValue(kind, closest)}.`;
+    : `the ${kind === "best" ? "best" : "fastest usual lap"} before its date was ${sayLapTime(closest.ms, closest.decimals)}.`;
 }
 
 function sayDaysLeft(days: number | undefined): string {

@@ -145,6 +145,19 @@ describe("following a target", () => {
     expect(await screen.findByText("Missed: the best before its date was 1:23.400.")).toBeVisible();
   });
 
+  it("says how close an evening came that was no PB", async () => {
+    await renderAt("#/targets", targets, async (book) => {
+      const comboId = await threeSessions(book);
+      await addSessions(book, comboId, [
+        { date: "2026-11-20", laps: [83_900, 83_456, 83_700] },
+        { date: "2026-11-22", laps: [83_800] },
+      ]);
+      const [setOn, by] = ["2026-11-19", "2026-11-21"];
+      await setTarget(book, { comboId, kind: "best", value: 83_000, by, setOn, setAt: at(setOn) });
+    });
+    expect(await screen.findByText("Missed: the best before its date was 1:23.456.")).toBeVisible();
+  });
+
   it("a target of an older page is measured by nothing", async () => {
     await renderAt("#/targets", targets, async (book) => {
       await withTarget({})(book);
