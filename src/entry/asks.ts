@@ -1,5 +1,7 @@
 import { formatLapTime, formatPercent, isClean, latestMs } from "#domain";
 import type { Ask, EntryContext, EntryForm, TypedLap } from "./context.ts";
+import type { LapTimes } from "./lapTimes.ts";
+import type { Sectors } from "./sectors.ts";
 import { medianOf, scaledDeviation } from "./usual.ts";
 import { wholeTime } from "./wholeTime.ts";
 
@@ -10,13 +12,13 @@ const farOverDeviations = 6;
 /**
  * The reasons for which a lap is only taken at a second Enter: it would beat the PB by more than 1.5 %, a short form
  * would make a PB, a lap without a remark lies beyond the usual (6 scaled median absolute deviations and a tenth
- * slower), or the first lap has only seconds and may lack its minute.
+ * slower), the first lap has only seconds and may lack its minute, or times are taken for the sectors of a layout
+ * that nothing is known of.
  * @param sorted sorted times of the session's pace laps
  */
 export function asksOf(
   lap: TypedLap,
-  form: EntryForm,
-  mayLackMinute: boolean,
+  { form, mayLackMinute, found }: Pick<LapTimes, "form" | "mayLackMinute" | "found">,
   context: EntryContext,
   sorted: readonly number[],
 ): Ask[] {
@@ -24,6 +26,7 @@ export function asksOf(
   if (ms === undefined) return [];
   const asks: Ask[] = [];
   const shown = formatLapTime(ms, decimals);
+  if (found !== undefined) asks.push(sectorsAsk(found));
   if (context.isPractice && isClean(lap)) asks.push(...pbAsks(ms, decimals, form, context));
   const over = lap.remarks.length === 0 ? overUsual(ms, sorted) : undefined;
   if (over !== undefined)
@@ -37,6 +40,13 @@ export function asksOf(
       sentence: `This is read as ${shown} s, under a minute. Enter again if it is right, or write ${wholeTime(ms + 60_000, decimals)} with its minute.`,
     });
   return asks;
+}
+
+function sectorsAsk({ times, sum }: Sectors): Ask {
+  return {
+    why: "sectors found",
+    sentence: `Read as ${times.length} sectors of one lap, ${sum} together. Enter again if this layout has ${times.length} sectors; laps go one a line.`,
+  };
 }
 
 function pbAsks(ms: number, decimals: number, form: EntryForm, { pbMs, pbDecimals }: EntryContext): Ask[] {

@@ -42,7 +42,7 @@ export type EntryForm = TimeForm | "sectors" | "no time";
 
 /** A reason to want a second Enter. */
 export interface Ask {
-  readonly why: "far under PB" | "short form PB" | "far over usual" | "minute left out";
+  readonly why: "far under PB" | "short form PB" | "far over usual" | "minute left out" | "sectors found";
   readonly sentence: string;
 }
 

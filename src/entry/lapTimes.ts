@@ -1,9 +1,11 @@
 import type { Reading } from "#domain";
 import type { EntryContext, EntryForm } from "./context.ts";
+import { findSectors } from "./foundSectors.ts";
 import { isPlainSeconds } from "./fullForms.ts";
 import { readWord, type WordOptions } from "./readWord.ts";
-import { quoted, refuse, shifted } from "./refuse.ts";
-import { checkSum, readSectors } from "./sectors.ts";
+import { shifted } from "./refuse.ts";
+import { refuseCount, refuseSpaced, refuseUnlikelySectors } from "./refuseTimes.ts";
+import { checkSum, readSectors, type Sectors } from "./sectors.ts";
 import type { Word } from "./word.ts";
 
 /** The times of one line, read. */
@@ -14,26 +16,41 @@ export interface LapTimes {
   readonly form: EntryForm;
   /** Seconds under a minute with nothing known to complete them from. */
   readonly mayLackMinute: boolean;
+  /** The sectors, where nothing but their number says that they are some. */
+  readonly found?: Sectors;
 }
 
 /**
  * Reads the times of a line: one lap time; as many sectors as the layout has; or a lap time and then the sectors.
- * Where the number of sectors is not known, times are sectors only behind a lap time.
+ * Where the number of sectors is not known, three or more times that are no lap time with its sectors are sectors if
+ * their sum is a plausible lap.
  */
 export function readLapTimes(
   words: readonly [Word, ...Word[]],
   options: WordOptions,
   context: EntryContext,
 ): Reading<LapTimes> {
-  const [first, ...rest] = words;
-  if (rest.length > 0 && words.length === context.sectors) {
+  const spaced = refuseSpaced(words);
+  if (spaced !== undefined) return spaced;
+  if (words.length > 1 && words.length === context.sectors) {
     const sectors = readSectors(words, options.displayDecimals);
-    if (!sectors.ok) return sectors;
-    const { ms, decimals, times } = sectors;
-    return { ok: true, ms, decimals, sectors: times, form: "sectors", mayLackMinute: false };
+    return sectors.ok ? sectorsAlone(sectors) : sectors;
   }
-  const wrongCount = rest.length > 0 ? refuseCount(words, context.sectors) : undefined;
+  const wrongCount = words.length > 1 ? refuseCount(words, context.sectors) : undefined;
   if (wrongCount !== undefined) return wrongCount;
+  const read = readTimeFirst(words, options);
+  if (read.ok || context.sectors !== undefined) return read;
+  const found = findSectors(words, options.displayDecimals, options.nearMs);
+  if (found !== undefined) return { ...sectorsAlone(found), ...(options.nearMs === undefined && { found }) };
+  return refuseUnlikelySectors(words, options) ?? read;
+}
+
+function sectorsAlone({ ms, decimals, times }: Sectors) {
+  return { ok: true, ms, decimals, sectors: times, form: "sectors", mayLackMinute: false } as const;
+}
+
+function readTimeFirst(words: readonly [Word, ...Word[]], options: WordOptions): Reading<LapTimes> {
+  const [first, ...rest] = words;
   const time = readWord(first.text, options);
   if (!time.ok) return { ok: false, problem: shifted(time.problem, first.start) };
   const { ms, decimals, form } = time;
@@ -50,33 +67,5 @@ export function readLapTimes(
       form,
       mayLackMinute: false,
     }
-  );
-}
-
-function refuseCount(words: readonly Word[], sectors: number | undefined) {
-  const [first] = words;
-  const last = words.at(-1);
-  if (first === undefined || last === undefined) return undefined;
-  const length = last.start + last.text.length - first.start;
-  const given = words.length;
-  if (sectors !== undefined && sectors >= 2) {
-    if (given === sectors + 1) return undefined;
-    return refuse(
-      first.start,
-      length,
-      `This layout has ${sectors} sectors, and ${given} times are typed.`,
-      `Write one lap time, the ${sectors} sectors, or the lap time and then the ${sectors} sectors.`,
-    );
-  }
-  if (sectors === undefined && given >= 3) return undefined;
-  return refuse(
-    first.start,
-    length,
-    sectors === undefined
-      ? `It is not clear whether ${quoted(words.map(({ text }) => text).join(" "))} are laps or sectors.`
-      : "This layout has no sectors, and more than one time is typed.",
-    sectors === undefined
-      ? "Write one lap a line, or the lap time and then its sectors: 1:23.420 27.1 31.42 24.9."
-      : "Write one lap a line, such as 1:23.456.",
   );
 }

@@ -67,7 +67,7 @@ function readHead(head: string, context: EntryContext, sorted: readonly number[]
     ok: true,
     lap,
     form: read.form,
-    asks: asksOf(lap, read.form, read.mayLackMinute, context, sorted),
+    asks: asksOf(lap, read, context, sorted),
   };
 }
 

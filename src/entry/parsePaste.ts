@@ -53,7 +53,8 @@ function withSpaces(line: string): string {
 
 /** What is known when the next line is read. Adds a pace lap to the sorted times. */
 function after(lap: TypedLap, context: EntryContext, sorted: number[]): EntryContext {
-  const next = { ...context, previousMs: lap.ms, previousDecimals: lap.decimals };
+  const sectors = context.sectors ?? lap.sectors?.length;
+  const next = { ...context, sectors, previousMs: lap.ms, previousDecimals: lap.decimals };
   if (!isClean(lap)) return next;
   if (context.isPaceRun !== false) insertSorted(sorted, lap.ms);
   const isPb =

@@ -10,6 +10,8 @@ export interface Sectors {
   readonly ms: number;
   /** The fewest decimals among them: the sum is known no better. */
   readonly decimals: number;
+  /** The sum with every decimal that was typed, as it is said: "51.780". */
+  readonly sum: string;
   /** How far the sum may lie from a lap time typed beside it: half of each last digit. */
   readonly toleranceMs: number;
 }
@@ -29,11 +31,13 @@ export function readSectors(words: readonly Word[], displayDecimals: number): Re
     if (!one.ok) return { ok: false, problem: shifted(one.problem, word.start) };
     read.push(one);
   }
+  const ms = read.reduce((sum, one) => sum + one.ms, 0);
   return {
     ok: true,
-    times: read.map(({ ms }) => ms),
-    ms: read.reduce((sum, { ms }) => sum + ms, 0),
+    times: read.map((one) => one.ms),
+    ms,
     decimals: Math.min(...read.map(({ decimals }) => decimals)),
+    sum: formatLapTime(ms, Math.max(...read.map(({ decimals }) => decimals))),
     toleranceMs: read.reduce((sum, { decimals }) => sum + halfOfLastDigit(decimals), 0),
   };
 }
@@ -59,7 +63,7 @@ export function checkSum(time: ReadTime, timeWord: Word, sectors: Sectors) {
   const difference = sectors.ms - time.ms;
   if (Math.abs(difference) <= baseToleranceMs + sectors.toleranceMs + halfOfLastDigit(time.decimals))
     return undefined;
-  const sum = formatLapTime(sectors.ms, sectors.decimals);
+  const { sum } = sectors;
   return refuse(
     timeWord.start,
     timeWord.text.length,

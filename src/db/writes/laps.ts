@@ -3,6 +3,7 @@ import { LedgerFault } from "../fault.ts";
 import type { Logbook } from "../logbook.ts";
 import { overwrittenFields, type Patch } from "../patch.ts";
 import type { Change } from "./change.ts";
+import { rememberSectors } from "./rememberSectors.ts";
 import { runsOf } from "./rowsOf.ts";
 import { type Fields, stampChanged, stampDeleted, stampNew } from "./stamp.ts";
 import { write } from "./write.ts";
@@ -50,6 +51,7 @@ export function addLap(
     const added = stampNew<Lap>({ n: lastPlace(run.laps) + 1, ...lap }, id, writer.now);
     const laps = [...run.laps, added];
     await putLaps(writer, run, laps);
+    await rememberSectors(writer, run, [added]);
     return changeOf(writer, `${called({ ...run, laps }, id)} added`);
   });
 }
@@ -70,6 +72,7 @@ export function addLaps(
       .filter(({ id }) => !known.has(id))
       .map(({ id, lap }, index) => stampNew<Lap>({ n: from + index, ...lap }, id, writer.now));
     if (added.length > 0) await putLaps(writer, run, [...run.laps, ...added]);
+    await rememberSectors(writer, run, added);
     return changeOf(writer, added.length === 1 ? "1 lap added" : `${added.length} laps added`);
   });
 }
@@ -106,6 +109,7 @@ function changeLap(
       run,
       run.laps.map((other) => (other === lap ? changed : other)),
     );
+    if (edit.patch.sectors !== undefined) await rememberSectors(writer, run, [changed]);
     return changeOf(writer, what, overwrittenFields(lap, edit.patch, edit.expected));
   });
 }

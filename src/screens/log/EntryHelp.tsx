@@ -13,10 +13,13 @@ export function EntryHelp({ sectors }: { readonly sectors: number | undefined })
         <dd>the last digits, from the seconds' last digit on, near your usual pace</dd>
         <dt>+0.6</dt>
         <dd>slower than the lap before by so much; −0.25 faster</dd>
-        {sectors !== undefined && sectors > 1 && (
+        {(sectors === undefined || sectors > 1) && (
           <>
             <dt>27.1 31.42 24.9</dt>
-            <dd>{sectors} sector times with spaces between them, alone or after the lap time</dd>
+            <dd>
+              {sectors === undefined ? "the" : `the ${sectors}`} sector times with spaces between them, alone
+              or after the lap time
+            </dd>
           </>
         )}
         {remarkKinds.map(({ letter, word }) => (

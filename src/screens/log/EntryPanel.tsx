@@ -127,7 +127,8 @@ export function EntryPanel({ entry, context, lapNumber, said }: EntryPanelProps)
               field.current?.focus();
             });
           }}
-          hasSectors={(context.sectors ?? 0) > 1}
+          sectors={context.sectors}
+          lapNumber={lapNumber}
         />
       ) : (
         <EntryHelp sectors={context.sectors} />

@@ -10,8 +10,10 @@ interface PadProps {
   readonly onAdd: () => void;
   /** The driver wants to write words: give them the device's keyboard. */
   readonly onNote: () => void;
-  /** Sectors are typed with spaces between them. */
-  readonly hasSectors: boolean;
+  /** Number of the layout's sectors, which are typed with spaces between them. */
+  readonly sectors: number | undefined;
+  /** Number of the next lap: for each the pad stands on its first page. */
+  readonly lapNumber: number;
 }
 
 const often: readonly RemarkKind[] = ["off", "spin", "cut", "traffic"];
@@ -22,8 +24,11 @@ const digits = ["1", "2", "3", "4", "5", "6", "7", "8", "9"];
 const keepFocus = (event: PointerEvent) => event.preventDefault();
 
 /** Keys for the thumb, in place of the phone's keyboard. */
-export function Pad({ text, onText, onAdd, onNote, hasSectors }: PadProps) {
-  const [isMore, setMore] = useState(false);
+export function Pad({ text, onText, onAdd, onNote, sectors, lapNumber }: PadProps) {
+  const [moreOf, setMoreOf] = useState<number>();
+  const isMore = moreOf === lapNumber;
+  // Where nothing is known of sectors, the first ones can still be typed.
+  const isSpaceShown = sectors === undefined ? isMore : sectors > 1;
   const present = remarksIn(text);
   const remark = (kind: RemarkKind) => (
     <button
@@ -57,11 +62,11 @@ export function Pad({ text, onText, onAdd, onNote, hasSectors }: PadProps) {
           type="button"
           className={styles["remark"]}
           aria-pressed={isMore}
-          onClick={() => setMore(!isMore)}
+          onClick={() => setMoreOf(isMore ? undefined : lapNumber)}
         >
           more
         </button>
-        {hasSectors && (
+        {isSpaceShown && (
           <button type="button" className={styles["remark"]} onClick={() => onText(`${text} `)}>
             space
           </button>

@@ -1,7 +1,7 @@
 import { useMemo } from "react";
 import { addLaps } from "#db";
 import { formatLapTime, type Run, remarkInWords } from "#domain";
-import { type EntryContext, parsePaste } from "#entry";
+import { type EntryContext, parsePaste, sourceOf } from "#entry";
 import { useLogbook, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
@@ -30,7 +30,7 @@ export function PastePreview({ text, context, run, onLeave, onDiscard }: PastePr
   const add = async () => {
     const laps = read.map(({ entry }) => ({
       id: book.newId(),
-      lap: { ...entry.lap, source: "typed" as const },
+      lap: { ...entry.lap, source: sourceOf(entry, context.displayDecimals) },
     }));
     if (await write((to) => addLaps(to, { runId: run.id, laps }), { isUndoOffered: true })) onDiscard();
   };

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from "react";
 import { addLap, type NewLap } from "#db";
 import type { Id, Run } from "#domain";
-import { type EntryContext, type EntryReading, parseEntry } from "#entry";
+import { type EntryContext, type EntryReading, parseEntry, sourceOf } from "#entry";
 import { useDraft, useLogbook, useWrite } from "#live";
 
 /** A line on its way into the book, or one that did not get there. What it was read as is what is stored. */
@@ -116,8 +116,7 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
       return setStanding({ kind: "asking", why });
     }
     if (standing.kind === "asking" && Math.abs(at - askedAt.current) < separateMs) return;
-    const isVague = (reading.lap.decimals ?? 3) < context.displayDecimals;
-    const lap: NewLap = { ...reading.lap, source: isVague ? "memory" : "typed" };
+    const lap: NewLap = { ...reading.lap, source: sourceOf(reading, context.displayDecimals) };
     const line: Line = { id: book.newId(), runId: run.id, text, lap };
     lastAdded.current = { text, at };
     setStanding({ kind: "typing" });

@@ -93,6 +93,22 @@ describe("the entry line", () => {
     expect(entry().queryByText(/^Lap 3 stored/)).not.toBeInTheDocument();
   });
 
+  it("takes sectors on a layout that nothing is known of, and from then on knows how many there are", async () => {
+    const { user } = await renderLog((book) => openWith(book, []));
+    const field = await entryField();
+    await user.type(field, "17.1 20.42 17.9{Enter}");
+    expect(entry().getByRole("alert")).toHaveTextContent("Read as 3 sectors of one lap, 55.42 together.");
+    await pauseToRead();
+    await user.keyboard("{Enter}");
+    expect(await lap(1)).toHaveTextContent("55.4");
+    expect(lapRows(1)[0]).not.toContain("from memory");
+    await waitFor(async () => {
+      await user.clear(field);
+      await user.type(field, "17.1 20.42");
+      expect(entry().getByText(/^This layout has 3 sectors, and 2 times are typed/)).toBeVisible();
+    });
+  });
+
   it("keeps a half-typed line over a reload", async () => {
     const { user, reload } = await threeLaps();
     await user.type(await entryField(), "1:24.9 / wide a");

@@ -36,6 +36,14 @@ describe("starting a session", () => {
     expect(await screen.findByText("Brake earlier for corner 5")).toBeVisible();
   });
 
+  it("belongs to the day it is pressed on, though the form has stood open since the day before", async () => {
+    const { user, clock } = await renderLog(twoCombos);
+    expect(await car()).toHaveValue("GT trainer");
+    clock.pass(24 * 3_600_000);
+    await user.click(start());
+    expect(await screen.findByText(/Thursday 26 November/)).toBeVisible();
+  });
+
   it("takes a name that differs in case, accents or spaces for the old one", async () => {
     const { user } = await renderLog(twoCombos);
     await user.clear(await car());

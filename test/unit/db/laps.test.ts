@@ -5,6 +5,7 @@ import {
   addLap,
   addLaps,
   addRun,
+  combosWithNames,
   deleteLap,
   editLap,
   moveLaps,
@@ -187,4 +188,19 @@ test("a session cannot be split at its first run", async () => {
   await expect(splitSession(book, { sessionId, fromRunId: runId })).rejects.toMatchObject({
     code: "invalid",
   });
+});
+
+test("the first lap with sectors says how many the layout has, and taking it back takes that back", async () => {
+  const { book, runId } = await anOpenSession();
+  const sectorsOf = async () => (await combosWithNames(book))[0]?.layout.sectors;
+  const inTwo = aLap(58_520, { sectors: [27_100, 31_420] });
+  const first = await addLap(book, { runId, id: book.newId(), lap: inTwo });
+  expect(await sectorsOf()).toBe(2);
+  const inThree = aLap(58_520, { sectors: [27_100, 20_000, 11_420] });
+  await addLap(book, { runId, id: book.newId(), lap: inThree });
+  expect(await sectorsOf()).toBe(2);
+  await undoChange(book, first);
+  expect(await sectorsOf()).toBeUndefined();
+  await addLaps(book, { runId, laps: [{ id: book.newId(), lap: inThree }] });
+  expect(await sectorsOf()).toBe(3);
 });

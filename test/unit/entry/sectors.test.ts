@@ -41,21 +41,21 @@ describe("sectors", () => {
     });
   });
 
+  it("are said with all decimals that were typed where their sum is wrong", () => {
+    expect(read("1:00.000 31.42 24.9", {})).toMatchObject({
+      problem: {
+        wrong: "The sectors add up to 56.32, 3.680 s less than 1:00.000.",
+        right: expect.stringContaining("then it is 56.32."),
+      },
+    });
+  });
+
   it("are refused in a number the layout does not have", () => {
     expect(read("27.1 31.42")).toMatchObject({
       problem: { wrong: "This layout has 3 sectors, and 2 times are typed." },
     });
     expect(read("1:33.4 27.1 31.4 24.9 10.0").ok).toBe(false);
     expect(read("27.1 31.42 24.9", { sectors: 1 }).ok).toBe(false);
-  });
-
-  it("need the lap time before them where the number of sectors is not known", () => {
-    expect(read("1:23.42 27.1 31.42 24.9", {}).ok).toBe(true);
-    expect(read("58.52 27.1 31.42", { usualMs: 58_000 }).ok).toBe(true);
-    expect(read("27.1 31.42 24.9", {}).ok).toBe(false);
-    expect(read("27.1 31.42", {})).toMatchObject({
-      problem: { wrong: expect.stringMatching(/laps or sectors/) },
-    });
   });
 
   it("are not separated by commas", () => {
