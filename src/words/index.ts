@@ -42,11 +42,20 @@ export {
 } from "./practice.ts";
 export { progressBy100Laps, progressReading, progressTitle } from "./progress.ts";
 export { type KnownAtSetting, questionTarget } from "./questionTarget.ts";
+export { type RunFigure, sayRunFigures } from "./runFigures.ts";
 export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInRun } from "./runLines.ts";
 export { sayRun } from "./runSays.ts";
 export { sayScatter } from "./scatter.ts";
 export { sectorsReading, sectorsTitle } from "./sectors.ts";
 export { sayShareBefore } from "./sharesCompared.ts";
+export { suggestionParts } from "./suggestedTargets.ts";
+export {
+  sayMilestones,
+  sayNoForecast,
+  sayTargetChance,
+  sayTargetDates,
+  sayTargetRests,
+} from "./targetOutlook.ts";
 export { sayProgress, sayTarget, sayTargetValue, targetFigure } from "./targets.ts";
 export { thirdsReading, thirdsTitle } from "./thirds.ts";
 export { sayMissing, sayTooFew } from "./tooFew.ts";

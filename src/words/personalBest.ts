@@ -1,8 +1,7 @@
 import { sayDate } from "#domain";
 import type { DatedBest } from "#stats";
-import { thousandths } from "./amount.ts";
 import { counted } from "./counted.ts";
-import { sayLapTime } from "./lapTime.ts";
+import { sayApart, sayLapTime } from "./lapTime.ts";
 
 /**
  * The PB and since when it stands.
@@ -14,8 +13,7 @@ export function personalBestTitle(bests: readonly DatedBest[]): string {
   if (first === undefined || last === undefined) return "No PB yet";
   const pb = `PB ${sayLapTime(last.ms, last.decimals)} since ${sayDate(last.date)}`;
   if (bests.length === 1) return pb;
-  const about = first.decimals < 3 || last.decimals < 3 ? "about " : "";
-  return `${pb}, ${about}${thousandths.say(first.ms - last.ms)} under the first`;
+  return `${pb}, ${sayApart(first, last)} under the first`;
 }
 
 /** How the PB came down, and what a best lap does not say. */

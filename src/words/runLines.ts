@@ -1,4 +1,4 @@
-import { type Figure, formatLapTime } from "#domain";
+import { type Figure, formatDelta, formatLapTime } from "#domain";
 import type { AgainstRun, AgainstTarget, PointedAt, PointedAtFor, RunFigures, RunTrend } from "#stats";
 import { hundredths, thousandths } from "./amount.ts";
 import { clearChangeFromRun } from "./clearChangeFromRun.ts";
@@ -28,11 +28,11 @@ export function sayAgainstRun(against: Figure<AgainstRun>): string {
 /** Laps that reached the target, and how far best and usual lap are from it. */
 export function sayAgainstTarget(against: Figure<AgainstTarget>): string {
   if (!against.known) return sayTooFew(against.reason);
-  const { targetMs, best, usual, reached, laps } = against.value;
+  const { targetMs, best, bestDecimals, usual, reached, laps } = against.value;
   const share =
     laps === 0 ? "" : `${reached} of ${counted(laps, "lap")} at ${formatLapTime(targetMs)} or under; `;
   const usually = usual === undefined ? "" : `, usual ${saySigned(usual, hundredths)}`;
-  return asSentence(`${share}best ${saySigned(best, thousandths)}${usually}`);
+  return asSentence(`${share}best ${formatDelta(best, bestDecimals)} s${usually}`);
 }
 
 /** Own mistakes of a run or session, laps without a time among them. */

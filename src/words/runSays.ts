@@ -1,9 +1,10 @@
-import { formatLapTime, latestMs } from "#domain";
+import { formatLapTime } from "#domain";
 import { LEAST_FOR_SPREAD, type RunFinding, type RunReport } from "#stats";
 import { thousandths } from "./amount.ts";
 import { clearChangeFromRun } from "./clearChangeFromRun.ts";
 import { asSentence, counted } from "./counted.ts";
 import { sayLapTime } from "./lapTime.ts";
+import { sayLeast } from "./runFigures.ts";
 import { scatterInWords } from "./scatter.ts";
 import { pace, sayClear } from "./shift.ts";
 import { sayTooFew } from "./tooFew.ts";
@@ -50,9 +51,8 @@ function sentenceOf(finding: RunFinding, report: RunReport): string {
 type Finding<Kind extends RunFinding["kind"]> = Extract<RunFinding, { readonly kind: Kind }>;
 
 /** The gain that is sure whatever the digits that are not known. */
-function newBest({ ms, decimals, gain }: Finding<"new best">): string {
-  const least = -gain - (latestMs({ ms, decimals }) - ms);
-  const under = `${decimals < 3 ? "at least " : ""}${thousandths.say(least)}`;
+function newBest({ ms, decimals, pbMs, pbDecimals }: Finding<"new best">): string {
+  const under = sayLeast({ ms, decimals }, { ms: pbMs, decimals: pbDecimals });
   return `${sayLapTime(ms, decimals)} is a new PB, ${under} under the old one.`;
 }
 

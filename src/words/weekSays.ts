@@ -1,8 +1,7 @@
 import { addDays, type CalendarDate, type Id, isoWeek, sayDate } from "#domain";
 import type { WeekStatement } from "#stats";
-import { thousandths } from "./amount.ts";
 import { asSentence, counted } from "./counted.ts";
-import { sayLapTime } from "./lapTime.ts";
+import { sayApart, sayLapTime } from "./lapTime.ts";
 import type { NextRun } from "./nextRun.ts";
 import { progressReading, progressTitle } from "./progress.ts";
 import { sayTargetValue, targetFigure } from "./targets.ts";
@@ -54,9 +53,8 @@ export function weekFinding({ targets, main, lines }: WeekStatement): WeekFindin
   if (trend.known && trend.value.finding !== "no clear change") return overWeeks;
   const { best, bestBefore } = lines.find((line) => line.comboId === comboId) ?? {};
   if (best === undefined || bestBefore === undefined || best.lapId === bestBefore.lapId) return overWeeks;
-  const about = best.decimals < 3 || bestBefore.decimals < 3 ? "about " : "";
   return {
-    title: `PB down by ${about}${thousandths.say(bestBefore.ms - best.ms)} to ${sayLapTime(best.ms, best.decimals)}`,
+    title: `PB down by ${sayApart(bestBefore, best)} to ${sayLapTime(best.ms, best.decimals)}`,
     reading: `One lap shows what is possible, not the usual. Over twelve weeks: ${overWeeks.title}.`,
     comboId,
   };

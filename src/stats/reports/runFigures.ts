@@ -30,8 +30,9 @@ export interface AgainstRun {
 /** A run against the target of the day, ms; a gain is negative. */
 export interface AgainstTarget {
   readonly targetMs: number;
-  /** Best lap less the target. */
+  /** Best lap less the target, and to how many decimals the lap is known. */
   readonly best: number;
+  readonly bestDecimals: number;
   /** Usual lap less the target; absent where no usual lap is known. */
   readonly usual: number | undefined;
   /** Laps at the target or under it, of `laps`. */
@@ -42,6 +43,8 @@ export interface AgainstTarget {
 /** A run against the personal best before it. */
 export interface AgainstBest {
   readonly pbMs: number;
+  /** Known decimals of its seconds, 0 to 3. */
+  readonly pbDecimals: number;
   /** Best of the run less the personal best, ms. */
   readonly ms: number;
   /** Faster, whatever the digits that are not known. */
@@ -69,6 +72,9 @@ export interface RunFigures {
   readonly best: Figure<KnownTime>;
   /** Median, ms; for a summary run what the driver called usual. */
   readonly usual: Figure<number>;
+  /** Known decimals of it; whether it is what the driver called usual, and no median. */
+  readonly usualDecimals: number;
+  readonly isUsualGiven: boolean;
   readonly scatter: Figure<Consistency>;
   readonly trend: Figure<RunTrend>;
   /** Own mistakes, laps without a time among them. */

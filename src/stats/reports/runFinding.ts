@@ -5,7 +5,13 @@ export type RunFinding =
   | { readonly kind: "guest" }
   | { readonly kind: "no times"; readonly driven: number }
   | { readonly kind: "first best"; readonly ms: number; readonly decimals: number }
-  | { readonly kind: "new best"; readonly ms: number; readonly decimals: number; readonly gain: number }
+  | {
+      readonly kind: "new best";
+      readonly ms: number;
+      readonly decimals: number;
+      readonly pbMs: number;
+      readonly pbDecimals: number;
+    }
   | {
       readonly kind: "level with best";
       readonly ms: number;
@@ -67,7 +73,8 @@ function aboutBest({ best, againstBest }: RunFigures): RunFinding | undefined {
   if (!best.known) return undefined;
   const { ms, decimals } = best.value;
   if (!againstBest.known) return { kind: "first best", ms, decimals };
-  return againstBest.value.isNew ? { kind: "new best", ms, decimals, gain: againstBest.value.ms } : undefined;
+  const { isNew, pbMs, pbDecimals } = againstBest.value;
+  return isNew ? { kind: "new best", ms, decimals, pbMs, pbDecimals } : undefined;
 }
 
 function aboutLevel({ best, againstBest }: RunFigures): RunFinding | undefined {

@@ -50,6 +50,8 @@ export function runReport({ run, runsBefore, pb, targetMs, preferences }: RunRep
     laps: times.length,
     best,
     usual,
+    usualDecimals: run.summary?.usualMs === undefined ? 3 : (run.summary.usualDecimals ?? 3),
+    isUsualGiven: run.summary?.usualMs !== undefined,
     scatter: figures.consistency,
     trend: runTrend(
       counted.map((placed) => ({ number: placed.index + 1, ms: placed.lap.ms as number })),
@@ -135,6 +137,7 @@ function againstTarget(
   return known({
     targetMs,
     best: best.value.ms - targetMs,
+    bestDecimals: best.value.decimals,
     usual: usual.known ? Math.round(usual.value) - targetMs : undefined,
     reached: laps.filter(({ lap, mayBeBest }) => mayBeBest && (lap.ms as number) <= targetMs).length,
     laps: laps.length,
@@ -147,6 +150,7 @@ function againstBest(best: Figure<KnownTime>, pb: RunReportInput["pb"]): Figure<
   const isNew = latestMs(best.value) < pb.ms;
   return known({
     pbMs: pb.ms,
+    pbDecimals: pb.decimals ?? 3,
     ms: best.value.ms - pb.ms,
     isNew,
     isLevel: !isNew && best.value.ms <= latestMs(pb),

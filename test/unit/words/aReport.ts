@@ -17,6 +17,8 @@ export function aReport(finding: RunFinding, fields: Partial<RunReport> = {}): R
     laps: 8,
     best: known({ ms: 83_704, decimals: 3, lapId: "lap" }),
     usual: known(84_100),
+    usualDecimals: 3,
+    isUsualGiven: false,
     scatter: unknown("needs 5 pace laps, has 3"),
     trend: unknown("needs 6 pace laps, has 3"),
     mistakes: 0,

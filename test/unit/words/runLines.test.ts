@@ -103,12 +103,15 @@ describe("a run's figures", () => {
     ));
 
   it("tells laps at the target and how far the others are", () => {
-    const against = { targetMs: 84_000, best: -212, usual: 340.5, reached: 3, laps: 8 };
+    const against = { targetMs: 84_000, best: -212, bestDecimals: 3, usual: 340.5, reached: 3, laps: 8 };
     expect(sayAgainstTarget(known(against))).toBe(
       "3 of 8 laps at 1:24.000 or under; best −0.212 s, usual +0.34 s",
     );
     expect(sayAgainstTarget(known({ ...against, usual: undefined, reached: 0, laps: 0, best: 0 }))).toBe(
       "Best ±0.000 s",
+    );
+    expect(sayAgainstTarget(known({ ...against, best: 200, bestDecimals: 1, usual: undefined }))).toBe(
+      "3 of 8 laps at 1:24.000 or under; best +0.2 s",
     );
     expect(sayAgainstTarget(unknown("no target for this session"))).toBe("No target for this session");
   });

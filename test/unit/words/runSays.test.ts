@@ -16,12 +16,16 @@ describe("what a run says", () => {
     [{ kind: "first best", ms: 83_704, decimals: 3 }, "1:23.704 is your first PB here."],
     [{ kind: "first best", ms: 83_700, decimals: 1 }, "About 1:23.7 is your first PB here."],
     [
-      { kind: "new best", ms: 83_704, decimals: 3, gain: -313 },
+      { kind: "new best", ms: 83_704, decimals: 3, pbMs: 84_017, pbDecimals: 3 },
       "1:23.704 is a new PB, 0.313 s under the old one.",
     ],
     [
-      { kind: "new best", ms: 83_700, decimals: 1, gain: -313 },
-      "About 1:23.7 is a new PB, at least 0.214 s under the old one.",
+      { kind: "new best", ms: 83_700, decimals: 1, pbMs: 84_013, pbDecimals: 3 },
+      "About 1:23.7 is a new PB, at least 0.2 s under the old one.",
+    ],
+    [
+      { kind: "new best", ms: 83_650, decimals: 3, pbMs: 83_700, pbDecimals: 1 },
+      "1:23.650 is a new PB, just under the old one.",
     ],
     [
       { kind: "level with best", ms: 83_400, decimals: 1, pbMs: 83_456 },
@@ -134,11 +138,11 @@ describe("a new PB", () => {
         (whole, decimals, margin) => {
           const unit = 10 ** (3 - decimals);
           const ms = Math.floor(whole / unit) * unit;
-          const gain = -(margin + unit - 1);
-          const sentence = said({ kind: "new best", ms, decimals, gain });
+          const pbMs = ms + margin + unit - 1;
+          const sentence = said({ kind: "new best", ms, decimals, pbMs, pbDecimals: 3 });
           expectWellFormed(sentence);
           const under = /([\d.]+) s under/.exec(sentence)?.[1];
-          expect(Math.round(Number(under) * 1000)).toBe(margin);
+          expect(Math.round(Number(under ?? 0) * 1000)).toBe(Math.floor(margin / unit) * unit);
         },
       ),
       { seed: 7 },

@@ -69,7 +69,7 @@ describe("the personal best", () => {
 
   it("is about as much where digits are not known", () => {
     expect(personalBestTitle([step(84_900, "2026-08-03", 1), step(83_704, "2026-10-14")])).toContain(
-      ", about 1.196 s under the first",
+      ", about 1.2 s under the first",
     );
     expect(personalBestTitle([step(84_900, "2026-08-03", 1)])).toBe("PB about 1:24.9 since Mon 3 Aug 2026");
     expect(personalBestTitle([])).toBe("No PB yet");

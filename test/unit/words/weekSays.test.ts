@@ -68,7 +68,7 @@ describe("the week in words", () => {
           [5, tenths],
         ]),
       )?.title,
-    ).toBe("PB down by about 0.500 s to about 1:25.3");
+    ).toBe("PB down by about 0.5 s to about 1:25.3");
   });
 
   it("says what to do about the largest loss, and without an account what would make one", () => {

@@ -35,6 +35,8 @@ describe("figures of a run", () => {
     expect(report({ run: aRun(1, [], { summary }) })).toMatchObject({
       best: { known: true, value: { ms: 84_100, decimals: 1, lapId: undefined } },
       usual: { known: true, value: 84_900 },
+      usualDecimals: 1,
+      isUsualGiven: true,
       scatter: { known: false, reason: "needs 5 pace laps, has 0" },
       mistakes: 2,
       counts: { driven: 12, notWritten: 12 },
@@ -86,7 +88,7 @@ describe("against target and personal best", () => {
   it("counts the laps at the target", () => {
     expect(report({ run: aRun(1, even(5)), targetMs: 84_010 }).againstTarget).toEqual({
       known: true,
-      value: { targetMs: 84_010, best: -10, usual: 10, reached: 2, laps: 5 },
+      value: { targetMs: 84_010, best: -10, bestDecimals: 3, usual: 10, reached: 2, laps: 5 },
     });
   });
 
@@ -109,7 +111,8 @@ describe("the one thing a run says", () => {
       kind: "new best",
       ms: 83_800,
       decimals: 3,
-      gain: -100,
+      pbMs: 83_900,
+      pbDecimals: 3,
     }));
   it("a first best", () => expect(kindOf({ run: aRun(1, even(5)) })).toBe("first best"));
   it("many mistakes", () =>

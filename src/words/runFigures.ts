@@ -1,0 +1,69 @@
+import { differenceShown, formatDelta, formatLapTime, formatSeconds, latestMs } from "#domain";
+import type { AgainstBest, KnownTime, RunReport } from "#stats";
+import { percents } from "./amount.ts";
+import { counted } from "./counted.ts";
+
+/** A figure as it stands in a row of them. */
+export interface RunFigure {
+  readonly label: string;
+  readonly value: string;
+  readonly detail: string | undefined;
+}
+
+const none = "—";
+
+/** The three numbers of a run: best, usual and scatter, each with what it rests on or why there is none. */
+export function sayRunFigures(report: RunReport): readonly RunFigure[] {
+  return [bestOf(report), usualOf(report), scatterOf(report)];
+}
+
+function bestOf({ best, againstBest }: RunReport): RunFigure {
+  if (!best.known) return { label: "best", value: none, detail: best.reason };
+  const { ms, decimals } = best.value;
+  const detail = againstBest.known ? sayToBest(best.value, againstBest.value) : undefined;
+  return { label: "best", value: formatLapTime(ms, decimals), detail };
+}
+
+function usualOf({ usual, usualDecimals, isUsualGiven, laps }: RunReport): RunFigure {
+  if (!usual.known) return { label: "usual", value: none, detail: usual.reason };
+  const detail = isUsualGiven ? "as you gave it" : `median of ${counted(laps, "lap")}`;
+  return { label: "usual", value: formatLapTime(usual.value, usualDecimals), detail };
+}
+
+function scatterOf({ scatter, counts }: RunReport): RunFigure {
+  if (scatter.known) {
+    const { scatterMs, percent } = scatter.value;
+    const detail = `${percents.say(percent)}, lap to lap`;
+    return { label: "scatter", value: `± ${formatSeconds(scatterMs, 2)}`, detail };
+  }
+  const isUnwritten = counts.driven > 0 && counts.notWritten === counts.driven;
+  return { label: "scatter", value: none, detail: isUnwritten ? "no laps written down" : scatter.reason };
+}
+
+/**
+ * The best of a run beside the personal best before it, with no more decimals than both are known to.
+ * @example "0.312 s off PB"
+ * @example "at least 0.3 s under PB"
+ */
+export function sayToBest(best: KnownTime, { pbMs, pbDecimals, isNew, isLevel }: AgainstBest): string {
+  if (isLevel)
+    return best.decimals < 3 || pbDecimals < 3 ? "level with PB, as far as its digits tell" : "level with PB";
+  if (isNew) return `${sayLeast(best, { ms: pbMs, decimals: pbDecimals })} under PB`;
+  const { ms, decimals } = differenceShown({ ms: pbMs, decimals: pbDecimals }, best);
+  return `${decimals < 3 ? "about " : ""}${formatDelta(ms, decimals).slice(1)} s off PB`;
+}
+
+/**
+ * How far a time surely lies under another, whatever the digits that are not known; rounded towards zero.
+ * @example "0.313 s", "at least 0.2 s", "just"
+ */
+export function sayLeast(
+  best: Pick<KnownTime, "ms" | "decimals">,
+  old: Pick<KnownTime, "ms" | "decimals">,
+): string {
+  const decimals = Math.min(best.decimals, old.decimals);
+  const unit = 10 ** (3 - decimals);
+  const least = Math.floor((old.ms - latestMs(best)) / unit) * unit;
+  if (least <= 0) return "just";
+  return `${decimals < 3 ? "at least " : ""}${formatSeconds(least, decimals)}`;
+}
