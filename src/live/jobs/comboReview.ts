@@ -10,6 +10,7 @@ import type { CalendarDate, Id } from "#domain";
 import { type ComboReview, comboReview } from "#stats";
 import { freshDigests } from "./freshDigests.ts";
 import type { Job } from "./job.ts";
+import { newestOf } from "./newestOf.ts";
 
 export interface ComboReviewDetails {
   readonly comboId: Id;
@@ -42,6 +43,3 @@ async function besideTheLaps(book: ReadOnlyLogbook, comboId: Id) {
   ]);
   return { pages, targets, references, chosen };
 }
-
-const newestOf = (rows: readonly { readonly updatedAt: number }[]) =>
-  `${rows.length}:${Math.max(0, ...rows.map(({ updatedAt }) => updatedAt))}`;

@@ -1,11 +1,14 @@
 import type { ReadOnlyLogbook } from "#db";
-import type { ComboLine, ComboReview } from "#stats";
+import type { Figure } from "#domain";
+import type { ComboLine, ComboReview, SuggestedTargets, TargetOutlook } from "#stats";
 import { type AcrossCombosDetails, acrossCombosJob } from "./acrossCombos.ts";
 import { type ComboReviewDetails, comboReviewJob } from "./comboReview.ts";
 import { freshenJob } from "./freshen.ts";
 import type { Job } from "./job.ts";
 import { type SearchDetails, type SearchResult, searchJob } from "./search.ts";
 import { type Statement, type StatementDetails, statementJob } from "./statement.ts";
+import { type SuggestedTargetsDetails, suggestedTargetsJob } from "./suggestedTargets.ts";
+import { type TargetOutlookDetails, targetOutlookJob } from "./targetOutlook.ts";
 
 /** What each job is asked with and gives. */
 interface Jobs {
@@ -14,6 +17,14 @@ interface Jobs {
   readonly freshen: { readonly details: null; readonly result: number };
   readonly search: { readonly details: SearchDetails; readonly result: SearchResult };
   readonly statement: { readonly details: StatementDetails; readonly result: Statement };
+  readonly suggestedTargets: {
+    readonly details: SuggestedTargetsDetails;
+    readonly result: Figure<SuggestedTargets>;
+  };
+  readonly targetOutlook: {
+    readonly details: TargetOutlookDetails;
+    readonly result: Figure<TargetOutlook>;
+  };
 }
 
 export type JobName = keyof Jobs;
@@ -26,6 +37,8 @@ const jobs: { readonly [J in JobName]: Job<JobArguments<J>, JobResult<J>> } = {
   freshen: freshenJob,
   search: searchJob,
   statement: statementJob,
+  suggestedTargets: suggestedTargetsJob,
+  targetOutlook: targetOutlookJob,
 };
 
 /** Works out the figures of a job, here. */

@@ -3,6 +3,7 @@ import type { Preferences } from "#domain";
 import type { WeekCombo } from "#stats";
 import { digestMaker } from "../digestMaker.ts";
 import { grouped } from "./grouped.ts";
+import { newestOf } from "./newestOf.ts";
 
 /** Every combo with a session, with all that its figures rest on, and the driver's choices. */
 export interface WholeBook {
@@ -52,6 +53,3 @@ async function besideTheLaps(book: ReadOnlyLogbook) {
   ]);
   return { pages: pageRows, targets: targetRows, references: referenceRows, preferences: chosen };
 }
-
-const newestOf = (rows: readonly { readonly updatedAt: number }[]) =>
-  `${rows.length}:${Math.max(0, ...rows.map(({ updatedAt }) => updatedAt))}`;

@@ -1,0 +1,23 @@
+import { markOfCombo, pagesOfCombo, preferences, type ReadOnlyLogbook } from "#db";
+import type { Id } from "#domain";
+import type { SessionDigest } from "#stats";
+import { freshDigests } from "./freshDigests.ts";
+import { newestOf } from "./newestOf.ts";
+
+/** Figures of the sessions of a combo whose times compare with those of today, oldest first. */
+export async function presentPage(book: ReadOnlyLogbook, comboId: Id): Promise<SessionDigest[]> {
+  const [pages, chosen] = await Promise.all([pagesOfCombo(book, comboId), preferences(book)]);
+  const pageFrom = pages.at(-1)?.from ?? Number.NEGATIVE_INFINITY;
+  const digests = await freshDigests(book, comboId, chosen);
+  return digests.filter(({ startedAt }) => startedAt >= pageFrom);
+}
+
+/** Another text whenever anything changes that `presentPage` reads. */
+export async function markOfPresentPage(book: ReadOnlyLogbook, { comboId }: { readonly comboId: Id }) {
+  const [laps, pages, chosen] = await Promise.all([
+    markOfCombo(book, comboId),
+    pagesOfCombo(book, comboId),
+    preferences(book),
+  ]);
+  return [laps, newestOf(pages), newestOf([chosen])].join(" ");
+}

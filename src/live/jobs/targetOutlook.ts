@@ -1,0 +1,18 @@
+import type { CalendarDate, Figure, Id } from "#domain";
+import { type OutlookInput, type TargetOutlook, targetOutlook } from "#stats";
+import type { Job } from "./job.ts";
+import { markOfPresentPage, presentPage } from "./presentPage.ts";
+
+export interface TargetOutlookDetails {
+  readonly comboId: Id;
+  readonly kind: OutlookInput["kind"];
+  readonly value: number;
+  readonly by: CalendarDate | undefined;
+  readonly today: CalendarDate;
+}
+
+/** Whether and when one target is likely to be reached. */
+export const targetOutlookJob: Job<TargetOutlookDetails, Figure<TargetOutlook>> = {
+  mark: markOfPresentPage,
+  run: async (book, details) => targetOutlook({ ...details, page: await presentPage(book, details.comboId) }),
+};

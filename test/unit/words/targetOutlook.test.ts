@@ -1,0 +1,134 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { formatLapTime } from "#domain";
+import type { SuggestedTargets } from "#stats";
+import {
+  sayMilestones,
+  sayNoForecast,
+  sayTargetChance,
+  sayTargetDates,
+  sayTargetRests,
+  suggestionParts,
+} from "#words";
+import { expectWellFormed } from "./wellFormed.ts";
+
+const by = "2026-12-13";
+const chances = fc.double({ min: 0, max: 1, noNaN: true });
+
+describe("the chance of a target by its date", () => {
+  it.each([
+    [
+      0,
+      "Almost surely not by Sun 13 Dec 2026: reached in fewer than 1 of 20 futures, missed in more than 19.",
+    ],
+    [0.1, "Unlikely by Sun 13 Dec 2026: reached in 2 of 20 futures, missed in 18."],
+    [0.35, "Less likely than not by Sun 13 Dec 2026: reached in 7 of 20 futures, missed in 13."],
+    [0.5, "About as likely as not by Sun 13 Dec 2026: reached in 10 of 20 futures, missed in 10."],
+    [0.7, "More likely than not by Sun 13 Dec 2026: reached in 14 of 20 futures, missed in 6."],
+    [0.95, "Likely by Sun 13 Dec 2026: reached in 19 of 20 futures, missed in 1."],
+    [1, "Almost surely by Sun 13 Dec 2026: reached in more than 19 of 20 futures, missed in fewer than 1."],
+  ])("%d", (chance, sentence) => expect(sayTargetChance(chance, by)).toBe(sentence));
+
+  it("is never a word alone, and never a certainty", () =>
+    fc.assert(
+      fc.property(chances, (chance) => {
+        const sentence = sayTargetChance(chance, by);
+        expectWellFormed(sentence);
+        expect(sentence).toMatch(/: reached in .*\d of 20 futures, missed in .*\d\.$/);
+        expect(sentence).not.toMatch(/\b(0|20) of 20|missed in (0|20)\.|[Cc]ertain|[Ii]mpossible/);
+        const isExtreme = chance * 20 < 0.5 || chance * 20 >= 19.5;
+        expect(/surely/.test(sentence)).toBe(isExtreme);
+        expect(/surely/.test(sentence)).toBe(/fewer than 1|more than 19/.test(sentence));
+      }),
+      { seed: 21 },
+    ));
+
+  it("has a word that only rises with the chance", () => {
+    const order = ["Almost surely not", "Unlikely", "Less", "About", "More", "Likely", "Almost surely by"];
+    const rank = (chance: number) => {
+      const sentence = sayTargetChance(chance, by);
+      return order.findIndex((word) => sentence.startsWith(word));
+    };
+    fc.assert(
+      fc.property(chances, chances, (a, b) => {
+        expect(rank(Math.min(a, b))).toBeGreaterThanOrEqual(0);
+        expect(rank(Math.min(a, b))).toBeLessThanOrEqual(rank(Math.max(a, b)));
+      }),
+      { seed: 22 },
+    );
+  });
+});
+
+describe("the rest of a target's outlook", () => {
+  it("tells the likely days as futures", () =>
+    expect(sayTargetDates({ expected: { low: "2026-11-29", mid: "2027-01-10", high: undefined } })).toBe(
+      "2 of 20 futures reach it by Sun 29 Nov 2026, 10 by Sun 10 Jan 2027, fewer than 18 within a year.",
+    ));
+
+  it("tells the steps without the target itself", () => {
+    const steps = (...milestones: number[]) => sayMilestones({ milestones });
+    expect(steps(83_600, 83_500, 83_400, 83_300)).toBe("Steps on the way: 1:23.600, 1:23.500 and 1:23.400.");
+    expect(steps(83_400, 83_300)).toBe("A step on the way: 1:23.400.");
+    expect(steps(83_300)).toBeUndefined();
+    expect(steps()).toBeUndefined();
+  });
+
+  it("tells what it rests on, and that few sessions are mostly assumption", () => {
+    const rate = { sessionsAWeek: 11 / 6, lapsASession: 20.6, sessions: 11 };
+    const rests = { byDate: { chance: 0.5, sessions: 6 }, rate, sessions: 22, isMostlyAssumption: false };
+    expect(sayTargetRests(rests)).toBe(
+      "From 22 sessions, and 6 more by then: 1.8 a week of 21 timed laps, as in the last six weeks.",
+    );
+    expect(sayTargetRests({ ...rests, byDate: undefined, sessions: 3, isMostlyAssumption: true })).toBe(
+      "Mostly assumption: fewer than 4 sessions. From 3 sessions, and 1.8 more a week of 21 timed laps, as in the last six weeks.",
+    );
+  });
+
+  it("tells exactly what is missing", () =>
+    expect(sayNoForecast("needs 3 sessions with 5 pace laps for a forecast, has 2")).toBe(
+      "Not enough sessions with 5 pace laps for a forecast yet: 2 of 3.",
+    ));
+});
+
+describe("targets worth setting", () => {
+  const say = (suggested: Pick<SuggestedTargets, "fair" | "stretch">, kind: "best" | "median" = "best") =>
+    suggestionParts(suggested, kind)
+      .map((part) => (typeof part === "string" ? part : formatLapTime(part.ms, 2)))
+      .join(" ");
+  const fair = { ms: 83_900, chance: 0.5 };
+  const stretch = { ms: 83_640, chance: 0.2 };
+
+  it.each([
+    [
+      { fair, stretch },
+      "A fair target by that date: 1:23.90 (reached in 10 of 20 futures); a stretch: 1:23.64 (4 of 20).",
+    ],
+    [{ fair, stretch: fair }, "A fair target by that date: 1:23.90 (reached in 10 of 20 futures)."],
+    [
+      { fair: undefined, stretch },
+      "At most 10 of 20 futures bring a faster best lap by that date than you have driven. A stretch: 1:23.64 (reached in 4 of 20 futures).",
+    ],
+    [
+      { fair: undefined, stretch: undefined },
+      "At most 4 of 20 futures bring a faster best lap by that date than you have driven.",
+    ],
+  ])("%o", (suggested, sentence) => expect(say(suggested)).toBe(sentence));
+
+  it("each time stands beside its own chance", () =>
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 4000, max: 20_000 }),
+        fc.integer({ min: 0, max: 90 }),
+        fc.constantFrom("best", "median"),
+        (hundredths, closer, kind) => {
+          const [near, far] = [hundredths * 10, (hundredths - closer) * 10];
+          const suggested = { fair: { ms: near, chance: 0.49 }, stretch: { ms: far, chance: 0.21 } };
+          const sentence = say(suggested, kind);
+          expectWellFormed(sentence);
+          const times = suggestionParts(suggested, kind).filter((part) => typeof part !== "string");
+          expect(sentence.match(/\d+ of 20/g)).toHaveLength(times.length);
+        },
+      ),
+      { seed: 23 },
+    ));
+});
