@@ -1,9 +1,10 @@
-import { formatLapTime } from "#domain";
+import { type CalendarDate, formatLapTime, isCalendarDate } from "#domain";
 import type { DrivenCombo } from "#live";
 import { Choice } from "#ui/Choice.tsx";
 import { Field } from "#ui/Field.tsx";
 import { Select } from "#ui/Select.tsx";
 import { sayLapTime } from "#words";
+import { Suggestions } from "./Suggestions.tsx";
 import styles from "./TargetForm.module.css";
 import type { DatedTime } from "./targetFigures.ts";
 import type { ReadTarget, TargetProblems, TypedTarget } from "./typedTarget.ts";
@@ -18,6 +19,7 @@ interface TargetFieldsProps {
   readonly now: DatedTime | undefined;
   /** Those to choose from; empty where the combo stands. */
   readonly combos: readonly DrivenCombo[];
+  readonly today: CalendarDate;
 }
 
 const kinds = [
@@ -26,7 +28,8 @@ const kinds = [
 ] as const;
 
 /** What a target is made of. */
-export function TargetFields({ typed, set, read, problems, now, combos }: TargetFieldsProps) {
+export function TargetFields({ typed, set, read, problems, now, combos, today }: TargetFieldsProps) {
+  const { by } = typed;
   const isUnlike = read !== undefined && formatLapTime(read.value) !== typed.value.trim();
   return (
     <>
@@ -66,11 +69,12 @@ export function TargetFields({ typed, set, read, problems, now, combos }: Target
           label="By"
           type="date"
           size="between"
-          value={typed.by}
+          value={by}
           onChange={(by) => set({ by })}
           problem={problems.by}
         />
       </div>
+      {isCalendarDate(by) && by >= today && <Suggestions typed={{ ...typed, by }} set={set} today={today} />}
       <Field
         label="One thing to do for it, if you like"
         size="between"

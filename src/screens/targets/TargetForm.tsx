@@ -106,6 +106,7 @@ export function TargetForm(props: TargetFormProps) {
             problems={refusals > 0 ? read.problems : {}}
             now={now}
             combos={target === undefined ? combos : []}
+            today={today}
           />
           <LiveRegion message={questions.join(" ")} />
           {questions.length > 0 && (

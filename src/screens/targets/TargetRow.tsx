@@ -6,6 +6,7 @@ import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
 import { ProgressBar } from "#ui/ProgressBar.tsx";
 import { sayLapTime, sayProgress, sayTarget, sayTargetValue, targetFigure } from "#words";
+import { Outlook } from "./Outlook.tsx";
 import { TargetForm } from "./TargetForm.tsx";
 import styles from "./TargetRow.module.css";
 import { isMeasured } from "./targetFigures.ts";
@@ -69,6 +70,9 @@ export function TargetRow({ target, combo, state, preferences, today, onGone }: 
         <p className={styles["figures"]}>Working out how far it has come</p>
       ) : (
         <Progress target={target} state={state} />
+      )}
+      {state?.standing.kind === "open" && isMeasured(kind) && !isArchived && (
+        <Outlook target={target} kind={kind} today={today} />
       )}
       {process !== undefined && (
         <p>

@@ -1,0 +1,40 @@
+import type { CalendarDate, Target } from "#domain";
+import { useFigures } from "#live";
+import type { TargetOutlook } from "#stats";
+import { sayMilestones, sayNoForecast, sayTargetChance, sayTargetDates, sayTargetRests } from "#words";
+import { FutureDots } from "./FutureDots.tsx";
+import styles from "./Outlook.module.css";
+import type { MeasuredKind } from "./targetFigures.ts";
+
+interface OutlookProps {
+  readonly target: Target;
+  readonly kind: MeasuredKind;
+  readonly today: CalendarDate;
+}
+
+/** Whether and when an open target is likely to be reached, or what is missing to say so. */
+export function Outlook({ target, kind, today }: OutlookProps) {
+  const { comboId, value, by } = target;
+  const { value: outlook } = useFigures("targetOutlook", { comboId, kind, value, by, today });
+  if (outlook === undefined) return <p className={styles["basis"]}>Working out the chance</p>;
+  if (!outlook.known) return <p className={styles["basis"]}>{sayNoForecast(outlook.reason)}</p>;
+  return <Found outlook={outlook.value} by={by} />;
+}
+
+function Found({ outlook, by }: { readonly outlook: TargetOutlook; readonly by: CalendarDate | undefined }) {
+  const { byDate } = outlook;
+  const steps = sayMilestones(outlook);
+  return (
+    <div className={styles["outlook"]}>
+      {byDate !== undefined && by !== undefined && (
+        <>
+          <p className={styles["chance"]}>{sayTargetChance(byDate.chance, by)}</p>
+          <FutureDots chance={byDate.chance} />
+        </>
+      )}
+      <p>{sayTargetDates(outlook)}</p>
+      {steps !== undefined && <p>{steps}</p>}
+      <p className={styles["basis"]}>{sayTargetRests(outlook)}</p>
+    </div>
+  );
+}
