@@ -7,7 +7,7 @@ import { liveRunsOf } from "./rowsOf.ts";
 import { runInWords } from "./runInWords.ts";
 import type { Fields } from "./stamp.ts";
 import { write } from "./write.ts";
-import { changeOf } from "./writer.ts";
+import { changeOf, type Writer } from "./writer.ts";
 
 /** The fields of a run that may be changed in place; moving has its own writes. */
 export type RunPatch = Patch<Omit<Fields<Run>, "sessionId" | "comboId" | "n" | "laps">>;
@@ -22,8 +22,8 @@ export interface NewRun {
 /** Adds the next run, with the settings of the run before; in an open session the run before ends now. */
 export function addRun(book: Logbook, run: NewRun): Promise<Change & { readonly runId: Id }> {
   return write(book, "Run not stored", async (writer) => {
-    const known = run.id === undefined ? undefined : await writer.find("runs", run.id);
-    if (known) return { what: "Run already stored", edits: [], runId: known.id };
+    const known = await storedAlready(writer, run);
+    if (known) return known;
     const session = await writer.get("sessions", run.sessionId);
     const before = (await liveRunsOf(writer, session.id)).at(-1);
     if (session.endedAt === undefined) await endRuns(writer, session.id, writer.now);
@@ -32,12 +32,37 @@ export function addRun(book: Logbook, run: NewRun): Promise<Change & { readonly 
   });
 }
 
-/** Adds a run written as a whole: laps driven, best, usual, number off. */
+async function storedAlready(writer: Writer, { id }: NewRun) {
+  const known = id === undefined ? undefined : await writer.find("runs", id);
+  return known && { what: "Run already stored", edits: [], runId: known.id };
+}
+
+/**
+ * Stores a run written as a whole: laps driven, best, usual, number off. It fills the open run that is named, else it
+ * is a run of its own. In an open session it has ended, and the next run begins, as after any other.
+ */
 export function addSummaryRun(
   book: Logbook,
-  { summary, ...run }: NewRun & { readonly summary: RunSummary },
+  { summary, fills, ...run }: NewRun & { readonly summary: RunSummary; readonly fills?: Id | undefined },
 ): Promise<Change & { readonly runId: Id }> {
-  return addRun(book, { ...run, settings: { ...run.settings, summary } });
+  return write(book, "Run not stored", async (writer) => {
+    const known = await storedAlready(writer, run);
+    if (known) return known;
+    const session = await writer.get("sessions", run.sessionId);
+    const isOpen = session.endedAt === undefined;
+    const before = (await liveRunsOf(writer, session.id)).at(-1);
+    if (isOpen) await endRuns(writer, session.id, writer.now);
+    const settings = { ...run.settings, summary, ...(isOpen && { endedAt: writer.now }) };
+    const stored =
+      fills === undefined
+        ? await addRunAfter(writer, session, before, settings, run.id)
+        : await writer.patch("runs", fills, { summary });
+    if (isOpen) await addRunAfter(writer, session, stored);
+    return {
+      ...changeOf(writer, `${await runInWords(writer, stored)} stored as a summary`),
+      runId: stored.id,
+    };
+  });
 }
 
 /** Changes named fields of a run; an optional field given as undefined is removed. */

@@ -80,9 +80,9 @@ export function SummaryDialog({ data, run, usualMs, onClose }: SummaryDialogProp
     const sessionId = data.session.id;
     const change = await write(
       (book) =>
-        run
-          ? editRun(book, { runId: run.id, patch: { summary, endedAt: run.endedAt ?? book.clock() } })
-          : addSummaryRun(book, { sessionId, summary, settings: { endedAt: book.clock() } }),
+        isStored
+          ? editRun(book, { runId: run.id, patch: { summary } })
+          : addSummaryRun(book, { sessionId, summary, fills: run?.id }),
       { isUndoOffered: true },
     );
     if (change === undefined) return;

@@ -196,4 +196,31 @@ describe("a summary run", () => {
     await user.type(again.getByLabelText("Best"), "1:24.75{Enter}");
     expect(await second.findByText("summary: 8 laps · best 1:24.75 · usual 1:25.6 · 1 off")).toBeVisible();
   });
+
+  it("leaves the entry line ready for the next run", async () => {
+    const { user } = await renderLog((book) => openWith(book, []));
+    await entryField();
+    await user.click(screen.getByRole("button", { name: "Summary run" }));
+    const dialog = within(await screen.findByRole("dialog", { name: "A run as a summary" }));
+    await user.type(dialog.getByLabelText("Laps driven"), "8");
+    await user.type(dialog.getByLabelText("Best"), "1:24.9{Enter}");
+    await waitFor(() => expect(heading(2)).toHaveTextContent("pace, full effort"));
+    expect(runBlock(1).getByText("summary: 8 laps · best 1:24.9")).toBeVisible();
+    expect(screen.queryByRole("button", { name: "Begin a run" })).not.toBeInTheDocument();
+    await user.type(await entryField(), "1:25.000{Enter}");
+    await waitFor(() => expect(lapRows(2)).toHaveLength(1));
+  });
+
+  it("is taken back as a whole", async () => {
+    const { user } = await renderLog((book) => openWith(book, []));
+    await entryField();
+    await user.click(screen.getByRole("button", { name: "Summary run" }));
+    const dialog = within(await screen.findByRole("dialog", { name: "A run as a summary" }));
+    await user.type(dialog.getByLabelText("Laps driven"), "8{Enter}");
+    await waitFor(() => expect(heading(2)).toBeVisible());
+    await user.click(undo());
+    await waitFor(() => expect(screen.queryByRole("region", { name: "Run 2" })).not.toBeInTheDocument());
+    expect(runBlock(1).getByText("no laps yet")).toBeVisible();
+    expect(await entryField()).toBeVisible();
+  });
 });
