@@ -1,0 +1,37 @@
+import { type RefObject, useEffect, useRef } from "react";
+import { useAddress } from "#state/address.ts";
+import { useNotices } from "#state/notices.ts";
+
+const fields = "form input, form select, form textarea";
+
+/**
+ * What was done is no longer news once the driver has gone on: to another place, to filling in a form, or to a field
+ * that the notices lie over. The entry line is no form; the next stored lap takes them away.
+ */
+export function useGoneOn(notices: RefObject<HTMLElement | null>): void {
+  const goOn = useNotices((list) => list.goOn);
+  const address = useAddress();
+  const here = address.place === "review" ? `review ${address.part ?? "one"}` : address.place;
+  const before = useRef(here);
+  useEffect(() => {
+    if (before.current !== here) goOn();
+    before.current = here;
+  }, [here, goOn]);
+  useEffect(() => {
+    const onField = ({ type, target }: Event) => {
+      if (!(target instanceof Element && target.matches(fields))) return;
+      if (type === "input" || (notices.current !== null && overlap(notices.current, target))) goOn();
+    };
+    document.addEventListener("focusin", onField);
+    document.addEventListener("input", onField);
+    return () => {
+      document.removeEventListener("focusin", onField);
+      document.removeEventListener("input", onField);
+    };
+  }, [goOn, notices]);
+}
+
+function overlap(one: Element, other: Element): boolean {
+  const [a, b] = [one.getBoundingClientRect(), other.getBoundingClientRect()];
+  return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+}

@@ -1,0 +1,29 @@
+import { entryField, expect, goTo, lapTime, logLaps, open, startSession, test } from "../support/journeys.ts";
+
+test.describe("on a phone", () => {
+  test.use({ viewport: { width: 390, height: 844 }, hasTouch: true });
+
+  test("what was just said lies over no place of the open menu, and is gone in the next place", async ({
+    page,
+  }) => {
+    await open(page);
+    await page.getByRole("button", { name: "Load the demo logbook" }).click();
+    const said = page.getByText("is open. Your other logbooks are on Data.").locator("visible=true").last();
+    await expect(said).toBeVisible();
+    await goTo(page, "Rig");
+    await expect(page.getByRole("button", { name: "Close" })).toHaveCount(0);
+  });
+});
+
+test("after Undo of a deleted lap the focus is at work again", async ({ page }) => {
+  await open(page);
+  await startSession(page, "club hatch", "Marlow Fen");
+  await logLaps(page, ["1:25.118", "1:25.902"]);
+  await lapTime(page, 1).click();
+  await page.getByRole("button", { name: /^Delete/ }).click();
+  const undo = page.getByRole("button", { name: "Undo" });
+  await undo.focus();
+  await page.keyboard.press("Enter");
+  await expect(lapTime(page, 2)).toBeVisible();
+  await expect(entryField(page)).toBeFocused();
+});
