@@ -63,7 +63,11 @@ function placeAll({ sessions, pbSteps, curve = [] }: ProgressData) {
     placed,
     placeOf,
     sessions: placed.map(({ session }) => session),
-    steps: pbSteps.map(({ date, ms, sessionId }) => ({ x: placeOf(sessionId, date), ms })),
+    steps: pbSteps.map(({ date, ms, decimals, sessionId }) => ({
+      x: placeOf(sessionId, date),
+      ms,
+      decimals,
+    })),
     curve: curve.map((point) => ({ ...point, x: placeOf(point.sessionId, point.date) })),
   };
 }
@@ -90,7 +94,7 @@ function ProgressPlane({ drawn, targets, room, walk }: ProgressPlaneProps) {
     ...targets.map(({ ms }) => ms),
     ...curve.flatMap(({ ms, nineInTen = [] }) => [ms, ...nineInTen]),
   ].filter((ms) => ms !== undefined);
-  const yAxis = timeTicks(times);
+  const yAxis = timeTicks(withAir(times));
   const days = [...placed, ...steps, ...curve].map(({ x }) => x);
   const until = Math.max(...[...placed, ...steps].map(({ x }) => x));
   const left =
@@ -125,4 +129,12 @@ function ProgressPlane({ drawn, targets, room, walk }: ProgressPlaneProps) {
       <PointerLayer walk={walk} />
     </Plane>
   );
+}
+
+/** A little more than the values span, so that none of them, a PB least of all, is drawn on the axis itself. */
+function withAir(times: readonly number[]): readonly number[] {
+  if (times.length === 0) return times;
+  const [low, high] = [Math.min(...times), Math.max(...times)];
+  const air = Math.max(1, (high - low) * 0.02);
+  return [low - air, high + air];
 }

@@ -15,6 +15,7 @@ export interface PlacedCurve {
 export interface PlacedStep {
   readonly x: number;
   readonly ms: number;
+  readonly decimals?: number | undefined;
 }
 
 /** The two bands of the forecast, drawn under everything else. */

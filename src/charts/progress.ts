@@ -20,6 +20,8 @@ export interface ProgressSession {
 export interface BestStep {
   readonly date: CalendarDate;
   readonly ms: number;
+  /** Known decimals of its seconds; absent means all three. */
+  readonly decimals?: number | undefined;
   /** The session it fell in, so that the step stands at that session's place. */
   readonly sessionId?: string | undefined;
   /** The day it was driven, where the line begins later. */

@@ -1,4 +1,4 @@
-import { formatLapTime } from "#domain";
+import { sayLapTime } from "#words";
 import type { LineEnd } from "./EndLabels.tsx";
 import type { KeyItem } from "./layKey.ts";
 import type { PlacedCurve, PlacedStep } from "./ProgressLines.tsx";
@@ -26,7 +26,7 @@ export function progressEnds({
   const end = curve.at(-1);
   return [
     ...targets.map(({ ms, label }): LineEnd => ({ x: right, y: ms, lines: [label], ink: "ink" })),
-    ...(pb === undefined ? [] : [{ x: until, y: pb.ms, lines: [sayPb(pb.ms)], ink: "accent" } as const]),
+    ...(pb === undefined ? [] : [{ x: until, y: pb.ms, lines: [sayPb(pb)], ink: "accent" } as const]),
     ...(end === undefined ? [] : [{ x: end.x, y: end.ms, lines: sayBands(end), ink: "accent" } as const]),
   ];
 }
@@ -37,8 +37,8 @@ function sayBands(end: PlacedCurve): readonly string[] {
   return ["inner band: half", "of the sessions;", "outer: 9 in 10"];
 }
 
-function sayPb(ms: number): string {
-  return `PB ${formatLapTime(ms)}`;
+function sayPb({ ms, decimals }: PlacedStep): string {
+  return `PB ${sayLapTime(ms, decimals ?? 3)}`;
 }
 
 /** What the marks mean; with the lines too where their ends have no room for words. */
@@ -55,7 +55,7 @@ export function progressKey(
   if (!withLines) return marks;
   const pb = steps.at(-1);
   const lines: (KeyItem | undefined)[] = [
-    pb && { mark: "solid", text: sayPb(pb.ms) },
+    pb && { mark: "solid", text: sayPb(pb) },
     ...targets.map(({ label }): KeyItem => ({ mark: "long", text: label })),
     curve.length > 1 ? { mark: "short", text: "practice curve" } : undefined,
     curve.some((point) => point.half) ? { mark: "halfBand", text: "half of the sessions" } : undefined,

@@ -1,4 +1,5 @@
 import { type CalendarDate, formatLapTime, sayDay } from "#domain";
+import { sayLapTime } from "#words";
 import type { CurvePoint, ProgressData, ProgressSession } from "./progress.ts";
 import type { WalkPoint, WalkSeries } from "./useWalk.ts";
 
@@ -18,10 +19,10 @@ export function progressWalk(
     { name: "Sessions", points: data.sessions.flatMap((one) => atSession(one, one.median ?? one.best)) },
     {
       name: "Personal bests",
-      points: data.pbSteps.map(({ date, ms, sessionId, since }) => ({
+      points: data.pbSteps.map(({ date, ms, decimals = 3, sessionId, since }) => ({
         x: placeOf(sessionId, date),
         y: ms,
-        text: `${sayDay(date)}: personal best ${formatLapTime(ms)}${since === undefined ? "" : `, driven ${sayDay(since)}`}`,
+        text: `${sayDay(date)}: personal best ${sayLapTime(ms, decimals)}${since === undefined ? "" : `, driven ${sayDay(since)}`}`,
         ...(sessionId === undefined ? {} : { id: sessionId }),
       })),
     },

@@ -7,6 +7,7 @@ import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
 import { type Row, RuledTable } from "#ui/RuledTable.tsx";
+import { sayLapTime } from "#words";
 import styles from "./SessionList.module.css";
 
 const step = 30;
@@ -56,8 +57,7 @@ export function SessionList({ review }: { readonly review: ComboReview }) {
 }
 
 function rowOf(point: SessionPoint, session: Session | undefined, best: DatedBest | undefined): Row {
-  const { sessionId, date, laps, median, best: bestPace, isPresentPage } = point;
-  const time = (ms: number | undefined) => (ms === undefined ? "—" : formatLapTime(ms));
+  const { sessionId, date, laps, median, bestClean, isPresentPage } = point;
   return {
     id: sessionId,
     soft: !isPresentPage,
@@ -71,15 +71,15 @@ function rowOf(point: SessionPoint, session: Session | undefined, best: DatedBes
         />
       ),
       laps,
-      usual: time(median),
-      best: time(bestPace),
+      usual: median === undefined ? "—" : formatLapTime(median),
+      best: bestClean === undefined ? "—" : sayLapTime(bestClean.ms, bestClean.decimals),
     },
   };
 }
 
 function wordsOf(session: Session | undefined, best: DatedBest | undefined, isPresentPage: boolean): string {
   const focus = session === undefined || session.focus === "free" ? undefined : `focus: ${session.focus}`;
-  const pb = best && `PB ${formatLapTime(best.ms, best.decimals)}`;
+  const pb = best && `PB ${sayLapTime(best.ms, best.decimals)}`;
   return [focus, pb, isPresentPage ? undefined : "older page"].filter(Boolean).join(" · ");
 }
 

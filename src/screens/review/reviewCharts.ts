@@ -70,8 +70,10 @@ function bestSteps({ points, bests }: ComboReview, { from = "", to = "9999-12-31
   const within = bests.filter(({ date }) => date >= from && date <= to);
   const steps = within
     .filter(({ sessionId }, index) => within[index + 1]?.sessionId !== sessionId)
-    .map(({ date, ms, sessionId }) => ({ date, ms, sessionId }));
-  return held === undefined ? steps : [{ date: first.date, ms: held.ms, since: held.date }, ...steps];
+    .map(({ date, ms, decimals, sessionId }) => ({ date, ms, decimals, sessionId }));
+  return held === undefined
+    ? steps
+    : [{ date: first.date, ms: held.ms, decimals: held.decimals, since: held.date }, ...steps];
 }
 
 function targetLine({ kind, value }: Target): ProgressTarget[] {

@@ -114,6 +114,7 @@ function pointOf(digest: SessionDigest, isPresentPage: boolean): SessionPoint {
     lowerQuartile,
     upperQuartile,
     best,
+    bestClean: digest.bestClean,
     bestOfTen,
     consistency: consistency.known
       ? {

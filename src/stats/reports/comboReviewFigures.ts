@@ -26,6 +26,8 @@ export interface SessionPoint {
   readonly upperQuartile: number | undefined;
   /** Best pace lap. */
   readonly best: number | undefined;
+  /** Fastest clean lap, whatever the run; that of a summary too. */
+  readonly bestClean: Pick<BestCandidate, "ms" | "decimals"> | undefined;
   readonly bestOfTen: number | undefined;
   /** Scatter in percent of the median, with its interval. */
   readonly consistency: { readonly percent: number; readonly low: number; readonly high: number } | undefined;

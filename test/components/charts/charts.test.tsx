@@ -47,6 +47,22 @@ describe("ProgressChart", () => {
     expect(drawn).toEqual(expect.arrayContaining(["target 1:22.950", "PB 1:23.200", "new page", "1:24.0"]));
   });
 
+  it("names a PB to the digits it is known to", () => {
+    const drawn = drawnWords(drawProgress({ pbSteps: [{ date: "2026-10-13", ms: 83_200, decimals: 1 }] }));
+    expect(drawn).toContain("PB about 1:23.2");
+  });
+
+  it("draws no line on the axis itself, not even a PB at a round time", () => {
+    const box = drawProgress({ pbSteps: [{ date: "2026-10-13", ms: 83_000, sessionId: "s3" }], targets: [] });
+    const bottom = Math.max(
+      ...[...box.querySelectorAll("svg text")]
+        .filter((one) => /^1:2\d/.test(one.textContent ?? ""))
+        .map((one) => Number(one.getAttribute("y"))),
+    );
+    const pb = /^M[\d.]+ ([\d.]+)/.exec(box.querySelector("path[class*=best]")?.getAttribute("d") ?? "");
+    expect(bottom - Number(pb?.[1])).toBeGreaterThan(4);
+  });
+
   it("draws slower upward", () => {
     const box = drawProgress();
     const heightOf = (text: string) =>

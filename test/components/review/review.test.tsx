@@ -139,6 +139,15 @@ describe("Review", () => {
     expect(screen.queryByRole("button", { name: /more of/ })).not.toBeInTheDocument();
   });
 
+  it("calls the same lap best and PB, whatever run it was driven in, to the digits it is known to", async () => {
+    const faster = { date: "2026-11-24", kind: "drill", decimals: 1, laps: [84_600, 84_200] } as const;
+    await renderAt("#/review", review, filled([{ date: "2026-11-20", laps: lapsAbout(85_000) }, faster]));
+    const table = await screen.findByRole("table", { name: "Sessions, newest first" });
+    expect(within(table).getByRole("row", { name: /^Tue 24 Nov/ })).toHaveTextContent(
+      "Tue 24 Nov 2026PB about 1:24.22—about 1:24.2",
+    );
+  });
+
   it("the keyboard walks the chart and opens a session", async () => {
     const { user } = await renderAt("#/review", review, filled(weekly(6, 100)));
     (await screen.findByRole("figure", { name: /^Usual lap/ })).focus();
