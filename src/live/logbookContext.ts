@@ -1,7 +1,8 @@
 import { createContext, useContext, useSyncExternalStore } from "react";
 import type { LogbookStatus } from "#db";
-import { type Preferences, practiceDay } from "#domain";
+import { type CalendarDate, type Preferences, practiceDay } from "#domain";
 import type { Ask } from "./ask.ts";
+import { eachMinute } from "./eachMinute.ts";
 import type { Opened, Surroundings } from "./openAtStart.ts";
 import type { SendOut } from "./sendOut.ts";
 
@@ -29,8 +30,8 @@ export function useStatus(): LogbookStatus {
   return useSyncExternalStore(book.status.subscribe, book.status.get);
 }
 
-/** Today as a practice day, by the driver's own beginning of a day. */
-export function useToday(preferences: Pick<Preferences, "dayStartsAt">): string {
-  const { surroundings } = useLogbook();
-  return practiceDay(surroundings.clock(), surroundings.zone(), preferences.dayStartsAt);
+/** Today as a practice day, by the driver's own beginning of a day; looked at again every minute. */
+export function useToday({ dayStartsAt }: Pick<Preferences, "dayStartsAt">): CalendarDate {
+  const { clock, zone } = useLogbook().surroundings;
+  return useSyncExternalStore(eachMinute, () => practiceDay(clock(), zone(), dayStartsAt));
 }

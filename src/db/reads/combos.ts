@@ -1,4 +1,4 @@
-import type { Car, Combo, Id, Layout, Track } from "#domain";
+import type { CalendarDate, Car, Combo, Id, Layout, Track } from "#domain";
 import type { ReadOnlyLogbook } from "../logbook.ts";
 import { newestMark } from "../newestMark.ts";
 import { namingRows } from "./namingRows.ts";
@@ -52,6 +52,20 @@ export async function lastDriven(book: ReadOnlyLogbook, comboIds: readonly Id[])
       return at === undefined ? [] : [[id, at] as const];
     }),
   );
+}
+
+/**
+ * The day each combo was last driven on, as its newest session has it: where that was driven, not where this device is
+ * now. Reads keys, and one session for each combo.
+ */
+export async function daysDriven(book: ReadOnlyLogbook): Promise<Map<Id, CalendarDate>> {
+  const inOrder = () => book.digests.orderBy("[comboId+startedAt]");
+  const [keys, ids] = await Promise.all([inOrder().keys(), inOrder().primaryKeys()]);
+  const newest = new Map(
+    (keys as unknown as readonly (readonly [Id, number])[]).map(([comboId], index) => [comboId, ids[index]]),
+  );
+  const sessions = await book.tables.sessions.bulkGet([...newest.values()].filter((id) => id !== undefined));
+  return new Map(sessions.flatMap((session) => (session ? [[session.comboId, session.date] as const] : [])));
 }
 
 /**

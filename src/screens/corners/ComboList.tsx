@@ -1,6 +1,6 @@
-import type { ComboWithNames } from "#db";
-import { comboName, practiceDay, sayDate } from "#domain";
-import { useLogbook } from "#live";
+import { type ComboWithNames, daysDriven } from "#db";
+import { type CalendarDate, comboName, sayDate } from "#domain";
+import { useRows } from "#live";
 import { printAddress } from "#state/address.ts";
 import { Name } from "#ui/Name.tsx";
 import { Notice } from "#ui/Notice.tsx";
@@ -16,14 +16,14 @@ const columns: readonly Column[] = [
 
 interface ComboListProps {
   /** The one driven last first. */
-  readonly combos: readonly (ComboWithNames & { readonly drivenAt: number | undefined })[];
+  readonly combos: readonly ComboWithNames[];
   /** The address named a combo that is not there. */
   readonly isMissing: boolean;
 }
 
 /** The combos of the logbook, to pick one of. */
 export function ComboList({ combos, isMissing }: ComboListProps) {
-  const { surroundings } = useLogbook();
+  const days = useRows(daysDriven, []);
   if (combos.length === 0)
     return (
       <Part title="No combo yet">
@@ -52,10 +52,7 @@ export function ComboList({ combos, isMissing }: ComboListProps) {
                 <Name>{comboName(one)}</Name>
               </a>
             ),
-            driven:
-              one.drivenAt === undefined
-                ? "not yet"
-                : sayDate(practiceDay(one.drivenAt, surroundings.zone(), 4)),
+            driven: days && sayDay(days.get(one.combo.id)),
             known: one.layout.corners.length === 0 ? "none" : one.layout.corners.length,
           },
         }))}
@@ -63,3 +60,5 @@ export function ComboList({ combos, isMissing }: ComboListProps) {
     </div>
   );
 }
+
+const sayDay = (day: CalendarDate | undefined) => (day === undefined ? "not yet" : sayDate(day));

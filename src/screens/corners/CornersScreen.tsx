@@ -16,9 +16,7 @@ export function CornersScreen() {
       named.map(({ combo }) => combo.id),
     );
     const at = (id: string) => driven.get(id) ?? 0;
-    return named
-      .map((one) => ({ ...one, drivenAt: driven.get(one.combo.id) }))
-      .sort((a, b) => at(b.combo.id) - at(a.combo.id) || (a.combo.id < b.combo.id ? -1 : 1));
+    return named.sort((a, b) => at(b.combo.id) - at(a.combo.id) || (a.combo.id < b.combo.id ? -1 : 1));
   }, []);
   const chosen = combos?.find(({ combo }) => combo.id === comboId);
   return (

@@ -16,7 +16,8 @@ export function SessionDate({ data }: { readonly data: SessionData }) {
   const read = readDate(text);
   const problem = !read.ok
     ? read.problem
-    : read.date > today
+    : // Driven where it was tomorrow already, a session keeps its date wherever it is looked at.
+      read.date > today && read.date !== session.date
       ? { wrong: `${read.date} has not come yet`, right: `Write a date up to ${today}` }
       : undefined;
   const store = () => {
@@ -34,7 +35,7 @@ export function SessionDate({ data }: { readonly data: SessionData }) {
       label="Date"
       type="date"
       value={text}
-      max={today}
+      max={today > session.date ? today : session.date}
       onChange={setText}
       onBlur={store}
       problem={problem}

@@ -82,11 +82,13 @@ export function StartForm() {
     if (isBusy) return;
     setBusy(true);
     const zone = surroundings.zone();
-    const isEarlier = day?.ok === true && day.date !== today;
+    // The page may have stood open over the end of the day, or travelled.
+    const now = practiceDay(surroundings.clock(), zone, known.preferences.dayStartsAt);
+    const isEarlier = day?.ok === true && day.date !== now;
     const started = await write(async (book) => {
       const combo = pickedCombo(car, track, combos);
       const { comboId } = "id" in combo ? { comboId: combo.id } : await addCombo(book, combo);
-      const on = isEarlier ? day.date : today;
+      const on = isEarlier ? day.date : now;
       const rig = await rigInForce(book, on);
       return startSession(book, {
         comboId,

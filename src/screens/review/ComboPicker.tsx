@@ -1,6 +1,7 @@
 import { useRef, useState } from "react";
-import { practiceDay, sayDate } from "#domain";
-import { type DrivenCombo, useLogbook } from "#live";
+import { daysDriven } from "#db";
+import { sayDate } from "#domain";
+import { type DrivenCombo, useRows } from "#live";
 import { goTo, type Period, printAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { Combobox } from "#ui/Combobox.tsx";
@@ -11,29 +12,19 @@ interface ComboPickerProps {
   readonly combo: DrivenCombo;
   readonly combos: readonly DrivenCombo[];
   readonly period: Period;
-  readonly dayStartsAt: number;
 }
 
 const mostInAList = 6;
 
 /** The combo looked at, and the way to another one: a list, or where there are many a field to search in. */
-export function ComboPicker({ combo, combos, period, dayStartsAt }: ComboPickerProps) {
-  const { surroundings } = useLogbook();
+export function ComboPicker({ combo, combos, period }: ComboPickerProps) {
   const [isOpen, setOpen] = useState(false);
-  const [text, setText] = useState("");
   const opener = useRef<HTMLButtonElement>(null);
   const close = () => {
-    setText("");
     setOpen(false);
     opener.current?.focus();
   };
   const others = combos.filter(({ id }) => id !== combo.id);
-  // Chosen dates belong to one combo's history, a rolling period to any.
-  const kept: Period = period.kind === "dates" ? { kind: "12w" } : period;
-  const driven = ({ drivenAt }: DrivenCombo) =>
-    drivenAt === undefined
-      ? "not driven yet"
-      : `last driven ${sayDate(practiceDay(drivenAt, surroundings.zone(), dayStartsAt))}`;
   return (
     <div className={styles["picker"]}>
       <div className={styles["head"]}>
@@ -46,35 +37,55 @@ export function ComboPicker({ combo, combos, period, dayStartsAt }: ComboPickerP
           </Button>
         )}
       </div>
-      {isOpen && others.length <= mostInAList && (
-        <ul className={styles["list"]}>
-          {others.map((other) => (
-            <li key={other.id}>
-              <a
-                href={printAddress({ place: "review", comboId: other.id, period: kept })}
-                onClick={close}
-                className={styles["link"]}
-              >
-                <Name>{other.name}</Name>
-              </a>
-              <span className={styles["detail"]}>{driven(other)}</span>
-            </li>
-          ))}
-        </ul>
-      )}
-      {isOpen && others.length > mostInAList && (
-        <Combobox
-          label="Combo"
-          hint="Type a part of its name, or press Down for the list."
-          text={text}
-          onText={setText}
-          options={others.map((other) => ({ id: other.id, label: other.name, detail: driven(other) }))}
-          onPick={({ id }) => {
-            close();
-            goTo({ place: "review", comboId: id, period: kept });
-          }}
-        />
-      )}
+      {isOpen && <Others others={others} period={period} onPicked={close} />}
     </div>
+  );
+}
+
+interface OthersProps {
+  readonly others: readonly DrivenCombo[];
+  readonly period: Period;
+  readonly onPicked: () => void;
+}
+
+function Others({ others, period, onPicked }: OthersProps) {
+  const [text, setText] = useState("");
+  const days = useRows(daysDriven, []);
+  // Chosen dates belong to one combo's history, a rolling period to any.
+  const kept: Period = period.kind === "dates" ? { kind: "12w" } : period;
+  const driven = ({ id, drivenAt }: DrivenCombo) => {
+    const day = days?.get(id);
+    if (day !== undefined) return `last driven ${sayDate(day)}`;
+    return drivenAt === undefined ? "not driven yet" : "";
+  };
+  if (others.length <= mostInAList)
+    return (
+      <ul className={styles["list"]}>
+        {others.map((other) => (
+          <li key={other.id}>
+            <a
+              href={printAddress({ place: "review", comboId: other.id, period: kept })}
+              onClick={onPicked}
+              className={styles["link"]}
+            >
+              <Name>{other.name}</Name>
+            </a>
+            <span className={styles["detail"]}>{driven(other)}</span>
+          </li>
+        ))}
+      </ul>
+    );
+  return (
+    <Combobox
+      label="Combo"
+      hint="Type a part of its name, or press Down for the list."
+      text={text}
+      onText={setText}
+      options={others.map((other) => ({ id: other.id, label: other.name, detail: driven(other) }))}
+      onPick={({ id }) => {
+        onPicked();
+        goTo({ place: "review", comboId: id, period: kept });
+      }}
+    />
   );
 }

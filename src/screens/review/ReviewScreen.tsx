@@ -45,7 +45,7 @@ function ReviewOf({ combo, combos, period, preferences: chosen }: ReviewOfProps)
     <div className={styles["screen"]}>
       <ReviewNav here="one" />
       <div className={styles["head"]}>
-        <ComboPicker combo={combo} combos={combos} period={period} dayStartsAt={chosen.dayStartsAt} />
+        <ComboPicker combo={combo} combos={combos} period={period} />
         <PeriodPicker comboId={combo.id} period={period} today={today} />
       </div>
       <FaultBoundary key={combo.id} what="The review">

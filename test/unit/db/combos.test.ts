@@ -5,6 +5,7 @@ import {
   addCombo,
   combosWithNames,
   comboWithNames,
+  daysDriven,
   deletePage,
   dump,
   editCorner,
@@ -122,6 +123,17 @@ test("a page is turned for one combo or for all, and the page of an instant is f
   expect(await pagesOfCombo(book, other)).toEqual([]);
   await deletePage(book, pages[0]?.id ?? "");
   expect(await pagesOfCombo(book, comboId)).toEqual([]);
+});
+
+test("a combo was last driven on the day its newest session says, wherever that was", async () => {
+  const { book, comboId, clock } = await anOpenSession();
+  const { comboId: other } = await addCombo(book, { car: { name: "Club hatch 2" }, track: fen });
+  clock.pass(60_000);
+  await startSession(book, { comboId, date: "2026-03-11", zone: "Pacific/Kiritimati" });
+  expect([...(await daysDriven(book))]).toEqual([[comboId, "2026-03-11"]]);
+  clock.pass(60_000);
+  await startSession(book, { comboId: other, date: "2026-03-09", zone: "Pacific/Pago_Pago" });
+  expect((await daysDriven(book)).get(other)).toBe("2026-03-09");
 });
 
 test("two combos made one bring all that is theirs together, and undo parts them again", async () => {
