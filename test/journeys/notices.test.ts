@@ -1,4 +1,4 @@
-import { entryField, expect, goTo, lapTime, logLaps, open, startSession, test } from "../support/journeys.ts";
+import { entryField, expect, lapTime, logLaps, open, startSession, test } from "../support/journeys.ts";
 
 test.describe("on a phone", () => {
   test.use({ viewport: { width: 390, height: 844 }, hasTouch: true });
@@ -10,7 +10,9 @@ test.describe("on a phone", () => {
     await page.getByRole("button", { name: "Load the demo logbook" }).click();
     const said = page.getByText("is open. Your other logbooks are on Data.").locator("visible=true").last();
     await expect(said).toBeVisible();
-    await goTo(page, "Rig");
+    await page.getByRole("button", { name: "More" }).click();
+    await page.getByRole("link", { name: "Rig" }).click();
+    await expect(page.getByRole("heading", { level: 1, name: "Rig" })).toBeVisible();
     await expect(page.getByRole("button", { name: "Close" })).toHaveCount(0);
   });
 });
