@@ -18,7 +18,7 @@ export interface NextRun {
 /** What a suggestion looks at beside the run itself. */
 export interface NextRunContext {
   /** The session so far. */
-  readonly session: Pick<SessionReport, "account" | "workOn">;
+  readonly session: Pick<SessionReport, "account" | "workOn" | "target">;
   /** Corners named in the run's remarks of own mistakes, as often as they were named. */
   readonly cornersOfMistakes: readonly number[];
 }
@@ -41,6 +41,7 @@ export function suggestNextRun(report: RunReport, context: NextRunContext): Next
     paceRunNext(report) ??
     sameAgain(report) ??
     workOnLine(context.session, LAPS_OF_A_RUN) ??
+    nothingToMeasure(context) ??
     nothingLost(context)
   );
 }
@@ -103,6 +104,17 @@ function sameAgain({ laps }: RunReport): NextRun | undefined {
     reason: `Not enough laps to say: ${laps} of ${LEAST_FOR_SPREAD}.`,
     evidence: measured,
     check: `${LEAST_FOR_SPREAD} clean laps give a spread.`,
+  };
+}
+
+/** The account says why there is none; here stands what can be done about it. */
+function nothingToMeasure({ session: { target } }: NextRunContext): NextRun | undefined {
+  if (target !== undefined) return undefined;
+  return {
+    suggestion: `The same again, ${LAPS_OF_A_RUN} laps in a row.`,
+    reason: "The next session here will be measured against today's PB.",
+    evidence: measured,
+    check: "A target for today, or a reference lap, shows where the time goes already now.",
   };
 }
 

@@ -43,7 +43,9 @@ export function periodAccount(
   return { accounts, account: whole.known ? known(withLeftOut(whole.value, without)) : whole };
 }
 
-const nothingToMeasure = unknown("no target, reference lap or personal best to measure against");
+const nothingToMeasure = unknown(
+  "no target, no reference lap and no PB from before a session to measure it against",
+);
 
 function withLeftOut(account: TimeAccount, more: number): TimeAccount {
   return { ...account, sessionsLeftOut: account.sessionsLeftOut + more };

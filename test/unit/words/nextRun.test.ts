@@ -25,9 +25,11 @@ function anAccount(pace: number, repeatability: number, mistakes: number): Figur
   });
 }
 
+const nothingToMeasure = unknown("nothing to measure against");
+
 function next(
   fields: Partial<RunReport> = {},
-  account: Figure<TimeAccount> = unknown("no target, reference lap or personal best to measure against"),
+  account: Figure<TimeAccount> = nothingToMeasure,
   cornersOfMistakes: readonly number[] = [],
   sector?: number,
 ): NextRun {
@@ -35,7 +37,11 @@ function next(
   const workOn: SessionReport["workOn"] =
     account.known && line !== undefined ? { line, ms: account.value[line], sector } : undefined;
   const suggested = suggestNextRun(aReport(spread, fields), {
-    session: { account, workOn },
+    session: {
+      account,
+      workOn,
+      target: account === nothingToMeasure ? undefined : { ms: 83_900, from: "pb" },
+    },
     cornersOfMistakes,
   });
   for (const sentence of [
@@ -97,7 +103,8 @@ describe("the next run", () => {
   });
 
   it("says so when there is nothing to measure against, nothing lost, or a guest drove", () => {
-    expect(next().reason).toBe("No target, reference lap or personal best to measure against.");
+    expect(next().reason).toBe("The next session here will be measured against today's PB.");
+    expect(next({}, unknown("needs 5 pace laps, has 4")).reason).toBe("Not enough pace laps yet: 4 of 5.");
     expect(next({}, anAccount(-100, 0, 0)).suggestion).toBe("The same again, or set a faster target.");
     expect(next({ isGuest: true }).reason).toBe("Someone else drove this run.");
   });

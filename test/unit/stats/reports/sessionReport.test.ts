@@ -67,7 +67,7 @@ describe("session report", () => {
     const bare = sessionReport({ session: aSession(3), runs: [], preferences: choices });
     expect(bare.account).toEqual({
       known: false,
-      reason: "no target, reference lap or personal best to measure against",
+      reason: "no target, no reference lap and no PB from before this session to measure against",
     });
     expect(bare.workOn).toBeUndefined();
     expect(bare.cleanShare).toBeUndefined();
