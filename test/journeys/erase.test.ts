@@ -51,6 +51,7 @@ test("the driver sees everything erased, after a backup was offered and the word
   expect(backup.counts).toMatchObject({ sessions: 1, runs: 1 });
   await dialog.getByRole("button", { name: "Erase for good" }).click();
   await expect(dialog.getByRole("textbox")).toHaveAccessibleDescription(/Nothing was erased/);
+  await expect(dialog.getByRole("textbox")).toBeFocused();
   await dialog.getByRole("textbox").fill("erase everything");
   await dialog.getByRole("button", { name: "Erase for good" }).click();
   await expect(page.getByRole("heading", { name: "Everything is erased" })).toBeFocused();

@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useRef, useState } from "react";
 import type { ShelvedLogbook } from "#db";
 import { saveBackup, useLogbook } from "#live";
 import { useErasing } from "#state/erasing.ts";
@@ -21,10 +21,14 @@ export function EraseDialog({ logbooks, onClose }: EraseDialogProps) {
   const open = useLogbook();
   const [typed, setTyped] = useState("");
   const [isRefused, setRefused] = useState(false);
+  const field = useRef<HTMLInputElement>(null);
   const [saved, setSaved] = useState<readonly string[]>([]);
   const own = logbooks.filter(({ kind, openedOn }) => kind === "own" && openedOn.length > 0);
   const confirm = () => {
-    if (typed.trim().toLowerCase() !== word) return setRefused(true);
+    if (typed.trim().toLowerCase() !== word) {
+      setRefused(true);
+      return field.current?.focus();
+    }
     useErasing.setState({ isAsked: true });
   };
   const backUp = async (logbook: ShelvedLogbook) => {
@@ -60,6 +64,7 @@ export function EraseDialog({ logbooks, onClose }: EraseDialogProps) {
         ))}
       </div>
       <Field
+        ref={field}
         label={`Type “${word}” to confirm`}
         value={typed}
         onChange={(text) => {

@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useRef, useState } from "react";
 import type { ShelvedLogbook } from "#db";
 import { saveBackup, useLogbook, useRemoveLogbook } from "#live";
 import { useDevice } from "#state/device.ts";
@@ -17,10 +17,14 @@ export function RemoveDialog(props: { readonly logbook: ShelvedLogbook; readonly
   const sessions = useDevice(({ markers }) => markers[logbook.name]?.sessions ?? 0);
   const [typed, setTyped] = useState("");
   const [isRefused, setRefused] = useState(false);
+  const field = useRef<HTMLInputElement>(null);
   const [isSaved, setSaved] = useState(false);
   const hasRows = logbook.openedOn.length > 0;
   const confirm = () => {
-    if (typed.trim().toLowerCase() !== word) return setRefused(true);
+    if (typed.trim().toLowerCase() !== word) {
+      setRefused(true);
+      return field.current?.focus();
+    }
     onClose();
     void remove(logbook);
   };
@@ -52,6 +56,7 @@ export function RemoveDialog(props: { readonly logbook: ShelvedLogbook; readonly
         this browser. This cannot be undone; a backup can bring it back.
       </p>
       <Field
+        ref={field}
         label={`Type “${word}” to confirm`}
         value={typed}
         onChange={(text) => {

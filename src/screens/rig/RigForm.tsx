@@ -1,4 +1,4 @@
-import { Fragment, type ReactNode, useRef, useState } from "react";
+import { Fragment, type ReactNode, useEffect, useRef, useState } from "react";
 import type { Fields } from "#db";
 import type { RigSettings } from "#domain";
 import { Button } from "#ui/Button.tsx";
@@ -32,6 +32,7 @@ const cautionAfter: readonly string[] = ["wheel.gainPercent", "view.degrees"];
 export function RigForm({ title, texts, onText, old, compared, onStore, onCancel }: RigFormProps) {
   const form = useRef<HTMLFormElement>(null);
   const [isRefused, setRefused] = useState(false);
+  useEffect(() => form.current?.querySelector("input")?.focus(), []);
   const reading = readRig(texts, old);
   const problems = reading.ok || !isRefused ? {} : reading.problems;
   const count = reading.ok ? 0 : Object.keys(reading.problems).length;

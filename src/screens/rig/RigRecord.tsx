@@ -19,14 +19,20 @@ interface RigRecordProps {
   readonly today: CalendarDate;
   /** Begins a new record made from the one in force; absent while another form is open. */
   readonly onNew: (() => void) | undefined;
+  /** The form or the record that had the focus is gone. */
+  readonly onDone: () => void;
 }
 
 /** One record: what is known of the rig, when it holds, and the ways to put it right. */
-export function RigRecord({ placed, today, onNew }: RigRecordProps) {
+export function RigRecord({ placed, today, onNew, onDone }: RigRecordProps) {
   const { rig } = placed;
   const write = useWrite();
   const draft = useRigDraft(rig.id);
   const seen = useRef(rig);
+  const close = () => {
+    draft.forget();
+    onDone();
+  };
   if (draft.open)
     return (
       <RigForm
@@ -35,16 +41,17 @@ export function RigRecord({ placed, today, onNew }: RigRecordProps) {
         onText={draft.change}
         old={rig}
         compared={rig}
-        onCancel={draft.forget}
+        onCancel={close}
         onStore={async (patch) => {
           const edit = { id: rig.id, patch, expected: seen.current };
-          if (await write((book) => editRig(book, edit), { isUndoOffered: true })) draft.forget();
+          if (await write((book) => editRig(book, edit), { isUndoOffered: true })) close();
         }}
       />
     );
   const remove = async () => {
-    if (await write((book) => deleteRig(book, rig.id), { isUndoOffered: true }))
-      goTo({ place: "rig" }, "replace");
+    if (!(await write((book) => deleteRig(book, rig.id), { isUndoOffered: true }))) return;
+    goTo({ place: "rig" }, "replace");
+    onDone();
   };
   return (
     <Part title={<Name>{nameOf(rig)}</Name>} ruled aside={sayWhen(placed, today)}>

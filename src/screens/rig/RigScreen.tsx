@@ -1,4 +1,4 @@
-import { useEffect, useRef } from "react";
+import { useRef } from "react";
 import { addRig, preferences, rigs } from "#db";
 import type { Preferences, RigSettings } from "#domain";
 import { useRows, useToday, useWrite } from "#live";
@@ -17,21 +17,25 @@ import { useRigDraft } from "./useRigDraft.ts";
 /** Dated records of the rig: what is in force, what was before, and what changed between them. */
 export function RigScreen() {
   const rows = useRows(async (book) => ({ chosen: await preferences(book), records: await rigs(book) }), []);
+  const heading = useRef<HTMLHeadingElement>(null);
   return (
     <div className={styles["screen"]}>
-      <h1>Rig</h1>
-      {rows && <Records {...rows} />}
+      <h1 ref={heading} tabIndex={-1}>
+        Rig
+      </h1>
+      {rows && <Records {...rows} onDone={() => heading.current?.focus()} />}
     </div>
   );
 }
 
-function Records({
-  chosen,
-  records,
-}: {
+interface RecordsProps {
   readonly chosen: Preferences;
   readonly records: readonly RigSettings[];
-}) {
+  /** What had the focus is gone: work goes on at the top of the page. */
+  readonly onDone: () => void;
+}
+
+function Records({ chosen, records, onDone }: RecordsProps) {
   const address = useAddress();
   const today = useToday(chosen);
   const draft = useRigDraft("new");
@@ -42,7 +46,8 @@ function Records({
     wanted === undefined ? (inForce ?? placed.at(-1)) : placed.find(({ rig }) => rig.id === wanted);
   const begin = () => draft.begin(textsFrom(inForce?.rig ?? placed.at(-1)?.rig, today));
   if (!draft.isRead) return null;
-  if (draft.open) return <NewRecord draft={draft} compared={inForce?.rig ?? placed.at(-1)?.rig} />;
+  if (draft.open)
+    return <NewRecord draft={draft} compared={inForce?.rig ?? placed.at(-1)?.rig} onDone={onDone} />;
   if (records.length === 0) return <Introduction onBegin={begin} />;
   return (
     <>
@@ -51,7 +56,7 @@ function Records({
           <p>The record this address names is not in the logbook. The others are below.</p>
         </Notice>
       ) : (
-        <RigRecord key={shown.rig.id} placed={shown} today={today} onNew={begin} />
+        <RigRecord key={shown.rig.id} placed={shown} today={today} onNew={begin} onDone={onDone} />
       )}
       {inForce === undefined && <p>No record is in force today: the first one begins later.</p>}
       <RigTimeline records={placed} shown={shown?.rig.id} today={today} />
@@ -62,32 +67,33 @@ function Records({
 interface NewRecordProps {
   readonly draft: ReturnType<typeof useRigDraft>;
   readonly compared: RigSettings | undefined;
+  readonly onDone: () => void;
 }
 
-function NewRecord({ draft, compared }: NewRecordProps) {
+function NewRecord({ draft, compared, onDone }: NewRecordProps) {
   const write = useWrite();
-  const place = useRef<HTMLDivElement>(null);
-  useEffect(() => place.current?.querySelector("input")?.focus(), []);
   const { open } = draft;
   if (open === undefined) return null;
   return (
-    <div ref={place}>
-      <RigForm
-        title={compared === undefined ? "The first record" : "A new record"}
-        texts={open.texts}
-        onText={draft.change}
-        compared={compared}
-        onCancel={draft.forget}
-        onStore={async (fields) => {
-          const stored = await write((book) => addRig(book, { ...fields, id: open.id }), {
-            isUndoOffered: true,
-          });
-          if (stored === undefined) return;
-          draft.forget();
-          goTo({ place: "rig" }, "replace");
-        }}
-      />
-    </div>
+    <RigForm
+      title={compared === undefined ? "The first record" : "A new record"}
+      texts={open.texts}
+      onText={draft.change}
+      compared={compared}
+      onCancel={() => {
+        draft.forget();
+        onDone();
+      }}
+      onStore={async (fields) => {
+        const stored = await write((book) => addRig(book, { ...fields, id: open.id }), {
+          isUndoOffered: true,
+        });
+        if (stored === undefined) return;
+        draft.forget();
+        goTo({ place: "rig" }, "replace");
+        onDone();
+      }}
+    />
   );
 }
 

@@ -43,6 +43,7 @@ describe("the rig", () => {
     expect(await screen.findByText("In force today, since Wed 25 Nov 2026")).toBeVisible();
     expect(screen.getByText("59.8 cm")).toBeVisible();
     expect(screen.getByText("8 N·m")).toBeVisible();
+    expect(screen.getByRole("heading", { level: 1 })).toHaveFocus();
   });
 
   it("stores what is typed in the units of the logbook", async () => {
@@ -149,12 +150,15 @@ describe("records over time", () => {
     await user.click(await screen.findByRole("link", { name: "Tue 1 Sep 2026" }));
     expect(await screen.findByText("No longer in force: Tue 1 Sep 2026 to Tue 3 Nov 2026")).toBeVisible();
     await user.click(screen.getByRole("button", { name: "Put this record right" }));
+    expect(field("From")).toHaveFocus();
     await user.clear(field("Gain"));
     await user.type(field("Gain"), "64");
     await user.click(screen.getByRole("button", { name: "Store" }));
     expect(await screen.findByText("64 %")).toBeVisible();
+    expect(screen.getByRole("heading", { level: 1 })).toHaveFocus();
     await user.click(screen.getByRole("button", { name: "Delete" }));
     await waitFor(() => expect(screen.queryByRole("link", { name: "Tue 1 Sep 2026" })).toBeNull());
+    expect(screen.getByRole("heading", { level: 1 })).toHaveFocus();
     expect(await screen.findByText("In force today, since Tue 3 Nov 2026")).toBeVisible();
     await user.click(screen.getByRole("button", { name: "Undo" }));
     expect(await screen.findByRole("link", { name: "Tue 1 Sep 2026" })).toBeVisible();
