@@ -1,6 +1,7 @@
-import type { Figure } from "#domain";
+import { type Figure, unknown } from "#domain";
 import { bestOfK } from "../pace/bestOfK.ts";
 import { type Consistency, consistency, LEAST_FOR_SPREAD } from "../pace/consistency.ts";
+import { needs } from "../sample/needs.ts";
 import { summary } from "../sample/summary.ts";
 import type { PlacedLap } from "./sessionLaps.ts";
 
@@ -57,8 +58,16 @@ export function paceFigures(laps: readonly PlacedLap[]): PaceFigures {
     medianAbsoluteDeviation: exactEnough ? exact.medianAbsoluteDeviation : undefined,
     bestOfTen: bestOfK(maybeBests, BEST_OF),
     medianForTrend: enough ? summary(warm)?.median : undefined,
-    consistency: consistency(chains, CONFIDENCE),
+    consistency: spreadOf(chains, times.length),
   };
+}
+
+/** Where some pace laps are not exact, and with them there are too few, the reason says so. */
+function spreadOf(chains: readonly number[][], paceLaps: number): Figure<Consistency> {
+  const exact = chains.flat().length;
+  if (exact >= LEAST_FOR_SPREAD || exact === paceLaps) return consistency(chains, CONFIDENCE);
+  const rough = `${paceLaps - exact} from memory or with fewer decimals`;
+  return unknown(`${needs(LEAST_FOR_SPREAD, "exact pace lap", exact)}; ${rough}`);
 }
 
 function timesOf(laps: readonly PlacedLap[]): number[] {

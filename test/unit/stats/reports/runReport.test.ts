@@ -50,6 +50,15 @@ describe("figures of a run", () => {
     expect(found.trend).toEqual({ known: false, reason: "needs 6 pace laps, has 3" });
   });
 
+  it("enough pace laps and too few exact ones give a median, and the reason there is no scatter", () => {
+    const found = report({ run: aRun(1, [...even(4), { ms: 84_000, decimals: 1 }]) });
+    expect(found).toMatchObject({ laps: 5, usual: { known: true } });
+    expect(found.scatter).toEqual({
+      known: false,
+      reason: "needs 5 exact pace laps, has 4; 1 from memory or with fewer decimals",
+    });
+  });
+
   it("no laps give reasons only", () => {
     const found = report({ run: aRun(1, []) });
     for (const figure of [found.best, found.usual, found.scatter, found.trend, found.againstBest]) {
