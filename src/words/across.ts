@@ -1,7 +1,7 @@
 import type { Figure } from "#domain";
 import type { AcrossFigure, SessionTrend } from "#stats";
 import { hundredths, laps, per100Laps, percentPoints, percents, type Unit } from "./amount.ts";
-import { asSentence, counted } from "./counted.ts";
+import { asSentence, counted, lower } from "./counted.ts";
 import { sayBetween } from "./shift.ts";
 import { saySigned } from "./signed.ts";
 import { sayTooFew } from "./tooFew.ts";
@@ -138,8 +138,4 @@ function worseUp(figure: AcrossFigure, trend: SessionTrend): SessionTrend {
     finding: turned[finding],
     perWeek: { slope: -perWeek.slope, low: -perWeek.high, high: -perWeek.low },
   };
-}
-
-function lower(text: string): string {
-  return text.slice(0, 1).toLowerCase() + text.slice(1);
 }

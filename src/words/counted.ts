@@ -20,3 +20,8 @@ export function listed(parts: readonly string[]): string {
 export function asSentence(text: string): string {
   return text.slice(0, 1).toUpperCase() + text.slice(1);
 }
+
+/** The sentence as it stands after a colon. */
+export function lower(text: string): string {
+  return text.slice(0, 1).toLowerCase() + text.slice(1);
+}

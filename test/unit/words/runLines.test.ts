@@ -67,7 +67,9 @@ describe("a run's figures", () => {
     expect(sayTrendInRun(known({ msPerLap: 4.5, low: -12.25, high: 20.5, laps: 8 }))).toBe(
       "No clear drift in 8 laps: between 0.013 s faster and 0.021 s slower a lap",
     );
-    expect(sayTrendInRun(unknown("needs 6 pace laps, has 1"))).toBe("Not enough pace laps yet: 1 of 6");
+    expect(sayTrendInRun(unknown("needs 6 pace laps, has 1"))).toBe(
+      "Drift through the run: not enough pace laps yet: 1 of 6",
+    );
   });
 
   it("tells the change from the run before with what is ruled out", () => {
@@ -82,7 +84,7 @@ describe("a run's figures", () => {
       "Faster than run 1 by 0.24 s, surely more than 0.05 s",
     );
     expect(sayAgainstRun(unknown("needs 5 pace laps, has 2 in run 1"))).toBe(
-      "Not enough pace laps yet: 2 of 5 in run 1",
+      "Against the run before: not enough pace laps yet: 2 of 5 in run 1",
     );
   });
 
