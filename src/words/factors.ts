@@ -66,9 +66,14 @@ export function factorsTitle(all: readonly FactorGroups[]): string {
   return `No clear difference by ${listed(names)}`;
 }
 
-/** What such a comparison is worth. */
+const needed = "A comparison needs 4 sessions with 3 clean laps of each, or 5 sessions with both.";
+
+/** What such a comparison is worth, and what one needs where any is missing. */
 export function factorsReading(all: readonly FactorGroups[]): string {
-  return toldDifferences(all).length === 0
-    ? "A comparison needs 4 sessions with 3 clean laps of each, or 5 sessions with both."
-    : "Not a test: you chose when to drive what, and other things changed too. Where two were never driven in the same sessions, each is measured against your level at the time.";
+  const told = toldDifferences(all).length;
+  if (told === 0) return needed;
+  const worth =
+    "Not a test: you chose when to drive what, and other things changed too. Where two were never driven in the same sessions, each is measured against your level at the time.";
+  const compared = all.reduce((sum, { groups }) => sum + Math.max(0, groups.length - 1), 0);
+  return told < compared ? `${worth} ${needed}` : worth;
 }

@@ -14,9 +14,9 @@ export function sayTooFew(reason: string): string {
 
 /**
  * The same in a cell of a table, where the head says of what.
- * @example sayMissing("needs 4 sessions with 3 clean laps of each, has 1") // "1 of 4 sessions"
+ * @example sayMissing("needs 4 sessions with 3 clean laps of each, has 1") // "too few sessions: 1 of 4"
  */
 export function sayMissing(reason: string): string {
   const needs = /^needs (\d+) (\w+).*, has (\d+)/.exec(reason);
-  return needs === null ? asSentence(reason) : `${needs[3]} of ${needs[1]} ${needs[2]}`;
+  return needs === null ? asSentence(reason) : `too few ${needs[2]}: ${needs[3]} of ${needs[1]}`;
 }

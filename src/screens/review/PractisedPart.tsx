@@ -34,7 +34,8 @@ export default function PractisedPart({ looked }: { readonly looked: Looked }) {
       <LeftOut onSessions={onSessions}>
         {review.guestLaps > 0 &&
           `${review.guestLaps === 1 ? "1 lap of a guest is" : `${review.guestLaps} laps of guests are`} not counted. `}
-        Older pages are: practice is practice.
+        {review.sessionsOnOldPages > 0 &&
+          `Sessions of older pages count as practice too: ${review.sessionsOnOldPages} of ${practice.sessions}.`}
       </LeftOut>
     </>
   );

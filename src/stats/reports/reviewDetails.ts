@@ -50,7 +50,7 @@ export interface DetailsInput {
   readonly page: readonly SessionDigest[];
   readonly now: readonly SessionDigest[];
   readonly before: readonly SessionDigest[];
-  /** Of the period, older pages too: practice is practice. */
+  /** Of the period, older pages too: their laps were practice all the same. */
   readonly driven: readonly SessionDigest[];
   readonly drivenBefore: readonly SessionDigest[];
   readonly today: string;

@@ -215,6 +215,9 @@ describe("what laps were driven with", () => {
     const clear = factors(found(-120, -200, -40));
     expect(factorsTitle(clear)).toBe("With soft faster by 0.12 s, surely more than 0.04 s, against hard");
     expect(factorsReading(clear)).toMatch(/^Not a test/);
+    expect(factorsReading(clear)).not.toContain("A comparison needs");
+    const few = factors(unknown("needs 4 sessions with 3 clean laps of each, has 2"));
+    expect(factorsReading([...clear, ...few])).toMatch(/^Not a test.+A comparison needs 4 sessions/);
     const [, one] = [...factors(found(900, -10, 2000)), ...clear];
     expect(
       toldDifferences([...factors(found(900, -10, 2000)), one ?? clear[0]].filter((x) => x !== undefined))[0]
@@ -227,7 +230,7 @@ describe("what laps were driven with", () => {
       "Too few sessions to tell apart by tyres",
     );
     expect(factorsTitle([])).toBe("Everything noted stayed the same");
-    expect(sayMissing("needs 4 sessions with 3 clean laps of each, has 2")).toBe("2 of 4 sessions");
+    expect(sayMissing("needs 4 sessions with 3 clean laps of each, has 2")).toBe("too few sessions: 2 of 4");
   });
 });
 
