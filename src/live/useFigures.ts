@@ -1,6 +1,7 @@
 import { useLiveQuery } from "dexie-react-hooks";
 import { useEffect, useState } from "react";
-import { type JobArguments, type JobName, type JobResult, markOf } from "./jobs/jobs.ts";
+import type { JobArguments, JobName, JobResult } from "./jobs/jobs.ts";
+import { markOf } from "./jobs/markOf.ts";
 import { useLogbook } from "./logbookContext.ts";
 
 /** Computed figures, or undefined until they are there for the first time. */

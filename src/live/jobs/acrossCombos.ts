@@ -1,6 +1,6 @@
 import type { CalendarDate } from "#domain";
 import { acrossCombos, type ComboLine } from "#stats";
-import type { Job } from "./job.ts";
+import type { JobMark, JobRun } from "./job.ts";
 import { markOfWholeBook, wholeBook } from "./wholeBook.ts";
 
 export interface AcrossCombosDetails {
@@ -8,21 +8,20 @@ export interface AcrossCombosDetails {
 }
 
 /** All combos side by side, each by its present page. */
-export const acrossCombosJob: Job<AcrossCombosDetails, ComboLine[]> = {
-  mark: markOfWholeBook,
-  run: async (book, { today }) => {
-    const { combos } = await wholeBook(book);
-    return acrossCombos(
-      combos.map(({ comboId, digests, pages, targets, references }) => {
-        const pageFrom = pages.reduce((latest, { from }) => Math.max(latest, from), Number.NEGATIVE_INFINITY);
-        return {
-          comboId,
-          references,
-          digests: digests.filter(({ startedAt }) => startedAt >= pageFrom),
-          targets: targets.filter(({ setAt }) => setAt >= pageFrom),
-        };
-      }),
-      today,
-    );
-  },
+export const runAcrossCombos: JobRun<AcrossCombosDetails, ComboLine[]> = async (book, { today }) => {
+  const { combos } = await wholeBook(book);
+  return acrossCombos(
+    combos.map(({ comboId, digests, pages, targets, references }) => {
+      const pageFrom = pages.reduce((latest, { from }) => Math.max(latest, from), Number.NEGATIVE_INFINITY);
+      return {
+        comboId,
+        references,
+        digests: digests.filter(({ startedAt }) => startedAt >= pageFrom),
+        targets: targets.filter(({ setAt }) => setAt >= pageFrom),
+      };
+    }),
+    today,
+  );
 };
+
+export const markOfAcrossCombos: JobMark<AcrossCombosDetails> = markOfWholeBook;

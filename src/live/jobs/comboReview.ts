@@ -9,7 +9,7 @@ import {
 import type { CalendarDate, Id } from "#domain";
 import { type ComboReview, comboReview } from "#stats";
 import { freshDigests } from "./freshDigests.ts";
-import type { Job } from "./job.ts";
+import type { JobMark, JobRun } from "./job.ts";
 import { newestOf } from "./newestOf.ts";
 
 export interface ComboReviewDetails {
@@ -20,17 +20,19 @@ export interface ComboReviewDetails {
 }
 
 /** What the weeks say about one combo. */
-export const comboReviewJob: Job<ComboReviewDetails, ComboReview> = {
-  mark: async (book, { comboId }) => {
-    const [laps, rows] = await Promise.all([markOfCombo(book, comboId), besideTheLaps(book, comboId)]);
-    const { pages, targets, references, chosen } = rows;
-    return [laps, ...[pages, targets, references, [chosen]].map(newestOf)].join(" ");
-  },
-  run: async (book, { comboId, period, today }) => {
-    const { pages, targets, references, chosen } = await besideTheLaps(book, comboId);
-    const digests = await freshDigests(book, comboId, chosen);
-    return comboReview({ comboId, digests, pages, period, today, targets, references, preferences: chosen });
-  },
+export const runComboReview: JobRun<ComboReviewDetails, ComboReview> = async (
+  book,
+  { comboId, period, today },
+) => {
+  const { pages, targets, references, chosen } = await besideTheLaps(book, comboId);
+  const digests = await freshDigests(book, comboId, chosen);
+  return comboReview({ comboId, digests, pages, period, today, targets, references, preferences: chosen });
+};
+
+export const markOfComboReview: JobMark<ComboReviewDetails> = async (book, { comboId }) => {
+  const [laps, rows] = await Promise.all([markOfCombo(book, comboId), besideTheLaps(book, comboId)]);
+  const { pages, targets, references, chosen } = rows;
+  return [laps, ...[pages, targets, references, [chosen]].map(newestOf)].join(" ");
 };
 
 /** The rows that the figures of a combo rest on besides its laps. */

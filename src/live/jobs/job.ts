@@ -1,11 +1,13 @@
 import type { ReadOnlyLogbook } from "#db";
 
-/** Figures that are worked out off the page. */
-export interface Job<Details, Result> {
-  /**
-   * A text that is another one whenever the figures could be: a cheap live query that awaits nothing but the book.
-   */
-  readonly mark: (book: ReadOnlyLogbook, details: Details) => Promise<string>;
-  /** Reads rows, calls one report, gives plain data that can be cloned between threads. */
-  readonly run: (book: ReadOnlyLogbook, details: Details) => Promise<Result>;
-}
+/**
+ * Figures that are worked out off the page: reads rows, calls one report, gives plain data that can be cloned between
+ * threads.
+ */
+export type JobRun<Details, Result> = (book: ReadOnlyLogbook, details: Details) => Promise<Result>;
+
+/**
+ * A text that is another one whenever the figures of a job could be: a cheap live query that awaits nothing but the
+ * book. It stands apart from the run, because the page asks for it and should not have to fetch what computes.
+ */
+export type JobMark<Details> = (book: ReadOnlyLogbook, details: Details) => Promise<string>;

@@ -1,14 +1,14 @@
 import type { ReadOnlyLogbook } from "#db";
 import type { Figure } from "#domain";
 import type { ComboLine, ComboReview, SuggestedTargets, TargetOutlook } from "#stats";
-import { type AcrossCombosDetails, acrossCombosJob } from "./acrossCombos.ts";
-import { type ComboReviewDetails, comboReviewJob } from "./comboReview.ts";
-import { freshenJob } from "./freshen.ts";
-import type { Job } from "./job.ts";
-import { type SearchDetails, type SearchResult, searchJob } from "./search.ts";
-import { type Statement, type StatementDetails, statementJob } from "./statement.ts";
-import { type SuggestedTargetsDetails, suggestedTargetsJob } from "./suggestedTargets.ts";
-import { type TargetOutlookDetails, targetOutlookJob } from "./targetOutlook.ts";
+import { type AcrossCombosDetails, runAcrossCombos } from "./acrossCombos.ts";
+import { type ComboReviewDetails, runComboReview } from "./comboReview.ts";
+import { runFreshen } from "./freshen.ts";
+import type { JobRun } from "./job.ts";
+import { runSearch, type SearchDetails, type SearchResult } from "./search.ts";
+import { runStatement, type Statement, type StatementDetails } from "./statement.ts";
+import { runSuggestedTargets, type SuggestedTargetsDetails } from "./suggestedTargets.ts";
+import { runTargetOutlook, type TargetOutlookDetails } from "./targetOutlook.ts";
 
 /** What each job is asked with and gives. */
 interface Jobs {
@@ -31,14 +31,14 @@ export type JobName = keyof Jobs;
 export type JobArguments<J extends JobName> = Jobs[J]["details"];
 export type JobResult<J extends JobName> = Jobs[J]["result"];
 
-const jobs: { readonly [J in JobName]: Job<JobArguments<J>, JobResult<J>> } = {
-  acrossCombos: acrossCombosJob,
-  comboReview: comboReviewJob,
-  freshen: freshenJob,
-  search: searchJob,
-  statement: statementJob,
-  suggestedTargets: suggestedTargetsJob,
-  targetOutlook: targetOutlookJob,
+const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } = {
+  acrossCombos: runAcrossCombos,
+  comboReview: runComboReview,
+  freshen: runFreshen,
+  search: runSearch,
+  statement: runStatement,
+  suggestedTargets: runSuggestedTargets,
+  targetOutlook: runTargetOutlook,
 };
 
 /** Works out the figures of a job, here. */
@@ -47,14 +47,5 @@ export function runJob<J extends JobName>(
   job: J,
   details: JobArguments<J>,
 ): Promise<JobResult<J>> {
-  return jobs[job].run(book, details);
-}
-
-/** A text that is another one whenever the figures of the job could be. */
-export function markOf<J extends JobName>(
-  book: ReadOnlyLogbook,
-  job: J,
-  details: JobArguments<J>,
-): Promise<string> {
-  return jobs[job].mark(book, details);
+  return runs[job](book, details);
 }

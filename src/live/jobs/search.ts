@@ -13,7 +13,7 @@ import {
   searchSession,
 } from "#domain";
 import { grouped } from "./grouped.ts";
-import type { Job } from "./job.ts";
+import type { JobMark, JobRun } from "./job.ts";
 
 export interface SearchDetails {
   readonly terms: SearchTerms;
@@ -57,58 +57,58 @@ export interface SearchResult {
 }
 
 /** Sessions and laps by words, remarks, focus, tyres, days and lap times, of the driver's own runs and of guests'. */
-export const searchJob: Job<SearchDetails, SearchResult> = {
-  mark: async (book) => (await Promise.all([markOfAll(book), markOfSessions(book)])).join(" "),
-  run: async (book, { terms, most }) => {
-    const nameOf = await namesOfCombos(book);
-    const candidates = new Map<Id, Session>();
-    for (const session of await book.tables.sessions.toArray())
-      if (session.deletedAt === undefined && mayBeFound(terms, session)) candidates.set(session.id, session);
+export const runSearch: JobRun<SearchDetails, SearchResult> = async (book, { terms, most }) => {
+  const nameOf = await namesOfCombos(book);
+  const candidates = new Map<Id, Session>();
+  for (const session of await book.tables.sessions.toArray())
+    if (session.deletedAt === undefined && mayBeFound(terms, session)) candidates.set(session.id, session);
 
-    const sessions: FoundSession[] = [];
-    const laps: { readonly at: number; readonly lap: FoundLap }[] = [];
-    const look = (session: Session, runs: readonly Run[]) => {
-      const name = nameOf.get(session.comboId) ?? "";
-      const found = searchSession(terms, session, name, runs);
-      if (found.isFound) sessions.push(sessionOf(session, name, runs, found.laps.length));
-      for (const { run, lap, runNumber, lapNumber } of found.laps)
-        laps.push({
-          at: session.startedAt,
-          lap: {
-            sessionId: session.id,
-            lapId: lap.id,
-            date: session.date,
-            comboName: name,
-            runNumber,
-            lapNumber,
-            ms: lap.ms,
-            decimals: lap.decimals ?? 3,
-            remarks: lap.remarks,
-            note: lap.note,
-            guest: run.guest,
-          },
-        });
-    };
-    await eachRunsOf(book, [...candidates.keys()], (runs) => {
-      for (const [id, own] of grouped(runs, ({ sessionId }) => sessionId)) {
-        const session = candidates.get(id);
-        if (session !== undefined) look(session, own);
-        candidates.delete(id);
-      }
-    });
-    // Those left have no run yet.
-    for (const session of candidates.values()) look(session, []);
-    return {
-      sessions: sessions.sort(newestFirst).slice(0, most),
-      sessionCount: sessions.length,
-      laps: laps
-        .sort((a, b) => b.at - a.at)
-        .slice(0, most)
-        .map(({ lap }) => lap),
-      lapCount: laps.length,
-    };
-  },
+  const sessions: FoundSession[] = [];
+  const laps: { readonly at: number; readonly lap: FoundLap }[] = [];
+  const look = (session: Session, runs: readonly Run[]) => {
+    const name = nameOf.get(session.comboId) ?? "";
+    const found = searchSession(terms, session, name, runs);
+    if (found.isFound) sessions.push(sessionOf(session, name, runs, found.laps.length));
+    for (const { run, lap, runNumber, lapNumber } of found.laps)
+      laps.push({
+        at: session.startedAt,
+        lap: {
+          sessionId: session.id,
+          lapId: lap.id,
+          date: session.date,
+          comboName: name,
+          runNumber,
+          lapNumber,
+          ms: lap.ms,
+          decimals: lap.decimals ?? 3,
+          remarks: lap.remarks,
+          note: lap.note,
+          guest: run.guest,
+        },
+      });
+  };
+  await eachRunsOf(book, [...candidates.keys()], (runs) => {
+    for (const [id, own] of grouped(runs, ({ sessionId }) => sessionId)) {
+      const session = candidates.get(id);
+      if (session !== undefined) look(session, own);
+      candidates.delete(id);
+    }
+  });
+  // Those left have no run yet.
+  for (const session of candidates.values()) look(session, []);
+  return {
+    sessions: sessions.sort(newestFirst).slice(0, most),
+    sessionCount: sessions.length,
+    laps: laps
+      .sort((a, b) => b.at - a.at)
+      .slice(0, most)
+      .map(({ lap }) => lap),
+    lapCount: laps.length,
+  };
 };
+
+export const markOfSearch: JobMark<SearchDetails> = async (book) =>
+  (await Promise.all([markOfAll(book), markOfSessions(book)])).join(" ");
 
 async function namesOfCombos(book: ReadOnlyLogbook): Promise<ReadonlyMap<Id, string>> {
   const combos = await combosWithNames(book);

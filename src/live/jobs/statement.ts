@@ -1,6 +1,6 @@
 import type { CalendarDate } from "#domain";
 import { type WeekStatement, weekStatement } from "#stats";
-import type { Job } from "./job.ts";
+import type { JobMark, JobRun } from "./job.ts";
 import { markOfWholeBook, wholeBook } from "./wholeBook.ts";
 
 export interface StatementDetails {
@@ -16,16 +16,15 @@ export interface Statement {
 }
 
 /** The statement of one week. */
-export const statementJob: Job<StatementDetails, Statement> = {
-  mark: markOfWholeBook,
-  run: async (book, { monday }) => {
-    const { combos, preferences } = await wholeBook(book);
-    const statement = weekStatement({ monday, combos, preferences });
-    const dates = combos.flatMap(({ digests }) => digests.map(({ date }) => date)).sort();
-    return {
-      statement,
-      before: dates.findLast((date) => date < monday),
-      after: dates.find((date) => date > statement.sunday),
-    };
-  },
+export const runStatement: JobRun<StatementDetails, Statement> = async (book, { monday }) => {
+  const { combos, preferences } = await wholeBook(book);
+  const statement = weekStatement({ monday, combos, preferences });
+  const dates = combos.flatMap(({ digests }) => digests.map(({ date }) => date)).sort();
+  return {
+    statement,
+    before: dates.findLast((date) => date < monday),
+    after: dates.find((date) => date > statement.sunday),
+  };
 };
+
+export const markOfStatement: JobMark<StatementDetails> = markOfWholeBook;

@@ -1,6 +1,6 @@
 import type { CalendarDate, Figure, Id } from "#domain";
 import { type OutlookInput, type SuggestedTargets, suggestedTargets } from "#stats";
-import type { Job } from "./job.ts";
+import type { JobMark, JobRun } from "./job.ts";
 import { markOfPresentPage, presentPage } from "./presentPage.ts";
 
 export interface SuggestedTargetsDetails {
@@ -11,8 +11,9 @@ export interface SuggestedTargetsDetails {
 }
 
 /** Targets of a combo worth setting by a date. */
-export const suggestedTargetsJob: Job<SuggestedTargetsDetails, Figure<SuggestedTargets>> = {
-  mark: markOfPresentPage,
-  run: async (book, details) =>
-    suggestedTargets({ ...details, page: await presentPage(book, details.comboId) }),
-};
+export const runSuggestedTargets: JobRun<SuggestedTargetsDetails, Figure<SuggestedTargets>> = async (
+  book,
+  details,
+) => suggestedTargets({ ...details, page: await presentPage(book, details.comboId) });
+
+export const markOfSuggestedTargets: JobMark<SuggestedTargetsDetails> = markOfPresentPage;

@@ -1,6 +1,6 @@
 import type { CalendarDate, Figure, Id } from "#domain";
 import { type OutlookInput, type TargetOutlook, targetOutlook } from "#stats";
-import type { Job } from "./job.ts";
+import type { JobMark, JobRun } from "./job.ts";
 import { markOfPresentPage, presentPage } from "./presentPage.ts";
 
 export interface TargetOutlookDetails {
@@ -12,7 +12,7 @@ export interface TargetOutlookDetails {
 }
 
 /** Whether and when one target is likely to be reached. */
-export const targetOutlookJob: Job<TargetOutlookDetails, Figure<TargetOutlook>> = {
-  mark: markOfPresentPage,
-  run: async (book, details) => targetOutlook({ ...details, page: await presentPage(book, details.comboId) }),
-};
+export const runTargetOutlook: JobRun<TargetOutlookDetails, Figure<TargetOutlook>> = async (book, details) =>
+  targetOutlook({ ...details, page: await presentPage(book, details.comboId) });
+
+export const markOfTargetOutlook: JobMark<TargetOutlookDetails> = markOfPresentPage;

@@ -2,7 +2,7 @@ import "fake-indexeddb/auto";
 import { expect, test } from "vitest";
 import { addCombo, addReference, editSession, type Logbook, type ReadOnlyLogbook, setTarget } from "#db";
 import { askHere } from "#live";
-import { markOf } from "../../../src/live/jobs/jobs.ts";
+import { markOf } from "../../../src/live/jobs/markOf.ts";
 import { addSessions } from "../../support/addSessions.ts";
 import { aLogbook } from "../../support/aLogbook.ts";
 
