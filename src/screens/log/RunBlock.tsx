@@ -29,6 +29,8 @@ interface RunBlockProps {
   /** The runs on the page, by the numbers they go by there. */
   readonly shown: SessionFigures["shown"];
   readonly rows: readonly LapDifferences[];
+  /** The lap that holds the PB, of whatever run. */
+  readonly standingId: Id | undefined;
   readonly context: EntryContext;
   /** The lap being edited, of any run, and the way to choose another or none. */
   readonly edited: Id | undefined;
@@ -44,6 +46,7 @@ export function RunBlock({
   number,
   shown,
   rows,
+  standingId,
   context,
   edited,
   onEdit,
@@ -104,6 +107,7 @@ export function RunBlock({
           rows={rows.slice(first)}
           edited={edited}
           onEdit={onEdit}
+          standingId={standingId}
           isFollowed={isCurrent}
           editor={
             editedRow && (

@@ -9,7 +9,7 @@ import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { sayRun, suggestNextRun } from "#words";
 import { EntryArea } from "./EntryArea.tsx";
 import { IdleQuestion } from "./IdleQuestion.tsx";
-import { timeId } from "./LapTable.tsx";
+import { timeId } from "./LapRow.tsx";
 import { LastNote } from "./LastNote.tsx";
 import { RunBlock } from "./RunBlock.tsx";
 import { RunGap } from "./RunGap.tsx";
@@ -65,19 +65,23 @@ const targetNames = {
 
 /** Waits for the best of the page, so that no lap is taken for a PB that is none. */
 function WithBest({ data }: { readonly data: SessionData }) {
-  const { session, preferences, pageFrom } = data;
-  const before = { from: pageFrom, to: session.startedAt };
-  const pb = usePageBest(session.comboId, before, session.id, preferences);
-  return pb === undefined ? <p>Opening the session</p> : <Ledger data={data} pb={pb ?? undefined} />;
+  const { session, preferences, pageFrom, pageTo } = data;
+  const best = (to: number) => usePageBest(session.comboId, { from: pageFrom, to }, session.id, preferences);
+  const pb = best(session.startedAt);
+  const elsewhere = best(pageTo);
+  if (pb === undefined) return <p>Opening the session</p>;
+  return <Ledger data={data} pb={pb ?? undefined} elsewhere={elsewhere ?? undefined} />;
 }
 
 interface LedgerProps {
   readonly data: SessionData;
   readonly pb: KnownBest | undefined;
+  /** Best of the whole page without this session: it may have been beaten since. */
+  readonly elsewhere: KnownBest | undefined;
 }
 
 /** Drawn anew only when a row it rests on has changed. */
-const Ledger = memo(function Ledger({ data, pb }: LedgerProps) {
+const Ledger = memo(function Ledger({ data, pb, elsewhere }: LedgerProps) {
   const { session, runs, preferences } = data;
   const isOpen = session.endedAt === undefined;
   const write = useWrite();
@@ -90,7 +94,7 @@ const Ledger = memo(function Ledger({ data, pb }: LedgerProps) {
   useFocusBack(edited && timeId(edited));
   useNamedLap();
 
-  const figures = useMemo(() => sessionFigures(data, pb), [data, pb]);
+  const figures = useMemo(() => sessionFigures(data, pb, elsewhere), [data, pb, elsewhere]);
   const { current, said, target, context, report, rows, shown, blocks } = figures;
   const next = said && suggestNextRun(said.report, { session: report, cornersOfMistakes: said.corners });
 
@@ -141,6 +145,7 @@ const Ledger = memo(function Ledger({ data, pb }: LedgerProps) {
                 number={number}
                 shown={shown}
                 rows={rows.get(run.id) ?? []}
+                standingId={figures.standingId}
                 context={context}
                 edited={edited}
                 onEdit={setEdited}

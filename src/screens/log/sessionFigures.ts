@@ -1,4 +1,4 @@
-import { type Id, isMistake, lapsInOrder, type Run } from "#domain";
+import { type Id, isMistake, lapsInOrder, latestMs, type Run } from "#domain";
 import type { EntryContext } from "#entry";
 import {
   type AccountTarget,
@@ -28,6 +28,8 @@ export interface SessionFigures {
   readonly target: AccountTarget | undefined;
   readonly report: SessionReport;
   readonly rows: ReadonlyMap<Id, readonly LapDifferences[]>;
+  /** The lap of this session that is the PB of its page still. */
+  readonly standingId: Id | undefined;
   /** The run being driven: the last one that has not been ended, of an open session. */
   readonly current: Run | undefined;
   readonly said: SaidRun | undefined;
@@ -43,8 +45,13 @@ const hasLaps = (run: Run) => run.summary !== undefined || lapsInOrder(run).leng
 /**
  * Works out a session's page from its rows.
  * @param pb best of the page before the session
+ * @param elsewhere best of the whole page without the session
  */
-export function sessionFigures(data: SessionData, pb: KnownBest | undefined): SessionFigures {
+export function sessionFigures(
+  data: SessionData,
+  pb: KnownBest | undefined,
+  elsewhere?: KnownBest,
+): SessionFigures {
   const { session, preferences, layout } = data;
   const target = accountTarget(session, data.targets, data.references, pb?.ms);
   const named = target?.from === "pb" ? undefined : target;
@@ -57,11 +64,14 @@ export function sessionFigures(data: SessionData, pb: KnownBest | undefined): Se
   );
   const runs = blocks.flatMap(({ run, number }) => (run === undefined ? [] : [{ run, number }]));
   const report = sessionReport({ session, runs: data.runs, preferences, target, pbBefore: pb });
-  const best = report.newBests.at(-1) ?? pb;
+  const newBest = report.newBests.at(-1);
+  const isStanding = newBest && (elsewhere === undefined || latestMs(elsewhere) >= newBest.ms);
+  const best = newBest ?? pb;
   return {
     target: named,
     report,
     rows: lapDifferences(data.runs, pb, named?.ms),
+    standingId: isStanding ? newBest.lapId : undefined,
     current,
     said: saidRun(runs, report, data, pb, named?.ms),
     shown: runs,

@@ -1,6 +1,6 @@
 import { useEffect } from "react";
 import { useAddress } from "#state/address.ts";
-import { timeId } from "./LapTable.tsx";
+import { timeId } from "./LapRow.tsx";
 
 /** Brings the lap that the address names into sight and gives it the focus, each time one is named. */
 export function useNamedLap(): void {

@@ -1,8 +1,8 @@
 import { screen, waitFor } from "@testing-library/react";
-import { describe, expect, it } from "vitest";
+import { afterEach, describe, expect, it, vi } from "vitest";
 import { addRun, setTarget } from "#db";
 import { addSessions } from "../../support/addSessions.ts";
-import { aCombo, entryField, lapRows, openWith, renderLog } from "../../support/logPage.tsx";
+import { aCombo, entryField, lapRows, openWith, renderLog, runBlock } from "../../support/logPage.tsx";
 
 const editLap = (number: number) => screen.findByRole("button", { name: new RegExp(`^Edit lap ${number}:`) });
 const undo = () => screen.getByRole("button", { name: "Undo" });
@@ -34,6 +34,32 @@ describe("the rows of a run", () => {
     await entryField();
     expect(lapRows(1)[1]?.at(-1)).toBe("");
     expect(lapRows(1)[1]?.[1]).toContain("1:24.4");
+  });
+});
+
+describe("the rows of a run on a phone", () => {
+  afterEach(() => vi.unstubAllGlobals());
+
+  it("have the target under the PB and the sectors on a line of their own", async () => {
+    vi.stubGlobal("matchMedia", (query: string) => ({
+      matches: query === "(max-width: 719px)",
+      addEventListener: () => undefined,
+      removeEventListener: () => undefined,
+    }));
+    await renderLog(async (book) => {
+      const comboId = await aCombo(book);
+      await setTarget(book, { comboId, kind: "best", value: 84_000, setOn: "2026-11-10" });
+      await openWith(book, [84_700, { ms: 84_900, sectors: [27_100, 32_900, 24_900] }], comboId);
+    });
+    await entryField();
+    expect(
+      runBlock(1)
+        .getAllByRole("columnheader")
+        .map((head) => head.textContent),
+    ).toEqual(["lap", "time", "to last clean", "to PBto target", "remarks"]);
+    const rows = lapRows(1);
+    expect(rows[1]?.[3]).toBe("+0.200+0.900 to target");
+    expect(rows[2]).toEqual(["", "sectors 27.100 · 32.900 · 24.900"]);
   });
 });
 
@@ -86,7 +112,7 @@ describe("a lap edited in place", () => {
   it("is no PB any more in one tap", async () => {
     const { user } = await renderLog((book) => openWith(book, [84_900, 84_700]));
     await entryField();
-    expect(lapRows(1).map((row) => row.at(-1))).toEqual(["PB", "PB"]);
+    expect(lapRows(1).map((row) => row.at(-1))).toEqual(["was PB", "PB"]);
     await user.click(await editLap(2));
     await user.click(await screen.findByRole("button", { name: "Not my PB" }));
     await user.click(await screen.findByRole("button", { name: "Cancel" }));

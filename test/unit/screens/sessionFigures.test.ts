@@ -57,6 +57,18 @@ const data = (runs: readonly Run[], fields: Partial<SessionData> = {}): SessionD
 const three = [lap("l1", 84_900), lap("l2", 84_700), lap("l3", 84_800)];
 
 describe("a session's page", () => {
+  it("tells the lap that holds the PB from those that held it once, here and on the whole page", () => {
+    const runs = [run("r1", three)];
+    const before = { ms: 84_850, decimals: 3 };
+    expect(sessionFigures(data(runs), before).standingId).toBe("l2");
+    expect(sessionFigures(data(runs), before, before).standingId).toBe("l2");
+    expect(sessionFigures(data(runs), before, { ms: 84_699, decimals: 3 }).standingId).toBeUndefined();
+    // 1:24.6 may have been 1:24.699 at most, which is faster; 1:24.7 may have been 1:24.799, which is not.
+    expect(sessionFigures(data(runs), before, { ms: 84_600, decimals: 1 }).standingId).toBeUndefined();
+    expect(sessionFigures(data(runs), before, { ms: 84_700, decimals: 1 }).standingId).toBe("l2");
+    expect(sessionFigures(data(runs), { ms: 84_000, decimals: 3 }).standingId).toBeUndefined();
+  });
+
   it("leaves the place of a run that cannot be read, so that those after it keep their numbers", () => {
     const ended = { endedAt: 2 };
     const runs = [run("r1", three, { n: 1, ...ended }), run("r3", three, { n: 3, ...ended })];

@@ -1,0 +1,96 @@
+import type { Ref } from "react";
+import { formatDelta, formatLapTime, remarkInWords } from "#domain";
+import type { LapDifferences } from "#stats";
+import { Ink } from "#ui/Ink.tsx";
+import { Name } from "#ui/Name.tsx";
+import { Spoken } from "#ui/Spoken.tsx";
+import styles from "./LapTable.module.css";
+
+/** The button of a lap's time in the page: the focus comes back to it when its editor is left. */
+export const timeId = (lapId: string) => `time-${lapId}`;
+
+/** What stands in the columns of a table of laps. */
+export interface LapColumns {
+  readonly hasTarget: boolean;
+  readonly sectorCount: number;
+  /** On a phone the target stands under the PB, and the sectors on a line of their own. */
+  readonly isNarrow: boolean;
+}
+
+interface LapRowProps {
+  readonly row: LapDifferences;
+  readonly ref: Ref<HTMLTableRowElement> | undefined;
+  readonly columns: LapColumns;
+  /** It holds the PB still; another that once took it has lost it since. */
+  readonly isStanding: boolean;
+  readonly onEdit: (lapId: string) => void;
+}
+
+/** One lap of the ledger. */
+export function LapRow({ row, ref, columns, isStanding, onEdit }: LapRowProps) {
+  const { lap, number, toClean, toBest, toTarget, isBest } = row;
+  const { hasTarget, sectorCount, isNarrow } = columns;
+  const isSpoiled = lap.ms === undefined || lap.remarks.length > 0;
+  const target = toTarget !== undefined && formatDelta(toTarget);
+  const hasOwnLine = isNarrow && lap.sectors !== undefined;
+  return (
+    <>
+      <tr ref={ref} className={isSpoiled ? styles["soft"] : undefined} data-goes-on={hasOwnLine || undefined}>
+        <th scope="row">{number}</th>
+        <td className={styles["figures"]}>
+          <button id={timeId(lap.id)} type="button" className={styles["time"]} onClick={() => onEdit(lap.id)}>
+            <Spoken>Edit lap {number}: </Spoken>
+            {lap.ms === undefined ? "no time" : formatLapTime(lap.ms, lap.decimals)}
+          </button>
+        </td>
+        <td className={styles["figures"]}>{toClean !== undefined && <Delta ms={toClean} />}</td>
+        <td className={styles["figures"]}>
+          {toBest !== undefined && formatDelta(toBest)}
+          {isNarrow && hasTarget && (
+            <span className={styles["second"]}>
+              {target}
+              {target && <Spoken> to target</Spoken>}
+            </span>
+          )}
+        </td>
+        {hasTarget && !isNarrow && <td className={styles["figures"]}>{target}</td>}
+        {!isNarrow &&
+          Array.from({ length: sectorCount }, (_, index) => {
+            const sector = lap.sectors?.[index];
+            return (
+              <td key={index} className={styles["figures"]}>
+                {sector !== undefined && formatLapTime(sector)}
+              </td>
+            );
+          })}
+        <td className={styles["remarks"]}>
+          {isBest && (isStanding ? <strong className={styles["best"]}>PB</strong> : <span>was PB</span>)}
+          {lap.isNotBest && <span>not a PB</span>}
+          {lap.remarks.length > 0 && <span>{lap.remarks.map(remarkInWords).join(", ")}</span>}
+          {lap.source === "memory" && <span>from memory</span>}
+          {lap.note !== undefined && (
+            <span>
+              <Name>{lap.note}</Name>
+            </span>
+          )}
+        </td>
+      </tr>
+      {hasOwnLine && (
+        <tr className={styles["sectors"]}>
+          <td />
+          <td colSpan={4}>sectors {lap.sectors?.map((sector) => formatLapTime(sector)).join(" · ")}</td>
+        </tr>
+      )}
+    </>
+  );
+}
+
+/** Faster or slower by a sign and a word first, then by the ink. */
+function Delta({ ms }: { readonly ms: number }) {
+  return (
+    <Ink tone={ms < 0 ? "gain" : ms > 0 ? "loss" : "plain"}>
+      {formatDelta(ms)}
+      <Spoken>{ms < 0 ? " faster" : ms > 0 ? " slower" : " level"}</Spoken>
+    </Ink>
+  );
+}
