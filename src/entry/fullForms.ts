@@ -97,12 +97,16 @@ class FullForm {
         `Minutes have up to four digits, not ${quoted(minutes)}.`,
         "Write 1:23.456, for example.",
       );
-    if (seconds.length !== 2)
+    if (seconds.length !== 2) {
+      const isFraction = hours !== undefined && fraction === "" && seconds.length <= 3;
       return this.#refuse(
         "seconds",
         `Seconds after minutes have two digits: ${quoted(seconds)} has ${seconds.length}.`,
-        `Write ${before}${minutes}:${seconds.padStart(2, "0").slice(0, 2)}${tail}.`,
+        isFraction
+          ? `Write ${hours}:${minutes}.${seconds}, with a point before the part of a second.`
+          : `Write ${before}${minutes}:${seconds.padStart(2, "0").slice(0, 2)}${tail}.`,
       );
+    }
     if (Number(seconds) > 59) {
       const carried = ((this.#value("hours") * 60 + Number(minutes)) * 60 + Number(seconds)) * 1000;
       return this.#refuse(

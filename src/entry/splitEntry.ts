@@ -11,6 +11,7 @@ export interface EntryParts {
 const letters = remarkKinds.map(({ letter, word }) => `${letter} ${word}`).join(", ");
 const timeSigns = /[0-9:.,'"+-]+/y;
 const remarkSigns = /([a-z])(?:@(\d+))?/y;
+const writtenOut = /[a-z]+/y;
 
 /**
  * Takes folded text apart into times and remarks: times first, separated by spaces, then letters, each of which may
@@ -26,6 +27,8 @@ export function splitEntry(text: string, corners: number | undefined): Reading<E
     if (sign === " ") {
       at += 1;
     } else if (/[a-z@]/.test(sign)) {
+      const word = refuseWrittenOut(text, at);
+      if (word !== undefined) return word;
       const one = readRemark(text, at, corners);
       if (!one.ok) return one;
       if (remarks.some((other) => other.kind === one.remark.kind && other.corner === one.remark.corner))
@@ -50,6 +53,22 @@ export function splitEntry(text: string, corners: number | undefined): Reading<E
 function wordAt(text: string, at: number): string {
   timeSigns.lastIndex = at;
   return timeSigns.exec(text)?.[0] ?? text.charAt(at);
+}
+
+/** A remark as a word. None of the words is a line of letters that could be meant one by one. */
+function refuseWrittenOut(text: string, at: number) {
+  if (/[a-z]/.test(text.charAt(at - 1))) return undefined;
+  writtenOut.lastIndex = at;
+  const [typed = ""] = writtenOut.exec(text) ?? [];
+  const about = remarkKinds.find(({ word }) => word.split(" ")[0] === typed);
+  if (about === undefined) return undefined;
+  const before = text.slice(0, at).trim();
+  return refuse(
+    at,
+    typed.length,
+    `Remarks are single letters, and ${quoted(typed)} is a word.`,
+    `Write ${about.letter} for ${about.word}: ${before === "" ? "" : `${before} `}${about.letter}.`,
+  );
 }
 
 function readRemark(

@@ -69,6 +69,27 @@ describe("remarks and notes", () => {
     expect(refusal(text).wrong).toMatch(wrong);
   });
 
+  it.each([
+    ["1:24.300 off", "Write f for off: 1:24.300 f."],
+    ["1:24.300 SPIN@4", "Write s for spin: 1:24.300 s."],
+    ["24300 k in", "Write i for in lap: 24300 k i."],
+    ["slow", "Write z for slow zone: z."],
+  ])("%s is told the letter of the word", (text, right) => {
+    expect(refusal(text).wrong).toMatch(/^Remarks are single letters, and “(off|spin|in|slow)” is a word\.$/);
+    expect(refusal(text).right).toBe(right);
+  });
+
+  it.each([
+    ["1:24:300", "Write 1:24.300, with a point before the part of a second."],
+    ["1:24:3", "Write 1:24.3, with a point before the part of a second."],
+    ["1 24 300", "Write 1:24.300."],
+    ["1 24.300", "Write 1:24.300."],
+    ["1 24,3", "Write 1:24.3."],
+    ["24 300", "Write 24.300."],
+  ])("%s is answered with the time that was meant", (text, right) => {
+    expect(refusal(text).right).toBe(right);
+  });
+
   it("has one problem of its own for an empty line", () => {
     for (const text of ["", "  ", "\u200b"]) expect(refusal(text)).toBe(nothingTyped);
   });
