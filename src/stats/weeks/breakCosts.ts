@@ -1,17 +1,15 @@
-import { type CalendarDate, daysBetween, type Figure, known, unknown } from "#domain";
+import { type CalendarDate, type Figure, known, unknown } from "#domain";
 import { tInterval } from "../rigTests/tInterval.ts";
 import { mean } from "../sample/mean.ts";
 import { needs } from "../sample/needs.ts";
 import { standardDeviation } from "../sample/standardDeviation.ts";
+import { BREAK_DAYS, type DrivenDays, longestPause } from "./longestPause.ts";
 
 const CONFIDENCE = 0.9;
 const LEAST_NEIGHBOURS = 4;
-/** Days without a session that make a break. */
-export const BREAK_DAYS = 10;
 
 /** A session as breaks are judged by. */
-export interface DatedMedian {
-  readonly date: CalendarDate;
+export interface DatedMedian extends DrivenDays {
   readonly medianMs: number;
   readonly laps: number;
 }
@@ -36,16 +34,19 @@ export interface BreakCost {
 export function breakCosts(sessions: readonly DatedMedian[]): BreakCost[] {
   const steps = sessions.slice(1).map((after, index) => {
     const before = sessions[index] as DatedMedian;
-    const days = daysBetween(before.date, after.date);
-    return { before, after, at: index + 1, days, ms: after.medianMs - before.medianMs };
+    return {
+      before,
+      after,
+      at: index + 1,
+      pause: longestPause(before, after.date),
+      ms: after.medianMs - before.medianMs,
+    };
   });
-  const ordinary = steps.filter(({ days }) => days < BREAK_DAYS).map(({ ms }) => ms);
+  const ordinary = steps.filter(({ pause }) => pause.days < BREAK_DAYS).map(({ ms }) => ms);
   return steps
-    .filter(({ days }) => days >= BREAK_DAYS)
-    .map(({ before, after, at, days, ms }) => ({
-      from: before.date,
-      to: after.date,
-      days,
+    .filter(({ pause }) => pause.days >= BREAK_DAYS)
+    .map(({ before, at, pause, ms }) => ({
+      ...pause,
       cost: costOf(ms, ordinary),
       lapsUntilBack: lapsUntilBack(sessions.slice(at), before.medianMs),
     }));

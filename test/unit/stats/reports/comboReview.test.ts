@@ -165,6 +165,17 @@ describe("dated events", () => {
     expect(pageEvents([], "2026-02-20")).toEqual([]);
   });
 
+  it("a session too short for a usual lap ends a break too", () => {
+    const short = sessionDigest(aSession(7), [aRun(1, [84_000, 84_100])], choices);
+    const { history: known } = review([...sessions(1, 0), short, ...sessions(1, 0, 80, 14)]);
+    expect(known).toHaveLength(2);
+    expect(pageEvents(known, "2026-01-15")).toEqual([]);
+    const [last] = review([...sessions(1, 0), short]).history;
+    if (last === undefined) throw new Error("one session has a usual lap");
+    expect(pageEvents([last], "2026-01-17")).toEqual([]);
+    expect(pageEvents([last], "2026-01-18")).toEqual([{ kind: "break", afterSession: 1 }]);
+  });
+
   it("a break begins at ten days", () => {
     const last = history.slice(0, 1);
     expect(pageEvents(last, "2026-01-10")).toEqual([]);

@@ -37,6 +37,15 @@ describe("what a break cost", () => {
     expect(breakCosts([session("2026-01-01", 84_000), session("2026-01-11", 84_000)])).toHaveLength(1);
   });
 
+  it("ends at the next session driven, also one too short for a usual lap", () => {
+    const first = { ...session("2026-01-01", 84_000), drivenSince: ["2026-01-12"] };
+    expect(breakCosts([first, session("2026-01-14", 84_000)])).toMatchObject([
+      { from: "2026-01-01", to: "2026-01-12", days: 11 },
+    ]);
+    const driven = { ...first, drivenSince: ["2026-01-07"] };
+    expect(breakCosts([driven, session("2026-01-14", 84_000)])).toEqual([]);
+  });
+
   it("needs four ordinary steps, and steps that differ", () => {
     expect(breakCosts([...before.slice(0, 2), session("2026-01-20", 84_600)])[0]?.cost).toEqual({
       known: false,
