@@ -38,6 +38,11 @@ export function SearchForm({ terms, preferences }: SearchFormProps) {
     if (read.terms === undefined) return setRefusals(refusals + 1);
     goTo({ place: "review", part: "search", terms: read.terms });
   };
+  const empty = () => {
+    setTyped(typedOf({}));
+    setRefusals(0);
+    goTo({ place: "review", part: "search", terms: {} });
+  };
   const field = (key: keyof TypedSearch, label: string, more: Partial<FieldProps> = {}) => (
     <Field
       label={label}
@@ -77,7 +82,7 @@ export function SearchForm({ terms, preferences }: SearchFormProps) {
         <Button type="submit" variant="primary" size="between">
           Search
         </Button>
-        <Button size="between" onClick={() => goTo({ place: "review", part: "search", terms: {} })}>
+        <Button size="between" onClick={empty}>
           Empty all fields
         </Button>
       </div>

@@ -44,7 +44,7 @@ export function readSearch(
 ): { readonly terms?: SearchTerms; readonly problems: SearchProblems } {
   const time = (text: string) => (text.trim() === "" ? undefined : readTime(text, { displayDecimals }));
   const [shortest, longest] = [time(typed.shortest), time(typed.longest)];
-  const areTimesTurned = shortest?.ok && longest?.ok && shortest.ms > lastOf(longest);
+  const areTimesTurned = shortest?.ok && longest?.ok && shortest.ms > longest.ms;
   const areDaysTurned = isCalendarDate(typed.from) && isCalendarDate(typed.to) && typed.from > typed.to;
   const problems: SearchProblems = {
     ...(shortest?.ok === false && { shortest: shortest.problem }),
@@ -68,13 +68,8 @@ export function readSearch(
     from: isCalendarDate(typed.from) ? typed.from : undefined,
     to: isCalendarDate(typed.to) ? typed.to : undefined,
     shortest: shortest?.ok ? shortest.ms : undefined,
-    longest: longest?.ok ? lastOf(longest) : undefined,
+    longest: longest?.ok ? longest.ms : undefined,
   };
   const asked = Object.entries(terms).filter(([, value]) => value !== undefined);
   return { terms: Object.fromEntries(asked), problems };
-}
-
-/** "Up to 1:23.4" takes in all of 1:23.4, up to 1:23.499. */
-function lastOf({ ms, decimals }: { readonly ms: number; readonly decimals: number }): number {
-  return ms + 10 ** (3 - decimals) - 1;
 }

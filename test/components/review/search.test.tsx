@@ -9,7 +9,7 @@ import { renderAt } from "../../support/renderAt.tsx";
 const filled = async (book: Logbook) => {
   const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Marlow Fen" } });
   const [first = ""] = await addSessions(book, comboId, [
-    { date: "2026-11-02", laps: [84_000, 84_200], note: "Braked too late at the Mill", focus: "braking" },
+    { date: "2026-11-02", laps: [84_000, 84_250], note: "Braked too late at the Mill", focus: "braking" },
     { date: "2026-11-09", laps: [83_400], decimals: 1, note: "windy" },
   ]);
   const { runId } = await addRun(book, { sessionId: first });
@@ -56,15 +56,28 @@ describe("Search", () => {
     expect(screen.getByLabelText("Focus")).toHaveValue("");
   });
 
-  it("lap times in tenths take in all their thousandths, and a turned range is refused at its field", async () => {
+  it("a limit means the time that was typed, and a turned range is refused at its field", async () => {
     const { user } = await renderAt("#/review/search", search, filled);
     await user.type(await screen.findByLabelText("Lap time to"), "1:24.2{Enter}");
-    expect(await screen.findByText("2 sessions and 3 laps found.")).toBeVisible();
+    expect(await screen.findByText("2 sessions and 2 laps found.")).toBeVisible();
+    expect(screen.getByLabelText("Lap time to")).toHaveValue("1:24.200");
     await user.type(screen.getByLabelText("Lap time from"), "1:25.0{Enter}");
     expect(screen.getByLabelText("Lap time to")).toHaveFocus();
     expect(screen.getByLabelText("Lap time to")).toHaveAccessibleDescription(/shorter than the shortest/);
     await user.click(screen.getByRole("button", { name: "Empty all fields" }));
     expect(screen.getByLabelText("Lap time from")).toHaveValue("");
+  });
+
+  it("empties what was typed or refused, before anything was looked for", async () => {
+    const { user } = await renderAt("#/review/search", search, filled);
+    await user.type(await screen.findByRole("searchbox", { name: "Words" }), "mill");
+    await user.type(screen.getByLabelText("Lap time to"), "1:99{Enter}");
+    expect(screen.getByLabelText("Lap time to")).toBeInvalid();
+    await user.click(screen.getByRole("button", { name: "Empty all fields" }));
+    expect(screen.getByRole("searchbox", { name: "Words" })).toHaveValue("");
+    expect(screen.getByLabelText("Lap time to")).toHaveValue("");
+    await user.type(screen.getByLabelText("Lap time to"), "1:99");
+    expect(screen.getByLabelText("Lap time to")).toBeValid();
   });
 
   it("an address that asks is answered at once, its fields filled", async () => {
