@@ -68,6 +68,15 @@ export async function daysDriven(book: ReadOnlyLogbook): Promise<Map<Id, Calenda
   return new Map(sessions.flatMap((session) => (session ? [[session.comboId, session.date] as const] : [])));
 }
 
+/** How many sessions of each combo began at `since` (epoch ms) or later. Reads keys only, one for each session. */
+export async function sessionsSince(book: ReadOnlyLogbook, since: number): Promise<Map<Id, number>> {
+  const keys: unknown = await book.digests.orderBy("[comboId+startedAt]").keys();
+  const counts = new Map<Id, number>();
+  for (const [comboId, startedAt] of keys as readonly (readonly [Id, number])[])
+    if (startedAt >= since) counts.set(comboId, (counts.get(comboId) ?? 0) + 1);
+  return counts;
+}
+
 /**
  * A text that changes whenever the laps, runs or sessions of a combo do: number of its sessions and newest mark of
  * their digests. Reads keys only; changes to other combos do not wake a live query of it.

@@ -9,6 +9,7 @@ import { PeriodPicker } from "./PeriodPicker.tsx";
 import { ReviewNav } from "./ReviewNav.tsx";
 import { ReviewPage } from "./ReviewPage.tsx";
 import styles from "./ReviewScreen.module.css";
+import { useComboToOpen } from "./useComboToOpen.ts";
 
 /** The review of one combo, or what stands beside it: all combos, the search, one week. */
 export function ReviewScreen() {
@@ -22,25 +23,25 @@ interface ReviewOfAddressProps {
   readonly period: Period;
 }
 
-/** What the weeks say about the combo the address names; without one, about the combo driven last. */
-function ReviewOfAddress({ comboId, period }: ReviewOfAddressProps) {
+/** What the weeks say about the combo the address names, or about one with something to say. */
+function ReviewOfAddress(asked: ReviewOfAddressProps) {
   const combos = useCombos();
   const chosen = useRows(preferences, []);
   if (combos === undefined || chosen === undefined) return <p>Opening Review</p>;
-  const combo = comboId === undefined ? combos[0] : combos.find(({ id }) => id === comboId);
-  if (combo === undefined) return <NoCombo isAsked={comboId !== undefined && combos.length > 0} />;
-  return <ReviewOf combo={combo} combos={combos} period={period} preferences={chosen} />;
+  return <ReviewOf {...asked} combos={combos} preferences={chosen} />;
 }
 
-interface ReviewOfProps {
-  readonly combo: DrivenCombo;
+interface ReviewOfProps extends ReviewOfAddressProps {
   readonly combos: readonly DrivenCombo[];
-  readonly period: Period;
   readonly preferences: Preferences;
 }
 
-function ReviewOf({ combo, combos, period, preferences: chosen }: ReviewOfProps) {
+function ReviewOf({ comboId, combos, period, preferences: chosen }: ReviewOfProps) {
   const today = useToday(chosen);
+  const unasked = useComboToOpen(combos, period, today);
+  if (comboId === undefined && unasked === undefined && combos.length > 0) return <p>Opening Review</p>;
+  const combo = comboId === undefined ? unasked : combos.find(({ id }) => id === comboId);
+  if (combo === undefined) return <NoCombo isAsked={combos.length > 0} />;
   return (
     <div className={styles["screen"]}>
       <ReviewNav here="one" />
@@ -62,9 +63,7 @@ function NoCombo({ isAsked }: { readonly isAsked: boolean }) {
       {isAsked ? (
         <p>
           It may have been joined with another one, or belong to another logbook.{" "}
-          <a href={printAddress({ place: "review", period: { kind: "12w" } })}>
-            Review the combo driven last
-          </a>
+          <a href={printAddress({ place: "review", period: { kind: "12w" } })}>Review another combo</a>
         </p>
       ) : (
         <p>

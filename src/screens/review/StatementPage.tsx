@@ -1,5 +1,6 @@
+import { daysDriven } from "#db";
 import { addDays, type CalendarDate, mondayOf, sayDate, weekName, weekStart } from "#domain";
-import { useFigures, useShelvedNow } from "#live";
+import { useFigures, useRows, useShelvedNow } from "#live";
 import { type Address, printAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { sayDriven, weekDays, weekTitle } from "#words";
@@ -14,11 +15,20 @@ const toWeekOf = (date: CalendarDate): Address => ({
   week: weekName(date),
 });
 
-/** One week on one page, in ledger form, to be read or printed. */
-export function StatementPage({ address, combos, today }: AroundProps) {
+/** One week in ledger form: the one the address names, else the last that was driven. */
+export function StatementPage(props: AroundProps) {
+  const { address, today } = props;
+  const days = useRows(daysDriven, []);
+  const named = address.part === "statement" && address.week !== undefined && mondayOf(address.week);
+  if (named) return <Week {...props} monday={named} />;
+  if (days === undefined) return <p>Opening the week</p>;
+  const last = [...days.values()].sort().at(-1);
+  return <Week {...props} monday={weekStart(last ?? today)} />;
+}
+
+/** One week on one page, to be read or printed. */
+function Week({ combos, today, monday }: AroundProps & { readonly monday: CalendarDate }) {
   const { title } = useShelvedNow();
-  const week = address.part === "statement" ? address.week : undefined;
-  const monday = (week !== undefined && mondayOf(week)) || weekStart(today);
   const { value, isRenewing } = useFigures("statement", { monday });
   const nameOf = new Map(combos.map(({ id, name }) => [id, name]));
   const isLast = addDays(monday, 7) > today;

@@ -48,6 +48,26 @@ describe("Review", () => {
     expect(screen.getByRole("link", { name: "12 weeks" })).toHaveAttribute("aria-current", "true");
   });
 
+  it("opens on a combo with enough sessions in the period rather than on a newer one with few", async () => {
+    await renderAt("#/review", review, async (book) => {
+      const few = await addCombo(book, trainer);
+      const many = await addCombo(book, hatch);
+      await addSessions(book, few.comboId, [{ date: "2026-11-24", laps: lapsAbout(60_000) }]);
+      await addSessions(
+        book,
+        many.comboId,
+        weekly(5, 0).map((one) => ({ ...one, date: addDays(one.date, -2) })),
+      );
+      const old = await addCombo(book, { car: { name: "single-seater" }, track: { name: "Marlow Fen" } });
+      await addSessions(
+        book,
+        old.comboId,
+        weekly(5, 0).map((one) => ({ ...one, date: addDays(one.date, -83) })),
+      );
+    });
+    expect(await screen.findByRole("heading", { level: 1, name: "Marlow Fen · club hatch" })).toBeVisible();
+  });
+
   it("another combo keeps the period, and the focus stays where it was chosen", async () => {
     const { user } = await renderAt("#/review?period=all", review, async (book) => {
       await addSessions(book, (await addCombo(book, hatch)).comboId, weekly(1, 0));

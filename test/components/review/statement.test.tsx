@@ -36,6 +36,11 @@ describe("the weekly statement", () => {
     expect(screen.queryByRole("button", { name: "Print" })).not.toBeInTheDocument();
   });
 
+  it("opens on the last week that was driven", async () => {
+    await renderAt("#/review/statement", statement, filled);
+    expect(await screen.findByRole("heading", { level: 1, name: "Week 47 of 2026" })).toBeVisible();
+  });
+
   it("a week without a session leads to the nearest ones", async () => {
     const { user } = await renderAt("#/review/statement?week=2026-W46", statement, filled);
     expect(await screen.findByRole("heading", { name: "Nothing was driven in this week" })).toBeVisible();

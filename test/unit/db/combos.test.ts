@@ -20,6 +20,7 @@ import {
   renameTrack,
   runsOfCombo,
   sessionOf,
+  sessionsSince,
   setTarget,
   startSession,
   targetsOfCombo,
@@ -134,6 +135,16 @@ test("a combo was last driven on the day its newest session says, wherever that 
   clock.pass(60_000);
   await startSession(book, { comboId: other, date: "2026-03-09", zone: "Pacific/Pago_Pago" });
   expect((await daysDriven(book)).get(other)).toBe("2026-03-09");
+});
+
+test("counts the sessions of each combo from a moment on", async () => {
+  const { book, clock, comboId } = await anOpenSession();
+  const { comboId: other } = await addCombo(book, { car: { name: "Club hatch 2" }, track: fen });
+  clock.pass(60_000);
+  const since = clock.now();
+  await startSession(book, { comboId: other, date: "2026-03-11", zone: "UTC" });
+  expect([...(await sessionsSince(book, since))]).toEqual([[other, 1]]);
+  expect((await sessionsSince(book, 0)).get(comboId)).toBe(1);
 });
 
 test("two combos made one bring all that is theirs together, and undo parts them again", async () => {
