@@ -13,6 +13,7 @@ import {
 import { practiceDay } from "#domain";
 import type { Device, Marker } from "#state/device.ts";
 import { useOpening } from "#state/opening.ts";
+import { readAgainEverywhere } from "./readAgainEverywhere.ts";
 import { sayLost } from "./sayLost.ts";
 
 /** What this machine gives: the time, the zone it is in, and ids that sort by the time they were made. */
@@ -80,6 +81,7 @@ export async function openAtStart(
       throw lost([marker]);
     }
     await noteOpened(shelf, entry.name, practiceDay(clock(), zone(), 4));
+    readAgainEverywhere();
     return { shelf, book, entry };
   } catch (error) {
     shelf.close();

@@ -69,3 +69,27 @@ test("a half-typed line in one tab is not lost to the other", async ({ page, con
   await entryField(page).press("Enter");
   await expect(lapTime(other, 2)).toHaveAccessibleName("Edit lap 2: 1:25.4");
 });
+
+test("a tab that crashed before it told the others leaves none behind once it is opened again", async ({
+  page,
+  context,
+}) => {
+  await open(page);
+  await startSession(page, "club hatch", "Marlow Fen");
+  await logLap(page, "1:25.118");
+  const silent = await context.newPage();
+  await silent.addInitScript(() => {
+    BroadcastChannel.prototype.postMessage = () => undefined;
+  });
+  await open(silent);
+  await logLap(silent, "1:25.902");
+  await expect(lapTime(silent, 2)).toBeVisible();
+  await expect(lapTime(page, 2)).toBeHidden();
+  const crashed = silent.waitForEvent("crash");
+  const cdp = await context.newCDPSession(silent);
+  cdp.send("Page.crash").catch(() => undefined);
+  await crashed;
+  await silent.close();
+  await open(await context.newPage());
+  await expect(lapTime(page, 2)).toHaveAccessibleName("Edit lap 2: 1:25.902");
+});
