@@ -50,6 +50,7 @@ export { sectorsReading, sectorsTitle } from "./sectors.ts";
 export { sayShareBefore } from "./sharesCompared.ts";
 export { suggestionParts } from "./suggestedTargets.ts";
 export {
+  chanceMeaning,
   sayMilestones,
   sayNoForecast,
   sayTargetChance,

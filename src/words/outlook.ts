@@ -8,16 +8,24 @@ export interface ExpectedDates {
 }
 
 /**
- * When a target is likely to be reached.
+ * When a target is likely to be reached; of numbers that fall on one day the largest is told.
  * @param within how far was looked ahead, in words: "a year"
  * @example "2 of 20 futures reach it by Sun 1 Nov 2026, 10 by Thu 3 Dec 2026, fewer than 18 within a year"
  */
 export function sayExpected({ low, mid, high }: ExpectedDates, within: string): string {
-  if (low === undefined) return `Fewer than 2 of 20 futures reach it within ${within}`;
-  const first = `2 of 20 futures reach it by ${sayDate(low)}`;
-  if (mid === undefined) return `${first}, fewer than 10 within ${within}`;
-  const half = `${first}, 10 by ${sayDate(mid)}`;
-  return high === undefined ? `${half}, fewer than 18 within ${within}` : `${half}, 18 by ${sayDate(high)}`;
+  const steps = [
+    { futures: 2, day: low },
+    { futures: 10, day: mid },
+    { futures: 18, day: high },
+  ];
+  const reached = steps.filter(({ day }, i) => day !== undefined && day !== steps[i + 1]?.day);
+  const missing = steps.find(({ day }) => day === undefined);
+  if (reached.length === 0) return `Fewer than 2 of 20 futures reach it within ${within}`;
+  const [first = "", ...more] = reached.map(({ futures, day = "" }, i) =>
+    i === 0 ? `${futures} of 20 futures reach it by ${sayDate(day)}` : `${futures} by ${sayDate(day)}`,
+  );
+  const rest = missing === undefined ? [] : [`fewer than ${missing.futures} within ${within}`];
+  return [first, ...more, ...rest].join(", ");
 }
 
 /** What the two forecast bands mean, for the chart. */

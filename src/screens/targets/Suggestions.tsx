@@ -5,6 +5,9 @@ import { sayNoForecast, suggestionParts } from "#words";
 import styles from "./Suggestions.module.css";
 import type { TypedTarget } from "./typedTarget.ts";
 
+/** So short a part is not broken over two lines. */
+const shortPart = 16;
+
 interface SuggestionsProps {
   readonly typed: TypedTarget & { readonly by: CalendarDate };
   readonly set: (patch: Partial<TypedTarget>) => void;
@@ -19,7 +22,12 @@ export function Suggestions({ typed: { comboId, kind, by, value }, set, today }:
   return (
     <p className={styles["line"]}>
       {suggestionParts(suggested.value, kind).map((part) => {
-        if (typeof part === "string") return <span key={part}>{part} </span>;
+        if (typeof part === "string")
+          return (
+            <span key={part} className={part.length < shortPart ? styles["short"] : undefined}>
+              {part}{" "}
+            </span>
+          );
         const [short, whole] = [formatLapTime(part.ms, 2), formatLapTime(part.ms)];
         return (
           <span key={short}>

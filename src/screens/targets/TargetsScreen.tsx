@@ -4,7 +4,9 @@ import type { Id, Preferences, Target } from "#domain";
 import { type DrivenCombo, useCombos, useRows, useToday } from "#live";
 import { printAddress, useAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
+import { Disclosure } from "#ui/Disclosure.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
+import { chanceMeaning } from "#words";
 import { ComboTargets } from "./ComboTargets.tsx";
 import { TargetForm } from "./TargetForm.tsx";
 import styles from "./TargetsScreen.module.css";
@@ -81,6 +83,21 @@ function Targets({ combos, comboId, preferences: chosen, stored }: TargetsProps)
           />
         </FaultBoundary>
       ))}
+      {groups.some(({ targets: some }) => some.length > 0) && (
+        <div className={styles["meaning"]}>
+          <Disclosure
+            title="How far can a chance be trusted?"
+            answer="about right on the whole, too hopeful for who no longer improves"
+            level={2}
+          >
+            <ul className={styles["sentences"]}>
+              {chanceMeaning.map((sentence) => (
+                <li key={sentence}>{sentence}</li>
+              ))}
+            </ul>
+          </Disclosure>
+        </div>
+      )}
       {groups.length === 0 && !editing.isOpen && <NoTargets hasCombo={first !== undefined} />}
     </div>
   );

@@ -23,9 +23,10 @@ export function sayStanding(standing: Standing, kind: TargetKind): string {
 }
 
 function sayClosest({ closest }: Standing & { kind: "missed" }, kind: TargetKind): string {
+  const isBest = kind === "best";
   return closest === undefined
-    ? "nothing was driven for it before its date."
-    : `the ${kind === "best" ? "best" : "fastest usual lap"} before its date was ${sayLapTime(closest.ms, closest.decimals)}.`;
+    ? `no ${isBest ? "clean lap" : "session with 5 pace laps"} was driven from its setting to its date.`
+    : `the ${isBest ? "best" : "fastest usual lap"} from its setting to its date was ${sayLapTime(closest.ms, closest.decimals)}.`;
 }
 
 function sayDaysLeft(days: number | undefined): string {

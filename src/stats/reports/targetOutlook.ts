@@ -31,6 +31,10 @@ export interface TargetOutlook {
   readonly isMostlyAssumption: boolean;
 }
 
+/** A step on the way is at least this long, and there are at most four: our own choice. */
+const LEAST_STEP_MS = 50;
+const MOST_STEPS = 4;
+
 /**
  * Whether and when a target is likely to be reached with practice as often and as long as in the last six weeks: the
  * chance by its date, the likely day, and milestones. Our methods, §6.
@@ -76,6 +80,7 @@ function stepsTo(
   const nowMs = figureForTarget({ kind }, page);
   if (nowMs === undefined) return [];
   const meanGapMs = kind === "best" ? (mean(history.map((past) => past.bestMs - past.medianMs)) ?? 0) : 0;
-  const steps = milestones({ nowMs, targetMs: value, floor, meanGapMs });
+  const count = Math.min(MOST_STEPS, Math.floor((nowMs - value) / LEAST_STEP_MS));
+  const steps = milestones({ nowMs, targetMs: value, floor, meanGapMs, steps: Math.max(1, count) });
   return steps.known ? steps.value : [];
 }

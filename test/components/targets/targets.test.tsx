@@ -142,7 +142,9 @@ describe("following a target", () => {
 
   it("says plainly that it was missed, and how close it came", async () => {
     await renderAt("#/targets", targets, withTarget({ by: "2026-11-15" }));
-    expect(await screen.findByText("Missed: the best before its date was 1:23.400.")).toBeVisible();
+    expect(
+      await screen.findByText("Missed: the best from its setting to its date was 1:23.400."),
+    ).toBeVisible();
   });
 
   it("says how close an evening came that was no PB", async () => {
@@ -155,7 +157,16 @@ describe("following a target", () => {
       const [setOn, by] = ["2026-11-19", "2026-11-21"];
       await setTarget(book, { comboId, kind: "best", value: 83_000, by, setOn, setAt: at(setOn) });
     });
-    expect(await screen.findByText("Missed: the best before its date was 1:23.456.")).toBeVisible();
+    expect(
+      await screen.findByText("Missed: the best from its setting to its date was 1:23.456."),
+    ).toBeVisible();
+  });
+
+  it("says that nothing was driven for a missed target only where that is so", async () => {
+    await renderAt("#/targets", targets, withTarget({ by: "2026-11-10" }));
+    expect(
+      await screen.findByText("Missed: no clean lap was driven from its setting to its date."),
+    ).toBeVisible();
   });
 
   it("a target of an older page is measured by nothing", async () => {

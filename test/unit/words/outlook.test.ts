@@ -38,6 +38,8 @@ describe("when a target is likely to be reached", () => {
       { low, mid: undefined, high: undefined },
       "2 of 20 futures reach it by Sun 1 Nov 2026, fewer than 10 within a year",
     ],
+    [{ low: mid, mid, high }, "10 of 20 futures reach it by Thu 3 Dec 2026, 18 by Fri 5 Feb 2027"],
+    [{ low: mid, mid, high: mid }, "18 of 20 futures reach it by Thu 3 Dec 2026"],
     [
       { low: undefined, mid: undefined, high: undefined },
       "Fewer than 2 of 20 futures reach it within a year",

@@ -107,6 +107,10 @@ describe("the outlook of a target", () => {
     expect(milestones.at(-1)).toBe(83_000);
     expect(milestones.toSorted((a, b) => b - a)).toEqual(milestones);
     expect(milestones[0]).toBeLessThan(pb);
+    expect(milestones).toHaveLength(4);
+    // A tenth is too little for four steps.
+    expect(outlookOf(page, { value: pb - 100 }).milestones).toHaveLength(2);
+    expect(outlookOf(page, { value: pb - 20 }).milestones).toEqual([pb - 20]);
   });
 });
 
