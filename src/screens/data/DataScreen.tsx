@@ -1,3 +1,4 @@
+import { useRef } from "react";
 import { useShelved } from "#live";
 import { AutoBackupPart } from "./AutoBackupPart.tsx";
 import { BackupPart } from "./BackupPart.tsx";
@@ -10,6 +11,7 @@ import { ErasePart } from "./ErasePart.tsx";
 import { ExportPart } from "./ExportPart.tsx";
 import { ImportPart } from "./ImportPart.tsx";
 import { LogbooksPart } from "./LogbooksPart.tsx";
+import { PartsList } from "./PartsList.tsx";
 import { PreferencesPart } from "./PreferencesPart.tsx";
 import { RestorePart } from "./RestorePart.tsx";
 import { SendPart } from "./SendPart.tsx";
@@ -19,10 +21,11 @@ import { TwinsPart } from "./TwinsPart.tsx";
 /** Logbooks, backups, where it is all kept, and the driver's choices. */
 export function DataScreen() {
   const logbooks = useShelved();
+  const page = useRef<HTMLDivElement>(null);
   if (logbooks === undefined) return <h1>Data</h1>;
   const titles = logbooks.map(({ title }) => title);
   return (
-    <div className={styles["screen"]}>
+    <div ref={page} className={styles["screen"]}>
       <div>
         <h1>Data</h1>
         <p className={styles["intro"]}>
@@ -30,6 +33,7 @@ export function DataScreen() {
           save a backup to a file now and then.
         </p>
       </div>
+      <PartsList page={page} />
       <div className={styles["columns"]}>
         <div className={styles["column"]}>
           <TwinsPart />
