@@ -67,7 +67,7 @@ export interface KnownSchemas {
   readonly sha256: Sha256;
 }
 
-const again = "Choose the file again, or save a new backup where the logbook is.";
+const again = "Choose the file or copy the text again, or save a new backup where the logbook is.";
 
 /** Reads a backup file, or says what is wrong with it: nothing is taken from a file that is not whole. */
 export async function readBackup(
@@ -80,9 +80,9 @@ export async function readBackup(
   if (parsed === undefined)
     return bare.trimStart().startsWith("{")
       ? refused(`This is not a complete Lap Ledger backup: ${whereItEnds(bare)}.`, again)
-      : refused("This is not a Lap Ledger backup: it is not a file of rows.", again);
+      : refused("This is not a Lap Ledger backup: it holds no rows.", again);
   if (!isObject(parsed) || own(parsed, "kind") !== kind)
-    return refused("This file is from another app: it does not say that it is a Lap Ledger backup.", again);
+    return refused("This is from another app: it does not say that it is a Lap Ledger backup.", again);
 
   const schema = own(parsed, "schema");
   if (!isCount(schema) || schema < lowest)

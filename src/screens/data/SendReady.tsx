@@ -61,7 +61,7 @@ export function SendReady({ ready, onDone }: SendReadyProps) {
   return (
     <div className={styles["preview"]}>
       <p>
-        Ready: {laps} in {sessions}, with car, track and rig, {sayBytes(ready.bytes.length)}.
+        Ready: {laps} in {sessions}, {sayBytes(ready.bytes.length)}.
       </p>
       <div ref={begin} className={styles["buttons"]}>
         {canShare(textFile("")) && (

@@ -135,7 +135,7 @@ describe("restoring", () => {
   it.each([
     ["nothing at all", "", "The file is empty."],
     ["a text", "hello", "This is not a Lap Ledger backup"],
-    ["another app’s rows", '{"laps":[]}', "This file is from another app"],
+    ["another app’s rows", '{"laps":[]}', "This is from another app"],
     ["half a file", "HALF", "This is not a complete Lap Ledger backup: it breaks off"],
     ["a newer version’s file", "NEWER", "made by a newer version of Lap Ledger"],
     ["a file that lost rows", "FEWER", "it should hold 3 rows of cars, it holds 0"],
