@@ -37,7 +37,11 @@ export function ComboPicker({ combo, combos, period }: ComboPickerProps) {
           </Button>
         )}
       </div>
-      {isOpen && <Others others={others} period={period} onPicked={close} />}
+      {isOpen && (
+        <div className={styles["others"]}>
+          <Others others={others} period={period} onPicked={close} />
+        </div>
+      )}
     </div>
   );
 }
