@@ -1,4 +1,3 @@
-import { useRef } from "react";
 import { useShelved } from "#live";
 import { AutoBackupPart } from "./AutoBackupPart.tsx";
 import { BackupPart } from "./BackupPart.tsx";
@@ -21,11 +20,10 @@ import { TwinsPart } from "./TwinsPart.tsx";
 /** Logbooks, backups, where it is all kept, and the driver's choices. */
 export function DataScreen() {
   const logbooks = useShelved();
-  const page = useRef<HTMLDivElement>(null);
   if (logbooks === undefined) return <h1>Data</h1>;
   const titles = logbooks.map(({ title }) => title);
   return (
-    <div ref={page} className={styles["screen"]}>
+    <div className={styles["screen"]}>
       <div>
         <h1>Data</h1>
         <p className={styles["intro"]}>
@@ -33,7 +31,7 @@ export function DataScreen() {
           save a backup to a file now and then.
         </p>
       </div>
-      <PartsList page={page} />
+      <PartsList />
       <div className={styles["columns"]}>
         <div className={styles["column"]}>
           <TwinsPart />

@@ -1,33 +1,35 @@
-import { type RefObject, useLayoutEffect, useState } from "react";
+import { useLayoutEffect, useRef, useState } from "react";
 import { Button } from "#ui/Button.tsx";
 import styles from "./PartsList.module.css";
 
-/** The way to each part of a long page, where it is one column. Buttons, because the hash names the place. */
-export function PartsList({ page }: { readonly page: RefObject<HTMLElement | null> }) {
+/** The way to each part of the page it stands on, where that is one column. Buttons, because the hash names the place. */
+export function PartsList() {
+  const nav = useRef<HTMLElement>(null);
   const [titles, setTitles] = useState<readonly string[]>([]);
   useLayoutEffect(() => {
-    const box = page.current;
-    if (box === null) return;
+    const page = nav.current?.parentElement;
+    if (!page) return;
     const read = () => {
-      const now = headingsOf(box).map(({ textContent }) => textContent);
+      const now = headingsOf(page).map(({ textContent }) => textContent);
       setTitles((before) => (before.join("\n") === now.join("\n") ? before : now));
     };
     read();
     // Parts come and go: automatic backup is none of the demo's.
     const observer = new MutationObserver(read);
-    observer.observe(box, { childList: true, subtree: true });
+    observer.observe(page, { childList: true, subtree: true });
     return () => observer.disconnect();
-  }, [page]);
+  }, []);
 
   const goTo = (title: string) => {
-    const heading = page.current && headingsOf(page.current).find(({ textContent }) => textContent === title);
+    const page = nav.current?.parentElement;
+    const heading = page && headingsOf(page).find(({ textContent }) => textContent === title);
     if (!heading) return;
     heading.tabIndex = -1;
     heading.scrollIntoView({ block: "start" });
     heading.focus({ preventScroll: true });
   };
   return (
-    <nav aria-label="Parts of this page" className={styles["nav"]}>
+    <nav ref={nav} aria-label="Parts of this page" className={styles["nav"]}>
       <ul className={styles["list"]}>
         {titles.map((title) => (
           <li key={title}>
