@@ -101,14 +101,13 @@ function cursorAround(
             keys.continue();
             return;
           }
-          getOr(request.trans, keys.primaryKey, error).then(
-            (found) => {
+          getOr(request.trans, keys.primaryKey, error)
+            .then((found) => {
               step.row = found;
               if (found === undefined) keys.continue();
               else onNext();
-            },
-            (fault: Error) => keys.fail(fault),
-          );
+            })
+            .then(undefined, (fault: Error) => keys.fail(fault));
         });
       };
       return Object.defineProperties(keys, { start: { value: start }, value: { get: () => step.row } });

@@ -1,6 +1,6 @@
 import "fake-indexeddb/auto";
 
-import { afterEach, expect, test } from "vitest";
+import { afterEach, expect, test, vi } from "vitest";
 import {
   aboutUnreadable,
   addLap,
@@ -29,7 +29,10 @@ import { anOpenSession } from "../../support/aLogbook.ts";
 import { failReadsOf } from "../../support/unreadableRows.ts";
 
 let mend: (() => void) | undefined;
-afterEach(() => mend?.());
+afterEach(() => {
+  mend?.();
+  vi.restoreAllMocks();
+});
 
 /** Three sessions of a combo; the second one has three runs of a lap each. */
 async function threeSessions() {
@@ -97,6 +100,21 @@ test("nothing is noted of rows that are read, nor of ids that are not there", as
   const { book, comboId } = await threeSessions();
   await sessionsOfCombo(book, comboId);
   expect(await sessionOf(book, "nowhere")).toBeUndefined();
+  expect(book.unreadable.get()).toEqual([]);
+});
+
+test("a request that fails for another reason, as for a lost connection, fails as before and nothing is noted", async () => {
+  const { book } = await threeSessions();
+  const lost = () => {
+    throw new DOMException("Connection to Indexed Database server lost", "UnknownError");
+  };
+  for (const name of ["get", "getAll", "getAllKeys", "count"] as const)
+    vi.spyOn(IDBObjectStore.prototype, name).mockImplementation(lost);
+  await expect(sessionOf(book, "nowhere")).rejects.toMatchObject({ name: "UnknownError" });
+  await expect(dump(book)).rejects.toMatchObject({ code: "closed" });
+  vi.restoreAllMocks();
+  vi.spyOn(IDBObjectStore.prototype, "get").mockImplementation(lost);
+  await expect(sessionOf(book, "nowhere"), "what is not there is not unreadable").rejects.toThrow();
   expect(book.unreadable.get()).toEqual([]);
 });
 
@@ -169,6 +187,18 @@ test("what needs every row is refused by name while one cannot be read; a salvag
   expect(saved.rows).toEqual({ ...whole, runs: whole.runs.filter((run) => run.id !== id) });
   mend();
   expect(await dump(book)).toEqual(whole);
+});
+
+test("a read whose own filter fails still fails behind a row that cannot be read, and does not hang", async () => {
+  const { book, sessionIds } = await threeSessions();
+  mend = failReadsOf([{ table: "sessions", id: sessionIds[0] }]);
+  const read = book.tables.sessions
+    .orderBy("startedAt")
+    .filter(() => {
+      throw new Error("a mistake in the filter");
+    })
+    .toArray();
+  await expect(read).rejects.toThrow("a mistake in the filter");
 });
 
 test("names of combos are read around a car that cannot be read", async () => {
