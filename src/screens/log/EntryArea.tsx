@@ -1,4 +1,4 @@
-import { lazy, Suspense } from "react";
+import { lazy, type RefCallback, Suspense, useCallback } from "react";
 import { type Id, lapsInOrder, type Run } from "#domain";
 import type { EntryContext } from "#entry";
 import { useHeight } from "#ui/useHeight.ts";
@@ -6,6 +6,7 @@ import styles from "./EntryArea.module.css";
 import { EntryPanel } from "./EntryPanel.tsx";
 import type { SessionFigures } from "./sessionFigures.ts";
 import { useEntry } from "./useEntry.ts";
+import { useHeadsTop } from "./useHeadsTop.ts";
 import { useStoredWords } from "./useStoredWords.ts";
 
 const Pasted = lazy(() => import("./Pasted.tsx").then((file) => ({ default: file.Pasted })));
@@ -16,18 +17,35 @@ interface EntryAreaProps {
   readonly run: Run;
   readonly context: EntryContext;
   readonly rows: SessionFigures["rows"];
+  /** What the run says so far, read on a phone beside the field; on a desk it stands at the right. */
+  readonly finding: string | undefined;
   /** A lap is being edited and has the keyboard; on a phone the pad would cover it. */
   readonly isCovered: boolean;
 }
 
 /** Where laps are typed. It holds what is typed, so that a key press draws this and not the whole ledger. */
-export function EntryArea({ sessionId, run, context, rows, isCovered }: EntryAreaProps) {
-  const box = useHeight("--entry-height");
+export function EntryArea({ sessionId, run, context, rows, finding, isCovered }: EntryAreaProps) {
+  const height = useHeight("--entry-height");
+  const headsTop = useHeadsTop();
+  const box = useCallback<RefCallback<HTMLElement>>(
+    (element) => {
+      const ends = [height(element), headsTop(element)];
+      return () => {
+        for (const end of ends) end?.();
+      };
+    },
+    [height, headsTop],
+  );
   const entry = useEntry(sessionId, run, context);
   const said = useStoredWords(rows, entry.storedId);
   const lapNumber = lapsInOrder(run).length + entry.onTheWay + 1;
   return (
     <div className={styles["entry"]} ref={box} data-covered={isCovered}>
+      {finding !== undefined && (
+        <p className={styles["finding"]} aria-hidden="true">
+          {finding}
+        </p>
+      )}
       <EntryPanel entry={entry} context={context} lapNumber={lapNumber} said={said} />
       {entry.pasted !== undefined && (
         <Suspense fallback={null}>

@@ -13,6 +13,9 @@ import { Pad } from "./Pad.tsx";
 import type { Entry } from "./useEntry.ts";
 import { useIsTouch } from "./useIsTouch.ts";
 
+/** More characters than this want the whole width of a phone. */
+const longest = 10;
+
 interface EntryPanelProps {
   readonly entry: Entry;
   readonly context: EntryContext;
@@ -68,7 +71,7 @@ export function EntryPanel({ entry, context, lapNumber, said }: EntryPanelProps)
           </Notice>
         </div>
       ))}
-      <div className={styles["line"]}>
+      <div className={styles["line"]} data-long={text.length > longest || undefined}>
         <label className={styles["label"]} htmlFor={`${id}-field`}>
           Lap {lapNumber}
         </label>

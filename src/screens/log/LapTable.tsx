@@ -1,5 +1,6 @@
 import { type ReactNode, useEffect, useRef } from "react";
 import type { LapDifferences } from "#stats";
+import { classes } from "#ui/classes.ts";
 import { Spoken } from "#ui/Spoken.tsx";
 import { useOverflow } from "#ui/useOverflow.ts";
 import { type LapColumns, LapRow } from "./LapRow.tsx";
@@ -33,7 +34,7 @@ export function LapTable({ caption, rows, edited, editor, onEdit, standingId, is
   const { box, overflows } = useOverflow();
   const focusable = overflows ? { tabIndex: 0, role: "region", "aria-label": caption } : {};
   return (
-    <div ref={box} className={styles["box"]} {...focusable}>
+    <div ref={box} className={styles["box"]} data-overflows={overflows} {...focusable}>
       <table className={styles["table"]}>
         <caption>
           <Spoken>{caption}</Spoken>
@@ -44,7 +45,7 @@ export function LapTable({ caption, rows, edited, editor, onEdit, standingId, is
             <th scope="col" className={styles["figures"]}>
               time
             </th>
-            <th scope="col" className={styles["figures"]}>
+            <th scope="col" className={classes(styles["figures"], styles["clean"])}>
               to last clean
             </th>
             <th scope="col" className={styles["figures"]}>
@@ -58,7 +59,7 @@ export function LapTable({ caption, rows, edited, editor, onEdit, standingId, is
             )}
             {!isNarrow &&
               Array.from({ length: sectorCount }, (_, index) => (
-                <th key={index} scope="col" className={styles["figures"]}>
+                <th key={index} scope="col" className={classes(styles["figures"], styles["sector"])}>
                   sector {index + 1}
                 </th>
               ))}

@@ -116,11 +116,6 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere }: LedgerProps) {
         />
         <IdleQuestion session={session} runs={runs} />
         {isOpen && said === undefined && <LastNote session={session} />}
-        {said && !isBetween && (
-          <p className={styles["sentence"]} aria-hidden="true">
-            {sayRun(said.report)}
-          </p>
-        )}
       </div>
       {current && (
         <FaultBoundary what="The entry line">
@@ -129,6 +124,7 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere }: LedgerProps) {
             run={current}
             context={context}
             rows={rows}
+            finding={said && !isBetween ? sayRun(said.report) : undefined}
             isCovered={edited !== undefined}
           />
         </FaultBoundary>
