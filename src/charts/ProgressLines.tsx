@@ -18,7 +18,10 @@ export interface PlacedStep {
   readonly decimals?: number | undefined;
 }
 
-/** The two bands of the forecast, drawn under everything else. */
+/**
+ * The two bands of the forecast, drawn under everything else. They begin at the last session as wide as they are at the
+ * first one to come: were it driven earlier, it would be expected in the same band.
+ */
 export function CurveBands({ curve }: { readonly curve: readonly PlacedCurve[] }) {
   const plane = usePlane();
   if (plane === undefined) return null;
@@ -35,8 +38,9 @@ function bandPath(
   curve: readonly PlacedCurve[],
   bandOf: (point: PlacedCurve) => readonly [number, number] | undefined,
 ): string {
-  const edges = curve.flatMap((point) => {
-    const band = bandOf(point);
+  const edges = curve.flatMap((point, at) => {
+    const next = curve[at + 1];
+    const band = bandOf(point) ?? (next === undefined ? undefined : bandOf(next));
     return band === undefined ? [] : [{ x: plane.x(point.x), low: plane.y(band[0]), high: plane.y(band[1]) }];
   });
   return ribbonPath(edges);

@@ -33,8 +33,8 @@ export function progressEnds({
 
 function sayBands(end: PlacedCurve): readonly string[] {
   if (end.half === undefined) return ["practice curve"];
-  if (end.nineInTen === undefined) return ["half of sessions"];
-  return ["inner band: half", "of the sessions;", "outer: 9 in 10"];
+  if (end.nineInTen === undefined) return ["practice curve;", "band: half", "of the sessions"];
+  return ["practice curve;", "inner band: half", "of the sessions,", "outer: 9 in 10"];
 }
 
 function sayPb({ ms, decimals }: PlacedStep): string {

@@ -6,7 +6,7 @@ import styles from "./FasterPart.module.css";
 import { Finding } from "./Finding.tsx";
 import { LeftOut } from "./LeftOut.tsx";
 import { type Looked, openSession } from "./looked.ts";
-import { progressOf } from "./reviewCharts.ts";
+import { isCurveDrawn, progressOf } from "./reviewCharts.ts";
 import { sayProgressFound, sayWhatCounts } from "./reviewWords.ts";
 
 const ProgressChart = lazy(() =>
@@ -59,7 +59,11 @@ function moreWords({ review }: Looked): string[] {
       ? [
           sayCurve(curve.value),
           sayPracticeRate(curve.value.rate),
-          curve.value.ahead.length > 0 ? bandMeaning : "",
+          !isCurveDrawn(curve)
+            ? "Curve and bands are drawn from 4 sessions with 5 pace laps on."
+            : curve.value.ahead.length > 0
+              ? bandMeaning
+              : "",
           "The curve and its bands rest on all sessions of this page with 5 pace laps, whatever the period.",
           curve.value.sessionsLeftOut > 0
             ? `Of them the last ${curve.value.sessions}; ${curve.value.sessionsLeftOut} older ones are left out.`

@@ -34,9 +34,19 @@ export function progressOf({ review, days, today }: Looked, targets: readonly Ta
 /** Days of forecast shown at least; otherwise half as many as of the past. */
 const leastAhead = 14;
 
-/** The curve at the sessions of the period, and the sessions to come with their bands where the period reaches today. */
+/** Whether enough sessions stand behind a curve to draw it. */
+export function isCurveDrawn(
+  curve: ComboReview["curve"],
+): curve is Extract<ComboReview["curve"], { known: true }> {
+  return curve.known && !curve.value.isMostlyAssumption;
+}
+
+/**
+ * The curve at the sessions of the period, and the sessions to come with their bands where the period reaches today.
+ * Nothing of a curve that is mostly assumption: what it rests on least would be the largest thing drawn.
+ */
 function curveOf({ curve, points }: ComboReview, { from, to }: Days, today: CalendarDate): CurvePoint[] {
-  if (!curve.known || points.length === 0) return [];
+  if (!isCurveDrawn(curve) || points.length === 0) return [];
   const { line, ahead } = curve.value;
   const until = addDays(
     today,

@@ -3,6 +3,7 @@ import type { Period } from "#state/address.ts";
 import type { ComboReview } from "#stats";
 import { bandMeaning, counted, personalBestTitle, progressReading, progressTitle, sayCounts } from "#words";
 import { rollingPeriods } from "./periods.ts";
+import { isCurveDrawn } from "./reviewCharts.ts";
 
 /** "the last 12 weeks" */
 export function sayPeriod(period: Period): string {
@@ -27,7 +28,7 @@ export function sayWhatCounts(review: ComboReview): string {
 /** What the progress chart finds; with too few sessions for a trend, what can be said already. */
 export function sayProgressFound(review: ComboReview): { readonly title: string; readonly reading: string } {
   const { curve } = review;
-  const bands = curve.known && curve.value.ahead.length > 0 ? ` ${sayBands(curve.value)}` : "";
+  const bands = isCurveDrawn(curve) && curve.value.ahead.length > 0 ? ` ${bandMeaning}` : "";
   const reading = `${progressReading(review)}${bands}`;
   return {
     title: progressTitle(review),
@@ -42,10 +43,4 @@ export function sayBefore(period: Period): string | undefined {
   if (period.kind !== "dates")
     return `the ${rollingPeriods.find(({ kind }) => kind === period.kind)?.word ?? ""} before`;
   return `the ${counted(daysBetween(period.from, period.to) + 1, "day")} before`;
-}
-
-function sayBands({ isMostlyAssumption }: { readonly isMostlyAssumption: boolean }): string {
-  return isMostlyAssumption
-    ? `${bandMeaning} With fewer than 4 sessions that is mostly assumption.`
-    : bandMeaning;
 }

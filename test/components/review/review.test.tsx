@@ -168,6 +168,23 @@ describe("Review", () => {
     );
   });
 
+  it("draws no curve and no forecast from fewer than four sessions, and says so", async () => {
+    const { user } = await renderAt("#/review", review, filled(weekly(3, 200)));
+    await user.click(await screen.findByRole("button", { name: /^Trend and forecast/ }));
+    expect(screen.getByText("Curve and bands are drawn from 4 sessions with 5 pace laps on.")).toBeVisible();
+    expect(screen.queryByText(/inner band/)).not.toBeInTheDocument();
+    const chart = await screen.findByRole("figure", { name: /^Not enough sessions/ });
+    expect(chart.querySelector("path[class*=bandPale]")?.getAttribute("d")).toBe("");
+    expect(chart.querySelector("path[class*=forecast]")?.getAttribute("d")).toBe("");
+  });
+
+  it("draws both from four sessions on, with what the bands mean", async () => {
+    await renderAt("#/review", review, filled(weekly(4, 200)));
+    expect((await screen.findAllByText(/inner band/))[0]).toBeVisible();
+    const chart = await screen.findByRole("figure", { name: /^Not enough sessions/ });
+    expect(chart.querySelector("path[class*=bandPale]")?.getAttribute("d")).toMatch(/^M.+Z$/);
+  });
+
   it("the keyboard walks the chart and opens a session", async () => {
     const { user } = await renderAt("#/review", review, filled(weekly(6, 100)));
     (await screen.findByRole("figure", { name: /^Usual lap/ })).focus();
