@@ -13,6 +13,11 @@ export interface Column {
   readonly at: number;
 }
 
+/** Share of its period's laps that the longest bar stands for. */
+export function fullestShare(columns: readonly Column[]): number {
+  return Math.max(...columns.flatMap(({ bars, quarters }) => bars.map((bar) => bar / quarters.laps)));
+}
+
 interface HistogramColumnsProps {
   readonly bins: readonly LapBin[];
   readonly columns: readonly Column[];
@@ -23,9 +28,7 @@ interface HistogramColumnsProps {
 export function HistogramColumns({ bins, columns, em }: HistogramColumnsProps) {
   const plane = usePlane();
   if (plane === undefined) return null;
-  const fullest = Math.max(
-    ...columns.flatMap(({ bars, quarters }) => bars.map((bar) => bar / quarters.laps)),
-  );
+  const fullest = fullestShare(columns);
   return (
     <g>
       {columns.map(({ name, at, bars, quarters: { laps, lowerQuartile, median, upperQuartile } }) => {

@@ -31,6 +31,8 @@ function Sample({ mark, em }: { readonly mark: KeyItem["mark"]; readonly em: num
   switch (mark) {
     case "box":
       return <rect x={half - 4} y={-em / 2} width={8} height={em} className={styles["band"]} />;
+    case "bar":
+      return <rect y={-em / 3} width={2 * half} height={em * 0.67} className={styles["bar"]} />;
     case "halfBand":
       return <rect y={-em / 3} width={2 * half} height={em * 0.67} className={styles["band"]} />;
     case "paleBand":
@@ -44,7 +46,7 @@ function Sample({ mark, em }: { readonly mark: KeyItem["mark"]; readonly em: num
     case "dot":
       return <path d={`M${half} 0h0`} className={styles["dot"]} />;
     case "ring":
-      return <circle cx={half} r={3} className={styles["ring"]} />;
+      return <circle cx={half} r={4.5} className={styles["ring"]} />;
     case "walked":
       return <circle cx={half} r={5} className={styles["walked"]} />;
     case "line":

@@ -13,6 +13,7 @@ import type { ProgressData } from "./progress.ts";
 import { progressEnds, progressKey } from "./progressEnds.ts";
 import { progressTable } from "./progressTable.ts";
 import { progressWalk } from "./progressWalk.ts";
+import { isDense } from "./ribbon.ts";
 import { SessionMarks } from "./SessionMarks.tsx";
 import { sayThinned } from "./sayThinned.ts";
 import { dayOf, pageRuleAt, sessionPlaces } from "./sessionPlaces.ts";
@@ -101,13 +102,16 @@ function ProgressPlane({ drawn, targets, room, walk }: ProgressPlaneProps) {
     Math.max(...yAxis.ticks.map((tick) => textWidth(formatLapTime(tick, yAxis.decimals), em))) + 12;
   const ends = progressEnds({ steps, until, targets, curve, right: Math.max(...days) });
   const right = narrow ? 12 : endRoom(ends, em);
-  const hasBestOfTen = placed.some(({ session }) => session.bestOfTen !== undefined);
+  const { domain, ticks } = calendarTicks(days, Math.floor((width - left - right) / (em * 5)));
+  const pxADay = (width - left - right) / (domain[1] - domain[0]);
+  const hasBestOfTen =
+    !isDense(placed.map(({ x }) => x * pxADay)) &&
+    placed.some(({ session }) => session.bestOfTen !== undefined);
   const keyItems = progressKey({ steps, until, targets, curve, right, hasBestOfTen }, narrow);
   const keyHeight = layKey(keyItems, width - 8, em).height;
   const plot = narrow ? em * 15 : em * 20;
   const top = em * 2.2;
   const height = top + plot + tickRow(em) + keyHeight + 8;
-  const { domain, ticks } = calendarTicks(days, Math.floor((width - left - right) / (em * 5)));
   return (
     <Plane
       width={width}

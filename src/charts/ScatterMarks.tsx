@@ -1,6 +1,6 @@
 import type { ConsistencySession } from "./consistencyTable.ts";
 import styles from "./Marks.module.css";
-import { halfMark, leastHalfMark, ribbonPath } from "./ribbon.ts";
+import { halfMark, isDense, ribbonPath } from "./ribbon.ts";
 import { usePlane } from "./usePlane.ts";
 
 /** A session whose scatter is known, at its place on the calendar axis. */
@@ -14,8 +14,9 @@ export interface PlacedScatter {
 export function ScatterMarks({ placed }: { readonly placed: readonly PlacedScatter[] }) {
   const plane = usePlane();
   if (plane === undefined) return null;
-  const half = halfMark(placed.map(({ x }) => plane.x(x)));
-  const isDense = half < leastHalfMark;
+  const places = placed.map(({ x }) => plane.x(x));
+  const half = halfMark(places);
+  const dense = isDense(places);
   const parts = ([false, true] as const).map((isPresent) => {
     const some = placed.filter(({ session }) => session.isPresentPage === isPresent);
     const ranges = some.flatMap(({ x, session: { intervalPercent } }) =>
@@ -29,16 +30,16 @@ export function ScatterMarks({ placed }: { readonly placed: readonly PlacedScatt
     );
     return {
       age: isPresent ? "" : "Old",
-      ranges: isDense ? ribbonPath(ranges) : whiskers.join(""),
+      ranges: dense ? ribbonPath(ranges) : whiskers.join(""),
       dots: some.map(({ x, y }) => `M${plane.x(x)} ${plane.y(y)}h0`).join(""),
     };
   });
-  const dotWidth = isDense ? 2 : Math.max(4, half * 1.6);
+  const dotWidth = dense ? 2 : Math.max(4, half * 1.6);
   return (
     <g>
       {parts.map(({ age, ranges, dots }) => (
         <g key={age}>
-          <path d={ranges} className={styles[`${isDense ? "ribbon" : "whisker"}${age}`]} />
+          <path d={ranges} className={styles[`${dense ? "ribbon" : "whisker"}${age}`]} />
           <path d={dots} className={styles[`point${age}`]} style={{ strokeWidth: dotWidth }} />
         </g>
       ))}

@@ -1,6 +1,6 @@
 import styles from "./Marks.module.css";
 import type { ProgressSession } from "./progress.ts";
-import { halfMark, leastHalfMark, ribbonPath } from "./ribbon.ts";
+import { halfMark, isDense, ribbonPath } from "./ribbon.ts";
 import { type PlaneArea, usePlane } from "./usePlane.ts";
 
 /** A session with its place on the calendar axis. */
@@ -10,32 +10,40 @@ export interface PlacedSession {
 }
 
 /**
- * Each session: half of its laps as a band, the usual lap as a tick, the best as a dot, the best of ten as a ring. Where sessions stand too close
+ * Each session: half of its laps as a band, the usual lap as a tick, the best as a dot, the best of ten as a ring
+ * wide enough to be seen about that dot. Where sessions stand too close
  * for that, one band and one line run through them. Older pages in grey.
  */
 export function SessionMarks({ placed }: { readonly placed: readonly PlacedSession[] }) {
   const plane = usePlane();
   if (plane === undefined) return null;
-  const half = halfMark(placed.map(({ x }) => plane.x(x)));
+  const places = placed.map(({ x }) => plane.x(x));
+  const half = halfMark(places);
+  const dense = isDense(places);
   const older = placed.filter(({ session }) => !session.isPresentPage);
   const present = placed.filter(({ session }) => session.isPresentPage);
+  const dotWidth = dense ? 2 : half < 4 ? 4 : 6;
+  const ring = dotWidth / 2 + 1.5;
   const dots = (some: readonly PlacedSession[]) =>
     each(some, plane, (x, { best }) => best && [`M${x} `, best, "h0"]);
   const rings = (some: readonly PlacedSession[]) =>
     each(
       some,
       plane,
-      (x, { bestOfTen }) => bestOfTen && [`M${x - 3} `, bestOfTen, "a3 3 0 1 0 6 0a3 3 0 1 0 -6 0"],
+      (x, { bestOfTen }) =>
+        bestOfTen && [
+          `M${x - ring} `,
+          bestOfTen,
+          `a${ring} ${ring} 0 1 0 ${2 * ring} 0a${ring} ${ring} 0 1 0 ${-2 * ring} 0`,
+        ],
     );
-  const isDense = half < leastHalfMark;
-  const dotWidth = isDense ? 2 : half < 4 ? 4 : 6;
-  const draw = isDense ? drawBand : drawMarks;
+  const draw = dense ? drawBand : drawMarks;
   return (
     <g>
       {draw(older, plane, half, "Old")}
       {draw(present, plane, half, "")}
-      <path d={isDense ? "" : rings(older)} className={styles["ringOld"]} />
-      <path d={isDense ? "" : rings(present)} className={styles["ring"]} />
+      <path d={dense ? "" : rings(older)} className={styles["ringOld"]} />
+      <path d={dense ? "" : rings(present)} className={styles["ring"]} />
       <path d={dots(older)} className={styles["dotOld"]} style={{ strokeWidth: dotWidth }} />
       <path d={dots(present)} className={styles["dot"]} style={{ strokeWidth: dotWidth }} />
     </g>

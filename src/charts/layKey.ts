@@ -4,6 +4,7 @@ import { textWidth } from "./useRoom.ts";
 export interface KeyItem {
   readonly mark:
     | "box"
+    | "bar"
     | "tick"
     | "point"
     | "whisker"

@@ -20,4 +20,9 @@ export function halfMark(places: readonly number[]): number {
 }
 
 /** Below this half width marks are drawn as one band with a line. */
-export const leastHalfMark = 1.5;
+const leastHalfMark = 1.5;
+
+/** Whether marks at these places, px, stand so close that one band and one line are drawn through them. */
+export function isDense(places: readonly number[]): boolean {
+  return halfMark(places) < leastHalfMark;
+}

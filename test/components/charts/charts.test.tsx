@@ -95,6 +95,35 @@ describe("ProgressChart", () => {
     const drawn = drawnWords(drawProgress({ curve })).join(" ");
     expect(drawn).toMatch(/half of the sessions/);
     expect(drawn).toMatch(/9 in 10/);
+    expect(drawn).toContain("practice curve");
+  });
+
+  it("begins the forecast's bands at the last session, where its curve comes from", () => {
+    const curve = [
+      { date: "2026-10-10", ms: 84_000, sessionId: "s0" },
+      { date: "2026-10-13", ms: 83_800, sessionId: "s3" },
+      { date: "2026-10-28", ms: 83_600, half: [83_400, 83_800], nineInTen: [83_000, 84_200] },
+    ] as const;
+    const box = drawProgress({ curve });
+    const pathOf = (name: string) => box.querySelector(`path[class*=${name}]`)?.getAttribute("d") ?? "";
+    const [, second = ""] = pathOf("forecast").slice(1).split("L");
+    expect(pathOf("bandPale")).toMatch(new RegExp(`^M${second.split(" ")[0]} .+Z$`));
+  });
+
+  it("has a best of ten in its key only where one is drawn", () => {
+    const ten = sessions.map((one) => ({ ...one, bestOfTen: one.best + 50 }));
+    expect(drawnWords(drawProgress({ sessions: ten }))).toContain("best of ten");
+    const dense = Array.from({ length: 900 }, (_, at) => ({
+      ...ten[3],
+      id: `d${at}`,
+      date: new Date(Date.UTC(2023, 0, 1 + at)).toISOString().slice(0, 10),
+      startedAt: at,
+      laps: 20,
+      isPresentPage: true,
+    }));
+    const box = drawProgress({ sessions: dense, pbSteps: [] });
+    expect(box.querySelector("path[class*=ring]")?.getAttribute("d")).toBe("");
+    expect(drawnWords(box)).not.toContain("best of ten");
   });
 
   it("thins a thousand sessions and says so, while the table has all", async () => {
