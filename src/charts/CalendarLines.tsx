@@ -22,30 +22,22 @@ export function CalendarLines({ lines, lapsAStroke, walkedDate, room: { width, e
   const numbers = Math.min(em * 0.9, column * 0.85);
   const size = tallySize(column, em);
   const strokesOf = (laps: number) => Math.min(Math.ceil(laps / lapsAStroke), mostStrokes);
-  let y = em * 1.4;
+  const isHalved = columns < 28;
+  let y = isHalved ? -em * 0.9 : em * 1.4;
   const placed = lines.map((line) => {
     const fullest = Math.max(5, ...line.days.map(({ laps }) => strokesOf(laps)));
-    const height = tallyHeight(fullest, size) + numbers * 1.3 + 6;
+    const height = (isHalved ? em * 2 : 0) + tallyHeight(fullest, size) + numbers * 1.3 + 6;
     y += height;
     return { ...line, top: y - height, base: y - numbers * 1.3 };
   });
-  const marks = dayMarks(lines[0], columns);
   return (
     <svg width={width} height={y + 4} aria-hidden="true">
-      {marks.map((day) => (
-        <text
-          key={day}
-          x={left + (day - 0.5) * column}
-          y={em}
-          textAnchor="middle"
-          fontSize={em * 0.9}
-          className={styles["words"]}
-        >
-          {day}
-        </text>
-      ))}
-      {placed.map(({ id, label, first, last, days, base }) => (
+      {!isHalved && <DayMarks first={1} last={columns} y={em} left={left} column={column} em={em} />}
+      {placed.map(({ id, label, first, last, days, top, base }) => (
         <g key={id}>
+          {isHalved && (
+            <DayMarks first={first} last={last} y={top + em * 1.9} left={left} column={column} em={em} />
+          )}
           <text x={0} y={base} fontSize={em} className={styles["words"]}>
             {label}
           </text>
@@ -81,8 +73,28 @@ export function CalendarLines({ lines, lapsAStroke, walkedDate, room: { width, e
   );
 }
 
-/** Every fifth day is numbered above; where months take two lines, the columns have no one number. */
-function dayMarks(line: CalendarLine | undefined, columns: number): readonly number[] {
-  if (line === undefined || columns < 28) return [];
-  return [1, 5, 10, 15, 20, 25, 30];
+interface DayMarksProps {
+  readonly first: number;
+  readonly last: number;
+  readonly y: number;
+  readonly left: number;
+  readonly column: number;
+  readonly em: number;
+}
+
+/** The first of the columns' days and every fifth, by number: above all months, or where they take two lines above each line. */
+function DayMarks({ first, last, y, left, column, em }: DayMarksProps) {
+  const days = [first, ...[5, 10, 15, 20, 25, 30].filter((day) => day > first + 1 && day <= last)];
+  return days.map((day) => (
+    <text
+      key={day}
+      x={left + (day - first + 0.5) * column}
+      y={y}
+      textAnchor="middle"
+      fontSize={em * 0.9}
+      className={styles["words"]}
+    >
+      {day}
+    </text>
+  ));
 }

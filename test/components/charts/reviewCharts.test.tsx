@@ -1,6 +1,6 @@
 import { render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
-import { describe, expect, it } from "vitest";
+import { afterEach, describe, expect, it, vi } from "vitest";
 import { DistributionChart } from "#charts/DistributionChart.tsx";
 import { IndividualsChart } from "#charts/IndividualsChart.tsx";
 import { PracticeCalendar } from "#charts/PracticeCalendar.tsx";
@@ -40,6 +40,19 @@ describe("DistributionChart", () => {
     const rows = await rowsOfTable();
     const sum = (column: number) => rows.reduce((total, row) => total + Number(row[column]), 0);
     expect([sum(2), sum(3)]).toEqual([3, 5]);
+  });
+
+  it("says that its bars are shares, and how much the longest stands for", () => {
+    const { container } = render(
+      <DistributionChart
+        {...words}
+        distribution={lapDistribution(now, before)}
+        nowWords="now"
+        beforeWords="before"
+      />,
+    );
+    // Two of the three laps before lie in one bin.
+    expect(drawnWords(container)).toContain("share of the laps of each period, longest bar 67 %");
   });
 
   it("says how many laps lie beyond what is drawn", () => {
@@ -130,6 +143,8 @@ describe("RangeRowsChart", () => {
 });
 
 describe("PracticeCalendar", () => {
+  afterEach(() => void vi.restoreAllMocks());
+
   const days = [
     { date: "2026-09-01", laps: 19, sessions: 1 },
     { date: "2026-11-21", laps: 1, sessions: 2 },
@@ -147,6 +162,16 @@ describe("PracticeCalendar", () => {
       ["Tue 1 Sep 2026", "1", "19"],
       ["Sat 21 Nov 2026", "2", "1"],
     ]);
+  });
+
+  it("numbers the days of every line where months take two", () => {
+    vi.spyOn(Element.prototype, "clientWidth", "get").mockReturnValue(340);
+    const { container } = render(
+      <PracticeCalendar {...words} days={days} from="2026-10-01" to="2026-11-24" />,
+    );
+    const drawn = drawnWords(container).filter((text) => /^\d+$/.test(text ?? ""));
+    const oneMonth = ["1", "5", "10", "15", "17", "20", "25", "30"];
+    expect(drawn.filter((text) => oneMonth.includes(text ?? ""))).toEqual([...oneMonth, ...oneMonth, "1"]);
   });
 
   it("draws a stroke a lap, and says when a stroke is more", () => {
