@@ -7,8 +7,7 @@ import type { SessionDigest } from "./sessionDigest.ts";
  * @returns nothing for a session without a clean lap
  */
 export function sessionBests(digests: readonly SessionDigest[]): DatedBest[] {
-  return digests.flatMap(({ bestCandidates, sessionId, date }) => {
-    const best = bestCandidates.at(-1);
-    return best === undefined ? [] : [{ ...best, sessionId, date }];
-  });
+  return digests.flatMap(({ bestClean, sessionId, date }) =>
+    bestClean === undefined ? [] : [{ ...bestClean, sessionId, date }],
+  );
 }
