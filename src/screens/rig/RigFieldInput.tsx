@@ -1,7 +1,8 @@
+import { readMeasure } from "#entry";
 import { Choice } from "#ui/Choice.tsx";
 import { Field } from "#ui/Field.tsx";
 import { TextArea } from "#ui/TextArea.tsx";
-import type { RigField } from "./rigFields.ts";
+import type { MeasureField, RigField } from "./rigFields.ts";
 import type { RigProblem } from "./rigTexts.ts";
 
 interface RigFieldInputProps {
@@ -26,9 +27,11 @@ export function RigFieldInput({ field, text, onText, problem }: RigFieldInputPro
       <Field {...shared} size="between" dir="auto" value={text} onChange={onText} />
     );
   const { unit } = field.measure;
+  const asked = problem === undefined ? questionOf(field, text) : undefined;
   return (
     <Field
       {...shared}
+      {...(asked !== undefined && { hint: asked })}
       figures
       size="between"
       inputMode="decimal"
@@ -37,4 +40,11 @@ export function RigFieldInput({ field, text, onText, problem }: RigFieldInputPro
       onChange={onText}
     />
   );
+}
+
+/** What is asked about a figure that can be right, but seldom is. */
+function questionOf({ measure, usualMost }: MeasureField, text: string): string | undefined {
+  const reading = readMeasure(text, measure);
+  if (usualMost === undefined || !reading.ok || (reading.value ?? 0) <= usualMost) return undefined;
+  return `More than ${usualMost} ${measure.unit}: is that what stands there? It is stored as typed.`;
 }

@@ -12,6 +12,8 @@ import { RigFieldInput } from "./RigFieldInput.tsx";
 import { isAsked, type RigPart, rigFields, rigParts } from "./rigFields.ts";
 import { type RigTexts, readRig, textKey } from "./rigTexts.ts";
 import { rigChanges } from "./rigWords.ts";
+import { screenBeingTyped } from "./screenView.ts";
+import { TrueToSize } from "./TrueToSize.tsx";
 
 interface RigFormProps {
   readonly title: string;
@@ -88,6 +90,7 @@ export function RigForm({ title, texts, onText, old, compared, onStore, onCancel
                     problem={problems[textKey(field)]}
                   />
                 </div>
+                {textKey(field) === "view.degrees" && <TrueToSize screen={screenBeingTyped(texts)} />}
                 {cautionAfter.includes(textKey(field)) && (
                   <div className={styles["wide"]}>
                     <CautionOf part={part} />

@@ -11,6 +11,7 @@ import { CautionOf, RigForm } from "./RigForm.tsx";
 import { type RigPart, rigFields, rigParts } from "./rigFields.ts";
 import { textKey, textsOf } from "./rigTexts.ts";
 import { saidOf } from "./rigWords.ts";
+import { TrueToSize } from "./TrueToSize.tsx";
 import { nameOf, type Placed, sayWhen } from "./timeline.ts";
 import { useRigDraft } from "./useRigDraft.ts";
 
@@ -110,6 +111,7 @@ function RigPartShown({ part, placed }: { readonly part: RigPart; readonly place
           ))}
         </dl>
       )}
+      {part === "view" && <TrueToSize screen={placed.rig.screen} />}
       <CautionOf part={part} />
     </Part>
   );

@@ -106,7 +106,7 @@ function Introduction({ onBegin }: { readonly onBegin: () => void }) {
       </p>
       <p>
         When you change something, begin a new record: it starts as the one before, and that one stays. So you
-        can see later what was different, and compare laps before and after.
+        can see later what was different.
       </p>
       <p>
         <Button variant="primary" size="between" onClick={onBegin}>

@@ -16,6 +16,8 @@ interface Anywhere {
 export interface MeasureField extends Anywhere {
   readonly kind: "measure";
   readonly measure: Measure;
+  /** Asked about, not refused, where what is typed is more. */
+  readonly usualMost?: number;
 }
 export interface WordsField extends Anywhere {
   readonly kind: "words";
@@ -39,7 +41,7 @@ function measure(
   key: string,
   label: string,
   range: Omit<Measure, "name">,
-  more: Pick<Anywhere, "hint" | "screens"> = {},
+  more: Pick<MeasureField, "hint" | "screens" | "usualMost"> = {},
 ): MeasureField {
   return { kind: "measure", part, key, label, measure: { name: label, ...range }, ...more };
 }
@@ -121,7 +123,7 @@ export const rigFields: readonly RigField[] = [
   words("view", "note", "Note on the view", true),
   words("wheel", "name", "Which wheel", false),
   measure("wheel", "torque", "Torque at most", { unit: "N·m", least: 0, most: 100 }),
-  measure("wheel", "gainPercent", "Gain", { unit: "%", least: 0, most: 1000 }),
+  measure("wheel", "gainPercent", "Gain", { unit: "%", least: 0, most: 1000 }, { usualMost: 100 }),
   measure(
     "wheel",
     "damping",

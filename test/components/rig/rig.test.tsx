@@ -76,6 +76,34 @@ describe("the rig", () => {
     await waitFor(() => expect(field("From")).toHaveFocus());
   });
 
+  it("works out the field of view of the screen while it is typed, and says what is missing", async () => {
+    const { user } = await renderAt("#/rig", <RigScreen />);
+    await begin(user);
+    const view = within(screen.getByRole("region", { name: "View" }));
+    expect(view.queryByText("True to size at this screen")).toBeNull();
+    await user.type(field("Width of the picture"), "70");
+    expect(view.getByText("To work it out, write down: eye to screen.")).toBeVisible();
+    await user.type(field("Eye to screen"), "65");
+    // 2·atan(35/65), worked out by hand.
+    expect(view.getByText("56.6° across")).toBeVisible();
+    await user.click(screen.getByRole("radio", { name: "headset" }));
+    expect(view.queryByText("True to size at this screen")).toBeNull();
+    await user.click(screen.getByRole("radio", { name: "one flat" }));
+    await user.click(screen.getByRole("button", { name: "Store" }));
+    expect(await screen.findByText("56.6° across")).toBeVisible();
+  });
+
+  it("asks about a gain above 100 %, and stores it as typed", async () => {
+    const { user } = await renderAt("#/rig", <Peek />);
+    await begin(user);
+    await user.type(field("Gain"), "100");
+    expect(field("Gain")).not.toHaveAccessibleDescription();
+    await user.type(field("Gain"), "0");
+    expect(field("Gain")).toHaveAccessibleDescription(/^More than 100 %: is that what stands there/);
+    await user.click(screen.getByRole("button", { name: "Store" }));
+    await waitFor(() => expect(stored[0]?.wheel).toEqual({ gainPercent: 1000 }));
+  });
+
   it("refuses a year no logbook takes, and a name too long, with the counts", async () => {
     const { user } = await renderAt("#/rig", <RigScreen />);
     await begin(user);
