@@ -16,6 +16,8 @@ export interface LapDifferences {
   /** To the personal best as it stood when the lap was driven. */
   readonly toBest?: number;
   readonly toTarget?: number;
+  /** To how many decimals each of them is known: to those of the coarser of its two times. */
+  readonly decimals: { readonly toClean: number; readonly toBest: number; readonly toTarget: number };
   /** The lap took the personal best: its latest possible value is faster than the best before it. */
   readonly isBest: boolean;
 }
@@ -34,22 +36,28 @@ export function lapDifferences(
   let standing = best;
   return new Map(
     runs.map((run) => {
-      let lastClean: number | undefined;
+      let lastClean: KnownBest | undefined;
       const rows = lapsInOrder(run).map((lap, index): LapDifferences => {
-        const { ms } = lap;
+        const { ms, decimals: own = 3 } = lap;
+        const decimals = {
+          toClean: Math.min(own, lastClean?.decimals ?? 3),
+          toBest: Math.min(own, standing?.decimals ?? 3),
+          toTarget: own,
+        };
         if (ms === undefined) {
           lastClean = undefined;
-          return { lap, number: index + 1, isBest: false };
+          return { lap, number: index + 1, decimals, isBest: false };
         }
-        const toClean = lastClean === undefined ? undefined : ms - lastClean;
+        const toClean = lastClean === undefined ? undefined : ms - lastClean.ms;
         const toBest = standing === undefined ? undefined : ms - standing.ms;
         const counts = mayBeBest(lap) && run.guest === undefined;
         const isBest = counts && (standing === undefined || latestMs({ ...lap, ms }) < standing.ms);
-        if (isBest) standing = { ms, decimals: lap.decimals ?? 3 };
-        if (isClean(lap)) lastClean = ms;
+        if (isBest) standing = { ms, decimals: own };
+        if (isClean(lap)) lastClean = { ms, decimals: own };
         return {
           lap,
           number: index + 1,
+          decimals,
           ...(toClean !== undefined && { toClean }),
           ...(toBest !== undefined && { toBest }),
           ...(targetMs !== undefined && { toTarget: ms - targetMs }),
