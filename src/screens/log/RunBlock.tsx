@@ -1,10 +1,11 @@
-import { lazy, Suspense, useState } from "react";
+import { lazy, Suspense, useMemo, useState } from "react";
 import { formatLapTime, type Id, isClean, lapsInOrder, type Run } from "#domain";
 import type { EntryContext } from "#entry";
 import { useAddress } from "#state/address.ts";
 import { type LapDifferences, median } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
+import { sayRun } from "#words";
 import { LapTable } from "./LapTable.tsx";
 import { NextRunSettings } from "./NextRunSettings.tsx";
 import styles from "./RunBlock.module.css";
@@ -35,6 +36,10 @@ interface RunBlockProps {
   /** The lap being edited, of any run, and the way to choose another or none. */
   readonly edited: Id | undefined;
   readonly onEdit: (lapId: Id | undefined) => void;
+  /** What the run says; asked for only where it is read, and absent where it stands beside the ledger already. */
+  readonly saidOf: SessionFigures["saidOf"] | undefined;
+  /** Its sentence stands under its head even while its laps are folded away. */
+  readonly isSaid: boolean;
   /** The run being driven stands open; the others can be unfolded. */
   readonly isCurrent: boolean;
 }
@@ -50,6 +55,8 @@ export function RunBlock({
   context,
   edited,
   onEdit,
+  saidOf,
+  isSaid,
   isCurrent,
 }: RunBlockProps) {
   const address = useAddress();
@@ -58,6 +65,8 @@ export function RunBlock({
   const [isUnfolded, setUnfolded] = useState<boolean>();
   const [dialog, setDialog] = useState<"settings" | "summary">();
   const isShown = isCurrent || (isUnfolded ?? (named >= 0 || data.session.endedAt !== undefined));
+  const hasSentence = !isCurrent && (isShown || isSaid);
+  const said = useMemo(() => (hasSentence ? saidOf?.(number) : undefined), [hasSentence, saidOf, number]);
   const [drawn, setDrawn] = useState(fewest);
   // A pasted run may have thousands of laps; the named lap of an address is among those drawn from then on.
   const first = Math.max(0, Math.min(rows.length - drawn, named < 0 ? rows.length : named));
@@ -95,6 +104,7 @@ export function RunBlock({
           <Name>{run.note}</Name>
         </p>
       )}
+      {said && <p className={styles["note"]}>{sayRun(said.report)}</p>}
       {isCurrent && rows.length === 0 && <NextRunSettings run={run} />}
       {isShown && first > 0 && (
         <Button variant="quiet" onClick={() => setDrawn(rows.length - first + more)}>

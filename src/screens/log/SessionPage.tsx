@@ -17,6 +17,7 @@ import { RunSays } from "./RunSays.tsx";
 import { SessionHead } from "./SessionHead.tsx";
 import styles from "./SessionPage.module.css";
 import { SessionSum } from "./SessionSum.tsx";
+import { SessionTotals } from "./SessionTotals.tsx";
 import { sessionFigures } from "./sessionFigures.ts";
 import { useFocusBack, useFocusHome } from "./useFocusHome.ts";
 import { useNamedLap } from "./useNamedLap.ts";
@@ -145,6 +146,8 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere }: LedgerProps) {
                 context={context}
                 edited={edited}
                 onEdit={setEdited}
+                saidOf={number === said?.number ? undefined : figures.saidOf}
+                isSaid={number === figures.beforeSaid}
                 isCurrent={run === current}
               />
             </FaultBoundary>
@@ -184,6 +187,7 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere }: LedgerProps) {
         </div>
       </div>
       <div className={styles["says"]}>
+        {!isOpen && <SessionTotals report={report} runs={shown.length} />}
         <FaultBoundary what="What this run says">
           {said && next && <RunSays report={said.report} number={said.number} next={next} />}
         </FaultBoundary>

@@ -33,6 +33,10 @@ export interface SessionFigures {
   /** The run being driven: the last one that has not been ended, of an open session. */
   readonly current: Run | undefined;
   readonly said: SaidRun | undefined;
+  /** What another run says; undefined for one without laps. */
+  readonly saidOf: (number: number) => SaidRun | undefined;
+  /** Number of the run before the one that `said` is about: it was the last complete one, and stays to be read. */
+  readonly beforeSaid: number | undefined;
   /** Runs worth a block on the page, in order: those with laps, and the one being driven. */
   readonly shown: readonly { readonly run: Run; readonly number: number }[];
   /** The same, and in their places those that cannot be read, without a run: those after them keep their numbers. */
@@ -67,13 +71,18 @@ export function sessionFigures(
   const newBest = report.newBests.at(-1);
   const isStanding = newBest && (elsewhere === undefined || latestMs(elsewhere) >= newBest.ms);
   const best = newBest ?? pb;
+  const withLaps = runs.filter(({ run }) => hasLaps(run));
+  const saidOf = (number: number) => saidRun(runs, number, report, data, pb, named?.ms);
+  const last = withLaps.at(-1)?.number;
   return {
     target: named,
     report,
     rows: lapDifferences(data.runs, pb, named?.ms),
     standingId: isStanding ? newBest.lapId : undefined,
     current,
-    said: saidRun(runs, report, data, pb, named?.ms),
+    said: last === undefined ? undefined : saidOf(last),
+    saidOf,
+    beforeSaid: withLaps.at(-2)?.number,
     shown: runs,
     blocks,
     context: entryContext({
@@ -99,23 +108,22 @@ function blocksOf(runs: readonly Run[], gaps: SessionData["unreadableRuns"]): Se
 
 function saidRun(
   runs: SessionFigures["shown"],
+  number: number,
   { newBests }: SessionReport,
   { preferences }: SessionData,
   pb: KnownBest | undefined,
   targetMs: number | undefined,
 ): SaidRun | undefined {
-  const last = runs.findLast(({ run }) => hasLaps(run));
-  if (last === undefined) return undefined;
-  const runsBefore = runs
-    .filter(({ number }) => number < last.number)
-    .map(({ run, number }) => ({ ...run, n: number }));
+  const asked = runs.find((one) => one.number === number);
+  if (asked === undefined || !hasLaps(asked.run)) return undefined;
+  const runsBefore = runs.filter((one) => one.number < number).map((one) => ({ ...one.run, n: one.number }));
   const bestBefore = newBests.findLast(({ runId }) => runsBefore.some(({ id }) => id === runId)) ?? pb;
-  const run = { ...last.run, n: last.number };
+  const run = { ...asked.run, n: number };
   const corners = lapsInOrder(run)
     .filter(isMistake)
     .flatMap(({ remarks }) => remarks.flatMap(({ corner }) => (corner === undefined ? [] : [corner])));
   return {
-    number: last.number,
+    number,
     report: runReport({ run, runsBefore, pb: bestBefore, targetMs, preferences }),
     corners,
   };

@@ -1,6 +1,8 @@
 import { act, fireEvent, screen, waitFor, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
+import { addLaps, addRun, endSession } from "#db";
 import { addSessions } from "../../support/addSessions.ts";
+import { aLap } from "../../support/aLap.ts";
 import { aCombo, entryField, lapRows, openWith, renderLog } from "../../support/logPage.tsx";
 
 const hour = 3_600_000;
@@ -39,6 +41,27 @@ describe("ending a session", () => {
     expect(lapRows(1)).toHaveLength(1);
     await user.click(screen.getByRole("button", { name: "Go on with this session" }));
     expect(await screen.findByLabelText("Lap 2")).toBeVisible();
+  });
+
+  it("shows best and usual of all its runs together", async () => {
+    let sessionId = "";
+    await renderLog(async (book) => {
+      const first = await openWith(book, [84_900, 84_700]);
+      sessionId = first.sessionId;
+      const { runId } = await addRun(book, { sessionId });
+      await addLaps(book, { runId, laps: [{ id: book.newId(), lap: aLap(84_800) }] });
+      await endSession(book, { sessionId });
+    });
+    window.location.hash = `#/log/${sessionId}`;
+    const whole = within(await screen.findByRole("region", { name: "What the session says" }));
+    expect(whole.getByText("2 runs, 3 laps")).toBeVisible();
+    expect(whole.getAllByRole("definition").map((value) => value.textContent)).toEqual([
+      "1:24.700",
+      "1:24.800",
+      "median of 3 pace laps",
+      "—",
+      expect.stringMatching(/needs/),
+    ]);
   });
 });
 

@@ -33,6 +33,27 @@ describe("the next run", () => {
   });
 });
 
+describe("what a run says", () => {
+  it("stays to be read under its head when the next run has its first lap", async () => {
+    const { user } = await renderLog((book) => openWith(book, [84_900, 84_700, 84_800]));
+    await screen.findByRole("region", { name: "What run 1 says" });
+    const sentence = "1:24.700 is your first PB here.";
+    expect(runBlock(1).queryByText(sentence)).not.toBeInTheDocument();
+    await user.click(screen.getByRole("button", { name: "End run" }));
+    await waitFor(() => expect(heading(2)).toBeVisible());
+    expect(runBlock(1).queryByText(sentence)).not.toBeInTheDocument();
+    await user.type(await entryField(), "1:25.000{Enter}");
+    await screen.findByRole("region", { name: "What run 2 says" });
+    expect(runBlock(1).getByText(sentence)).toBeVisible();
+    await user.click(screen.getByRole("button", { name: "End run" }));
+    await user.type(await entryField(), "1:25.100{Enter}");
+    await screen.findByRole("region", { name: "What run 3 says" });
+    expect(runBlock(1).queryByText(sentence)).not.toBeInTheDocument();
+    await user.click(runBlock(1).getByRole("button", { name: "Show laps" }));
+    expect(runBlock(1).getByText(sentence)).toBeVisible();
+  });
+});
+
 describe("the settings of a run", () => {
   it("are stored at once, also when the dialog is left by Escape", async () => {
     const { user } = await renderLog((book) => openWith(book, [84_700]));
