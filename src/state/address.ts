@@ -53,7 +53,8 @@ export function parseAddress(hash: string): Address {
     case "data":
       return { place, ...(id && { sendId: id }) };
     default:
-      return { place: "log", ...(place === "log" && id && { sessionId: id, ...parseLap(query) }) };
+      // A session's address that was cut short is the address of no session, not of the open one.
+      return { place: "log", ...(place === "log" && second && { sessionId: second, ...parseLap(query) }) };
   }
 }
 

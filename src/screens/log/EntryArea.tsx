@@ -21,10 +21,11 @@ interface EntryAreaProps {
   readonly finding: string | undefined;
   /** A lap is being edited and has the keyboard; on a phone the pad would cover it. */
   readonly isCovered: boolean;
+  readonly onEditLast: (lapId: Id) => void;
 }
 
 /** Where laps are typed. It holds what is typed, so that a key press draws this and not the whole ledger. */
-export function EntryArea({ sessionId, run, context, rows, finding, isCovered }: EntryAreaProps) {
+export function EntryArea({ sessionId, run, context, rows, finding, isCovered, onEditLast }: EntryAreaProps) {
   const height = useHeight("--entry-height");
   const headsTop = useHeadsTop();
   const box = useCallback<RefCallback<HTMLElement>>(
@@ -38,7 +39,9 @@ export function EntryArea({ sessionId, run, context, rows, finding, isCovered }:
   );
   const entry = useEntry(sessionId, run, context);
   const said = useStoredWords(rows, entry.storedId);
-  const lapNumber = lapsInOrder(run).length + entry.onTheWay + 1;
+  const laps = lapsInOrder(run);
+  const last = laps.at(-1);
+  const lapNumber = laps.length + entry.onTheWay + 1;
   return (
     <div className={styles["entry"]} ref={box} data-covered={isCovered}>
       {finding !== undefined && (
@@ -46,7 +49,13 @@ export function EntryArea({ sessionId, run, context, rows, finding, isCovered }:
           {finding}
         </p>
       )}
-      <EntryPanel entry={entry} context={context} lapNumber={lapNumber} said={said} />
+      <EntryPanel
+        entry={entry}
+        context={context}
+        lapNumber={lapNumber}
+        said={said}
+        onEditLast={last && (() => onEditLast(last.id))}
+      />
       {entry.pasted !== undefined && (
         <Suspense fallback={null}>
           <Pasted

@@ -32,6 +32,10 @@ export function EntryHelp({ sectors }: { readonly sectors: number | undefined })
         <dd>a remark after the time, at corner 5; alone it is a lap without a time</dd>
         <dt>/ words</dt>
         <dd>a note behind the lap</dd>
+        <dt>Escape</dt>
+        <dd>empties the field; pressed again, it brings back what stood there</dd>
+        <dt>↑</dt>
+        <dd>in the empty field, opens the last lap for editing</dd>
       </dl>
     </Disclosure>
   );

@@ -23,10 +23,15 @@ interface EntryPanelProps {
   readonly lapNumber: number;
   /** Said once when a lap is in the book: "Lap 4 stored, 1:23.456". */
   readonly said: string;
+  /** Opens the run's last lap for editing; absent where it has none. */
+  readonly onEditLast: (() => void) | undefined;
 }
 
+/** The id of the field in the page: the focus comes back to it from the editor that was opened from here. */
+export const fieldId = "entry-field";
+
 /** One text field, what the text will become, and on touch the pad. Enter adds the lap. */
-export function EntryPanel({ entry, context, lapNumber, said }: EntryPanelProps) {
+export function EntryPanel({ entry, context, lapNumber, said, onEditLast }: EntryPanelProps) {
   const { text, reading, standing, unstored } = entry;
   const open = useLogbook();
   const field = useRef<HTMLInputElement>(null);
@@ -38,9 +43,25 @@ export function EntryPanel({ entry, context, lapNumber, said }: EntryPanelProps)
   useEffect(() => field.current?.focus({ preventScroll: true }), []);
 
   const onKeyDown = (event: KeyboardEvent) => {
-    if (event.key !== "Enter") return;
+    if (event.nativeEvent.isComposing) return;
+    const isUndo = (event.ctrlKey || event.metaKey) && !event.shiftKey && event.key.toLowerCase() === "z";
+    const deed =
+      event.key === "Enter"
+        ? entry.submit
+        : event.key === "Escape"
+          ? text === ""
+            ? entry.bringBack
+            : entry.empty
+          : isUndo
+            ? entry.bringBack
+            : event.key === "ArrowUp" && text === ""
+              ? onEditLast
+              : undefined;
+    if (deed === undefined) return;
+    // What was typed comes back before the last write is taken back.
+    if (isUndo) event.stopPropagation();
     event.preventDefault();
-    if (!event.repeat) entry.submit();
+    if (!event.repeat) deed();
   };
   const onPaste = (event: ClipboardEvent) => {
     const pasted = event.clipboardData.getData("text/plain");
@@ -72,11 +93,11 @@ export function EntryPanel({ entry, context, lapNumber, said }: EntryPanelProps)
         </div>
       ))}
       <div className={styles["line"]} data-long={text.length > longest || undefined}>
-        <label className={styles["label"]} htmlFor={`${id}-field`}>
+        <label className={styles["label"]} htmlFor={fieldId}>
           Lap {lapNumber}
         </label>
         <input
-          id={`${id}-field`}
+          id={fieldId}
           ref={field}
           data-home
           className={styles["field"]}
@@ -140,7 +161,7 @@ export function EntryPanel({ entry, context, lapNumber, said }: EntryPanelProps)
   );
 }
 
-function ReadingOf({ entry, context, lapNumber }: Omit<EntryPanelProps, "said">) {
+function ReadingOf({ entry, context, lapNumber }: Pick<EntryPanelProps, "entry" | "context" | "lapNumber">) {
   const { reading, standing } = entry;
   if (reading === undefined) return <p className={styles["about"]}>{emptyHint(context)}</p>;
   if (!reading.ok) {

@@ -1,6 +1,6 @@
 import { type KeyboardEvent, useEffect, useRef, useState } from "react";
 import { deleteLap, editLap, type LapPatch, moveLaps, setNotBest } from "#db";
-import { canonicalText, formatLapTime, type Lap, type Run } from "#domain";
+import { canonicalText, formatLapTime, type Lap, lapsInOrder, type Run } from "#domain";
 import { type EntryContext, parseEntry, type TypedLap, writeEntry } from "#entry";
 import { useDraft, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
@@ -75,6 +75,7 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
     )
       leave();
   };
+  const others = shown.filter((other) => other.run.id !== run.id && other.run.summary === undefined);
   const toggleBest = () =>
     write(
       (book) => setNotBest(book, { runId: run.id, lapId: lap.id, isNotBest: lap.isNotBest === undefined }),
@@ -113,26 +114,33 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
         <Button size="between" onClick={leave}>
           Cancel
         </Button>
+        {others.length === 0 && lapsInOrder(run).length > 1 && (
+          <Button size="between" onClick={() => void move("new")}>
+            Move to a new run
+          </Button>
+        )}
         <Button size="between" onClick={toggleBest}>
           {lap.isNotBest ? "May be my PB" : "Not my PB"}
         </Button>
-        <Button size="between" variant="caution" onClick={remove}>
-          Delete
-        </Button>
+        <span className={styles["apart"]}>
+          <Button size="between" variant="caution" onClick={remove}>
+            Delete
+          </Button>
+        </span>
+      </div>
+      {others.length > 0 && (
         <PickAndDo
           label="Move to"
           prompt="choose a run"
           none=""
           options={[
-            ...shown
-              .filter((other) => other.run.id !== run.id && other.run.summary === undefined)
-              .map((other) => ({ value: other.run.id, label: `run ${other.number}` })),
+            ...others.map((other) => ({ value: other.run.id, label: `run ${other.number}` })),
             { value: "new", label: "a new run" },
           ]}
           deed="Move"
           onDo={move}
         />
-      </div>
+      )}
     </div>
   );
 }

@@ -1,16 +1,18 @@
 import { lazy, memo, Suspense, useMemo, useState } from "react";
 import { addRun, reopenSession } from "#db";
 import { comboName, formatLapTime, type Id, lapsInOrder, type Run } from "#domain";
-import { usePageBest, useToday, useUnreadable, useWrite } from "#live";
-import { goTo, printAddress } from "#state/address.ts";
+import { usePageBest, useToday, useWrite } from "#live";
+import { goTo } from "#state/address.ts";
 import type { KnownBest } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { sayRun, suggestNextRun } from "#words";
 import { EntryArea } from "./EntryArea.tsx";
+import { fieldId } from "./EntryPanel.tsx";
 import { IdleQuestion } from "./IdleQuestion.tsx";
 import { timeId } from "./LapRow.tsx";
 import { LastNote } from "./LastNote.tsx";
+import { NoSession } from "./NoSession.tsx";
 import { RunBlock } from "./RunBlock.tsx";
 import { RunGap } from "./RunGap.tsx";
 import { RunSays } from "./RunSays.tsx";
@@ -36,21 +38,6 @@ export function SessionPage({ sessionId }: { readonly sessionId: Id }) {
   if (data === undefined) return <p>Opening the session</p>;
   if (data === null) return <NoSession />;
   return <WithBest data={data} />;
-}
-
-function NoSession() {
-  const isDamaged = useUnreadable().length > 0;
-  return (
-    <>
-      <h1>This session {isDamaged ? "cannot be shown" : "is not there"}</h1>
-      <p>
-        {isDamaged
-          ? "Something of it is among what this browser cannot read; the notice above says what."
-          : "It may have been deleted, or belong to another logbook."}{" "}
-        <a href={printAddress({ place: "log" })}>Back to Log</a>
-      </p>
-    </>
-  );
 }
 
 /** Sum of the lap times written, for the end of a session that is entered afterwards. */
@@ -90,9 +77,14 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere }: LedgerProps) {
   const [dialog, setDialog] = useState<"summary" | "end">();
   const [isResting, setResting] = useState(false);
   const [edited, setEdited] = useState<Id>();
+  const [isFromField, setFromField] = useState(false);
+  const edit = (lapId: Id | undefined, from?: "field") => {
+    setEdited(lapId);
+    if (lapId !== undefined) setFromField(from === "field");
+  };
   const isAwake = useWakeLock(isOpen);
   const pageBox = useFocusHome();
-  useFocusBack(edited && timeId(edited));
+  useFocusBack(edited && (isFromField ? fieldId : timeId(edited)));
   useNamedLap();
 
   const figures = useMemo(() => sessionFigures(data, pb, elsewhere), [data, pb, elsewhere]);
@@ -127,6 +119,7 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere }: LedgerProps) {
             rows={rows}
             finding={said && !isBetween ? sayRun(said.report) : undefined}
             isCovered={edited !== undefined}
+            onEditLast={(lapId) => edit(lapId, "field")}
           />
         </FaultBoundary>
       )}
@@ -145,7 +138,7 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere }: LedgerProps) {
                 standingId={figures.standingId}
                 context={context}
                 edited={edited}
-                onEdit={setEdited}
+                onEdit={edit}
                 saidOf={number === said?.number ? undefined : figures.saidOf}
                 isSaid={number === figures.beforeSaid}
                 isCurrent={run === current}

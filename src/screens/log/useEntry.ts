@@ -17,7 +17,9 @@ interface Drafted {
   readonly text: string;
   readonly lines: readonly Line[];
   /** Several lines pasted and not yet taken. */
-  readonly pasted?: string;
+  readonly pasted?: string | undefined;
+  /** What Escape took out of the field, until it is brought back or a lap is added. */
+  readonly emptied?: string | undefined;
 }
 const nothing: Drafted = { text: "", lines: [] };
 
@@ -41,6 +43,10 @@ export interface Entry {
   readonly takeBack: ((line: Line) => void) | undefined;
   /** Enter or Add. */
   readonly submit: () => void;
+  /** Empties the field; what stood there can be brought back. */
+  readonly empty: () => void;
+  /** Brings back what was emptied; absent while the field is not empty, or when there is nothing to bring back. */
+  readonly bringBack: (() => void) | undefined;
   readonly pasted: string | undefined;
   readonly setPasted: (text: string | undefined) => void;
   /** The lap stored last from here since the page was opened. */
@@ -74,8 +80,9 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
 
   const keep = (patch: Partial<Drafted>) => {
     now.current = { ...now.current, ...patch };
-    const { text: line, lines: onTheWay, pasted } = now.current;
-    draft.set(line === "" && onTheWay.length === 0 && pasted === undefined ? undefined : now.current);
+    const { text: line, lines: onTheWay, pasted, emptied } = now.current;
+    const isNothing = line === "" && onTheWay.length === 0 && pasted === undefined && emptied === undefined;
+    draft.set(isNothing ? undefined : now.current);
   };
   const settle = (id: Id, fault?: string) =>
     keep({
@@ -120,12 +127,19 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
     const line: Line = { id: book.newId(), runId: run.id, text, lap };
     lastAdded.current = { text, at };
     setStanding({ kind: "typing" });
-    keep({ text: "", lines: [...now.current.lines, line] });
+    keep({ text: "", lines: [...now.current.lines, line], emptied: undefined });
     void store(line);
   };
 
+  const { emptied } = draft.value;
   return {
     text,
+    empty: () => {
+      setStanding({ kind: "typing" });
+      keep({ text: "", emptied: now.current.text });
+    },
+    bringBack:
+      text === "" && emptied !== undefined ? () => keep({ text: emptied, emptied: undefined }) : undefined,
     setText: (next) => {
       setStanding({ kind: "typing" });
       keep({ text: next });
@@ -139,10 +153,6 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
     submit,
     storedId,
     pasted: draft.value.pasted,
-    setPasted: (pasted) => {
-      const { pasted: _, ...rest } = now.current;
-      now.current = pasted === undefined ? rest : { ...rest, pasted };
-      keep({});
-    },
+    setPasted: (pasted) => keep({ pasted }),
   };
 }

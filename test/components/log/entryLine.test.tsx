@@ -117,6 +117,40 @@ describe("the entry line", () => {
   });
 });
 
+describe("keys in the entry line", () => {
+  it("Escape empties it, and Escape again or Ctrl Z brings back what stood there, over a reload too", async () => {
+    const { user, reload } = await threeLaps();
+    const field = await entryField();
+    await user.type(field, "1:24.9 / wide{Escape}");
+    expect(field).toHaveValue("");
+    await user.keyboard("{Escape}");
+    expect(field).toHaveValue("1:24.9 / wide");
+    await user.keyboard("{Escape}{Control>}z{/Control}");
+    expect(field).toHaveValue("1:24.9 / wide");
+    await user.keyboard("{Escape}");
+    reload();
+    const again = await entryField();
+    await waitFor(() => expect(again).toHaveFocus());
+    await waitFor(async () => {
+      if ((again as HTMLInputElement).value === "") await user.keyboard("{Escape}");
+      expect(again).toHaveValue("1:24.9 / wide");
+    });
+  });
+
+  it("the arrow up opens the last lap while it is empty, and the focus comes back to it", async () => {
+    const { user } = await threeLaps();
+    const field = await entryField();
+    await user.type(field, "5{ArrowUp}");
+    expect(screen.queryByRole("textbox", { name: "Lap 3" })).not.toBeInTheDocument();
+    await user.clear(field);
+    await user.keyboard("{ArrowUp}");
+    const editor = await screen.findByRole("textbox", { name: "Lap 3" });
+    await user.type(editor, "c{Enter}");
+    await waitFor(() => expect(lapRows(1)[2]).toContain("cut"));
+    await waitFor(async () => expect(await entryField()).toHaveFocus());
+  });
+});
+
 describe("a lap that could not be stored", () => {
   let fault: ReturnType<typeof failingStore> | undefined;
   afterEach(() => fault?.mend());

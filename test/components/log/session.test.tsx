@@ -150,9 +150,21 @@ describe("a reference lap", () => {
 
 describe("a session that is not there", () => {
   it("says so and leads back, in place of an empty page", async () => {
-    await renderLog(twoCombos, "#/log/0192f0c1-2345-7000-8000-000000000000");
+    await renderLog(aCombo, "#/log/0192f0c1-2345-7000-8000-000000000000");
     expect(await title("This session is not there")).toBeVisible();
-    expect(screen.getByRole("link", { name: "Back to Log" })).toHaveAttribute("href", "#/log");
+    const way = await screen.findByRole("link", { name: "Back to Log" });
+    expect(way).toHaveAttribute("href", "#/log");
+  });
+
+  it("is said to be so beside an open one too, with the way there", async () => {
+    let sessionId = "";
+    const fill = async (book: Logbook) => {
+      ({ sessionId } = await openWith(book, [84_700]));
+    };
+    await renderLog(fill, "#/log/0192-cut-short");
+    expect(await title("This session is not there")).toBeVisible();
+    const way = await screen.findByRole("link", { name: "Go to the open session" });
+    expect(way).toHaveAttribute("href", `#/log/${sessionId}`);
   });
 
   it("is said also when it is deleted elsewhere while it is open", async () => {

@@ -54,6 +54,8 @@ test("an address printed and read again is the same address", () => {
 test("an address nobody understands leads to Log, and never throws", () => {
   expect(parseAddress("")).toEqual({ place: "log" });
   expect(parseAddress("#/nowhere/at-all?x=1")).toEqual({ place: "log" });
+  expect(parseAddress("#/log/")).toEqual({ place: "log" });
+  expect(parseAddress("#/log/0192-cut-short")).toEqual({ place: "log", sessionId: "0192-cut-short" });
   expect(parseAddress("#/review/not-an-id?period=9w")).toEqual({ place: "review", period: { kind: "12w" } });
   expect(parseAddress("#/review/statement?week=2025-W53")).toEqual({ place: "review", part: "statement" });
   expect(parseAddress("#/review/search?remark=crash&from=yesterday&shortest=-3&words=")).toEqual({
