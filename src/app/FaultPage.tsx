@@ -27,7 +27,7 @@ interface FaultPageProps {
  */
 export function FaultPage({ fault, surroundings, asked }: FaultPageProps) {
   const shelved = useShelvedAside(surroundings);
-  const { logbook, markers, change } = useDevice();
+  const { logbook, change } = useDevice();
   const wanted = asked.name ?? logbook;
   const failed = shelved.find(({ name }) => name === wanted) ?? shelved[0];
   const others = shelved.filter((other) => other !== failed);
@@ -37,8 +37,10 @@ export function FaultPage({ fault, surroundings, asked }: FaultPageProps) {
     if (failed !== undefined) await removeLogbook(shelf, failed.name);
     const { name } = await createLogbook(shelf, { title: "My logbook" });
     shelf.close();
-    const kept = Object.entries(markers).filter(([of]) => others.some((other) => other.name === of));
-    change({ logbook: name, markers: Object.fromEntries(kept) });
+    change(({ markers }) => {
+      const kept = Object.entries(markers).filter(([of]) => others.some((other) => other.name === of));
+      return { logbook: name, markers: Object.fromEntries(kept) };
+    });
     window.location.hash = "#/data";
     asked.open(name);
   };

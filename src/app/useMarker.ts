@@ -16,9 +16,8 @@ export function useMarker(): void {
         () => sessionCount(book),
         (sessions) => {
           if (book.status.get().kind !== "ok") return;
-          const { markers, change } = useDevice.getState();
           const marker = { sessions, ...(lastBackupAt !== undefined && { lastBackupAt }) };
-          change({ markers: { ...markers, [book.name]: marker } });
+          useDevice.getState().change(({ markers }) => ({ markers: { ...markers, [book.name]: marker } }));
         },
       ),
     [book, lastBackupAt],

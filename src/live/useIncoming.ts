@@ -6,7 +6,7 @@ import {
   noteUnlisted,
   replaceLogbook,
 } from "#db";
-import { useDevice } from "#state/device.ts";
+import { forgetMarker } from "#state/device.ts";
 import { useNotices } from "#state/notices.ts";
 import { useUndo } from "#state/undo.ts";
 import { useLogbook } from "./logbookContext.ts";
@@ -95,8 +95,3 @@ export function useIncoming(): Incoming {
 
 const rowsInWords = (rows: number) =>
   rows === 1 ? "One row added or changed" : `${rows} rows added or changed`;
-
-function forgetMarker(name: string): void {
-  const { markers, change } = useDevice.getState();
-  change({ markers: Object.fromEntries(Object.entries(markers).filter(([of]) => of !== name)) });
-}

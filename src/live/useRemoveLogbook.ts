@@ -1,5 +1,5 @@
 import { createLogbook, LedgerFault, listLogbooks, openShelf, removeLogbook, type ShelvedLogbook } from "#db";
-import { useDevice } from "#state/device.ts";
+import { forgetMarker } from "#state/device.ts";
 import { useNotices } from "#state/notices.ts";
 import { useLogbook } from "./logbookContext.ts";
 
@@ -21,8 +21,7 @@ export function useRemoveLogbook(): (logbook: ShelvedLogbook) => Promise<void> {
       }
       const own = await openShelf(surroundings);
       await removeLogbook(own, name).finally(() => own.close());
-      const { markers, change } = useDevice.getState();
-      change({ markers: Object.fromEntries(Object.entries(markers).filter(([of]) => of !== name)) });
+      forgetMarker(name);
       say({ kind: "done", text: `“${title}” is removed.`, actions: [] });
     } catch (error) {
       if (!(error instanceof LedgerFault)) throw error;

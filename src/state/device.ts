@@ -37,7 +37,8 @@ const key = "lap-ledger";
 const fresh: Device = { theme: "system", pad: "auto", markers: {} };
 
 interface DeviceStore extends Device {
-  readonly change: (patch: Partial<Device>) => void;
+  /** Changes fields of what is stored now, which another tab may have changed since this one read it. */
+  readonly change: (patch: Partial<Device> | ((now: Device) => Partial<Device>)) => void;
   /** False where the browser lets the page store nothing. */
   readonly isStored: boolean;
 }
@@ -46,11 +47,20 @@ interface DeviceStore extends Device {
 export const useDevice = create<DeviceStore>((set, get) => ({
   ...read(),
   change: (patch) => {
-    set(patch);
-    const { change: _, isStored: __, ...device } = get();
-    set({ isStored: write(device) });
+    const { change: _, isStored: __, ...held } = get();
+    const { isStored, ...stored } = read();
+    const now: Device = isStored ? stored : held;
+    const device = { ...now, ...(typeof patch === "function" ? patch(now) : patch) };
+    set({ ...device, isStored: write(device) });
   },
 }));
+
+/** Forgets what is known of a logbook that is no longer in this browser. */
+export function forgetMarker(name: string): void {
+  useDevice.getState().change(({ markers }) => ({
+    markers: Object.fromEntries(Object.entries(markers).filter(([of]) => of !== name)),
+  }));
+}
 
 /** Removes the choices of this device from local storage; false when the browser does not let it. */
 export function forgetDevice(): boolean {

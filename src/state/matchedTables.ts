@@ -9,7 +9,8 @@ export function matchingOf(signature: string): MatchedTable | undefined {
 
 /** Keeps how a table was matched; of many, those used last. */
 export function keepMatching(table: MatchedTable): void {
-  const { tables = [], change } = useDevice.getState();
-  const others = tables.filter(({ signature }) => signature !== table.signature);
-  change({ tables: [table, ...others].slice(0, kept) });
+  useDevice.getState().change(({ tables = [] }) => {
+    const others = tables.filter(({ signature }) => signature !== table.signature);
+    return { tables: [table, ...others].slice(0, kept) };
+  });
 }
