@@ -126,6 +126,7 @@ export { type PeriodShift, periodShift } from "./reports/periodShift.ts";
 export { type PracticeAmount, type PracticeDay, practiceAmount } from "./reports/practiceAmount.ts";
 export { type PracticeRate, practiceRate } from "./reports/practiceRate.ts";
 export type { ReviewDetails } from "./reports/reviewDetails.ts";
+export { type RigStep, rigSteps } from "./reports/rigSteps.ts";
 export { type RigPair, type RigTestReport, type RigVerdict, rigTestReport } from "./reports/rigTestReport.ts";
 export type {
   AgainstBest,

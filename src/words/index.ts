@@ -42,6 +42,7 @@ export {
 } from "./practice.ts";
 export { progressBy100Laps, progressReading, progressTitle } from "./progress.ts";
 export { type KnownAtSetting, questionTarget } from "./questionTarget.ts";
+export { sayRigStep } from "./rigStep.ts";
 export { type RunFigure, sayRunFigures } from "./runFigures.ts";
 export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInRun } from "./runLines.ts";
 export { sayRun } from "./runSays.ts";

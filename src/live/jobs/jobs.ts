@@ -1,10 +1,11 @@
 import type { ReadOnlyLogbook } from "#db";
 import type { Figure } from "#domain";
-import type { ComboLine, ComboReview, SuggestedTargets, TargetOutlook } from "#stats";
+import type { ComboLine, ComboReview, RigStep, SuggestedTargets, TargetOutlook } from "#stats";
 import { type AcrossCombosDetails, runAcrossCombos } from "./acrossCombos.ts";
 import { type ComboReviewDetails, runComboReview } from "./comboReview.ts";
 import { runFreshen } from "./freshen.ts";
 import type { JobRun } from "./job.ts";
+import { type RigStepsDetails, runRigSteps } from "./rigSteps.ts";
 import { runSearch, type SearchDetails, type SearchResult } from "./search.ts";
 import { runStatement, type Statement, type StatementDetails } from "./statement.ts";
 import { runSuggestedTargets, type SuggestedTargetsDetails } from "./suggestedTargets.ts";
@@ -15,6 +16,7 @@ interface Jobs {
   readonly acrossCombos: { readonly details: AcrossCombosDetails; readonly result: ComboLine[] };
   readonly comboReview: { readonly details: ComboReviewDetails; readonly result: ComboReview };
   readonly freshen: { readonly details: null; readonly result: number };
+  readonly rigSteps: { readonly details: RigStepsDetails; readonly result: RigStep[] };
   readonly search: { readonly details: SearchDetails; readonly result: SearchResult };
   readonly statement: { readonly details: StatementDetails; readonly result: Statement };
   readonly suggestedTargets: {
@@ -35,6 +37,7 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   acrossCombos: runAcrossCombos,
   comboReview: runComboReview,
   freshen: runFreshen,
+  rigSteps: runRigSteps,
   search: runSearch,
   statement: runStatement,
   suggestedTargets: runSuggestedTargets,

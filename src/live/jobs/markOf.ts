@@ -4,6 +4,7 @@ import { markOfComboReview } from "./comboReview.ts";
 import { markOfFreshen } from "./freshen.ts";
 import type { JobMark } from "./job.ts";
 import type { JobArguments, JobName } from "./jobs.ts";
+import { markOfRigSteps } from "./rigSteps.ts";
 import { markOfSearch } from "./search.ts";
 import { markOfStatement } from "./statement.ts";
 import { markOfSuggestedTargets } from "./suggestedTargets.ts";
@@ -13,6 +14,7 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   acrossCombos: markOfAcrossCombos,
   comboReview: markOfComboReview,
   freshen: markOfFreshen,
+  rigSteps: markOfRigSteps,
   search: markOfSearch,
   statement: markOfStatement,
   suggestedTargets: markOfSuggestedTargets,

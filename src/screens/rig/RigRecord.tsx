@@ -6,6 +6,7 @@ import { goTo } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
+import { BeforeAfter } from "./BeforeAfter.tsx";
 import styles from "./Rig.module.css";
 import { CautionOf, RigForm } from "./RigForm.tsx";
 import { type RigPart, rigFields, rigParts } from "./rigFields.ts";
@@ -18,6 +19,8 @@ import { useRigDraft } from "./useRigDraft.ts";
 interface RigRecordProps {
   readonly placed: Placed;
   readonly today: CalendarDate;
+  /** First days of all records. */
+  readonly records: readonly CalendarDate[];
   /** Begins a new record made from the one in force; absent while another form is open. */
   readonly onNew: (() => void) | undefined;
   /** The form or the record that had the focus is gone. */
@@ -25,7 +28,7 @@ interface RigRecordProps {
 }
 
 /** One record: what is known of the rig, when it holds, and the ways to put it right. */
-export function RigRecord({ placed, today, onNew, onDone }: RigRecordProps) {
+export function RigRecord({ placed, today, records, onNew, onDone }: RigRecordProps) {
   const { rig } = placed;
   const write = useWrite();
   const draft = useRigDraft(rig.id);
@@ -65,6 +68,9 @@ export function RigRecord({ placed, today, onNew, onDone }: RigRecordProps) {
         <p className={styles["words"]}>
           <Name>{rig.note}</Name>
         </p>
+      )}
+      {placed.before !== undefined && rig.from <= today && (
+        <BeforeAfter on={rig.from} records={records} today={today} />
       )}
       <div className={styles["buttons"]}>
         {onNew && (

@@ -56,7 +56,14 @@ function Records({ chosen, records, onDone }: RecordsProps) {
           <p>The record this address names is not in the logbook. The others are below.</p>
         </Notice>
       ) : (
-        <RigRecord key={shown.rig.id} placed={shown} today={today} onNew={begin} onDone={onDone} />
+        <RigRecord
+          key={shown.rig.id}
+          placed={shown}
+          records={records.map(({ from }) => from)}
+          today={today}
+          onNew={begin}
+          onDone={onDone}
+        />
       )}
       {inForce === undefined && <p>No record is in force today: the first one begins later.</p>}
       <RigTimeline records={placed} shown={shown?.rig.id} today={today} />
@@ -106,7 +113,7 @@ function Introduction({ onBegin }: { readonly onBegin: () => void }) {
       </p>
       <p>
         When you change something, begin a new record: it starts as the one before, and that one stays. So you
-        can see later what was different.
+        can see later what was different, and what became of your laps.
       </p>
       <p>
         <Button variant="primary" size="between" onClick={onBegin}>

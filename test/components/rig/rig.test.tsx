@@ -1,9 +1,10 @@
 import { screen, waitFor, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
-import { addRig, type Logbook, rigs } from "#db";
+import { addCombo, addRig, type Logbook, rigs } from "#db";
 import type { RigSettings } from "#domain";
 import { useRows } from "#live";
 import { RigScreen } from "../../../src/screens/rig/RigScreen.tsx";
+import { addSessions } from "../../support/addSessions.ts";
 import { renderAt } from "../../support/renderAt.tsx";
 
 const aRig = (fields: Partial<RigSettings> = {}) => ({
@@ -90,7 +91,8 @@ describe("the rig", () => {
     expect(view.queryByText("True to size at this screen")).toBeNull();
     await user.click(screen.getByRole("radio", { name: "one flat" }));
     await user.click(screen.getByRole("button", { name: "Store" }));
-    expect(await screen.findByText("56.6° across")).toBeVisible();
+    expect(await screen.findByRole("button", { name: "Put this record right" })).toBeVisible();
+    expect(screen.getByText("56.6° across")).toBeVisible();
   });
 
   it("asks about a gain above 100 %, and stores it as typed", async () => {
@@ -190,6 +192,34 @@ describe("records over time", () => {
     expect(await screen.findByText("In force today, since Tue 3 Nov 2026")).toBeVisible();
     await user.click(screen.getByRole("button", { name: "Undo" }));
     expect(await screen.findByRole("link", { name: "Tue 1 Sep 2026" })).toBeVisible();
+  });
+
+  it("sets the laps before a change and after it side by side, and says where it may be chance", async () => {
+    await renderAt("#/rig", <RigScreen />, async (book) => {
+      await two(book);
+      const { comboId } = await addCombo(book, {
+        car: { name: "club hatch" },
+        track: { name: "Marlow Fen" },
+      });
+      const about = (ms: number) => [0, 200, -100, 100, -200].map((off) => ms + off);
+      await addSessions(book, comboId, [
+        { date: "2026-10-20", laps: about(84_900) },
+        { date: "2026-10-27", laps: about(85_100) },
+        { date: "2026-11-10", laps: about(85_100) },
+        { date: "2026-11-17", laps: about(84_900) },
+      ]);
+    });
+    const list = await screen.findByRole("list", { name: "Usual lap in the four weeks before and after" });
+    expect(within(list).getAllByRole("listitem")).toHaveLength(1);
+    expect(list).toHaveTextContent(
+      /^Marlow Fen · club hatchusual lap before 1:25\.000 in 2 sessions, after 1:25\.000 in 2 sessionsat the change, practice taken out: may be chance, between/,
+    );
+  });
+
+  it("shows no laps before and after the first record", async () => {
+    await renderAt("#/rig", <RigScreen />, (book) => addRig(book, aRig()));
+    expect(await screen.findByText("In force today, since Tue 3 Nov 2026")).toBeVisible();
+    expect(screen.queryByText("Laps before and after")).toBeNull();
   });
 
   it("says so when the address names a record that is not there", async () => {

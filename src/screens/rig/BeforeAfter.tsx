@@ -1,0 +1,55 @@
+import { type CalendarDate, comboName, formatLapTime } from "#domain";
+import { useCombos, useFigures } from "#live";
+import { Name } from "#ui/Name.tsx";
+import { Part } from "#ui/Part.tsx";
+import { counted, sayRigStep } from "#words";
+import styles from "./Rig.module.css";
+
+interface BeforeAfterProps {
+  /** First day of the record. */
+  readonly on: CalendarDate;
+  readonly records: readonly CalendarDate[];
+  readonly today: CalendarDate;
+}
+
+/** The combos driven in the four weeks before a record began and after it. */
+export function BeforeAfter({ on, records, today }: BeforeAfterProps) {
+  const { value: steps, isRenewing } = useFigures("rigSteps", { on, records, today });
+  const combos = useCombos();
+  if (steps === undefined || combos === undefined) return <p>Working out the laps before and after</p>;
+  const named = new Map(combos.map((combo) => [combo.id, comboName(combo)]));
+  return (
+    <Part title="Laps before and after" level={3}>
+      {steps.length === 0 ? (
+        <p className={styles["soft"]}>
+          No combo has a session with 5 pace laps both in the four weeks before this record and in the four
+          after its beginning.
+        </p>
+      ) : (
+        <div aria-busy={isRenewing} className={styles["form"]}>
+          <ul className={styles["steps"]} aria-label="Usual lap in the four weeks before and after">
+            {steps.map(({ comboId, before, after, step }) => (
+              <li key={comboId}>
+                <strong>
+                  <Name>{named.get(comboId) ?? "a deleted combo"}</Name>
+                </strong>
+                <span>
+                  usual lap before {sideOf(before)}, after {sideOf(after)}
+                </span>
+                <span>at the change, practice taken out: {sayRigStep(step)}</span>
+              </li>
+            ))}
+          </ul>
+          <p className={styles["soft"]}>
+            Four weeks to either side. At the change, practice, breaks and other records are taken out, not
+            what else was different on those evenings: pairs of runs with both settings say more.
+          </p>
+        </div>
+      )}
+    </Part>
+  );
+}
+
+function sideOf({ usual, sessions }: { readonly usual: number; readonly sessions: number }): string {
+  return `${formatLapTime(usual)} in ${counted(sessions, "session")}`;
+}

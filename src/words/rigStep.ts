@@ -1,0 +1,20 @@
+import type { Figure } from "#domain";
+import type { StepAtChange } from "#stats";
+import { hundredths } from "./amount.ts";
+import { isClear, pace, sayBetween, sayClear } from "./shift.ts";
+import { sayTooFew } from "./tooFew.ts";
+
+/**
+ * What happened to a combo's usual lap at a change of the rig, practice taken out.
+ * @example "faster by 0.31 s, surely more than 0.12 s"
+ * @example "may be chance, between 0.10 s faster and 0.14 s slower"
+ */
+export function sayRigStep(step: Figure<StepAtChange>): string {
+  if (!step.known) return sayTooFew(step.reason);
+  const said = isClear(step.value)
+    ? sayClear(step.value, hundredths, pace)
+    : `may be chance, ${sayBetween(step.value, hundredths, pace)}`;
+  return step.value.isQuestioned
+    ? `${said}; so large a step is seldom the rig's: are two combos mixed up?`
+    : said;
+}

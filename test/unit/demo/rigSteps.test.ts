@@ -1,0 +1,51 @@
+import { expect, test } from "vitest";
+import { rigSteps, sessionDigest } from "#stats";
+import { comboKeys } from "../../../demo-data/combos.ts";
+import { rows, runsOf, truth } from "./theDemo.ts";
+
+const [preferences] = rows.preferences;
+if (preferences === undefined) throw new RangeError("the demo has no preferences");
+const combos = comboKeys.map((key) => {
+  const { comboId } = truth.combos[key];
+  const isOwn = (row: { readonly comboId: string }) => row.comboId === comboId;
+  return {
+    comboId,
+    digests: rows.sessions
+      .filter(isOwn)
+      .map((session) => sessionDigest(session, runsOf(session.id), preferences)),
+    pages: rows.pages.filter(isOwn),
+  };
+});
+const records = rows.rigs.map(({ from }) => from);
+
+for (const change of ["gain", "view"] as const)
+  test(`the step at the change of ${change} holds the effect that is true of each combo`, () => {
+    const { from: on, effectMs } = truth.settings[change];
+    const steps = rigSteps({ combos, on, records, today: truth.lastDay });
+    const known = comboKeys.flatMap((key) => {
+      const line = steps.find(({ comboId }) => comboId === truth.combos[key].comboId);
+      return line?.step.known ? [{ key, ...line.step.value }] : [];
+    });
+    expect(known.length).toBeGreaterThan(0);
+    for (const { key, low, high } of known) {
+      expect(low, key).toBeLessThanOrEqual(effectMs[key]);
+      expect(high, key).toBeGreaterThanOrEqual(effectMs[key]);
+    }
+  });
+
+test("the step leaves out what practice brought at the same time", () => {
+  const { from: on, effectMs } = truth.settings.gain;
+  const steps = rigSteps({ combos, on, records, today: truth.lastDay });
+  const line = steps.find(({ comboId }) => comboId === truth.combos.fenHatch.comboId);
+  if (!line?.step.known) throw new Error("no step");
+  const plain = line.after.usual - line.before.usual;
+  expect(plain).toBeLessThan(2 * effectMs.fenHatch);
+  expect(Math.abs(line.step.value.estimate - effectMs.fenHatch)).toBeLessThan(
+    Math.abs(plain - effectMs.fenHatch),
+  );
+});
+
+test("a combo that was driven on one side only is not listed", () => {
+  expect(rigSteps({ combos, on: "2026-08-01", records, today: truth.lastDay })).toEqual([]);
+  expect(rigSteps({ combos, on: "2026-12-01", records, today: truth.lastDay })).toEqual([]);
+});
