@@ -1,5 +1,6 @@
-import { fireEvent, screen, waitFor, within } from "@testing-library/react";
+import { act, fireEvent, screen, waitFor, within } from "@testing-library/react";
 import { afterEach, describe, expect, it } from "vitest";
+import { useDevice } from "#state/device.ts";
 import { failingStore } from "../../support/failingStore.ts";
 import { entryField, lapRows, openWith, pauseToRead, renderLog } from "../../support/logPage.tsx";
 
@@ -148,6 +149,34 @@ describe("keys in the entry line", () => {
     await user.type(editor, "c{Enter}");
     await waitFor(() => expect(lapRows(1)[2]).toContain("cut"));
     await waitFor(async () => expect(await entryField()).toHaveFocus());
+  });
+});
+
+describe("the pad", () => {
+  afterEach(() => useDevice.setState({ pad: "auto" }));
+
+  it("stands on its first page again for the next lap, and has a space for sectors", async () => {
+    const { user } = await threeLaps();
+    const field = await entryField();
+    act(() => useDevice.setState({ pad: "shown" }));
+    const key = (name: string) => entry().getByRole("button", { name });
+    await user.type(field, "24912");
+    await user.click(key("more"));
+    expect(key("space")).toBeVisible();
+    await user.click(key("contact"));
+    expect(field).toHaveValue("24912k");
+    await user.click(key("Add"));
+    await lap(4);
+    expect(key("off")).toBeVisible();
+    expect(entry().queryByRole("button", { name: "contact" })).not.toBeInTheDocument();
+    await user.type(field, "27.1");
+    await user.click(key("more"));
+    await user.click(key("space"));
+    await user.type(field, "32.9 24.8");
+    await user.click(key("Add"));
+    expect(await lap(5)).toHaveTextContent("1:24.8");
+    await waitFor(() => expect(key("space")).toBeVisible());
+    expect(key("off")).toBeVisible();
   });
 });
 
