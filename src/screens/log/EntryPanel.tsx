@@ -1,5 +1,5 @@
 import { type ClipboardEvent, type KeyboardEvent, useEffect, useId, useRef, useState } from "react";
-import { formatLapTime, formatSeconds, remarkInWords } from "#domain";
+import { differenceShown, formatLapTime, formatSeconds, remarkInWords, type ShownTime } from "#domain";
 import type { EntryContext } from "#entry";
 import { saveBackup, useLogbook } from "#live";
 import { useDevice } from "#state/device.ts";
@@ -174,7 +174,7 @@ function ReadingOf({ entry, context, lapNumber }: Pick<EntryPanelProps, "entry" 
   const { ms, decimals, remarks, note, sectors } = reading.lap;
   const about = [
     `lap ${lapNumber}`,
-    ms === undefined ? undefined : toBest(ms, context),
+    ms === undefined ? undefined : toBest({ ms, decimals }, context),
     ...remarks.map(remarkInWords),
     sectors && `${sectors.length} sectors`,
     note && "with a note",
@@ -200,8 +200,10 @@ function emptyHint({ usualMs, displayDecimals }: EntryContext): string {
   return `${short} is enough for ${whole}`;
 }
 
-function toBest(ms: number, { pbMs }: EntryContext): string | undefined {
+/** To no more decimals than both are known to. */
+function toBest(lap: ShownTime, { pbMs, pbDecimals }: EntryContext): string | undefined {
   if (pbMs === undefined) return undefined;
-  if (ms === pbMs) return "level with your PB";
-  return `${formatSeconds(Math.abs(ms - pbMs))} ${ms > pbMs ? "off" : "under"} PB`;
+  const { ms, decimals } = differenceShown({ ms: pbMs, decimals: pbDecimals }, lap);
+  if (ms === 0) return "level with your PB";
+  return `${formatSeconds(Math.abs(ms), decimals)} ${ms > 0 ? "off" : "under"} PB`;
 }

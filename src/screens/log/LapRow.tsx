@@ -28,10 +28,10 @@ interface LapRowProps {
 
 /** One lap of the ledger. */
 export function LapRow({ row, ref, columns, isStanding, onEdit }: LapRowProps) {
-  const { lap, number, toClean, toBest, toTarget, isBest } = row;
+  const { lap, number, toClean, toBest, toTarget, decimals, isBest } = row;
   const { hasTarget, sectorCount, isNarrow } = columns;
   const isSpoiled = lap.ms === undefined || lap.remarks.length > 0;
-  const target = toTarget !== undefined && formatDelta(toTarget);
+  const target = toTarget !== undefined && formatDelta(toTarget, decimals.toTarget);
   const hasOwnLine = isNarrow && lap.sectors !== undefined;
   return (
     <>
@@ -43,9 +43,11 @@ export function LapRow({ row, ref, columns, isStanding, onEdit }: LapRowProps) {
             {lap.ms === undefined ? "no time" : formatLapTime(lap.ms, lap.decimals)}
           </button>
         </td>
-        <td className={styles["figures"]}>{toClean !== undefined && <Delta ms={toClean} />}</td>
         <td className={styles["figures"]}>
-          {toBest !== undefined && formatDelta(toBest)}
+          {toClean !== undefined && <Delta ms={toClean} decimals={decimals.toClean} />}
+        </td>
+        <td className={styles["figures"]}>
+          {toBest !== undefined && formatDelta(toBest, decimals.toBest)}
           {isNarrow && hasTarget && (
             <span className={styles["second"]}>
               {target}
@@ -86,10 +88,10 @@ export function LapRow({ row, ref, columns, isStanding, onEdit }: LapRowProps) {
 }
 
 /** Faster or slower by a sign and a word first, then by the ink. */
-function Delta({ ms }: { readonly ms: number }) {
+function Delta({ ms, decimals }: { readonly ms: number; readonly decimals: number }) {
   return (
     <Ink tone={ms < 0 ? "gain" : ms > 0 ? "loss" : "plain"}>
-      {formatDelta(ms)}
+      {formatDelta(ms, decimals)}
       <Spoken>{ms < 0 ? " faster" : ms > 0 ? " slower" : " level"}</Spoken>
     </Ink>
   );

@@ -1,14 +1,15 @@
 import { lazy, Suspense, useMemo, useState } from "react";
-import { formatLapTime, type Id, isClean, lapsInOrder, type Run } from "#domain";
+import type { Id, Run } from "#domain";
 import type { EntryContext } from "#entry";
 import { useAddress } from "#state/address.ts";
-import { type LapDifferences, median } from "#stats";
+import type { LapDifferences } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
 import { sayRun } from "#words";
 import { LapTable } from "./LapTable.tsx";
 import { NextRunSettings } from "./NextRunSettings.tsx";
 import styles from "./RunBlock.module.css";
+import { runInShort } from "./runInShort.ts";
 import { runInWords } from "./runWords.ts";
 import type { SessionFigures } from "./sessionFigures.ts";
 import type { SessionData } from "./useSession.ts";
@@ -78,7 +79,7 @@ export function RunBlock({
           Run {number}
           <span className={styles["kind"]}> · {runInWords(run)}</span>
         </h2>
-        <span className={styles["sum"]}>{inShort(run)}</span>
+        <span className={styles["sum"]}>{runInShort(run)}</span>
         <span className={styles["buttons"]}>
           {!isCurrent && rows.length > 0 && (
             <Button variant="quiet" aria-expanded={isShown} onClick={() => setUnfolded(!isShown)}>
@@ -156,31 +157,4 @@ export function RunBlock({
       </Suspense>
     </section>
   );
-}
-
-/** "6 laps · best 1:25.118 · usual 1:25.902" */
-function inShort(run: Run): string {
-  if (run.summary) {
-    const { laps, bestMs, bestDecimals, usualMs, usualDecimals, off } = run.summary;
-    return [
-      `summary: ${laps} ${laps === 1 ? "lap" : "laps"}`,
-      bestMs !== undefined && `best ${formatLapTime(bestMs, bestDecimals)}`,
-      usualMs !== undefined && `usual ${formatLapTime(usualMs, usualDecimals)}`,
-      off !== undefined && off > 0 && `${off} off`,
-    ]
-      .filter(Boolean)
-      .join(" · ");
-  }
-  const laps = lapsInOrder(run);
-  if (laps.length === 0) return "no laps yet";
-  const times = laps.filter(isClean).map(({ ms }) => ms);
-  const usual = median(times);
-  const driven = run.lapsDriven !== undefined && run.lapsDriven > laps.length ? ` of ${run.lapsDriven}` : "";
-  return [
-    `${laps.length}${driven} ${laps.length === 1 && driven === "" ? "lap" : "laps"}`,
-    times.length > 0 && `best ${formatLapTime(Math.min(...times))}`,
-    usual !== undefined && times.length > 1 && `usual ${formatLapTime(usual)}`,
-  ]
-    .filter(Boolean)
-    .join(" · ");
 }

@@ -1,10 +1,8 @@
 import { lazy, memo, Suspense, useMemo, useState } from "react";
-import { addRun, reopenSession } from "#db";
+import { addRun } from "#db";
 import { comboName, formatLapTime, type Id, lapsInOrder, type Run } from "#domain";
 import { usePageBest, useToday, useWrite } from "#live";
-import { goTo } from "#state/address.ts";
 import type { KnownBest } from "#stats";
-import { Button } from "#ui/Button.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { sayRun, suggestNextRun } from "#words";
 import { EntryArea } from "./EntryArea.tsx";
@@ -16,6 +14,7 @@ import { NoSession } from "./NoSession.tsx";
 import { RunBlock } from "./RunBlock.tsx";
 import { RunGap } from "./RunGap.tsx";
 import { RunSays } from "./RunSays.tsx";
+import { SessionButtons } from "./SessionButtons.tsx";
 import { SessionHead } from "./SessionHead.tsx";
 import styles from "./SessionPage.module.css";
 import { SessionSum } from "./SessionSum.tsx";
@@ -146,38 +145,12 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere }: LedgerProps) {
             </FaultBoundary>
           ),
         )}
-        <div className={styles["buttons"]}>
-          {isOpen && current && lapsInOrder(current).length > 0 && (
-            <Button size="between" onClick={() => void nextRun()}>
-              End run
-            </Button>
-          )}
-          {isOpen && current === undefined && (
-            <Button size="between" variant="primary" onClick={() => void nextRun()}>
-              Begin a run
-            </Button>
-          )}
-          <Button size="between" onClick={() => setDialog("summary")}>
-            Summary run
-          </Button>
-          {isOpen ? (
-            <Button size="between" onClick={() => setDialog("end")}>
-              End session
-            </Button>
-          ) : (
-            <>
-              <Button
-                size="between"
-                onClick={() => void write((book) => reopenSession(book, { sessionId: session.id }))}
-              >
-                Go on with this session
-              </Button>
-              <Button size="between" onClick={() => goTo({ place: "log" })}>
-                Back to Log
-              </Button>
-            </>
-          )}
-        </div>
+        <SessionButtons
+          session={session}
+          current={current}
+          onNextRun={() => void nextRun()}
+          onAsk={setDialog}
+        />
       </div>
       <div className={styles["says"]}>
         {!isOpen && <SessionTotals report={report} runs={shown.length} />}
