@@ -87,7 +87,7 @@ function Targets({ combos, comboId, preferences: chosen, stored }: TargetsProps)
         <div className={styles["meaning"]}>
           <Disclosure
             title="How far can a chance be trusted?"
-            answer="about right on the whole, too hopeful for who no longer improves"
+            answer="about right on the whole, too hopeful for those who no longer improve"
             level={2}
           >
             <ul className={styles["sentences"]}>
