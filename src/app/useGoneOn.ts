@@ -5,18 +5,19 @@ import { useNotices } from "#state/notices.ts";
 const fields = "form input, form select, form textarea";
 
 /**
- * What was done is no longer news once the driver has gone on: to another place, to filling in a form, or to a field
- * that the notices lie over. The entry line is no form; the next stored lap takes them away.
+ * What was done is no longer news once the driver has gone on to filling in a form, or to a field that the notices lie
+ * over; in another place, where it offers nothing. The entry line is no form; the next stored lap takes them away.
  */
 export function useGoneOn(notices: RefObject<HTMLElement | null>): void {
   const goOn = useNotices((list) => list.goOn);
+  const goElsewhere = useNotices((list) => list.goElsewhere);
   const address = useAddress();
   const here = address.place === "review" ? `review ${address.part ?? "one"}` : address.place;
   const before = useRef(here);
   useEffect(() => {
-    if (before.current !== here) goOn();
+    if (before.current !== here) goElsewhere();
     before.current = here;
-  }, [here, goOn]);
+  }, [here, goElsewhere]);
   useEffect(() => {
     const onField = ({ type, target }: Event) => {
       if (!(target instanceof Element && target.matches(fields))) return;

@@ -23,10 +23,8 @@ export interface DistributionChartProps extends ChartWords {
 function keyOf(columns: readonly Column[]): readonly KeyItem[] {
   const longest = Math.round(fullestShare(columns) * 100);
   return [
-    {
-      mark: "bar",
-      text: `share of the laps${columns.length > 1 ? " of each period" : ""}, longest bar ${longest} %`,
-    },
+    { mark: "bar", text: "share of laps" },
+    { mark: "bar", text: `longest: ${longest} %` },
     { mark: "box", text: "half of the laps" },
     { mark: "tick", text: "usual lap" },
   ];

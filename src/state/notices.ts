@@ -15,6 +15,8 @@ interface Notices {
   readonly close: (id: number) => void;
   /** The driver went on to the next act: what was done before it is no longer news. */
   readonly goOn: () => void;
+  /** The driver went to another place: what offers nothing goes; an Undo goes along, for what was done is seen there. */
+  readonly goElsewhere: () => void;
 }
 
 let lastId = 0;
@@ -31,5 +33,7 @@ export const useNotices = create<Notices>((set) => ({
     return id;
   },
   goOn: () => set(({ list }) => ({ list: list.filter(({ kind }) => kind !== "done") })),
+  goElsewhere: () =>
+    set(({ list }) => ({ list: list.filter(({ kind, actions }) => kind !== "done" || actions.length > 0) })),
   close: (id) => set(({ list }) => ({ list: list.filter((notice) => notice.id !== id) })),
 }));

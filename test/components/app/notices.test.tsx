@@ -27,9 +27,10 @@ function Archived() {
   return isThere ? <button type="button">Archive</button> : null;
 }
 
-async function say(kind: "done" | "fault", run: () => void = () => undefined) {
+async function say(kind: "done" | "fault", run: () => void = () => undefined, offers = ["Undo"]) {
   act(() => {
-    useNotices.getState().say({ kind, text: `It is ${kind}.`, actions: [{ name: "Undo", run }] });
+    const actions = offers.map((name) => ({ name, run }));
+    useNotices.getState().say({ kind, text: `It is ${kind}.`, actions });
   });
   await screen.findByText(`It is ${kind}.`, { selector: "p" });
 }
@@ -41,16 +42,19 @@ function go(hash: string) {
   });
 }
 
-it("what was done is not said any more in another place, what went wrong is", async () => {
+it("what was done is not said any more in another place, unless it can be undone; what went wrong is", async () => {
   await renderAt("#/targets", page);
   await screen.findByRole("heading");
   await say("fault");
-  await say("done");
+  await say("done", undefined, []);
   go("#/targets/01890000-0000-7000-8000-000000000000");
   expect(screen.getAllByText("It is done.", { selector: "p" })).toHaveLength(1);
   go("#/rig");
   await waitFor(() => expect(screen.queryByText("It is done.", { selector: "p" })).toBeNull());
   expect(screen.getByText("It is fault.", { selector: "p" })).toBeVisible();
+  await say("done");
+  go("#/targets");
+  expect(screen.getByText("It is done.", { selector: "p" })).toBeVisible();
 });
 
 it("what was done is not said any more once a form is being filled in; the entry line is no form", async () => {
