@@ -14,11 +14,13 @@ export function sectorColumns(laps: readonly SectorTimes[]): number[][] {
       throw new RangeError(`laps[${index}] has ${lap.length} sectors and laps[0] has ${sectors}`);
     }
   });
-  return Array.from({ length: sectors }, (_, sector) =>
-    laps.map((lap, index) => {
+  const columns = Array.from({ length: sectors }, () => new Array<number>(laps.length));
+  laps.forEach((lap, index) => {
+    for (let sector = 0; sector < sectors; sector++) {
       const ms = lap[sector] as number;
       if (!Number.isFinite(ms)) requireNumber(ms, `laps[${index}][${sector}]`);
-      return ms;
-    }),
-  );
+      (columns[sector] as number[])[index] = ms;
+    }
+  });
+  return columns;
 }

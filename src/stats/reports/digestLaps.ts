@@ -50,17 +50,18 @@ function remarksOf(flag: number): readonly Remark[] {
  * Sector times of the laps that carry all the wanted flags, of those with as many sectors as the latest session that
  * has any.
  */
-export function sectorsWith(digests: readonly SessionDigest[], wanted: number): Int32Array[] {
+export function sectorsWith(digests: readonly SessionDigest[], wanted: number): number[][] {
   const count = digests.findLast((digest) => digest.sectorCount > 0)?.sectorCount ?? 0;
-  return digests
-    .filter((digest) => count > 0 && digest.sectorCount === count)
-    .flatMap(({ flags, sectors }) => {
-      const laps: Int32Array[] = [];
-      for (let i = 0; i < flags.length; i++) {
-        const isWanted = ((flags[i] as number) & wanted) === wanted;
-        if (isWanted && sectors[i * count] !== NO_TIME)
-          laps.push(sectors.subarray(i * count, (i + 1) * count));
-      }
-      return laps;
-    });
+  const laps: number[][] = [];
+  for (const { flags, sectors, sectorCount } of digests) {
+    if (count === 0 || sectorCount !== count) continue;
+    for (let i = 0; i < flags.length; i++) {
+      if (((flags[i] as number) & wanted) !== wanted || sectors[i * count] === NO_TIME) continue;
+      // A plain array: a view on the sectors of each lap costs several times as much.
+      const lap: number[] = [];
+      for (let sector = i * count; sector < (i + 1) * count; sector++) lap.push(sectors[sector] as number);
+      laps.push(lap);
+    }
+  }
+  return laps;
 }
