@@ -6,28 +6,29 @@ import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
 import { Spoken } from "#ui/Spoken.tsx";
+import { useFocusBack } from "#ui/useFocusBack.ts";
 import { CornerEditor } from "./CornerEditor.tsx";
 import styles from "./Corners.module.css";
 import { type CornerMeasure, cornerMeasures, textsOf } from "./cornerFields.ts";
 import { HowMany } from "./HowMany.tsx";
 
+/** The button that opens a corner: the focus comes back to it. */
+const idOf = (number: number) => `corner-${number}`;
+
 /** The corners of a layout on ruled lines; a number opens its corner for editing in its place. */
 export function CornerTable({ layout }: { readonly layout: Layout }) {
   const write = useWrite();
   const [edited, setEdited] = useState<number>();
-  const table = useRef<HTMLTableElement>(null);
+  const adding = useRef<HTMLButtonElement>(null);
+  useFocusBack(edited === undefined ? undefined : idOf(edited));
   const { corners } = layout;
   const next = (corners.at(-1)?.number ?? 0) + 1;
-  const leave = (number: number) => {
-    setEdited(undefined);
-    window.requestAnimationFrame(() =>
-      table.current?.querySelector<HTMLElement>(`[data-corner="${number}"]`)?.focus(),
-    );
-  };
   const remove = async (number: number) => {
     const patch = { corners: corners.filter((corner) => corner.number !== number) };
     const edit = { layoutId: layout.id, patch, expected: layout };
-    if (await write((book) => editLayout(book, edit), { isUndoOffered: true })) setEdited(undefined);
+    if (!(await write((book) => editLayout(book, edit), { isUndoOffered: true }))) return;
+    setEdited(undefined);
+    adding.current?.focus();
   };
   const add = async () => {
     const edit = { layoutId: layout.id, number: next, patch: {} };
@@ -41,7 +42,7 @@ export function CornerTable({ layout }: { readonly layout: Layout }) {
     );
   return (
     <Part title="Corners" ruled aside={corners.length === 1 ? "1 corner" : `${corners.length} corners`}>
-      <table ref={table} className={styles["table"]}>
+      <table className={styles["table"]}>
         <caption>
           <Spoken>Corners of the layout</Spoken>
         </caption>
@@ -62,7 +63,7 @@ export function CornerTable({ layout }: { readonly layout: Layout }) {
                   <CornerEditor
                     layoutId={layout.id}
                     corner={corner}
-                    onDone={() => leave(corner.number)}
+                    onDone={() => setEdited(undefined)}
                     onRemove={() => void remove(corner.number)}
                   />
                 </td>
@@ -74,7 +75,7 @@ export function CornerTable({ layout }: { readonly layout: Layout }) {
         </tbody>
       </table>
       <p>
-        <Button size="between" disabled={next > 999} onClick={() => void add()}>
+        <Button ref={adding} size="between" disabled={next > 999} onClick={() => void add()}>
           Add corner {next}
         </Button>
       </p>
@@ -90,7 +91,7 @@ function CornerRow({ corner, onEdit }: { readonly corner: Corner; readonly onEdi
       <th scope="row">
         <button
           type="button"
-          data-corner={number}
+          id={idOf(number)}
           aria-label={["Edit corner", number, name].filter((part) => part !== undefined).join(" ")}
           className={styles["open"]}
           onClick={onEdit}

@@ -1,4 +1,4 @@
-import { useRef, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { pickFile } from "#files";
 import { Button } from "#ui/Button.tsx";
 import { TextArea } from "#ui/TextArea.tsx";
@@ -13,6 +13,12 @@ export function ReceiveForm({ titles }: { readonly titles: readonly string[] }) 
   const [text, setText] = useState("");
   const [isEmpty, setEmpty] = useState(false);
   const form = useRef<HTMLFormElement>(null);
+  const isSeen = kind === "seen";
+  const wasSeen = useRef(isSeen);
+  useEffect(() => {
+    if (wasSeen.current && !isSeen) form.current?.querySelector("textarea")?.focus();
+    wasSeen.current = isSeen;
+  }, [isSeen]);
   const read = () => {
     if (text.trim() === "") return setEmpty(true);
     return looking.look("The pasted text", new Blob([text]));
@@ -23,7 +29,7 @@ export function ReceiveForm({ titles }: { readonly titles: readonly string[] }) 
   };
   return (
     <>
-      {kind !== "seen" && (
+      {!isSeen && (
         <form
           ref={form}
           className={styles["preview"]}
@@ -62,15 +68,7 @@ export function ReceiveForm({ titles }: { readonly titles: readonly string[] }) 
           </div>
         </form>
       )}
-      <Incoming
-        looking={looking}
-        titles={titles}
-        first="merge"
-        onLeave={() => {
-          setText("");
-          requestAnimationFrame(() => form.current?.querySelector("textarea")?.focus());
-        }}
-      />
+      <Incoming looking={looking} titles={titles} first="merge" onLeave={() => setText("")} />
     </>
   );
 }

@@ -4,6 +4,7 @@ import { comboName, formatLapTime, type Id, lapsInOrder, type Run } from "#domai
 import { usePageBest, useToday, useWrite } from "#live";
 import type { KnownBest } from "#stats";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
+import { useFocusBack } from "#ui/useFocusBack.ts";
 import { sayRun, suggestNextRun } from "#words";
 import { EntryArea } from "./EntryArea.tsx";
 import { fieldId } from "./EntryPanel.tsx";
@@ -20,7 +21,7 @@ import styles from "./SessionPage.module.css";
 import { SessionSum } from "./SessionSum.tsx";
 import { SessionTotals } from "./SessionTotals.tsx";
 import { sessionFigures } from "./sessionFigures.ts";
-import { useFocusBack, useFocusHome } from "./useFocusHome.ts";
+import { useFocusHome } from "./useFocusHome.ts";
 import { useNamedLap } from "./useNamedLap.ts";
 import { type SessionData, useSession } from "./useSession.ts";
 import { useWakeLock } from "./useWakeLock.ts";

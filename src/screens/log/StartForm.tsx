@@ -9,9 +9,9 @@ import { Combobox } from "#ui/Combobox.tsx";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { Field } from "#ui/Field.tsx";
 import { Select } from "#ui/Select.tsx";
+import { useToProblem } from "#ui/useToProblem.ts";
 import { namesOf, pickedCombo, problemOfName, trackOptions } from "./comboChoice.ts";
 import styles from "./StartForm.module.css";
-import { useToProblem } from "./useToProblem.ts";
 
 const blank = {
   car: "",

@@ -7,10 +7,10 @@ import { Button } from "#ui/Button.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
 import { Field } from "#ui/Field.tsx";
 import type { FieldProblem } from "#ui/FieldFrame.tsx";
+import { useToProblem } from "#ui/useToProblem.ts";
 import { wholeNumber } from "./numbers.ts";
 import styles from "./RunDialog.module.css";
 import type { SessionData } from "./useSession.ts";
-import { useToProblem } from "./useToProblem.ts";
 
 interface SummaryDialogProps {
   readonly data: SessionData;

@@ -1,4 +1,4 @@
-import { type RefCallback, useCallback, useLayoutEffect, useRef } from "react";
+import { type RefCallback, useCallback } from "react";
 
 /**
  * Focus never falls to nothing: when what had it is taken out of the page, it goes to the part marked `data-home`
@@ -24,13 +24,4 @@ export function useFocusHome(): RefCallback<HTMLElement> {
       observer.disconnect();
     };
   }, []);
-}
-
-/** When an element with an id was taken out of the page for a while and is back, it gets the focus. */
-export function useFocusBack(id: string | undefined): void {
-  const before = useRef(id);
-  useLayoutEffect(() => {
-    if (id === undefined && before.current !== undefined) document.getElementById(before.current)?.focus();
-    before.current = id;
-  }, [id]);
 }

@@ -1,4 +1,4 @@
-import { Fragment, type ReactNode, useEffect, useRef, useState } from "react";
+import { Fragment, type ReactNode, useEffect, useState } from "react";
 import type { Fields } from "#db";
 import type { RigSettings } from "#domain";
 import { Button } from "#ui/Button.tsx";
@@ -6,6 +6,7 @@ import { Field } from "#ui/Field.tsx";
 import { Notice } from "#ui/Notice.tsx";
 import { Part } from "#ui/Part.tsx";
 import { TextArea } from "#ui/TextArea.tsx";
+import { useToProblem } from "#ui/useToProblem.ts";
 import { cautions } from "#words";
 import styles from "./Rig.module.css";
 import { RigFieldInput } from "./RigFieldInput.tsx";
@@ -32,16 +33,16 @@ const cautionAfter: readonly string[] = ["wheel.gainPercent", "view.degrees"];
 
 /** A record of the rig as fields with their units. Nothing has to be filled in but the date. */
 export function RigForm({ title, texts, onText, old, compared, onStore, onCancel }: RigFormProps) {
-  const form = useRef<HTMLFormElement>(null);
+  const { form, toProblem } = useToProblem();
   const [isRefused, setRefused] = useState(false);
-  useEffect(() => form.current?.querySelector("input")?.focus(), []);
+  useEffect(() => form.current?.querySelector("input")?.focus(), [form]);
   const reading = readRig(texts, old);
   const problems = reading.ok || !isRefused ? {} : reading.problems;
   const count = reading.ok ? 0 : Object.keys(reading.problems).length;
   const submit = () => {
     if (reading.ok) return onStore(reading.fields);
     setRefused(true);
-    window.requestAnimationFrame(() => form.current?.querySelector<HTMLElement>("[aria-invalid]")?.focus());
+    toProblem();
   };
   const ofPart = (part: RigPart) =>
     rigFields.filter((field) => field.part === part && isAsked(field, texts["screen.kind"] || undefined));
