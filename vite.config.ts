@@ -51,8 +51,10 @@ export default defineConfig({
   ],
   build: { target: "es2023", modulePreload: { polyfill: false } },
   worker: { format: "es" },
-  // Tests say what is right, not how fast it is; the limits are there only so that a hanging one ends.
+  // Tests say what is right, not how fast it is; the limits are there only so that a hanging one ends. On a build
+  // machine, busy with who knows what, a component test that fails is run once more, and said to have been.
   test: {
+    reporters: process.env["CI"] ? ["verbose"] : ["default"],
     projects: [
       {
         extends: true,
@@ -74,6 +76,7 @@ export default defineConfig({
           setupFiles: ["test/support/components.ts"],
           env: { TZ: "Europe/Berlin" },
           testTimeout: 60_000,
+          retry: process.env["CI"] ? 1 : 0,
         },
       },
     ],
