@@ -9,6 +9,7 @@ import {
 import { forgetMarker } from "#state/device.ts";
 import { useNotices } from "#state/notices.ts";
 import { useUndo } from "#state/undo.ts";
+import { enterOrDelete } from "./enterOrDelete.ts";
 import { useLogbook } from "./logbookContext.ts";
 import { mergeDeed } from "./mergeDeed.ts";
 import { type Errands, useErrand } from "./useErrand.ts";
@@ -45,15 +46,7 @@ export function useIncoming(): Incoming {
     const name = newLogbookName(shelf);
     if (!(await told(() => noteUnlisted(shelf, name)))) return false;
     if ((await send("restore", { source, name })) === undefined) return false;
-    return told(async () => {
-      try {
-        await enter(name);
-      } catch (error) {
-        // A database that could not be entered in the list would be lost in the browser for ever.
-        await deleteDatabase(name);
-        throw error;
-      }
-    });
+    return told(() => enterOrDelete(name, () => enter(name)));
   };
 
   const asNew: Incoming["asNew"] = (source, title) =>

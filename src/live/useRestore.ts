@@ -1,7 +1,8 @@
 import { useRef, useState } from "react";
-import { createLogbook, deleteDatabase, LedgerFault, newLogbookName, noteUnlisted, restoreAsNew } from "#db";
+import { createLogbook, LedgerFault, newLogbookName, noteUnlisted, restoreAsNew } from "#db";
 import type { AllRows } from "#domain";
 import { useNotices } from "#state/notices.ts";
+import { enterOrDelete } from "./enterOrDelete.ts";
 import { useLogbook } from "./logbookContext.ts";
 import { sayNeededSpace } from "./sayNeededSpace.ts";
 
@@ -40,7 +41,7 @@ export function useRestore(): Restore {
         onProgress: (done, all) => setProgress({ done, all }),
       });
       book.close();
-      await entered(name, () => createLogbook(shelf, { title, kind, name }));
+      await enterOrDelete(name, () => createLogbook(shelf, { title, kind, name }));
       openOther(name);
       say({ kind: "done", text: `“${title}” is open. Your other logbooks are on Data.`, actions: [] });
       return true;
@@ -54,14 +55,4 @@ export function useRestore(): Restore {
     }
   };
   return { progress, restore, cancel: () => stop.current?.abort() };
-}
-
-/** A restored database that could not be entered in the list would be lost in the browser for ever. */
-async function entered(name: string, enter: () => Promise<unknown>): Promise<void> {
-  try {
-    await enter();
-  } catch (error) {
-    await deleteDatabase(name);
-    throw error;
-  }
 }

@@ -43,7 +43,7 @@ export {
 export { progressBy100Laps, progressReading, progressTitle } from "./progress.ts";
 export { type KnownAtSetting, questionTarget } from "./questionTarget.ts";
 export { sayRigStep } from "./rigStep.ts";
-export { type RunFigure, sayRunFigures } from "./runFigures.ts";
+export { type RunFigure, sayRunFigures, sayScatterFigure } from "./runFigures.ts";
 export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInRun } from "./runLines.ts";
 export { sayRun } from "./runSays.ts";
 export { sayScatter } from "./scatter.ts";

@@ -31,13 +31,17 @@ function usualOf({ usual, usualDecimals, isUsualGiven, laps }: RunReport): RunFi
 }
 
 function scatterOf({ scatter, counts }: RunReport): RunFigure {
-  if (scatter.known) {
-    const { scatterMs, percent } = scatter.value;
-    const detail = `${percents.say(percent)}, lap to lap`;
-    return { label: "scatter", value: `± ${formatSeconds(scatterMs, 2)}`, detail };
-  }
-  const isUnwritten = counts.driven > 0 && counts.notWritten === counts.driven;
-  return { label: "scatter", value: none, detail: isUnwritten ? "no laps written down" : scatter.reason };
+  const figure = sayScatterFigure(scatter);
+  const isUnwritten = !scatter.known && counts.driven > 0 && counts.notWritten === counts.driven;
+  return isUnwritten ? { ...figure, detail: "no laps written down" } : figure;
+}
+
+/** The scatter of a run or a session, or why there is none. */
+export function sayScatterFigure(scatter: RunReport["scatter"]): RunFigure {
+  if (!scatter.known) return { label: "scatter", value: none, detail: scatter.reason };
+  const { scatterMs, percent } = scatter.value;
+  const detail = `${percents.say(percent)}, lap to lap`;
+  return { label: "scatter", value: `± ${formatSeconds(scatterMs, 2)}`, detail };
 }
 
 /**

@@ -2,6 +2,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { chromium } from "@playwright/test";
+import { crashTab } from "../support/journeyFaults.ts";
 import { entryField, expect, lapTime, logLaps, open, startSession, test } from "../support/journeys.ts";
 
 /** A quick hand: a tenth of a second from key to key. */
@@ -26,10 +27,7 @@ test("a half-typed line and the laps outlive a crashed tab", async ({ page, cont
   await logLaps(page, typed);
   await entryField(page).pressSequentially("1:26.4", likeAHand);
   await expect(page.getByText("lap 4 ·")).toBeVisible();
-  const crashed = page.waitForEvent("crash");
-  const cdp = await context.newCDPSession(page);
-  cdp.send("Page.crash").catch(() => undefined);
-  await crashed;
+  await crashTab(page);
   const again = await context.newPage();
   await open(again);
   await expect(entryField(again)).toHaveValue("1:26.4");

@@ -1,14 +1,13 @@
 import type { Page } from "@playwright/test";
 import { savedBackup } from "../support/journeyDatabase.ts";
+import { chooseFile } from "../support/journeyDevices.ts";
 import { expect, goTo, lapTime, logLap, open, startSession, test } from "../support/journeys.ts";
 
 const errandWorkers = (page: Page) =>
   page.workers().filter((worker) => worker.url().includes("errandWorker"));
 
 async function lookAt(page: Page, path: string): Promise<void> {
-  const chooser = page.waitForEvent("filechooser");
-  await page.getByRole("button", { name: /Choose (a backup|another) file/ }).click();
-  await (await chooser).setFiles(path);
+  await chooseFile(page, /Choose (a backup|another) file/, path);
   await expect(page.getByRole("table", { name: "What the backup holds" })).toBeVisible();
 }
 

@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { chromium } from "@playwright/test";
 import { savedBackup } from "../support/journeyDatabase.ts";
+import { chooseFile } from "../support/journeyDevices.ts";
 import { entryField, expect, goTo, lapTime, logLaps, open, startSession, test } from "../support/journeys.ts";
 
 const gonePage = "Lap Ledger cannot open your logbook";
@@ -34,9 +35,7 @@ test("the driver sees that the logbook has disappeared under the open page, and 
   await expect(page.getByRole("heading", { name: gonePage })).toBeVisible();
   await expect(page.getByText("No backup of it was ever saved from here")).toBeVisible();
   await page.getByRole("button", { name: "Begin a new logbook and restore a backup" }).click();
-  const chooser = page.waitForEvent("filechooser");
-  await page.getByRole("button", { name: "Choose a backup file" }).click();
-  await (await chooser).setFiles(path);
+  await chooseFile(page, "Choose a backup file", path);
   await page.getByRole("button", { name: "Restore as a new logbook" }).click();
   await expect(page.getByText("is open. Your other logbooks").first()).toBeVisible();
   await goTo(page, "Log");

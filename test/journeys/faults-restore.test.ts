@@ -4,6 +4,8 @@ import { join } from "node:path";
 import type { Page } from "@playwright/test";
 import { backupWithLaps } from "../bench/manyLaps.ts";
 import { logbooksThere } from "../support/journeyDatabase.ts";
+import { chooseFile } from "../support/journeyDevices.ts";
+import { crashTab } from "../support/journeyFaults.ts";
 import { expect, goTo, lapTime, logLap, open, startSession, test } from "../support/journeys.ts";
 
 let folder: string;
@@ -18,9 +20,7 @@ test.afterAll(() => rmSync(folder, { recursive: true, force: true }));
 /** Begins a restore of 100,000 laps as a logbook of its own. */
 async function beginRestore(page: Page): Promise<void> {
   await goTo(page, "Data");
-  const chooser = page.waitForEvent("filechooser");
-  await page.getByRole("button", { name: "Choose a backup file" }).click();
-  await (await chooser).setFiles(file);
+  await chooseFile(page, "Choose a backup file", file);
   await page.getByRole("button", { name: "Restore as a new logbook" }).click();
 }
 
@@ -33,10 +33,7 @@ test("the driver finds the old logbook and no half of a new one when the tab cra
   await logLap(page, "1:25.118");
   await beginRestore(page);
   await expect(page.getByText(/[1-9]\d* of \d+ rows stored/)).toBeVisible();
-  const crashed = page.waitForEvent("crash");
-  const cdp = await context.newCDPSession(page);
-  cdp.send("Page.crash").catch(() => undefined);
-  await crashed;
+  await crashTab(page);
   const again = await context.newPage();
   await open(again);
   await expect(lapTime(again, 1)).toHaveAccessibleName("Edit lap 1: 1:25.118");

@@ -4,6 +4,7 @@ import { join } from "node:path";
 import type { BrowserContext, Page } from "@playwright/test";
 import { backupWithLaps } from "../bench/manyLaps.ts";
 import { logbooksThere, storedRowsOf } from "../support/journeyDatabase.ts";
+import { chooseFile } from "../support/journeyDevices.ts";
 import { limitSpace } from "../support/journeyFaults.ts";
 import { expect, goTo, lapTime, logLap, open, startSession, test } from "../support/journeys.ts";
 
@@ -22,9 +23,7 @@ test.afterAll(() => rmSync(folder, { recursive: true, force: true }));
 /** Looks at the file of 30,000 laps. */
 async function lookAtFile(page: Page): Promise<void> {
   await goTo(page, "Data");
-  const chooser = page.waitForEvent("filechooser");
-  await page.getByRole("button", { name: "Choose a backup file" }).click();
-  await (await chooser).setFiles(file);
+  await chooseFile(page, "Choose a backup file", file);
 }
 
 /** A logbook of one lap, in a browser that allows the app's address 1.5 MB. */

@@ -1,5 +1,5 @@
 import type { Page } from "@playwright/test";
-import { saveBackup } from "../support/journeyDevices.ts";
+import { chooseFile, saveBackup } from "../support/journeyDevices.ts";
 import { endSession, expect, goTo, lapTime, logLaps, open, startSession, test } from "../support/journeys.ts";
 
 /** From Log to the one session there is. */
@@ -60,9 +60,7 @@ test("a half-typed line is still there when its logbook is replaced by a state t
   await goTo(page, "Log");
   await page.getByRole("region", { name: "Entry" }).getByRole("textbox").pressSequentially("1:24.9");
   await goTo(page, "Data");
-  const chooser = page.waitForEvent("filechooser");
-  await page.getByRole("button", { name: "Choose a backup file" }).click();
-  await (await chooser).setFiles(file);
+  await chooseFile(page, "Choose a backup file", file);
   await page.getByRole("radio", { name: "replace" }).check();
   await page.getByRole("button", { name: "Replace the open logbook" }).click();
   await expect(page.getByText(/is replaced/).first()).toBeVisible();

@@ -1,3 +1,4 @@
+import { crashTab } from "../support/journeyFaults.ts";
 import {
   entryField,
   expect,
@@ -85,10 +86,7 @@ test("a tab that crashed before it told the others leaves none behind once it is
   await logLap(silent, "1:25.902");
   await expect(lapTime(silent, 2)).toBeVisible();
   await expect(lapTime(page, 2)).toBeHidden();
-  const crashed = silent.waitForEvent("crash");
-  const cdp = await context.newCDPSession(silent);
-  cdp.send("Page.crash").catch(() => undefined);
-  await crashed;
+  await crashTab(silent);
   await silent.close();
   await open(await context.newPage());
   await expect(lapTime(page, 2)).toHaveAccessibleName("Edit lap 2: 1:25.902");

@@ -1,5 +1,7 @@
 import { type BrowserContext, expect, type Page } from "@playwright/test";
 import { savedBackup } from "../support/journeyDatabase.ts";
+import { chooseFile } from "../support/journeyDevices.ts";
+import { crashTab } from "../support/journeyFaults.ts";
 import {
   endRun,
   entryField,
@@ -214,10 +216,7 @@ export class Driver {
 
   private async crash(which: 0 | 1): Promise<void> {
     const tab = this.tabs[which];
-    const crashed = tab.waitForEvent("crash");
-    const cdp = await this.context.newCDPSession(tab);
-    cdp.send("Page.crash").catch(() => undefined);
-    await crashed;
+    await crashTab(tab);
     await tab.close();
     this.tabs[which] = await this.context.newPage();
     await open(this.tabs[which]);
@@ -233,9 +232,7 @@ export class Driver {
     const [tab] = this.tabs;
     await goTo(tab, "Data");
     const { path } = await savedBackup(tab, "Save a backup");
-    const chooser = tab.waitForEvent("filechooser");
-    await tab.getByRole("button", { name: "Choose a backup file" }).click();
-    await (await chooser).setFiles(path);
+    await chooseFile(tab, "Choose a backup file", path);
     await tab.getByRole("button", { name: "Restore as a new logbook" }).click();
     await expect(tab.getByText("is open. Your other logbooks").first()).toBeVisible({ timeout: 30_000 });
     await this.gather();

@@ -34,7 +34,7 @@ export async function rowsOf(page: Page): Promise<Readonly<Record<string, unknow
 }
 
 /** Chooses a file by a button that opens the file dialog. */
-export async function chooseFile(page: Page, button: string, file: string): Promise<void> {
+export async function chooseFile(page: Page, button: string | RegExp, file: string): Promise<void> {
   const chooser = page.waitForEvent("filechooser");
   await page.getByRole("button", { name: button }).click();
   await (await chooser).setFiles(file);

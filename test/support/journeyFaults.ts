@@ -59,3 +59,11 @@ export const fillSpace = (page: Page) =>
     for (let bytes = 65_536; bytes >= 64; bytes /= 2) while (await put(bytes));
     database.close();
   });
+
+/** Kills the process that draws a tab, as a crash would. The tab is still to be closed. */
+export async function crashTab(tab: Page): Promise<void> {
+  const crashed = tab.waitForEvent("crash");
+  const cdp = await tab.context().newCDPSession(tab);
+  cdp.send("Page.crash").catch(() => undefined);
+  await crashed;
+}

@@ -34,20 +34,23 @@ export function splitSession(
         "invalid",
         "Nothing was changed: a session is split at its second lap or a later one, and that lap must still be there.",
       );
-    const before = cut > 0 ? run : runs[at - 1];
-    const start = Math.max(cut > 0 ? whenDriven(run, cut) : run.startedAt, session.startedAt);
+    const isInRun = cut > 0;
+    const start = Math.max(isInRun ? whenDriven(run, cut) : run.startedAt, session.startedAt);
     const { comboId, isTimeOfDayKnown, date, zone, focus, endedAt } = session;
     const fields = { comboId, startedAt: start, isTimeOfDayKnown, date, zone, focus, note: "" };
     const added = await writer.add("sessions", endedAt === undefined ? fields : { ...fields, endedAt });
-    for (const [index, later] of runs.slice(cut > 0 ? at + 1 : at).entries())
-      await writer.patch("runs", later.id, { sessionId: added.id, n: index + (cut > 0 ? 2 : 1) });
-    if (cut > 0) {
+    // The laps that go make the first run of the new session, whole runs follow it.
+    const whole = isInRun ? runs.slice(at + 1) : runs.slice(at);
+    for (const [index, later] of whole.entries())
+      await writer.patch("runs", later.id, { sessionId: added.id, n: index + (isInRun ? 2 : 1) });
+    if (isInRun) {
       const lapIds = laps.slice(cut).map(({ id }) => id);
       const { runId } = await movedLaps(writer, { from: run.id, lapIds, to: { newRunIn: added.id } });
       await writer.patch("runs", runId, { n: 1, startedAt: start, endedAt: run.endedAt });
       await writer.patch("runs", run.id, { endedAt: Math.max(start, run.startedAt) });
     }
-    const end = before === undefined ? start : cut > 0 ? start : (before.endedAt ?? lastInstant(before));
+    const before = isInRun ? undefined : runs[at - 1];
+    const end = before === undefined ? start : (before.endedAt ?? lastInstant(before));
     await writer.patch("sessions", sessionId, { endedAt: Math.max(end, session.startedAt) });
     return { ...changeOf(writer, "Session split"), sessionId: added.id };
   });

@@ -20,7 +20,7 @@ export function CornerTable({ layout }: { readonly layout: Layout }) {
   const write = useWrite();
   const [edited, setEdited] = useState<number>();
   const adding = useRef<HTMLButtonElement>(null);
-  useFocusBack(edited === undefined ? undefined : idOf(edited));
+  useFocusBack(edited, (number) => document.getElementById(idOf(number)));
   const { corners } = layout;
   const next = (corners.at(-1)?.number ?? 0) + 1;
   const remove = async (number: number) => {

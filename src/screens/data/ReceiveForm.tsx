@@ -1,7 +1,8 @@
-import { useEffect, useRef, useState } from "react";
+import { useRef, useState } from "react";
 import { pickFile } from "#files";
 import { Button } from "#ui/Button.tsx";
 import { TextArea } from "#ui/TextArea.tsx";
+import { useFocusBack } from "#ui/useFocusBack.ts";
 import { Incoming } from "./Incoming.tsx";
 import styles from "./Restore.module.css";
 import { useLook } from "./useLook.ts";
@@ -14,11 +15,7 @@ export function ReceiveForm({ titles }: { readonly titles: readonly string[] }) 
   const [isEmpty, setEmpty] = useState(false);
   const form = useRef<HTMLFormElement>(null);
   const isSeen = kind === "seen";
-  const wasSeen = useRef(isSeen);
-  useEffect(() => {
-    if (wasSeen.current && !isSeen) form.current?.querySelector("textarea")?.focus();
-    wasSeen.current = isSeen;
-  }, [isSeen]);
+  useFocusBack(isSeen || undefined, () => form.current?.querySelector("textarea"));
   const read = () => {
     if (text.trim() === "") return setEmpty(true);
     return looking.look("The pasted text", new Blob([text]));

@@ -6,6 +6,7 @@ import { type PartMade, useLogbook, useShelfWrite } from "#live";
 import { useNotices } from "#state/notices.ts";
 import { Button } from "#ui/Button.tsx";
 import { TextArea } from "#ui/TextArea.tsx";
+import { counted } from "#words";
 import { sayBytes } from "./backupWords.ts";
 import styles from "./Restore.module.css";
 
@@ -56,12 +57,11 @@ export function SendReady({ ready, onDone }: SendReadyProps) {
     }
     return sent("Copied as text.");
   };
-  const laps = `${ready.laps} ${ready.laps === 1 ? "lap" : "laps"}`;
-  const sessions = `${ready.sessions} ${ready.sessions === 1 ? "session" : "sessions"}`;
   return (
     <div className={styles["preview"]}>
       <p>
-        Ready: {laps} in {sessions}, {sayBytes(ready.bytes.length)}.
+        Ready: {counted(ready.laps, "lap")} in {counted(ready.sessions, "session")},{" "}
+        {sayBytes(ready.bytes.length)}.
       </p>
       <div ref={begin} className={styles["buttons"]}>
         {canShare(textFile("")) && (

@@ -68,6 +68,8 @@ interface LedgerProps {
   readonly elsewhere: KnownBest | undefined;
 }
 
+const byId = (id: string) => document.getElementById(id);
+
 /** Drawn anew only when a row it rests on has changed. */
 const Ledger = memo(function Ledger({ data, pb, elsewhere }: LedgerProps) {
   const { session, runs, preferences } = data;
@@ -84,7 +86,7 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere }: LedgerProps) {
   };
   const isAwake = useWakeLock(isOpen);
   const pageBox = useFocusHome();
-  useFocusBack(edited && (isFromField ? fieldId : timeId(edited)));
+  useFocusBack(edited && (isFromField ? fieldId : timeId(edited)), byId);
   useNamedLap();
 
   const figures = useMemo(() => sessionFigures(data, pb, elsewhere), [data, pb, elsewhere]);

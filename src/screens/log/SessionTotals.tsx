@@ -1,8 +1,8 @@
-import { formatLapTime, formatSeconds } from "#domain";
+import { formatLapTime } from "#domain";
 import type { SessionReport } from "#stats";
 import { FigureRow } from "#ui/FigureRow.tsx";
 import { Part } from "#ui/Part.tsx";
-import { counted } from "#words";
+import { counted, sayScatterFigure } from "#words";
 
 /** Best, usual and scatter of a whole session, as its runs have them one by one. */
 export function SessionTotals({ report, runs }: { readonly report: SessionReport; readonly runs: number }) {
@@ -23,13 +23,7 @@ export function SessionTotals({ report, runs }: { readonly report: SessionReport
             value: median === undefined ? "—" : formatLapTime(median),
             detail: median === undefined ? "no pace laps" : `median of ${counted(pace.laps, "pace lap")}`,
           },
-          consistency.known
-            ? {
-                label: "scatter",
-                value: `± ${formatSeconds(consistency.value.scatterMs, 2)}`,
-                detail: `${consistency.value.percent.toFixed(2)} %, lap to lap`,
-              }
-            : { label: "scatter", value: "—", detail: consistency.reason },
+          sayScatterFigure(consistency),
         ]}
       />
     </Part>

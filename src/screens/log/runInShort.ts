@@ -1,5 +1,6 @@
 import { formatLapTime, isClean, lapsInOrder, mayBeBest, type Run, type RunSummary } from "#domain";
 import { median } from "#stats";
+import { counted } from "#words";
 
 /**
  * A run in one line.
@@ -11,7 +12,7 @@ export function runInShort(run: Run): string {
 
 function summaryParts({ laps, bestMs, bestDecimals, usualMs, usualDecimals, off }: RunSummary) {
   return [
-    `summary: ${laps} ${laps === 1 ? "lap" : "laps"}`,
+    `summary: ${counted(laps, "lap")}`,
     bestMs !== undefined && `best ${formatLapTime(bestMs, bestDecimals)}`,
     usualMs !== undefined && `usual ${formatLapTime(usualMs, usualDecimals)}`,
     off !== undefined && off > 0 && `${off} off`,

@@ -5,6 +5,7 @@ import { type DrivenCombo, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
 import { ProgressBar } from "#ui/ProgressBar.tsx";
+import { useFocusBack } from "#ui/useFocusBack.ts";
 import { sayLapTime, sayProgress, sayTarget, sayTargetValue, targetFigure } from "#words";
 import { Outlook } from "./Outlook.tsx";
 import { TargetForm } from "./TargetForm.tsx";
@@ -12,7 +13,6 @@ import styles from "./TargetRow.module.css";
 import { isMeasured } from "./targetFigures.ts";
 import type { TargetState } from "./targetStanding.ts";
 import { sayStanding } from "./targetWords.ts";
-import { useFocusBack } from "./useFocusBack.ts";
 import { useTypedTarget } from "./useTypedTarget.ts";
 
 interface TargetRowProps {
@@ -31,7 +31,7 @@ export function TargetRow({ target, combo, state, preferences, today, onGone }: 
   const write = useWrite();
   const editing = useTypedTarget(`target ${target.id}`);
   const edit = useRef<HTMLButtonElement>(null);
-  useFocusBack(editing.isOpen, edit);
+  useFocusBack(editing.isOpen || undefined, () => edit.current);
   const { id, kind, value, by, process, archivedAt } = target;
   const isArchived = archivedAt !== undefined;
   const name = sayTarget(target);

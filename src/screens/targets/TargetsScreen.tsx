@@ -6,11 +6,11 @@ import { printAddress, useAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
+import { useFocusBack } from "#ui/useFocusBack.ts";
 import { chanceMeaning } from "#words";
 import { ComboTargets } from "./ComboTargets.tsx";
 import { TargetForm } from "./TargetForm.tsx";
 import styles from "./TargetsScreen.module.css";
-import { useFocusBack } from "./useFocusBack.ts";
 import { useTypedTarget } from "./useTypedTarget.ts";
 
 /** The targets of all combos, or of the one the address names. */
@@ -42,7 +42,7 @@ function Targets({ combos, comboId, preferences: chosen, stored }: TargetsProps)
     .map((combo) => ({ combo, targets: stored.filter((target) => target.comboId === combo.id) }))
     .filter(({ combo, targets: some }) => (one === undefined ? some.length > 0 : combo === one));
   const [first, ...others] = one === undefined ? combos : [one, ...combos.filter((combo) => combo !== one)];
-  useFocusBack(editing.isOpen, opener);
+  useFocusBack(editing.isOpen || undefined, () => opener.current);
   return (
     <div className={styles["screen"]}>
       <div className={styles["head"]}>

@@ -1,24 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { addDays, mondayOf, weekName } from "#domain";
-import { acrossCombos, sessionDigest, weekStatement } from "#stats";
+import { acrossCombos, weekStatement } from "#stats";
 import { comboKeys } from "../../../demo-data/combos.ts";
-import { reviewOf, rows, runsOf, truth } from "./theDemo.ts";
+import { comboOf, preferences, reviewOf, rows, truth } from "./theDemo.ts";
 
-const [preferences] = rows.preferences;
-if (preferences === undefined) throw new RangeError("the demo has no preferences");
-const combos = comboKeys.map((key) => {
-  const { comboId } = truth.combos[key];
-  const isOwn = (row: { readonly comboId: string }) => row.comboId === comboId;
-  return {
-    comboId,
-    digests: rows.sessions
-      .filter(isOwn)
-      .map((session) => sessionDigest(session, runsOf(session.id), preferences)),
-    pages: rows.pages.filter(isOwn),
-    targets: rows.targets.filter(isOwn),
-    references: rows.references.filter(isOwn),
-  };
-});
+const combos = comboKeys.map(comboOf);
 const present = combos.map((combo) => {
   const pageFrom = Math.max(0, ...combo.pages.map(({ from }) => from));
   return { ...combo, digests: combo.digests.filter(({ startedAt }) => startedAt >= pageFrom) };

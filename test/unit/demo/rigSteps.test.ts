@@ -1,21 +1,9 @@
 import { expect, test } from "vitest";
-import { rigSteps, sessionDigest } from "#stats";
+import { rigSteps } from "#stats";
 import { comboKeys } from "../../../demo-data/combos.ts";
-import { rows, runsOf, truth } from "./theDemo.ts";
+import { comboOf, rows, truth } from "./theDemo.ts";
 
-const [preferences] = rows.preferences;
-if (preferences === undefined) throw new RangeError("the demo has no preferences");
-const combos = comboKeys.map((key) => {
-  const { comboId } = truth.combos[key];
-  const isOwn = (row: { readonly comboId: string }) => row.comboId === comboId;
-  return {
-    comboId,
-    digests: rows.sessions
-      .filter(isOwn)
-      .map((session) => sessionDigest(session, runsOf(session.id), preferences)),
-    pages: rows.pages.filter(isOwn),
-  };
-});
+const combos = comboKeys.map(comboOf);
 const records = rows.rigs.map(({ from }) => from);
 
 for (const change of ["gain", "view"] as const)

@@ -26,22 +26,26 @@ export function runsOf(id: string): Run[] {
     .sort((a, b) => a.startedAt - b.startedAt || a.n - b.n);
 }
 
-/** The app's own reading of a combo at the end of the twelve weeks. */
-export function reviewOf(key: ComboKey): ComboReview {
+const [chosen] = rows.preferences;
+if (chosen === undefined) throw new RangeError("the demo has no preferences");
+export const preferences = chosen;
+
+/** What belongs to a combo, its sessions as figures. */
+export function comboOf(key: ComboKey) {
   const { comboId } = truth.combos[key];
   const isOwn = (row: { readonly comboId: string }) => row.comboId === comboId;
-  const [preferences] = rows.preferences;
-  if (preferences === undefined) throw new RangeError("the demo has no preferences");
-  return comboReview({
+  return {
     comboId,
     digests: rows.sessions
       .filter(isOwn)
       .map((session) => sessionDigest(session, runsOf(session.id), preferences)),
     pages: rows.pages.filter(isOwn),
-    period: {},
-    today: truth.lastDay,
     targets: rows.targets.filter(isOwn),
     references: rows.references.filter(isOwn),
-    preferences,
-  });
+  };
+}
+
+/** The app's own reading of a combo at the end of the twelve weeks. */
+export function reviewOf(key: ComboKey): ComboReview {
+  return comboReview({ ...comboOf(key), period: {}, today: truth.lastDay, preferences });
 }
