@@ -86,8 +86,9 @@ export async function openLogbook(
     throw faultOf(error, "Logbook not opened");
   }
   const there = new Set(database.tables.map(({ name: table }) => table));
-  const known = new Set<string>([...tableNames, "digests"]);
-  if (![...known].every((table) => there.has(table))) {
+  const needed: readonly string[] = [...tableNames, "digests"];
+  const known = new Set([...needed, "aside"]);
+  if (!needed.every((table) => there.has(table))) {
     database.close();
     throw new LedgerFault("newer", newer);
   }
