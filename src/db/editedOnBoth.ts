@@ -1,6 +1,7 @@
 import { type AllRows, type Id, type Stamped, type TableName, tableNames } from "#domain";
 import { differingFields } from "./patch.ts";
 import { type Place, places } from "./places.ts";
+import { hasSeen, versionFields } from "./versions.ts";
 
 /** A row or lap that differs between here and a file and was edited on both sides. */
 export interface BothEdited {
@@ -15,12 +16,12 @@ export interface BothEdited {
   readonly stays: "here" | "there";
 }
 
-const unsaid = new Set(["id", "createdAt", "updatedAt", "laps"]);
+const unsaid = new Set([...versionFields, "laps"]);
 
 /**
- * The rows and laps that two copies of a logbook hold differently after both were edited. A copy does not know what the other
- * held when they parted, so a row that only one side edited, but twice, may be among them; one that both edited never
- * is missing. Pure.
+ * The rows and laps that two copies of a logbook hold differently after both were edited. A row remembers the stamps it
+ * had, so one that only one side edited is not among them (of rows the first schema wrote, one that was edited twice may
+ * be); one that both edited never is missing. Pure.
  * @param merged what `mergeRows` makes of the two
  */
 export function editedOnBoth(here: AllRows, there: AllRows, merged: AllRows): BothEdited[] {
@@ -52,6 +53,7 @@ export function editedOnBoth(here: AllRows, there: AllRows, merged: AllRows): Bo
 
 /** Rows made apart under one fixed id, such as the preferences, were both edited by being made. */
 function wereBothEdited(a: Stamped, b: Stamped): boolean {
+  if (hasSeen(a, b) || hasSeen(b, a)) return false;
   if (a.updatedAt === b.updatedAt && a.deletedAt === b.deletedAt) return a.createdAt !== b.createdAt;
   if (a.deletedAt !== undefined && b.deletedAt !== undefined) return false;
   return a.createdAt !== b.createdAt || (a.updatedAt > a.createdAt && b.updatedAt > b.createdAt);

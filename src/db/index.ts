@@ -10,8 +10,8 @@ export * from "./idMaker.ts";
 export type { ImportedSession } from "./importedSession.ts";
 export * from "./keptCopies.ts";
 export * from "./logbook.ts";
-export { countChanges, type MergeCounts, mergeRows } from "./merge.ts";
-export { type Merged, mergeInto, rowsIn, type TakenBack, takeBackMerge } from "./mergeInto.ts";
+export { type Ahead, countChanges, type MergeCounts, mergeRows, putRowsRight, rowsAhead } from "./merge.ts";
+export { type Merged, mergeInto, putBookRight, rowsIn, type TakenBack, takeBackMerge } from "./mergeInto.ts";
 export { migrateRows } from "./migrations/migrateRows.ts";
 export { lowestSchema, newestSchema } from "./migrations/migrations.ts";
 export { type PartWanted, partOf } from "./partOf.ts";
@@ -41,6 +41,7 @@ export type { LogbookStatus, StatusSource } from "./status.ts";
 export * from "./unlisted.ts";
 export { unmergeRows } from "./unmerge.ts";
 export type { UnreadableRow } from "./unreadable.ts";
+export { believedUpTo, stampsKeptSince } from "./versions.ts";
 export { bringBack, bringBackLap } from "./writes/bringBack.ts";
 export type { Change, Edit } from "./writes/change.ts";
 export {

@@ -1,65 +1,78 @@
 import {
   type AllRows,
-  canonicalText,
   everyTable,
   type Id,
   type Lap,
   type Run,
   type Stamped,
   type TableName,
+  tableNames,
 } from "#domain";
 import { isSame } from "./patch.ts";
+import { isAhead, putRight, stays } from "./versions.ts";
 
 /**
- * Merges two sets of rows. Row by row the newer `updatedAt` wins, at a tie the deleted one, then the greater canonical
- * text; deleted rows are rows; a stamp from the future counts as now. Laps merge one by one, wherever their run is: a lap belongs to the
- * run its newest version is in. Pure; order, repetition and grouping of merges do not matter.
- * @param now epoch milliseconds
+ * Merges two sets of rows. Row by row the version stays that `stays` names: one that has seen the other, else the
+ * later; deleted rows are rows. Laps merge one by one, wherever their run is: a lap belongs to the run that the version
+ * which stays is in. Pure, and knows no clock; order, repetition and grouping of merges do not matter.
  */
-export function mergeRows(a: AllRows, b: AllRows, now: number): AllRows {
-  const merged = everyTable((table) => mergeTable([...a[table], ...b[table]], now)) as AllRows;
-  return { ...merged, runs: runsWithLaps([...a.runs, ...b.runs], now) };
+export function mergeRows(a: AllRows, b: AllRows): AllRows {
+  const merged = everyTable((table) => mergeTable([...a[table], ...b[table]])) as AllRows;
+  return { ...merged, runs: runsWithLaps([...a.runs, ...b.runs]) };
 }
 
-function mergeTable<R extends Stamped>(rows: readonly R[], now: number): R[] {
-  const best = new Map<Id, R>();
+/**
+ * The rows with every stamp put right that lies ahead of a clock the driver has confirmed (`putRight`). Pure.
+ * @param upTo instants later than this are not believed; without it, the rows as they are
+ */
+export function putRowsRight(rows: AllRows, upTo: number | undefined): AllRows {
+  if (upTo === undefined) return rows;
+  const right = everyTable((table) => (rows[table] as readonly Stamped[]).map((row) => putRight(row, upTo)));
+  const runs = rows.runs.map((run) => ({
+    ...putRight(run, upTo),
+    laps: run.laps.map((lap) => putRight(lap, upTo)),
+  }));
+  return { ...(right as unknown as AllRows), runs };
+}
+
+/** Rows and laps stamped by a clock that stood ahead, and the latest of these stamps. */
+export interface Ahead {
+  readonly count: number;
+  readonly newest: number;
+}
+
+/** The rows and laps that were stamped by a clock ahead of an instant; undefined when there are none. Pure. */
+export function rowsAhead(rows: AllRows, upTo: number): Ahead | undefined {
+  let [count, newest] = [0, 0];
+  const see = (row: Stamped) => {
+    if (!isAhead(row, upTo)) return;
+    count += 1;
+    newest = Math.max(newest, row.updatedAt, row.deletedAt ?? 0);
+  };
+  for (const table of tableNames) for (const row of rows[table]) see(row);
+  for (const { laps } of rows.runs) laps.forEach(see);
+  return count === 0 ? undefined : { count, newest };
+}
+
+function mergeTable<R extends Stamped>(rows: readonly R[]): R[] {
+  const kept = new Map<Id, R>();
   for (const row of rows) {
-    const settled = settle(row, now);
-    const known = best.get(row.id);
-    if (known === undefined || isLater(settled, known)) best.set(row.id, settled);
+    const known = kept.get(row.id);
+    kept.set(row.id, known === undefined ? row : stays(known, row));
   }
-  return [...best.values()].sort(byId);
+  return [...kept.values()].sort(byId);
 }
 
 const byId = (a: Stamped, b: Stamped) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
 
-/** The row with stamps no later than now. */
-function settle<R extends Stamped>(row: R, now: number): R {
-  const { createdAt, updatedAt, deletedAt } = row;
-  if (Math.max(createdAt, updatedAt, deletedAt ?? 0) <= now) return row;
-  const stamps = { createdAt: Math.min(createdAt, now), updatedAt: Math.min(updatedAt, now) };
-  return deletedAt === undefined
-    ? { ...row, ...stamps }
-    : { ...row, ...stamps, deletedAt: Math.min(deletedAt, now) };
-}
-
-function isLater<R extends Stamped>(a: R, b: R): boolean {
-  if (a.updatedAt !== b.updatedAt) return a.updatedAt > b.updatedAt;
-  const [isADeleted, isBDeleted] = [a.deletedAt !== undefined, b.deletedAt !== undefined];
-  return isADeleted === isBDeleted ? canonicalText(a) > canonicalText(b) : isADeleted;
-}
-
 /** A lap together with the run it is in, so that both travel together. */
 type PlacedLap = Lap & { readonly runId: Id };
 
-function runsWithLaps(runs: readonly Run[], now: number): Run[] {
-  const bare = mergeTable(
-    runs.map((run) => ({ ...run, laps: [] as readonly Lap[] })),
-    now,
-  );
+function runsWithLaps(runs: readonly Run[]): Run[] {
+  const bare = mergeTable(runs.map((run) => ({ ...run, laps: [] as readonly Lap[] })));
   const placed = runs.flatMap((run) => run.laps.map((lap): PlacedLap => ({ ...lap, runId: run.id })));
   const lapsOf = new Map<Id, Lap[]>();
-  for (const { runId, ...lap } of mergeTable(placed, now)) {
+  for (const { runId, ...lap } of mergeTable(placed)) {
     const laps = lapsOf.get(runId);
     if (laps === undefined) lapsOf.set(runId, [lap]);
     else laps.push(lap);

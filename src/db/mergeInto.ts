@@ -1,7 +1,7 @@
-import { type AllRows, type Stamped, tableNames } from "#domain";
+import { type AllRows, noRows, type Stamped, tableNames } from "#domain";
 import { dump } from "./dump.ts";
 import type { Logbook } from "./logbook.ts";
-import { mergeRows } from "./merge.ts";
+import { mergeRows, putRowsRight } from "./merge.ts";
 import { editsBetween, type Following, putDifference } from "./putDifference.ts";
 import { unmergeRows } from "./unmerge.ts";
 import type { Change } from "./writes/change.ts";
@@ -22,20 +22,31 @@ export interface Merged extends Change {
  * whatever a preview said earlier.
  * @param rows rows that have been through `checkRows`
  * @param from where they come from, for the words of the change: "backup of 3 March"
+ * @param upTo where the driver has confirmed the date: stamps later than this are put right on both sides first
  */
 export function mergeInto(
   book: Logbook,
   rows: AllRows,
   from: string,
-  following: Following = {},
+  { upTo, ...following }: Following & { readonly upTo?: number } = {},
 ): Promise<Merged> {
   return write(book, "Not merged", async (writer) => {
     const before = await dump(book);
-    const after = mergeRows(before, rows, writer.now);
+    const after = mergeRows(putRowsRight(before, upTo), putRowsRight(rows, upTo));
     const edits = editsBetween(before, after);
     await putDifference(writer, edits, following);
     return { what: `Merged: ${from}`, edits, before, after, oldest: oldestStamp(edits) };
   });
+}
+
+/**
+ * Puts every stamp of a logbook right that lies ahead of a clock the driver has confirmed. No deed of the driver: what it
+ * changes is which version stays when copies meet.
+ * @param upTo instants later than this are not believed
+ * @returns as a merge that brought nothing
+ */
+export function putBookRight(book: Logbook, upTo: number, following: Following = {}): Promise<Merged> {
+  return mergeInto(book, noRows, "nothing", { upTo, ...following });
 }
 
 function oldestStamp(edits: Change["edits"]): number | undefined {

@@ -15,6 +15,11 @@ export interface Stamped {
   readonly createdAt: number;
   readonly updatedAt: number;
   readonly deletedAt?: number;
+  /**
+   * The stamps it had before, in the order it had them. One greater than `updatedAt` was found to be ahead of the
+   * clock, and was replaced.
+   */
+  readonly had?: readonly number[];
 }
 
 export interface Car extends Stamped {

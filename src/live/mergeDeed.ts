@@ -13,13 +13,13 @@ interface MergedFile {
 
 /** A merge as something that can be taken back. To do it again, the file is merged again. */
 export function mergeDeed({ sendOut, logbook, source, done }: MergedFile): Deed {
-  const { mergedAt, copyId, what } = done;
+  const { what, rows: _, ...kept } = done;
   return {
     what,
     takeBack: async () => {
       const { say } = useNotices.getState();
       try {
-        const { skipped } = await sendOut(logbook, "takeBack", { source, mergedAt, copyId });
+        const { skipped } = await sendOut(logbook, "takeBack", { source, ...kept });
         const left = skipped.length === 0 ? "" : ` Left as it is: ${skipped.join(", ")}.`;
         say({ kind: "done", text: `Undone: ${what}.${left}`, actions: [] });
       } catch (error) {

@@ -18,8 +18,11 @@ import { type Errands, useErrand } from "./useErrand.ts";
 export interface Incoming extends Pick<Errands, "progress" | "stop"> {
   /** Stores it as a logbook of its own and opens that. The one open before is left alone. */
   readonly asNew: (source: Blob, title: string) => Promise<boolean>;
-  /** Merges it into the open logbook; one undo takes it back. */
-  readonly merge: (source: Blob, from: string) => Promise<boolean>;
+  /**
+   * Merges it into the open logbook; one undo takes it back. Once the driver has confirmed the date, stamps ahead of
+   * this device's clock are put right.
+   */
+  readonly merge: (source: Blob, from: string, isDateConfirmed: boolean) => Promise<boolean>;
   /** Puts it in the place of the open logbook, which is kept on the shelf before. */
   readonly replace: (source: Blob) => Promise<boolean>;
 }
@@ -56,8 +59,8 @@ export function useIncoming(): Incoming {
       say({ kind: "done", text: `“${title}” is open. Your other logbooks are on Data.`, actions: [] });
     });
 
-  const merge: Incoming["merge"] = async (source, from) => {
-    const done = await send("merge", { source, from, title: entry.title });
+  const merge: Incoming["merge"] = async (source, from, isDateConfirmed) => {
+    const done = await send("merge", { source, from, title: entry.title, isDateConfirmed });
     if (done === undefined) return false;
     if (done.rows === 0) {
       say({ kind: "done", text: "Nothing to merge: all of it is here already.", actions: [] });

@@ -1,5 +1,7 @@
 import fc from "fast-check";
-import type { AllRows, Lap, Run, Session } from "#domain";
+import type { Patch } from "#db";
+import type { AllRows, Lap, Run, Session, Stamped } from "#domain";
+import { stampChanged, stampDeleted } from "../../src/db/writes/stamp.ts";
 import { aLap } from "./aLap.ts";
 
 /** Something a driver does on one device; `of` chooses among what is there. */
@@ -49,22 +51,16 @@ type Device = ReturnType<typeof aDevice>;
 
 export const lapsOf = (rows: AllRows): Lap[] => rows.runs.flatMap(({ laps }) => laps);
 
-/** The rows after an evening on a device, stamped as the app stamps them: never back, deletions marked. */
+/** The rows after an evening on a device, stamped by the app. */
 export function practise(device: Device, rows: AllRows, evening: readonly Deed[]): AllRows {
   return evening.reduce((now, deed) => done(device, now, deed), rows);
 }
 
 function done(device: Device, rows: AllRows, deed: Deed): AllRows {
   const at = device.tick();
-  const changed = <R extends { readonly updatedAt: number }>(row: R, patch: Partial<R>): R => ({
-    ...row,
-    ...patch,
-    updatedAt: Math.max(at, row.updatedAt + 1),
-  });
-  const deleted = <R extends Session | Run | Lap>(row: R): R => {
-    const updatedAt = Math.max(at, row.updatedAt + 1);
-    return { ...row, updatedAt, deletedAt: updatedAt };
-  };
+  const changed = <R extends Stamped>(row: R, patch: Partial<R>): R =>
+    stampChanged(row, patch as unknown as Patch<R>, at);
+  const deleted = <R extends Stamped>(row: R): R => stampDeleted(row, at);
   const live = rows.runs.filter((run) => run.deletedAt === undefined);
   const chosen = <T>(some: readonly T[], n: number): T | undefined => some[n % Math.max(1, some.length)];
   const withRun = (run: Run): AllRows => ({

@@ -40,4 +40,5 @@ export const stamped = {
   createdAt: stamp,
   updatedAt: stamp,
   deletedAt: v.exactOptional(stamp),
+  had: v.exactOptional(v.pipe(v.array(stamp), v.maxLength(200))),
 };

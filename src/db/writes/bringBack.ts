@@ -1,7 +1,8 @@
-import type { Id, Run, TableName, Tables } from "#domain";
+import type { Id, Run, Stamped, TableName, Tables } from "#domain";
 import { LedgerFault } from "../fault.ts";
 import type { Logbook } from "../logbook.ts";
 import type { Patch } from "../patch.ts";
+import { deletionAsSaid } from "../versions.ts";
 import type { Change } from "./change.ts";
 import { runsOf } from "./rowsOf.ts";
 import { stampChanged } from "./stamp.ts";
@@ -19,16 +20,16 @@ export function bringBack(
       throw new LedgerFault("missing", "Not brought back: it has been deleted for good.");
     const runs = table === "sessions" ? await runsOf(writer, id) : [];
     await undelete(writer, table, id);
-    for (const run of runs) if (wentWith(run, row.deletedAt)) await undelete(writer, "runs", run.id);
+    for (const run of runs) if (wentWith(run, row)) await undelete(writer, "runs", run.id);
     if (table === "runs") await undelete(writer, "sessions", (row as Run).sessionId);
     return changeOf(writer, "Brought back");
   });
 }
 
 /** Stamps may run one ahead of the clock, so runs deleted with their session can differ by a little. */
-function wentWith(run: Run, sessionDeletedAt: number | undefined): boolean {
-  if (run.deletedAt === undefined || sessionDeletedAt === undefined) return false;
-  return Math.abs(run.deletedAt - sessionDeletedAt) < 1000;
+function wentWith(run: Run, session: Stamped): boolean {
+  const [mine, its] = [deletionAsSaid(run), deletionAsSaid(session)];
+  return mine !== undefined && its !== undefined && Math.abs(mine - its) < 1000;
 }
 
 async function undelete(writer: Writer, table: TableName, id: Id): Promise<void> {

@@ -3,12 +3,13 @@ import { mayBeUnreadable } from "../fault.ts";
 import { newestMark } from "../newestMark.ts";
 import { differingFields } from "../patch.ts";
 import type { StoredDigest } from "../storedDigest.ts";
+import { versionFields } from "../versions.ts";
 import type { Edit } from "./change.ts";
 import { replaceRow } from "./replaceRow.ts";
 import type { Writer } from "./writer.ts";
 
 /** Fields of a session that no figure is made from. */
-const unread = new Set(["note", "plan", "conditions", "updatedAt"]);
+const unread = new Set([...versionFields, "note", "plan", "conditions"]);
 
 /** The sessions whose figures a write may have changed. */
 function touchedSessions(edits: readonly Edit[]): Set<Id> {

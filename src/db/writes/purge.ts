@@ -1,7 +1,8 @@
-import { type Run, type TableName, tableNames } from "#domain";
+import { type Run, type Stamped, type TableName, tableNames } from "#domain";
 import { faultOf } from "../fault.ts";
 import type { Logbook } from "../logbook.ts";
 import type { ShelvedLogbook } from "../shelf.ts";
+import { deletionAsSaid } from "../versions.ts";
 import { refuseUnlessOpen } from "./write.ts";
 
 /** Days on which the logbook must have been opened since a deletion before it is for good. */
@@ -23,7 +24,7 @@ export function purgeBefore({ openedOn }: Pick<ShelvedLogbook, "openedOn">): num
  * every run once, so it is a chore for a moment of rest, at most once a day.
  */
 export async function purgeDeleted(book: Logbook, before: number): Promise<number> {
-  const isOver = (row: { readonly deletedAt?: number }) => (row.deletedAt ?? before) < before;
+  const isOver = (row: Stamped) => (deletionAsSaid(row) ?? before) < before;
   refuseUnlessOpen(book, "Deleted rows not removed");
   const rw: TableName[] = [...tableNames];
   try {

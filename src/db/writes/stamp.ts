@@ -11,11 +11,24 @@ export function stampNew<T extends Stamped>(fields: Fields<T>, id: Id, now: numb
 
 /** A changed one: `updatedAt` is the later of the clock and the old stamp + 1, so it never runs back. */
 export function stampChanged<T extends Stamped>(row: T, patch: Patch<T>, now: number): T {
-  return { ...patched(row, patch), updatedAt: Math.max(now, row.updatedAt + 1) };
+  return { ...patched(row, patch), ...stampAfter(row, now) };
 }
 
 /** A deleted one: marked, so that merging two copies does not bring it back. */
 export function stampDeleted<T extends Stamped>(row: T, now: number): T {
-  const updatedAt = Math.max(now, row.updatedAt + 1);
-  return { ...row, updatedAt, deletedAt: updatedAt };
+  const stamps = stampAfter(row, now);
+  return { ...row, ...stamps, deletedAt: stamps.updatedAt };
+}
+
+function stampAfter({ updatedAt, had = [] }: Stamped, now: number) {
+  return { updatedAt: Math.max(now, updatedAt + 1), had: fewer([...had, updatedAt]) };
+}
+
+/** Stamps kept of one row; beyond that the one nearest to its follower goes, so that leaps of a clock stay known. */
+const most = 20;
+
+function fewer(stamps: readonly number[]): readonly number[] {
+  if (stamps.length <= most) return stamps;
+  const leaps = stamps.slice(1).map((stamp, at) => Math.abs(stamp - (stamps[at] ?? stamp)));
+  return stamps.toSpliced(leaps.indexOf(Math.min(...leaps)), 1);
 }

@@ -1,6 +1,7 @@
 import type { Run, Stamped, TableName, Tables } from "#domain";
 import type { Logbook } from "../logbook.ts";
 import { differingFields, fieldOf, isSame, type Patch } from "../patch.ts";
+import { versionFields } from "../versions.ts";
 import type { Change, Edit } from "./change.ts";
 import { isInUse } from "./isInUse.ts";
 import { stampChanged, stampDeleted } from "./stamp.ts";
@@ -13,7 +14,7 @@ export interface Undone extends Change {
   readonly skipped: readonly string[];
 }
 
-const stamps = new Set(["id", "createdAt", "updatedAt", "laps"]);
+const unread = new Set([...versionFields, "laps"]);
 
 /**
  * Takes a change back. Only the fields, and inside runs only the laps, that the change altered and that nobody has
@@ -69,7 +70,7 @@ async function undoEdit(writer: Writer, edit: Edit, laps: LapUndo): Promise<stri
   if (after === undefined) return [`${word} is there again already`];
   if (before === undefined) return undoNew(writer, edit, current, laps);
 
-  const changed = differingFields(before, after).filter((field) => !stamps.has(field));
+  const changed = differingFields(before, after).filter((field) => !unread.has(field));
   const free = changed.filter((field) => isSame(fieldOf(current, field), fieldOf(after, field)));
   const skipped = changed.length > free.length ? [`${word} has been changed again since`] : [];
   if (free.length > 0) {
@@ -95,7 +96,7 @@ async function undoNew(writer: Writer, edit: Edit, current: Stamped, laps: LapUn
       return [...left, `${word} has laps added since`];
   }
   const altered = differingFields(current, after ?? {}).filter(
-    (field) => !stamps.has(field) && field !== "endedAt",
+    (field) => !unread.has(field) && field !== "endedAt",
   );
   if (altered.length > 0) return [`${word} has been changed since`];
   if (await isInUse(writer, table, edit.id)) return [`${word} is in use by now`];

@@ -1,5 +1,6 @@
 import type { Id, Lap, Run } from "#domain";
 import { differingFields, fieldOf, isSame, type Patch } from "../patch.ts";
+import { versionFields } from "../versions.ts";
 import type { Edit } from "./change.ts";
 import { stampChanged, stampDeleted } from "./stamp.ts";
 import type { Writer } from "./writer.ts";
@@ -54,7 +55,7 @@ async function putLaps(writer: Writer, runId: Id, laps: readonly Lap[]): Promise
 
 /** A changed lap with the fields put back that nobody altered since. */
 function lapBack(writer: Writer, current: Lap, was: Lap, then: Lap, skipped: string[]): Lap {
-  const changed = differingFields(was, then).filter((field) => field !== "updatedAt");
+  const changed = differingFields(was, then).filter((field) => !versionFields.has(field));
   const free = changed.filter((field) => isSame(fieldOf(current, field), fieldOf(then, field)));
   if (changed.length > free.length) skipped.push(again);
   if (free.length === 0) return current;
@@ -65,7 +66,7 @@ function lapBack(writer: Writer, current: Lap, was: Lap, then: Lap, skipped: str
 /** A new lap marked as deleted, unless somebody altered it since. */
 function newLapBack(writer: Writer, current: Lap, then: Lap, skipped: string[]): Lap {
   if (current.deletedAt !== undefined && then.deletedAt === undefined) return current;
-  if (differingFields(current, then).some((field) => field !== "updatedAt")) {
+  if (differingFields(current, then).some((field) => !versionFields.has(field))) {
     skipped.push(again);
     return current;
   }

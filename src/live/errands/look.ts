@@ -1,11 +1,15 @@
 import {
+  type Ahead,
   type BadRow,
   type BothEdited,
+  believedUpTo,
   countChanges,
   dump,
   editedOnBoth,
   type MergeCounts,
   mergeRows,
+  putRowsRight,
+  rowsAhead,
 } from "#db";
 import { type AllRows, everyTable, type Reading, type Stamped, type TableName } from "#domain";
 import type { Errand } from "./errand.ts";
@@ -43,6 +47,8 @@ export interface Preview {
     readonly bad: Listed<BadRow>;
     readonly counts: { readonly [T in TableName | "laps"]: MergeCounts };
     readonly both: Listed<BothEdited>;
+    /** Rows, here or in the file, stamped ahead of this device's clock; the counts are those of a merge that puts them right. */
+    readonly ahead: Ahead | undefined;
   };
 }
 
@@ -56,7 +62,9 @@ export const look: Errand<Look, Looked> = async ({ source }, { book, readFile, t
   tell({ step: "Comparing it with the open logbook" });
   const here = await dump(book);
   const { rows, bad } = rowsBeside(read, here);
-  const merged = mergeRows(here, rows, book.clock());
+  const upTo = believedUpTo(book.clock());
+  const [mine, theirs] = [putRowsRight(here, upTo), putRowsRight(rows, upTo)];
+  const merged = mergeRows(mine, theirs);
   const { title, madeAt, isVerified } = read.backup;
   return {
     ok: true,
@@ -69,11 +77,17 @@ export const look: Errand<Look, Looked> = async ({ source }, { book, readFile, t
       merging: {
         bad: listed(bad),
         counts: countChanges(here, merged),
-        both: listed(editedOnBoth(here, rows, merged)),
+        both: listed(editedOnBoth(mine, theirs, merged)),
+        ahead: later(rowsAhead(here, upTo), rowsAhead(rows, upTo)),
       },
     },
   };
 };
+
+function later(here: Ahead | undefined, there: Ahead | undefined): Ahead | undefined {
+  if (here === undefined || there === undefined) return here ?? there;
+  return { count: here.count + there.count, newest: Math.max(here.newest, there.newest) };
+}
 
 const listed = <T>(all: readonly T[]): Listed<T> => ({ first: all.slice(0, mostListed), all: all.length });
 

@@ -1,4 +1,4 @@
-import { dump, keepCopy, mergeInto, noteReceived } from "#db";
+import { believedUpTo, dump, keepCopy, mergeInto, noteReceived } from "#db";
 import { newestStamp } from "#files";
 import type { Errand } from "./errand.ts";
 import { liveCounts, packRows } from "./packRows.ts";
@@ -10,21 +10,23 @@ export interface Merge {
   readonly from: string;
   /** Title of the open logbook. */
   readonly title: string;
+  /** The driver has confirmed the date, so stamps ahead of this device's clock are put right. */
+  readonly isDateConfirmed: boolean;
 }
 
 export interface MergeDone {
   readonly what: string;
   /** Rows added or changed. */
   readonly rows: number;
-  /** Instant the rows were merged at. */
-  readonly mergedAt: number;
+  /** Stamps later than this were put right. */
+  readonly upTo?: number;
   /** The kept state of the logbook before. */
   readonly copyId: string;
 }
 
 /** Merges a file into the open logbook, all or nothing, after keeping the logbook as it is on the shelf. */
 export const merge: Errand<Merge, MergeDone> = async (
-  { source, from, title },
+  { source, from, title, isDateConfirmed },
   { book, shelf, readFile, tell, signal },
 ) => {
   tell({ step: "Reading the file" });
@@ -35,8 +37,9 @@ export const merge: Errand<Merge, MergeDone> = async (
   const copy = { logbook: book.name, title, why: "merge" } as const;
   let kept = await keepCopy(shelf, { ...copy, ...liveCounts(here), packed: await packRows(here, title) });
   tell({ step: "Merging", share: 0 });
-  const mergedAt = book.clock();
-  const { what, edits, before, oldest } = await mergeInto(frozen(book, mergedAt), rows, from, {
+  const right = isDateConfirmed ? { upTo: believedUpTo(book.clock()) } : {};
+  const { what, edits, before, oldest } = await mergeInto(book, rows, from, {
+    ...right,
     signal,
     onProgress: (done, all) => tell({ step: "Merging", share: done / Math.max(1, all) }),
   });
@@ -44,10 +47,5 @@ export const merge: Errand<Merge, MergeDone> = async (
   if (newestStamp(before) !== newestStamp(here))
     kept = await keepCopy(shelf, { ...copy, ...liveCounts(before), packed: await packRows(before, title) });
   if (oldest !== undefined) await noteReceived(shelf, book.name, oldest);
-  return { what, rows: edits.length, mergedAt, copyId: kept.id };
+  return { what, rows: edits.length, copyId: kept.id, ...right };
 };
-
-/** The same logbook under a clock that stands still, so that the merge can be worked out again to take it back. */
-function frozen<B extends { readonly clock: () => number }>(book: B, at: number): B {
-  return { ...book, clock: () => at };
-}

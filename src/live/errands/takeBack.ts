@@ -1,11 +1,12 @@
-import { mergeRows, packOf, takeBackMerge } from "#db";
+import { mergeRows, packOf, putRowsRight, takeBackMerge } from "#db";
 import type { Errand } from "./errand.ts";
 import { readAgain, rowsBeside } from "./readSource.ts";
 
 export interface TakeBack {
   /** The file that was merged. */
   readonly source: Blob;
-  readonly mergedAt: number;
+  /** Stamps later than this were put right by the merge. */
+  readonly upTo?: number;
   readonly copyId: string;
 }
 
@@ -16,7 +17,7 @@ export interface TakenBackWords {
 
 /** Takes a merge back, by the state kept from before it and the file itself. */
 export const takeBack: Errand<TakeBack, TakenBackWords> = async (
-  { source, mergedAt, copyId },
+  { source, upTo, copyId },
   { book, shelf, tell, signal },
 ) => {
   tell({ step: "Reading the logbook as it was" });
@@ -25,7 +26,7 @@ export const takeBack: Errand<TakeBack, TakenBackWords> = async (
   tell({ step: "Taking the merge back", share: 0 });
   return takeBackMerge(
     book,
-    { before, after: mergeRows(before, file, mergedAt) },
+    { before, after: mergeRows(putRowsRight(before, upTo), putRowsRight(file, upTo)) },
     {
       signal,
       onProgress: (done, all) => tell({ step: "Taking the merge back", share: done / Math.max(1, all) }),

@@ -1,5 +1,8 @@
+import { useState } from "react";
 import type { CalendarDate } from "#domain";
+import { useLogbook } from "#live";
 import { type Column, type Row, RuledTable } from "#ui/RuledTable.tsx";
+import { AheadQuestion } from "./AheadQuestion.tsx";
 import { BadRows } from "./BadRows.tsx";
 import { BothEditedTable } from "./BothEditedTable.tsx";
 import { mergeRowsInWords } from "./mergeWords.ts";
@@ -23,11 +26,15 @@ const isUsed = (rows: readonly Row[]) => (column: Column) =>
 /** A backup is merged into the open logbook, after all it would change has been shown. */
 export function MergeWay(props: WayProps & { readonly madeOn: CalendarDate | undefined }) {
   const { file, incoming, onLeave, madeOn } = props;
-  const { counts, both, bad } = file.preview.merging;
+  const { counts, both, bad, ahead } = file.preview.merging;
+  const { surroundings } = useLogbook();
+  const [isDateConfirmed, setDateConfirmed] = useState(false);
+  const [isAsked, setAsked] = useState(false);
   const rows = mergeRowsInWords(counts);
   const from = madeOn === undefined ? file.name : `backup of ${madeOn}`;
   const begin = async () => {
-    if (await incoming.merge(file.source, from)) onLeave();
+    if (ahead !== undefined && !isDateConfirmed) return setAsked(true);
+    if (await incoming.merge(file.source, from, isDateConfirmed)) onLeave();
   };
   return (
     <form
@@ -51,6 +58,15 @@ export function MergeWay(props: WayProps & { readonly madeOn: CalendarDate | und
       )}
       {both.all > 0 && <BothEditedTable both={both} />}
       {bad.all > 0 && <BadRows bad={bad} />}
+      {ahead !== undefined && (
+        <AheadQuestion
+          ahead={ahead}
+          surroundings={surroundings}
+          isConfirmed={isDateConfirmed}
+          isMissed={isAsked && !isDateConfirmed}
+          onChange={setDateConfirmed}
+        />
+      )}
       <WayButtons
         incoming={incoming}
         act={withoutBad("Merge", "Merge into the open logbook", bad.all)}

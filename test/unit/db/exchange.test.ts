@@ -6,13 +6,10 @@ import { newestStamp } from "#files";
 import { aDevice, type Deed, deeds, lapsOf, practise } from "../../support/devices.ts";
 
 const settled = { seed: 20261125, numRuns: 200 };
-/** Later than every clock of the devices. */
-const late = 1_000_000;
-const merge = (a: AllRows, b: AllRows) => mergeRows(a, b, late);
 
 /** What a device sends: all it holds, or what is new since it sent last, as the app does. */
 function receive(from: AllRows, to: AllRows, sentUpTo: number | undefined): AllRows {
-  return merge(to, sentUpTo === undefined ? from : partOf(from, { kind: "since", stamp: sentUpTo - 1 }));
+  return mergeRows(to, sentUpTo === undefined ? from : partOf(from, { kind: "since", stamp: sentUpTo - 1 }));
 }
 
 test("two devices that have sent each other their files hold the same, whoever began", () => {
@@ -21,11 +18,11 @@ test("two devices that have sent each other their files hold the same, whoever b
       const start = practise(aDevice(1), noRows, [{ kind: "session" }, { kind: "lap", of: 0 }]);
       const phone = practise(aDevice(2), start, first);
       const pc = practise(aDevice(3), start, second);
-      const pcThen = merge(pc, phone);
-      expect(merge(phone, pcThen)).toEqual(pcThen);
-      expect(merge(phone, pc)).toEqual(pcThen);
+      const pcThen = mergeRows(pc, phone);
+      expect(mergeRows(phone, pcThen)).toEqual(pcThen);
+      expect(mergeRows(phone, pc)).toEqual(pcThen);
       // Once more, both ways: nothing is doubled.
-      expect(merge(merge(phone, pcThen), pcThen)).toEqual(pcThen);
+      expect(mergeRows(mergeRows(phone, pcThen), pcThen)).toEqual(pcThen);
     }),
     settled,
   );
@@ -40,9 +37,9 @@ test("three devices end up the same by whatever way their files went round", () 
         AllRows,
         AllRows,
       ];
-      const all = merge(merge(a, b), c);
-      expect(merge(c, merge(b, a))).toEqual(all);
-      expect(merge(merge(c, a), merge(b, c))).toEqual(all);
+      const all = mergeRows(mergeRows(a, b), c);
+      expect(mergeRows(c, mergeRows(b, a))).toEqual(all);
+      expect(mergeRows(mergeRows(c, a), mergeRows(b, c))).toEqual(all);
     }),
     settled,
   );
@@ -89,6 +86,6 @@ function stampsOf(rows: AllRows): (readonly [string, number])[] {
 test("a lap deleted on one device stays deleted when a copy that still has it comes back", () => {
   const start = practise(aDevice(1), noRows, [{ kind: "session" }, { kind: "lap", of: 0 }] as Deed[]);
   const deleted = practise(aDevice(2), start, [{ kind: "deleteLap", of: 0 }]);
-  for (const merged of [merge(start, deleted), merge(deleted, start)])
+  for (const merged of [mergeRows(start, deleted), mergeRows(deleted, start)])
     expect(lapsOf(merged).filter(({ deletedAt }) => deletedAt === undefined)).toEqual([]);
 });

@@ -19,18 +19,15 @@ import { aLap } from "../../support/aLap.ts";
 import { aLogbook, anOpenSession } from "../../support/aLogbook.ts";
 import { someRows } from "../../support/someRows.ts";
 
-const now = 15;
-const merge = (a: typeof noRows, b: typeof noRows) => mergeRows(a, b, now);
-
 test("a merge taken back leaves the rows as they were, and can be made again", () => {
   fc.assert(
     fc.property(someRows, someRows, (a, b) => {
-      const before = merge(a, noRows);
-      const after = merge(before, b);
+      const before = mergeRows(a, noRows);
+      const after = mergeRows(before, b);
       const { rows, skipped } = unmergeRows(after, before, after);
-      expect(merge(rows, noRows)).toEqual(before);
+      expect(mergeRows(rows, noRows)).toEqual(before);
       expect(skipped).toEqual([]);
-      expect(merge(rows, b)).toEqual(after);
+      expect(mergeRows(rows, b)).toEqual(after);
     }),
     { seed: 20261125, numRuns: 250 },
   );

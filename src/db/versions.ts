@@ -1,0 +1,77 @@
+import { canonicalText, type Stamped } from "#domain";
+
+/**
+ * The day from which rows carry the stamps they had. A clock that shows an earlier one is wrong, and what was made
+ * under a clock that stood ahead was made on that day or later.
+ */
+export const stampsKeptSince = Date.UTC(2026, 10, 28);
+
+/** How far a stamp may lie ahead of a clock that is right: those of two devices differ a little. */
+const toleranceMs = 86_400_000;
+
+/** The latest stamp that is believed under a clock that shows `now`. */
+export const believedUpTo = (now: number) => now + toleranceMs;
+
+/** Fields of a row by which versions are told apart and that say nothing to the driver. */
+export const versionFields: ReadonlySet<string> = new Set(["id", "createdAt", "updatedAt", "had"]);
+
+/** The newest stamp a row had before, also one that was found to be ahead of the clock. */
+const newestHad = ({ had = [] }: Stamped) => Math.max(0, ...had);
+
+/**
+ * Which of two versions of one row or lap stays, and what it takes along. A version that is among the stamps the other had
+ * was seen by whoever wrote that one, and goes, whatever the clocks said. Else the later stamp stays; at a tie the one
+ * that was stamped latest before a stamp was put right, then the deleted one, then the greater canonical text. Neither
+ * order nor repetition matters. Pure; no clock decides.
+ */
+export function stays<R extends Stamped>(a: R, b: R): R {
+  const [first, second] = isAfter(a, b) ? [a, b] : [b, a];
+  return knowing(first, second.had ?? []);
+}
+
+function isAfter(a: Stamped, b: Stamped): boolean {
+  const [hasSeenB, hasSeenA] = [hasSeen(a, b), hasSeen(b, a)];
+  if (hasSeenB !== hasSeenA) return hasSeenB;
+  if (a.updatedAt !== b.updatedAt) return a.updatedAt > b.updatedAt;
+  if (newestHad(a) !== newestHad(b)) return newestHad(a) > newestHad(b);
+  const [isADeleted, isBDeleted] = [a.deletedAt !== undefined, b.deletedAt !== undefined];
+  if (isADeleted !== isBDeleted) return isADeleted;
+  return canonicalText(a) > canonicalText(b);
+}
+
+/** Whether the other version is among the stamps this one had: whoever wrote this one had it before them. */
+export const hasSeen = (a: Stamped, b: Stamped) => a.had?.includes(b.updatedAt) === true;
+
+/** The row with those stamps among the ones it had that would otherwise beat it when they come again. */
+function knowing<R extends Stamped>(row: R, stamps: readonly number[]): R {
+  const { had = [], updatedAt } = row;
+  const unknown = stamps.filter((stamp) => stamp > updatedAt && !had.includes(stamp));
+  return unknown.length === 0 ? row : { ...row, had: [...unknown, ...had] };
+}
+
+/** Whether a row or lap was stamped by a clock ahead of an instant. */
+export function isAhead({ updatedAt, deletedAt = 0 }: Stamped, upTo: number): boolean {
+  return Math.max(updatedAt, deletedAt) > upTo;
+}
+
+/**
+ * A row or lap whose stamp lies ahead of the clock, stamped just behind the newest stamp it had that does not, and
+ * remembering the false one. So it still stays against all its writer had seen, and goes against what was written
+ * elsewhere since. Every device puts it right in the same way. Others are given as they are.
+ * @param upTo instants later than this are not believed
+ */
+export function putRight<R extends Stamped>(row: R, upTo: number): R {
+  if (!isAhead(row, upTo)) return row;
+  const { createdAt, updatedAt, deletedAt, had = [] } = row;
+  const born = createdAt <= upTo ? createdAt : stampsKeptSince;
+  const newestBelieved = Math.max(born, ...had.filter((stamp) => stamp <= upTo));
+  const right = updatedAt <= upTo ? row : { ...row, updatedAt: newestBelieved + 1, had: [...had, updatedAt] };
+  return deletedAt === undefined ? right : { ...right, deletedAt: Math.min(deletedAt, right.updatedAt) };
+}
+
+/** The instant of a deletion as the clock said it then, also where that has been put right; undefined without one. */
+export function deletionAsSaid({ deletedAt, updatedAt, had = [] }: Stamped): number | undefined {
+  return deletedAt === undefined
+    ? undefined
+    : Math.max(deletedAt, ...had.filter((stamp) => stamp > updatedAt));
+}
