@@ -13,41 +13,56 @@ const toleranceMs = 86_400_000;
 export const believedUpTo = (now: number) => now + toleranceMs;
 
 /** Fields of a row by which versions are told apart and that say nothing to the driver. */
-export const versionFields: ReadonlySet<string> = new Set(["id", "createdAt", "updatedAt", "had"]);
-
-/** The newest stamp a row had before, also one that was found to be ahead of the clock. */
-const newestHad = ({ had = [] }: Stamped) => Math.max(0, ...had);
+export const versionFields: ReadonlySet<string> = new Set([
+  "id",
+  "createdAt",
+  "updatedAt",
+  "had",
+  "disproved",
+]);
 
 /**
  * Which of two versions of one row or lap stays, and what it takes along. A version that is among the stamps the other had
- * was seen by whoever wrote that one, and goes, whatever the clocks said. Else the later stamp stays; at a tie the one
- * that was stamped latest before a stamp was put right, then the deleted one, then the greater canonical text. Neither
- * order nor repetition matters. Pure; no clock decides.
+ * was seen by whoever wrote that one, and goes, whatever the clocks said. Else the later stamp stays; at a tie one that
+ * was never put right, then the one whose false stamp was the later, then the deleted one, then the greater canonical
+ * text. Neither order nor repetition matters. Pure; no clock decides.
  */
 export function stays<R extends Stamped>(a: R, b: R): R {
   const [first, second] = isAfter(a, b) ? [a, b] : [b, a];
-  return knowing(first, second.had ?? []);
+  return knowing(first, second);
 }
 
 function isAfter(a: Stamped, b: Stamped): boolean {
   const [hasSeenB, hasSeenA] = [hasSeen(a, b), hasSeen(b, a)];
   if (hasSeenB !== hasSeenA) return hasSeenB;
   if (a.updatedAt !== b.updatedAt) return a.updatedAt > b.updatedAt;
-  if (newestHad(a) !== newestHad(b)) return newestHad(a) > newestHad(b);
+  const [falseOfA, falseOfB] = [falseStamp(a), falseStamp(b)];
+  if (falseOfA !== falseOfB) return falseOfA === 0 || (falseOfB !== 0 && falseOfA > falseOfB);
   const [isADeleted, isBDeleted] = [a.deletedAt !== undefined, b.deletedAt !== undefined];
   if (isADeleted !== isBDeleted) return isADeleted;
-  return canonicalText(a) > canonicalText(b);
+  return canonicalText({ ...a, disproved: undefined }) > canonicalText({ ...b, disproved: undefined });
 }
 
-/** Whether the other version is among the stamps this one had: whoever wrote this one had it before them. */
-export const hasSeen = (a: Stamped, b: Stamped) => a.had?.includes(b.updatedAt) === true;
+/** Whether one version is known to be overtaken by the other: its writer had it before them, or its stamp is disproved. */
+export const hasSeen = ({ had = [], disproved = [] }: Stamped, { updatedAt }: Stamped) =>
+  had.includes(updatedAt) || disproved.includes(updatedAt);
 
-/** The row with those stamps among the ones it had that would otherwise beat it when they come again. */
-function knowing<R extends Stamped>(row: R, stamps: readonly number[]): R {
-  const { had = [], updatedAt } = row;
-  const unknown = stamps.filter((stamp) => stamp > updatedAt && !had.includes(stamp));
-  return unknown.length === 0 ? row : { ...row, had: [...unknown, ...had] };
+/** The stamp a version was given by a clock that stood ahead, where it has been put right; else 0. */
+const falseStamp = ({ updatedAt, had = [] }: Stamped) =>
+  Math.max(0, ...had.filter((stamp) => stamp > updatedAt));
+
+/** The version that stays, knowing every false stamp under which the other one would come again and beat it. */
+function knowing<R extends Stamped>(row: R, { had = [], disproved = [] }: R): R {
+  const { disproved: known = [], had: own = [], updatedAt } = row;
+  const fresh = [...had, ...disproved].filter(
+    (stamp) => stamp > updatedAt && !known.includes(stamp) && !own.includes(stamp),
+  );
+  return fresh.length === 0 ? row : { ...row, disproved: withStamps(known, fresh) };
 }
+
+/** Stamps, with some more, ascending. */
+export const withStamps = (stamps: readonly number[], more: readonly number[]) =>
+  [...new Set([...stamps, ...more])].sort((a, b) => a - b);
 
 /** Whether a row or lap was stamped by a clock ahead of an instant. */
 export function isAhead({ updatedAt, deletedAt = 0 }: Stamped, upTo: number): boolean {
@@ -65,7 +80,8 @@ export function putRight<R extends Stamped>(row: R, upTo: number): R {
   const { createdAt, updatedAt, deletedAt, had = [] } = row;
   const born = createdAt <= upTo ? createdAt : stampsKeptSince;
   const newestBelieved = Math.max(born, ...had.filter((stamp) => stamp <= upTo));
-  const right = updatedAt <= upTo ? row : { ...row, updatedAt: newestBelieved + 1, had: [...had, updatedAt] };
+  const right =
+    updatedAt <= upTo ? row : { ...row, updatedAt: newestBelieved + 1, had: withStamps(had, [updatedAt]) };
   return deletedAt === undefined ? right : { ...right, deletedAt: Math.min(deletedAt, right.updatedAt) };
 }
 

@@ -16,10 +16,12 @@ export interface Stamped {
   readonly updatedAt: number;
   readonly deletedAt?: number;
   /**
-   * The stamps it had before, in the order it had them. One greater than `updatedAt` was found to be ahead of the
-   * clock, and was replaced.
+   * The stamps it had before, ascending. One greater than `updatedAt` was found to be ahead of the clock, and was
+   * replaced.
    */
   readonly had?: readonly number[];
+  /** Stamps of other versions of it that were found to be ahead of the clock, ascending: these versions stay no more. */
+  readonly disproved?: readonly number[];
 }
 
 export interface Car extends Stamped {

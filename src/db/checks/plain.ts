@@ -35,10 +35,12 @@ export const date = v.pipe(
 /** The shape of an IANA name of a time zone. */
 export const zone = v.pipe(v.string(), v.regex(/^[A-Za-z][\w+\-/]{1,60}$/, "not the name of a time zone"));
 
+const stamps = v.pipe(v.array(stamp), v.maxLength(1000));
 export const stamped = {
   id,
   createdAt: stamp,
   updatedAt: stamp,
   deletedAt: v.exactOptional(stamp),
-  had: v.exactOptional(v.pipe(v.array(stamp), v.maxLength(200))),
+  had: v.exactOptional(stamps),
+  disproved: v.exactOptional(stamps),
 };

@@ -1,5 +1,6 @@
 import type { Id, Stamped } from "#domain";
 import { type Patch, patched } from "../patch.ts";
+import { withStamps } from "../versions.ts";
 
 /** The fields of a row or lap that its writer chooses. */
 export type Fields<T extends Stamped> = Omit<T, keyof Stamped>;
@@ -21,7 +22,7 @@ export function stampDeleted<T extends Stamped>(row: T, now: number): T {
 }
 
 function stampAfter({ updatedAt, had = [] }: Stamped, now: number) {
-  return { updatedAt: Math.max(now, updatedAt + 1), had: fewer([...had, updatedAt]) };
+  return { updatedAt: Math.max(now, updatedAt + 1), had: fewer(withStamps(had, [updatedAt])) };
 }
 
 /** Stamps kept of one row; beyond that the one nearest to its follower goes, so that leaps of a clock stay known. */
@@ -29,6 +30,6 @@ const most = 20;
 
 function fewer(stamps: readonly number[]): readonly number[] {
   if (stamps.length <= most) return stamps;
-  const leaps = stamps.slice(1).map((stamp, at) => Math.abs(stamp - (stamps[at] ?? stamp)));
+  const leaps = stamps.slice(1).map((stamp, at) => stamp - (stamps[at] ?? stamp));
   return stamps.toSpliced(leaps.indexOf(Math.min(...leaps)), 1);
 }
