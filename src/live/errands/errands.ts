@@ -5,6 +5,7 @@ import { type Keep, keep } from "./keep.ts";
 import { type Look, type Looked, look } from "./look.ts";
 import { type Merge, type MergeDone, merge } from "./merge.ts";
 import { type Part, type PartMade, part } from "./part.ts";
+import { type PutDatesRight, putDatesRight } from "./putDatesRight.ts";
 import { type Restore, restore } from "./restore.ts";
 import { type TakeBack, type TakenBackWords, takeBack } from "./takeBack.ts";
 
@@ -17,6 +18,7 @@ interface Errands {
   readonly restore: { readonly details: Restore; readonly result: number };
   readonly keep: { readonly details: Keep; readonly result: string };
   readonly part: { readonly details: Part; readonly result: PartMade };
+  readonly putDatesRight: { readonly details: PutDatesRight; readonly result: number };
   readonly afterSession: { readonly details: AfterSession; readonly result: null };
 }
 
@@ -32,5 +34,6 @@ export const errands: { readonly [E in ErrandName]: Errand<ErrandDetails<E>, Err
   restore,
   keep,
   part,
+  putDatesRight,
   afterSession,
 };

@@ -186,7 +186,7 @@ test("a deletion made since is not undone by a copy of 2037", () => {
 });
 
 test("an edit made under a wrong clock stays against the row it was made from", () => {
-  const phone = book(aSession("as driven", at));
+  const phone = book(edited(aSession("as driven", at), "mended on the phone", at + 1000));
   for (const off of [tenYears, 40 * day, -tenYears]) {
     const pc = book(edited(phone.sessions[0] as Session, "edited on the PC", at + day + off));
     expect(notes(onConfirmed(phone, pc, at + 2 * day))).toEqual(["edited on the PC"]);
@@ -202,6 +202,8 @@ test("a row that only a wrong clock has seen enters with a stamp of this world, 
   expect(fresh.sessions[0]?.updatedAt).toBe(at + 1);
   const real = book(edited(phone, "mended on the phone", at + day));
   expect(notes(onConfirmed(fresh, real, at + 3 * day))).toEqual(["mended on the phone"]);
+  const edit = book(edited(fresh.sessions[0] as Session, "edited since", at + 3 * day));
+  expect(notes(onConfirmed(edit, wrong, at + tenYears + 30 * day))).toEqual(["edited since"]);
   const born = book(aSession("begun in 2037", at + tenYears));
   expect(onConfirmed(noRows, born, at + day).sessions[0]?.updatedAt).toBe(stampsKeptSince + 1);
 });
