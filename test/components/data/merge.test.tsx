@@ -87,3 +87,34 @@ it("asks for a text when there is none to look at", async () => {
     /There is no text yet/,
   );
 });
+
+it("asks for the date before a file is merged that a clock ahead has stamped, and once told, merges", async () => {
+  const { user, clock } = await renderAt("#/data", <DataScreen />, anEvening);
+  clock.set(Date.UTC(2026, 11, 1, 18));
+  const today = "Tue 1 Dec 2026";
+  const ahead = Date.UTC(2036, 2, 4, 12);
+  await lookAt(
+    user,
+    await fileOf((lap, index) =>
+      index === 0 ? { ...lap, ms: 80_000, had: [lap.updatedAt], updatedAt: ahead } : lap,
+    ),
+  );
+  expect(await screen.findByText(/One entry is dated after today, as late as Tue 4 Mar 2036/)).toBeVisible();
+  await user.click(screen.getByRole("button", { name: "Merge into the open logbook" }));
+  expect(await screen.findByText(`Not merged: say first whether today is ${today}.`)).toBeVisible();
+  await user.click(screen.getByRole("checkbox", { name: `Today is ${today}` }));
+  await user.click(screen.getByRole("button", { name: "Merge into the open logbook" }));
+  expect(await screen.findAllByText(/Merged: backup of .*One row added or changed\./)).not.toHaveLength(0);
+});
+
+it("merges nothing that looks ahead of a clock that shows a day before this version was made", async () => {
+  const { user, clock } = await renderAt("#/data", <DataScreen />, anEvening);
+  const file = await fileOf((lap, index) => (index === 0 ? { ...lap, ms: 80_000 } : lap));
+  clock.set(Date.UTC(2016, 2, 4, 12));
+  await lookAt(user, file);
+  expect(await screen.findByText(/This device’s clock says Fri 4 Mar 2016, which is before/)).toBeVisible();
+  expect(screen.queryByRole("checkbox", { name: /Today is/ })).toBeNull();
+  await user.click(screen.getByRole("button", { name: "Merge into the open logbook" }));
+  expect(screen.getByRole("button", { name: "Merge into the open logbook" })).toBeVisible();
+  expect(screen.queryByText(/Merged: backup/)).toBeNull();
+});

@@ -20,13 +20,13 @@ import {
   sessionOf,
   undoChange,
 } from "#db";
-import { type AllRows, canonicalText, lapsInOrder } from "#domain";
+import { type AllRows, canonicalText, lapsInOrder, type Stamped } from "#domain";
 import { aLap } from "../../support/aLap.ts";
 import { anOpenSession } from "../../support/aLogbook.ts";
 
 /** What a driver sees: live rows without stamps, laps in order. */
 function seen(rows: AllRows): string {
-  const bare = ({ createdAt: _, updatedAt: __, ...rest }: { createdAt: number; updatedAt: number }) => rest;
+  const bare = ({ createdAt: _, updatedAt: __, had: ___, ...rest }: Stamped) => rest;
   return canonicalText({
     sessions: rows.sessions.filter(({ deletedAt }) => deletedAt === undefined).map(bare),
     runs: rows.runs
