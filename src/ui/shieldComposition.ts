@@ -4,10 +4,15 @@ const takenByInputMethod = 229;
 const belongsToComposition = (event: KeyboardEvent) =>
   event.isComposing || event.keyCode === takenByInputMethod;
 
+/** Escape empties a field of searching and cancels a dialog, Enter sends a form; in a text of many lines it does not. */
+const doesMore = ({ key, target }: KeyboardEvent) =>
+  key === "Escape" || (key === "Enter" && !(target instanceof HTMLTextAreaElement));
+
 /**
  * Keeps the keys of a composition (an input method's, a dead key's) from every handler below the window, React's
  * included: Enter takes a reading there and Escape leaves it, which is no answer to the page. What such a key sets off by
- * itself, a form sent or a dialog cancelled, does not happen either. The text still arrives. Gives what undoes it.
+ * itself, a form sent, a dialog cancelled, does not happen either. The text still arrives: the input method has had the
+ * key before the page. Gives what takes the shield away.
  * Source: UI Events (W3C), "Composition Events" and `keyCode` of keys processed by an input method.
  */
 export function shieldComposition(page: Window): () => void {
@@ -15,7 +20,9 @@ export function shieldComposition(page: Window): () => void {
   const onKey = (event: KeyboardEvent) => {
     const isTaken = belongsToComposition(event);
     isHeld = isTaken && event.type !== "keyup";
-    if (isTaken) event.stopImmediatePropagation();
+    if (!isTaken) return;
+    event.stopImmediatePropagation();
+    if (doesMore(event)) event.preventDefault();
   };
   const onConsequence = (event: Event) => {
     if (!isHeld) return;
