@@ -1,10 +1,12 @@
-import { useState } from "react";
+import { useEffect, useState } from "react";
 import { formatLapTime, type Id } from "#domain";
 import type { LapDifferences } from "#stats";
+import { bringIntoSight } from "./LapRow.tsx";
 
 /**
  * What is said when laps have come into the ledger: "Lap 4 stored, 1:23.456, a new PB", and of a pasted block what the
- * run says with it. Said once, when the laps are first seen there; what happens to them later is not news of them.
+ * run says with it. Said once, when the laps are first seen there; what happens to them later is not news of them. The
+ * last of them then comes into sight. Laps from elsewhere move nothing: another tab may type while the driver looks.
  * @param stored the laps stored last from here
  * @param finding what their run says
  */
@@ -19,6 +21,10 @@ export function useStoredWords(
     const row = [...rows.values()].flat().find(({ lap }) => lap.id === lastId);
     if (row) setSaid({ stored, words: stored.length === 1 ? ofLap(row) : ofBlock(stored.length, finding) });
   }
+  const seenId = said?.stored.at(-1);
+  useEffect(() => {
+    if (seenId !== undefined) bringIntoSight(seenId);
+  }, [seenId]);
   return said?.words ?? "";
 }
 
