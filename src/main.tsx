@@ -4,8 +4,10 @@ import "#ui/tokens.css";
 import "#ui/base.css";
 import { browserSurroundings, makeWorkerAsk, openAtStart, sendToWorker } from "#live";
 import { useDevice } from "#state/device.ts";
+import { shieldComposition } from "#ui/shieldComposition.ts";
 import { App } from "./app/App.tsx";
 
+shieldComposition(window);
 const surroundings = browserSurroundings();
 const opening = openAtStart(surroundings, useDevice.getState());
 // The provider shows the fault; until it listens, the browser must not call it unhandled.

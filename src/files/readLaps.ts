@@ -1,4 +1,5 @@
 import type { CalendarDate } from "#domain";
+import { cutOff } from "./cutOff.ts";
 import { readTableRow } from "./readTableRow.ts";
 import type { Table } from "./tableForm.ts";
 import type { TableLap, WholeTable } from "./tableLap.ts";
@@ -14,6 +15,8 @@ export interface UnreadRow {
 export interface ReadLaps {
   readonly laps: readonly TableLap[];
   readonly unread: readonly UnreadRow[];
+  /** The last line may have been cut off and was read as it stands. */
+  readonly mayBeCut: boolean;
 }
 
 const mostRows = 100_000;
@@ -27,10 +30,18 @@ export function readLaps(table: Table, whole: WholeTable, today: CalendarDate): 
   const unread: UnreadRow[] = [];
   const leave = (line: number, cells: readonly string[], wrong: string, right: string) =>
     unread.push({ line, text: cells.filter(Boolean).join(" · ").slice(0, 200), wrong, right });
+  const end = cutOff(table);
   for (const [index, { line, cells, fault }] of table.rows.entries()) {
     if (fault !== undefined) leave(line, cells, fault, "Double a quote that belongs to the text.");
     else if (index >= mostRows)
       leave(line, cells, "The table is too long.", `Import ${mostRows} rows at a time.`);
+    else if (end === "cut" && index === table.rows.length - 1)
+      leave(
+        line,
+        cells,
+        `The table breaks off here, in “${cells.at(-1)?.trim()}”.`,
+        "Copy or save the whole table once more. If this line is whole, put a line end behind it.",
+      );
     else {
       const read = readTableRow(line, cells, table.form, whole);
       if (!read.ok) leave(line, cells, read.problem.wrong, read.problem.right);
@@ -39,5 +50,6 @@ export function readLaps(table: Table, whole: WholeTable, today: CalendarDate): 
       else laps.push(read.row);
     }
   }
-  return { laps, unread };
+  const mayBeCut = end === "may be cut" && laps.at(-1)?.line === table.rows.at(-1)?.line;
+  return { laps, unread, mayBeCut };
 }

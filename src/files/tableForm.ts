@@ -22,6 +22,8 @@ export interface Table {
   readonly rows: readonly CsvRow[];
   /** Number of its columns. */
   readonly width: number;
+  /** The text ends without a line end: its last line may have been cut off. */
+  readonly isOpenEnded: boolean;
 }
 
 /** Cells of a column that are not empty. */
@@ -68,7 +70,7 @@ export function readTable(text: string, said: Partial<TableForm>, known: KnownNa
     wholeNumbers: said.wholeNumbers ?? times.wholeNumbers,
     dateOrder: said.dateOrder ?? guessDateOrder(cellsIn((kind) => kind === "date")),
   };
-  return { form, head, rows, width: columns.length };
+  return { form, head, rows, width: columns.length, isOpenEnded: !/[\r\n]\s*$/.test(text) };
 }
 
 /** A head has no date, no time and no number in it, and some row below has. */

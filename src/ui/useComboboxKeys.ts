@@ -48,7 +48,7 @@ export function useComboboxKeys({ count, onTake, onClear }: ComboboxKeys): Combo
   };
 
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
-    if (event.nativeEvent.isComposing || event.ctrlKey || event.metaKey) return;
+    if (event.ctrlKey || event.metaKey) return;
     if (["ArrowLeft", "ArrowRight", "Home", "End"].includes(event.key)) setWalked(-1);
     const act = actOf(event.key, event.altKey, event.currentTarget.value);
     if (act === undefined) return;

@@ -1,4 +1,4 @@
-import { expect, type Page, test as plain } from "@playwright/test";
+import { expect, type Locator, type Page, test as plain } from "@playwright/test";
 import { watch } from "./journeyWatch.ts";
 
 /**
@@ -83,6 +83,12 @@ export async function logLap(page: Page, text: string): Promise<void> {
 
 /** The driver reads what is asked before answering; a second Enter at once is taken for a key that bounced. */
 export const pauseToRead = (page: Page) => page.waitForTimeout(300);
+
+/** Opens everything that is folded in a part of the page. */
+export async function unfoldAll(part: Locator): Promise<void> {
+  const folded = part.locator("button[aria-expanded=false]");
+  while ((await folded.count()) > 0) await folded.first().click();
+}
 
 /** Types several laps, one after the other. */
 export async function logLaps(page: Page, texts: readonly string[]): Promise<void> {

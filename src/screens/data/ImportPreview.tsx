@@ -75,6 +75,7 @@ export function ImportPreview({ source, combos, onDone }: ImportPreviewProps) {
             {read.unread.length > 0 && `${counted(read.unread.length, "row")} not read. `}
             {there > 0 && `${counted(there, "lap is", "laps are")} in this logbook already. `}
             {repeated > 0 && `${counted(repeated, "row repeats", "rows repeat")} a lap of the table. `}
+            {read.mayBeCut && "The table may break off in its last line: look whether that lap is whole. "}
             {news}
           </p>
         </div>

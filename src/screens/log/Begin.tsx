@@ -27,7 +27,7 @@ export function Begin() {
   return (
     <div className={styles["begin"]}>
       <div className={styles["start"]}>
-        <h1>Start a session</h1>
+        <h1 tabIndex={-1}>Start a session</h1>
         <StartForm />
         {shelved.kind === "own" && shelved.lapsSinceBackup >= remindAfter && (
           <Notice>

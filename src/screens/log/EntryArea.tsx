@@ -38,7 +38,7 @@ export function EntryArea({ sessionId, run, context, rows, finding, isCovered, o
     [height, headsTop],
   );
   const entry = useEntry(sessionId, run, context);
-  const said = useStoredWords(rows, entry.storedId);
+  const said = useStoredWords(rows, entry.stored, finding);
   const laps = lapsInOrder(run);
   const last = laps.at(-1);
   const lapNumber = laps.length + entry.onTheWay + 1;
@@ -53,7 +53,7 @@ export function EntryArea({ sessionId, run, context, rows, finding, isCovered, o
         entry={entry}
         context={context}
         lapNumber={lapNumber}
-        said={said}
+        said={entry.pasted === undefined ? said : ""}
         onEditLast={last && (() => onEditLast(last.id))}
       />
       {entry.pasted !== undefined && (
@@ -63,6 +63,7 @@ export function EntryArea({ sessionId, run, context, rows, finding, isCovered, o
             context={context}
             run={run}
             onDiscard={() => entry.setPasted(undefined)}
+            onAdded={entry.takePasted}
           />
         </Suspense>
       )}

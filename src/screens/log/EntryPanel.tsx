@@ -43,7 +43,6 @@ export function EntryPanel({ entry, context, lapNumber, said, onEditLast }: Entr
   useEffect(() => field.current?.focus({ preventScroll: true }), []);
 
   const onKeyDown = (event: KeyboardEvent) => {
-    if (event.nativeEvent.isComposing) return;
     const isUndo = (event.ctrlKey || event.metaKey) && !event.shiftKey && event.key.toLowerCase() === "z";
     const deed =
       event.key === "Enter"

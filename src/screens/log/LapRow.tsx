@@ -1,4 +1,3 @@
-import type { Ref } from "react";
 import { formatDelta, formatLapTime, remarkInWords } from "#domain";
 import type { LapDifferences } from "#stats";
 import { Ink } from "#ui/Ink.tsx";
@@ -8,6 +7,11 @@ import styles from "./LapTable.module.css";
 
 /** The button of a lap's time in the page: the focus comes back to it when its editor is left. */
 export const timeId = (lapId: string) => `time-${lapId}`;
+
+/** Scrolls no further than it takes to have a lap's row in sight; a row that is not drawn is let be. */
+export function bringIntoSight(lapId: string): void {
+  document.getElementById(timeId(lapId))?.closest("tr")?.scrollIntoView?.({ block: "nearest" });
+}
 
 /** What stands in the columns of a table of laps. */
 export interface LapColumns {
@@ -19,7 +23,6 @@ export interface LapColumns {
 
 interface LapRowProps {
   readonly row: LapDifferences;
-  readonly ref: Ref<HTMLTableRowElement> | undefined;
   readonly columns: LapColumns;
   /** It holds the PB still; another that once took it has lost it since. */
   readonly isStanding: boolean;
@@ -27,7 +30,7 @@ interface LapRowProps {
 }
 
 /** One lap of the ledger. */
-export function LapRow({ row, ref, columns, isStanding, onEdit }: LapRowProps) {
+export function LapRow({ row, columns, isStanding, onEdit }: LapRowProps) {
   const { lap, number, toClean, toBest, toTarget, decimals, isBest } = row;
   const { hasTarget, sectorCount, isNarrow } = columns;
   const isSpoiled = lap.ms === undefined || lap.remarks.length > 0;
@@ -35,7 +38,7 @@ export function LapRow({ row, ref, columns, isStanding, onEdit }: LapRowProps) {
   const hasOwnLine = isNarrow && lap.sectors !== undefined;
   return (
     <>
-      <tr ref={ref} className={isSpoiled ? styles["soft"] : undefined} data-goes-on={hasOwnLine || undefined}>
+      <tr className={isSpoiled ? styles["soft"] : undefined} data-goes-on={hasOwnLine || undefined}>
         <th scope="row">{number}</th>
         <td className={styles["figures"]}>
           <button id={timeId(lap.id)} type="button" className={styles["time"]} onClick={() => onEdit(lap.id)}>

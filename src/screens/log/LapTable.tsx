@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useRef } from "react";
+import type { ReactNode } from "react";
 import type { LapDifferences } from "#stats";
 import { classes } from "#ui/classes.ts";
 import { Spoken } from "#ui/Spoken.tsx";
@@ -16,17 +16,10 @@ interface LapTableProps {
   readonly onEdit: (lapId: string) => void;
   /** The lap that holds the PB, of whatever run. */
   readonly standingId: string | undefined;
-  /** Keep the last row in sight when a lap is added. */
-  readonly isFollowed: boolean;
 }
 
 /** The laps of one run: number, time, differences, sectors and remarks; a time opens its lap for editing. */
-export function LapTable({ caption, rows, edited, editor, onEdit, standingId, isFollowed }: LapTableProps) {
-  const last = useRef<HTMLTableRowElement>(null);
-  const count = rows.length;
-  useEffect(() => {
-    if (isFollowed) last.current?.scrollIntoView?.({ block: "nearest" });
-  }, [count, isFollowed]);
+export function LapTable({ caption, rows, edited, editor, onEdit, standingId }: LapTableProps) {
   const sectorCount = Math.max(0, ...rows.map(({ lap }) => lap.sectors?.length ?? 0));
   const hasTarget = rows.some((row) => row.toTarget !== undefined);
   const isNarrow = useIsNarrow();
@@ -67,9 +60,9 @@ export function LapTable({ caption, rows, edited, editor, onEdit, standingId, is
           </tr>
         </thead>
         <tbody>
-          {rows.map((row, index) =>
+          {rows.map((row) =>
             row.lap.id === edited ? (
-              <tr key={row.lap.id} ref={index === count - 1 ? last : undefined}>
+              <tr key={row.lap.id}>
                 <td
                   colSpan={isNarrow ? 5 : 5 + (hasTarget ? 1 : 0) + sectorCount}
                   className={styles["editor"]}
@@ -81,7 +74,6 @@ export function LapTable({ caption, rows, edited, editor, onEdit, standingId, is
               <LapRow
                 key={row.lap.id}
                 row={row}
-                ref={index === count - 1 ? last : undefined}
                 columns={columns}
                 isStanding={row.lap.id === standingId}
                 onEdit={onEdit}

@@ -3,6 +3,7 @@ import { lastSession, sessionsOpen } from "#db";
 import { useRows } from "#live";
 import { useAddress } from "#state/address.ts";
 import { Begin } from "./Begin.tsx";
+import { useFocusKept } from "./useFocusKept.ts";
 import { Welcome } from "./Welcome.tsx";
 
 // Fetched while the logbook opens, so that an open session is there at once; the start form does not wait for it.
@@ -18,6 +19,7 @@ export function LogScreen() {
     return { open, last };
   }, []);
   const sessionId = named ?? state?.open[0]?.id;
+  useFocusKept(sessionId ?? (state && "none"));
   if (sessionId !== undefined)
     return (
       <Suspense fallback={<p>Opening the session</p>}>

@@ -1,6 +1,6 @@
 import { useMemo } from "react";
 import { addLaps } from "#db";
-import { formatLapTime, type Run, remarkInWords } from "#domain";
+import { formatLapTime, type Id, type Run, remarkInWords } from "#domain";
 import { type EntryContext, parsePaste, sourceOf } from "#entry";
 import { useLogbook, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
@@ -15,13 +15,15 @@ interface PastePreviewProps {
   readonly run: Run;
   readonly onLeave: () => void;
   readonly onDiscard: () => void;
+  /** They are in the book. */
+  readonly onAdded: (laps: readonly Id[]) => void;
 }
 
 /** So many lines are drawn of each kind; the counts are of all. */
 const drawn = 150;
 
 /** What each pasted line was read as, and which could not be read, before anything is stored. */
-export function PastePreview({ text, context, run, onLeave, onDiscard }: PastePreviewProps) {
+export function PastePreview({ text, context, run, onLeave, onDiscard, onAdded }: PastePreviewProps) {
   const { book } = useLogbook();
   const write = useWrite();
   const { lines } = useMemo(() => parsePaste(text, context), [text, context]);
@@ -32,7 +34,8 @@ export function PastePreview({ text, context, run, onLeave, onDiscard }: PastePr
       id: book.newId(),
       lap: { ...entry.lap, source: sourceOf(entry, context.displayDecimals) },
     }));
-    if (await write((to) => addLaps(to, { runId: run.id, laps }), { isUndoOffered: true })) onDiscard();
+    if (await write((to) => addLaps(to, { runId: run.id, laps }), { isUndoOffered: true }))
+      onAdded(laps.map(({ id }) => id));
   };
   const laps = `${read.length.toLocaleString("en")} ${read.length === 1 ? "lap" : "laps"}`;
   return (

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import type { Run } from "#domain";
+import type { Id, Run } from "#domain";
 import type { EntryContext } from "#entry";
 import { Button } from "#ui/Button.tsx";
 import { Notice } from "#ui/Notice.tsx";
@@ -10,10 +10,11 @@ interface PastedProps {
   readonly context: EntryContext;
   readonly run: Run;
   readonly onDiscard: () => void;
+  readonly onAdded: (laps: readonly Id[]) => void;
 }
 
 /** A pasted block: its preview, or, where the driver wants to decide later, a line that says it is waiting. */
-export function Pasted({ text, context, run, onDiscard }: PastedProps) {
+export function Pasted({ text, context, run, onDiscard, onAdded }: PastedProps) {
   const [isShown, setShown] = useState(true);
   if (isShown)
     return (
@@ -23,6 +24,7 @@ export function Pasted({ text, context, run, onDiscard }: PastedProps) {
         run={run}
         onLeave={() => setShown(false)}
         onDiscard={onDiscard}
+        onAdded={onAdded}
       />
     );
   return (

@@ -119,7 +119,6 @@ export function RunBlock({
           edited={edited}
           onEdit={onEdit}
           standingId={standingId}
-          isFollowed={isCurrent}
           editor={
             editedRow && (
               <Suspense fallback={null}>

@@ -1,4 +1,4 @@
-import { lazy, memo, Suspense, useMemo, useState } from "react";
+import { lazy, memo, Suspense, useEffect, useMemo, useRef, useState } from "react";
 import { addRun } from "#db";
 import { comboName, formatLapTime, type Id, lapsInOrder, type Run } from "#domain";
 import { usePageBest, useToday, useWrite } from "#live";
@@ -9,7 +9,7 @@ import { sayRun, suggestNextRun } from "#words";
 import { EntryArea } from "./EntryArea.tsx";
 import { fieldId } from "./EntryPanel.tsx";
 import { IdleQuestion } from "./IdleQuestion.tsx";
-import { timeId } from "./LapRow.tsx";
+import { bringIntoSight, timeId } from "./LapRow.tsx";
 import { LastNote } from "./LastNote.tsx";
 import { NoSession } from "./NoSession.tsx";
 import { RunBlock } from "./RunBlock.tsx";
@@ -87,10 +87,14 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere }: LedgerProps) {
   const isAwake = useWakeLock(isOpen);
   const pageBox = useFocusHome();
   useFocusBack(edited && (isFromField ? fieldId : timeId(edited)), byId);
-  useNamedLap();
 
   const figures = useMemo(() => sessionFigures(data, pb, elsewhere), [data, pb, elsewhere]);
   const { current, said, target, context, report, rows, shown, blocks } = figures;
+  const atOpening = useRef(current && lapsInOrder(current).at(-1)?.id);
+  useEffect(() => {
+    if (atOpening.current !== undefined) bringIntoSight(atOpening.current);
+  }, []);
+  useNamedLap();
   const next = said && suggestNextRun(said.report, { session: report, cornersOfMistakes: said.corners });
 
   // Between two runs the finding stands first; while laps are typed, the laps do.

@@ -12,7 +12,7 @@ export function Welcome() {
   return (
     <div className={styles["welcome"]}>
       <div className={styles["intro"]}>
-        <h1>A logbook for your practice laps</h1>
+        <h1 tabIndex={-1}>A logbook for your practice laps</h1>
         <p className={styles["lead"]}>
           Between two runs you type a few lap times and read at once what the run says. Over weeks the ledger
           answers: am I getting faster, am I getting steadier, where does the time go, will I reach the

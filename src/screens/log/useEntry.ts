@@ -49,8 +49,10 @@ export interface Entry {
   readonly bringBack: (() => void) | undefined;
   readonly pasted: string | undefined;
   readonly setPasted: (text: string | undefined) => void;
-  /** The lap stored last from here since the page was opened. */
-  readonly storedId: Id | undefined;
+  /** The pasted lines are in the book as these laps. */
+  readonly takePasted: (laps: readonly Id[]) => void;
+  /** The laps stored last from here since the page was opened: one that was typed, or all of a pasted block. */
+  readonly stored: readonly Id[];
 }
 
 const sameTapMs = 1000;
@@ -66,7 +68,7 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
   const write = useWrite();
   const draft = useDraft<Drafted>(`entry ${sessionId}`, nothing);
   const [standing, setStanding] = useState<Standing>({ kind: "typing" });
-  const [storedId, setStoredId] = useState<Id>();
+  const [stored, setStored] = useState<readonly Id[]>([]);
   const now = useRef(draft.value);
   now.current = draft.value;
   const lastAdded = useRef<{ text: string; at: number }>(undefined);
@@ -98,7 +100,7 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
     });
     if (change === undefined) return;
     settle(id);
-    setStoredId(id);
+    setStored([id]);
   };
   const takeBack = (line: Line) => {
     settle(line.id);
@@ -151,8 +153,12 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
     storeAgain: (line) => void store(line),
     takeBack: text === "" ? takeBack : undefined,
     submit,
-    storedId,
+    stored,
     pasted: draft.value.pasted,
     setPasted: (pasted) => keep({ pasted }),
+    takePasted: (laps) => {
+      keep({ pasted: undefined });
+      setStored(laps);
+    },
   };
 }

@@ -35,6 +35,28 @@ describe("ending a session", () => {
     expect(greeting.getByText("later at 5")).toBeVisible();
   });
 
+  it("keeps the focus, where the next session is started", async () => {
+    const { user } = await oneLap();
+    await entryField();
+    await user.click(screen.getByRole("button", { name: "End session" }));
+    await user.click(await screen.findByRole("button", { name: "End the session" }));
+    const heading = await screen.findByRole("heading", { name: "Start a session" });
+    await waitFor(() => expect(heading).toHaveFocus());
+  });
+
+  it("keeps the focus when the question after three idle hours ends it", async () => {
+    const { user, clock } = await renderLog(async (book) => {
+      const { comboId } = await openWith(book, [84_700]);
+      await addSessions(book, comboId, [{ date: "2026-11-10", laps: [84_700] }]);
+    });
+    await entryField();
+    clock.pass(4 * hour);
+    await asked();
+    await user.click(screen.getByRole("button", { name: "End it at its last lap" }));
+    const heading = await screen.findByRole("heading", { name: "Start a session" });
+    await waitFor(() => expect(heading).toHaveFocus());
+  });
+
   it("shows the note on the ended session's page, and lets it go on", async () => {
     let sessionId = "";
     const { user } = await renderLog(async (book) => {

@@ -221,6 +221,28 @@ describe("several lines pasted", () => {
     await waitFor(() => expect(lapRows(1)).toHaveLength(3));
   });
 
+  it("are announced with what the run says of them, and once more when they are pasted again", async () => {
+    const { user } = await threeLaps();
+    const block = Array.from({ length: 20 }, (_, at) => `1:25.${String(100 + at)}`).join("\n");
+    const words = /^20 laps stored\. ./;
+    for (const _ of ["pasted", "pasted again"]) {
+      await user.click(await entryField());
+      await user.paste(block);
+      const add = await screen.findByRole("button", { name: "Add 20 laps" });
+      expect(entry().queryByText(words)).not.toBeInTheDocument();
+      await user.click(add);
+      await lap(23);
+      const said = await entry().findByText(words);
+      expect(said.closest("[role=status]")).not.toBeNull();
+      const finding = said.textContent.replace("20 laps stored. ", "");
+      expect(
+        within(screen.getByRole("region", { name: "What run 1 says" })).getByText(finding),
+      ).toBeVisible();
+      await user.click(screen.getByRole("button", { name: "Undo" }));
+      await waitFor(() => expect(lapRows(1)).toHaveLength(3));
+    }
+  });
+
   it("wait where the driver decides later", async () => {
     const { user } = await threeLaps();
     await user.click(await entryField());

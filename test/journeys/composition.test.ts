@@ -1,0 +1,82 @@
+import { composeIn, composeInEach, noteKeys } from "../support/journeyComposition.ts";
+import {
+  endRun,
+  entryField,
+  expect,
+  lapTime,
+  logLaps,
+  open,
+  startSession,
+  test,
+  unfoldAll,
+} from "../support/journeys.ts";
+
+test.beforeEach(({ page }) => noteKeys(page));
+
+test("no key of a composition acts in any field of Log", async ({ page }) => {
+  test.setTimeout(180_000);
+  await open(page);
+  await page.getByRole("button", { name: "Focus, target, conditions, another date" }).click();
+  await composeInEach(page, page, "the start of a session");
+  await startSession(page, "club hatch", "Marlow Fen");
+  await composeIn(page, entryField(page), "the first lap");
+  await logLaps(page, ["1:25.118", "1:25.902", "1:25.340"]);
+  await composeIn(page, entryField(page), "the entry line");
+  await lapTime(page, 2).click();
+  await composeIn(page, page.getByRole("textbox", { name: "Lap 2", exact: true }), "a lap being edited");
+  await page.keyboard.press("Escape");
+  await endRun(page);
+  for (const [button, title] of [
+    ["Change run 1", "Run 1"],
+    ["Session", "This session"],
+    ["Summary run", "A run as a summary"],
+    ["End session", "End the session"],
+  ] as const) {
+    await page.getByRole("button", { name: button, exact: true }).click();
+    const dialog = page.getByRole("dialog", { name: title });
+    await unfoldAll(dialog);
+    await composeInEach(page, dialog, title);
+    await page.keyboard.press("Escape");
+    await expect(dialog).toBeHidden();
+  }
+});
+
+test("no key of a composition acts in any field of the other places", async ({ page }) => {
+  test.setTimeout(300_000);
+  await open(page);
+  await page.getByRole("button", { name: "Load the demo logbook" }).click();
+  await expect(page.getByRole("heading", { name: "Start a session" })).toBeVisible();
+  const visit = async (place: string) => {
+    await page.goto(`./#/${place}`);
+    await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+    await expect(page.getByText(/^(Opening|Working out)/)).toHaveCount(0);
+  };
+  await visit("review/search");
+  await composeInEach(page, page.getByRole("form", { name: "Search the ledger" }), "search");
+  await visit("review/across");
+  await page.getByRole("button", { name: "Enter a reference lap" }).click();
+  await composeInEach(page, page.getByRole("main"), "a reference lap");
+
+  await visit("targets");
+  await page.getByRole("button", { name: "Set a target" }).click();
+  await composeInEach(page, page.getByRole("form", { name: "New target" }), "a target");
+
+  await visit("rig");
+  await page.getByRole("button", { name: "A change: begin a new record" }).click();
+  await composeInEach(page, page.getByRole("main"), "a record of the rig");
+
+  await visit("corners");
+  await page.getByRole("link", { name: "Marlow Fen · club hatch" }).click();
+  await page
+    .getByRole("button", { name: /^Edit corner/ })
+    .first()
+    .click();
+  await composeInEach(page, page.getByRole("main"), "corners");
+
+  await visit("data");
+  await page.getByRole("button", { name: "Rename" }).first().click();
+  await page.getByRole("button", { name: /^Paste a table/ }).click();
+  await composeInEach(page, page.getByRole("main"), "data");
+  await page.getByRole("button", { name: "Erase everything" }).click();
+  await composeInEach(page, page.getByRole("dialog"), "erasing");
+});
