@@ -13,6 +13,8 @@ const differences = new RegExp(
 const said = new Set(["PB", "was PB", "not a PB", "from memory"]);
 const head = /^\s*lap\t\s*time\t/;
 const sectorsAlone = /^\s*sectors \d/;
+const fewestColumns = 3;
+const hasWord = /\p{L}{3}/u;
 
 /**
  * A row copied from the ledger's table of laps, as the line a driver would type: number, time, differences, sectors,
@@ -74,4 +76,15 @@ function lettersOf(cell: string): { readonly letters: readonly string[] | undefi
     else return { letters: undefined, note };
   }
   return { letters, note };
+}
+
+/** Why a line that cannot be read holds no lap, where it is a row of some other table; undefined for any other line. */
+export function whyNoRow(line: string): { readonly wrong: string; readonly right: string } | undefined {
+  const row = line.slice(0, strokeAt(line));
+  const isInColumns = row.split("\t").length >= fewestColumns || row.split(/[,;]/).length > fewestColumns;
+  if (!isInColumns || !hasWord.test(row)) return undefined;
+  return {
+    wrong: "This is a row of a table with several columns, not a lap alone.",
+    right: "Import a table of laps under Data, Import laps; here a line is one lap.",
+  };
 }

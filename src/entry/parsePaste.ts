@@ -1,7 +1,7 @@
 import { isClean, latestMs } from "#domain";
 import { fold } from "./characters.ts";
 import type { EntryContext, EntryReading, TypedLap } from "./context.ts";
-import { lineOfCopiedRow, whyNoLap } from "./copiedRow.ts";
+import { lineOfCopiedRow, whyNoLap, whyNoRow } from "./copiedRow.ts";
 import { strokeAt } from "./note.ts";
 import { nothingTyped, readEntry } from "./parseEntry.ts";
 import { refuse } from "./refuse.ts";
@@ -42,6 +42,8 @@ export function parsePaste(text: string, context: EntryContext): { readonly line
 
 function readLine(line: string, context: EntryContext, sorted: readonly number[]): EntryReading {
   const reading = readTyped(line, context, sorted);
+  const whyNot = reading.ok || reading.problem === nothingTyped ? undefined : whyNoRow(line);
+  if (whyNot !== undefined) return refuse(0, line.length, whyNot.wrong, whyNot.right);
   if (!reading.ok || !reading.asks.includes(askUnit)) return reading;
   const head = fold(withSpaces(line).slice(0, strokeAt(line)));
   return refuseUnit(line, (head.ok ? unclearUnit(head.folded.text) : undefined) ?? "the time");

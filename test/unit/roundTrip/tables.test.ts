@@ -197,7 +197,7 @@ describe("a table without laps is refused by its name in the import", () => {
 });
 
 describe("a table pasted where laps are typed", () => {
-  it("gives no lap from a line that is none", async () => {
+  it("gives no lap from a line that is none, and says that it is a table", async () => {
     const rows = await theRows();
     const tables = [lapsTable, sessionsTable, targetsTable, rigsTable].flatMap((table) =>
       styles.map((style) => writeCsv(table(rows), style)),
@@ -209,5 +209,9 @@ describe("a table pasted where laps are typed", () => {
     for (const text of texts)
       for (const { text: line, reading } of parsePaste(text, aContext()).lines)
         expect(reading.ok ? line : undefined).toBeUndefined();
+    const [row] = parsePaste(writeCsv(targetsTable(rows)).split("\r\n")[1] ?? "", aContext()).lines;
+    expect(row?.reading).toMatchObject({
+      problem: { wrong: "This is a row of a table with several columns, not a lap alone." },
+    });
   });
 });
