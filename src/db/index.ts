@@ -20,6 +20,7 @@ export type { Place } from "./places.ts";
 export { defaultPreferences, preferencesId } from "./preferencesRow.ts";
 export * from "./reads/combos.ts";
 export * from "./reads/deleted.ts";
+export { type ComboNames, type LikelyName, likelyNames } from "./reads/likelyNames.ts";
 export * from "./reads/pageOf.ts";
 export * from "./reads/rows.ts";
 export * from "./reads/sessions.ts";

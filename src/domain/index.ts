@@ -12,6 +12,7 @@ export * from "./sameName.ts";
 export * from "./sayDate.ts";
 export * from "./searchSession.ts";
 export * from "./searchTerms.ts";
+export * from "./searchText.ts";
 export * from "./time.ts";
 export * from "./weekName.ts";
 export * from "./zones.ts";

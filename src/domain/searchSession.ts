@@ -1,6 +1,7 @@
 import { lapsInOrder } from "./lapSets.ts";
 import type { Lap, Run, Session } from "./rows.ts";
 import { asksForLaps, type SearchTerms } from "./searchTerms.ts";
+import { searchText } from "./searchText.ts";
 
 /** A lap that was looked for. */
 export interface LapFound {
@@ -40,11 +41,13 @@ export function searchSession(
   runs: readonly Run[],
 ): SessionFound {
   if (!mayBeFound(terms, session)) return { isFound: false, laps: [] };
-  const words = plain(terms.words).split(" ").filter(Boolean);
-  const tyres = plain(terms.tyres);
+  const words = searchText(terms.words ?? "")
+    .split(" ")
+    .filter(Boolean);
+  const tyres = searchText(terms.tyres ?? "");
   const missing = without(words, [session.note, session.conditions, comboName]);
   const numbered = runs.map((run, index) => ({ run, runNumber: index + 1 }));
-  const asked = numbered.filter(({ run }) => tyres === "" || plain(run.tyres).includes(tyres));
+  const asked = numbered.filter(({ run }) => tyres === "" || searchText(run.tyres ?? "").includes(tyres));
   const isByLap = asksForLaps(terms);
   let stillMissing = missing;
   const laps = asked.flatMap(({ run, runNumber }) => {
@@ -74,24 +77,13 @@ function isLapFound(
   if (longest !== undefined && !(lap.ms !== undefined && lap.ms <= longest)) return false;
   if (asksForLaps(terms)) return without(missing, [lap.note]).length === 0;
   if (lap.note === undefined || own.length === 0) return false;
-  const note = plain(lap.note);
+  const note = searchText(lap.note);
   return own.some((word) => note.includes(word)) && missing.every((word) => note.includes(word));
 }
 
 /** The words that stand in none of the texts. */
 function without(words: readonly string[], texts: readonly (string | undefined)[]): readonly string[] {
   if (words.length === 0) return words;
-  const text = plain(texts.filter((one) => one !== undefined && one !== "").join(" "));
+  const text = searchText(texts.filter((one) => one !== undefined && one !== "").join(" "));
   return text === "" ? words : words.filter((word) => !text.includes(word));
-}
-
-/** Text without case, accents and surplus spaces. */
-function plain(text = ""): string {
-  if (text === "") return "";
-  return text
-    .normalize("NFD")
-    .replace(/\p{Mark}/gu, "")
-    .toLowerCase()
-    .replace(/\s+/g, " ")
-    .trim();
 }

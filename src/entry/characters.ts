@@ -33,6 +33,7 @@ const folds: Readonly<Record<string, string>> = {
   "″": '"',
   "−": "-",
   "–": "-",
+  "±": "+",
 };
 
 /** Characters that people put where a point or a colon belongs: refused, with the right one named. */
@@ -49,6 +50,14 @@ const meant: Readonly<Record<string, string>> = {
   "×": ":",
   _: "",
 };
+
+/** What is printed on both sides of a figure: only nothing at all is a difference. */
+const bothSides = /^±/;
+const noDifference = /^±0*(?:[.,]0*)?(?: *s)?$/;
+
+/** Spaces that are none of the space bar: printed text has them between a figure and its unit. */
+const spaceLike = /[\u00a0\u2000-\u200a\u202f\u205f\u3000]/u;
+const besideFigures = /[^\p{L}@\s]/u;
 
 const invisible = /[\s\p{Cc}\p{Default_Ignorable_Code_Point}]/u;
 
@@ -100,7 +109,7 @@ export function visiblePart(text: string): { readonly start: number; readonly en
 /**
  * Folds what stands before the note into the plain signs of the grammar: digits, lower-case letters, : . , ' " + - @
  * and the space. Invisible characters at the ends are dropped; inside they are refused by name, as is any sign the
- * grammar does not know.
+ * grammar does not know. A no-break space beside a letter is a space; between figures it may hide a slip.
  */
 export function fold(text: string): Reading<{ folded: Folded }> {
   const { start, end } = visiblePart(text);
@@ -111,17 +120,36 @@ export function fold(text: string): Reading<{ folded: Folded }> {
       `A lap has at most ${longestHead} characters before its note; this has ${[...text.slice(start, end)].length}.`,
       "Write one lap a line, such as 1:23.456, and anything longer as a note after a stroke: 1:23.456 / note.",
     );
+  const visible = text.slice(start, end);
+  if (bothSides.test(visible) && !noDifference.test(visible)) return refuseSpread(visible, start);
   const signs: string[] = [];
   const places: number[] = [];
   let place = start;
-  for (const sign of text.slice(start, end)) {
-    const plain = foldSign(sign);
-    if (!understood.test(plain)) return refuseSign(text.slice(start, end), sign, place, signs.join(""));
+  for (const sign of visible) {
+    const isSpace = spaceLike.test(sign) && isBesideLetter(visible, place - start);
+    const plain = isSpace ? " " : foldSign(sign);
+    if (!understood.test(plain)) return refuseSign(visible, sign, place, signs.join(""));
     signs.push(plain);
     places.push(place);
     place += sign.length;
   }
   return { ok: true, folded: { text: signs.join(""), places: [...places, end] } };
+}
+
+/** Whether the space at this place has a letter on one of its sides. */
+function isBesideLetter(text: string, at: number): boolean {
+  const before = text.slice(0, at).trimEnd().at(-1) ?? "";
+  const after = text.slice(at).trimStart().at(0) ?? "";
+  return !(besideFigures.test(before) && besideFigures.test(after));
+}
+
+function refuseSpread(text: string, start: number) {
+  return refuse(
+    start,
+    text.length,
+    `${quoted(text)} lies to both sides: it is a spread, no lap time and no difference.`,
+    "Write a difference with + or -, such as +0.312.",
+  );
 }
 
 function refuseSign(typed: string, sign: string, place: number, before: string) {

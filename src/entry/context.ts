@@ -42,7 +42,13 @@ export type EntryForm = TimeForm | "sectors" | "no time";
 
 /** A reason to want a second Enter. */
 export interface Ask {
-  readonly why: "far under PB" | "short form PB" | "far over usual" | "minute left out" | "sectors found";
+  readonly why:
+    | "far under PB"
+    | "short form PB"
+    | "far over usual"
+    | "minute left out"
+    | "sectors found"
+    | "unit or spin";
   readonly sentence: string;
 }
 

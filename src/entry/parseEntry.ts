@@ -9,6 +9,7 @@ import { refuse } from "./refuse.ts";
 import type { Base, BaseName } from "./relative.ts";
 import { tensReachMs } from "./shortForm.ts";
 import { type EntryParts, splitEntry } from "./splitEntry.ts";
+import { askUnit, unclearUnit } from "./unitOrSpin.ts";
 
 /** The problem of an empty line: always this very object, so that a screen can keep quiet about it. */
 export const nothingTyped: Problem = {
@@ -67,7 +68,7 @@ function readHead(head: string, context: EntryContext, sorted: readonly number[]
     ok: true,
     lap,
     form: read.form,
-    asks: asksOf(lap, read, context, sorted),
+    asks: [...(unclearUnit(head) === undefined ? [] : [askUnit]), ...asksOf(lap, read, context, sorted)],
   };
 }
 

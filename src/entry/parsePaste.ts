@@ -1,7 +1,11 @@
 import { isClean, latestMs } from "#domain";
+import { fold } from "./characters.ts";
 import type { EntryContext, EntryReading, TypedLap } from "./context.ts";
+import { lineOfCopiedRow, whyNoLap, whyNoRow } from "./copiedRow.ts";
 import { strokeAt } from "./note.ts";
 import { nothingTyped, readEntry } from "./parseEntry.ts";
+import { refuse } from "./refuse.ts";
+import { askUnit, refuseUnit, unclearUnit } from "./unitOrSpin.ts";
 import { insertSorted, medianOf } from "./usual.ts";
 
 /** One pasted line and what it was read as. */
@@ -19,8 +23,9 @@ const counter = /^\s*\d{1,4}(?:[.)] +|[.)]?\t+)(?=\S)/;
 /**
  * Reads pasted text, one lap a line. Short and relative forms are completed in order, as if each line had been typed
  * after the one before. Tabs count as spaces; empty lines are passed over; a counter in front ("3. ", "3) ", "3" and
- * a tab) is left out where the rest is a time in full or a line of sectors. No line is dropped: what cannot be read
- * comes back with its problem.
+ * a tab) is left out where the rest is a time in full or a line of sectors. A row copied from the ledger is the lap of
+ * that row. A time with the unit s behind it is refused: nobody is asked line by line whether it was a spin. No line is
+ * dropped: what cannot be read comes back with its problem.
  */
 export function parsePaste(text: string, context: EntryContext): { readonly lines: readonly PasteLine[] } {
   const sorted = context.paceTimes.toSorted((a, b) => a - b);
@@ -36,6 +41,19 @@ export function parsePaste(text: string, context: EntryContext): { readonly line
 }
 
 function readLine(line: string, context: EntryContext, sorted: readonly number[]): EntryReading {
+  const reading = readTyped(line, context, sorted);
+  const whyNot = reading.ok || reading.problem === nothingTyped ? undefined : whyNoRow(line);
+  if (whyNot !== undefined) return refuse(0, line.length, whyNot.wrong, whyNot.right);
+  if (!reading.ok || !reading.asks.includes(askUnit)) return reading;
+  const head = fold(withSpaces(line).slice(0, strokeAt(line)));
+  return refuseUnit(line, (head.ok ? unclearUnit(head.folded.text) : undefined) ?? "the time");
+}
+
+function readTyped(line: string, context: EntryContext, sorted: readonly number[]): EntryReading {
+  const copied = line.includes("\t") ? lineOfCopiedRow(line) : undefined;
+  if (copied !== undefined) return acrossLine(readEntry(copied, context, sorted), line);
+  const why = whyNoLap(line);
+  if (why !== undefined) return refuse(0, line.length, why.wrong, why.right);
   const whole = readEntry(withSpaces(line), context, sorted);
   const counted = whole.ok ? null : counter.exec(line);
   if (counted === null) return whole;
@@ -43,6 +61,12 @@ function readLine(line: string, context: EntryContext, sorted: readonly number[]
   const rest = " ".repeat(counted[0].length) + withSpaces(line.slice(counted[0].length));
   const reading = readEntry(rest, context, sorted);
   return reading.ok && (reading.form === "full" || reading.form === "sectors") ? reading : whole;
+}
+
+/** A copied row is read in other words than it has: what is wrong there is wrong with the row. */
+function acrossLine(reading: EntryReading, line: string): EntryReading {
+  if (reading.ok) return reading;
+  return { ok: false, problem: { ...reading.problem, at: 0, length: line.length } };
 }
 
 /** The line with spaces for the tabs before its note. */

@@ -1,6 +1,7 @@
 import type { Reading } from "#domain";
 import { formatLapTime } from "#domain";
-import { quoted, refuse } from "./refuse.ts";
+import { readFullForm } from "./fullForms.ts";
+import { quoted, refuse, shifted } from "./refuse.ts";
 import type { ReadTime } from "./word.ts";
 
 /** What a signed entry is measured from. */
@@ -15,10 +16,11 @@ export type BaseName = "the lap before" | "your PB" | "the target";
 const shape = /^([+-])(\d+)(?:[.,](\d+))?$/;
 
 /**
- * Reads "+0.6" or "-0.25": seconds added to or taken from the lap before, the PB or the target. The lap is known to
+ * Reads "+0.6", "-0.25" or "+1:02.300": seconds, or minutes and seconds, added to or taken from the lap before, the PB or the target. The lap is known to
  * the fewer of both numbers of decimals. Refused without a base and where nothing or less would be left.
  */
 export function readRelative(text: string, base: Base | undefined, name: BaseName): Reading<ReadTime> {
+  if (text.includes(":")) return readMinutes(text, base, name);
   const match = shape.exec(text);
   if (match === null)
     return refuse(
@@ -49,9 +51,32 @@ export function readRelative(text: string, base: Base | undefined, name: BaseNam
       "A difference has up to four digits before its point.",
       "Write the whole time instead, such as 1:23.456.",
     );
+  const size = Number(seconds) * 1000 + Number(fraction.padEnd(3, "0"));
+  return measured(text, { size, decimals: fraction.length }, base, name);
+}
+
+/** A difference from a minute on, as it is printed. */
+function readMinutes(text: string, base: Base | undefined, name: BaseName): Reading<ReadTime> {
+  const read = readFullForm(text.slice(1));
+  if (read === undefined)
+    return refuse(
+      0,
+      text.length,
+      `${quoted(text)} is not a difference.`,
+      "Write +0.6 or +1:02.3, for example.",
+    );
+  if (!read.ok) return { ok: false, problem: shifted(read.problem, 1) };
+  return measured(text, { size: read.ms, decimals: read.decimals }, base, name);
+}
+
+function measured(
+  text: string,
+  { size, decimals }: { readonly size: number; readonly decimals: number },
+  base: Base | undefined,
+  name: BaseName,
+): Reading<ReadTime> {
   if (base === undefined) return refuseWithoutBase(text, name);
-  const difference = (Number(seconds) * 1000 + Number(fraction.padEnd(3, "0"))) * (sign === "-" ? -1 : 1);
-  const ms = Math.round(base.ms) + difference;
+  const ms = Math.round(base.ms) + (text.startsWith("-") ? -size : size);
   if (ms <= 0)
     return refuse(
       0,
@@ -59,7 +84,7 @@ export function readRelative(text: string, base: Base | undefined, name: BaseNam
       `${quoted(text)} from ${name}, ${formatLapTime(base.ms, base.decimals)}, would leave no time.`,
       "Write a smaller difference or the whole time.",
     );
-  return { ok: true, ms, decimals: Math.min(base.decimals, fraction.length), form: "relative" };
+  return { ok: true, ms, decimals: Math.min(base.decimals, decimals), form: "relative" };
 }
 
 function refuseWithoutBase(text: string, name: BaseName) {

@@ -1,5 +1,6 @@
 import { type Reading, type Remark, remarkKinds } from "#domain";
 import { quoted, refuse } from "./refuse.ts";
+import { withRemark } from "./unitOrSpin.ts";
 import type { Word } from "./word.ts";
 
 /** The entry line before its note, taken apart. */
@@ -67,7 +68,7 @@ function refuseWrittenOut(text: string, at: number) {
     at,
     typed.length,
     `Remarks are single letters, and ${quoted(typed)} is a word.`,
-    `Write ${about.letter} for ${about.word}: ${before === "" ? "" : `${before} `}${about.letter}.`,
+    `Write ${about.letter} for ${about.word}: ${withRemark(before, about.letter)}.`,
   );
 }
 

@@ -1,5 +1,6 @@
 import { aboutRemark, type Remark } from "#domain";
 import type { TypedLap } from "./context.ts";
+import { withRemark } from "./unitOrSpin.ts";
 import { wholeTime } from "./wholeTime.ts";
 
 /**
@@ -11,7 +12,7 @@ export function writeEntry({ ms, decimals = 3, sectors = [], remarks, note }: Ty
     ms === undefined
       ? []
       : [wholeTime(ms, Math.max(decimals, decimalsOf(ms))), ...sectors.map((sector) => secondsOf(sector))];
-  const line = [...times, ...remarks.map(letterOf)].join(" ");
+  const line = remarks.map(letterOf).reduce(withRemark, times.join(" "));
   return note === undefined ? line : `${line} / ${note}`;
 }
 

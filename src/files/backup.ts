@@ -61,6 +61,16 @@ export interface Backup {
   readonly isVerified: boolean;
 }
 
+/** Whether a text is a backup file, or the beginning of one. */
+export function isBackupText(text: string): boolean {
+  return (
+    text
+      .replace(/^\uFEFF/, "")
+      .trimStart()
+      .startsWith("{") && text.includes(`"kind":"${kind}"`)
+  );
+}
+
 export interface KnownSchemas {
   readonly lowest: number;
   readonly newest: number;

@@ -1,4 +1,4 @@
-import { bareName } from "#domain";
+import { nameKeys, searchText } from "#domain";
 import { type ColumnKind, columnKinds, sectorOf } from "./columns.ts";
 import { looksLikeDate } from "./tableDate.ts";
 import { looksLikeTime } from "./tableTime.ts";
@@ -47,7 +47,7 @@ function usualWidth(rows: readonly (readonly string[])[]): number {
 
 /** A head in its plainest form: "Lap_time (s)" is "laptime". */
 function plain(text: string): string {
-  return bareName(text.replace(/\(.*?\)|\[.*?\]/g, "").replace(/[_.:-]+/g, " "));
+  return searchText(text.replace(/\(.*?\)|\[.*?\]/g, "").replace(/[_.:-]+/g, " ")).replaceAll(" ", "");
 }
 
 function sectorNamed(text: string): ColumnKind | undefined {
@@ -60,8 +60,9 @@ function byCells(cells: readonly string[], known: KnownNames): ColumnKind | unde
   if (cells.length === 0) return undefined;
   const most = (fits: (cell: string) => boolean) => cells.filter(fits).length > 0.6 * cells.length;
   const isOneOf = (names: readonly string[]) => {
-    const bare = new Set(names.map(bareName));
-    return (cell: string) => bare.has(bareName(cell)) || bare.has(bareName(cell.split(",")[0] ?? ""));
+    const keyOf = nameKeys();
+    const known = new Set(names.map(keyOf));
+    return (cell: string) => known.has(keyOf(cell)) || known.has(keyOf(cell.split(",")[0] ?? ""));
   };
   if (most(looksLikeDate)) return "date";
   // 19:05 may be a time of day; a lap time has decimals.

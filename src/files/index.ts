@@ -9,6 +9,7 @@ export { guarded, unguarded } from "./formulaGuard.ts";
 export type { KnownNames } from "./guessColumns.ts";
 export { guessDelimiter } from "./guessDelimiter.ts";
 export { lapsTable } from "./lapsTable.ts";
+export { exportedWithoutLaps, type OwnTable, ownTableOf } from "./ownTables.ts";
 export * from "./pack.ts";
 export * from "./pasteText.ts";
 export * from "./pick.ts";

@@ -1,4 +1,4 @@
-import { bareName, type CalendarDate, type Id, instantOf, practiceDay } from "#domain";
+import { type CalendarDate, type Id, instantOf, nameKeys, practiceDay } from "#domain";
 import type { TableAbout, TableLap, TableSettings } from "./tableLap.ts";
 
 export interface TableRun {
@@ -49,9 +49,10 @@ export function tableSessions(
 ): { readonly sessions: readonly TableSession[]; readonly repeated: number } {
   const groups = new Map<string, Placed[]>();
   const seen = new Set<string>();
+  const keyOf = nameKeys();
   for (const lap of laps) {
     const placed = place(lap, zone, dayStartsAt);
-    const names = [lap.car, lap.track, lap.layout].map(bareName);
+    const names = [lap.car, lap.track, lap.layout].map(keyOf);
     const key = JSON.stringify([placed.day, ...names, lap.session ?? ""]);
     if (lap.place !== undefined) {
       const same = JSON.stringify([key, lap.run ?? "", lap.place, lap.lap]);

@@ -1,9 +1,10 @@
 import { type Ref, useEffect, useId, useRef } from "react";
+import { sameName } from "#domain";
 import styles from "./Combobox.module.css";
 import { classes } from "./classes.ts";
 import fieldStyles from "./Field.module.css";
 import { FieldFrame, type Labelled } from "./FieldFrame.tsx";
-import { type ComboboxOption, foldText, matchOptions } from "./matchOptions.ts";
+import { type ComboboxOption, matchOptions } from "./matchOptions.ts";
 import { Name } from "./Name.tsx";
 import { useComboboxKeys } from "./useComboboxKeys.ts";
 
@@ -21,14 +22,14 @@ export interface ComboboxProps extends Labelled {
   readonly required?: boolean;
 }
 
-/** Pick one of many by typing, or make a new one. A name that differs only in case, accents or spaces is the old one. */
+/** Pick one of many by typing, or make a new one. A name that differs only in case or spaces is the old one. */
 export function Combobox(props: ComboboxProps) {
   const { label, labelHidden, hint, problem, text, onText, options, onPick, sayMake, onMake, ref, required } =
     props;
   const listId = useId();
   const list = useRef<HTMLDivElement>(null);
   const matches = matchOptions(options, text);
-  const isNew = text.trim() !== "" && !options.some((option) => foldText(option.label) === foldText(text));
+  const isNew = text.trim() !== "" && !options.some((option) => sameName(option.label, text));
   const canMake = isNew && sayMake !== undefined && onMake !== undefined;
   const keys = useComboboxKeys({
     count: matches.length + (canMake ? 1 : 0),

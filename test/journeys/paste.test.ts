@@ -68,3 +68,51 @@ test("ten thousand pasted lines are previewed and stored without a stop", async 
   await expect(page.getByText("9800 laps added")).not.toHaveCount(0);
   await expect(entryField(page)).toBeEditable();
 });
+
+for (const size of [
+  { width: 1280, height: 900 },
+  { width: 390, height: 844 },
+])
+  test(`rows copied from the ledger are the same laps again, ${size.width} px wide`, async ({
+    page,
+    context,
+  }) => {
+    await context.grantPermissions(["clipboard-read", "clipboard-write"]);
+    await page.setViewportSize(size);
+    await open(page);
+    await startSession(page, "club hatch", "Marlow Fen", { target: "1:23.000" });
+    await paste(page, "1:25.100\n1:24.9\n1:31.250 f@5 c / wide on the grass\n0:59.5s\no\n1:24.300");
+    await page.getByRole("button", { name: /^Add \d laps/ }).click();
+    await expect(lapTime(page, 6)).toBeVisible();
+    const copied = await page.getByRole("table", { name: "Laps of run 1" }).evaluate((table) => {
+      const rows = table.querySelector("tbody");
+      if (rows === null) throw new Error("no rows");
+      window.getSelection()?.selectAllChildren(rows);
+      return document.execCommand("copy") ? navigator.clipboard.readText() : "";
+    });
+    expect(copied).not.toContain("Edit lap");
+    await page.getByRole("button", { name: "End run" }).click();
+    await paste(page, copied);
+    await expect(page.getByRole("dialog", { name: "6 laps, 0 not read" })).toBeVisible();
+    await page.getByRole("button", { name: "Add 6 laps" }).click();
+    const texts = (number: number) =>
+      page
+        .getByRole("table", { name: `Laps of run ${number}` })
+        .getByRole("row")
+        .evaluateAll((rows) =>
+          rows.slice(1).map((row) => {
+            const cells = [...row.querySelectorAll("td")].map(({ textContent }) => textContent);
+            return [
+              cells[0],
+              cells
+                .at(-1)
+                ?.replace(/^(was PB|PB)( · )?/, "")
+                .trim(),
+            ];
+          }),
+        );
+    await expect(page.getByRole("table", { name: "Laps of run 2" })).toBeVisible();
+    const unfold = page.getByRole("button", { name: "Show laps" });
+    if (await unfold.isVisible()) await unfold.click();
+    expect(await texts(2)).toEqual(await texts(1));
+  });

@@ -1,4 +1,4 @@
-import { type CalendarDate, type Id, lapsInOrder, sameName } from "#domain";
+import { type CalendarDate, type Id, lapsInOrder, nameKeys } from "#domain";
 import { type ImportedSession, newPart, type SessionThere } from "../importedSession.ts";
 import type { ReadOnlyLogbook } from "../logbook.ts";
 import { combosWithNames } from "./combos.ts";
@@ -31,27 +31,32 @@ export async function importOutlook(
 ): Promise<ImportOutlook> {
   const combos = await combosWithNames(book);
   const [cars, tracks] = await Promise.all([book.tables.cars.toArray(), book.tables.tracks.toArray()]);
+  const keyOf = nameKeys();
+  const keyOfNames = (car: string, track: string, layout: string) =>
+    [car, track, layout].map(keyOf).join(" ");
+  const comboIds = new Map(
+    combos.map(({ combo, car, track, layout }) => [keyOfNames(car.name, track.name, layout.name), combo.id]),
+  );
   const known = new Map<Id, number>();
   for (const session of sessions) {
-    const combo = combos.find(
-      ({ car, track, layout }) =>
-        sameName(car.name, session.car) &&
-        sameName(track.name, session.track) &&
-        sameName(layout.name, session.layout),
-    );
-    if (combo === undefined) continue;
-    const part = newPart(session, await sessionsThere(book, combo.combo.id, session.date));
+    const comboId = comboIds.get(keyOfNames(session.car, session.track, session.layout));
+    if (comboId === undefined) continue;
+    const part = newPart(session, await sessionsThere(book, comboId, session.date));
     if (part.known > 0) known.set(session.id, part.known);
   }
   const missing = (
     names: readonly string[],
     rows: readonly { readonly name: string; readonly deletedAt?: number }[],
-  ) =>
-    names.filter(
-      (name, index) =>
-        names.findIndex((other) => sameName(other, name)) === index &&
-        !rows.some((row) => row.deletedAt === undefined && sameName(row.name, name)),
+  ) => {
+    const met = new Set(
+      rows.filter(({ deletedAt }) => deletedAt === undefined).map(({ name }) => keyOf(name)),
     );
+    return names.filter((name) => {
+      const isNew = !met.has(keyOf(name));
+      met.add(keyOf(name));
+      return isNew;
+    });
+  };
   return {
     known,
     newCars: missing(

@@ -1,4 +1,4 @@
-import { bareName, type Id, layoutName, type Stamped } from "#domain";
+import { type Id, layoutName, nameKeys, type Stamped } from "#domain";
 import type { ReadOnlyLogbook } from "../logbook.ts";
 import { namingRows } from "./namingRows.ts";
 import { isLive } from "./ranges.ts";
@@ -11,11 +11,15 @@ export interface Twins {
   readonly dropId: Id;
   /** Their name, as the elder has it. */
   readonly name: string;
+  /** The other's name, which may be another way of writing it. */
+  readonly otherName: string;
+  /** Their names are one; without it they differ in accents, and only the driver knows. */
+  readonly isSure: boolean;
 }
 
 /**
- * Cars, tracks, layouts and combos that stand twice under the same name, tracks and cars first: joining those also
- * joins the layouts and combos under them.
+ * Cars, tracks, layouts and combos that stand twice under the same name, or under names that are likely meant for the
+ * same, tracks and cars first: joining those also joins the layouts and combos under them.
  */
 export async function twins(book: ReadOnlyLogbook): Promise<Twins[]> {
   const { carRows, trackRows, layoutRows, comboRows, carOf, trackOf, layoutOf } = await namingRows(book);
@@ -25,41 +29,55 @@ export async function twins(book: ReadOnlyLogbook): Promise<Twins[]> {
     return layout && track ? layoutName(track, layout) : "";
   };
   return [
-    ...pairs("car", carRows, ({ name }) => bareName(name), nameOf),
-    ...pairs("track", trackRows, ({ name }) => bareName(name), nameOf),
+    ...pairs("car", carRows, () => "", nameOf, nameOf),
+    ...pairs("track", trackRows, () => "", nameOf, nameOf),
     ...pairs(
       "layout",
       layoutRows,
-      ({ trackId, name }) => `${trackId} ${bareName(name)}`,
+      ({ trackId }) => trackId,
+      nameOf,
       ({ id }) => called(id),
     ),
     ...pairs(
       "combo",
       comboRows,
       ({ carId, layoutId }) => `${carId} ${layoutId}`,
-      (combo) => {
-        return `${called(combo.layoutId)} · ${carOf.get(combo.carId)?.name ?? ""}`;
-      },
+      () => "",
+      ({ carId, layoutId }) => `${called(layoutId)} · ${carOf.get(carId)?.name ?? ""}`,
     ),
   ];
 }
 
 const nameOf = ({ name }: { readonly name: string }) => name;
 
+/**
+ * @param within what both must have in common besides their names
+ * @param called the name by which they are compared
+ * @param say the name by which they are shown
+ */
 function pairs<R extends Stamped>(
   kind: Twins["kind"],
   rows: readonly R[],
-  keyOf: (row: R) => string,
+  within: (row: R) => string,
+  called: (row: R) => string,
   say: (row: R) => string,
 ): Twins[] {
+  const [sameKey, likelyKey] = [nameKeys("same"), nameKeys("likely")];
   const eldest = new Map<string, R>();
+  const take = (key: string, row: R) => {
+    const elder = eldest.get(key);
+    if (elder === undefined) eldest.set(key, row);
+    return elder;
+  };
   return rows
     .filter(isLive)
     .sort((a, b) => a.createdAt - b.createdAt || (a.id < b.id ? -1 : 1))
     .flatMap((row): Twins[] => {
-      const keep = eldest.get(keyOf(row));
-      if (keep) return [{ kind, keepId: keep.id, dropId: row.id, name: say(keep) }];
-      eldest.set(keyOf(row), row);
-      return [];
+      const name = called(row);
+      const same = take(`same ${sameKey(name)} ${within(row)}`, row);
+      const likely = same ?? take(`likely ${likelyKey(name)} ${within(row)}`, row);
+      if (likely === undefined) return [];
+      const isSure = same !== undefined;
+      return [{ kind, keepId: likely.id, dropId: row.id, name: say(likely), otherName: say(row), isSure }];
     });
 }

@@ -98,7 +98,7 @@ async function rename(
   });
 }
 
-/** Renames a car; refused when another car has the same name but for case, accents and spaces. */
+/** Renames a car; refused when another car has the same name but for case and spaces. */
 export function renameCar(book: Logbook, to: { readonly id: Id; readonly name: string }): Promise<Change> {
   return rename(book, "cars", to);
 }

@@ -12,6 +12,7 @@ import { TextArea } from "#ui/TextArea.tsx";
 import styles from "./Import.module.css";
 import { ImportPreview } from "./ImportPreview.tsx";
 import { type ImportSource, readSource } from "./importSource.ts";
+import { whyNoLaps } from "./whyNoLaps.ts";
 
 type Step =
   | { readonly kind: "waiting" }
@@ -26,6 +27,9 @@ export function ImportPart() {
   const choose = useRef<HTMLButtonElement>(null);
   const combos = useCombos();
   const show = (source: ImportSource) => {
+    const problem = whyNoLaps(source.text);
+    if (problem !== undefined)
+      return setStep({ kind: "refused", file: source.file ?? "The pasted text", problem });
     setNumber(number + 1);
     setStep({ kind: "preview", number, source });
   };

@@ -10,6 +10,7 @@ import { ImportTables } from "./ImportTables.tsx";
 import { importSize } from "./importSize.ts";
 import type { ImportSource } from "./importSource.ts";
 import { counted, sayFound, sayNew } from "./importWords.ts";
+import { LikelyNames } from "./LikelyNames.tsx";
 import { TableFormFields } from "./TableFormFields.tsx";
 import { useImport } from "./useImport.ts";
 import { WholeTableFields } from "./WholeTableFields.tsx";
@@ -67,6 +68,7 @@ export function ImportPreview({ source, combos, onDone }: ImportPreviewProps) {
         onTyped={all.setTyped}
         dateProblem={all.dateProblem}
       />
+      <LikelyNames likely={all.likely} answers={all.answers} onAnswer={all.answer} />
       <div className={styles["stack"]}>
         <h3>What becomes of it</h3>
         <div role="status">
@@ -93,10 +95,14 @@ export function ImportPreview({ source, combos, onDone }: ImportPreviewProps) {
         <Button
           variant="primary"
           size="between"
-          disabled={isBusy || fresh === 0 || outlook === undefined}
+          disabled={isBusy || fresh === 0 || outlook === undefined || all.isAsking}
           onClick={() => void add()}
         >
-          {fresh === 0 ? "Nothing to import" : `Import ${counted(fresh, "lap")}`}
+          {fresh === 0
+            ? "Nothing to import"
+            : all.isAsking
+              ? "Say first which names are the same"
+              : `Import ${counted(fresh, "lap")}`}
         </Button>
         <Button size="between" onClick={onDone}>
           Cancel

@@ -1,5 +1,5 @@
 import { useDeferredValue, useMemo, useState } from "react";
-import { importOutlook, preferences } from "#db";
+import { importOutlook, type LikelyName, likelyNames, preferences } from "#db";
 import { readDate } from "#domain";
 import {
   type ColumnKind,
@@ -14,6 +14,9 @@ import {
 } from "#files";
 import { useLogbook, useRows, useToday } from "#live";
 import { keepMatching, matchingOf } from "#state/matchedTables.ts";
+import { keyOfLikely, type LikelyAnswer, namesOfTable, underOldNames } from "./likelyAnswers.ts";
+
+const noneLikely: readonly LikelyName[] = [];
 
 /** What the driver typed for rows that have no cell for it. */
 export interface WholeTyped {
@@ -40,10 +43,18 @@ export function useImport(text: string, known: KnownNames) {
     () => readLaps(table, wholeOf(car, track, date), today),
     [table, car, track, date, today],
   );
+  const [answers, setAnswers] = useState<ReadonlyMap<string, LikelyAnswer>>(new Map());
+  const names = useMemo(() => namesOfTable(read.laps), [read]);
+  const likely = useRows((book) => likelyNames(book, names), [names]) ?? noneLikely;
   const zone = surroundings.zone();
   const { sessions, repeated } = useMemo(
-    () => tableSessions(read.laps, { zone, dayStartsAt, newId: surroundings.newId }),
-    [read, zone, dayStartsAt, surroundings],
+    () =>
+      tableSessions(underOldNames(read.laps, likely, answers), {
+        zone,
+        dayStartsAt,
+        newId: surroundings.newId,
+      }),
+    [read, likely, answers, zone, dayStartsAt, surroundings],
   );
   const outlook = useRows((book) => importOutlook(book, sessions), [sessions]);
 
@@ -53,6 +64,10 @@ export function useImport(text: string, known: KnownNames) {
     sessions,
     repeated,
     outlook,
+    likely,
+    answers,
+    isAsking: likely.some((one) => !answers.has(keyOfLikely(one))),
+    answer: (key: string, answer: LikelyAnswer) => setAnswers(new Map(answers).set(key, answer)),
     typed,
     setTyped,
     dateProblem: typed.date.trim() === "" || readDate(typed.date).ok ? undefined : problemOf(typed.date),

@@ -64,7 +64,8 @@ export function EntryPanel({ entry, context, lapNumber, said, onEditLast }: Entr
   };
   const onPaste = (event: ClipboardEvent) => {
     const pasted = event.clipboardData.getData("text/plain");
-    if (!/[\r\n\u2028\u2029]/.test(pasted.trim())) return;
+    // One row of a table has tabs and is shown before it is taken, like many.
+    if (!/[\r\n\t\u2028\u2029]/.test(pasted.trim())) return;
     event.preventDefault();
     entry.setPasted(pasted);
   };

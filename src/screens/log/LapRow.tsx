@@ -35,6 +35,14 @@ export function LapRow({ row, columns, isStanding, onEdit }: LapRowProps) {
   const { hasTarget, sectorCount, isNarrow } = columns;
   const isSpoiled = lap.ms === undefined || lap.remarks.length > 0;
   const target = toTarget !== undefined && formatDelta(toTarget, decimals.toTarget);
+  // With its signs in the text, and the stroke a note is typed behind, a copied row can be pasted as the lap.
+  const said = [
+    lap.isNotBest && "not a PB",
+    lap.remarks.map(remarkInWords).join(", "),
+    lap.source === "memory" && "from memory",
+  ]
+    .filter(Boolean)
+    .join(" · ");
   const hasOwnLine = isNarrow && lap.sectors !== undefined;
   return (
     <>
@@ -53,6 +61,7 @@ export function LapRow({ row, columns, isStanding, onEdit }: LapRowProps) {
           {toBest !== undefined && formatDelta(toBest, decimals.toBest)}
           {isNarrow && hasTarget && (
             <span className={styles["second"]}>
+              {" "}
               {target}
               {target && <Spoken> to target</Spoken>}
             </span>
@@ -69,13 +78,12 @@ export function LapRow({ row, columns, isStanding, onEdit }: LapRowProps) {
             );
           })}
         <td className={styles["remarks"]}>
-          {isBest && (isStanding ? <strong className={styles["best"]}>PB</strong> : <span>was PB</span>)}
-          {lap.isNotBest && <span>not a PB</span>}
-          {lap.remarks.length > 0 && <span>{lap.remarks.map(remarkInWords).join(", ")}</span>}
-          {lap.source === "memory" && <span>from memory</span>}
+          {isBest && (isStanding ? <strong className={styles["best"]}>PB</strong> : "was PB")}
+          {isBest && said !== "" && " · "}
+          {said}
           {lap.note !== undefined && (
             <span>
-              <Name>{lap.note}</Name>
+              {(isBest || said !== "") && " "}/ <Name>{lap.note}</Name>
             </span>
           )}
         </td>

@@ -10,12 +10,23 @@ import { Disclosure } from "#ui/Disclosure.tsx";
 import { Field } from "#ui/Field.tsx";
 import { Select } from "#ui/Select.tsx";
 import { useToProblem } from "#ui/useToProblem.ts";
-import { namesOf, pickedCombo, problemOfName, trackOptions } from "./comboChoice.ts";
+import {
+  likelyMeant,
+  namesOf,
+  pickedCombo,
+  problemOfLikely,
+  problemOfName,
+  trackOptions,
+} from "./comboChoice.ts";
+import { IsItYours } from "./IsItYours.tsx";
 import styles from "./StartForm.module.css";
 
 const blank = {
   car: "",
   track: "",
+  /** Names that were said to be new, though others are like them. */
+  newCar: "",
+  newTrack: "",
   focus: "free" as Focus,
   target: "",
   conditions: "",
@@ -49,7 +60,7 @@ export function StartForm() {
     draft.value === blank && last
       ? { ...blank, car: last.car.name, track: layoutName(last.track, last.layout) }
       : draft.value;
-  const { car, track, focus, target, conditions, date } = value;
+  const { car, track, newCar, newTrack, focus, target, conditions, date } = value;
   const set = (patch: Partial<typeof blank>) => {
     setRefused(false);
     draft.set({ ...value, ...patch });
@@ -61,9 +72,12 @@ export function StartForm() {
       ? undefined
       : readTime(target, { displayDecimals: known.preferences.displayDecimals });
   const day = date.trim() === "" ? undefined : readDate(date);
+  const meant = likelyMeant(car, track, names);
+  const meantCar = newCar === car ? undefined : meant.car;
+  const meantTrack = newTrack === track ? undefined : meant.track;
   const problems = {
-    car: problemOfName(car, "car", "club hatch"),
-    track: problemOfName(track, "track layout", "Marlow Fen"),
+    car: problemOfName(car, "car", "club hatch") ?? problemOfLikely(meantCar),
+    track: problemOfName(track, "track layout", "Marlow Fen") ?? problemOfLikely(meantTrack),
     target: readTarget?.ok === false ? readTarget.problem : undefined,
     date:
       day?.ok === false
@@ -127,6 +141,7 @@ export function StartForm() {
         onMake={(text) => set({ car: text })}
         problem={shown(problems.car)}
       />
+      <IsItYours old={meantCar} onUse={(old) => set({ car: old })} onNew={() => set({ newCar: car })} />
       <Combobox
         label="Track layout"
         text={track}
@@ -137,6 +152,11 @@ export function StartForm() {
         onMake={(text) => set({ track: text })}
         problem={shown(problems.track)}
         hint="A second layout of a track: its name, a comma, the layout (Marlow Fen, short)."
+      />
+      <IsItYours
+        old={meantTrack}
+        onUse={(old) => set({ track: old })}
+        onNew={() => set({ newTrack: track })}
       />
       <Button type="submit" variant="primary" size="between" disabled={isBusy}>
         Start the session

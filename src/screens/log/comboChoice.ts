@@ -1,5 +1,5 @@
 import type { ComboWithNames, NewCombo } from "#db";
-import { type Car, type Id, layoutName, sameName, type Track } from "#domain";
+import { type Car, type Id, layoutName, likelyTwin, sameName, type Track } from "#domain";
 import type { ComboboxOption } from "#ui/matchOptions.ts";
 
 const longestName = 120;
@@ -70,6 +70,34 @@ export function pickedCombo(
   };
 }
 
+/** What typed names are likely meant for, where they are not known: names that differ from them in accents only. */
+export function likelyMeant(
+  car: string,
+  track: string,
+  { cars, layouts, tracks }: Names,
+): { readonly car: string | undefined; readonly track: string | undefined } {
+  const labels = layouts.map(({ label }) => label);
+  const [ofTrack = ""] = track.split(",", 1);
+  const other = meantOf(
+    ofTrack,
+    tracks.map(({ name }) => name),
+  );
+  const newLayout = other === undefined ? undefined : `${other}${track.slice(ofTrack.length)}`;
+  return {
+    car: meantOf(
+      car,
+      cars.map(({ label }) => label),
+    ),
+    track: labels.some((label) => sameName(label, track)) ? undefined : (meantOf(track, labels) ?? newLayout),
+  };
+}
+
+function meantOf(name: string, known: readonly string[]): string | undefined {
+  return known.some((other) => sameName(other, name))
+    ? undefined
+    : known.find((other) => likelyTwin(other, name));
+}
+
 /** Why a name will not do, or undefined. */
 export function problemOfName(
   text: string,
@@ -85,4 +113,10 @@ export function problemOfName(
       right: `Names go up to ${longestName}: shorten it`,
     };
   return undefined;
+}
+
+/** Why a name has to be asked about before it is made, or undefined. */
+export function problemOfLikely(old: string | undefined): { wrong: string; right: string } | undefined {
+  if (old === undefined) return undefined;
+  return { wrong: `This is nearly your ${old}`, right: "Say below whether it is that one" };
 }

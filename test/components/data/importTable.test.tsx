@@ -134,3 +134,47 @@ it("says what is wrong with a file that is no table, and changes nothing", async
   expect(await screen.findByText(/empty\.csv/)).toBeVisible();
   expect(screen.getByText(/was not read/).closest("p")).toHaveTextContent("The file is empty.");
 });
+
+it("names its own table of targets instead of importing it, chosen or pasted", async () => {
+  const { user } = await renderAt("#/data", <DataScreen />);
+  const targets =
+    "car,track,layout,figure,laps,wanted,unit,by,set on,at the start,one thing to do,archived\r\n" +
+    "club hatch,Marlow Fen,,best lap,,82.5,s,2026-04-30,2026-03-10,83.4,,\r\n";
+  await choose(user, targets, "targets.csv");
+  const refusal = () =>
+    within(part())
+      .getByText(/was not read/)
+      .closest("p");
+  expect(await within(part()).findByText(/targets\.csv/)).toBeVisible();
+  expect(refusal()).toHaveTextContent(
+    "This is Lap Ledger’s own export, the table of targets. It cannot be read back as laps.",
+  );
+  await user.click(screen.getByRole("button", { name: /^Paste a table/ }));
+  await user.click(screen.getByRole("textbox", { name: "Table" }));
+  await user.paste(targets);
+  await user.click(screen.getByRole("button", { name: "Read the pasted table" }));
+  expect(refusal()).toHaveTextContent(/^The pasted text was not read\. This is Lap Ledger’s own export/);
+  expect(screen.getByRole("textbox", { name: "Table" })).not.toHaveValue("");
+});
+
+it("asks of each name with other accents whether it is the old one, before anything is imported", async () => {
+  const page = await renderAt("#/data", <DataScreen />);
+  const { user } = page;
+  await choose(user, "date,car,track,time\n2026-04-03,Café GT,Marlow Fen,1:24.9\n");
+  await user.click(await within(part()).findByRole("button", { name: "Import 1 lap" }));
+  await screen.findAllByText("1 lap imported in 1 session.");
+  await choose(
+    user,
+    "date,car,track,time\n2026-04-10,Cafe GT,Márlow Fen,1:24.1\n2026-04-10,CAFE gt,Márlow Fen,1:24.2\n",
+  );
+  const car = await within(part()).findByRole("group", { name: "Is the car “Cafe GT” your “Café GT”?" });
+  const track = within(part()).getByRole("group", { name: "Is the track “Márlow Fen” your “Marlow Fen”?" });
+  expect(within(part()).getByRole("button", { name: "Say first which names are the same" })).toBeDisabled();
+  await user.click(within(car).getByRole("radio", { name: "it is" }));
+  await user.click(within(track).getByRole("radio", { name: "a new track" }));
+  await user.click(await within(part()).findByRole("button", { name: "Import 2 laps" }));
+  await screen.findAllByText("2 laps imported in 1 session.");
+  const stored = await rows(page);
+  expect(stored.cars.map(({ name }) => name)).toEqual(["Café GT"]);
+  expect(stored.tracks.map(({ name }) => name).sort()).toEqual(["Marlow Fen", "Márlow Fen"]);
+});

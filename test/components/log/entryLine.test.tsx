@@ -56,6 +56,32 @@ describe("the entry line", () => {
     expect(screen.getAllByRole("row")).toHaveLength(4);
   });
 
+  it("asks whether an s behind a space and a printed time was a spin, and not behind digits", async () => {
+    const { user } = await threeLaps();
+    const field = await entryField();
+    await user.type(field, "1:26.000 s{Enter}");
+    expect(entry().getByRole("alert")).toHaveTextContent(/“s” is read as a spin\..*if it means seconds/);
+    await pauseToRead();
+    await user.keyboard("{Enter}");
+    expect(await lap(4)).toHaveTextContent("1:26.000");
+    await user.type(field, "27000 s{Enter}");
+    expect(await lap(5)).toHaveTextContent("1:27.000");
+    expect(
+      lapRows(1)
+        .slice(3)
+        .map((cells) => cells.at(-1)),
+    ).toEqual(["spin", "spin"]);
+  });
+
+  it("is the row copied from the ledger again when one is pasted", async () => {
+    const { user } = await threeLaps();
+    await user.click(await entryField());
+    await user.paste("2\t1:25.900\t+0.312\t+0.900\toff, corner 5 / wide");
+    await user.click(await screen.findByRole("button", { name: "Add 1 lap" }));
+    expect(await lap(4)).toHaveTextContent("1:25.900");
+    expect(lapRows(1)[3]?.at(-1)).toBe("off, corner 5 / wide");
+  });
+
   it("asks for a second, separate Enter before a surprising PB; a held key is not one", async () => {
     const { user } = await threeLaps();
     const field = await entryField();

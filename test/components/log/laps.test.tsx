@@ -58,7 +58,7 @@ describe("the rows of a run on a phone", () => {
         .map((head) => head.textContent),
     ).toEqual(["lap", "time", "to last clean", "to PBto target", "remarks"]);
     const rows = lapRows(1);
-    expect(rows[1]?.[3]).toBe("+0.200+0.900 to target");
+    expect(rows[1]?.[3]).toBe("+0.200 +0.900 to target");
     expect(rows[2]).toEqual(["", "sectors 27.100 · 32.900 · 24.900"]);
   });
 });

@@ -44,14 +44,42 @@ describe("starting a session", () => {
     expect(await screen.findByText(/Thursday 26 November/)).toBeVisible();
   });
 
-  it("takes a name that differs in case, accents or spaces for the old one", async () => {
+  it("takes a name that differs in case or spaces for the old one", async () => {
     const { user } = await renderLog(twoCombos);
     await user.clear(await car());
-    await user.type(await car(), "club  hátch");
+    await user.type(await car(), "club  HATCH");
     await user.clear(track());
     await user.type(track(), "MARLOW FEN");
     await user.click(start());
     expect(await screen.findByRole("heading", { name: "Marlow Fen · Club hatch" })).toBeVisible();
+  });
+
+  it("asks whether a name with other accents is the old one, and takes the driver's word", async () => {
+    const { user } = await renderLog(twoCombos);
+    await user.clear(await car());
+    await user.type(await car(), "Club hatch");
+    await user.clear(track());
+    await user.type(track(), "Márlow Fen");
+    expect(screen.getByText("Is this your", { exact: false })).toHaveTextContent("Is this your Marlow Fen?");
+    await user.click(start());
+    expect(track()).toHaveAccessibleDescription(/This is nearly your Marlow Fen\. Say below/);
+    expect(track()).toHaveFocus();
+    await user.click(screen.getByRole("button", { name: "Use that" }));
+    expect(track()).toHaveValue("Marlow Fen");
+    expect(screen.queryByText("Is this your", { exact: false })).toBeNull();
+    await user.click(start());
+    expect(await screen.findByRole("heading", { name: "Marlow Fen · Club hatch" })).toBeVisible();
+  });
+
+  it("makes a new one of a name with other accents when told so", async () => {
+    const { user } = await renderLog(twoCombos);
+    await user.clear(await car());
+    await user.type(await car(), "Club hatch");
+    await user.clear(track());
+    await user.type(track(), "Márlow Fen, shört");
+    await user.click(screen.getByRole("button", { name: "Make a new one" }));
+    await user.click(start());
+    expect(await screen.findByRole("heading", { name: /^Márlow Fen, shört · / })).toBeVisible();
   });
 
   it("leaves a field empty that the driver emptied", async () => {

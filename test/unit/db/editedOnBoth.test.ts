@@ -69,14 +69,14 @@ test("what two devices made each for themselves is found as the same, and joined
   const { book: here, clock } = await aLogbook();
   await addCombo(here, { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
   const { book: there } = await aLogbook(clock.now() + 1000);
-  await addCombo(there, { car: { name: "club  hátch" }, track: { name: "MARLOW FEN" } });
+  await addCombo(there, { car: { name: "club  HATCH" }, track: { name: "MARLOW FEN" } });
   expect(await twins(here)).toEqual([]);
   await mergeInto(here, await dump(there), "phone");
   await mergeInto(there, await dump(here), "pc");
   const found = await twins(here);
-  expect(found.map(({ kind, name }) => [kind, name])).toEqual([
-    ["car", "Club hatch"],
-    ["track", "Marlow Fen"],
+  expect(found.map(({ kind, name, isSure }) => [kind, name, isSure])).toEqual([
+    ["car", "Club hatch", true],
+    ["track", "Marlow Fen", true],
   ]);
   expect(await twins(there)).toEqual(found);
   const [car, track] = found;
@@ -87,4 +87,24 @@ test("what two devices made each for themselves is found as the same, and joined
     await joinCombos(here, combo);
   expect(await twins(here)).toEqual([]);
   expect((await dump(here)).combos.filter(({ deletedAt }) => deletedAt === undefined)).toHaveLength(1);
+});
+
+test("names that differ in accents are a question, those of other letters are not, and none is joined by itself", async () => {
+  const { book } = await aLogbook();
+  for (const [car, track] of [
+    ["Café GT", "ハス"],
+    ["Cafe GT", "バス"],
+    ["CAFE gt", "कर"],
+    ["ＣＡＦＥ GT", "कार"],
+  ] as const)
+    await addCombo(book, { car: { name: car }, track: { name: track } });
+  expect(
+    (await twins(book)).map(({ kind, otherName, name, isSure }) => [kind, otherName, name, isSure]),
+  ).toEqual([
+    ["car", "Cafe GT", "Café GT", false],
+    ["track", "バス", "ハス", false],
+  ]);
+  const { cars, tracks } = await dump(book);
+  expect(cars.map(({ name }) => name)).toEqual(["Café GT", "Cafe GT"]);
+  expect(tracks).toHaveLength(4);
 });

@@ -71,7 +71,7 @@ describe("remarks and notes", () => {
 
   it.each([
     ["1:24.300 off", "Write f for off: 1:24.300 f."],
-    ["1:24.300 SPIN@4", "Write s for spin: 1:24.300 s."],
+    ["1:24.300 SPIN@4", "Write s for spin: 1:24.300s."],
     ["24300 k in", "Write i for in lap: 24300 k i."],
     ["slow", "Write z for slow zone: z."],
   ])("%s is told the letter of the word", (text, right) => {

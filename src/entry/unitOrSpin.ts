@@ -1,0 +1,40 @@
+import type { Ask } from "./context.ts";
+import { refuse } from "./refuse.ts";
+
+/** The only remark whose letter is a unit of time as well. */
+const unit = "s";
+const timeInPrint = `[0-9:.,'"+-]*[:.,'"+-][0-9:.,'"+-]*`;
+const unclear = new RegExp(`(?:^| )(${timeInPrint}) +${unit}(?= |$)`);
+const endsInPrint = new RegExp(`(?:^| )${timeInPrint}$`);
+
+/**
+ * The time that a lone s stands behind with a space, as seconds are printed (ISO 80000-1 sets a space before a unit):
+ * it may be that or a spin. Digits alone, as in 4912 s, are typed and never printed, and 1:23.456s has no space.
+ * @param head folded text before the note
+ * @returns the time, or undefined where the letter is clear
+ */
+export function unclearUnit(head: string): string | undefined {
+  return unclear.exec(head)?.[1];
+}
+
+/** The question to whoever typed it. */
+export const askUnit: Ask = {
+  why: "unit or spin",
+  sentence: "“s” is read as a spin. Enter again if it is right; if it means seconds, take it away.",
+};
+
+/** The refusal of a pasted line, which nobody looks at one by one. */
+export function refuseUnit(line: string, time: string) {
+  return refuse(
+    0,
+    line.length,
+    "“s” behind a space may be a spin or the unit, seconds.",
+    `Write ${time}s for a spin, or ${time} alone.`,
+  );
+}
+
+/** A remark's letters behind what stands before them, so that they are read as the remark. */
+export function withRemark(before: string, letters: string): string {
+  const isUnit = letters === unit && endsInPrint.test(before);
+  return before === "" || isUnit ? `${before}${letters}` : `${before} ${letters}`;
+}

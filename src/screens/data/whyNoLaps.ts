@@ -1,0 +1,68 @@
+import { acrossTable } from "#charts/acrossTable.ts";
+import { bridgeTable } from "#charts/bridgeTable.ts";
+import { calendarTable } from "#charts/calendarTable.ts";
+import type { ChartTable } from "#charts/chartTable.ts";
+import { consistencyTable } from "#charts/consistencyTable.ts";
+import { distributionTable } from "#charts/distributionTable.ts";
+import { individualsTable } from "#charts/individualsTable.ts";
+import { progressTable } from "#charts/progressTable.ts";
+import { rangeRowsTable } from "#charts/rangeRowsTable.ts";
+import type { Problem } from "#domain";
+import {
+  exportedWithoutLaps,
+  guessDelimiter,
+  isBackupText,
+  isPasteText,
+  type OwnTable,
+  ownTableOf,
+  readCsv,
+} from "#files";
+
+const nothing = { id: "", label: "", ms: 0 };
+const charts: readonly (readonly [string, ChartTable])[] = [
+  ["progress", progressTable({ sessions: [] })],
+  ["consistency", consistencyTable([])],
+  ["the time account", bridgeTable([], nothing)],
+  ["practice days", calendarTable([])],
+  ["how laps are spread", distributionTable({ bins: [], now: undefined, before: undefined })],
+  ["one session’s laps", individualsTable({ laps: [], chart: undefined, pointedAt: [] })],
+  ["differences", rangeRowsTable([], String, "s", 1)],
+  ["shares", rangeRowsTable([], String, "percent", 1)],
+  ["all combos", acrossTable([], { column: "figure", axis: "", say: String })],
+];
+
+/** Each chart's table twice: as it is saved, and as it is copied from the page. */
+const chartTables = charts.flatMap(([chart, { columns }]): readonly OwnTable[] => {
+  const name = `the table behind the chart of ${chart}`;
+  return [
+    { name, heads: columns.map(({ csvTitle }) => csvTitle) },
+    { name, heads: columns.map(({ title }) => title) },
+  ];
+});
+
+/** Only the first signs and rows are looked at: a head stands there or nowhere. */
+const looked = 65_536;
+const rowsLooked = 30;
+
+/** Why a text of this app's own making is no table of laps; undefined for any other text. */
+export function whyNoLaps(text: string): Problem | undefined {
+  const start = text.slice(0, looked);
+  if (isPasteText(start) || isBackupText(start))
+    return problem(
+      "This is a backup of a Lap Ledger logbook.",
+      "Choose a backup file under Restore, or put text that was sent into Send and receive.",
+    );
+  for (const { cells } of readCsv(start, guessDelimiter(start), rowsLooked)) {
+    const table = ownTableOf(cells, [...exportedWithoutLaps, ...chartTables]);
+    if (table !== undefined)
+      return problem(
+        `This is Lap Ledger’s own export, ${table.name}. It cannot be read back as laps.`,
+        "Export the table of laps instead: that one can be imported.",
+      );
+  }
+  return undefined;
+}
+
+function problem(wrong: string, right: string): Problem {
+  return { at: 0, length: 0, wrong, right };
+}
