@@ -1,3 +1,4 @@
+export * from "./ahead.ts";
 export * from "./allRows.ts";
 export * from "./calendar.ts";
 export * from "./canonicalText.ts";
@@ -12,6 +13,7 @@ export * from "./sameName.ts";
 export * from "./sayDate.ts";
 export * from "./searchSession.ts";
 export * from "./searchTerms.ts";
+export * from "./textMark.ts";
 export * from "./time.ts";
 export * from "./weekName.ts";
 export * from "./zones.ts";

@@ -28,6 +28,6 @@ export { useRemoveLogbook } from "./useRemoveLogbook.ts";
 export { type Restorable, type Restore, useRestore } from "./useRestore.ts";
 export { useRows } from "./useRows.ts";
 export { useShelfWrite } from "./useShelfWrite.ts";
-export { useShelved, useShelvedNow } from "./useShelved.ts";
+export { useSentAt, useShelved, useShelvedNow } from "./useShelved.ts";
 export { useUnreadable } from "./useUnreadable.ts";
 export { type RunWrite, useWrite, type WriteOptions } from "./useWrite.ts";

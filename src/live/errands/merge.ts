@@ -1,4 +1,4 @@
-import { dump, keepCopy, mergeInto, noteReceived } from "#db";
+import { dump, keepCopy, mergeInto } from "#db";
 import { newestStamp } from "#files";
 import type { Errand } from "./errand.ts";
 import { liveCounts, packRows } from "./packRows.ts";
@@ -36,14 +36,13 @@ export const merge: Errand<Merge, MergeDone> = async (
   let kept = await keepCopy(shelf, { ...copy, ...liveCounts(here), packed: await packRows(here, title) });
   tell({ step: "Merging", share: 0 });
   const mergedAt = book.clock();
-  const { what, edits, before, oldest } = await mergeInto(frozen(book, mergedAt), rows, from, {
+  const { what, edits, before } = await mergeInto(frozen(book, mergedAt), rows, from, {
     signal,
     onProgress: (done, all) => tell({ step: "Merging", share: done / Math.max(1, all) }),
   });
   // A lap typed in between is part of the state before.
   if (newestStamp(before) !== newestStamp(here))
     kept = await keepCopy(shelf, { ...copy, ...liveCounts(before), packed: await packRows(before, title) });
-  if (oldest !== undefined) await noteReceived(shelf, book.name, oldest);
   return { what, rows: edits.length, mergedAt, copyId: kept.id };
 };
 
