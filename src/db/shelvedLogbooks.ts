@@ -179,6 +179,11 @@ export async function noteOpened(shelf: Shelf, name: string, on: CalendarDate): 
   );
 }
 
+/** Notes what the clock says now that it has jumped, so that the next opening does not tell of it again. */
+export async function noteClock(shelf: Shelf, name: string): Promise<void> {
+  await stored(shelf.logbooks.update(name, { lastOpened: shelf.clock() }), "Jump of the clock not noted");
+}
+
 /** Days a logbook has been opened on in all. */
 export function daysOpened({ daysOpened: days, openedOn }: ShelvedLogbook): number {
   return days ?? openedOn.length;

@@ -40,6 +40,11 @@ export function isAfterTomorrow(date: CalendarDate, today: CalendarDate): boolea
   return date > addDays(today, 1);
 }
 
+/** The question a date later than tomorrow raises: "This session is dated Tue 4 Mar 2036, after tomorrow. Is the date right?" */
+export function askDate(thing: string, date: CalendarDate): string {
+  return `This ${thing} is dated ${sayDate(date)}, after tomorrow. Is the date right?`;
+}
+
 /** The instant (epoch ms) at which tomorrow is over everywhere on earth: 12:00 UTC of the day after it. */
 export function endOfTomorrow(today: CalendarDate): number {
   return Date.parse(`${addDays(today, 2)}T00:00:00Z`) + dayMs / 2;

@@ -1,5 +1,6 @@
 export * from "./ahead.ts";
 export * from "./allRows.ts";
+export * from "./asOf.ts";
 export * from "./calendar.ts";
 export * from "./canonicalText.ts";
 export * from "./comboName.ts";

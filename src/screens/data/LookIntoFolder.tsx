@@ -64,11 +64,7 @@ export function LookIntoFolder({ folder, titles }: LookIntoFolderProps) {
                 </div>
               </div>
               <div className={styles["buttons"]}>
-                <Button
-                  size="between"
-                  aria-describedby={`dated-${index}`}
-                  onClick={() => void lookAt(file)}
-                >
+                <Button size="between" aria-describedby={`dated-${index}`} onClick={() => void lookAt(file)}>
                   Look at it
                 </Button>
               </div>

@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import { lastSession, sessionOf } from "#db";
 import { notedOn, sayDate } from "#domain";
-import { type PartMade, useErrand, useLogbook, useRows, useSentAt } from "#live";
+import { type PartMade, useErrand, useLogbook, useRows, useSentAt, useUntil } from "#live";
 import { goTo, useAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { Part } from "#ui/Part.tsx";
@@ -15,9 +15,11 @@ export function SendPart({ titles }: { readonly titles: readonly string[] }) {
   const sentAt = useSentAt();
   const address = useAddress();
   const sendId = address.place === "data" ? address.sendId : undefined;
+  const until = useUntil();
   const session = useRows(
-    async (book) => (await (sendId === undefined ? lastSession(book) : sessionOf(book, sendId))) ?? null,
-    [sendId],
+    async (book) =>
+      (await (sendId === undefined ? lastSession(book, until) : sessionOf(book, sendId))) ?? null,
+    [sendId, until],
   );
   const { progress, send } = useErrand();
   const [ready, setReady] = useState<PartMade>();
