@@ -1,5 +1,5 @@
 import { type ReactNode, useState } from "react";
-import { practiceDay, sayDate } from "#domain";
+import { notedOn, practiceDay, sayNoted } from "#domain";
 import { saveBackup, useFolder, useLogbook, useRows, useShelvedNow } from "#live";
 import { goTo, useAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
@@ -23,7 +23,7 @@ export function BackupNotice() {
   if (folder === undefined || openSessions !== 0 || isLater) return null;
   if (place === "data" || entry.kind === "demo") return null;
 
-  const dayOf = (at: number) => practiceDay(at, surroundings.zone(), 0);
+  const [now, zone] = [surroundings.clock(), surroundings.zone()];
   const notice = (words: ReactNode, button: string, act: () => void) => (
     <div role="status">
       <Notice
@@ -48,15 +48,16 @@ export function BackupNotice() {
     const last =
       lastGoodAt === undefined
         ? "There is no good one yet."
-        : `The last good one is of ${sayDate(dayOf(lastGoodAt))}.`;
+        : `The last good one is of ${sayNoted(lastGoodAt, now, zone)}.`;
     return notice(`Automatic backup has stopped: ${stopped}. ${last}`, "Allow again", () => void allow());
   }
   if (hasNews) {
     const words = "Another device has backed up into the folder. What it has can be merged on Data.";
     return notice(words, "Look at it", () => goTo({ place: "data" }));
   }
-  const lastOn = shelved.lastBackupAt === undefined ? undefined : dayOf(shelved.lastBackupAt);
-  if (folder !== null || !isBackupDue(shelved, lastOn, dayOf(surroundings.clock()))) return null;
+  const { lastBackupAt } = shelved;
+  const lastOn = lastBackupAt === undefined ? undefined : notedOn(lastBackupAt, now, zone);
+  if (folder !== null || !isBackupDue(shelved, lastOn, practiceDay(now, zone, 0))) return null;
   const laps = `${shelved.lapsSinceBackup} ${shelved.lapsSinceBackup === 1 ? "lap is" : "laps are"}`;
   return notice(`${laps} in this browser only.`, "Save a backup", () => void saveBackup(open, entry));
 }

@@ -1,4 +1,4 @@
-import { daysBetween, practiceDay, sayDate } from "#domain";
+import { daysBetween, type NotedOn, notedOn, practiceDay, sayDate } from "#domain";
 import { useBackupFolder, useLogbook, useShelvedNow } from "#live";
 import { printAddress } from "#state/address.ts";
 
@@ -14,18 +14,19 @@ export function BackupState({ className }: { readonly className: string | undefi
         automatic backup has stopped
       </a>
     );
-  const dayOf = (at: number) => practiceDay(at, surroundings.zone(), 0);
+  const [now, zone] = [surroundings.clock(), surroundings.zone()];
   return (
     <span className={className}>
       {lastBackupAt === undefined
         ? "no backup yet"
-        : `last backup ${sayAgo(dayOf(lastBackupAt), dayOf(surroundings.clock()))}`}
+        : `last backup${sayAgo(notedOn(lastBackupAt, now, zone), practiceDay(now, zone, 0))}`}
     </span>
   );
 }
 
-function sayAgo(day: string, today: string): string {
+function sayAgo(day: NotedOn, today: string): string {
+  if (day === "ahead") return ": the clock stood ahead then";
   const days = daysBetween(day, today);
-  if (days <= 0) return "today";
-  return days === 1 ? "yesterday" : days < 14 ? `${days} days ago` : sayDate(day);
+  if (days === 0) return " today";
+  return days === 1 ? " yesterday" : days < 14 ? ` ${days} days ago` : ` ${sayDate(day)}`;
 }

@@ -1,4 +1,4 @@
-import { notePurged, purgeBefore, purgeDeleted } from "#db";
+import { daysOpened, notePurged, purgeDeleted } from "#db";
 import { practiceDay } from "#domain";
 import type { Opened, Surroundings } from "#live";
 
@@ -12,9 +12,9 @@ export async function purgeOnceADay(
 ): Promise<number> {
   const today = practiceDay(clock(), zone(), 4);
   const logbook = await shelf.logbooks.get(entry.name);
-  const before = logbook && purgeBefore(logbook);
-  if (before === undefined || logbook?.purgedOn === today) return 0;
-  const removed = await purgeDeleted(book, before);
-  await notePurged(shelf, entry.name, today);
+  if (logbook === undefined || logbook.purgedOn === today) return 0;
+  const before = (await shelf.deleted.get(entry.name))?.waiting ?? new Map();
+  const { removed, waiting } = await purgeDeleted(book, before, daysOpened(logbook));
+  await notePurged(shelf, entry.name, today, waiting);
   return removed;
 }

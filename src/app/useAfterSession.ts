@@ -1,5 +1,5 @@
 import { useEffect } from "react";
-import { LedgerFault, type Logbook, type Shelf } from "#db";
+import { keptCopies, LedgerFault, type Logbook, markOfBook, type Shelf } from "#db";
 import { useLogbook, useRows } from "#live";
 import { useNotices } from "#state/notices.ts";
 
@@ -31,15 +31,11 @@ export function useAfterSession(): void {
   }, [isResting, book, shelf, sendOut, say]);
 }
 
-/** Whether a session was changed last after the newest state was kept. */
+/** Whether the sessions are others than in the state kept last. No clock is asked: one that stood wrong would stop this for ever. */
 async function isDue(book: Logbook, shelf: Shelf): Promise<boolean> {
   if (book.status.get().kind !== "ok") return false;
-  const [newest, kept] = await Promise.all([
-    book.tables.sessions.orderBy("updatedAt").last(),
-    shelf.kept.where("logbook").equals(book.name).toArray(),
-  ]);
-  const states = kept.filter(({ why }) => why === "session").map(({ madeAt }) => madeAt);
-  return newest !== undefined && newest.updatedAt > Math.max(0, ...states);
+  const [mark, kept] = await Promise.all([markOfBook(book), keptCopies(shelf, book.name)]);
+  return mark !== undefined && kept.find(({ why }) => why === "session")?.mark !== mark;
 }
 
 /** Two tabs come to rest at the same time; one of them does the work, the other finds it done. */

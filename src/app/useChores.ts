@@ -1,5 +1,6 @@
 import { useEffect } from "react";
 import { deleteUnlisted, LedgerFault } from "#db";
+import { practiceDay } from "#domain";
 import { useLogbook } from "#live";
 import { useNotices } from "#state/notices.ts";
 import { purgeOnceADay } from "./purgeOnceADay.ts";
@@ -29,7 +30,9 @@ export function useChores(): void {
     }, restMs);
     const purge = setTimeout(() => {
       if (book.status.get().kind !== "ok") return;
-      Promise.all([purgeOnceADay(open, surroundings), deleteUnlisted(open.shelf)]).catch((fault: unknown) => {
+      const today = practiceDay(surroundings.clock(), surroundings.zone(), 4);
+      const chores = [purgeOnceADay(open, surroundings), deleteUnlisted(open.shelf, today)];
+      Promise.all(chores).catch((fault: unknown) => {
         if (!(fault instanceof LedgerFault)) throw fault;
         tell(fault.message);
       });

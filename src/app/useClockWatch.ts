@@ -1,35 +1,34 @@
 import { useEffect } from "react";
-import { practiceDay, sayDate } from "#domain";
+import { LedgerFault, noteClock } from "#db";
 import { useLogbook } from "#live";
 import { useNotices } from "#state/notices.ts";
+import { type ClockJump, clockNotice, isWorthSaying } from "./clockNotice.ts";
 
-/** A clock is put right by some seconds now and then; more than this is worth a word. */
-const worthSayingMs = 60_000;
 const everyMs = 5000;
 
 /**
- * Says when this device's clock went back: while the page is open, against a count that cannot go back, or since the
- * logbook was last opened. Laps keep their order whatever the clock does.
+ * Says once when this device's clock jumped: while the page is open, against a count that no setting of the clock moves,
+ * or since the logbook was last opened. A jump seen while open is noted, so that the next opening measures from there.
  */
 export function useClockWatch(): void {
-  const { entry, surroundings } = useLogbook();
+  const { entry, shelf, surroundings } = useLogbook();
   useEffect(() => {
     const { clock, zone } = surroundings;
-    const tell = () => {
-      const today = sayDate(practiceDay(clock(), zone(), 0));
-      useNotices.getState().say({
-        kind: "fault",
-        text: `This device’s clock went back; it now says ${today}. Laps keep their order. If the date is wrong, set the clock right before the next session.`,
-        actions: [],
-      });
-    };
-    if (entry.lastOpened - clock() > worthSayingMs) tell();
-    let ahead = clock() - performance.now();
+    const { say } = useNotices.getState();
+    const tell = (jump: ClockJump) => isWorthSaying(jump) && say(clockNotice(jump, zone()));
+    // A logbook opened for the first time has been open never before.
+    if (entry.openedOn.length > 0) tell({ seen: "opening", before: entry.lastOpened, now: clock() });
+    let last = { clock: clock(), count: performance.now() };
     const watch = setInterval(() => {
-      const now = clock() - performance.now();
-      if (ahead - now > worthSayingMs) tell();
-      ahead = now;
+      const [now, count] = [clock(), performance.now()];
+      const before = last.clock + (count - last.count);
+      last = { clock: now, count };
+      if (!tell({ seen: "open", before, now })) return;
+      noteClock(shelf, entry.name).catch((fault: unknown) => {
+        if (!(fault instanceof LedgerFault)) throw fault;
+        say({ kind: "fault", text: fault.message, actions: [] });
+      });
     }, everyMs);
     return () => clearInterval(watch);
-  }, [entry.lastOpened, surroundings]);
+  }, [entry, shelf, surroundings]);
 }

@@ -1,5 +1,6 @@
 import { useEffect, useState } from "react";
 import { type BackupFolder, setBackupFolder } from "#db";
+import { type CalendarDate, practiceDay } from "#domain";
 import { mayWrite, newestOfOthers } from "#files";
 import { useBackupFolder, useLogbook } from "#live";
 
@@ -8,9 +9,9 @@ import { useBackupFolder, useLogbook } from "#live";
  * stopped. True when another device has left a file there that the driver has not looked at yet.
  */
 export function useFolderNews(): boolean {
-  const { shelf, book } = useLogbook();
+  const { shelf, book, surroundings } = useLogbook();
   const folder = useBackupFolder();
-  const [found, setFound] = useState<Readonly<Record<string, string>>>({});
+  const [found, setFound] = useState<readonly string[]>([]);
   const isChosen = folder !== undefined && folder !== null;
   useEffect(() => {
     if (!isChosen) return;
@@ -18,7 +19,7 @@ export function useFolderNews(): boolean {
     const look = async () => {
       const row = await shelf.folders.get(book.name);
       if (row === undefined || row.stopped !== undefined || isLeft) return;
-      const news = await newsIn(row);
+      const news = await newsIn(row, practiceDay(surroundings.clock(), "UTC", 0));
       if (isLeft) return;
       if (typeof news === "string") await setBackupFolder(shelf, { ...row, stopped: news });
       else setFound(news);
@@ -30,17 +31,19 @@ export function useFolderNews(): boolean {
     return () => {
       isLeft = true;
     };
-  }, [isChosen, shelf, book]);
-  const seen = folder?.seen ?? {};
-  return Object.entries(found).some(([tag, name]) => name > (seen[tag] ?? ""));
+  }, [isChosen, shelf, book, surroundings]);
+  const seen = Object.values(folder?.seen ?? {});
+  return found.some((name) => !seen.includes(name));
 }
 
-/** The newest file of each other device by its tag, or why the folder cannot be used. */
-async function newsIn({ handle, tag }: BackupFolder): Promise<Readonly<Record<string, string>> | string> {
+/** The names of the newest files of other devices, or why the folder cannot be used. */
+async function newsIn(
+  { handle, tag }: BackupFolder,
+  today: CalendarDate,
+): Promise<readonly string[] | string> {
   if (!(await mayWrite(handle))) return "the browser asks again for leave to write into the folder";
   try {
-    const others = await newestOfOthers(handle, tag);
-    return Object.fromEntries(others.map((file) => [file.tag, file.name]));
+    return (await newestOfOthers(handle, tag, today)).map(({ name }) => name);
   } catch (error) {
     if (error instanceof DOMException) return "the folder has been moved or deleted";
     throw error;

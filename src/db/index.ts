@@ -14,13 +14,14 @@ export { type Ahead, countChanges, type MergeCounts, mergeRows, putRowsRight, ro
 export { type Merged, mergeInto, putBookRight, rowsIn, type TakenBack, takeBackMerge } from "./mergeInto.ts";
 export { migrateRows } from "./migrations/migrateRows.ts";
 export { lowestSchema, newestSchema } from "./migrations/migrations.ts";
-export { type PartWanted, partOf } from "./partOf.ts";
+export { markOfRow, marksOf, type PartWanted, partOf } from "./partOf.ts";
 export type { Patch } from "./patch.ts";
 export type { Place } from "./places.ts";
 export { defaultPreferences, preferencesId } from "./preferencesRow.ts";
 export * from "./reads/combos.ts";
 export * from "./reads/deleted.ts";
 export { type ComboNames, type LikelyName, likelyNames } from "./reads/likelyNames.ts";
+export * from "./reads/markOfBook.ts";
 export * from "./reads/pageOf.ts";
 export * from "./reads/rows.ts";
 export * from "./reads/sessions.ts";
@@ -34,6 +35,7 @@ export {
   type KeptBecause,
   type KeptCopy,
   openShelf,
+  type SentRows,
   type Shelf,
   type ShelvedLogbook,
 } from "./shelf.ts";
@@ -66,7 +68,7 @@ export * from "./writes/moveRun.ts";
 export * from "./writes/moveSession.ts";
 export type { RunSettings } from "./writes/newRun.ts";
 export * from "./writes/pages.ts";
-export { purgeBefore, purgeDeleted } from "./writes/purge.ts";
+export { type Purged, purgeDeleted } from "./writes/purge.ts";
 export * from "./writes/references.ts";
 export * from "./writes/rigs.ts";
 export type { NewRow, RowEdit } from "./writes/rowWrites.ts";

@@ -1,30 +1,46 @@
 import type { Id } from "#domain";
 import { faultOf } from "./fault.ts";
 import type { KeptBecause, KeptCopy, Shelf, ShelvedLogbook } from "./shelf.ts";
-import { purgeBefore } from "./writes/purge.ts";
+import { daysOpened } from "./shelvedLogbooks.ts";
+import { daysKept } from "./writes/purge.ts";
 
 /** How many states of each kind are kept of a logbook; those from before a replacement go by days instead. */
 const most: Partial<Readonly<Record<KeptBecause, number>>> = { session: 10, merge: 3 };
 
-export interface NewCopy extends Omit<KeptCopy, "id" | "bytes" | "madeAt"> {
+export interface NewCopy extends Omit<KeptCopy, "id" | "bytes" | "madeAt" | "n" | "openDay"> {
   readonly packed: Uint8Array<ArrayBuffer>;
 }
 
 /**
- * Keeps a state of a logbook on the shelf, and lets the oldest of its kind go. Nothing is kept twice: when the newest of its
- * kind has the same bytes, that one is given. Throws LedgerFault, `quota` when there is no room.
+ * Keeps a state of a logbook on the shelf, and lets the oldest of its kind go: oldest by the order of making, not by
+ * what clocks said. Nothing is kept twice: when the newest of its kind has the same bytes, that one is given. Throws
+ * LedgerFault, `quota` when there is no room.
  */
 export async function keepCopy(shelf: Shelf, { packed, ...copy }: NewCopy): Promise<KeptCopy> {
-  const row: KeptCopy = { ...copy, id: shelf.newId(), madeAt: shelf.clock(), bytes: packed.length };
+  const { logbooks, kept, packs } = shelf;
   let native: IDBTransaction | undefined;
   try {
-    return await shelf.database.transaction("rw", shelf.kept, shelf.packs, async (transaction) => {
+    return await shelf.database.transaction("rw", logbooks, kept, packs, async (transaction) => {
       native = transaction.idbtrans;
-      const alike = (await keptCopies(shelf, copy.logbook)).filter(({ why }) => why === copy.why);
-      const newest = alike[0] && (await shelf.packs.get(alike[0].id));
-      if (alike[0] && newest && isSameBytes(newest.packed, packed)) return alike[0];
-      await shelf.packs.add({ id: row.id, packed });
-      await shelf.kept.add(row);
+      const all = await keptCopies(shelf, copy.logbook);
+      const alike = all.filter(({ why }) => why === copy.why);
+      const newest = alike[0] && (await packs.get(alike[0].id));
+      if (alike[0] && newest && isSameBytes(newest.packed, packed)) {
+        const same = { ...alike[0], ...(copy.mark !== undefined && { mark: copy.mark }) };
+        await kept.put(same);
+        return same;
+      }
+      const logbook = await logbooks.get(copy.logbook);
+      const row: KeptCopy = {
+        ...copy,
+        id: shelf.newId(),
+        madeAt: shelf.clock(),
+        n: 1 + (all[0]?.n ?? 0),
+        ...(logbook && { openDay: daysOpened(logbook) }),
+        bytes: packed.length,
+      };
+      await packs.add({ id: row.id, packed });
+      await kept.add(row);
       const room = most[copy.why];
       if (room !== undefined) await forget(shelf, alike.slice(room - 1));
       return row;
@@ -35,10 +51,10 @@ export async function keepCopy(shelf: Shelf, { packed, ...copy }: NewCopy): Prom
   }
 }
 
-/** The states kept of a logbook, the newest first. */
+/** The states kept of a logbook, the one made last first. */
 export async function keptCopies(shelf: Shelf, logbook: string): Promise<KeptCopy[]> {
   const rows = await shelf.kept.where("logbook").equals(logbook).toArray();
-  return rows.sort((a, b) => b.madeAt - a.madeAt || (a.id < b.id ? 1 : -1));
+  return rows.sort((a, b) => (b.n ?? 0) - (a.n ?? 0) || b.madeAt - a.madeAt || (a.id < b.id ? 1 : -1));
 }
 
 /** The backup file of a kept state. Throws the fault `missing` when it has gone. */
@@ -50,16 +66,21 @@ export async function packOf(shelf: Shelf, id: Id): Promise<Blob> {
   return new Blob([pack.packed]);
 }
 
-/** Lets states from before a replacement go, once the logbook was opened on thirty days since. */
+/**
+ * Lets states from before a replacement go, once the logbook was opened on thirty days since. One kept before the days
+ * were counted is given thirty more.
+ */
 export async function forgetOldCopies(shelf: Shelf, logbook: ShelvedLogbook): Promise<void> {
-  const before = purgeBefore(logbook);
-  if (before === undefined) return;
+  const day = daysOpened(logbook);
   try {
     await shelf.database.transaction("rw", shelf.kept, shelf.packs, async () => {
-      const old = (await keptCopies(shelf, logbook.name)).filter(
-        ({ why, madeAt }) => why === "replace" && madeAt < before,
+      const replaced = (await keptCopies(shelf, logbook.name)).filter(({ why }) => why === "replace");
+      const uncounted = replaced.filter(({ openDay }) => openDay === undefined);
+      await shelf.kept.bulkPut(uncounted.map((copy) => ({ ...copy, openDay: day })));
+      await forget(
+        shelf,
+        replaced.filter(({ openDay = day }) => day - openDay >= daysKept),
       );
-      await forget(shelf, old);
     });
   } catch (error) {
     throw faultOf(error, "Old states of the logbook not removed");

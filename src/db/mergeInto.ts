@@ -1,4 +1,4 @@
-import { type AllRows, noRows, type Stamped, tableNames } from "#domain";
+import { type AllRows, noRows, tableNames } from "#domain";
 import { dump } from "./dump.ts";
 import type { Logbook } from "./logbook.ts";
 import { mergeRows, putRowsRight } from "./merge.ts";
@@ -13,8 +13,6 @@ export interface Merged extends Change {
   readonly before: AllRows;
   /** The logbook as the merge made it. */
   readonly after: AllRows;
-  /** Oldest stamp among the rows and laps that came in; undefined when nothing did. */
-  readonly oldest: number | undefined;
 }
 
 /**
@@ -35,7 +33,7 @@ export function mergeInto(
     const after = mergeRows(putRowsRight(before, upTo), putRowsRight(rows, upTo));
     const edits = editsBetween(before, after);
     await putDifference(writer, edits, following);
-    return { what: `Merged: ${from}`, edits, before, after, oldest: oldestStamp(edits) };
+    return { what: `Merged: ${from}`, edits, before, after };
   });
 }
 
@@ -47,18 +45,6 @@ export function mergeInto(
  */
 export function putBookRight(book: Logbook, upTo: number, following: Following = {}): Promise<Merged> {
   return mergeInto(book, noRows, "nothing", { upTo, ...following });
-}
-
-function oldestStamp(edits: Change["edits"]): number | undefined {
-  let oldest: number | undefined;
-  const see = ({ updatedAt }: Stamped) => {
-    oldest = Math.min(oldest ?? updatedAt, updatedAt);
-  };
-  for (const edit of edits) {
-    if (edit.after) see(edit.after);
-    if (edit.table === "runs") edit.after?.laps.forEach(see);
-  }
-  return oldest;
 }
 
 /** A merge taken back, with what had to be left, in words. */

@@ -1,21 +1,32 @@
 import {
   type AllRows,
+  canonicalText,
   everyTable,
   type Id,
-  type Run,
   type Stamped,
   type TableName,
   tableNames,
+  textMark,
 } from "#domain";
 import { linksOf } from "./checks/parentsOf.ts";
 
-/** What is to be sent: one session, or every row changed since a stamp. */
+/** What is to be sent: one session, or every row that is not as it was when these marks were taken. */
 export type PartWanted =
   | { readonly kind: "session"; readonly sessionId: Id }
-  | { readonly kind: "since"; readonly stamp: number };
+  | { readonly kind: "unsent"; readonly sent: ReadonlyMap<Id, number> };
+
+/** A number that is another one when anything in the row is, its laps and stamps included. */
+export function markOfRow(row: Stamped): number {
+  return textMark(canonicalText(row));
+}
+
+/** The mark of every row. */
+export function marksOf(rows: AllRows): ReadonlyMap<Id, number> {
+  return new Map(tableNames.flatMap((table) => rows[table].map((row) => [row.id, markOfRow(row)] as const)));
+}
 
 /**
- * The rows of one session, or those changed since, with every row they hang on: combo, car, track, layout, pages, rig
+ * The rows of one session, or those not sent yet as they are, with every row they hang on: combo, car, track, layout, pages, rig
  * settings. Deleted rows are rows. Merged into another copy, such a part does what a whole backup would do for these rows. Pure.
  */
 export function partOf(rows: AllRows, wanted: PartWanted): AllRows {
@@ -25,7 +36,7 @@ export function partOf(rows: AllRows, wanted: PartWanted): AllRows {
     for (const id of linksOf(table, row)) ids.add(id);
   };
   for (const table of tableNames)
-    for (const row of rows[table] as readonly Stamped[]) if (isWanted(table, row, wanted)) want(table, row);
+    for (const row of rows[table] as readonly Stamped[]) if (isWanted(row, wanted)) want(table, row);
   const combos = new Set<Id>(rows.sessions.filter(({ id }) => ids.has(id)).map(({ comboId }) => comboId));
   for (const page of rows.pages) if (combos.has(page.comboId)) want("pages", page);
 
@@ -40,12 +51,8 @@ export function partOf(rows: AllRows, wanted: PartWanted): AllRows {
   ) as unknown as AllRows;
 }
 
-function isWanted(table: TableName, row: Stamped, wanted: PartWanted): boolean {
-  if (wanted.kind === "since")
-    return (
-      row.updatedAt > wanted.stamp ||
-      (table === "runs" && (row as Run).laps.some(({ updatedAt }) => updatedAt > wanted.stamp))
-    );
+function isWanted(row: Stamped, wanted: PartWanted): boolean {
+  if (wanted.kind === "unsent") return wanted.sent.get(row.id) !== markOfRow(row);
   const { sessionId } = wanted;
   return row.id === sessionId || (row as { readonly sessionId?: Id }).sessionId === sessionId;
 }

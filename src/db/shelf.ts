@@ -10,12 +10,14 @@ export interface ShelvedLogbook {
   readonly kind: "own" | "demo";
   readonly createdAt: number;
   readonly lastOpened: number;
+  /** Counts the openings of all logbooks: the one with the greatest was opened last, whatever clocks said. */
+  readonly turn?: number;
   readonly lastBackupAt?: number;
   readonly lapsSinceBackup: number;
-  /** Newest stamp among the rows sent to another device; what is newer has not been sent. */
-  readonly sentUpTo?: number;
-  /** The last days it was opened on, at most 31, oldest first: deleted rows are purged by these. */
+  /** The last days it was opened on, at most 31, in the order of opening. */
   readonly openedOn: readonly CalendarDate[];
+  /** How many days it has been opened on in all: what is kept for thirty days of use is counted by it. */
+  readonly daysOpened?: number;
   /** The day on which deleted rows were last removed for good. */
   readonly purgedOn?: CalendarDate;
 }
@@ -38,7 +40,14 @@ export interface KeptCopy {
   /** Name of the database of the logbook it is a state of. */
   readonly logbook: string;
   readonly title: string;
+  /** What the clock said; the order of making is `n`. */
   readonly madeAt: number;
+  /** Counts the states kept of a logbook; absent in those from before there was a count, which are all older. */
+  readonly n?: number;
+  /** What `markOfBook` gave for the rows in it. */
+  readonly mark?: number;
+  /** `daysOpened` of the logbook when it was kept. */
+  readonly openDay?: number;
   readonly why: KeptBecause;
   /** Rows that are not deleted in it. */
   readonly sessions: number;
@@ -68,10 +77,32 @@ export interface BackupFolder {
   readonly seen: Readonly<Record<string, string>>;
 }
 
+/** What was sent to other devices of a logbook, to tell what has not been. */
+export interface SentRows {
+  /** Name of the database of the logbook. */
+  readonly logbook: string;
+  /** What the clock said at the last sending. */
+  readonly at: number;
+  /** The mark of each row as it was sent. */
+  readonly marks: ReadonlyMap<Id, number>;
+}
+
+/** Deleted rows and laps that wait to be removed for good. */
+export interface WaitingRows {
+  /** Name of the database of the logbook. */
+  readonly logbook: string;
+  readonly waiting: WaitingSince;
+}
+
+/** By the id of what was deleted: its deletion, and `daysOpened` when that was first seen. */
+export type WaitingSince = ReadonlyMap<Id, { readonly deletedAt: number; readonly day: number }>;
+
 /** A database that is in no list: begun by a restore that has not ended, or taken out of the list to be deleted. */
 export interface UnlistedDatabase {
   readonly name: string;
   readonly since: number;
+  /** The day on which it was first found unlisted; absent until then. */
+  readonly seenOn?: CalendarDate;
 }
 
 /** The small database beside the logbooks. */
@@ -82,6 +113,8 @@ export interface Shelf {
   readonly packs: Table<Pack, Id>;
   readonly folders: Table<BackupFolder, string>;
   readonly unlisted: Table<UnlistedDatabase, string>;
+  readonly sent: Table<SentRows, string>;
+  readonly deleted: Table<WaitingRows, string>;
   readonly database: Dexie;
   readonly clock: () => number;
   readonly newId: () => Id;
@@ -104,6 +137,7 @@ export async function openShelf(options: {
   });
   database.version(2).stores({ copies: null, kept: "id, logbook", packs: "id", folders: "logbook" });
   database.version(3).stores({ unlisted: "name" });
+  database.version(4).stores({ sent: "logbook", deleted: "logbook" });
   try {
     await database.open();
   } catch (error) {
@@ -116,6 +150,8 @@ export async function openShelf(options: {
     packs: database.table("packs"),
     folders: database.table("folders"),
     unlisted: database.table("unlisted"),
+    sent: database.table("sent"),
+    deleted: database.table("deleted"),
     database,
     clock,
     newId,

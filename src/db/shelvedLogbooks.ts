@@ -1,14 +1,21 @@
-import { Dexie } from "dexie";
-import type { CalendarDate } from "#domain";
+import { Dexie, type Table } from "dexie";
+import type { CalendarDate, Id } from "#domain";
 import { faultOf, LedgerFault } from "./fault.ts";
-import type { Shelf, ShelvedLogbook } from "./shelf.ts";
+import type { Shelf, ShelvedLogbook, WaitingSince } from "./shelf.ts";
 
 const daysKept = 31;
 
 /** Every logbook, the one opened last first. */
 export async function listLogbooks(shelf: Shelf): Promise<ShelvedLogbook[]> {
   const rows = await shelf.logbooks.toArray();
-  return rows.sort((a, b) => b.lastOpened - a.lastOpened || (a.name < b.name ? -1 : 1));
+  const turn = (row: ShelvedLogbook) => row.turn ?? 0;
+  return rows.sort((a, b) => turn(b) - turn(a) || b.lastOpened - a.lastOpened || (a.name < b.name ? -1 : 1));
+}
+
+/** The turn of whatever is opened next. */
+async function nextTurn(shelf: Shelf): Promise<number> {
+  const rows = await shelf.logbooks.toArray();
+  return 1 + Math.max(0, ...rows.map(({ turn = 0 }) => turn));
 }
 
 /** A name for a new logbook's database; nothing is made yet. */
@@ -41,7 +48,7 @@ export async function createLogbook(
   const { database, logbooks, unlisted } = shelf;
   await stored(
     database.transaction("rw", [logbooks, unlisted], async () => {
-      await logbooks.add(row);
+      await logbooks.add({ ...row, turn: await nextTurn(shelf) });
       await unlisted.delete(name);
     }),
     "Logbook not made",
@@ -64,12 +71,14 @@ export async function removeLogbook(shelf: Shelf, name: string): Promise<void> {
   await stored(
     shelf.database.transaction(
       "rw",
-      [shelf.logbooks, shelf.kept, shelf.packs, shelf.folders, shelf.drafts],
+      [shelf.logbooks, shelf.kept, shelf.packs, shelf.folders, shelf.drafts, shelf.sent, shelf.deleted],
       async () => {
         await shelf.logbooks.delete(name);
         await shelf.packs.bulkDelete(await shelf.kept.where("logbook").equals(name).primaryKeys());
         await shelf.kept.where("logbook").equals(name).delete();
         await shelf.folders.delete(name);
+        await shelf.sent.delete(name);
+        await shelf.deleted.delete(name);
         await shelf.drafts.where("key").startsWith(`${name}/`).delete();
       },
     ),
@@ -116,13 +125,13 @@ export async function replaceLogbook(
   oldName: string,
   newName: string,
 ): Promise<ShelvedLogbook> {
-  const { database, logbooks, kept, folders, drafts, unlisted } = shelf;
+  const { database, logbooks, kept, folders, drafts, unlisted, sent, deleted } = shelf;
   return stored(
-    database.transaction("rw", [logbooks, kept, folders, drafts, unlisted], async () => {
+    database.transaction("rw", [logbooks, kept, folders, drafts, unlisted, sent, deleted], async () => {
       const old = await logbooks.get(oldName);
       if (old === undefined)
         throw new LedgerFault("missing", "Not replaced: the logbook is no longer in the list.");
-      const next = { ...old, name: newName, lastOpened: shelf.clock() };
+      const next = { ...old, name: newName, lastOpened: shelf.clock(), turn: await nextTurn(shelf) };
       await logbooks.delete(oldName);
       await logbooks.add(next);
       await unlisted.delete(newName);
@@ -131,6 +140,11 @@ export async function replaceLogbook(
       const folder = await folders.get(oldName);
       if (folder) await folders.add({ ...folder, logbook: newName });
       await folders.delete(oldName);
+      for (const table of [sent, deleted]) {
+        const row = await table.get(oldName);
+        if (row) await (table as Table<typeof row>).add({ ...row, logbook: newName });
+        await table.delete(oldName);
+      }
       for (const draft of await drafts.where("key").startsWith(`${oldName}/`).toArray()) {
         await drafts.delete(draft.key);
         await drafts.put({ ...draft, key: newName + draft.key.slice(oldName.length) });
@@ -141,23 +155,54 @@ export async function replaceLogbook(
   );
 }
 
-/** Notes that a logbook was opened, and on which day. */
+/** Notes that a logbook was opened, and on which day. A day that a clock once wrong comes back to counts once. */
 export async function noteOpened(shelf: Shelf, name: string, on: CalendarDate): Promise<void> {
   await stored(
-    shelf.logbooks
-      .where("name")
-      .equals(name)
-      .modify((row, place) => {
-        const openedOn = [...new Set([...row.openedOn, on])].slice(-daysKept);
-        place.value = { ...row, lastOpened: shelf.clock(), openedOn };
-      }),
+    shelf.database.transaction("rw", shelf.logbooks, async () => {
+      const turn = await nextTurn(shelf);
+      await shelf.logbooks
+        .where("name")
+        .equals(name)
+        .modify((row, place) => {
+          const { openedOn, daysOpened = openedOn.length } = row;
+          const isNew = !openedOn.includes(on);
+          place.value = {
+            ...row,
+            lastOpened: shelf.clock(),
+            turn,
+            openedOn: isNew ? [...openedOn, on].slice(-daysKept) : openedOn,
+            daysOpened: daysOpened + (isNew ? 1 : 0),
+          };
+        });
+    }),
     "Opening not noted",
   );
 }
 
-/** Notes on which day deleted rows were last removed for good. */
-export async function notePurged(shelf: Shelf, name: string, on: CalendarDate): Promise<void> {
-  await stored(shelf.logbooks.update(name, { purgedOn: on }), "Removal of deleted rows not noted");
+/** Notes what the clock says now that it has jumped, so that the next opening does not tell of it again. */
+export async function noteClock(shelf: Shelf, name: string): Promise<void> {
+  await stored(shelf.logbooks.update(name, { lastOpened: shelf.clock() }), "Jump of the clock not noted");
+}
+
+/** Days a logbook has been opened on in all. */
+export function daysOpened({ daysOpened: days, openedOn }: ShelvedLogbook): number {
+  return days ?? openedOn.length;
+}
+
+/** Notes on which day deleted rows were last removed for good, and what waits for it. */
+export async function notePurged(
+  shelf: Shelf,
+  name: string,
+  on: CalendarDate,
+  waiting: WaitingSince,
+): Promise<void> {
+  await stored(
+    shelf.database.transaction("rw", shelf.logbooks, shelf.deleted, async () => {
+      await shelf.logbooks.update(name, { purgedOn: on });
+      await shelf.deleted.put({ logbook: name, waiting });
+    }),
+    "Removal of deleted rows not noted",
+  );
 }
 
 /** Notes that laps were stored since the last backup. */
@@ -181,23 +226,9 @@ export async function noteBackup(shelf: Shelf, name: string): Promise<void> {
   );
 }
 
-/** Notes that rows up to a stamp have been sent to another device. */
-export async function noteSent(shelf: Shelf, name: string, upTo: number): Promise<void> {
-  await stored(shelf.logbooks.update(name, { sentUpTo: upTo }), "Sending not noted");
-}
-
-/** Notes that rows came in from elsewhere, the oldest stamped so: they have not been sent on yet. */
-export async function noteReceived(shelf: Shelf, name: string, oldest: number): Promise<void> {
-  await stored(
-    shelf.logbooks
-      .where("name")
-      .equals(name)
-      .modify((row, place) => {
-        if (row.sentUpTo !== undefined && row.sentUpTo >= oldest)
-          place.value = { ...row, sentUpTo: oldest - 1 };
-      }),
-    "Receiving not noted",
-  );
+/** Notes that the rows with these marks have been sent to another device. */
+export async function noteSent(shelf: Shelf, name: string, marks: ReadonlyMap<Id, number>): Promise<void> {
+  await stored(shelf.sent.put({ logbook: name, at: shelf.clock(), marks }), "Sending not noted");
 }
 
 async function stored<R>(done: PromiseLike<R>, notDone: string): Promise<R> {

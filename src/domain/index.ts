@@ -1,4 +1,6 @@
+export * from "./ahead.ts";
 export * from "./allRows.ts";
+export * from "./asOf.ts";
 export * from "./calendar.ts";
 export * from "./canonicalText.ts";
 export * from "./comboName.ts";
@@ -13,6 +15,7 @@ export * from "./sayDate.ts";
 export * from "./searchSession.ts";
 export * from "./searchTerms.ts";
 export * from "./searchText.ts";
+export * from "./textMark.ts";
 export * from "./time.ts";
 export * from "./weekName.ts";
 export * from "./zones.ts";

@@ -1,3 +1,4 @@
+import { type CalendarDate, isAfterTomorrow } from "#domain";
 import { fileName } from "./fileName.ts";
 
 const kept = 10;
@@ -16,7 +17,9 @@ export interface DatedFile {
 /** What the name of a file says; undefined when automatic backup did not write it. */
 export function datedFile(name: string): DatedFile | undefined {
   const [, tag, at] = pattern.exec(name) ?? [];
-  return tag === undefined || at === undefined ? undefined : { name, tag, at };
+  if (tag === undefined || at === undefined) return undefined;
+  const file = { name, tag, at };
+  return Number.isNaN(datedAt(file)) ? undefined : file;
 }
 
 /** Name of the next file of a device. */
@@ -26,7 +29,8 @@ export function datedName(title: string, tag: string, now: number, extension: st
 }
 
 /**
- * Writes a new file into a folder; then lets the oldest of this device go, so that ten stay. The browser writes beside
+ * Writes a new file into a folder; then lets the oldest of this device go, so that ten stay. The file just written is
+ * the newest of all: those whose names say later were written by a clock that stood ahead, and go first. The browser writes beside
  * the place and swaps at the end, and no older file is touched before that: a half-written file never stands in the
  * place of a good one.
  */
@@ -46,17 +50,34 @@ export async function writeDated(
     if (isNew) await folder.removeEntry(name).catch(() => undefined);
     throw error;
   }
-  const mine = (await filesIn(folder)).filter((one) => one.tag === tag).sort(newestFirst);
-  for (const old of mine.slice(kept)) await folder.removeEntry(old.name);
+  const at = datedFile(name)?.at ?? "";
+  const others = (await filesIn(folder)).filter((one) => one.tag === tag && one.name !== name);
+  const mine = others.sort((a, b) => Number(a.at > at) - Number(b.at > at) || newestFirst(a, b));
+  for (const old of mine.slice(kept - 1)) await folder.removeEntry(old.name);
 }
 
-/** The newest file of each other device in a folder. */
+/**
+ * The newest file of each other device in a folder. Files dated later than tomorrow were written by a clock that stood
+ * ahead and do not hide the others: the newest of them stands beside the newest of the rest.
+ */
 export async function newestOfOthers(
   folder: FileSystemDirectoryHandle,
   tag: string,
+  today: CalendarDate,
 ): Promise<readonly DatedFile[]> {
   const others = (await filesIn(folder)).filter((file) => file.tag !== tag).sort(newestFirst);
-  return others.filter((file, index) => others.findIndex((one) => one.tag === file.tag) === index);
+  const lines = others.map((file) => lineOf(file, today));
+  return others.filter((_, index) => lines.indexOf(lines[index] ?? "") === index);
+}
+
+/** The files of a device that follow each other: "a3f9", or "a3f9 ahead" for those dated later than tomorrow. */
+export function lineOf({ tag, at }: DatedFile, today: CalendarDate): string {
+  return isAfterTomorrow(at.slice(0, 10), today) ? `${tag} ahead` : tag;
+}
+
+/** When a file was written, epoch milliseconds, by the clock of its device. */
+export function datedAt({ at }: DatedFile): number {
+  return Date.parse(at.replace(/T(\d\d)(\d\d)(\d\d)/, "T$1:$2:$3"));
 }
 
 /** A file of the folder, to read. */

@@ -1,6 +1,6 @@
 import { createContext, useContext, useSyncExternalStore } from "react";
 import type { LogbookStatus } from "#db";
-import { type CalendarDate, type Preferences, practiceDay } from "#domain";
+import { type CalendarDate, endOfTomorrow, type Preferences, practiceDay } from "#domain";
 import type { Ask } from "./ask.ts";
 import { eachMinute } from "./eachMinute.ts";
 import type { Opened, Surroundings } from "./openAtStart.ts";
@@ -34,4 +34,13 @@ export function useStatus(): LogbookStatus {
 export function useToday({ dayStartsAt }: Pick<Preferences, "dayStartsAt">): CalendarDate {
   const { clock, zone } = useLogbook().surroundings;
   return useSyncExternalStore(eachMinute, () => practiceDay(clock(), zone(), dayStartsAt));
+}
+
+/**
+ * The instant (epoch ms) from which on a session is dated after tomorrow, so that it is not the last one, nor stands
+ * first; looked at again every minute, another one once a day.
+ */
+export function useUntil(): number {
+  const { clock, zone } = useLogbook().surroundings;
+  return useSyncExternalStore(eachMinute, () => endOfTomorrow(practiceDay(clock(), zone(), 0)));
 }

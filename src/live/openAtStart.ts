@@ -10,7 +10,7 @@ import {
   type Shelf,
   type ShelvedLogbook,
 } from "#db";
-import { practiceDay } from "#domain";
+import { isAheadOf, practiceDay } from "#domain";
 import type { Device, Marker } from "#state/device.ts";
 import { useOpening } from "#state/opening.ts";
 import { readAgainEverywhere } from "./readAgainEverywhere.ts";
@@ -50,7 +50,10 @@ export async function openAtStart(
 ): Promise<Opened> {
   const { clock, newId, zone } = surroundings;
   const lost = (markers: readonly (Marker | undefined)[]) => {
-    const backups = markers.flatMap((marker) => marker?.lastBackupAt ?? []);
+    const now = clock();
+    const backups = markers
+      .flatMap((marker) => marker?.lastBackupAt ?? [])
+      .filter((at) => !isAheadOf(at, now));
     const last = backups.length === 0 ? undefined : practiceDay(Math.max(...backups), zone(), 0);
     return new LedgerFault("gone", sayLost(last));
   };

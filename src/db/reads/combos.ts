@@ -42,10 +42,19 @@ function named(
   return car && track && layout ? [{ combo, car, track, layout }] : [];
 }
 
-/** When each of these combos was last driven: the start of its newest session. Reads keys only, one for each session. */
-export async function lastDriven(book: ReadOnlyLogbook, comboIds: readonly Id[]): Promise<Map<Id, number>> {
+/**
+ * When each of these combos was last driven: the start of its newest session before `until` (epoch ms), from which on
+ * sessions are dated after tomorrow; 0 where it has only such. Reads keys only, one for each session.
+ */
+export async function lastDriven(
+  book: ReadOnlyLogbook,
+  comboIds: readonly Id[],
+  until: number,
+): Promise<Map<Id, number>> {
   const keys: unknown = await book.digests.orderBy("[comboId+startedAt]").keys();
-  const newest = new Map(keys as readonly (readonly [Id, number])[]);
+  const newest = new Map<Id, number>();
+  for (const [comboId, at] of keys as readonly (readonly [Id, number])[])
+    newest.set(comboId, at < until ? at : (newest.get(comboId) ?? 0));
   return new Map(
     comboIds.flatMap((id) => {
       const at = newest.get(id);
@@ -55,25 +64,31 @@ export async function lastDriven(book: ReadOnlyLogbook, comboIds: readonly Id[])
 }
 
 /**
- * The day each combo was last driven on, as its newest session has it: where that was driven, not where this device is
- * now. Reads keys, and one session for each combo.
+ * The day each combo was last driven on, as its newest session before `until` (epoch ms) has it: where that was driven,
+ * not where this device is now. Reads keys, and one session for each combo.
  */
-export async function daysDriven(book: ReadOnlyLogbook): Promise<Map<Id, CalendarDate>> {
+export async function daysDriven(book: ReadOnlyLogbook, until: number): Promise<Map<Id, CalendarDate>> {
   const inOrder = () => book.digests.orderBy("[comboId+startedAt]");
   const [keys, ids] = await Promise.all([inOrder().keys(), inOrder().primaryKeys()]);
   const newest = new Map(
-    (keys as unknown as readonly (readonly [Id, number])[]).map(([comboId], index) => [comboId, ids[index]]),
+    (keys as unknown as readonly (readonly [Id, number])[]).flatMap(([comboId, at], index) =>
+      at < until ? [[comboId, ids[index]] as const] : [],
+    ),
   );
   const sessions = await book.tables.sessions.bulkGet([...newest.values()].filter((id) => id !== undefined));
   return new Map(sessions.flatMap((session) => (session ? [[session.comboId, session.date] as const] : [])));
 }
 
-/** How many sessions of each combo began at `since` (epoch ms) or later. Reads keys only, one for each session. */
-export async function sessionsSince(book: ReadOnlyLogbook, since: number): Promise<Map<Id, number>> {
+/** How many sessions of each combo began from `since` (epoch ms) until before `until`. Reads keys only, one for each session. */
+export async function sessionsSince(
+  book: ReadOnlyLogbook,
+  since: number,
+  until: number,
+): Promise<Map<Id, number>> {
   const keys: unknown = await book.digests.orderBy("[comboId+startedAt]").keys();
   const counts = new Map<Id, number>();
   for (const [comboId, startedAt] of keys as readonly (readonly [Id, number])[])
-    if (startedAt >= since) counts.set(comboId, (counts.get(comboId) ?? 0) + 1);
+    if (startedAt >= since && startedAt < until) counts.set(comboId, (counts.get(comboId) ?? 0) + 1);
   return counts;
 }
 

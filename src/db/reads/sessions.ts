@@ -1,17 +1,46 @@
 import { Dexie } from "dexie";
-import type { Combo, Id, Run, Session } from "#domain";
+import {
+  addDays,
+  type CalendarDate,
+  type Combo,
+  type Id,
+  isAfterTomorrow,
+  type Run,
+  type Session,
+} from "#domain";
 import type { ReadOnlyLogbook } from "../logbook.ts";
 import { isLive, within } from "./ranges.ts";
 
-/** Sessions that have not been ended, newest first. Reads a sparse index and those rows only. */
-export async function sessionsOpen(book: ReadOnlyLogbook): Promise<Session[]> {
+/**
+ * Sessions that have not been ended, newest first. Reads a sparse index and those rows only.
+ * @param until instant from which on a session is dated after tomorrow: such ones come last
+ */
+export async function sessionsOpen(
+  book: ReadOnlyLogbook,
+  until = Number.POSITIVE_INFINITY,
+): Promise<Session[]> {
   const open = await book.digests.orderBy("openSince").reverse().primaryKeys();
-  return (await book.tables.sessions.bulkGet(open)).filter((session) => session !== undefined);
+  const sessions = (await book.tables.sessions.bulkGet(open)).filter((session) => session !== undefined);
+  return sessions.sort((a, b) => Number(a.startedAt >= until) - Number(b.startedAt >= until));
 }
 
-/** The session that began last. */
-export function lastSession(book: ReadOnlyLogbook): Promise<Session | undefined> {
-  return book.tables.sessions.orderBy("startedAt").reverse().filter(isLive).first();
+/**
+ * The session that began last.
+ * @param until instant from which on a session is dated after tomorrow: such a one is given only where there is no other
+ */
+export async function lastSession(book: ReadOnlyLogbook, until: number): Promise<Session | undefined> {
+  const [last] = await recentSessions(book, 1, until);
+  return last ?? book.tables.sessions.orderBy("startedAt").reverse().filter(isLive).first();
+}
+
+/** Sessions dated later than tomorrow, oldest first: what a clock that stood ahead, or a slip, has left. Reads hardly any other. */
+export function sessionsAhead(book: ReadOnlyLogbook, today: CalendarDate): Promise<Session[]> {
+  // No zone is so far east that such a day has begun in it before tomorrow has in UTC.
+  return book.tables.sessions
+    .where("startedAt")
+    .aboveOrEqual(Date.parse(addDays(today, 1)))
+    .filter((session) => isLive(session) && isAfterTomorrow(session.date, today))
+    .toArray();
 }
 
 /** A session by its id; undefined when it is not there or deleted. */
@@ -79,9 +108,9 @@ export function sessionCount(book: ReadOnlyLogbook): Promise<number> {
   return book.digests.count();
 }
 
-/** The sessions that began last, newest first. */
-export function recentSessions(book: ReadOnlyLogbook, count: number): Promise<Session[]> {
-  return book.tables.sessions.orderBy("startedAt").reverse().filter(isLive).limit(count).toArray();
+/** The sessions that began last before an instant, newest first. */
+export function recentSessions(book: ReadOnlyLogbook, count: number, until: number): Promise<Session[]> {
+  return book.tables.sessions.where("startedAt").below(until).reverse().filter(isLive).limit(count).toArray();
 }
 
 /** Sessions read in one go, so that their laps fit into memory. */

@@ -1,47 +1,65 @@
-import { type Run, type Stamped, type TableName, tableNames } from "#domain";
+import { type Id, type Run, type Stamped, type TableName, tableNames } from "#domain";
 import { faultOf } from "../fault.ts";
 import type { Logbook } from "../logbook.ts";
-import type { ShelvedLogbook } from "../shelf.ts";
-import { deletionAsSaid } from "../versions.ts";
+import type { WaitingSince } from "../shelf.ts";
 import { refuseUnlessOpen } from "./write.ts";
 
 /** Days on which the logbook must have been opened since a deletion before it is for good. */
-const daysKept = 30;
+export const daysKept = 30;
 
-/**
- * The instant before which deletions may be made final: the start, in UTC, of the earliest of the last 31 opened days;
- * undefined while there have been fewer. Taking the earliest, a clock that was wrong on one of them cannot purge
- * anything too soon.
- */
-export function purgeBefore({ openedOn }: Pick<ShelvedLogbook, "openedOn">): number | undefined {
-  const days = openedOn.slice(-daysKept - 1);
-  const [earliest] = [...days].sort();
-  return days.length <= daysKept ? undefined : Date.parse(`${earliest}T00:00:00Z`);
+/** What was removed, and what still waits. */
+export interface Purged {
+  readonly removed: number;
+  readonly waiting: WaitingSince;
 }
 
 /**
- * Removes for good what was deleted before an instant: rows, and laps inside runs. Gives the number removed. Reads
- * every run once, so it is a chore for a moment of rest, at most once a day.
+ * Removes for good what was first seen deleted thirty opened days ago: rows, and laps inside runs. The stamps of
+ * deletions tell only one deletion from another, so a clock that was wrong makes nothing go sooner and keeps nothing for
+ * ever. Reads every run once, so it is a chore for a moment of rest, at most once a day.
+ * @param waiting what was given the last time
+ * @param day how many days the logbook has been opened on
  */
-export async function purgeDeleted(book: Logbook, before: number): Promise<number> {
-  const isOver = (row: Stamped) => (deletionAsSaid(row) ?? before) < before;
+export async function purgeDeleted(book: Logbook, waiting: WaitingSince, day: number): Promise<Purged> {
   refuseUnlessOpen(book, "Deleted rows not removed");
   const rw: TableName[] = [...tableNames];
   try {
     return await book.database.transaction("rw", rw, async (transaction) => {
+      const still = new Map<Id, { readonly deletedAt: number; readonly day: number }>();
+      const over = new Set<Id>();
+      const look = ({ id, deletedAt }: Pick<Stamped, "id" | "deletedAt">) => {
+        if (deletedAt === undefined) return;
+        const before = waiting.get(id);
+        const since = before?.deletedAt === deletedAt ? before.day : day;
+        if (day - since >= daysKept) over.add(id);
+        else still.set(id, { deletedAt, day: since });
+      };
+      for (const table of tableNames)
+        await transaction
+          .table<Stamped>(table)
+          .toCollection()
+          .each((row) => {
+            look(row);
+            if (table === "runs") (row as Run).laps.forEach(look);
+          });
+      if (over.size === 0) return { removed: 0, waiting: still };
       let removed = 0;
       for (const table of tableNames)
-        removed += await transaction.table(table).toCollection().filter(isOver).delete();
+        removed += await transaction
+          .table(table)
+          .where(":id")
+          .anyOf([...over])
+          .delete();
       await transaction
         .table<Run>("runs")
         .toCollection()
-        .filter((run) => run.laps.some(isOver))
+        .filter((run) => run.laps.some(({ id }) => over.has(id)))
         .modify((run, place) => {
-          const laps = run.laps.filter((lap) => !isOver(lap));
+          const laps = run.laps.filter(({ id }) => !over.has(id));
           removed += run.laps.length - laps.length;
           place.value = { ...run, laps };
         });
-      return removed;
+      return { removed, waiting: still };
     });
   } catch (error) {
     throw faultOf(error, "Deleted rows not removed");

@@ -1,4 +1,4 @@
-import { backupFolder, dump, forgetOldCopies, keepCopy, noteBackup, setBackupFolder } from "#db";
+import { backupFolder, dump, forgetOldCopies, keepCopy, markOfBook, noteBackup, setBackupFolder } from "#db";
 import { canPack, datedName, mayWrite, newestStamp, writeDated } from "#files";
 import type { Errand, ErrandTools } from "./errand.ts";
 import { liveCounts, packRows } from "./packRows.ts";
@@ -17,6 +17,8 @@ export const afterSession: Errand<AfterSession, null> = async (_, tools) => {
   const { book, shelf } = tools;
   const logbook = await shelf.logbooks.get(book.name);
   if (logbook === undefined || logbook.kind === "demo") return null;
+  // Before the rows: what changes in between is then due again.
+  const mark = await markOfBook(book);
   const rows = await dump(book);
   if (newestStamp(rows) === 0) return null;
   const bytes = await packRows(rows, logbook.title);
@@ -25,6 +27,7 @@ export const afterSession: Errand<AfterSession, null> = async (_, tools) => {
     logbook: book.name,
     title: logbook.title,
     why: "session",
+    ...(mark !== undefined && { mark }),
     ...liveCounts(rows),
     packed: bytes,
   });

@@ -1,4 +1,4 @@
-import { believedUpTo, dump, keepCopy, mergeInto, noteReceived } from "#db";
+import { believedUpTo, dump, keepCopy, mergeInto } from "#db";
 import { newestStamp } from "#files";
 import type { Errand } from "./errand.ts";
 import { liveCounts, packRows } from "./packRows.ts";
@@ -38,7 +38,7 @@ export const merge: Errand<Merge, MergeDone> = async (
   let kept = await keepCopy(shelf, { ...copy, ...liveCounts(here), packed: await packRows(here, title) });
   tell({ step: "Merging", share: 0 });
   const right = isDateConfirmed ? { upTo: believedUpTo(book.clock()) } : {};
-  const { what, edits, before, oldest } = await mergeInto(book, rows, from, {
+  const { what, edits, before } = await mergeInto(book, rows, from, {
     ...right,
     signal,
     onProgress: (done, all) => tell({ step: "Merging", share: done / Math.max(1, all) }),
@@ -46,6 +46,5 @@ export const merge: Errand<Merge, MergeDone> = async (
   // A lap typed in between is part of the state before.
   if (newestStamp(before) !== newestStamp(here))
     kept = await keepCopy(shelf, { ...copy, ...liveCounts(before), packed: await packRows(before, title) });
-  if (oldest !== undefined) await noteReceived(shelf, book.name, oldest);
   return { what, rows: edits.length, copyId: kept.id, ...right };
 };

@@ -1,10 +1,11 @@
-import { dump, type PartWanted, partOf, rowsIn } from "#db";
-import { newestStamp } from "#files";
+import { dump, marksOf, partOf, rowsIn } from "#db";
+import type { Id } from "#domain";
 import type { Errand } from "./errand.ts";
 import { liveCounts, packRows } from "./packRows.ts";
 
 export interface Part {
-  readonly wanted: PartWanted;
+  /** One session, or every row that has not been sent from here as it is now. */
+  readonly wanted: { readonly kind: "session"; readonly sessionId: Id } | { readonly kind: "unsent" };
   readonly title: string;
 }
 
@@ -14,22 +15,25 @@ export interface PartMade {
   readonly sessions: number;
   readonly laps: number;
   /**
-   * All up to this stamp is in it or has been sent before, so what is sent next begins behind it: the newest in the
-   * logbook, but never later than this device's clock, because rows of a device whose clock is ahead would hide what is
-   * written here next. Absent where one session is sent, which says nothing of the others.
+   * The marks of all rows of the logbook: each is in the part or was sent before as it is. To be noted once the part has
+   * gone. Absent where one session is sent, which says nothing of the others.
    */
-  readonly upTo?: number;
+  readonly marks?: ReadonlyMap<Id, number>;
 }
 
-/** Makes the small backup that is sent to another device. */
-export const part: Errand<Part, PartMade> = async ({ wanted, title }, { book, tell }) => {
+/**
+ * Makes the small backup that is sent to another device. What has been sent is told by the rows themselves, not by
+ * stamps: rows of a clock that stood behind or ahead go as well, and so do those that came in from elsewhere.
+ */
+export const part: Errand<Part, PartMade> = async ({ wanted, title }, { book, shelf, tell }) => {
   tell({ step: "Collecting the rows" });
   const all = await dump(book);
-  const rows = partOf(all, wanted);
+  const sent = wanted.kind === "unsent" ? ((await shelf.sent.get(book.name))?.marks ?? new Map()) : undefined;
+  const rows = partOf(all, wanted.kind === "session" ? wanted : { kind: "unsent", sent: sent ?? new Map() });
   return {
     bytes: await packRows(rows, title),
     rows: rowsIn(rows),
     ...liveCounts(rows),
-    ...(wanted.kind === "since" && { upTo: Math.min(newestStamp(all), book.clock()) }),
+    ...(wanted.kind === "unsent" && { marks: marksOf(all) }),
   };
 };

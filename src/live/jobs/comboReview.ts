@@ -6,11 +6,11 @@ import {
   referencesOfCombo,
   targetsOfCombo,
 } from "#db";
-import type { CalendarDate, Id } from "#domain";
+import { type CalendarDate, type Id, pagesAsOf } from "#domain";
 import { type ComboReview, comboReview } from "#stats";
 import { freshDigests } from "./freshDigests.ts";
 import type { JobMark, JobRun } from "./job.ts";
-import { newestOf } from "./newestOf.ts";
+import { markOfRows } from "./markOfRows.ts";
 
 export interface ComboReviewDetails {
   readonly comboId: Id;
@@ -25,14 +25,24 @@ export const runComboReview: JobRun<ComboReviewDetails, ComboReview> = async (
   { comboId, period, today },
 ) => {
   const { pages, targets, references, chosen } = await besideTheLaps(book, comboId);
-  const digests = await freshDigests(book, comboId, chosen);
-  return comboReview({ comboId, digests, pages, period, today, targets, references, preferences: chosen });
+  const digests = await freshDigests(book, comboId, chosen, today);
+  const begun = pagesAsOf(pages, today);
+  return comboReview({
+    comboId,
+    digests,
+    pages: begun,
+    period,
+    today,
+    targets,
+    references,
+    preferences: chosen,
+  });
 };
 
 export const markOfComboReview: JobMark<ComboReviewDetails> = async (book, { comboId }) => {
   const [laps, rows] = await Promise.all([markOfCombo(book, comboId), besideTheLaps(book, comboId)]);
   const { pages, targets, references, chosen } = rows;
-  return [laps, ...[pages, targets, references, [chosen]].map(newestOf)].join(" ");
+  return [laps, ...[pages, targets, references, [chosen]].map(markOfRows)].join(" ");
 };
 
 /** The rows that the figures of a combo rest on besides its laps. */

@@ -1,14 +1,17 @@
 import { markOfCombo, pagesOfCombo, preferences, type ReadOnlyLogbook } from "#db";
-import type { Id } from "#domain";
+import { type CalendarDate, type Id, pagesAsOf } from "#domain";
 import type { SessionDigest } from "#stats";
 import { freshDigests } from "./freshDigests.ts";
-import { newestOf } from "./newestOf.ts";
+import { markOfRows } from "./markOfRows.ts";
 
 /** Figures of the sessions of a combo whose times compare with those of today, oldest first. */
-export async function presentPage(book: ReadOnlyLogbook, comboId: Id): Promise<SessionDigest[]> {
+export async function presentPage(
+  book: ReadOnlyLogbook,
+  { comboId, today }: { readonly comboId: Id; readonly today: CalendarDate },
+): Promise<SessionDigest[]> {
   const [pages, chosen] = await Promise.all([pagesOfCombo(book, comboId), preferences(book)]);
-  const pageFrom = pages.at(-1)?.from ?? Number.NEGATIVE_INFINITY;
-  const digests = await freshDigests(book, comboId, chosen);
+  const pageFrom = pagesAsOf(pages, today).at(-1)?.from ?? Number.NEGATIVE_INFINITY;
+  const digests = await freshDigests(book, comboId, chosen, today);
   return digests.filter(({ startedAt }) => startedAt >= pageFrom);
 }
 
@@ -19,5 +22,5 @@ export async function markOfPresentPage(book: ReadOnlyLogbook, { comboId }: { re
     pagesOfCombo(book, comboId),
     preferences(book),
   ]);
-  return [laps, newestOf(pages), newestOf([chosen])].join(" ");
+  return [laps, markOfRows(pages), markOfRows([chosen])].join(" ");
 }

@@ -13,6 +13,6 @@ export interface RigStepsDetails {
 
 /** The combos before and after a change of the rig. */
 export const runRigSteps: JobRun<RigStepsDetails, RigStep[]> = async (book, details) =>
-  rigSteps({ ...details, combos: (await wholeBook(book)).combos });
+  rigSteps({ ...details, combos: (await wholeBook(book, details.today)).combos });
 
 export const markOfRigSteps: JobMark<RigStepsDetails> = markOfWholeBook;

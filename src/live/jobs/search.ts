@@ -1,4 +1,4 @@
-import { combosWithNames, eachRunsOf, markOfAll, markOfSessions, type ReadOnlyLogbook } from "#db";
+import { combosWithNames, eachRunsOf, markOfBook, type ReadOnlyLogbook } from "#db";
 import {
   type CalendarDate,
   comboName,
@@ -107,8 +107,7 @@ export const runSearch: JobRun<SearchDetails, SearchResult> = async (book, { ter
   };
 };
 
-export const markOfSearch: JobMark<SearchDetails> = async (book) =>
-  (await Promise.all([markOfAll(book), markOfSessions(book)])).join(" ");
+export const markOfSearch: JobMark<SearchDetails> = async (book) => String(await markOfBook(book));
 
 async function namesOfCombos(book: ReadOnlyLogbook): Promise<ReadonlyMap<Id, string>> {
   const combos = await combosWithNames(book);

@@ -5,6 +5,7 @@ import { markOfWholeBook, wholeBook } from "./wholeBook.ts";
 
 export interface StatementDetails {
   readonly monday: CalendarDate;
+  readonly today: CalendarDate;
 }
 
 /** A week, and where the nearest ones with a session lie. */
@@ -16,8 +17,8 @@ export interface Statement {
 }
 
 /** The statement of one week. */
-export const runStatement: JobRun<StatementDetails, Statement> = async (book, { monday }) => {
-  const { combos, preferences } = await wholeBook(book);
+export const runStatement: JobRun<StatementDetails, Statement> = async (book, { monday, today }) => {
+  const { combos, preferences } = await wholeBook(book, today);
   const statement = weekStatement({ monday, combos, preferences });
   const dates = combos.flatMap(({ digests }) => digests.map(({ date }) => date)).sort();
   return {

@@ -14,6 +14,6 @@ export interface SuggestedTargetsDetails {
 export const runSuggestedTargets: JobRun<SuggestedTargetsDetails, Figure<SuggestedTargets>> = async (
   book,
   details,
-) => suggestedTargets({ ...details, page: await presentPage(book, details.comboId) });
+) => suggestedTargets({ ...details, page: await presentPage(book, details) });
 
 export const markOfSuggestedTargets: JobMark<SuggestedTargetsDetails> = markOfPresentPage;

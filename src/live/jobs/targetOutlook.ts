@@ -13,6 +13,6 @@ export interface TargetOutlookDetails {
 
 /** Whether and when one target is likely to be reached. */
 export const runTargetOutlook: JobRun<TargetOutlookDetails, Figure<TargetOutlook>> = async (book, details) =>
-  targetOutlook({ ...details, page: await presentPage(book, details.comboId) });
+  targetOutlook({ ...details, page: await presentPage(book, details) });
 
 export const markOfTargetOutlook: JobMark<TargetOutlookDetails> = markOfPresentPage;

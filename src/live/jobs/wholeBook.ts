@@ -1,9 +1,9 @@
 import { digestsOfAll, markOfAll, pages, preferences, type ReadOnlyLogbook, references, targets } from "#db";
-import type { Preferences } from "#domain";
+import { type CalendarDate, type Preferences, pagesAsOf, sessionsAsOf } from "#domain";
 import type { WeekCombo } from "#stats";
 import { digestMaker } from "../digestMaker.ts";
 import { grouped } from "./grouped.ts";
-import { newestOf } from "./newestOf.ts";
+import { markOfRows } from "./markOfRows.ts";
 
 /** Every combo with a session, with all that its figures rest on, and the driver's choices. */
 export interface WholeBook {
@@ -11,13 +11,12 @@ export interface WholeBook {
   readonly preferences: Preferences;
 }
 
-/** Reads all combos' figures in as many reads as one combo's would take. */
-export async function wholeBook(book: ReadOnlyLogbook): Promise<WholeBook> {
+/** Reads all combos' figures, as of today, in as many reads as one combo's would take. */
+export async function wholeBook(book: ReadOnlyLogbook, today: CalendarDate): Promise<WholeBook> {
   const beside = await besideTheLaps(book);
-  const digests = grouped(
-    await digestsOfAll(book, digestMaker(beside.preferences)),
-    ({ comboId }) => comboId,
-  );
+  const all = await digestsOfAll(book, digestMaker(beside.preferences));
+  const dated = all.map(({ comboId, digest }) => ({ comboId, date: digest.date, digest }));
+  const digests = grouped(sessionsAsOf(dated, today), ({ comboId }) => comboId);
   const ofCombo = <R extends { readonly comboId: string }>(rows: readonly R[]) =>
     grouped(rows, ({ comboId }) => comboId);
   const [pagesOf, targetsOf, referencesOf] = [
@@ -29,7 +28,7 @@ export async function wholeBook(book: ReadOnlyLogbook): Promise<WholeBook> {
     combos: [...digests].map(([comboId, own]) => ({
       comboId,
       digests: own.map(({ digest }) => digest),
-      pages: pagesOf.get(comboId) ?? [],
+      pages: pagesAsOf(pagesOf.get(comboId) ?? [], today),
       targets: targetsOf.get(comboId) ?? [],
       references: referencesOf.get(comboId) ?? [],
     })),
@@ -40,7 +39,7 @@ export async function wholeBook(book: ReadOnlyLogbook): Promise<WholeBook> {
 /** Another text whenever anything in the logbook changes that `wholeBook` reads. */
 export async function markOfWholeBook(book: ReadOnlyLogbook): Promise<string> {
   const [laps, rows] = await Promise.all([markOfAll(book), besideTheLaps(book)]);
-  return [laps, ...[rows.pages, rows.targets, rows.references, [rows.preferences]].map(newestOf)].join(" ");
+  return [laps, ...[rows.pages, rows.targets, rows.references, [rows.preferences]].map(markOfRows)].join(" ");
 }
 
 /** The rows beside the laps, few in any logbook. */

@@ -1,6 +1,6 @@
 import { type ComboWithNames, daysDriven } from "#db";
 import { type CalendarDate, comboName, sayDate } from "#domain";
-import { useRows } from "#live";
+import { useRows, useUntil } from "#live";
 import { printAddress } from "#state/address.ts";
 import { Name } from "#ui/Name.tsx";
 import { Notice } from "#ui/Notice.tsx";
@@ -23,7 +23,8 @@ interface ComboListProps {
 
 /** The combos of the logbook, to pick one of. */
 export function ComboList({ combos, isMissing }: ComboListProps) {
-  const days = useRows(daysDriven, []);
+  const until = useUntil();
+  const days = useRows((book) => daysDriven(book, until), [until]);
   if (combos.length === 0)
     return (
       <Part title="No combo yet">

@@ -1,5 +1,5 @@
 import { combosWithNames, lastDriven } from "#db";
-import { useRows } from "#live";
+import { useRows, useUntil } from "#live";
 import { useAddress } from "#state/address.ts";
 import { ComboCorners } from "./ComboCorners.tsx";
 import { ComboList } from "./ComboList.tsx";
@@ -9,15 +9,20 @@ import styles from "./Corners.module.css";
 export function CornersScreen() {
   const address = useAddress();
   const comboId = address.place === "corners" ? address.comboId : undefined;
-  const combos = useRows(async (book) => {
-    const named = await combosWithNames(book);
-    const driven = await lastDriven(
-      book,
-      named.map(({ combo }) => combo.id),
-    );
-    const at = (id: string) => driven.get(id) ?? 0;
-    return named.sort((a, b) => at(b.combo.id) - at(a.combo.id) || (a.combo.id < b.combo.id ? -1 : 1));
-  }, []);
+  const until = useUntil();
+  const combos = useRows(
+    async (book) => {
+      const named = await combosWithNames(book);
+      const driven = await lastDriven(
+        book,
+        named.map(({ combo }) => combo.id),
+        until,
+      );
+      const at = (id: string) => driven.get(id) ?? 0;
+      return named.sort((a, b) => at(b.combo.id) - at(a.combo.id) || (a.combo.id < b.combo.id ? -1 : 1));
+    },
+    [until],
+  );
   const chosen = combos?.find(({ combo }) => combo.id === comboId);
   return (
     <div className={styles["screen"]}>

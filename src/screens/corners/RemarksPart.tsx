@@ -1,6 +1,6 @@
 import { runsOfSession, sessionsOfCombo } from "#db";
 import { type Corner, type Id, type RemarkKind, remarkKinds } from "#domain";
-import { useRows } from "#live";
+import { useRows, useUntil } from "#live";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
 import { RuledTable } from "#ui/RuledTable.tsx";
@@ -16,13 +16,15 @@ interface RemarksPartProps {
 
 /** How often each corner was named in the remarks of the last sessions. */
 export function RemarksPart({ comboId, corners }: RemarksPartProps) {
+  const until = useUntil();
   const found = useRows(
     async (book) => {
-      const sessions = (await sessionsOfCombo(book, comboId)).slice(-lastSessions);
+      const past = (await sessionsOfCombo(book, comboId)).filter(({ startedAt }) => startedAt < until);
+      const sessions = past.slice(-lastSessions);
       const runs = await Promise.all(sessions.map(({ id }) => runsOfSession(book, id)));
       return { sessions: sessions.length, ...cornerRemarks(runs.flat()) };
     },
-    [comboId],
+    [comboId, until],
   );
   if (found === undefined) return null;
   const { sessions, laps, corners: named } = found;

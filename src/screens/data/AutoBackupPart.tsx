@@ -1,5 +1,5 @@
 import { forgetBackupFolder } from "#db";
-import { practiceDay, sayDate, timeOfDay } from "#domain";
+import { sayNoted } from "#domain";
 import { canChooseFolder } from "#files";
 import { useFolder, useLogbook, useShelfWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
@@ -15,10 +15,7 @@ export function AutoBackupPart({ titles }: { readonly titles: readonly string[] 
   const { folder, isBusy, choose, allow, backUp } = useFolder();
   const shelfWrite = useShelfWrite();
   if (folder === undefined || entry.kind === "demo") return null;
-  const when = (at: number) => {
-    const zone = surroundings.zone();
-    return `${sayDate(practiceDay(at, zone, 0))}, ${timeOfDay(at, zone)}`;
-  };
+  const when = (at: number) => sayNoted(at, surroundings.clock(), surroundings.zone());
   if (folder === null)
     return (
       <Part title="Automatic backup" ruled>

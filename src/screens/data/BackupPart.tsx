@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { practiceDay } from "#domain";
+import { notedOn, practiceDay } from "#domain";
 import { canPack } from "#files";
 import { saveBackup, useLogbook, useShelvedNow } from "#live";
 import { Button } from "#ui/Button.tsx";
@@ -14,10 +14,10 @@ export function BackupPart() {
   const logbook = useShelvedNow();
   const [isBusy, setBusy] = useState(false);
   const [isSmall, setSmall] = useState(false);
-  const { clock, zone } = open.surroundings;
-  const dayOf = (at: number) => practiceDay(at, zone(), 0);
-  const today = dayOf(clock());
-  const lastOn = logbook.lastBackupAt === undefined ? undefined : dayOf(logbook.lastBackupAt);
+  const [now, zone] = [open.surroundings.clock(), open.surroundings.zone()];
+  const today = practiceDay(now, zone, 0);
+  const { lastBackupAt } = logbook;
+  const lastOn = lastBackupAt === undefined ? undefined : notedOn(lastBackupAt, now, zone);
   const save = () => {
     setBusy(true);
     void saveBackup(open, logbook, { isSmall }).finally(() => setBusy(false));

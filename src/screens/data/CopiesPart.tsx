@@ -1,6 +1,6 @@
 import { useRef } from "react";
 import { type KeptBecause, type KeptCopy, packOf } from "#db";
-import { practiceDay, sayDate, timeOfDay } from "#domain";
+import { sayNoted } from "#domain";
 import { useKeptCopies, useLogbook, useShelfWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Part } from "#ui/Part.tsx";
@@ -22,10 +22,7 @@ export function CopiesPart({ titles }: { readonly titles: readonly string[] }) {
   const shelfWrite = useShelfWrite();
   const looking = useLook();
   const list = useRef<HTMLUListElement>(null);
-  const when = (at: number) => {
-    const zone = surroundings.zone();
-    return `${sayDate(practiceDay(at, zone, 0))}, ${timeOfDay(at, zone)}`;
-  };
+  const when = (at: number) => sayNoted(at, surroundings.clock(), surroundings.zone());
   const look = (copy: KeptCopy) =>
     void shelfWrite(async (shelf) => looking.look(when(copy.madeAt), await packOf(shelf, copy.id)));
   if (copies === undefined) return null;

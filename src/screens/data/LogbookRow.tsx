@@ -1,6 +1,6 @@
 import { useId, useRef, useState } from "react";
 import { renameLogbook, type ShelvedLogbook } from "#db";
-import { practiceDay, sayDate } from "#domain";
+import { notedOn, sayDate } from "#domain";
 import { useLogbook, useShelfWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
@@ -25,7 +25,8 @@ export function LogbookRow(props: { readonly logbook: ShelvedLogbook; readonly i
     isBack.current = false;
     button.focus();
   };
-  const opened = sayDate(practiceDay(logbook.lastOpened, surroundings.zone(), 0));
+  const on = notedOn(logbook.lastOpened, surroundings.clock(), surroundings.zone());
+  const opened = on === "ahead" ? "while the clock stood ahead" : sayDate(on);
   const about = [
     logbook.kind === "demo" && "demo",
     isOpen ? "open now" : logbook.openedOn.length === 0 ? "never opened" : `last opened ${opened}`,

@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { type BackupFolder, setBackupFolder } from "#db";
-import { practiceDay, sayDate, timeOfDay } from "#domain";
-import { askToWrite, type DatedFile, fileIn, newestOfOthers } from "#files";
+import { practiceDay, sayNoted } from "#domain";
+import { askToWrite, type DatedFile, datedAt, fileIn, lineOf, newestOfOthers } from "#files";
 import { useLogbook, useShelfWrite } from "#live";
 import { useNotices } from "#state/notices.ts";
 import { Button } from "#ui/Button.tsx";
@@ -21,7 +21,8 @@ export function LookIntoFolder({ folder, titles }: LookIntoFolderProps) {
   const say = useNotices((notices) => notices.say);
   const looking = useLook();
   const [found, setFound] = useState<readonly DatedFile[]>();
-  const zone = surroundings.zone();
+  const [now, zone] = [surroundings.clock(), surroundings.zone()];
+  const today = practiceDay(now, "UTC", 0);
   const orSay = async (work: () => Promise<void>) => {
     try {
       await work();
@@ -32,19 +33,17 @@ export function LookIntoFolder({ folder, titles }: LookIntoFolderProps) {
   };
   const lookInto = () =>
     orSay(async () => {
-      if (await askToWrite(folder.handle)) setFound(await newestOfOthers(folder.handle, folder.tag));
+      if (!(await askToWrite(folder.handle))) return;
+      setFound(await newestOfOthers(folder.handle, folder.tag, today));
     });
-  const lookAt = ({ name, tag }: DatedFile) =>
+  const lookAt = (file: DatedFile) =>
     orSay(async () => {
+      const { name } = file;
       looking.look(name, await fileIn(folder.handle, name));
       await shelfWrite((shelf) =>
-        setBackupFolder(shelf, { ...folder, seen: { ...folder.seen, [tag]: name } }),
+        setBackupFolder(shelf, { ...folder, seen: { ...folder.seen, [lineOf(file, today)]: name } }),
       );
     });
-  const made = ({ at }: DatedFile) => {
-    const instant = Date.parse(at.replace(/T(\d\d)(\d\d)(\d\d)/, "T$1:$2:$3"));
-    return `${sayDate(practiceDay(instant, zone, 0))}, ${timeOfDay(instant, zone)}`;
-  };
   return (
     <>
       <div>
@@ -55,21 +54,17 @@ export function LookIntoFolder({ folder, titles }: LookIntoFolderProps) {
       </div>
       {found !== undefined && found.length > 0 && (
         <ul className={styles["list"]}>
-          {found.map((file) => (
+          {found.map((file, index) => (
             <li key={file.name} className={styles["logbook"]}>
-              <div id={`dated-${file.tag}`}>
-                <div className={styles["title"]}>Another device, {made(file)}</div>
+              <div id={`dated-${index}`}>
+                <div className={styles["title"]}>Another device, {sayNoted(datedAt(file), now, zone)}</div>
                 <div className={styles["about"]}>
                   {file.name}
-                  {folder.seen[file.tag] === file.name && " · looked at before"}
+                  {Object.values(folder.seen).includes(file.name) && " · looked at before"}
                 </div>
               </div>
               <div className={styles["buttons"]}>
-                <Button
-                  size="between"
-                  aria-describedby={`dated-${file.tag}`}
-                  onClick={() => void lookAt(file)}
-                >
+                <Button size="between" aria-describedby={`dated-${index}`} onClick={() => void lookAt(file)}>
                   Look at it
                 </Button>
               </div>

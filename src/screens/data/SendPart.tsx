@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import { lastSession, sessionOf } from "#db";
-import { practiceDay, sayDate } from "#domain";
-import { type PartMade, useErrand, useLogbook, useRows, useShelvedNow } from "#live";
+import { notedOn, sayDate } from "#domain";
+import { type PartMade, useErrand, useLogbook, useRows, useSentAt, useUntil } from "#live";
 import { goTo, useAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { Part } from "#ui/Part.tsx";
@@ -9,18 +9,17 @@ import { ReceiveForm } from "./ReceiveForm.tsx";
 import styles from "./Restore.module.css";
 import { SendReady } from "./SendReady.tsx";
 
-/** Rows are sent again from a day before the last sending on, for clocks that were set back in between. */
-const overlapMs = 86_400_000;
-
 /** From this device to another, and back: one session, or all that is new. Nothing is doubled, however often. */
 export function SendPart({ titles }: { readonly titles: readonly string[] }) {
   const { entry, surroundings } = useLogbook();
-  const { sentUpTo } = useShelvedNow();
+  const sentAt = useSentAt();
   const address = useAddress();
   const sendId = address.place === "data" ? address.sendId : undefined;
+  const until = useUntil();
   const session = useRows(
-    async (book) => (await (sendId === undefined ? lastSession(book) : sessionOf(book, sendId))) ?? null,
-    [sendId],
+    async (book) =>
+      (await (sendId === undefined ? lastSession(book, until) : sessionOf(book, sendId))) ?? null,
+    [sendId, until],
   );
   const { progress, send } = useErrand();
   const [ready, setReady] = useState<PartMade>();
@@ -37,7 +36,8 @@ export function SendPart({ titles }: { readonly titles: readonly string[] }) {
     if (asked !== undefined) void prepare({ kind: "session", sessionId: asked });
   }, [asked, prepare]);
   const isBusy = progress !== undefined;
-  const sentOn = sentUpTo === undefined ? undefined : practiceDay(sentUpTo, surroundings.zone(), 0);
+  const { clock, zone } = surroundings;
+  const sentOn = sentAt === undefined ? undefined : notedOn(sentAt, clock(), zone());
   return (
     <Part title="Send and receive" ruled>
       <p>
@@ -53,18 +53,18 @@ export function SendPart({ titles }: { readonly titles: readonly string[] }) {
         >
           {session ? `Send the session of ${sayDate(session.date)}` : "Send the last session"}
         </Button>
-        <Button
-          size="between"
-          disabled={isBusy}
-          onClick={() => void prepare({ kind: "since", stamp: (sentUpTo ?? 0) - overlapMs })}
-        >
+        <Button size="between" disabled={isBusy} onClick={() => void prepare({ kind: "unsent" })}>
           {sentOn === undefined ? "Send everything" : "Send all since the last sending"}
         </Button>
       </div>
       <div role="status" className={styles["said"]}>
         {isBusy && <p>{progress.step}</p>}
         {sentOn !== undefined && !isBusy && ready === undefined && (
-          <p>Sent last: all up to {sayDate(sentOn)}.</p>
+          <p>
+            {sentOn === "ahead"
+              ? "Sent last while this device’s clock stood ahead."
+              : `Sent last: all up to ${sayDate(sentOn)}.`}
+          </p>
         )}
       </div>
       {ready && (

@@ -30,8 +30,8 @@ export function SendReady({ ready, onDone }: SendReadyProps) {
   const textFile = (content: string) => new File([content], named("txt"), { type: "text/plain" });
 
   const sent = async (how: string) => {
-    const { upTo } = ready;
-    if (upTo !== undefined) await shelfWrite((shelf) => noteSent(shelf, book.name, upTo));
+    const { marks } = ready;
+    if (marks !== undefined) await shelfWrite((shelf) => noteSent(shelf, book.name, marks));
     say({ kind: "done", text: `${how} On the other device: Data, “Send and receive”.`, actions: [] });
     onDone();
   };

@@ -1,5 +1,5 @@
 import type { ShelvedLogbook } from "#db";
-import { type CalendarDate, daysBetween, sayDate } from "#domain";
+import { type CalendarDate, daysBetween, type NotedOn, sayDate } from "#domain";
 
 const manyLaps = 100;
 const manyDays = 14;
@@ -7,13 +7,15 @@ const manyDays = 14;
 /** How it stands with the backup of a logbook: "Last backup Wed 14 Oct 2026, 9 days ago. 214 laps since." */
 export function sayBackup(
   { lapsSinceBackup }: Pick<ShelvedLogbook, "lapsSinceBackup">,
-  lastOn: CalendarDate | undefined,
+  lastOn: NotedOn | undefined,
   today: CalendarDate,
 ): string {
   const laps = `${lapsSinceBackup} ${lapsSinceBackup === 1 ? "lap" : "laps"}`;
   if (lastOn === undefined)
     return lapsSinceBackup === 0 ? "No backup yet." : `No backup yet. ${laps} are in this browser only.`;
   const since = lapsSinceBackup === 0 ? "No lap added since." : `${laps} added since.`;
+  if (lastOn === "ahead")
+    return `When the last backup was saved is not known: this device’s clock stood ahead then. ${since}`;
   return `Last backup ${sayDate(lastOn)}${ago(daysBetween(lastOn, today))}. ${since}`;
 }
 
@@ -22,14 +24,15 @@ function ago(days: number): string {
   return days === 0 ? ", today" : days === 1 ? ", yesterday" : `, ${days} days ago`;
 }
 
-/** Whether it is time to be reminded: many laps, or some after a long while. */
+/** Whether it is time to be reminded: many laps, or some after a while that is known to be long. */
 export function isBackupDue(
   { lapsSinceBackup }: Pick<ShelvedLogbook, "lapsSinceBackup">,
-  lastOn: CalendarDate | undefined,
+  lastOn: NotedOn | undefined,
   today: CalendarDate,
 ): boolean {
   if (lapsSinceBackup >= manyLaps) return true;
-  return lapsSinceBackup > 0 && lastOn !== undefined && daysBetween(lastOn, today) >= manyDays;
+  if (lapsSinceBackup === 0 || lastOn === undefined || lastOn === "ahead") return false;
+  return daysBetween(lastOn, today) >= manyDays;
 }
 
 /** A size as it is read at a glance: "4 kB", "2.1 MB". */

@@ -1,7 +1,8 @@
 import { combosWithNames, recentSessions } from "#db";
-import { comboName, sayDate } from "#domain";
-import { useRows, useShelvedNow } from "#live";
+import { comboName, practiceDay, sayDate } from "#domain";
+import { useAheadSessions, useLogbook, useRows, useShelvedNow, useUntil } from "#live";
 import { printAddress } from "#state/address.ts";
+import { AheadSessions } from "#ui/AheadSessions.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Notice } from "#ui/Notice.tsx";
 import { Part } from "#ui/Part.tsx";
@@ -15,14 +16,24 @@ const remindAfter = 60;
 /** No session is open: the way to start one, the note from last time, and the last sessions. */
 export function Begin() {
   const shelved = useShelvedNow();
-  const rows = useRows(async (book) => {
-    const [sessions, combos] = await Promise.all([recentSessions(book, shown), combosWithNames(book)]);
-    const nameOf = new Map(combos.map((one) => [one.combo.id, comboName(one)]));
-    return sessions.map((session) => ({
-      session,
-      name: nameOf.get(session.comboId) ?? "a combo that is gone",
-    }));
-  }, []);
+  const { clock, zone } = useLogbook().surroundings;
+  const until = useUntil();
+  const today = practiceDay(clock(), zone(), 0);
+  const ahead = useAheadSessions(today);
+  const rows = useRows(
+    async (book) => {
+      const [sessions, combos] = await Promise.all([
+        recentSessions(book, shown, until),
+        combosWithNames(book),
+      ]);
+      const nameOf = new Map(combos.map((one) => [one.combo.id, comboName(one)]));
+      return sessions.map((session) => ({
+        session,
+        name: nameOf.get(session.comboId) ?? "a combo that is gone",
+      }));
+    },
+    [until],
+  );
   const last = rows?.[0];
   return (
     <div className={styles["begin"]}>
@@ -49,6 +60,7 @@ export function Begin() {
             </p>
           </Part>
         )}
+        <AheadSessions sessions={ahead} today={today} />
         {rows && rows.length > 0 && (
           <Part title="Last sessions">
             <RuledTable

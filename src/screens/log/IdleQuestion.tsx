@@ -7,12 +7,20 @@ import { Notice } from "#ui/Notice.tsx";
 
 const idleMs = 3 * 3_600_000;
 
-/** When the driver last did something in a session: wrote a lap, began a run, or started it. */
-export function lastDeed(session: Session, runs: readonly Run[]): number {
-  return Math.max(
-    session.createdAt,
-    ...runs.flatMap((run) => [run.createdAt, ...lapsInOrder(run).map(({ createdAt }) => createdAt)]),
+/** A clock is put right by some seconds now and then; more than this is worth a word. */
+const worthSayingMs = 60_000;
+
+/**
+ * When the driver last did something in a session: wrote a lap, began a run, or started it. What was done while the clock
+ * stood ahead counts only as long as nothing has been done since.
+ */
+function lastDeed(session: Session, runs: readonly Run[], now: number): number {
+  const deeds = [session, ...runs.flatMap((run) => [run, ...lapsInOrder(run)])].map(
+    ({ createdAt }) => createdAt,
   );
+  const last = deeds.at(-1) ?? session.createdAt;
+  const isAhead = (at: number) => at - now > worthSayingMs;
+  return isAhead(last) ? last : Math.max(...deeds.filter((at) => !isAhead(at)));
 }
 
 /** After three idle hours an open session asks: end it at its last lap, or go on? */
@@ -26,10 +34,10 @@ export function IdleQuestion({
   const now = useNow();
   const write = useWrite();
   const [goesOn, setGoesOn] = useState(false);
-  const last = lastDeed(session, runs);
+  const last = lastDeed(session, runs, now);
   const idle = now - last;
   if (goesOn || session.endedAt !== undefined) return null;
-  if (idle < 0 && -idle > 60_000)
+  if (-idle > worthSayingMs)
     return (
       <Notice actions={<Button onClick={() => setGoesOn(true)}>Go on</Button>}>
         <p>

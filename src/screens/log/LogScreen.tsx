@@ -1,6 +1,6 @@
 import { lazy, Suspense } from "react";
 import { lastSession, sessionsOpen } from "#db";
-import { useRows } from "#live";
+import { useRows, useUntil } from "#live";
 import { useAddress } from "#state/address.ts";
 import { Begin } from "./Begin.tsx";
 import { useFocusKept } from "./useFocusKept.ts";
@@ -14,10 +14,14 @@ const SessionPage = lazy(() => sessionPage);
 export function LogScreen() {
   const address = useAddress();
   const named = address.place === "log" ? address.sessionId : undefined;
-  const state = useRows(async (book) => {
-    const [open, last] = await Promise.all([sessionsOpen(book), lastSession(book)]);
-    return { open, last };
-  }, []);
+  const until = useUntil();
+  const state = useRows(
+    async (book) => {
+      const [open, last] = await Promise.all([sessionsOpen(book, until), lastSession(book, until)]);
+      return { open, last };
+    },
+    [until],
+  );
   const sessionId = named ?? state?.open[0]?.id;
   useFocusKept(sessionId ?? (state && "none"));
   if (sessionId !== undefined)

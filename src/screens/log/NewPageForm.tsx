@@ -1,17 +1,30 @@
 import { useState } from "react";
+import { type CalendarDate, isAfterTomorrow, practiceDay, sayDate } from "#domain";
+import { useLogbook } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Checkbox } from "#ui/Checkbox.tsx";
 import { Field } from "#ui/Field.tsx";
 import styles from "./RunDialog.module.css";
 
-/** Turns a new page from this session on. */
+/** Turns a new page from this session on; one that would begin after tomorrow has to wait until the date is right. */
 export function NewPageForm({
+  begins,
   onTurn,
 }: {
+  /** Date of the session, and so of the page. */
+  readonly begins: CalendarDate;
   readonly onTurn: (isForAll: boolean, reason: string) => Promise<void>;
 }) {
   const [reason, setReason] = useState("");
   const [isForAll, setForAll] = useState(false);
+  const { clock, zone } = useLogbook().surroundings;
+  if (isAfterTomorrow(begins, practiceDay(clock(), zone(), 0)))
+    return (
+      <p>
+        A new page begins with its session, and this one is dated {sayDate(begins)}, after tomorrow. Put its
+        date right first.
+      </p>
+    );
   return (
     <div className={styles["form"]}>
       <p>

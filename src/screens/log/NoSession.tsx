@@ -1,11 +1,12 @@
 import { sessionsOpen } from "#db";
-import { useRows, useUnreadable } from "#live";
+import { useRows, useUnreadable, useUntil } from "#live";
 import { printAddress } from "#state/address.ts";
 
 /** The address names a session that this logbook does not have, or cannot read. */
 export function NoSession() {
   const isDamaged = useUnreadable().length > 0;
-  const open = useRows(async (book) => (await sessionsOpen(book))[0] ?? null, []);
+  const until = useUntil();
+  const open = useRows(async (book) => (await sessionsOpen(book, until))[0] ?? null, [until]);
   return (
     <>
       <h1>This session {isDamaged ? "cannot be shown" : "is not there"}</h1>

@@ -1,27 +1,24 @@
 import { useState } from "react";
 import { changeSessionDate } from "#db";
-import { instantOf, readDate } from "#domain";
+import { askDate, instantOf, isAfterTomorrow, readDate } from "#domain";
 import { useToday, useWrite } from "#live";
+import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
+import { Notice } from "#ui/Notice.tsx";
 import type { SessionData } from "./useSession.ts";
 
 const noon = 12;
 
-/** The session's date; where its time of day is known, that stays. */
+/** The session's date; where its time of day is known, that stays. One after tomorrow is asked about, never refused. */
 export function SessionDate({ data }: { readonly data: SessionData }) {
   const { session, preferences } = data;
   const write = useWrite();
   const today = useToday(preferences);
   const [text, setText] = useState<string>(session.date);
   const read = readDate(text);
-  const problem = !read.ok
-    ? read.problem
-    : // Driven where it was tomorrow already, a session keeps its date wherever it is looked at.
-      read.date > today && read.date !== session.date
-      ? { wrong: `${read.date} has not come yet`, right: `Write a date up to ${today}` }
-      : undefined;
+  const isAsked = read.ok && read.date !== session.date && isAfterTomorrow(read.date, today);
   const store = () => {
-    if (!read.ok || problem || read.date === session.date) return;
+    if (!read.ok || read.date === session.date) return;
     const { date } = read;
     const { id: sessionId, isTimeOfDayKnown, zone } = session;
     const shift = isTimeOfDayKnown ? session.startedAt - instantOf(session.date, noon, zone) : 0;
@@ -31,14 +28,28 @@ export function SessionDate({ data }: { readonly data: SessionData }) {
     });
   };
   return (
-    <Field
-      label="Date"
-      type="date"
-      value={text}
-      max={today > session.date ? today : session.date}
-      onChange={setText}
-      onBlur={store}
-      problem={problem}
-    />
+    <>
+      <Field
+        label="Date"
+        type="date"
+        value={text}
+        onChange={setText}
+        onBlur={() => isAsked || store()}
+        problem={read.ok ? undefined : read.problem}
+      />
+      <div role="status">
+        {isAsked && (
+          <Notice
+            actions={
+              <Button size="between" onClick={store}>
+                Change it all the same
+              </Button>
+            }
+          >
+            <p>{askDate("session", read.date)}</p>
+          </Notice>
+        )}
+      </div>
+    </>
   );
 }

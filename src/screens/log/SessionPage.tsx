@@ -6,6 +6,7 @@ import type { KnownBest } from "#stats";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { useFocusBack } from "#ui/useFocusBack.ts";
 import { sayRun, suggestNextRun } from "#words";
+import { DateQuestion } from "./DateQuestion.tsx";
 import { EntryArea } from "./EntryArea.tsx";
 import { fieldId } from "./EntryPanel.tsx";
 import { IdleQuestion } from "./IdleQuestion.tsx";
@@ -113,6 +114,7 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere }: LedgerProps) {
           targetFrom={target && targetNames[target.from]}
           onRest={() => setResting(true)}
         />
+        <DateQuestion data={data} />
         <IdleQuestion session={session} runs={runs} />
         {isOpen && said === undefined && <LastNote session={session} />}
       </div>

@@ -1,13 +1,23 @@
 import { useState } from "react";
 import { addCombo, combosWithNames, lastDriven, preferences, rigInForce, startSession } from "#db";
-import { type Focus, focuses, instantOf, layoutName, practiceDay, readDate } from "#domain";
+import {
+  askDate,
+  type Focus,
+  focuses,
+  instantOf,
+  isAfterTomorrow,
+  layoutName,
+  practiceDay,
+  readDate,
+} from "#domain";
 import { readTime } from "#entry";
-import { useDraft, useLogbook, useRows, useWrite } from "#live";
+import { useDraft, useLogbook, useRows, useUntil, useWrite } from "#live";
 import { goTo } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { Combobox } from "#ui/Combobox.tsx";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { Field } from "#ui/Field.tsx";
+import { Notice } from "#ui/Notice.tsx";
 import { Select } from "#ui/Select.tsx";
 import { useToProblem } from "#ui/useToProblem.ts";
 import {
@@ -41,17 +51,24 @@ export function StartForm() {
   const write = useWrite();
   const draft = useDraft("start", blank);
   const [isRefused, setRefused] = useState(false);
+  /** The date after tomorrow that the driver was asked about. */
+  const [asked, setAsked] = useState<string>();
   const [isBusy, setBusy] = useState(false);
   const { form, toProblem } = useToProblem();
-  const known = useRows(async (book) => {
-    const [combos, chosen] = await Promise.all([combosWithNames(book), preferences(book)]);
-    const driven = await lastDriven(
-      book,
-      combos.map(({ combo }) => combo.id),
-    );
-    combos.sort((a, b) => (driven.get(b.combo.id) ?? 0) - (driven.get(a.combo.id) ?? 0));
-    return { combos, preferences: chosen };
-  }, []);
+  const until = useUntil();
+  const known = useRows(
+    async (book) => {
+      const [combos, chosen] = await Promise.all([combosWithNames(book), preferences(book)]);
+      const driven = await lastDriven(
+        book,
+        combos.map(({ combo }) => combo.id),
+        until,
+      );
+      combos.sort((a, b) => (driven.get(b.combo.id) ?? 0) - (driven.get(a.combo.id) ?? 0));
+      return { combos, preferences: chosen };
+    },
+    [until],
+  );
   if (known === undefined) return null;
   const { combos } = known;
   const [last] = combos;
@@ -79,13 +96,9 @@ export function StartForm() {
     car: problemOfName(car, "car", "club hatch") ?? problemOfLikely(meantCar),
     track: problemOfName(track, "track layout", "Marlow Fen") ?? problemOfLikely(meantTrack),
     target: readTarget?.ok === false ? readTarget.problem : undefined,
-    date:
-      day?.ok === false
-        ? day.problem
-        : day && day.date > today
-          ? { wrong: `${day.date} has not come yet`, right: `Write a date up to ${today}` }
-          : undefined,
+    date: day?.ok === false ? day.problem : undefined,
   };
+  const doubtful = day?.ok && isAfterTomorrow(day.date, today) ? day.date : undefined;
 
   const start = async () => {
     if (Object.values(problems).some(Boolean)) {
@@ -94,6 +107,7 @@ export function StartForm() {
       return;
     }
     if (isBusy) return;
+    if (doubtful !== undefined && doubtful !== asked) return setAsked(doubtful);
     setBusy(true);
     const zone = surroundings.zone();
     // The page may have stood open over the end of the day, or travelled.
@@ -158,6 +172,13 @@ export function StartForm() {
         onUse={(old) => set({ track: old })}
         onNew={() => set({ newTrack: track })}
       />
+      <div role="status">
+        {doubtful !== undefined && doubtful === asked && (
+          <Notice>
+            <p>{askDate("session", doubtful)} Start it once more to keep it.</p>
+          </Notice>
+        )}
+      </div>
       <Button type="submit" variant="primary" size="between" disabled={isBusy}>
         Start the session
       </Button>
@@ -189,7 +210,6 @@ export function StartForm() {
           <Field
             label="Date, if it was not today"
             type="date"
-            max={today}
             value={date}
             onChange={(text) => set({ date: text })}
             problem={problems.date}

@@ -1,8 +1,9 @@
 import { type ComponentType, lazy, Suspense } from "react";
 import { preferences } from "#db";
 import type { CalendarDate, Preferences } from "#domain";
-import { type DrivenCombo, useCombos, useRows, useToday } from "#live";
+import { type DrivenCombo, useAheadSessions, useCombos, useRows, useToday } from "#live";
 import type { AroundReview as AroundAddress } from "#state/address.ts";
+import { AheadSessions } from "#ui/AheadSessions.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { ReviewNav } from "./ReviewNav.tsx";
 import styles from "./ReviewScreen.module.css";
@@ -41,13 +42,17 @@ export function AroundReview({ address }: { readonly address: AroundAddress }) {
 
 function Opened(props: Omit<AroundProps, "today">) {
   const today = useToday(props.preferences);
+  const ahead = useAheadSessions(today);
   const { part } = props.address;
   const Part = parts[part];
   return (
-    <FaultBoundary key={part} what={names[part]}>
-      <Suspense fallback={<p>Opening Review</p>}>
-        <Part {...props} today={today} />
-      </Suspense>
-    </FaultBoundary>
+    <>
+      {part !== "search" && <AheadSessions sessions={ahead} today={today} />}
+      <FaultBoundary key={part} what={names[part]}>
+        <Suspense fallback={<p>Opening Review</p>}>
+          <Part {...props} today={today} />
+        </Suspense>
+      </FaultBoundary>
+    </>
   );
 }

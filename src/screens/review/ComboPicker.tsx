@@ -1,7 +1,7 @@
 import { useRef, useState } from "react";
 import { daysDriven } from "#db";
 import { sayDate } from "#domain";
-import { type DrivenCombo, useRows } from "#live";
+import { type DrivenCombo, useRows, useUntil } from "#live";
 import { goTo, type Period, printAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { Combobox } from "#ui/Combobox.tsx";
@@ -54,7 +54,8 @@ interface OthersProps {
 
 function Others({ others, period, onPicked }: OthersProps) {
   const [text, setText] = useState("");
-  const days = useRows(daysDriven, []);
+  const until = useUntil();
+  const days = useRows((book) => daysDriven(book, until), [until]);
   // Chosen dates belong to one combo's history, a rolling period to any.
   const kept: Period = period.kind === "dates" ? { kind: "12w" } : period;
   const driven = ({ id, drivenAt }: DrivenCombo) => {

@@ -1,7 +1,8 @@
 import { preferences } from "#db";
-import type { Id, Preferences } from "#domain";
-import { type DrivenCombo, useCombos, useRows, useToday } from "#live";
+import type { CalendarDate, Id, Preferences } from "#domain";
+import { type DrivenCombo, useAheadSessions, useCombos, useRows, useToday } from "#live";
 import { type Period, printAddress, useAddress } from "#state/address.ts";
+import { AheadSessions } from "#ui/AheadSessions.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { AroundReview } from "./AroundReview.tsx";
 import { ComboPicker } from "./ComboPicker.tsx";
@@ -49,11 +50,16 @@ function ReviewOf({ comboId, combos, period, preferences: chosen }: ReviewOfProp
         <ComboPicker combo={combo} combos={combos} period={period} />
         <PeriodPicker comboId={combo.id} period={period} today={today} />
       </div>
+      <Ahead comboId={combo.id} today={today} />
       <FaultBoundary key={combo.id} what="The review">
         <ReviewPage combo={combo} period={period} today={today} marginPercent={chosen.marginPercent} />
       </FaultBoundary>
     </div>
   );
+}
+
+function Ahead({ comboId, today }: { readonly comboId: Id; readonly today: CalendarDate }) {
+  return <AheadSessions sessions={useAheadSessions(today, comboId)} today={today} />;
 }
 
 function NoCombo({ isAsked }: { readonly isAsked: boolean }) {

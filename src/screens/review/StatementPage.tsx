@@ -1,6 +1,6 @@
 import { daysDriven } from "#db";
 import { addDays, type CalendarDate, mondayOf, sayDate, weekName, weekStart } from "#domain";
-import { useFigures, useRows, useShelvedNow } from "#live";
+import { useFigures, useRows, useShelvedNow, useUntil } from "#live";
 import { type Address, printAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { sayDriven, weekDays, weekTitle } from "#words";
@@ -18,7 +18,8 @@ const toWeekOf = (date: CalendarDate): Address => ({
 /** One week in ledger form: the one the address names, else the last that was driven. */
 export function StatementPage(props: AroundProps) {
   const { address, today } = props;
-  const days = useRows(daysDriven, []);
+  const until = useUntil();
+  const days = useRows((book) => daysDriven(book, until), [until]);
   const named = address.part === "statement" && address.week !== undefined && mondayOf(address.week);
   if (named) return <Week {...props} monday={named} />;
   if (days === undefined) return <p>Opening the week</p>;
@@ -29,7 +30,7 @@ export function StatementPage(props: AroundProps) {
 /** One week on one page, to be read or printed. */
 function Week({ combos, today, monday }: AroundProps & { readonly monday: CalendarDate }) {
   const { title } = useShelvedNow();
-  const { value, isRenewing } = useFigures("statement", { monday });
+  const { value, isRenewing } = useFigures("statement", { monday, today });
   const nameOf = new Map(combos.map(({ id, name }) => [id, name]));
   const isLast = addDays(monday, 7) > today;
   return (

@@ -1,6 +1,6 @@
 import { sessionsSince } from "#db";
 import type { CalendarDate } from "#domain";
-import { type DrivenCombo, useRows } from "#live";
+import { type DrivenCombo, useRows, useUntil } from "#live";
 import type { Period } from "#state/address.ts";
 import { daysOf } from "./periods.ts";
 
@@ -19,7 +19,8 @@ export function useComboToOpen(
 ): DrivenCombo | undefined {
   const { from } = daysOf(period, today);
   const since = from === undefined ? 0 : Date.parse(from);
-  const counts = useRows((book) => sessionsSince(book, since), [since]);
+  const until = useUntil();
+  const counts = useRows((book) => sessionsSince(book, since, until), [since, until]);
   if (counts === undefined) return undefined;
   return combos.find(({ id }) => (counts.get(id) ?? 0) >= enough) ?? combos[0];
 }

@@ -1,5 +1,5 @@
 import { pagesOfCombo, targetsOfCombo } from "#db";
-import type { CalendarDate, Id, Target } from "#domain";
+import { type CalendarDate, type Id, pagesAsOf, type Target } from "#domain";
 import { useRows } from "#live";
 
 /** The targets a combo is driven for today: of its present page, not archived, their date not gone by. */
@@ -10,7 +10,7 @@ export function useTargetsNow(comboId: Id, today: CalendarDate): readonly Target
         targetsOfCombo(book, comboId),
         pagesOfCombo(book, comboId),
       ]);
-      const pageFrom = pages.at(-1)?.from ?? Number.NEGATIVE_INFINITY;
+      const pageFrom = pagesAsOf(pages, today).at(-1)?.from ?? Number.NEGATIVE_INFINITY;
       return targets.filter(
         ({ archivedAt, setAt, by = today }) => archivedAt === undefined && setAt >= pageFrom && by >= today,
       );

@@ -1,6 +1,7 @@
 import { Fragment, type ReactNode, useEffect, useState } from "react";
 import type { Fields } from "#db";
-import type { RigSettings } from "#domain";
+import { askDate, isAfterTomorrow, practiceDay, type RigSettings } from "#domain";
+import { useLogbook } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
 import { Notice } from "#ui/Notice.tsx";
@@ -39,7 +40,13 @@ export function RigForm({ title, texts, onText, old, compared, onStore, onCancel
   const reading = readRig(texts, old);
   const problems = reading.ok || !isRefused ? {} : reading.problems;
   const count = reading.ok ? 0 : Object.keys(reading.problems).length;
+  const { clock, zone } = useLogbook().surroundings;
+  const [asked, setAsked] = useState<string>();
+  const from = reading.ok ? reading.fields.from : undefined;
+  const isDoubtful =
+    from !== undefined && from !== old?.from && isAfterTomorrow(from, practiceDay(clock(), zone(), 0));
   const submit = () => {
+    if (isDoubtful && asked !== from) return setAsked(from);
     if (reading.ok) return onStore(reading.fields);
     setRefused(true);
     toProblem();
@@ -110,7 +117,10 @@ export function RigForm({ title, texts, onText, old, compared, onStore, onCancel
         problem={problems["note"]}
       />
       <div className={styles["foot"]}>
-        <div role="status">{isRefused && count > 0 && <p>Not stored yet: {fieldsToMend(count)}.</p>}</div>
+        <div role="status">
+          {isRefused && count > 0 && <p>Not stored yet: {fieldsToMend(count)}.</p>}
+          {isDoubtful && asked === from && <p>{askDate("record", from)} Store it once more to keep it.</p>}
+        </div>
         {reading.ok && compared && <p>{sayChanges(rigChanges(compared, reading.fields))}</p>}
         <div className={styles["buttons"]}>
           <Button type="submit" variant="primary" size="between">

@@ -1,7 +1,8 @@
 import { pagesOfCombo } from "#db";
-import type { CalendarDate, Preferences, Target } from "#domain";
-import { type DrivenCombo, useFigures, useRows } from "#live";
+import { type CalendarDate, type Preferences, pagesAsOf, type Target } from "#domain";
+import { type DrivenCombo, useAheadSessions, useFigures, useRows } from "#live";
 import { printAddress } from "#state/address.ts";
+import { AheadSessions } from "#ui/AheadSessions.tsx";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { Name } from "#ui/Name.tsx";
 import styles from "./ComboTargets.module.css";
@@ -22,8 +23,9 @@ interface ComboTargetsProps {
 export function ComboTargets({ combo, targets, preferences, today, onGone }: ComboTargetsProps) {
   const pages = useRows((book) => pagesOfCombo(book, combo.id), [combo.id]);
   const { value: review, isRenewing } = useFigures("comboReview", { comboId: combo.id, period: {}, today });
+  const ahead = useAheadSessions(today, combo.id);
   if (pages === undefined) return null;
-  const pageFrom = pages.at(-1)?.from ?? Number.NEGATIVE_INFINITY;
+  const pageFrom = pagesAsOf(pages, today).at(-1)?.from ?? Number.NEGATIVE_INFINITY;
   const rows = (some: readonly Target[]) => (
     <ul className={styles["list"]} aria-busy={isRenewing}>
       {inOrder(some, pageFrom, today).map((target) => (
@@ -49,6 +51,7 @@ export function ComboTargets({ combo, targets, preferences, today, onGone }: Com
         </h2>
         <a href={printAddress({ place: "review", comboId: combo.id, period: { kind: "12w" } })}>Review</a>
       </div>
+      <AheadSessions sessions={ahead} today={today} />
       {held.length === 0 ? <p className={styles["none"]}>No target holds for this combo.</p> : rows(held)}
       {archived.length > 0 && (
         <Disclosure

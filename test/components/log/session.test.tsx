@@ -1,6 +1,7 @@
 import { screen, waitFor, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
-import { addCombo, deleteSession, type Logbook, openLogbook } from "#db";
+import { addCombo, deleteSession, type Logbook, openLogbook, sessionsAhead, startSession } from "#db";
+import { printAddress } from "#state/address.ts";
 import { useDevice } from "#state/device.ts";
 import { addSessions } from "../../support/addSessions.ts";
 import { aCombo, entryField, lapRows, openWith, renderLog } from "../../support/logPage.tsx";
@@ -36,19 +37,52 @@ describe("the session's own fields", () => {
     expect(again.getByLabelText("Note to yourself")).toHaveValue("later at 5");
   });
 
-  it("take another date, with Undo, but none that has not come", async () => {
+  it("take another date, with Undo; one after tomorrow only when it is meant", async () => {
     const { user } = await renderLog(twoCombos);
     const dialog = await sessionDialog(user);
     const date = dialog.getByLabelText("Date");
     await user.clear(date);
     await user.type(date, "2026-11-26");
-    expect(date).toHaveAccessibleDescription(/has not come yet/);
+    expect(dialog.queryByText(/after tomorrow/)).toBeNull();
+    await user.clear(date);
+    await user.type(date, "2036-03-04");
+    await user.tab();
+    expect(dialog.getByText(/is dated Tue 4 Mar 2036, after tomorrow. Is the date right/)).toBeVisible();
+    expect(screen.getByText(/^Wednesday 25 November/)).toBeInTheDocument();
+    await user.click(dialog.getByRole("button", { name: "Change it all the same" }));
+    expect(await screen.findByText(/^Tuesday 4 March/)).toBeInTheDocument();
     await user.clear(date);
     await user.type(date, "2026-11-20");
     await user.click(dialog.getByRole("button", { name: "Done" }));
     expect(await screen.findByText(/^Friday 20 November/)).toBeVisible();
     await user.click(undo());
-    expect(await screen.findByText(/^Wednesday 25 November/)).toBeVisible();
+    expect(await screen.findByText(/^Tuesday 4 March/)).toBeVisible();
+  });
+
+  it("are asked about where the date lies after tomorrow, with the change at hand", async () => {
+    const { user } = await renderLog(async (book) => {
+      const { comboId } = await openWith(book, [84_700]);
+      await startSession(book, {
+        comboId,
+        date: "2036-03-04",
+        zone: "Europe/Berlin",
+        startedAt: Date.UTC(2036, 2, 4, 18),
+        endedAt: Date.UTC(2036, 2, 4, 19),
+      });
+      const [ahead] = await sessionsAhead(book, "2026-11-25");
+      window.location.hash = printAddress({ place: "log", sessionId: ahead?.id ?? "" });
+    });
+    expect(
+      await screen.findByText(/is dated Tue 4 Mar 2036, after tomorrow. Is the date right/),
+    ).toBeVisible();
+    await user.click(screen.getByRole("button", { name: "Change date" }));
+    const dialog = within(await screen.findByRole("dialog"));
+    const date = dialog.getByLabelText("Date");
+    await user.clear(date);
+    await user.type(date, "2026-11-24");
+    await user.click(dialog.getByRole("button", { name: "Done" }));
+    expect(await screen.findByText(/^Tuesday 24 November/)).toBeVisible();
+    await waitFor(() => expect(screen.queryByText(/after tomorrow/)).toBeNull());
   });
 });
 

@@ -99,17 +99,32 @@ describe("starting a session", () => {
     expect(await car()).toHaveValue("Club hatch");
   });
 
-  it("says what is wrong with the target and the date, and what would be right", async () => {
+  it("says what is wrong with the target, and what would be right", async () => {
     const { user } = await renderLog(twoCombos);
     await car();
     await user.click(screen.getByRole("button", { name: /^Focus, target/ }));
     await user.type(screen.getByLabelText("Target of the day"), "912");
-    await user.type(screen.getByLabelText("Date, if it was not today"), "2026-12-24");
     await user.click(start());
     expect(screen.getByLabelText("Target of the day")).toHaveAccessibleDescription(/Three digits alone/);
-    expect(screen.getByLabelText("Date, if it was not today")).toHaveAccessibleDescription(
-      /2026-12-24 has not come yet.*up to 2026-11-25/,
-    );
+  });
+
+  it("asks about a date after tomorrow before it starts, and about no other", async () => {
+    const { user } = await renderLog(twoCombos);
+    await car();
+    await user.click(screen.getByRole("button", { name: /^Focus, target/ }));
+    const date = screen.getByLabelText("Date, if it was not today");
+    await user.type(date, "2036-03-04");
+    await user.click(start());
+    expect(
+      await screen.findByText(/is dated Tue 4 Mar 2036, after tomorrow. Is the date right/),
+    ).toBeVisible();
+    await user.clear(date);
+    expect(screen.queryByText(/after tomorrow/)).toBeNull();
+    await user.type(date, "2036-03-05");
+    await user.click(start());
+    expect(await screen.findByText(/is dated Wed 5 Mar 2036, after tomorrow/)).toBeVisible();
+    await user.click(start());
+    expect(await screen.findByText(/^Wednesday 5 March/)).toBeVisible();
   });
 
   it("keeps what was typed over a reload", async () => {

@@ -48,6 +48,27 @@ describe("Review", () => {
     expect(screen.getByRole("link", { name: "12 weeks" })).toHaveAttribute("aria-current", "true");
   });
 
+  it("counts what is dated after tomorrow, with the way to it, and leaves it out of list and axis", async () => {
+    await renderAt("#/review", review, async (book) => {
+      const { comboId } = await addCombo(book, hatch);
+      await addSessions(book, comboId, weekly(6, 100));
+      await addSessions(book, comboId, [{ date: "2036-03-04", laps: lapsAbout(80_000) }]);
+      const older = await addCombo(book, trainer);
+      await addSessions(book, older.comboId, [{ date: "2036-03-05", laps: lapsAbout(60_000) }]);
+    });
+    expect(await screen.findByRole("heading", { level: 1, name: "Marlow Fen · club hatch" })).toBeVisible();
+    expect(await screen.findByText(/^1 session dated after tomorrow is left out:/)).toHaveTextContent(
+      "Tue 4 Mar 2036. Is its date right? Today is Wed 25 Nov 2026 by this device’s clock.",
+    );
+    expect(screen.getByRole("link", { name: "Tue 4 Mar 2036" })).toHaveAttribute(
+      "href",
+      expect.stringMatching(/^#\/log\//),
+    );
+    const list = await screen.findByRole("table", { name: "Sessions, newest first" });
+    expect(within(list).getAllByRole("row")).toHaveLength(7);
+    expect(within(list).queryByText(/2036/)).toBeNull();
+  });
+
   it("opens on a combo with enough sessions in the period rather than on a newer one with few", async () => {
     await renderAt("#/review", review, async (book) => {
       const few = await addCombo(book, trainer);

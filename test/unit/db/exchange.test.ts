@@ -1,15 +1,16 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { mergeRows, partOf } from "#db";
-import { type AllRows, noRows } from "#domain";
-import { newestStamp } from "#files";
+import { marksOf, mergeRows, partOf } from "#db";
+import { type AllRows, type Id, noRows } from "#domain";
 import { aDevice, type Deed, deeds, lapsOf, practise } from "../../support/devices.ts";
 
 const settled = { seed: 20261125, numRuns: 200 };
 
-/** What a device sends: all it holds, or what is new since it sent last, as the app does. */
-function receive(from: AllRows, to: AllRows, sentUpTo: number | undefined): AllRows {
-  return mergeRows(to, sentUpTo === undefined ? from : partOf(from, { kind: "since", stamp: sentUpTo - 1 }));
+type Sent = ReadonlyMap<Id, number>;
+
+/** What a device sends: all that has not been sent from there as it is now. */
+function receive(from: AllRows, to: AllRows, sent: Sent): AllRows {
+  return mergeRows(to, partOf(from, { kind: "unsent", sent }));
 }
 
 test("two devices that have sent each other their files hold the same, whoever began", () => {
@@ -49,19 +50,15 @@ test("sending only what is new, both ways and again, brings two devices to the s
   fc.assert(
     fc.property(fc.array(fc.tuple(deeds, deeds), { minLength: 1, maxLength: 4 }), (evenings) => {
       let [phone, pc] = [noRows, noRows] as [AllRows, AllRows];
-      let [phoneSent, pcSent]: (number | undefined)[] = [];
+      let [phoneSent, pcSent]: [Sent, Sent] = [new Map(), new Map()];
       const [onPhone, onPc] = [aDevice(2), aDevice(3)];
       for (const [first, second] of evenings) {
         phone = practise(onPhone, phone, first);
         pc = practise(onPc, pc, second);
-        const before = pc;
         pc = receive(phone, pc, phoneSent);
-        phoneSent = Math.min(newestStamp(phone), onPhone.now());
-        // Rows that came in have not been sent on: sending begins again before the oldest of them.
-        const cameIn = oldestNew(before, pc);
-        if (pcSent !== undefined && cameIn !== undefined) pcSent = Math.min(pcSent, cameIn - 1);
+        phoneSent = marksOf(phone);
         phone = receive(pc, phone, pcSent);
-        pcSent = Math.min(newestStamp(pc), onPc.now());
+        pcSent = marksOf(pc);
         expect(phone).toEqual(pc);
         expect(receive(phone, pc, phoneSent)).toEqual(pc);
       }
@@ -69,19 +66,6 @@ test("sending only what is new, both ways and again, brings two devices to the s
     settled,
   );
 });
-
-/** Oldest stamp of a row or lap that was not there before, or was older. */
-function oldestNew(before: AllRows, after: AllRows): number | undefined {
-  const known = new Map(stampsOf(before));
-  const fresh = stampsOf(after).filter(([id, at]) => known.get(id) !== at);
-  return fresh.length === 0 ? undefined : Math.min(...fresh.map(([, at]) => at));
-}
-
-function stampsOf(rows: AllRows): (readonly [string, number])[] {
-  return [...rows.sessions, ...rows.runs, ...lapsOf(rows)].map(
-    ({ id, updatedAt }) => [id, updatedAt] as const,
-  );
-}
 
 test("a lap deleted on one device stays deleted when a copy that still has it comes back", () => {
   const start = practise(aDevice(1), noRows, [{ kind: "session" }, { kind: "lap", of: 0 }] as Deed[]);

@@ -44,6 +44,24 @@ test("the last ten states after sessions stay, the newest first, each with its b
   expect(await (await packOf(shelf, newest?.id ?? "")).text()).toBe("state 12");
 });
 
+test("ten states made while the clock stood in 2036 neither hide nor push out those made since", async () => {
+  clock.set(Date.UTC(2036, 2, 4));
+  for (let n = 1; n <= 10; n += 1) await keep(n);
+  clock.set(Date.UTC(2026, 2, 11));
+  for (let n = 11; n <= 14; n += 1) await keep(n);
+  expect(await sessionsIn()).toEqual([14, 13, 12, 11, 10, 9, 8, 7, 6, 5]);
+  // The newest is known as such: the same state is not kept again.
+  await keep(14);
+  expect(await sessionsIn()).toHaveLength(10);
+});
+
+test("states from before there was a count are older than any with one", async () => {
+  const copy = { logbook: name, title: "Mine", why: "session", laps: 1, bytes: 1 } as const;
+  await shelf.kept.add({ ...copy, id: shelf.newId(), sessions: 1, madeAt: Date.UTC(2036, 2, 4) });
+  await keep(2);
+  expect(await sessionsIn()).toEqual([2, 1]);
+});
+
 test("the same state is not kept twice", async () => {
   const first = await keep(1);
   expect(await keep(1)).toEqual(first);
@@ -63,8 +81,10 @@ test("a replaced logbook is kept until it was opened on thirty days since, whate
     if (logbook) await forgetOldCopies(shelf, logbook);
     return sessionsIn();
   };
-  clock.set(Date.UTC(2031, 0, 1));
-  expect(await look()).toEqual([7]);
+  for (const year of [2016, 2036]) {
+    clock.set(Date.UTC(year, 0, 1));
+    expect(await look()).toEqual([7]);
+  }
   for (let day = 0; day < 31; day += 1) await noteOpened(shelf, name, addDays("2026-03-11", day));
   expect(await look()).toEqual([]);
   expect(await shelf.packs.count()).toBe(0);

@@ -1,9 +1,8 @@
 import "fake-indexeddb/auto";
 
 import { expect, test } from "vitest";
-import { addLap, checkRows, dump, mergeRows, partOf, startSession } from "#db";
+import { addLap, checkRows, dump, marksOf, mergeRows, partOf, startSession } from "#db";
 import { type AllRows, noRows, tableNames } from "#domain";
-import { newestStamp } from "#files";
 import { aFullLogbook } from "../../support/aFullLogbook.ts";
 import { aLap } from "../../support/aLap.ts";
 
@@ -37,21 +36,27 @@ test("a session is sent with all it hangs on, deleted rows too, and is whole by 
   expect(checkRows(part).bad).toEqual([]);
 });
 
-test("what is new is a lap added to an old run, and merged it brings the other copy up to date", async () => {
-  const { book, clock, runId } = await aFullLogbook();
-  const then = await dump(book);
-  const sentUpTo = newestStamp(then);
-  clock.pass(60_000);
-  await addLap(book, { runId, id: book.newId(), lap: aLap(83_100) });
-  const now = await dump(book);
-  const part = partOf(now, { kind: "since", stamp: sentUpTo });
-  expect(part.runs.map(({ id }) => id)).toEqual([runId]);
-  expect(part.targets).toEqual([]);
-  expect(mergeRows(then, part)).toEqual(mergeRows(now, noRows));
-});
+test.each([
+  ["a minute later", 60_000],
+  ["with a clock set back ten years", -3650 * 86_400_000],
+  ["with a clock that stood still", 0],
+])(
+  "what is new is a lap added to an old run %s, and merged it brings the other copy up to date",
+  async (_, passed) => {
+    const { book, clock, runId } = await aFullLogbook();
+    const then = await dump(book);
+    clock.pass(passed);
+    await addLap(book, { runId, id: book.newId(), lap: aLap(83_100) });
+    const now = await dump(book);
+    const part = partOf(now, { kind: "unsent", sent: marksOf(then) });
+    expect(part.runs.map(({ id }) => id)).toEqual([runId]);
+    expect(part.targets).toEqual([]);
+    expect(mergeRows(then, part)).toEqual(mergeRows(now, noRows));
+  },
+);
 
 test("nothing new is nothing to send", async () => {
   const { book } = await aFullLogbook();
   const rows = await dump(book);
-  expect(counts(partOf(rows, { kind: "since", stamp: newestStamp(rows) }))).toEqual({});
+  expect(counts(partOf(rows, { kind: "unsent", sent: marksOf(rows) }))).toEqual({});
 });

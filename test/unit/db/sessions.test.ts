@@ -75,7 +75,10 @@ test("open sessions are found until they end, and again when opened again", asyn
   await endSession(book, { sessionId, note: "brake earlier" });
   expect(await open()).toEqual([]);
   expect(await runOf(book, runId)).toMatchObject({ endedAt: clock.now() });
-  expect(await lastSession(book)).toMatchObject({ id: sessionId, note: "brake earlier" });
+  expect(await lastSession(book, Number.MAX_SAFE_INTEGER)).toMatchObject({
+    id: sessionId,
+    note: "brake earlier",
+  });
   await reopenSession(book, { sessionId });
   expect(await open()).toEqual([sessionId]);
   expect(await runOf(book, runId)).not.toHaveProperty("endedAt");

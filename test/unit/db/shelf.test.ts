@@ -21,7 +21,6 @@ import {
   noteUnlisted,
   openLogbook,
   openShelf,
-  purgeBefore,
   purgeDeleted,
   readDraft,
   readDrafts,
@@ -29,6 +28,7 @@ import {
   renameLogbook,
   replaceLogbook,
   type Shelf,
+  undoChange,
   writeDraft,
 } from "#db";
 import { aLap } from "../../support/aLap.ts";
@@ -121,54 +121,80 @@ test("a restored database takes the place of the old one under the same title", 
   expect(await databases()).not.toContain(old.name);
 });
 
-test("what a restore left in no list is deleted a day later; what was entered, or never noted, stays", async () => {
+test("what a restore left in no list is deleted on another day; what was entered, or never noted, stays", async () => {
   const listed = await createLogbook(shelf, { title: "Mine" });
   const made = async (name: string) => (await openLogbook({ name, ...tools })).close();
   for (const name of [listed.name, "entered", "broken off", "never noted"]) await made(name);
   for (const name of ["entered", "broken off"]) await noteUnlisted(shelf, name);
   await createLogbook(shelf, { title: "Restored", name: "entered" });
-  clock.pass(86_400_000);
-  await deleteUnlisted(shelf);
+  // A clock that jumps ten years in the middle of a restore does not make it an old one.
+  clock.pass(3650 * 86_400_000);
+  await deleteUnlisted(shelf, "2036-03-07");
+  await deleteUnlisted(shelf, "2036-03-07");
   expect(await databases()).toContain("broken off");
-  clock.pass(1);
-  await deleteUnlisted(shelf);
+  await deleteUnlisted(shelf, "2026-03-10");
   expect(await databases()).toEqual(expect.arrayContaining([listed.name, "entered", "never noted"]));
   expect(await databases()).not.toContain("broken off");
   expect(await shelf.unlisted.count()).toBe(0);
 });
 
-test("deleted rows go for good only after thirty days on which the logbook was opened", async () => {
-  const { name } = await createLogbook(shelf, { title: "Mine" });
-  const day = (n: number) => new Date(Date.UTC(2026, 2, n)).toISOString().slice(0, 10);
-  for (let n = 1; n <= 30; n += 1) {
-    await noteOpened(shelf, name, day(n));
-    await noteOpened(shelf, name, day(n));
-  }
-  const openedOn = async () => (await listLogbooks(shelf))[0] ?? { openedOn: [] };
-  expect(purgeBefore(await openedOn())).toBeUndefined();
-  await noteOpened(shelf, name, "2031-01-01");
-  expect(purgeBefore(await openedOn())).toBe(Date.UTC(2026, 2, 1));
-  await noteOpened(shelf, name, "2031-01-02");
-  expect(purgeBefore(await openedOn())).toBe(Date.UTC(2026, 2, 2));
+test("the logbook opened last is listed first, also after another was opened while the clock stood in 2036", async () => {
+  const mine = await createLogbook(shelf, { title: "Mine" });
+  const other = await createLogbook(shelf, { title: "Other" });
+  clock.set(Date.UTC(2036, 2, 4));
+  await noteOpened(shelf, other.name, "2036-03-04");
+  clock.set(Date.UTC(2026, 2, 11));
+  await noteOpened(shelf, mine.name, "2026-03-11");
+  expect((await listLogbooks(shelf)).map(({ title }) => title)).toEqual(["Mine", "Other"]);
 });
 
-test("purging removes rows and laps deleted before, and nothing else", async () => {
-  const { book, clock: bookClock, sessionId, runId, comboId } = await anOpenSession();
-  const ids = [book.newId(), book.newId()];
-  for (const id of ids) await addLap(book, { runId, id, lap: aLap(83000) });
-  await deleteLap(book, { runId, lapId: ids[0] ?? "" });
+test("days on which a logbook was opened are counted once each, whatever order clocks bring them in", async () => {
+  const { name } = await createLogbook(shelf, { title: "Mine" });
+  for (const day of ["2026-03-10", "2026-03-10", "2036-03-04", "2026-03-10", "2026-03-11", "2036-03-04"])
+    await noteOpened(shelf, name, day);
+  expect((await listLogbooks(shelf))[0]).toMatchObject({ daysOpened: 3 });
+});
+
+const fixedAt = Date.UTC(2026, 2, 10);
+test.each([
+  ["right", fixedAt],
+  ["ten years behind", Date.UTC(2016, 2, 10)],
+  ["ten years ahead", Date.UTC(2036, 2, 10)],
+])(
+  "what was deleted while the clock was %s goes for good once the logbook was opened on thirty more days",
+  async (_, at) => {
+    const { book, clock: bookClock, sessionId, runId, comboId } = await anOpenSession();
+    const ids = [book.newId(), book.newId()];
+    for (const id of ids) await addLap(book, { runId, id, lap: aLap(83000) });
+    bookClock.set(at);
+    await deleteLap(book, { runId, lapId: ids[0] ?? "" });
+    bookClock.set(fixedAt);
+    const first = await purgeDeleted(book, new Map(), 100);
+    expect(first.removed).toBe(0);
+    const { runId: second } = await addRun(book, { sessionId });
+    await addLap(book, { runId: second, id: book.newId(), lap: aLap(83100) });
+    await deleteLap(book, { runId, lapId: ids[1] ?? "" });
+    const before = await purgeDeleted(book, first.waiting, 129);
+    expect(before.removed).toBe(0);
+    const last = await purgeDeleted(book, before.waiting, 130);
+    expect(last.removed).toBe(1);
+    expect((await dump(book)).runs.flatMap(({ laps }) => laps.map(({ ms }) => ms))).toEqual([83000, 83100]);
+    await deleteSession(book, { sessionId });
+    const rest = await purgeDeleted(book, last.waiting, 131);
+    expect((await purgeDeleted(book, rest.waiting, 161)).removed).toBe(3);
+    const rows = await dump(book);
+    expect(rows.sessions).toEqual([]);
+    expect(rows.runs).toEqual([]);
+    expect(rows.combos.map(({ id }) => id)).toEqual([comboId]);
+  },
+);
+
+test("what was brought back and deleted anew waits anew", async () => {
+  const { book, clock: bookClock, sessionId } = await anOpenSession();
+  const deleted = await deleteSession(book, { sessionId });
+  const { waiting } = await purgeDeleted(book, new Map(), 1);
+  await undoChange(book, deleted);
   bookClock.pass(1000);
-  const before = bookClock.now();
-  const { runId: second } = await addRun(book, { sessionId });
-  await addLap(book, { runId: second, id: book.newId(), lap: aLap(83100) });
-  await deleteLap(book, { runId, lapId: ids[1] ?? "" });
-  expect(await purgeDeleted(book, before)).toBe(1);
-  expect((await dump(book)).runs.flatMap(({ laps }) => laps.map(({ ms }) => ms))).toEqual([83000, 83100]);
   await deleteSession(book, { sessionId });
-  bookClock.pass(1000);
-  expect(await purgeDeleted(book, bookClock.now())).toBe(3);
-  const rows = await dump(book);
-  expect(rows.sessions).toEqual([]);
-  expect(rows.runs).toEqual([]);
-  expect(rows.combos.map(({ id }) => id)).toEqual([comboId]);
+  expect((await purgeDeleted(book, waiting, 40)).removed).toBe(0);
 });

@@ -86,7 +86,7 @@ test("a session deleted while the clock stood in 2037 comes back with its runs, 
   await deleteSession(pc, { sessionId });
   pcClock.set(at + 86_400_000);
   await putBookRight(pc, believedUpTo(pcClock.now()));
-  await purgeDeleted(pc, at + 2 * 86_400_000);
+  expect((await purgeDeleted(pc, new Map(), 1)).removed).toBe(0);
   await bringBack(pc, { table: "sessions", id: sessionId });
   expect(await sessionOf(pc, sessionId)).toMatchObject({ note: "on another day" });
   expect(await lapsOf(pc, runId)).toEqual([83_456]);

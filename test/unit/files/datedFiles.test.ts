@@ -53,8 +53,43 @@ test("of each other device the newest file is found, none of this one", async ()
     [4, "a3f9"],
   ] as const)
     await write(folder, n, tag);
-  expect((await newestOfOthers(folder.handle, "a3f9")).map(({ tag, at: when }) => [tag, when])).toEqual([
+  expect(
+    (await newestOfOthers(folder.handle, "a3f9", "2026-11-25")).map(({ tag, at: when }) => [tag, when]),
+  ).toEqual([
     ["bbbb", "2026-11-25T170300Z"],
     ["cccc", "2026-11-25T170200Z"],
   ]);
+});
+
+/** A file of a clock that stood in 2036. */
+const ahead = (folder: ReturnType<typeof aFolder>, n: number, tag = "a3f9") =>
+  writeDated(
+    folder.handle,
+    { name: datedName("Evenings", tag, Date.UTC(2036, 2, 4, 17, n), "json.gz"), tag },
+    bytes(n),
+  );
+
+test("a file just written is never let go, and files dated 2036 push out no good one", async () => {
+  const folder = aFolder({});
+  for (let n = 1; n <= 10; n += 1) await ahead(folder, n);
+  for (let n = 1; n <= 10; n += 1) {
+    await write(folder, n);
+    expect(folder.names()).toContain(datedName("Evenings", "a3f9", at(n), "json.gz"));
+    expect(folder.names()).toHaveLength(10);
+  }
+  expect(folder.names().filter((name) => name.includes("2036"))).toEqual([]);
+});
+
+test("a file of another device dated 2036 does not hide what that device wrote since", async () => {
+  const folder = aFolder({});
+  await ahead(folder, 1, "bbbb");
+  await ahead(folder, 2, "bbbb");
+  await write(folder, 3, "bbbb");
+  await write(folder, 4, "bbbb");
+  const found = await newestOfOthers(folder.handle, "a3f9", "2026-11-25");
+  expect(found.map(({ at: when }) => when)).toEqual(["2036-03-04T170200Z", "2026-11-25T170400Z"]);
+});
+
+test("a file whose name holds an instant that does not exist is none of ours", () => {
+  expect(datedFile("Evenings-a3f9-2026-99-99T170500Z.json")).toBeUndefined();
 });

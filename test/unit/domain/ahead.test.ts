@@ -1,0 +1,39 @@
+import { expect, test } from "vitest";
+import { askDate, endOfTomorrow, instantOf, isAfterTomorrow, isAheadOf, notedOn, sayNoted } from "#domain";
+
+const now = Date.UTC(2026, 10, 28, 18);
+const hour = 3_600_000;
+const zone = "Europe/Berlin";
+
+test("an instant is believed up to an hour ahead of the clock, for clocks are put right by minutes", () => {
+  expect(isAheadOf(now, now)).toBe(false);
+  expect(isAheadOf(now - 20 * 365 * 24 * hour, now)).toBe(false);
+  expect(isAheadOf(now + hour, now)).toBe(false);
+  expect(isAheadOf(now + hour + 1, now)).toBe(true);
+});
+
+test("the day of something past is never later than today, and unknown where the clock stood ahead", () => {
+  const lateEvening = Date.UTC(2026, 10, 28, 22, 30);
+  expect(notedOn(lateEvening - 24 * hour, lateEvening, zone)).toBe("2026-11-27");
+  expect(notedOn(lateEvening + hour, lateEvening, zone)).toBe("2026-11-28");
+  expect(notedOn(Date.UTC(2036, 2, 4), lateEvening, zone)).toBe("ahead");
+  expect(sayNoted(now, now, zone)).toBe("Sat 28 Nov 2026, 19:00");
+  expect(sayNoted(Date.UTC(2036, 2, 4, 18), now, zone)).toBe(
+    "Tue 4 Mar 2036, 19:00 by a clock that stood ahead",
+  );
+});
+
+test("tomorrow is a date something may have, the day after it is asked about", () => {
+  expect(isAfterTomorrow("2026-11-29", "2026-11-28")).toBe(false);
+  expect(isAfterTomorrow("2026-11-30", "2026-11-28")).toBe(true);
+  expect(isAfterTomorrow("2027-01-01", "2026-12-31")).toBe(false);
+  expect(askDate("session", "2036-03-04")).toBe(
+    "This session is dated Tue 4 Mar 2036, after tomorrow. Is the date right?",
+  );
+});
+
+test("tomorrow is over everywhere on earth when it is over in the last zone", () => {
+  // IANA tz database: Etc/GMT+12 is twelve hours behind UTC, no zone is further behind.
+  const lastMinute = instantOf("2026-11-29", 23, "Etc/GMT+12") + 59 * 60_000;
+  expect(endOfTomorrow("2026-11-28") - lastMinute).toBe(60_000);
+});
