@@ -2,6 +2,7 @@ import * as v from "valibot";
 import {
   type CalendarDate,
   firstDate,
+  instantRange,
   isCalendarDate,
   lapRange,
   lastDate,
@@ -10,20 +11,15 @@ import {
   type Range,
 } from "#domain";
 
-const day = 86_400_000;
-/** Noon of the first and of the last date lies within a day of them in every zone. */
-const earliest = Date.parse(firstDate) - day;
-const latest = Date.parse(lastDate) + 2 * day;
-
 /** A number from a range, both ends counted. */
 export const within = ({ least, most }: Range) => v.pipe(finite, v.minValue(least), v.maxValue(most));
 const whole = (range: Range) => v.pipe(within(range), v.integer());
 
 export const finite = v.pipe(v.number(), v.finite());
 /** Epoch milliseconds, in the years a date may name. */
-export const instant = whole({ least: earliest, most: latest });
+export const instant = whole(instantRange);
 /** A stamp of a row: an instant since 1970. */
-export const stamp = whole({ least: 0, most: latest });
+export const stamp = whole({ least: 0, most: instantRange.most });
 /** A lap time, ms. */
 export const time = whole(lapRange);
 /** A sector time: a part of a lap. */

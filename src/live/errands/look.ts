@@ -13,6 +13,8 @@ import { rowsBeside } from "./readSource.ts";
 
 /** Rows listed at most; how many there are is said beside them. */
 const mostListed = 200;
+/** A reason quotes what stands in the file, which may be of any length. */
+const longestWhy = 200;
 
 export interface Look {
   readonly source: Blob;
@@ -82,7 +84,11 @@ const listed = <T>(all: readonly T[]): Listed<T> => ({ first: all.slice(0, mostL
 
 function named(bad: readonly BadRow[]): Listed<NamedBad> {
   const { first, all } = listed(bad);
-  return { first: first.map(({ table, place, why }) => ({ table, place, why })), all };
+  const short = (text: string) => (text.length > longestWhy ? `${text.slice(0, longestWhy)}…` : text);
+  return {
+    first: first.map(({ table, place, why }) => ({ table: short(table), place, why: short(why) })),
+    all,
+  };
 }
 
 function held(rows: AllRows): Preview["holds"] {

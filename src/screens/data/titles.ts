@@ -1,11 +1,11 @@
-const longest = 200;
+import { longestTitle } from "#domain";
 
 /** What is wrong with the name of a logbook; undefined when nothing is. */
 export function wrongTitle(title: string): string | undefined {
   const length = [...title.trim()].length;
   if (length === 0) return "A logbook needs a name. Write one, for example “Evenings”.";
-  return length > longest
-    ? `The name has ${length} signs; at most ${longest} are kept. Take off ${length - longest}.`
+  return length > longestTitle
+    ? `The name has ${length} signs; at most ${longestTitle} are kept. Take off ${length - longestTitle}.`
     : undefined;
 }
 
