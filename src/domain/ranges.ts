@@ -25,8 +25,6 @@ export function isStorableInstant(value: number): boolean {
   return Number.isInteger(value) && value >= instantRange.least && value <= instantRange.most;
 }
 
-/** Most signs of a logbook's title. */
-export const longestTitle = 200;
 /** Most signs of a name, and of a note or any other longer text. */
 export const longestName = 400;
 export const longestText = 20_000;

@@ -3,7 +3,6 @@ import {
   canonicalText,
   everyTable,
   isStorableInstant,
-  longestTitle,
   type Reading,
   type Stamped,
   tableNames,
@@ -15,6 +14,8 @@ export type Sha256 = ((text: string) => Promise<string>) | undefined;
 const kind = "lap-ledger backup";
 /** No more of a table's name is said. */
 const longestTableName = 60;
+/** No more of a title is shown; whoever restores it under a name of its own is told how long that may be. */
+const mostOfTitle = 2000;
 
 export interface BackupHead {
   readonly title: string;
@@ -121,7 +122,7 @@ export async function readBackup(
   return {
     ok: true,
     backup: {
-      title: [...title].slice(0, longestTitle).join(""),
+      title: [...title].slice(0, mostOfTitle).join(""),
       schema,
       // An instant no calendar holds is not known.
       madeAt: isStorableInstant(madeAt) ? madeAt : 0,

@@ -1,11 +1,11 @@
-import { longestTitle } from "#domain";
+const longest = 200;
 
 /** What is wrong with the name of a logbook; undefined when nothing is. */
 export function wrongTitle(title: string): string | undefined {
   const length = [...title.trim()].length;
   if (length === 0) return "A logbook needs a name. Write one, for example “Evenings”.";
-  return length > longestTitle
-    ? `The name has ${length} signs; at most ${longestTitle} are kept. Take off ${length - longestTitle}.`
+  return length > longest
+    ? `The name has ${length} signs; at most ${longest} are kept. Take off ${length - longest}.`
     : undefined;
 }
 
