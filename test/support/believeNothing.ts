@@ -1,7 +1,7 @@
 import "fake-indexeddb/auto";
-import { deleteDatabase, dump, idMaker, newestSchema, restoreAsNew } from "#db";
+import { deleteDatabase, dump, idMaker, mergeRows, newestSchema, restoreAsNew } from "#db";
 import { browserSha256, writeBackup } from "#files";
-import { readSource } from "../../src/live/errands/readSource.ts";
+import { readSource, rowsBeside } from "../../src/live/errands/readSource.ts";
 import { aFullLogbook } from "./aFullLogbook.ts";
 import { diceFrom, mutateBackup } from "./mutateBackup.ts";
 import { useEverything } from "./useEverything.ts";
@@ -24,11 +24,15 @@ export interface Believed {
 const now = Date.UTC(2026, 2, 11, 18);
 const tools = { clock: () => now, newId: idMaker(() => now) };
 
-/** Mutates the backup of a small full logbook so many times, reads each file as a restore does, and uses what was taken. */
+/**
+ * Mutates the backup of a small full logbook so many times, reads each file as a restore
+ * and a merge do, and uses what was taken.
+ */
 export async function believeNothing(seed: number, files: number): Promise<Believed> {
   const { book } = await aFullLogbook();
   const head = { title: "Mine", schema: newestSchema, sha256: browserSha256() };
-  const text = await writeBackup(await dump(book), head);
+  const here = await dump(book);
+  const text = await writeBackup(here, head);
   const dice = diceFrom(seed);
   const seen = { signed: 0, refused: 0, whole: 0, partly: 0 };
   const threw: string[] = [];
@@ -49,6 +53,9 @@ export async function believeNothing(seed: number, files: number): Promise<Belie
       if (bad.some(({ why }) => why.trim() === "")) threw.push(`mutation ${n}, a row without a reason`);
       const [first, ...more] = whatIsWrong(rows, now);
       if (first !== undefined) wrong.push(`mutation ${n}, ${first}, and ${more.length} more`);
+      step = "merging";
+      const [ofMerge] = whatIsWrong(mergeRows(here, rowsBeside(read, here).rows, now), now);
+      if (ofMerge !== undefined) wrong.push(`mutation ${n}, merged: ${ofMerge}`);
       step = "restoring";
       const name = `mutated-${seed}-${n}`;
       const restored = await restoreAsNew(rows, { name, ...tools });

@@ -9,12 +9,13 @@ import {
 } from "#domain";
 import { rowsNamed } from "./rowsNamed.ts";
 
-/** Ids of rows that are there already, table by table. */
-export type KnownIds = { readonly [T in TableName]: ReadonlySet<Id> };
+/** Ids of rows and laps that are there already, table by table. */
+export type KnownIds = { readonly [T in TableName | "laps"]: ReadonlySet<Id> };
 
-/** The ids of rows, table by table; laps not among them. */
+/** The ids of rows, table by table, and of their laps. */
 export function idsOf(rows: AllRows): KnownIds {
-  return everyTable((table) => new Set((rows[table] as readonly Stamped[]).map(({ id }) => id)));
+  const idsIn = (all: readonly Stamped[]) => new Set(all.map(({ id }) => id));
+  return { ...everyTable((table) => idsIn(rows[table])), laps: idsIn(rows.runs.flatMap(({ laps }) => laps)) };
 }
 
 /**
@@ -57,7 +58,7 @@ function homesOf(rows: AllRows, known: KnownIds): ReadonlyMap<Id, TableName | "l
   const enter = (id: Id, home: TableName | "laps") => {
     if (!homes.has(id)) homes.set(id, home);
   };
-  for (const table of tableNames) for (const id of known[table]) enter(id, table);
+  for (const table of [...tableNames, "laps"] as const) for (const id of known[table]) enter(id, table);
   for (const table of tableNames) for (const { id } of rows[table]) enter(id, table);
   for (const { laps } of rows.runs) for (const { id } of laps) enter(id, "laps");
   return homes;

@@ -3,7 +3,7 @@ import "fake-indexeddb/auto";
 import fc from "fast-check";
 import { beforeAll, expect, test } from "vitest";
 import { checkBeside, checkRows, dump, idsOf } from "#db";
-import { type AllRows, everyTable, noRows, type TableName, tableNames } from "#domain";
+import { type AllRows, everyTable, type Lap, noRows, type TableName, tableNames } from "#domain";
 import { aFullLogbook } from "../../support/aFullLogbook.ts";
 
 let rows: AllRows;
@@ -185,6 +185,12 @@ test("a row that fits alone does not fit beside one of the same id in another ta
     tracks: [{ id: rows.cars[0]?.id ?? "", createdAt: 1, updatedAt: 1, name: "Hill" }],
   };
   expect(checkBeside(rows, here).bad[0]).toMatchObject({
+    table: "cars",
+    why: "its id is that of another row",
+  });
+  const lap = { ...rows.runs[0]?.laps[0], id: rows.cars[0]?.id ?? "" } as Lap;
+  const lapsHere = { ...noRows, runs: rows.runs.map((run) => ({ ...run, id: nowhere, laps: [lap] })) };
+  expect(checkBeside(rows, lapsHere).bad[0]).toMatchObject({
     table: "cars",
     why: "its id is that of another row",
   });
