@@ -12,8 +12,10 @@ import {
 } from "#domain";
 
 /** A number from a range, both ends counted. */
-export const within = ({ least, most }: Range) => v.pipe(finite, v.minValue(least), v.maxValue(most));
-const whole = (range: Range) => v.pipe(within(range), v.integer());
+export const within = ({ least, most }: Range) =>
+  v.pipe(v.number(), v.finite(), v.minValue(least), v.maxValue(most));
+const whole = ({ least, most }: Range) =>
+  v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(most));
 
 export const finite = v.pipe(v.number(), v.finite());
 /** Epoch milliseconds, in the years a date may name. */
