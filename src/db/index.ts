@@ -1,5 +1,7 @@
 export * from "./backupFolder.ts";
-export { type BadRow, type CheckedRows, checkRows } from "./checks/checkRows.ts";
+export type { BadRow } from "./checks/badRow.ts";
+export { type Around, type CheckedRows, checkBeside, checkRows } from "./checks/checkRows.ts";
+export { idsOf } from "./checks/linkedRows.ts";
 export * from "./digests.ts";
 export * from "./drafts.ts";
 export { dump, rowCounts, salvage } from "./dump.ts";

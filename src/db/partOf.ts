@@ -8,7 +8,7 @@ import {
   tableNames,
   textMark,
 } from "#domain";
-import { linksOf } from "./checks/parentsOf.ts";
+import { linksOf } from "./checks/rowsNamed.ts";
 
 /** What is to be sent: one session, or every row that is not as it was when these marks were taken. */
 export type PartWanted =

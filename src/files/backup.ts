@@ -1,9 +1,21 @@
-import { type AllRows, canonicalText, everyTable, type Reading, type Stamped, tableNames } from "#domain";
+import {
+  type AllRows,
+  canonicalText,
+  everyTable,
+  isStorableInstant,
+  type Reading,
+  type Stamped,
+  tableNames,
+} from "#domain";
 
 /** SHA-256 of a text in UTF-8, in hexadecimal; undefined where the browser offers none (no https). */
 export type Sha256 = ((text: string) => Promise<string>) | undefined;
 
 const kind = "lap-ledger backup";
+/** No more of a table's name is said. */
+const longestTableName = 60;
+/** No more of a title is shown; whoever restores it under a name of its own is told how long that may be. */
+const mostOfTitle = 2000;
 
 export interface BackupHead {
   readonly title: string;
@@ -55,6 +67,7 @@ export function newestStamp(rows: AllRows): number {
 export interface Backup {
   readonly title: string;
   readonly schema: number;
+  /** Newest stamp in it, epoch ms; 0 where it is not known. */
   readonly madeAt: number;
   readonly tables: Readonly<Record<string, readonly Readonly<Record<string, unknown>>[]>>;
   /** Whether the checksum was there and could be computed here; false means only the counts were compared. */
@@ -107,19 +120,40 @@ export async function readBackup(
   const tables = own(parsed, "tables");
   if (typeof title !== "string" || !isCount(madeAt) || !isObject(counts) || !areTables(tables))
     return refused("This is not a complete Lap Ledger backup: a part of it is missing.", again);
-  for (const [table, count] of Object.entries(counts)) {
-    const rows = Object.hasOwn(tables, table) ? (tables[table]?.length ?? 0) : 0;
-    if (rows !== count)
-      return refused(
-        `This is not a complete Lap Ledger backup: it should hold ${count} rows of ${table}, it holds ${rows}.`,
-        again,
-      );
-  }
+  const miscounted = wrongCount(tables, counts);
+  if (miscounted !== undefined)
+    return refused(`This is not a complete Lap Ledger backup: ${miscounted}.`, again);
   const sum = own(parsed, "sha256");
-  const isVerified = typeof sum === "string" && sha256 !== undefined;
+  if (sum !== undefined && typeof sum !== "string")
+    return refused("This backup was changed after it was made: its checksum is none.", again);
+  const isVerified = sum !== undefined && sha256 !== undefined;
   if (isVerified && !(await hasSum(tables, sum, sha256)))
     return refused("This backup was changed after it was made: its checksum does not fit its rows.", again);
-  return { ok: true, backup: { title, schema, madeAt, tables, isVerified } };
+  return {
+    ok: true,
+    backup: {
+      title: [...title].slice(0, mostOfTitle).join(""),
+      schema,
+      // An instant no calendar holds is not known.
+      madeAt: isStorableInstant(madeAt) ? madeAt : 0,
+      tables,
+      isVerified,
+    },
+  };
+}
+
+/** Which number of rows is not as it was counted, in words; undefined when all are. */
+function wrongCount(tables: Backup["tables"], counts: Fields): string | undefined {
+  for (const table of new Set([...Object.keys(counts), ...Object.keys(tables)])) {
+    const rows = Object.hasOwn(tables, table) ? (tables[table]?.length ?? 0) : 0;
+    const count = own(counts, table);
+    if (count === rows || (count === undefined && rows === 0)) continue;
+    const name = [...table].slice(0, longestTableName).join("");
+    return isCount(count)
+      ? `it should hold ${count} rows of ${name}, it holds ${rows}`
+      : `it does not say how many rows of ${name} it holds`;
+  }
+  return undefined;
 }
 
 function refused(wrong: string, right: string): Reading<never> {

@@ -17,6 +17,8 @@ import { rowsBeside } from "./readSource.ts";
 
 /** Rows listed at most; how many there are is said beside them. */
 const mostListed = 200;
+/** A reason quotes what stands in the file, which may be of any length. */
+const longestWhy = 200;
 
 export interface Look {
   readonly source: Blob;
@@ -27,6 +29,9 @@ export interface Held {
   readonly live: number;
   readonly deleted: number;
 }
+
+/** A bad row as it is named. The row itself stays behind: it may be nested deeper than can be handed to the page. */
+export type NamedBad = Omit<BadRow, "row">;
 
 /** Some of a list, and how many there are in all. */
 export interface Listed<T> {
@@ -41,10 +46,10 @@ export interface Preview {
   readonly isVerified: boolean;
   readonly holds: { readonly [T in TableName | "laps"]: Held };
   /** Rows left out of a logbook of its own. */
-  readonly bad: Listed<BadRow>;
+  readonly bad: Listed<NamedBad>;
   readonly merging: {
     /** Rows left out of a merge: one whose parent the open logbook has is not among them. */
-    readonly bad: Listed<BadRow>;
+    readonly bad: Listed<NamedBad>;
     readonly counts: { readonly [T in TableName | "laps"]: MergeCounts };
     readonly both: Listed<BothEdited>;
     /** Rows, here or in the file, stamped ahead of this device's clock; the counts are those of a merge that puts them right. */
@@ -73,9 +78,9 @@ export const look: Errand<Look, Looked> = async ({ source }, { book, readFile, t
       madeAt,
       isVerified,
       holds: held(read.alone.rows),
-      bad: listed(read.alone.bad),
+      bad: named(read.alone.bad),
       merging: {
-        bad: listed(bad),
+        bad: named(bad),
         counts: countChanges(here, merged),
         both: listed(editedOnBoth(mine, theirs, merged)),
         ahead: later(rowsAhead(here, upTo), rowsAhead(rows, upTo)),
@@ -90,6 +95,15 @@ function later(here: Ahead | undefined, there: Ahead | undefined): Ahead | undef
 }
 
 const listed = <T>(all: readonly T[]): Listed<T> => ({ first: all.slice(0, mostListed), all: all.length });
+
+function named(bad: readonly BadRow[]): Listed<NamedBad> {
+  const { first, all } = listed(bad);
+  const short = (text: string) => (text.length > longestWhy ? `${text.slice(0, longestWhy)}…` : text);
+  return {
+    first: first.map(({ table, place, why }) => ({ table: short(table), place, why: short(why) })),
+    all,
+  };
+}
 
 function held(rows: AllRows): Preview["holds"] {
   const count = (all: readonly Stamped[]): Held => {

@@ -18,8 +18,9 @@ export interface MergeDone {
   readonly what: string;
   /** Rows added or changed. */
   readonly rows: number;
-  /** Stamps later than this were put right. */
-  readonly upTo?: number;
+  /** Instant the rows were merged at. */
+  readonly mergedAt: number;
+  readonly isDateConfirmed: boolean;
   /** The kept state of the logbook before. */
   readonly copyId: string;
 }
@@ -37,14 +38,14 @@ export const merge: Errand<Merge, MergeDone> = async (
   const copy = { logbook: book.name, title, why: "merge" } as const;
   let kept = await keepCopy(shelf, { ...copy, ...liveCounts(here), packed: await packRows(here, title) });
   tell({ step: "Merging", share: 0 });
-  const right = isDateConfirmed ? { upTo: believedUpTo(book.clock()) } : {};
+  const mergedAt = book.clock();
   const { what, edits, before } = await mergeInto(book, rows, from, {
-    ...right,
+    ...(isDateConfirmed && { upTo: believedUpTo(mergedAt) }),
     signal,
     onProgress: (done, all) => tell({ step: "Merging", share: done / Math.max(1, all) }),
   });
   // A lap typed in between is part of the state before.
   if (newestStamp(before) !== newestStamp(here))
     kept = await keepCopy(shelf, { ...copy, ...liveCounts(before), packed: await packRows(before, title) });
-  return { what, rows: edits.length, copyId: kept.id, ...right };
+  return { what, rows: edits.length, mergedAt, isDateConfirmed, copyId: kept.id };
 };

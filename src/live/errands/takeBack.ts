@@ -1,12 +1,13 @@
-import { mergeRows, packOf, putRowsRight, takeBackMerge } from "#db";
+import { believedUpTo, mergeRows, packOf, putRowsRight, takeBackMerge } from "#db";
 import type { Errand } from "./errand.ts";
-import { readAgain, rowsBeside } from "./readSource.ts";
+import { readAgain, readSource, rowsBeside } from "./readSource.ts";
 
 export interface TakeBack {
   /** The file that was merged. */
   readonly source: Blob;
-  /** Stamps later than this were put right by the merge. */
-  readonly upTo?: number;
+  readonly mergedAt: number;
+  /** Whether the merge put stamps right that lay ahead of this device's clock. */
+  readonly isDateConfirmed: boolean;
   readonly copyId: string;
 }
 
@@ -17,12 +18,14 @@ export interface TakenBackWords {
 
 /** Takes a merge back, by the state kept from before it and the file itself. */
 export const takeBack: Errand<TakeBack, TakenBackWords> = async (
-  { source, upTo, copyId },
+  { source, mergedAt, isDateConfirmed, copyId },
   { book, shelf, tell, signal },
 ) => {
   tell({ step: "Reading the logbook as it was" });
-  const before = (await readAgain(await packOf(shelf, copyId))).alone.rows;
-  const file = rowsBeside(await readAgain(source), before).rows;
+  // The logbook's own rows are what they are, whatever clock they were written by.
+  const before = (await readAgain(await packOf(shelf, copyId), (own) => readSource(own))).alone.rows;
+  const file = rowsBeside(await readAgain(source, (sent) => readSource(sent, mergedAt)), before).rows;
+  const upTo = isDateConfirmed ? believedUpTo(mergedAt) : undefined;
   tell({ step: "Taking the merge back", share: 0 });
   return takeBackMerge(
     book,

@@ -171,6 +171,32 @@ describe("restoring", () => {
     expect(await screen.findByText("2 in this browser")).toBeVisible();
   });
 
+  it("believes no link, no date to come and no instant beyond the calendar, and says why", async () => {
+    const { user } = await renderAt("#/data", <DataScreen />, anEvening);
+    await user.click(await screen.findByRole("button", { name: "Save a backup" }));
+    await screen.findByText(/today/);
+    const backup = JSON.parse((await saved[0]?.text) ?? "");
+    delete backup.sha256;
+    const [track] = backup.tables.tracks;
+    backup.tables.combos.push({
+      ...backup.tables.combos[0],
+      id: "00000000-0000-7000-8000-00000000ffff",
+      carId: track.id,
+    });
+    Object.assign(backup.tables.sessions[0], { date: "2036-05-05", zone: "Foo/Bar" });
+    Object.assign(backup, { madeAt: Number.MAX_SAFE_INTEGER });
+    backup.counts.combos = 2;
+    await choose(user, aFile(JSON.stringify(backup)));
+    const bad = await screen.findByRole("table", { name: "Rows that cannot be restored" });
+    expect(within(bad).getByRole("row", { name: /combos, row/ })).toHaveTextContent(
+      "its car is a row of another table",
+    );
+    expect(within(bad).getByRole("row", { name: /sessions, row 1/ })).toHaveTextContent(
+      "dated 2036-05-05, after tomorrow; is this device’s clock right?",
+    );
+    expect(screen.getByText(/a backup of/)).not.toHaveTextContent("last changed");
+  });
+
   it("stores nothing when cancelled", async () => {
     const { user } = await renderAt("#/data", <DataScreen />);
     await choose(

@@ -37,8 +37,8 @@ describe("typed dates", () => {
 
   it("reads back what it says", () => {
     fc.assert(
-      fc.property(fc.integer({ min: 0, max: 90_000 }), (days) => {
-        const date = addDays("1900-01-01", days);
+      fc.property(fc.integer({ min: 0, max: 84_000 }), (days) => {
+        const date = addDays("1970-01-01", days);
         expect(readDate(sayDate(date))).toEqual({ ok: true, date });
       }),
       { seed: 7 },

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { addDays, daysBetween, instantOf, practiceDay, timeOfDay } from "#domain";
+import { addDays, daysBetween, instantOf, isKnownZone, practiceDay, timeOfDay } from "#domain";
 
 const hour = 3_600_000;
 const zones = [
@@ -54,8 +54,29 @@ describe("the practice day", () => {
     );
   });
 
-  it("refuses a zone that does not exist", () => {
-    expect(() => practiceDay(0, "Nowhere/Atall", 4)).toThrow(RangeError);
+  it("is UTC's where the zone is not known here, and that can be told", () => {
+    const late = Date.UTC(2026, 9, 14, 23, 5);
+    expect(isKnownZone("Nowhere/Atall")).toBe(false);
+    expect(isKnownZone("Europe/Berlin")).toBe(true);
+    expect(practiceDay(late, "Nowhere/Atall", 4)).toBe("2026-10-14");
+    expect(timeOfDay(late, "Nowhere/Atall")).toBe("23:05");
+    expect(instantOf("2026-10-14", 12, "Nowhere/Atall")).toBe(Date.UTC(2026, 9, 14, 12));
+  });
+
+  it("is some day for whatever text stands for the zone", () => {
+    const text = fc.oneof(
+      fc.string({ unit: "binary" }),
+      fc.string(),
+      fc.constantFrom("__proto__", "UTC+25", "+25:99"),
+    );
+    fc.assert(
+      fc.property(text, fc.integer({ min: 0, max: Date.UTC(2199, 0) }), (zone, instant) => {
+        expect(practiceDay(instant, zone, 4)).toMatch(/^\d{4}-\d\d-\d\d$/);
+        expect(timeOfDay(instant, zone)).toMatch(/^\d\d:\d\d$/);
+        expect(Number.isFinite(instantOf("2026-10-14", 12, zone))).toBe(true);
+      }),
+      { seed: 5, numRuns: 2000 },
+    );
   });
 });
 

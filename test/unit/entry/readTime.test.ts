@@ -30,7 +30,7 @@ describe("a time in full", () => {
 
   it("takes seconds as they stand when there is no usual lap to complete them from", () => {
     expect(readTime("59.120")).toMatchObject({ ms: 59_120, decimals: 3, form: "full" });
-    expect(readTime("0.001")).toMatchObject({ ms: 1 });
+    expect(readTime("0.100")).toMatchObject({ ms: 100 });
   });
 });
 

@@ -17,10 +17,10 @@ const note = fc
   .string({ unit: "grapheme", minLength: 1, maxLength: 30 })
   .filter((text) => /^[^\s\p{Cc}\p{DI}]+$/u.test(text));
 const time = fc
-  .tuple(fc.integer({ min: 1, max: 86_400_000 }), fc.integer({ min: 0, max: 3 }))
+  .tuple(fc.integer({ min: 100, max: 86_400_000 }), fc.integer({ min: 0, max: 3 }))
   .map(([ms, decimals]) => ({ ms: Math.ceil(ms / 10 ** (3 - decimals)) * 10 ** (3 - decimals), decimals }));
 const sectored = fc
-  .array(fc.integer({ min: 1, max: 99_999 }), { minLength: 3, maxLength: 3 })
+  .array(fc.integer({ min: 100, max: 99_999 }), { minLength: 3, maxLength: 3 })
   .map((sectors) => ({
     ms: sectors.reduce((a, b) => a + b),
     decimals: 3,

@@ -1,4 +1,5 @@
 import { readFile } from "node:fs/promises";
+import fc from "fast-check";
 import { expect, test } from "vitest";
 import { noRows } from "#domain";
 import { browserSha256, readBackup, writeBackup } from "#files";
@@ -93,4 +94,51 @@ test("a file nested a million deep is refused without a fall", async () => {
   const start =
     '{"kind":"lap-ledger backup","schema":1,"title":"","madeAt":1,"counts":{},"sha256":"x","tables":{"cars":[{"x":';
   expect(await problemOf(`${start}${deep}}]}}`)).toMatch(/checksum|not a complete/);
+});
+
+const changed = (change: (file: Record<string, unknown>) => void) => {
+  const file = JSON.parse(text) as Record<string, unknown>;
+  change(file);
+  return JSON.stringify(file);
+};
+
+test("counts that are no numbers, or are not there, are refused with the table named", async () => {
+  const withCounts = (counts: unknown) => problemOf(changed((file) => Object.assign(file, { counts })));
+  const { counts } = JSON.parse(text) as { counts: Record<string, number> };
+  for (const cars of [{ toString: 1 }, { valueOf: 1 }, "3", null, 1e308, -1, [2]])
+    expect(await withCounts({ ...counts, cars })).toMatch(/how many rows of cars|should hold/);
+  const { cars: _, ...others } = counts;
+  expect(await withCounts(others)).toContain("does not say how many rows of cars");
+  expect(await withCounts({ ...counts, ["x".repeat(1e6)]: 1 })).toHaveLength(
+    "This is not a complete Lap Ledger backup: it should hold 1 rows of , it holds 0.".length + 60,
+  );
+});
+
+test("a checksum that is no text is none to trust", async () => {
+  for (const sha256 of [1, null, {}, [], true])
+    expect(await problemOf(changed((file) => Object.assign(file, { sha256 })))).toMatch(
+      /its checksum is none/,
+    );
+});
+
+test("an instant no calendar holds is not known, and a title of a million signs is cut", async () => {
+  const file = changed((head) =>
+    Object.assign(head, { madeAt: Number.MAX_SAFE_INTEGER, title: "🏁".repeat(1e6) }),
+  );
+  const read = await readBackup(file, schemas);
+  expect(read).toMatchObject({ ok: true, backup: { madeAt: 0, title: "🏁".repeat(2000) } });
+});
+
+test("whatever the head of a backup holds, it is read or refused with a reason", async () => {
+  const fields = ["kind", "schema", "title", "madeAt", "counts", "sha256", "tables", "__proto__"];
+  await fc.assert(
+    fc.asyncProperty(fc.constantFrom(...fields), fc.jsonValue(), async (field, value) => {
+      const json = text.replace(/^\{/, `{${JSON.stringify(field)}:${JSON.stringify(value)},`);
+      for (const file of [json, changed((head) => Object.assign(head, { [field]: value }))]) {
+        const read = await readBackup(file, schemas);
+        if (!read.ok) expect(read.problem.wrong).toMatch(/\.$/);
+      }
+    }),
+    { seed: 3, numRuns: 500 },
+  );
 });

@@ -22,7 +22,7 @@ const remark = fc
   .tuple(fc.constantFrom(...remarkKinds.map(({ kind }) => kind)), maybe(fc.integer({ min: 1, max: 30 })))
   .map(([kind, corner]) => (corner === undefined ? { kind } : { kind, corner }));
 const timed = fc
-  .tuple(fc.integer({ min: 1, max: 4_000_000 }), fc.integer({ min: 0, max: 3 }))
+  .tuple(fc.integer({ min: 100, max: 4_000_000 }), fc.integer({ min: 0, max: 3 }))
   .map(([ms, decimals]) => {
     const unit = 10 ** (3 - decimals);
     return { ms: Math.max(unit, ms - (ms % unit)), decimals };
