@@ -1,4 +1,5 @@
 import { type AllRows, type Stamped, tableNames } from "#domain";
+import { bringAside, takeAsideBack } from "./bringAside.ts";
 import { dump } from "./dump.ts";
 import type { Logbook } from "./logbook.ts";
 import { mergeRows } from "./merge.ts";
@@ -34,7 +35,9 @@ export function mergeInto(
     const after = mergeRows(before, rows, writer.now);
     const edits = editsBetween(before, after);
     await putDifference(writer, edits, following);
-    return { what: `Merged: ${from}`, edits, before, after, oldest: oldestStamp(edits) };
+    await bringAside(writer, before.aside, rows.aside);
+    const made = rows.aside === undefined ? after : { ...after, aside: rows.aside };
+    return { what: `Merged: ${from}`, edits, before, after: made, oldest: oldestStamp(edits) };
   });
 }
 
@@ -71,6 +74,7 @@ export function takeBackMerge(
     const { rows, skipped } = unmergeRows(now, before, after);
     const edits = editsBetween(now, rows);
     await putDifference(writer, edits, following);
+    await takeAsideBack(writer, before.aside, after.aside);
     return { rows: edits.length, skipped };
   });
 }

@@ -1,4 +1,5 @@
 export * from "./allRows.ts";
+export * from "./asideRow.ts";
 export * from "./calendar.ts";
 export * from "./canonicalText.ts";
 export * from "./comboName.ts";

@@ -1,4 +1,4 @@
-import { type AllRows, canonicalText, everyTable, type Reading, type Stamped, tableNames } from "#domain";
+import { type AllRows, canonicalText, everyTable, type Reading, tableNames } from "#domain";
 
 /** SHA-256 of a text in UTF-8, in hexadecimal; undefined where the browser offers none (no https). */
 export type Sha256 = ((text: string) => Promise<string>) | undefined;
@@ -19,9 +19,10 @@ export interface BackupHead {
  */
 export async function writeBackup(rows: AllRows, { title, schema, sha256 }: BackupHead): Promise<string> {
   const sorted = Object.fromEntries(
-    Object.entries<readonly Stamped[]>({ ...everyTable((table) => rows[table]), ...rows }).map(
-      ([table, unsorted]) => [table, [...unsorted].sort((a, b) => (a.id < b.id ? -1 : 1))] as const,
-    ),
+    Object.entries<readonly { readonly id: string }[]>({
+      ...everyTable((table) => rows[table]),
+      ...rows,
+    }).map(([table, unsorted]) => [table, [...unsorted].sort((a, b) => (a.id < b.id ? -1 : 1))] as const),
   );
   const head = {
     kind,

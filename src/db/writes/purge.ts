@@ -1,8 +1,9 @@
 import { type Run, type TableName, tableNames } from "#domain";
+import { pastBadRows } from "../edge/pastBadRows.ts";
 import { faultOf } from "../fault.ts";
 import type { Logbook } from "../logbook.ts";
 import type { ShelvedLogbook } from "../shelf.ts";
-import { refuseUnlessOpen } from "./write.ts";
+import { refuseUnlessOpen } from "./refuseUnlessOpen.ts";
 
 /** Days on which the logbook must have been opened since a deletion before it is for good. */
 const daysKept = 30;
@@ -27,21 +28,23 @@ export async function purgeDeleted(book: Logbook, before: number): Promise<numbe
   refuseUnlessOpen(book, "Deleted rows not removed");
   const rw: TableName[] = [...tableNames];
   try {
-    return await book.database.transaction("rw", rw, async (transaction) => {
-      let removed = 0;
-      for (const table of tableNames)
-        removed += await transaction.table(table).toCollection().filter(isOver).delete();
-      await transaction
-        .table<Run>("runs")
-        .toCollection()
-        .filter((run) => run.laps.some(isOver))
-        .modify((run, place) => {
-          const laps = run.laps.filter((lap) => !isOver(lap));
-          removed += run.laps.length - laps.length;
-          place.value = { ...run, laps };
-        });
-      return removed;
-    });
+    return await pastBadRows(book, () =>
+      book.database.transaction("rw", rw, async (transaction) => {
+        let removed = 0;
+        for (const table of tableNames)
+          removed += await transaction.table(table).toCollection().filter(isOver).delete();
+        await transaction
+          .table<Run>("runs")
+          .toCollection()
+          .filter((run) => run.laps.some(isOver))
+          .modify((run, place) => {
+            const laps = run.laps.filter((lap) => !isOver(lap));
+            removed += run.laps.length - laps.length;
+            place.value = { ...run, laps };
+          });
+        return removed;
+      }),
+    );
   } catch (error) {
     throw faultOf(error, "Deleted rows not removed");
   }
