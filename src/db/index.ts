@@ -1,11 +1,13 @@
 export * from "./backupFolder.ts";
-export { type BadRow, type CheckedRows, checkRows } from "./checks/checkRows.ts";
-export { takeRows } from "./checks/takeRows.ts";
+export type { BadRow } from "./checks/badRow.ts";
+export { type Around, type CheckedRows, checkBeside, checkRows } from "./checks/checkRows.ts";
+export { idsOf } from "./checks/linkedRows.ts";
+export { withAside } from "./checks/withAside.ts";
 export * from "./digests.ts";
 export * from "./drafts.ts";
 export { dump, rowCounts, salvage } from "./dump.ts";
-export { type BothEdited, editedOnBoth } from "./editedOnBoth.ts";
 export { setAside } from "./edge/setAside.ts";
+export { type BothEdited, editedOnBoth } from "./editedOnBoth.ts";
 export { databasesThere, eraseDatabases } from "./eraseAll.ts";
 export * from "./fault.ts";
 export * from "./idMaker.ts";

@@ -7,7 +7,7 @@ import {
   type TableName,
   tableNames,
 } from "#domain";
-import { linksOf } from "./checks/parentsOf.ts";
+import { linksOf } from "./checks/rowsNamed.ts";
 
 /** What is to be sent: one session, or every row changed since a stamp. */
 export type PartWanted =

@@ -8,7 +8,7 @@ import {
   type TableName,
   tableNames,
 } from "#domain";
-import { linksOf } from "./checks/parentsOf.ts";
+import { linksOf } from "./checks/rowsNamed.ts";
 import { isSame } from "./patch.ts";
 
 /**

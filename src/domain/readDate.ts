@@ -1,5 +1,6 @@
 import { isCalendarDate } from "./calendar.ts";
 import type { Reading } from "./problem.ts";
+import { firstDate, lastDate } from "./ranges.ts";
 import type { CalendarDate } from "./rows.ts";
 import { monthNames, sayDate } from "./sayDate.ts";
 
@@ -8,7 +9,7 @@ const inWords = /^(?:([a-z]+),?\s+)?(\d{1,2})\s+([a-z]{3,9})\.?,?\s+(\d{4})$/i;
 
 /**
  * Reads a date a driver typed: "2026-10-14", "14 Oct 2026", "Wed 14 October 2026". Dates with slashes or points are
- * refused, because nobody can tell 3/4 from 4/3. A date that does not exist is refused.
+ * refused, because nobody can tell 3/4 from 4/3. A date that does not exist is refused, and so is a year that none can be.
  */
 export function readDate(text: string): Reading<{ date: CalendarDate }> {
   const typed = text.trim();
@@ -30,6 +31,11 @@ export function readDate(text: string): Reading<{ date: CalendarDate }> {
     );
   if (!sayDate(date).toLowerCase().startsWith(parts.weekday.slice(0, 3).toLowerCase()))
     return refuse(`${typed} does not fit together.`, `That date is ${sayDate(date)}.`);
+  if (date < firstDate || date > lastDate)
+    return refuse(
+      `The year ${date.slice(0, 4)} cannot be right.`,
+      `Write a year from ${firstDate.slice(0, 4)} to ${lastDate.slice(0, 4)}.`,
+    );
   return { ok: true, date };
 }
 

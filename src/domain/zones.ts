@@ -2,24 +2,51 @@
 import { addDays } from "./calendar.ts";
 import type { CalendarDate } from "./rows.ts";
 
-const clocks = new Map<string, Intl.DateTimeFormat>();
+interface Clock {
+  readonly format: Intl.DateTimeFormat;
+  /** False where this browser does not know the zone: then it is the clock of UTC. */
+  readonly isKnown: boolean;
+}
 
-function clockOf(zone: string): Intl.DateTimeFormat {
+const clocks = new Map<string, Clock>();
+
+function clockOf(zone: string): Clock {
   let clock = clocks.get(zone);
   if (clock === undefined) {
-    clock = new Intl.DateTimeFormat("en-u-ca-iso8601", {
-      timeZone: zone,
-      hourCycle: "h23",
-      year: "numeric",
-      month: "2-digit",
-      day: "2-digit",
-      hour: "2-digit",
-      minute: "2-digit",
-      second: "2-digit",
-    });
+    clock = madeClock(zone);
     clocks.set(zone, clock);
   }
   return clock;
+}
+
+function madeClock(zone: string): Clock {
+  try {
+    return { format: formatOf(zone), isKnown: true };
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return { format: formatOf("UTC"), isKnown: false };
+  }
+}
+
+function formatOf(timeZone: string): Intl.DateTimeFormat {
+  return new Intl.DateTimeFormat("en-u-ca-iso8601", {
+    timeZone,
+    hourCycle: "h23",
+    year: "numeric",
+    month: "2-digit",
+    day: "2-digit",
+    hour: "2-digit",
+    minute: "2-digit",
+    second: "2-digit",
+  });
+}
+
+/**
+ * Whether this browser knows the zone. Zones are made anew now and then, so an older browser may not know one that is
+ * right; every time of it is then told in UTC, and whoever shows one says so.
+ */
+export function isKnownZone(zone: string): boolean {
+  return clockOf(zone).isKnown;
 }
 
 interface WallClock {
@@ -31,7 +58,7 @@ interface WallClock {
 
 function wallClock(epochMs: number, zone: string): WallClock {
   const parts: Partial<Record<Intl.DateTimeFormatPartTypes, string>> = {};
-  for (const { type, value } of clockOf(zone).formatToParts(epochMs)) parts[type] = value;
+  for (const { type, value } of clockOf(zone).format.formatToParts(epochMs)) parts[type] = value;
   return {
     date: `${(parts.year ?? "").padStart(4, "0")}-${parts.month}-${parts.day}`,
     hour: Number(parts.hour),
@@ -43,16 +70,15 @@ function wallClock(epochMs: number, zone: string): WallClock {
 /**
  * The day a driver would say it is: the local date, where a day begins at `dayStartsAt` o'clock, because people
  * practise past midnight. Reads the wall clock, so days of 23 and 25 hours need no care.
- * @param zone IANA name, "Europe/Berlin"
+ * @param zone IANA name, "Europe/Berlin"; one that is not known here counts as UTC
  * @param dayStartsAt hour 0 to 23
- * @throws RangeError for a zone that does not exist
  */
 export function practiceDay(epochMs: number, zone: string, dayStartsAt: number): CalendarDate {
   const wall = wallClock(epochMs, zone);
   return wall.hour < dayStartsAt ? addDays(wall.date, -1) : wall.date;
 }
 
-/** What the clock on the wall shows: "23:05". */
+/** What the clock on the wall shows: "23:05"; the clock of UTC where the zone is not known here. */
 export function timeOfDay(epochMs: number, zone: string): string {
   const { hour, minute } = wallClock(epochMs, zone);
   return `${String(hour).padStart(2, "0")}:${String(minute).padStart(2, "0")}`;

@@ -2,6 +2,7 @@ import type { Reading } from "#domain";
 import { readDigits } from "./digits.ts";
 import { isPlainSeconds, readFullForm } from "./fullForms.ts";
 import { quoted, refuse } from "./refuse.ts";
+import { refuseOutside } from "./refuseOutside.ts";
 import { type Base, type BaseName, readRelative } from "./relative.ts";
 import { type Completion, completeShort } from "./shortForm.ts";
 import type { ReadTime } from "./word.ts";
@@ -15,6 +16,11 @@ export interface WordOptions extends Completion {
 
 /** Reads one folded word as a lap time in any of its forms. */
 export function readWord(text: string, options: WordOptions): Reading<ReadTime> {
+  const read = readForm(text, options);
+  return read.ok ? (refuseOutside(read.ms, text) ?? read) : read;
+}
+
+function readForm(text: string, options: WordOptions): Reading<ReadTime> {
   if (/^[+-]/.test(text)) return readRelative(text, options.base, options.baseName);
   if (/^\d+$/.test(text)) return readDigits(text, options.displayDecimals, options);
   const full = readFullForm(text);

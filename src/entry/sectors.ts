@@ -1,7 +1,8 @@
-import { formatLapTime, formatSeconds, type Reading } from "#domain";
+import { formatLapTime, formatSeconds, lapRange, type Reading } from "#domain";
 import { readFullForm } from "./fullForms.ts";
 import { refuseShape } from "./readWord.ts";
 import { quoted, refuse, shifted } from "./refuse.ts";
+import { refuseOutside } from "./refuseOutside.ts";
 import type { ReadTime, Word } from "./word.ts";
 
 /** Sector times with their sum. */
@@ -32,6 +33,15 @@ export function readSectors(words: readonly Word[], displayDecimals: number): Re
     read.push(one);
   }
   const ms = read.reduce((sum, one) => sum + one.ms, 0);
+  const [first] = words;
+  const last = words.at(-1);
+  if (ms > lapRange.most && first !== undefined && last !== undefined)
+    return refuse(
+      first.start,
+      last.start + last.text.length - first.start,
+      `The sectors add up to ${formatLapTime(ms, 0)}, which is over 24 hours.`,
+      "Put right the one that is wrong.",
+    );
   return {
     ok: true,
     times: read.map((one) => one.ms),
@@ -44,7 +54,7 @@ export function readSectors(words: readonly Word[], displayDecimals: number): Re
 
 function readSector(text: string, displayDecimals: number): Reading<ReadTime> {
   const full = readFullForm(text);
-  if (full !== undefined) return full;
+  if (full !== undefined) return full.ok ? (refuseOutside(full.ms, text) ?? full) : full;
   if (!/^\d+$/.test(text)) return refuseShape(text);
   const whole = text.length > displayDecimals ? text.slice(0, -displayDecimals) : text;
   return refuse(

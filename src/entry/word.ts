@@ -1,3 +1,5 @@
+import { lapRange } from "#domain";
+
 /** What the readers of single words share. A word is folded text without spaces; places count from its start. */
 /** A word of the entry line, and where it begins in the folded line. */
 export interface Word {
@@ -16,4 +18,4 @@ export interface ReadTime {
 }
 
 /** The longest lap there can be, ms: a day and a night. Whatever is longer is a slip of the fingers. */
-export const longestMs = 86_400_000;
+export const longestMs = lapRange.most;

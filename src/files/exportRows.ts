@@ -2,6 +2,7 @@ import {
   type AllRows,
   type Car,
   type Id,
+  isKnownZone,
   type Lap,
   type Layout,
   lapsInOrder,
@@ -40,11 +41,22 @@ const live = <R extends { readonly deletedAt?: number }>(rows: readonly R[]) =>
   rows.filter(({ deletedAt }) => deletedAt === undefined);
 const unknown = { name: "" };
 
-/** Date and clock at which a session began, as its driver's wall had them; no clock where it is not known. */
-export function startOf(session: Session): { readonly date: string; readonly clock: string } {
-  const { startedAt, zone, isTimeOfDayKnown, date } = session;
-  if (!isTimeOfDayKnown) return { date, clock: "" };
-  return { date: practiceDay(startedAt, zone, 0), clock: timeOfDay(startedAt, zone) };
+/** When a session began, as a table tells it. */
+interface Start {
+  readonly date: string;
+  readonly clock: string;
+  readonly zone: string;
+}
+
+/**
+ * Date and clock at which a session began, as its driver's wall had them, and the zone of that wall; no clock where it is
+ * not known. Where this browser does not know the zone, all of it is told in UTC, and says so: the instant stays right.
+ */
+export function startOf(session: Session): Start {
+  const { startedAt, isTimeOfDayKnown, date } = session;
+  const zone = isKnownZone(session.zone) ? session.zone : "UTC";
+  if (!isTimeOfDayKnown) return { date, clock: "", zone };
+  return { date: practiceDay(startedAt, zone, 0), clock: timeOfDay(startedAt, zone), zone };
 }
 
 /** The names of a combo by its id; empty where a part of it is gone. */

@@ -52,12 +52,12 @@ export function lapsTable(rows: AllRows): CsvTable {
 
 function lapRows(all: ExportSession, { run, laps }: ExportRun, number: number, sectors: number): CsvCell[][] {
   const { session, ofTheDay, car, track, layout } = all;
-  const { date, clock } = startOf(session);
+  const { date, clock, zone } = startOf(session);
   const { kind, effort, surface, tyres = "", fuelLitres = "", setup = "", assists = "", guest, note } = run;
   return laps.map((lap, index) => [
     { figures: date },
     { figures: clock },
-    session.zone,
+    zone,
     car.name,
     track.name,
     layout.name,

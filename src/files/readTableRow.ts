@@ -1,4 +1,13 @@
-import { efforts, focuses, type LapSource, type Reading, runKinds, sameName, surfaces } from "#domain";
+import {
+  efforts,
+  focuses,
+  type LapSource,
+  type Reading,
+  runKinds,
+  runRanges,
+  sameName,
+  surfaces,
+} from "#domain";
 import { longestNote } from "#entry";
 import { TableCells } from "./tableCells.ts";
 import { readClock } from "./tableClock.ts";
@@ -96,7 +105,7 @@ function settingsOf(cells: TableCells, decimal: string): TableSettings {
     note: cells.text("runNote", "note on the run") ?? "",
     ...given({
       tyres: cells.text("tyres", "tyres"),
-      fuelLitres: cells.measure("fuel", "fuel", decimal),
+      fuelLitres: cells.measure("fuel", "fuel", decimal, runRanges.fuelLitres),
       setup: cells.text("setup", "set-up"),
       assists: cells.text("assists", "assists"),
       guest: isGuest ? (guest.toLowerCase() === "yes" ? "" : guest) : undefined,

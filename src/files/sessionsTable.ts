@@ -23,7 +23,7 @@ export function sessionsTable(rows: AllRows): CsvTable {
   return [
     head,
     ...exportSessions(rows).map(({ session, ofTheDay, car, track, layout, runs }) => {
-      const { date, clock } = startOf(session);
+      const { date, clock, zone } = startOf(session);
       const own = runs.filter(({ run }) => run.guest === undefined);
       const laps = own.flatMap((run) => run.laps);
       const clean = laps.filter(isClean);
@@ -34,7 +34,7 @@ export function sessionsTable(rows: AllRows): CsvTable {
       return [
         { figures: date },
         { figures: clock },
-        session.zone,
+        zone,
         car.name,
         track.name,
         layout.name,

@@ -1,7 +1,5 @@
-import type { Problem, Reading } from "#domain";
+import { longestText, type Problem, type Range, type Reading } from "#domain";
 import type { ColumnKind } from "./columns.ts";
-
-const longestText = 20_000;
 
 /** What a cell of yes or no may say. */
 const yes = new Set(["yes", "y", "true", "1", "x", "ja", "oui", "si", "sí"]);
@@ -59,13 +57,16 @@ export class TableCells {
     );
   }
 
-  /** A figure of nought or more, such as litres. */
-  measure(kind: ColumnKind, word: string, decimal: string): number | undefined {
+  /** A figure, such as litres. */
+  measure(kind: ColumnKind, word: string, decimal: string, { least, most }: Range): number | undefined {
     const cell = this.raw(kind).trim();
     if (cell === "") return undefined;
     const number = Number(cell.replace(decimal, "."));
-    if (/^\d{1,6}([.,]\d{1,6})?$/.test(cell) && Number.isFinite(number)) return number;
-    return this.refuse(`${shown(cell)} is no figure for the ${word}.`, `Write it as 12${decimal}5.`);
+    if (/^\d{1,6}([.,]\d{1,6})?$/.test(cell) && number >= least && number <= most) return number;
+    return this.refuse(
+      `${shown(cell)} is no figure for the ${word}.`,
+      `Write it as 12${decimal}5, from ${least} to ${most}.`,
+    );
   }
 
   isYes(kind: ColumnKind, word: string): boolean {

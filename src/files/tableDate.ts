@@ -1,4 +1,4 @@
-import { type CalendarDate, isCalendarDate, type Reading, readDate } from "#domain";
+import { type CalendarDate, firstDate, isCalendarDate, lastDate, type Reading, readDate } from "#domain";
 import { type Clock, readClock } from "./tableClock.ts";
 
 /** Which part of a date in figures comes first; a year of four figures in front is always read as such. */
@@ -107,8 +107,12 @@ function readDay(text: string, order: DateOrder | undefined): Reading<{ date: Ca
       `is no day, read with the ${isYearFirst ? "year" : order} in front`,
       "Check the order of dates, or the date.",
     );
-  if (date < "1970" || date >= "2200")
-    return refused(text, "lies outside the years 1970 to 2199", "Check the date.");
+  if (date < firstDate || date > lastDate)
+    return refused(
+      text,
+      `lies outside the years ${firstDate.slice(0, 4)} to ${lastDate.slice(0, 4)}`,
+      "Check the date.",
+    );
   return { ok: true, date };
 }
 

@@ -1,4 +1,4 @@
-import { formatLapTime, formatSeconds } from "#domain";
+import { formatLapTime, formatSeconds, lapRange } from "#domain";
 import { sectorOf } from "./columns.ts";
 import { shown, type TableCells } from "./tableCells.ts";
 import type { TableForm } from "./tableForm.ts";
@@ -44,6 +44,8 @@ export function readLapTimes(
   const times = sectors.map(({ ms }) => ms);
   const sum = times.reduce((total, ms) => total + ms, 0);
   const decimals = Math.min(...sectors.map((sector) => sector.decimals));
+  if (sum > lapRange.most)
+    return cells.refuse("The sectors add up to over 24 hours.", "Put right the one that is wrong.");
   if (time === undefined) return { ms: sum, decimals, sectors: times };
   const most = 2 + [time, ...sectors].reduce((total, one) => total + halfOfLastDigit(one), 0);
   if (Math.abs(sum - time.ms) <= most) return { ms: time.ms, decimals: time.decimals, sectors: times };

@@ -1,4 +1,4 @@
-import type { Problem, Reading } from "#domain";
+import { lapRange, type Problem, type Reading } from "#domain";
 import { readTime } from "#entry";
 import { shown } from "./tableCells.ts";
 import type { DecimalSign } from "./writeCsv.ts";
@@ -14,8 +14,6 @@ export interface TableTime {
   readonly ms: number;
   readonly decimals: number;
 }
-
-const longestMs = 24 * 3_600_000;
 
 /**
  * Reads a lap or sector time of a table: the full forms of the entry line (1:23.456, 83.456, 1:02:03.4), up to three
@@ -48,8 +46,10 @@ function readWhole(text: string, wholeNumbers: TimeForm["wholeNumbers"]): Readin
 }
 
 function within(text: string, { ms, decimals }: TableTime): Reading<TableTime> {
-  if (ms >= 1 && ms <= longestMs) return { ok: true, ms, decimals };
-  return refused(text, ms < 1 ? "is no time at all" : "is over 24 hours", "Write a time such as 1:23.456.");
+  if (ms >= lapRange.least && ms <= lapRange.most) return { ok: true, ms, decimals };
+  const wrong =
+    ms < 1 ? "is no time at all" : ms < lapRange.least ? "is under a tenth of a second" : "is over 24 hours";
+  return refused(text, wrong, "Write a time such as 1:23.456.");
 }
 
 /** Whether the text has the shape of a lap time. A whole number has not: it may be anything. */

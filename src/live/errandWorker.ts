@@ -7,7 +7,7 @@ const stop = new AbortController();
 let read: ReturnType<ReadSource> | undefined;
 /** A worker is kept only for further errands about the file it was first sent with. */
 const readFile: ReadSource = (source) => {
-  read ??= readSource(source);
+  read ??= readSource(source, Date.now());
   return read;
 };
 const report = (message: ErrandReport) => postMessage(message);

@@ -1,7 +1,7 @@
 export { type Ask, askHere, makeWorkerAsk } from "./ask.ts";
 export { digestMaker } from "./digestMaker.ts";
 export type { Progress } from "./errands/errand.ts";
-export type { Held, Listed, Preview } from "./errands/look.ts";
+export type { Held, Listed, NamedBad, Preview } from "./errands/look.ts";
 export type { PartMade } from "./errands/part.ts";
 export { followRows } from "./followRows.ts";
 export type { FoundLap, FoundSession, SearchResult } from "./jobs/search.ts";

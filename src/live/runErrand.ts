@@ -13,7 +13,7 @@ export async function runErrand<E extends ErrandName>(
   {
     onProgress,
     signal = new AbortController().signal,
-    readFile = readSource,
+    readFile = (source) => readSource(source, clock()),
   }: Follow & { readonly readFile?: ReadSource } = {},
 ): Promise<ErrandResult<E>> {
   const shelf = await openShelf({ clock, newId });

@@ -11,6 +11,7 @@ export { acrossReading, acrossTitle, acrossWords, sayAcross, sayTrend } from "./
 export { cautions } from "./cautions.ts";
 export { sayChance } from "./chance.ts";
 export { sayCleanShare, sayMistakeShare, sayNearTheBest } from "./cleanShare.ts";
+export { sayClock } from "./clock.ts";
 export { steadinessReading, steadinessTitle } from "./consistency.ts";
 export { counted } from "./counted.ts";
 export { sayCounts } from "./counts.ts";

@@ -1,62 +1,63 @@
-import { type AllRows, type Id, type TableName, tableNames } from "#domain";
+import { type AllRows, everyTable, type Id, noRows, type Stamped, type TableName, tableNames } from "#domain";
+import { afterTomorrow } from "./afterTomorrow.ts";
+import type { BadRow } from "./badRow.ts";
 import { checkRow } from "./checkRow.ts";
-import { parentsOf } from "./parentsOf.ts";
-
-/** A row that cannot be taken. */
-export interface BadRow {
-  readonly table: string;
-  /** Its place in the table, from 1. */
-  readonly place: number;
-  readonly why: string;
-}
+import { idsOf, type KnownIds, linkedRows } from "./linkedRows.ts";
 
 export interface CheckedRows {
   readonly rows: AllRows;
   readonly bad: readonly BadRow[];
 }
 
+/** What is known around the rows of a file. */
+export interface Around {
+  /** Rows that are there already, where the file is merged into a logbook. */
+  readonly known?: KnownIds;
+  /** This device's clock, epoch ms; without it no row is asked whether it can have happened yet. */
+  readonly now?: number;
+}
+
 /**
  * Sorts the rows of a file into those that can be taken and those that cannot, each with its reason: wrong values,
- * the same id twice, a parent that is not there, an unknown table.
- * @param known ids of rows that are there already, where the file is merged into a logbook
+ * the same id twice, a named row that is not there or in another table, days yet to come, an unknown table.
  */
 export function checkRows(
   tables: Readonly<Record<string, readonly unknown[]>>,
-  known: ReadonlySet<Id> = new Set(),
+  { known = idsOf(noRows), now }: Around = {},
 ): CheckedRows {
   const bad: BadRow[] = [];
   for (const [table, rows] of Object.entries(tables))
-    if (!(tableNames as readonly string[]).includes(table) && rows.length > 0)
-      bad.push({ table, place: 1, why: "no table of a logbook has this name" });
+    if (table !== "aside" && !(tableNames as readonly string[]).includes(table))
+      for (const [index, row] of rows.entries())
+        bad.push({ table, place: index + 1, why: "no table of a logbook has this name", row });
 
   const places = new Map<object, number>();
-  const ids = new Set<Id>(known);
   const lapIds = new Set<Id>();
-  const taken = Object.fromEntries(
-    tableNames.map((table) => [
-      table,
-      wellFormed(table, Object.hasOwn(tables, table) ? (tables[table] ?? []) : []),
-    ]),
-  ) as { [T in TableName]: AllRows[T][number][] };
+  const rows = everyTable((table) =>
+    wellFormed(table, Object.hasOwn(tables, table) ? (tables[table] ?? []) : []),
+  ) as unknown as AllRows;
 
-  function wellFormed(table: TableName, rows: readonly unknown[]): object[] {
+  function wellFormed(table: TableName, list: readonly unknown[]): object[] {
     const seen = new Set<Id>();
-    return rows.flatMap((row, index) => {
+    return list.flatMap((row, index) => {
       const place = index + 1;
       const checked = checkRow(table, row);
-      const why = checked.ok
-        ? seen.has(checked.row.id)
-          ? "the same id twice"
-          : lapTwice(checked.row)
-        : checked.why;
+      const why = checked.ok ? whyNot(table, checked.row, seen) : checked.why;
       if (!checked.ok || why !== undefined) {
-        bad.push({ table, place, why: why ?? "" });
+        bad.push({ table, place, why: why ?? "", row });
         return [];
       }
       seen.add(checked.row.id);
       places.set(checked.row, place);
       return [checked.row];
     });
+  }
+
+  function whyNot(table: TableName, row: Stamped, seen: ReadonlySet<Id>): string | undefined {
+    if (seen.has(row.id)) return "the same id twice";
+    // A row that is there already has been asked about, or was driven by a clock that has been put right since.
+    const late = now === undefined || known[table].has(row.id) ? undefined : afterTomorrow(table, row, now);
+    return late ?? lapTwice(row);
   }
 
   function lapTwice(row: object): string | undefined {
@@ -68,15 +69,18 @@ export function checkRows(
     return undefined;
   }
 
-  // Parents stand before their children in the order of tables, so one pass is enough.
-  for (const table of tableNames) {
-    const kept = (taken[table] as AllRows[TableName][number][]).filter((row) => {
-      const missing = parentsOf(table, row).find(({ id }) => !ids.has(id));
-      if (missing) bad.push({ table, place: places.get(row) ?? 0, why: `its ${missing.word} is not there` });
-      return missing === undefined;
-    });
-    for (const { id } of kept) ids.add(id);
-    Object.assign(taken, { [table]: kept });
-  }
-  return { rows: taken, bad };
+  const linked = linkedRows(rows, known, (table, row, why) =>
+    bad.push({ table, place: places.get(row) ?? 0, why, row }),
+  );
+  return { rows: linked, bad };
+}
+
+/** Rows that are right among themselves, sorted by whether they fit beside those of a logbook. */
+export function checkBeside(checked: AllRows, here: AllRows): CheckedRows {
+  const bad: BadRow[] = [];
+  const rows = linkedRows(checked, idsOf(here), (table, row, why) => {
+    const place = (checked[table] as readonly Stamped[]).indexOf(row) + 1;
+    bad.push({ table, place, why, row });
+  });
+  return { rows, bad };
 }

@@ -1,15 +1,23 @@
 import * as v from "valibot";
 import {
+  cornerRanges,
   efforts,
   focuses,
+  lapRange,
+  layoutRanges,
+  type Range,
   type RemarkKind,
   remarkKinds,
+  rigRanges,
   runKinds,
+  runRanges,
   surfaces,
   type TableName,
   type Tables,
+  type TargetKind,
   targetKinds,
 } from "#domain";
+import { preferencesId } from "../preferencesRow.ts";
 import {
   count,
   date,
@@ -17,11 +25,13 @@ import {
   finite,
   id,
   instant,
-  measure,
   name,
   note,
+  partOfLap,
+  place,
   stamped,
   time,
+  within,
   zone,
 } from "./plain.ts";
 
@@ -29,20 +39,25 @@ const may = v.exactOptional;
 const several = <S extends v.GenericSchema>(item: S, most: number) =>
   v.pipe(v.array(item), v.maxLength(most));
 const remarkNames = remarkKinds.map(({ kind }) => kind) as [RemarkKind, ...RemarkKind[]];
-const cornerNumber = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(999));
+const cornerNumber = count(cornerRanges.number);
+/** Fields of a part of a row that may be there, each with its range. */
+const ranged = <K extends string>(ranges: Readonly<Record<K, Range>>) =>
+  Object.fromEntries(Object.entries<Range>(ranges).map(([field, range]) => [field, may(within(range))])) as {
+    [F in K]: v.ExactOptionalSchema<ReturnType<typeof within>, undefined>;
+  };
 
 const corner = v.looseObject({
   number: cornerNumber,
   name: may(name),
   direction: may(v.picklist(["left", "right"])),
-  radius: may(measure),
-  width: may(measure),
-  angle: may(finite),
+  radius: may(within(cornerRanges.radius)),
+  width: may(within(cornerRanges.width)),
+  angle: may(within(cornerRanges.angle)),
 });
 
 const plannedRun = v.looseObject({
   purpose: note,
-  laps: may(count),
+  laps: may(count(runRanges.laps)),
   effort: may(v.picklist(efforts)),
   attendTo: may(note),
   goodWhen: may(note),
@@ -51,10 +66,10 @@ const plannedRun = v.looseObject({
 const lap = v.pipe(
   v.looseObject({
     ...stamped,
-    n: finite,
+    n: place,
     ms: may(time),
     decimals: may(decimals),
-    sectors: may(several(time, 99)),
+    sectors: may(several(partOfLap, 99)),
     source: v.picklist(["typed", "memory", "imported"]),
     remarks: several(v.looseObject({ kind: v.picklist(remarkNames), corner: may(cornerNumber) }), 50),
     note: may(note),
@@ -64,15 +79,25 @@ const lap = v.pipe(
     (row) => (row.ms === undefined) === (row.decimals === undefined),
     "decimals stand where a time stands",
   ),
+  v.check(({ ms, sectors }) => ms === undefined || isSumNear(ms, sectors), "its sectors are another lap's"),
 );
 
+/**
+ * Whether sectors add up to their lap. What was typed may lie 2 ms and half of each last digit off, which is half a second
+ * where only whole ones were typed.
+ */
+function isSumNear(ms: number, sectors: readonly number[] = []): boolean {
+  const sum = sectors.reduce((all, sector) => all + sector, 0);
+  return sectors.length === 0 || Math.abs(sum - ms) <= 2 + 500 * (sectors.length + 1);
+}
+
 const summary = v.looseObject({
-  laps: count,
+  laps: count(runRanges.laps),
   bestMs: may(time),
   bestDecimals: may(decimals),
   usualMs: may(time),
   usualDecimals: may(decimals),
-  off: may(count),
+  off: may(count(runRanges.laps)),
 });
 
 const rig = v.looseObject({
@@ -81,44 +106,39 @@ const rig = v.looseObject({
   name,
   screen: v.looseObject({
     kind: may(v.picklist(["flat", "three", "curved", "headset"])),
-    width: may(measure),
-    height: may(measure),
-    eyeDistance: may(measure),
-    radius: may(measure),
-    bezel: may(measure),
-    sideAngle: may(finite),
-    pixelsAcross: may(measure),
+    ...ranged(rigRanges.screen),
   }),
   view: v.looseObject({
-    degrees: may(measure),
+    ...ranged(rigRanges.view),
     axis: may(v.picklist(["horizontal", "vertical"])),
     note: may(note),
   }),
-  wheel: v.looseObject({
-    name: may(name),
-    torque: may(measure),
-    gainPercent: may(measure),
-    damping: may(finite),
-    rotation: may(measure),
-    rimRadius: may(measure),
-    note: may(note),
-  }),
-  pedals: v.looseObject({ name: may(name), brakeForceKg: may(measure), note: may(note) }),
+  wheel: v.looseObject({ ...ranged(rigRanges.wheel), name: may(name), note: may(note) }),
+  pedals: v.looseObject({ ...ranged(rigRanges.pedals), name: may(name), note: may(note) }),
   seat: v.looseObject({ note: may(note) }),
   note,
 });
 
-const share = v.pipe(v.number(), v.minValue(0), v.maxValue(1));
+const share = within({ least: 0, most: 1 });
+/** Metres left unused at a corner: no more than the widest one has. */
+const unused = within({ least: 0, most: cornerRanges.width.most });
+
+/** A target's figure: a lap time, a scatter of some, or thousandths of a share. */
+function isFigureOf(kind: TargetKind, value: number): boolean {
+  if (kind === "cleanShare") return value <= 1000;
+  return value <= lapRange.most && (kind === "scatter" || value >= lapRange.least);
+}
 
 /** What every row must hold. Fields not named here are kept: a newer app may have written them. */
 export const rowSchemas: { readonly [T in TableName]: v.GenericSchema<unknown, Tables[T]> } = {
   preferences: v.looseObject({
     ...stamped,
+    id: v.literal(preferencesId, "not the id of preferences"),
     displayDecimals: v.picklist([1, 2, 3]),
     relativeTo: v.picklist(["lap", "pb", "target"]),
-    dayStartsAt: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(23)),
+    dayStartsAt: count({ least: 0, most: 23 }),
     settlingLaps: v.picklist([0, 1, 2, 3]),
-    marginPercent: v.pipe(finite, v.minValue(0), v.maxValue(100)),
+    marginPercent: within({ least: 0, most: 100 }),
   }),
   cars: v.looseObject({ ...stamped, name }),
   tracks: v.looseObject({ ...stamped, name }),
@@ -126,8 +146,8 @@ export const rowSchemas: { readonly [T in TableName]: v.GenericSchema<unknown, T
     ...stamped,
     trackId: id,
     name,
-    sectors: may(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(99))),
-    length: may(measure),
+    sectors: may(count(layoutRanges.sectors)),
+    length: may(within(layoutRanges.length)),
     corners: several(corner, 999),
   }),
   combos: v.looseObject({ ...stamped, carId: id, layoutId: id }),
@@ -151,7 +171,7 @@ export const rowSchemas: { readonly [T in TableName]: v.GenericSchema<unknown, T
     ...stamped,
     sessionId: id,
     comboId: id,
-    n: finite,
+    n: place,
     startedAt: instant,
     endedAt: may(instant),
     kind: v.picklist(runKinds),
@@ -159,31 +179,37 @@ export const rowSchemas: { readonly [T in TableName]: v.GenericSchema<unknown, T
     surface: v.picklist(surfaces),
     rigId: may(id),
     tyres: may(note),
-    fuelLitres: may(measure),
+    fuelLitres: may(within(runRanges.fuelLitres)),
     setup: may(note),
     assists: may(note),
     guest: may(name),
     summary: may(summary),
-    lapsDriven: may(count),
-    gridPlace: may(count),
-    finishPlace: may(count),
+    lapsDriven: may(count(runRanges.laps)),
+    gridPlace: may(count(runRanges.gridPlace)),
+    finishPlace: may(count(runRanges.finishPlace)),
     note,
     laps: several(lap, 100_000),
   }),
   rigs: rig,
-  targets: v.looseObject({
-    ...stamped,
-    comboId: id,
-    kind: v.picklist(targetKinds),
-    value: v.pipe(finite, v.minValue(0)),
-    laps: may(count),
-    by: may(date),
-    setAt: instant,
-    setOn: date,
-    start: may(finite),
-    process: may(note),
-    archivedAt: may(instant),
-  }),
+  targets: v.pipe(
+    v.looseObject({
+      ...stamped,
+      comboId: id,
+      kind: v.picklist(targetKinds),
+      value: v.pipe(finite, v.minValue(0)),
+      laps: may(count(runRanges.laps)),
+      by: may(date),
+      setAt: instant,
+      setOn: date,
+      start: may(finite),
+      process: may(note),
+      archivedAt: may(instant),
+    }),
+    v.check(
+      ({ kind, value, start = value }) => isFigureOf(kind, value) && isFigureOf(kind, start),
+      "no figure of its kind",
+    ),
+  ),
   forecasts: v.looseObject({
     ...stamped,
     targetId: id,
@@ -200,7 +226,7 @@ export const rowSchemas: { readonly [T in TableName]: v.GenericSchema<unknown, T
     question: note,
     rigA: id,
     rigB: id,
-    pairsPlanned: count,
+    pairsPlanned: count(),
     level: share,
     seed: v.pipe(v.number(), v.safeInteger()),
     pairs: several(v.looseObject({ first: v.picklist(["A", "B"]), runA: may(id), runB: may(id) }), 1000),
@@ -214,9 +240,9 @@ export const rowSchemas: { readonly [T in TableName]: v.GenericSchema<unknown, T
     corners: several(
       v.looseObject({
         number: cornerNumber,
-        entry: may(measure),
-        apex: may(measure),
-        exit: may(measure),
+        entry: may(unused),
+        apex: may(unused),
+        exit: may(unused),
         note: may(note),
       }),
       999,

@@ -30,5 +30,7 @@ export function migrateRows(
         }),
     );
   }
-  return failed.length === 0 ? now : { ...now, aside: [...(now["aside"] ?? []), ...failed.map((row) => ({ ...row }))] };
+  return failed.length === 0
+    ? now
+    : { ...now, aside: [...(now["aside"] ?? []), ...failed.map((row) => ({ ...row }))] };
 }

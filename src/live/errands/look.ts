@@ -24,6 +24,9 @@ export interface Held {
   readonly deleted: number;
 }
 
+/** A bad row as it is named. The row itself stays behind: it may be nested deeper than can be handed to the page. */
+export type NamedBad = Omit<BadRow, "row">;
+
 /** Some of a list, and how many there are in all. */
 export interface Listed<T> {
   readonly first: readonly T[];
@@ -37,10 +40,10 @@ export interface Preview {
   readonly isVerified: boolean;
   readonly holds: { readonly [T in TableName | "laps"]: Held };
   /** Rows left out of a logbook of its own. */
-  readonly bad: Listed<BadRow>;
+  readonly bad: Listed<NamedBad>;
   readonly merging: {
     /** Rows left out of a merge: one whose parent the open logbook has is not among them. */
-    readonly bad: Listed<BadRow>;
+    readonly bad: Listed<NamedBad>;
     readonly counts: { readonly [T in TableName | "laps"]: MergeCounts };
     readonly both: Listed<BothEdited>;
   };
@@ -65,9 +68,9 @@ export const look: Errand<Look, Looked> = async ({ source }, { book, readFile, t
       madeAt,
       isVerified,
       holds: held(read.alone.rows),
-      bad: listed(read.alone.bad),
+      bad: named(read.alone.bad),
       merging: {
-        bad: listed(bad),
+        bad: named(bad),
         counts: countChanges(here, merged),
         both: listed(editedOnBoth(here, rows, merged)),
       },
@@ -76,6 +79,11 @@ export const look: Errand<Look, Looked> = async ({ source }, { book, readFile, t
 };
 
 const listed = <T>(all: readonly T[]): Listed<T> => ({ first: all.slice(0, mostListed), all: all.length });
+
+function named(bad: readonly BadRow[]): Listed<NamedBad> {
+  const { first, all } = listed(bad);
+  return { first: first.map(({ table, place, why }) => ({ table, place, why })), all };
+}
 
 function held(rows: AllRows): Preview["holds"] {
   const count = (all: readonly Stamped[]): Held => {

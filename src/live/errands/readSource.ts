@@ -1,5 +1,16 @@
-import { type CheckedRows, checkRows, LedgerFault, lowestSchema, migrateRows, newestSchema } from "#db";
-import { type AllRows, type Id, type Reading, tableNames } from "#domain";
+import {
+  type Around,
+  type CheckedRows,
+  checkBeside,
+  checkRows,
+  idsOf,
+  LedgerFault,
+  lowestSchema,
+  migrateRows,
+  newestSchema,
+  withAside,
+} from "#db";
+import type { AllRows, Reading } from "#domain";
 import { type Backup, browserSha256, isPasteText, readBackup, readPasteText, readText } from "#files";
 
 /** A backup with its rows brought to the newest schema, and those of them that can be taken on their own. */
@@ -7,12 +18,16 @@ export interface SourceRead {
   readonly backup: Backup;
   readonly tables: ReturnType<typeof migrateRows>;
   readonly alone: CheckedRows;
+  readonly around: Around;
 }
 
 export type ReadSource = (source: Blob) => Promise<Reading<SourceRead>>;
 
-/** Reads a backup from a file or from pasted text, packed or not, or says what is wrong with it. */
-export async function readSource(source: Blob): Promise<Reading<SourceRead>> {
+/**
+ * Reads a backup from a file or from pasted text, packed or not, or says what is wrong with it.
+ * @param now this device's clock, epoch ms; without it no row is asked whether it can have happened yet
+ */
+export async function readSource(source: Blob, now?: number): Promise<Reading<SourceRead>> {
   let text = await readText(source);
   if (text.ok && isPasteText(text.text)) {
     const pasted = readPasteText(text.text);
@@ -23,23 +38,29 @@ export async function readSource(source: Blob): Promise<Reading<SourceRead>> {
   const known = { lowest: lowestSchema, newest: newestSchema, sha256: browserSha256() };
   const read = await readBackup(text.text, known);
   if (!read.ok) return read;
+  const around = now === undefined ? {} : { now };
   const tables = migrateRows(read.backup.tables, read.backup.schema);
-  return { ok: true, backup: read.backup, tables, alone: checkRows(tables) };
+  return {
+    ok: true,
+    backup: read.backup,
+    tables,
+    alone: withAside(tables, checkRows(tables, around)),
+    around,
+  };
 }
 
 /** The same, where it has been read before: what is wrong now is a fault. */
-export async function readAgain(source: Blob, readFile: ReadSource = readSource): Promise<SourceRead> {
+export async function readAgain(source: Blob, readFile: ReadSource): Promise<SourceRead> {
   const read = await readFile(source);
   if (read.ok) return read;
   throw new LedgerFault("invalid", `${read.problem.wrong} ${read.problem.right} Nothing was changed.`);
 }
 
-/** The rows that can be taken into a logbook. A file that is whole in itself is whole in a logbook, too. */
-export function rowsBeside({ tables, alone }: SourceRead, here: AllRows): CheckedRows {
-  return alone.bad.length === 0 ? alone : checkRows(tables, idsIn(here));
-}
-
-/** The id of every row, laps not among them. */
-function idsIn(rows: AllRows): Set<Id> {
-  return new Set(tableNames.flatMap((table) => rows[table].map(({ id }) => id)));
+/** The rows that can be taken into a logbook: rows that miss another one alone may find it there. */
+export function rowsBeside({ tables, alone, around }: SourceRead, here: AllRows): CheckedRows {
+  const beside =
+    alone.bad.length === 0
+      ? checkBeside(alone.rows, here)
+      : checkRows(tables, { known: idsOf(here), ...around });
+  return withAside(tables, beside);
 }

@@ -1,6 +1,6 @@
 import { mergeRows, packOf, takeBackMerge } from "#db";
 import type { Errand } from "./errand.ts";
-import { readAgain, rowsBeside } from "./readSource.ts";
+import { readAgain, readSource, rowsBeside } from "./readSource.ts";
 
 export interface TakeBack {
   /** The file that was merged. */
@@ -20,8 +20,9 @@ export const takeBack: Errand<TakeBack, TakenBackWords> = async (
   { book, shelf, tell, signal },
 ) => {
   tell({ step: "Reading the logbook as it was" });
-  const before = (await readAgain(await packOf(shelf, copyId))).alone.rows;
-  const file = rowsBeside(await readAgain(source), before).rows;
+  // The logbook's own rows are what they are, whatever clock they were written by.
+  const before = (await readAgain(await packOf(shelf, copyId), (own) => readSource(own))).alone.rows;
+  const file = rowsBeside(await readAgain(source, (sent) => readSource(sent, mergedAt)), before).rows;
   tell({ step: "Taking the merge back", share: 0 });
   return takeBackMerge(
     book,

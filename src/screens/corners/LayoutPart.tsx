@@ -1,13 +1,18 @@
 import { editLayout, type LayoutPatch } from "#db";
-import type { Layout } from "#domain";
+import { type Layout, layoutRanges } from "#domain";
 import type { Measure } from "#entry";
 import { useWrite } from "#live";
 import { Part } from "#ui/Part.tsx";
 import styles from "./Corners.module.css";
 import { StoredMeasure } from "./StoredMeasure.tsx";
 
-const length: Measure = { name: "Length of a lap", unit: "m", least: 50, most: 100_000 };
-const sectors: Measure = { name: "Sectors the simulator times", unit: "", least: 1, most: 99, isWhole: true };
+const length: Measure = { name: "Length of a lap", unit: "m", ...layoutRanges.length };
+const sectors: Measure = {
+  name: "Sectors the simulator times",
+  unit: "",
+  ...layoutRanges.sectors,
+  isWhole: true,
+};
 
 /** What is known of the layout as a whole; it holds for every car on it. */
 export function LayoutPart({ layout }: { readonly layout: Layout }) {

@@ -1,16 +1,14 @@
 import type { Patch } from "#db";
-import type { Corner, Problem } from "#domain";
+import { type Corner, cornerRanges, longestName, type Problem } from "#domain";
 import { type Measure, readMeasure, writeMeasure } from "#entry";
-
-const longestName = 400;
 
 export type CornerMeasure = "radius" | "width" | "angle";
 
 /** The figures of a corner, in the order of the table. */
 export const cornerMeasures: Readonly<Record<CornerMeasure, Measure>> = {
-  radius: { name: "Radius", unit: "m", least: 1, most: 2000 },
-  width: { name: "Width", unit: "m", least: 1, most: 100 },
-  angle: { name: "Angle", unit: "°", least: 1, most: 360 },
+  radius: { name: "Radius", unit: "m", ...cornerRanges.radius },
+  width: { name: "Width", unit: "m", ...cornerRanges.width },
+  angle: { name: "Angle", unit: "°", ...cornerRanges.angle },
 };
 
 /** A corner as it is typed. */

@@ -1,5 +1,4 @@
-import type { BadRow } from "#db";
-import type { Listed } from "#live";
+import type { Listed, NamedBad } from "#live";
 import { Notice } from "#ui/Notice.tsx";
 import { type Column, RuledTable } from "#ui/RuledTable.tsx";
 import { tableWord } from "./backupRows.ts";
@@ -11,7 +10,7 @@ const columns: readonly Column[] = [
 ];
 
 /** Rows of a backup that cannot be taken, each with its reason. */
-export function BadRows({ bad }: { readonly bad: Listed<BadRow> }) {
+export function BadRows({ bad }: { readonly bad: Listed<NamedBad> }) {
   const rest = bad.all - Math.min(shown, bad.first.length);
   return (
     <>

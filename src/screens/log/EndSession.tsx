@@ -1,4 +1,5 @@
 import { endSession } from "#db";
+import { longestText } from "#domain";
 import { useDraft, useToday, useWrite } from "#live";
 import { askToKeep } from "#state/storage.ts";
 import { Button } from "#ui/Button.tsx";
@@ -49,7 +50,7 @@ export function EndSession({ data, drivingMs, onClose }: EndSessionProps) {
         label="Note to yourself, if you like"
         value={draft.value}
         onChange={(text) => draft.set(text)}
-        maxLength={20000}
+        maxLength={longestText}
         hint="You will read it when you next drive this combo."
       />
     </Dialog>

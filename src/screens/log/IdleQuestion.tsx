@@ -1,9 +1,10 @@
 import { useState } from "react";
 import { endSession } from "#db";
-import { lapsInOrder, practiceDay, type Run, type Session, sayDay, timeOfDay } from "#domain";
+import { lapsInOrder, practiceDay, type Run, type Session, sayDay } from "#domain";
 import { useNow, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Notice } from "#ui/Notice.tsx";
+import { sayClock } from "#words";
 
 const idleMs = 3 * 3_600_000;
 
@@ -60,7 +61,7 @@ export function IdleQuestion({
     >
       <p>
         Nothing was logged in this session since {sayDay(practiceDay(last, session.zone, 0))},{" "}
-        {timeOfDay(last, session.zone)}. Is it over?
+        {sayClock(last, session.zone)}. Is it over?
       </p>
     </Notice>
   );

@@ -1,5 +1,5 @@
 import { deleteRun, editRun, type RunPatch } from "#db";
-import { lapsInOrder, type Run } from "#domain";
+import { lapsInOrder, type Run, runRanges } from "#domain";
 import { useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Checkbox } from "#ui/Checkbox.tsx";
@@ -116,7 +116,7 @@ export function RunDialog({ data, run, number, shown, onClose }: RunDialogProps)
             label="Fuel at the start"
             unit="litres"
             value={run.fuelLitres}
-            most={1000}
+            most={runRanges.fuelLitres.most}
             onStore={(fuelLitres) => change({ fuelLitres })}
           />
           <TextOf
@@ -130,7 +130,7 @@ export function RunDialog({ data, run, number, shown, onClose }: RunDialogProps)
               draftKey={`grid ${run.id}`}
               label="Grid place"
               value={run.gridPlace}
-              most={999}
+              most={runRanges.gridPlace.most}
               onStore={(gridPlace) => change({ gridPlace })}
             />
           )}
@@ -139,7 +139,7 @@ export function RunDialog({ data, run, number, shown, onClose }: RunDialogProps)
               draftKey={`finish ${run.id}`}
               label="Finish place"
               value={run.finishPlace}
-              most={999}
+              most={runRanges.finishPlace.most}
               onStore={(finishPlace) => change({ finishPlace })}
             />
           )}
@@ -147,7 +147,7 @@ export function RunDialog({ data, run, number, shown, onClose }: RunDialogProps)
             draftKey={`lapsDriven ${run.id}`}
             label="Laps driven, if not all are written"
             value={run.lapsDriven}
-            most={9999}
+            most={runRanges.laps.most}
             onStore={(lapsDriven) => change({ lapsDriven })}
           />
         </div>

@@ -1,6 +1,6 @@
 import { useState } from "react";
 import { changeSessionDate } from "#db";
-import { instantOf, readDate } from "#domain";
+import { instantOf, isKnownZone, readDate } from "#domain";
 import { useToday, useWrite } from "#live";
 import { Field } from "#ui/Field.tsx";
 import type { SessionData } from "./useSession.ts";
@@ -24,7 +24,9 @@ export function SessionDate({ data }: { readonly data: SessionData }) {
     if (!read.ok || problem || read.date === session.date) return;
     const { date } = read;
     const { id: sessionId, isTimeOfDayKnown, zone } = session;
-    const shift = isTimeOfDayKnown ? session.startedAt - instantOf(session.date, noon, zone) : 0;
+    // The noon of a zone that is not known here stays as far from this clock's noon as it stands.
+    const isKept = isTimeOfDayKnown || !isKnownZone(zone);
+    const shift = isKept ? session.startedAt - instantOf(session.date, noon, zone) : 0;
     const startedAt = instantOf(date, noon, zone) + shift;
     void write((book) => changeSessionDate(book, { sessionId, date, startedAt, isTimeOfDayKnown }), {
       isUndoOffered: true,

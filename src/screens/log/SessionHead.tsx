@@ -1,7 +1,8 @@
 import { lazy, Suspense, useState } from "react";
-import { comboName, formatLapTime, type Session, sayDay, timeOfDay } from "#domain";
+import { comboName, formatLapTime, type Session, sayDay } from "#domain";
 import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
+import { sayClock } from "#words";
 import styles from "./SessionHead.module.css";
 import type { SessionData } from "./useSession.ts";
 
@@ -62,5 +63,5 @@ export function SessionHead({ data, targetMs, targetFrom, onRest }: SessionHeadP
 }
 
 function when({ date, startedAt, zone, isTimeOfDayKnown }: Session): string {
-  return isTimeOfDayKnown ? `${sayDay(date)}, ${timeOfDay(startedAt, zone)}` : sayDay(date);
+  return isTimeOfDayKnown ? `${sayDay(date)}, ${sayClock(startedAt, zone)}` : sayDay(date);
 }

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from "react";
+import { longestText } from "#domain";
 import { useDraft } from "#live";
 import { Field, type FieldProps } from "#ui/Field.tsx";
 import { TextArea } from "#ui/TextArea.tsx";
@@ -64,7 +65,14 @@ interface NoteOfProps {
 export function NoteOf({ label, hint, draftKey, value, onStore }: NoteOfProps) {
   const { text, setText, store } = useStoredText(draftKey, value, onStore);
   return (
-    <TextArea label={label} hint={hint} value={text} maxLength={20000} onChange={setText} onBlur={store} />
+    <TextArea
+      label={label}
+      hint={hint}
+      value={text}
+      maxLength={longestText}
+      onChange={setText}
+      onBlur={store}
+    />
   );
 }
 

@@ -1,6 +1,6 @@
 import { useState } from "react";
 import { addSummaryRun, editRun } from "#db";
-import { formatLapTime, type Run, type RunSummary } from "#domain";
+import { formatLapTime, type Run, type RunSummary, runRanges } from "#domain";
 import { readTime } from "#entry";
 import { useDraft, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
@@ -40,8 +40,8 @@ export function SummaryDialog({ data, run, usualMs, onClose }: SummaryDialogProp
   const { laps, best, usual, off } = draft.value;
   const set = (patch: Partial<ReturnType<typeof typedFrom>>) => draft.set({ ...draft.value, ...patch });
 
-  const counted = wholeNumber(laps, "Laps driven", 9999);
-  const offs = wholeNumber(off, "Laps with an off or a spin", 9999);
+  const counted = wholeNumber(laps, "Laps driven", runRanges.laps.most);
+  const offs = wholeNumber(off, "Laps with an off or a spin", runRanges.laps.most);
   const context = { nearMs: usualMs, displayDecimals: data.preferences.displayDecimals };
   const bestTime = best.trim() === "" ? undefined : readTime(best, context);
   const usualTime = usual.trim() === "" ? undefined : readTime(usual, context);

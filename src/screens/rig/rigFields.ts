@@ -1,4 +1,4 @@
-import type { RigSettings } from "#domain";
+import { longestName, longestText, type Range, type RigSettings, rigRanges } from "#domain";
 import type { Measure } from "#entry";
 
 export type RigPart = "screen" | "view" | "wheel" | "pedals" | "seat";
@@ -30,11 +30,11 @@ export interface ChoiceField extends Anywhere {
 }
 export type RigField = MeasureField | WordsField | ChoiceField;
 
-export const mostOfName = 400;
-export const mostOfNote = 20_000;
-
 const onDesk = ["flat", "three", "curved", undefined] as const;
-const cm = { unit: "cm", stored: 0.01 } as const;
+const { screen, view, wheel, pedals } = rigRanges;
+/** A length typed in centimetres. */
+const cm = ({ least, most }: Range) =>
+  ({ unit: "cm", stored: 0.01, least: Math.round(least * 100), most: Math.round(most * 100) }) as const;
 
 function measure(
   part: RigPart,
@@ -47,7 +47,7 @@ function measure(
 }
 function words(part: RigPart, key: string, label: string, isLong: boolean): WordsField {
   const field = { kind: "words", part, key, label } as const;
-  return isLong ? { ...field, most: mostOfNote, isLong } : { ...field, most: mostOfName };
+  return isLong ? { ...field, most: longestText, isLong } : { ...field, most: longestName };
 }
 
 /** Every field of a record, in the order of the form: one list for form, page, timeline and messages. */
@@ -64,34 +64,22 @@ export const rigFields: readonly RigField[] = [
       { value: "headset", label: "headset" },
     ],
   },
-  measure(
-    "screen",
-    "width",
-    "Width of the picture",
-    { ...cm, least: 5, most: 1000 },
-    {
-      hint: "without the frame; of one screen; along the glass of a curved one",
-      screens: onDesk,
-    },
-  ),
-  measure("screen", "height", "Height of the picture", { ...cm, least: 5, most: 500 }, { screens: onDesk }),
-  measure("screen", "eyeDistance", "Eye to screen", { ...cm, least: 10, most: 1000 }, { screens: onDesk }),
-  measure(
-    "screen",
-    "radius",
-    "Radius of the curve",
-    { ...cm, least: 20, most: 1000 },
-    {
-      hint: "a screen called 1500R has 150 cm",
-      screens: ["curved"],
-    },
-  ),
-  measure("screen", "bezel", "Frame beside a picture", { ...cm, least: 0, most: 30 }, { screens: ["three"] }),
+  measure("screen", "width", "Width of the picture", cm(screen.width), {
+    hint: "without the frame; of one screen; along the glass of a curved one",
+    screens: onDesk,
+  }),
+  measure("screen", "height", "Height of the picture", cm(screen.height), { screens: onDesk }),
+  measure("screen", "eyeDistance", "Eye to screen", cm(screen.eyeDistance), { screens: onDesk }),
+  measure("screen", "radius", "Radius of the curve", cm(screen.radius), {
+    hint: "a screen called 1500R has 150 cm",
+    screens: ["curved"],
+  }),
+  measure("screen", "bezel", "Frame beside a picture", cm(screen.bezel), { screens: ["three"] }),
   measure(
     "screen",
     "sideAngle",
     "Angle of the side screens",
-    { unit: "°", least: 0, most: 120 },
+    { unit: "°", ...screen.sideAngle },
     {
       hint: "0 when all three stand in one line",
       screens: ["three"],
@@ -99,15 +87,14 @@ export const rigFields: readonly RigField[] = [
   ),
   measure("screen", "pixelsAcross", "Pixels across one screen", {
     unit: "",
-    least: 100,
-    most: 100_000,
+    ...screen.pixelsAcross,
     isWhole: true,
   }),
   measure(
     "view",
     "degrees",
     "Field of view",
-    { unit: "°", least: 1, most: 360 },
+    { unit: "°", ...view.degrees },
     { hint: "as set in the simulator" },
   ),
   {
@@ -122,26 +109,20 @@ export const rigFields: readonly RigField[] = [
   },
   words("view", "note", "Note on the view", true),
   words("wheel", "name", "Which wheel", false),
-  measure("wheel", "torque", "Torque at most", { unit: "N·m", least: 0, most: 100 }),
-  measure("wheel", "gainPercent", "Gain", { unit: "%", least: 0, most: 1000 }, { usualMost: 100 }),
+  measure("wheel", "torque", "Torque at most", { unit: "N·m", ...wheel.torque }),
+  measure("wheel", "gainPercent", "Gain", { unit: "%", ...wheel.gainPercent }, { usualMost: 100 }),
   measure(
     "wheel",
     "damping",
     "Damping",
-    { unit: "", least: -1000, most: 1000 },
+    { unit: "", ...wheel.damping },
     { hint: "as the simulator or the wheel shows it" },
   ),
-  measure(
-    "wheel",
-    "rotation",
-    "Rotation",
-    { unit: "°", least: 90, most: 3600 },
-    { hint: "from lock to lock" },
-  ),
-  measure("wheel", "rimRadius", "Radius of the rim", { ...cm, least: 5, most: 50 }),
+  measure("wheel", "rotation", "Rotation", { unit: "°", ...wheel.rotation }, { hint: "from lock to lock" }),
+  measure("wheel", "rimRadius", "Radius of the rim", cm(wheel.rimRadius)),
   words("wheel", "note", "Note on the wheel", true),
   words("pedals", "name", "Which pedals", false),
-  measure("pedals", "brakeForceKg", "Full brake at", { unit: "kg", least: 0, most: 300 }),
+  measure("pedals", "brakeForceKg", "Full brake at", { unit: "kg", ...pedals.brakeForceKg }),
   words("pedals", "note", "Note on the pedals", true),
   words("seat", "note", "Note on the seat", true),
 ];

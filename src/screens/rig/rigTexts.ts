@@ -1,15 +1,14 @@
 import type { Fields } from "#db";
-import { type CalendarDate, type Problem, type RigSettings, readDate } from "#domain";
-import { readMeasure, writeMeasure } from "#entry";
 import {
-  isAsked,
-  mostOfName,
-  mostOfNote,
-  type RigField,
-  type RigPart,
-  rigFields,
-  rigParts,
-} from "./rigFields.ts";
+  type CalendarDate,
+  longestName,
+  longestText,
+  type Problem,
+  type RigSettings,
+  readDate,
+} from "#domain";
+import { readMeasure, writeMeasure } from "#entry";
+import { isAsked, type RigField, type RigPart, rigFields, rigParts } from "./rigFields.ts";
 
 /** A record as it is typed: the text of each field, "from", "name" and "note" among them. */
 export type RigTexts = Readonly<Record<string, string>>;
@@ -62,8 +61,8 @@ export function readRig(texts: RigTexts, old?: RigSettings): RigReading {
     else parts[field.part][field.key] = value;
   }
   const from = dateOf(texts["from"] ?? "", problems);
-  const name = wordsOf("name", "Name", texts, mostOfName, problems);
-  const note = wordsOf("note", "Note", texts, mostOfNote, problems);
+  const name = wordsOf("name", "Name", texts, longestName, problems);
+  const note = wordsOf("note", "Note", texts, longestText, problems);
   if (from === undefined || Object.keys(problems).length > 0) return { ok: false, problems };
   return { ok: true, fields: { ...(parts as Pick<RigSettings, RigPart>), from, name, note } };
 }
@@ -97,12 +96,7 @@ function wordsOf(
 
 function dateOf(text: string, problems: Record<string, RigProblem>): CalendarDate | undefined {
   const reading = readDate(text);
-  if (!reading.ok) problems["from"] = reading.problem;
-  else if (!/^(19|20|21)/.test(reading.date))
-    problems["from"] = {
-      wrong: `The year ${reading.date.slice(0, 4)} cannot be right.`,
-      right: "Write a year from 1900 to 2199.",
-    };
-  else return reading.date;
+  if (reading.ok) return reading.date;
+  problems["from"] = reading.problem;
   return undefined;
 }

@@ -1,4 +1,4 @@
-import { type CalendarDate, isCalendarDate, type Problem } from "#domain";
+import { type CalendarDate, isCalendarDate, type Problem, readDate } from "#domain";
 import { readTime } from "#entry";
 import type { MeasuredKind } from "./targetFigures.ts";
 
@@ -34,16 +34,19 @@ export function readTarget(
 ): { readonly target?: ReadTarget; readonly problems: TargetProblems } {
   const time = readTime(typed.value, context);
   const { by } = typed;
+  const day = readDate(by);
   const problems: TargetProblems = {
     ...(!time.ok && { value: time.problem }),
-    ...(!isCalendarDate(by) && {
-      by: { wrong: "No whole date is chosen.", right: "Pick the day it should be reached by." },
+    ...(!day.ok && {
+      by: isCalendarDate(by)
+        ? day.problem
+        : { wrong: "No whole date is chosen.", right: "Pick the day it should be reached by." },
     }),
   };
-  if (!time.ok || !isCalendarDate(by)) return { problems };
+  if (!time.ok || !day.ok) return { problems };
   const process = typed.process.trim();
   return {
-    target: { kind: typed.kind, value: time.ms, by, process: process === "" ? undefined : process },
+    target: { kind: typed.kind, value: time.ms, by: day.date, process: process === "" ? undefined : process },
     problems,
   };
 }

@@ -60,12 +60,12 @@ test("the same id twice is taken once", () => {
   const tables = copy();
   tables["cars"]?.push({ ...tables["cars"][0] });
   const { bad, rows: taken } = checkRows(tables);
-  expect(bad).toEqual([{ table: "cars", place: 2, why: "the same id twice" }]);
+  expect(bad).toMatchObject([{ table: "cars", place: 2, why: "the same id twice", row: rows.cars[0] }]);
   expect(taken.cars).toHaveLength(rows.cars.length);
 });
 
 test("a table no logbook has is named", () => {
-  expect(checkRows({ ...copy(), invoices: [{}] }).bad).toEqual([
+  expect(checkRows({ ...copy(), invoices: [{}] }).bad).toMatchObject([
     { table: "invoices", place: 1, why: "no table of a logbook has this name" },
   ]);
 });

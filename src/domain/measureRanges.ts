@@ -1,0 +1,48 @@
+import type { Range } from "./ranges.ts";
+
+/**
+ * What the figures of a rig, a layout and a run may be, in the units they are stored in (m, degrees, N·m, kg, litres).
+ * Common practice, no source: wide enough for what stands in living rooms, narrow enough for slips of a decimal point.
+ * The forms and the check of a file read this list.
+ */
+export const rigRanges = {
+  screen: {
+    width: { least: 0.1, most: 10 },
+    height: { least: 0.05, most: 5 },
+    eyeDistance: { least: 0.1, most: 10 },
+    radius: { least: 0.2, most: 10 },
+    bezel: { least: 0, most: 0.3 },
+    sideAngle: { least: 0, most: 120 },
+    pixelsAcross: { least: 100, most: 100_000 },
+  },
+  view: { degrees: { least: 1, most: 360 } },
+  wheel: {
+    torque: { least: 0, most: 100 },
+    gainPercent: { least: 0, most: 1000 },
+    damping: { least: -1000, most: 1000 },
+    rotation: { least: 90, most: 3600 },
+    rimRadius: { least: 0.05, most: 0.5 },
+  },
+  pedals: { brakeForceKg: { least: 0, most: 300 } },
+} as const satisfies Readonly<Record<string, Readonly<Record<string, Range>>>>;
+
+/** Length of a lap and number of timed sectors. */
+export const layoutRanges = {
+  length: { least: 50, most: 100_000 },
+  sectors: { least: 1, most: 99 },
+} as const satisfies Readonly<Record<string, Range>>;
+
+export const cornerRanges = {
+  number: { least: 1, most: 999 },
+  radius: { least: 1, most: 2000 },
+  width: { least: 1, most: 100 },
+  angle: { least: 1, most: 360 },
+} as const satisfies Readonly<Record<string, Range>>;
+
+/** Figures of a run; `laps` also of its summary. */
+export const runRanges = {
+  laps: { least: 0, most: 9999 },
+  fuelLitres: { least: 0, most: 1000 },
+  gridPlace: { least: 0, most: 999 },
+  finishPlace: { least: 0, most: 999 },
+} as const satisfies Readonly<Record<string, Range>>;
