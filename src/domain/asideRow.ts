@@ -1,4 +1,5 @@
 import { canonicalText } from "./canonicalText.ts";
+import { plainValue } from "./plainValue.ts";
 import type { Id } from "./rows.ts";
 
 /**
@@ -20,30 +21,13 @@ export interface AsideRow {
 
 /** A row to set aside. What JSON does not hold (NaN, a date, something that holds itself) is kept as its text. */
 export function asideRow(table: string, row: object, why: string, schema: number): AsideRow {
-  const kept = plain(row, []) as Readonly<Record<string, unknown>>;
+  const kept = plainValue(row) as Readonly<Record<string, unknown>>;
   return { id: digestOf(canonicalText([table, kept])), table, schema, why, row: kept };
 }
 
 /** The same, mended or deleted for good. */
 export function settledAside({ row: _, ...rest }: AsideRow): AsideRow {
   return rest;
-}
-
-/** Deeper than any row, and less deep than `canonicalText` goes. */
-const deepest = 24;
-
-function plain(value: unknown, around: readonly unknown[]): unknown {
-  if (typeof value === "number") return Number.isFinite(value) ? value : String(value);
-  if (value === null || typeof value === "string" || typeof value === "boolean") return value;
-  if (typeof value !== "object") return value === undefined ? undefined : String(value);
-  if (around.includes(value) || around.length >= deepest)
-    return String(Object.prototype.toString.call(value));
-  const inside = [...around, value];
-  if (Array.isArray(value)) return Array.from(value, (item) => plain(item, inside) ?? null);
-  if (value instanceof Date) return Number.isNaN(value.getTime()) ? String(value) : value.toISOString();
-  if (Object.prototype.toString.call(value) !== "[object Object]")
-    return String(Object.prototype.toString.call(value));
-  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, plain(inner, inside)]));
 }
 
 /** Sixteen hexadecimal digits of a text: two runs of FNV-1a (32 bits), the second from another beginning. */

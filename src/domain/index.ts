@@ -6,6 +6,7 @@ export * from "./comboName.ts";
 export * from "./figure.ts";
 export * from "./lapSets.ts";
 export * from "./measureRanges.ts";
+export * from "./plainValue.ts";
 export * from "./problem.ts";
 export * from "./ranges.ts";
 export * from "./readDate.ts";
