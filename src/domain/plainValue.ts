@@ -3,7 +3,7 @@ const deepest = 24;
 
 /**
  * Any stored value as JSON can hold it. What JSON does not hold (NaN, a date, bytes, something that holds itself) becomes its
- * text; absent fields stay absent.
+ * text; absent fields stay absent. A field with a name that every object has of itself gets another.
  */
 export function plainValue(value: unknown): unknown {
   return plain(value, []);
@@ -21,5 +21,8 @@ function plain(value: unknown, around: readonly unknown[]): unknown {
   const inside = [...around, value];
   if (Array.isArray(value)) return Array.from(value, (item) => plain(item, inside) ?? null);
   if (kind !== "[object Object]") return kind;
-  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, plain(inner, inside)]));
+  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [named(key), plain(inner, inside)]));
 }
+
+/** A name that every object has of itself is none for a field. */
+const named = (key: string) => (key in Object.prototype ? `field ${key}` : key);

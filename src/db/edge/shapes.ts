@@ -15,7 +15,7 @@ const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
 
 const text: Need = [(value) => typeof value === "string", "not a text"];
-const key: Need = [(value) => typeof value === "string" && value !== "", "not an id"];
+const key: Need = [(value) => typeof value === "string" && value.length === 36, "not an id"];
 const number: Need = [isNumber, "not a number"];
 const measure: Need = [(value) => isNumber(value) && value >= 0, "not a number from zero up"];
 const count: Need = [(value) => isWhole(value) && value >= 0, "not a whole number"];
