@@ -1,5 +1,6 @@
 import type { Logbook } from "../logbook.ts";
 import { BadRowMet } from "./checkReads.ts";
+import { setAside } from "./setAside.ts";
 
 /** Each try sets aside every bad row that one read has met, so this many are never needed. */
 const mostTries = 100;
@@ -14,8 +15,6 @@ export async function pastBadRows<R>(
     return await work();
   } catch (error) {
     if (!(error instanceof BadRowMet) || triesLeft <= 1) throw error;
-    // Rare, so it is fetched when it is needed.
-    const { setAside } = await import("./setAside.ts");
     await setAside(book, error.rows);
     return pastBadRows(book, work, triesLeft - 1);
   }
