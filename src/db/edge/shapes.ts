@@ -1,7 +1,7 @@
 import { efforts, focuses, remarkKinds, runKinds, surfaces, type TableName, targetKinds } from "#domain";
 
-/** Whether a value can be drawn and computed with, and what it is not when it cannot. */
-export type Need = readonly [isRight: (value: unknown) => boolean, wrong: string];
+/** Whether a value can be drawn and computed with, what it is not when it cannot, and whether it may be absent. */
+export type Need = readonly [isRight: (value: unknown) => boolean, wrong: string, isOptional?: true];
 /** What a row must hold, field by field. */
 export type Shape = readonly (readonly [field: string, need: Need])[];
 
@@ -42,9 +42,8 @@ function oneOf(...values: readonly unknown[]): Need {
   const known = new Set(values);
   return [(value) => known.has(value), "not one of the words it may be"];
 }
-const may = ([isRight, wrong]: Need): Need => [(value) => value === undefined || isRight(value), wrong];
-const fits = (value: unknown, shape: Shape) =>
-  isObject(value) && shape.every(([field, [isRight]]) => isRight(value[field]));
+const may = ([isRight, wrong]: Need): Need => [isRight, wrong, true];
+const fits = (value: unknown, shape: Shape) => isObject(value) && firstWrong(shape, value) === undefined;
 const part = (of: Readonly<Record<string, Need>>): Need => {
   const shape = Object.entries(of);
   return [(value) => fits(value, shape), "not as it should be"];
@@ -53,6 +52,18 @@ const list = ([isRight]: Need): Need => [
   (value) => Array.isArray(value) && value.every(isRight),
   "not a list as it should be",
 ];
+
+/** The first field that does not hold what it must, with what it is not. */
+export function firstWrong(shape: Shape, row: Readonly<Record<string, unknown>>): string | undefined {
+  // By index, because every field of every row that is read goes through here.
+  for (let at = 0; at < shape.length; at += 1) {
+    const [field, need] = shape[at] as Shape[number];
+    const value = row[field];
+    if (value === undefined && need[2] === true) continue;
+    if (!need[0](value)) return `${field}: ${need[1]}`;
+  }
+  return undefined;
+}
 
 const stamped = { id: key, createdAt: instant, updatedAt: instant, deletedAt: may(instant), era: may(count) };
 const row = (fields: Readonly<Record<string, Need>>): Shape => Object.entries({ ...stamped, ...fields });

@@ -1,7 +1,7 @@
 import { type AsideRow, asideRow } from "#domain";
 import { newestSchema } from "../migrations/migrations.ts";
 import type { UnreadableRow } from "../unreadable.ts";
-import { lapShape, type Shape, shapes } from "./shapes.ts";
+import { firstWrong, lapShape, type Shape, shapes } from "./shapes.ts";
 
 type Fields = Readonly<Record<string, unknown>>;
 
@@ -55,8 +55,5 @@ function wrongInLap(lap: unknown): string | undefined {
 }
 
 function wrongIn(shape: Shape, row: unknown): string | undefined {
-  if (typeof row !== "object" || row === null) return "not a row";
-  for (const [field, [isRight, wrong]] of shape)
-    if (!isRight((row as Fields)[field])) return `${field}: ${wrong}`;
-  return undefined;
+  return typeof row === "object" && row !== null ? firstWrong(shape, row as Fields) : "not a row";
 }
