@@ -20,11 +20,27 @@ const contentSecurityPolicy: Plugin = {
   ],
 };
 
+/** The page's first script: what is left to do when the app's own cannot begin. Apart, so that it fails with nothing else. */
+const rescue: Plugin = {
+  name: "rescue",
+  apply: "build",
+  buildStart() {
+    this.emitFile({ type: "chunk", id: "src/app/rescue.ts", name: "rescue" });
+  },
+  transformIndexHtml: (_, { bundle = {} }) =>
+    Object.values(bundle).flatMap((file) =>
+      file.type === "chunk" && file.name === "rescue"
+        ? [{ tag: "script", injectTo: "head" as const, attrs: { type: "module", src: `./${file.fileName}` } }]
+        : [],
+    ),
+};
+
 export default defineConfig({
   base: "./",
   plugins: [
     react(),
     contentSecurityPolicy,
+    rescue,
     VitePWA({
       registerType: "prompt",
       injectRegister: false,

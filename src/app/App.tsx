@@ -3,6 +3,7 @@ import { type Ask, LogbookProvider, type Opened, type SendOut, type Surroundings
 import { useDevice } from "#state/device.ts";
 import { useErasing } from "#state/erasing.ts";
 import styles from "./App.module.css";
+import { AsideNotice } from "./AsideNotice.tsx";
 import { BackupNotice } from "./BackupNotice.tsx";
 import { Bar } from "./Bar.tsx";
 import { Erasing } from "./Erasing.tsx";
@@ -17,6 +18,7 @@ import { useChores } from "./useChores.ts";
 import { useClockWatch } from "./useClockWatch.ts";
 import { useKeys } from "./useKeys.ts";
 import { useMarker } from "./useMarker.ts";
+import { useSetAside } from "./useSetAside.ts";
 import { Waiting } from "./Waiting.tsx";
 
 interface AppProps {
@@ -56,6 +58,7 @@ function Shell() {
   useChores();
   useAfterSession();
   useClockWatch();
+  useSetAside();
   return (
     <>
       <button type="button" className={styles["skip"]} onClick={toMain}>
@@ -64,6 +67,7 @@ function Shell() {
       <Bar />
       <StatusNotice />
       <UnreadableNotice />
+      <AsideNotice />
       <UpdateNotice />
       <BackupNotice />
       <main id="main" tabIndex={-1} className={styles["main"]}>

@@ -13,7 +13,8 @@ const most = 3;
 
 /** Stands above the page while rows of the logbook cannot be read: which, and what is without them. */
 export function UnreadableNotice() {
-  const rows = useUnreadable();
+  // Those that could be read go aside, and are named by `AsideNotice`.
+  const rows = useUnreadable().filter(({ aside }) => aside === undefined);
   return rows.length === 0 ? null : <Said rows={rows} />;
 }
 

@@ -1,5 +1,14 @@
 import { Dexie, type Table } from "dexie";
-import { everyTable, type Id, type Stamped, type TableName, type Tables, tableNames } from "#domain";
+import {
+  type AsideRow,
+  everyTable,
+  type Id,
+  type Stamped,
+  type TableName,
+  type Tables,
+  tableNames,
+} from "#domain";
+import { checkReads } from "./edge/checkReads.ts";
 import { faultOf, LedgerFault } from "./fault.ts";
 import { declareSchemas } from "./migrations/declareSchemas.ts";
 import { newestSchema } from "./migrations/migrations.ts";
@@ -17,10 +26,12 @@ export type ReadTable<R> = Pick<Table<R, Id>, Reading>;
 export interface ReadOnlyLogbook {
   readonly name: string;
   readonly status: StatusSource;
-  /** Rows that reads went around because the browser could not give them. */
+  /** Rows that reads went around: the browser could not give them, or they hold something that cannot be right. */
   readonly unreadable: UnreadableSource;
   readonly tables: { readonly [T in TableName]: ReadTable<Tables[T]> };
   readonly digests: ReadTable<StoredDigest>;
+  /** What could not stand in its table; absent where a newer version keeps none. */
+  readonly aside?: ReadTable<AsideRow>;
   /** The schema its rows are in: this version's own, or a newer one. */
   readonly schema: number;
   /** Tables that only a newer version knows, so that a backup loses none of them. */
@@ -78,6 +89,8 @@ export async function openLogbook(
   if (!isNewer) declareSchemas(database);
   const unreadable = makeUnreadable();
   readAround(database, unreadable);
+  // What is right in a newer version's rows is not for this one to say.
+  if (!isNewer) checkReads(database, unreadable);
   guard(database, status, { wasThere: mustExist || stored !== undefined, isNewer });
   try {
     await database.open();
@@ -100,6 +113,7 @@ export async function openLogbook(
     unreadable,
     tables: everyTable((table) => database.table(table)) as unknown as ReadOnlyLogbook["tables"],
     digests: database.table("digests"),
+    ...(there.has("aside") && { aside: database.table("aside") }),
     schema: isNewer ? Math.floor(stored / 10) : newestSchema,
     unknownTables: Object.fromEntries(
       database.tables.filter(({ name: table }) => !known.has(table)).map((table) => [table.name, table]),

@@ -1,4 +1,5 @@
 import { type AllRows, noRows, tableNames } from "#domain";
+import { bringAside, takeAsideBack } from "./bringAside.ts";
 import { dump } from "./dump.ts";
 import type { Logbook } from "./logbook.ts";
 import { mergeRows, putRowsRight } from "./merge.ts";
@@ -33,7 +34,9 @@ export function mergeInto(
     const after = mergeRows(putRowsRight(before, upTo), putRowsRight(rows, upTo));
     const edits = editsBetween(before, after);
     await putDifference(writer, edits, following);
-    return { what: `Merged: ${from}`, edits, before, after };
+    await bringAside(writer, before.aside, rows.aside);
+    const made = rows.aside === undefined ? after : { ...after, aside: rows.aside };
+    return { what: `Merged: ${from}`, edits, before, after: made };
   });
 }
 
@@ -68,6 +71,7 @@ export function takeBackMerge(
     const { rows, skipped } = unmergeRows(now, before, after);
     const edits = editsBetween(now, rows);
     await putDifference(writer, edits, following);
+    await takeAsideBack(writer, before.aside, after.aside);
     return { rows: edits.length, skipped };
   });
 }

@@ -63,6 +63,11 @@ async function markMany(writer: Writer, edits: readonly Edit[]): Promise<void> {
     if (table === "sessions") ids.add(id);
     if (table === "runs") for (const run of [before, after]) if (run) ids.add((run as Run).sessionId);
   }
+  await markSessions(writer, ids);
+}
+
+/** Marks the digests of sessions as stale, many at once. */
+export async function markSessions(writer: Writer, ids: ReadonlySet<Id>): Promise<void> {
   const digests = writer.transaction.table<StoredDigest, Id>("digests");
   const sessions = (await writer.transaction.table<Session, Id>("sessions").bulkGet([...ids])).filter(
     (session) => session !== undefined && session.deletedAt === undefined,

@@ -38,6 +38,7 @@ export async function restoreAsNew(rows: AllRows, options: RestoreOptions): Prom
   function* steps() {
     for (const table of tableNames)
       for (const part of partsOf<Stamped>(rows[table])) yield () => store(table, part);
+    for (const part of partsOf(rows.aside ?? [])) yield () => database.table("aside").bulkAdd([...part]);
     const live = rows.sessions.filter(({ deletedAt }) => deletedAt === undefined);
     for (const part of partsOf(live)) yield () => mark(part);
   }

@@ -1,5 +1,6 @@
 export * from "./ahead.ts";
 export * from "./allRows.ts";
+export * from "./asideRow.ts";
 export * from "./asOf.ts";
 export * from "./calendar.ts";
 export * from "./canonicalText.ts";
@@ -7,6 +8,7 @@ export * from "./comboName.ts";
 export * from "./figure.ts";
 export * from "./lapSets.ts";
 export * from "./measureRanges.ts";
+export * from "./plainValue.ts";
 export * from "./problem.ts";
 export * from "./ranges.ts";
 export * from "./readDate.ts";

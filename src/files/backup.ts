@@ -4,7 +4,6 @@ import {
   everyTable,
   isStorableInstant,
   type Reading,
-  type Stamped,
   tableNames,
 } from "#domain";
 
@@ -31,9 +30,10 @@ export interface BackupHead {
  */
 export async function writeBackup(rows: AllRows, { title, schema, sha256 }: BackupHead): Promise<string> {
   const sorted = Object.fromEntries(
-    Object.entries<readonly Stamped[]>({ ...everyTable((table) => rows[table]), ...rows }).map(
-      ([table, unsorted]) => [table, [...unsorted].sort((a, b) => (a.id < b.id ? -1 : 1))] as const,
-    ),
+    Object.entries<readonly { readonly id: string }[]>({
+      ...everyTable((table) => rows[table]),
+      ...rows,
+    }).map(([table, unsorted]) => [table, [...unsorted].sort((a, b) => (a.id < b.id ? -1 : 1))] as const),
   );
   const head = {
     kind,
@@ -53,13 +53,15 @@ export async function writeBackup(rows: AllRows, { title, schema, sha256 }: Back
   return `{${fields.join(",\n")},\n"tables":{\n${tables.join(",\n")}}}\n`;
 }
 
-/** Newest stamp among rows and laps; 0 without any. */
+/** Newest stamp among rows and laps; 0 without any. A damaged row must not keep the others from being saved. */
 export function newestStamp(rows: AllRows): number {
   let newest = 0;
-  for (const table of tableNames) for (const row of rows[table]) newest = Math.max(newest, row.updatedAt);
-  // A damaged row must not keep the others from being saved.
-  for (const { laps } of rows.runs)
-    for (const lap of Array.isArray(laps) ? laps : []) newest = Math.max(newest, lap.updatedAt);
+  const see = (row: { readonly updatedAt?: unknown } | null) => {
+    const at = row?.updatedAt;
+    if (typeof at === "number" && Number.isSafeInteger(at) && at > newest) newest = at;
+  };
+  for (const table of tableNames) for (const row of rows[table]) see(row);
+  for (const { laps } of rows.runs) for (const lap of Array.isArray(laps) ? laps : []) see(lap);
   return newest;
 }
 

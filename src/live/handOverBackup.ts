@@ -1,12 +1,4 @@
-import {
-  LedgerFault,
-  noteBackup,
-  openLogbook,
-  type Shelf,
-  type ShelvedLogbook,
-  salvage,
-  type UnreadableRow,
-} from "#db";
+import { LedgerFault, noteBackup, rawRows, type Shelf, type ShelvedLogbook, type UnreadableRow } from "#db";
 import { type AllRows, practiceDay } from "#domain";
 import { browserSha256, fileName, pack, saveFile, writeBackup } from "#files";
 import type { Surroundings } from "./openAtStart.ts";
@@ -28,9 +20,9 @@ export interface HandedOver {
 }
 
 /**
- * Hands a logbook to the browser's downloads as one file, written off the page. Where that fails it is written here,
- * row by row: so it works for one that has lost its connection, one with rows that cannot be read, and one a newer
- * version wrote. Throws LedgerFault.
+ * Hands a logbook to the browser's downloads as one file, written off the page. Where that fails it is written here, of the
+ * rows as the browser holds them, row by row: so it works for one that has lost its connection, one with rows that cannot be
+ * read, one that cannot be brought to this version, and one a newer version wrote. Throws LedgerFault.
  * @param isSmall packed as gzip
  */
 export async function handOverBackup(
@@ -66,16 +58,10 @@ async function handOverHere(
   { name, title }: Pick<ShelvedLogbook, "name" | "title">,
   isSmall: boolean,
 ): Promise<HandedOver> {
-  const { clock, newId } = surroundings;
-  const book = await openLogbook({ name, mode: "read", clock, newId });
-  try {
-    const { rows, unreadable } = await salvage(book);
-    const file = await handOverRows(surroundings, rows, { title, schema: book.schema }, isSmall);
-    if (unreadable.length === 0) await noteBackup(shelf, name);
-    return { file, unreadable };
-  } finally {
-    book.close();
-  }
+  const { rows, schema, unreadable } = await rawRows(name);
+  const file = await handOverRows(surroundings, rows, { title, schema }, isSmall);
+  if (unreadable.length === 0) await noteBackup(shelf, name);
+  return { file, unreadable };
 }
 
 /** Hands rows to the browser's downloads as one backup file; gives its name. */

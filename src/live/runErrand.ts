@@ -1,4 +1,4 @@
-import { LedgerFault, openLogbook, openShelf } from "#db";
+import { LedgerFault, openLogbook, openShelf, setAside } from "#db";
 import { type ErrandDetails, type ErrandName, type ErrandResult, errands } from "./errands/errands.ts";
 import { type ReadSource, readSource } from "./errands/readSource.ts";
 import type { Surroundings } from "./openAtStart.ts";
@@ -24,7 +24,11 @@ export async function runErrand<E extends ErrandName>(
       onProgress?.(progress);
     };
     try {
-      return await errands[errand](details, { book, shelf, readFile, tell, signal });
+      const result = await errands[errand](details, { book, shelf, readFile, tell, signal });
+      // Most errands read every row, so they find what the page has not come upon yet.
+      const bad = book.unreadable.get().filter(({ aside }) => aside !== undefined);
+      if (bad.length > 0) await setAside(book, bad);
+      return result;
     } finally {
       book.close();
     }

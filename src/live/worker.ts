@@ -23,5 +23,8 @@ addEventListener("message", async ({ data }: MessageEvent<Question>) => {
   } catch (error) {
     answer = { fault: error instanceof Error ? error.message : String(error) };
   }
-  postMessage({ number, unreadable: book?.unreadable.get() ?? [], ...answer } satisfies Answer);
+  const unreadable = book?.unreadable.get() ?? [];
+  postMessage({ number, unreadable, ...answer } satisfies Answer);
+  // The page sets them aside; those that cannot be read stay named.
+  book?.unreadable.forget(unreadable.filter(({ aside }) => aside !== undefined));
 });

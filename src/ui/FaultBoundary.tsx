@@ -12,13 +12,26 @@ export interface FaultBoundaryProps {
   readonly children: ReactNode;
 }
 
-/** Catches what a part throws while drawing, says it, and offers a way on. */
+/** Catches what a part throws while drawing, says it, and offers a way on. Going anywhere else draws it anew. */
 export class FaultBoundary extends Component<FaultBoundaryProps, { fault: Error | undefined }> {
   override state: { fault: Error | undefined } = { fault: undefined };
 
   static getDerivedStateFromError(fault: unknown): { fault: Error } {
     return { fault: fault instanceof Error ? fault : new Error(String(fault)) };
   }
+
+  // The hash names the place, and what is looked at there.
+  override componentDidMount(): void {
+    window.addEventListener("hashchange", this.drawAgain);
+  }
+
+  override componentWillUnmount(): void {
+    window.removeEventListener("hashchange", this.drawAgain);
+  }
+
+  private readonly drawAgain = () => {
+    if (this.state.fault !== undefined) this.setState({ fault: undefined });
+  };
 
   override componentDidCatch(fault: Error): void {
     this.props.onFault?.(fault);
@@ -33,7 +46,7 @@ export class FaultBoundary extends Component<FaultBoundaryProps, { fault: Error 
           tone="caution"
           actions={
             <>
-              <Button onClick={() => this.setState({ fault: undefined })}>Try again</Button>
+              <Button onClick={this.drawAgain}>Try again</Button>
               <Button onClick={() => window.location.reload()}>Reload</Button>
               {this.props.backup}
             </>

@@ -8,6 +8,7 @@ export {
 } from "./account.ts";
 export { accountChangeReading, accountChangeTitle, mostMoved } from "./accountChange.ts";
 export { acrossReading, acrossTitle, acrossWords, sayAcross, sayTrend } from "./across.ts";
+export { asideThing, sayAsideCount } from "./aside.ts";
 export { cautions } from "./cautions.ts";
 export { sayChance } from "./chance.ts";
 export { sayCleanShare, sayMistakeShare, sayNearTheBest } from "./cleanShare.ts";

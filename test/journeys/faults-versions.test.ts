@@ -9,14 +9,18 @@ test.use({ baseURL: "", serviceWorkers: "block" });
 test.describe.configure({ mode: "serial" });
 
 let next: string;
-let failing: string;
+let failing: Readonly<Record<"failsAtRows" | "failsAsAWhole" | "failsAtImport", string>>;
 let served: Served;
 test.beforeAll(async () => {
   next = await buildWithNextSchema("works");
-  failing = await buildWithNextSchema("fails");
+  failing = {
+    failsAtRows: await buildWithNextSchema("failsAtRows"),
+    failsAsAWhole: await buildWithNextSchema("failsAsAWhole"),
+    failsAtImport: await buildWithNextSchema("failsAtImport"),
+  };
 });
 test.afterAll(() => {
-  for (const folder of [next, failing]) rmSync(folder, { recursive: true, force: true });
+  for (const folder of [next, ...Object.values(failing)]) rmSync(folder, { recursive: true, force: true });
 });
 test.beforeEach(async ({ page }) => {
   served = await serve(buildFolder, "/");
@@ -75,7 +79,7 @@ test("the driver sees that a newer version wrote the logbook, and can back it up
   await expect(page.getByText(/clear/i)).toHaveCount(0);
   await expect(entryField(page)).toHaveCount(0);
   const { backup } = await savedBackup(page, "Save a backup");
-  expect(backup.schema).toBe(2);
+  expect(backup.schema).toBe(3);
   expect(backup.counts).toMatchObject({ cars: 1, sessions: 1, runs: 1, tyreSets: 0 });
   expect(backup.tables["cars"]).toMatchObject([{ name: "club hatch", wheels: 4 }]);
   expect(await logbooksThere(page)).toMatchObject([{ version: 30 }]);
@@ -84,18 +88,64 @@ test("the driver sees that a newer version wrote the logbook, and can back it up
   await expect(lapTime(page, 1)).toHaveAccessibleName("Edit lap 1: 1:25.118");
 });
 
-test("the driver keeps an intact logbook when its upgrade fails half way", async ({ page }) => {
-  served.swap(failing);
+test("a row that a newer version cannot take over goes aside and is named; all others come along, and the driver goes on", async ({
+  page,
+}) => {
+  served.swap(failing.failsAtRows);
+  await page.goto("about:blank");
+  await page.goto(served.url);
+  await expect(page.getByText("One row of this logbook is set aside:")).toBeVisible();
+  await expect(page.getByText("car “club hatch”")).toBeVisible();
+  expect(await logbooksThere(page)).toMatchObject([{ version: 30 }]);
+  expect(await storedRows(page, "cars")).toEqual([]);
+  expect(await storedRows(page, "runs")).toMatchObject([{ laps: [{ ms: 85_118 }] }]);
+  await page.goto(`${served.url}#/data`);
+  const { backup } = await savedBackup(page, "Save a backup");
+  expect(backup.tables["aside"]).toMatchObject([
+    { table: "cars", schema: 2, row: { name: "club hatch" }, why: expect.stringContaining("on purpose") },
+  ]);
+  expect(backup.counts).toMatchObject({ aside: 1, runs: 1 });
+
+  // A version that can take it over puts it back.
+  served.swap(next);
+  await page.reload();
+  await page.getByRole("button", { name: "Put back" }).click();
+  await expect(page.getByText("One row of this logbook is set aside:")).toBeHidden();
+  expect(await storedRows(page, "cars")).toMatchObject([{ name: "club hatch", wheels: 4 }]);
+});
+
+test("the driver keeps an intact logbook when its upgrade fails as a whole, and can back it up from the fault's page", async ({
+  page,
+}) => {
+  served.swap(failing.failsAsAWhole);
   await page.goto("about:blank");
   await page.goto(served.url);
   await expect(page.getByRole("heading", { name: "Lap Ledger cannot open your logbook" })).toBeVisible();
   await expect(page.getByText("Nothing was changed")).toBeVisible();
-  expect(await logbooksThere(page)).toMatchObject([{ version: 10 }]);
+  const { backup } = await savedBackup(page, "Save a backup");
+  expect(backup.schema).toBe(2);
+  expect(backup.counts).toMatchObject({ cars: 1, sessions: 1, runs: 1 });
+  expect(backup.tables["runs"]).toMatchObject([{ laps: [{ ms: 85_118 }] }]);
+  expect(await logbooksThere(page)).toMatchObject([{ version: 20 }]);
   served.swap(buildFolder);
   await page.getByRole("button", { name: "Reload" }).click();
   await expect(lapTime(page, 1)).toHaveAccessibleName("Edit lap 1: 1:25.118");
   expect((await storedRows(page, "cars"))[0]).not.toHaveProperty("wheels");
   await logLap(page, "1:25.300");
+});
+
+test("the driver can back up when the app's own script fails before it has begun", async ({ page }) => {
+  served.swap(failing.failsAtImport);
+  await page.goto("about:blank");
+  await page.goto(served.url);
+  await expect(page.getByRole("heading", { name: "Lap Ledger cannot begin" })).toBeVisible();
+  await expect(page.getByText("this code fails on purpose")).toBeVisible();
+  const { backup } = await savedBackup(page, "Save a backup");
+  expect(backup.schema).toBe(2);
+  expect(backup.tables["runs"]).toMatchObject([{ laps: [{ ms: 85_118 }] }]);
+  served.swap(buildFolder);
+  await page.getByRole("button", { name: "Reload" }).click();
+  await expect(lapTime(page, 1)).toHaveAccessibleName("Edit lap 1: 1:25.118");
 });
 
 test("the driver is told to reload when another tab upgraded while this page was frozen, and old code writes no more", async ({

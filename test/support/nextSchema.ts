@@ -3,17 +3,28 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { build } from "vite";
 
-/** What the made-up third schema does to a car: adds a field, or fails half way through the rows. */
-const change = {
-  works: "(row) => ({ ...row, wheels: 4 })",
-  fails: '() => { throw new Error("this step fails on purpose"); }',
+/** The made-up third schema: it changes every car, fails at every car, fails as a whole, or throws when it is imported. */
+const made = {
+  works: { cars: "id, name, updatedAt", change: "({ ...row, wheels: 4 })", begin: "" },
+  failsAtRows: {
+    cars: "id, name, updatedAt",
+    change: '(() => { throw new Error("this step fails on purpose"); })()',
+    begin: "",
+  },
+  // No database can change what a table's rows are found by.
+  failsAsAWhole: { cars: "name, updatedAt", change: "row", begin: "" },
+  failsAtImport: {
+    cars: "id, updatedAt",
+    change: "row",
+    begin: 'if (globalThis.indexedDB) throw new Error("this code fails on purpose");',
+  },
 } as const;
 
 /**
  * Builds the app once more as a later version with a third schema would be: an index more, a table more, every car
  * changed. Gives the folder of the build.
  */
-export async function buildWithNextSchema(step: keyof typeof change): Promise<string> {
+export async function buildWithNextSchema(step: keyof typeof made): Promise<string> {
   const folder = mkdtempSync(join(tmpdir(), "lap-ledger-schema-"));
   await build({
     logLevel: "error",
@@ -24,12 +35,13 @@ export async function buildWithNextSchema(step: keyof typeof change): Promise<st
         enforce: "pre",
         load: (id) =>
           id.endsWith("/src/db/migrations/migrations.ts")
-            ? `import { v1 } from "./v1.ts";
+            ? `${made[step].begin}
+               import { v1 } from "./v1.ts";
                import { v2 } from "./v2.ts";
                const v3 = {
                  version: 3,
-                 indexes: { cars: "id, name, updatedAt", tyreSets: "id, updatedAt" },
-                 rows: { cars: ${change[step]} },
+                 indexes: { cars: "${made[step].cars}", tyreSets: "id, updatedAt" },
+                 rows: { cars: (row) => ${made[step].change} },
                };
                export const migrations = [v1, v2, v3];
                export const lowestSchema = 1;

@@ -1,8 +1,9 @@
 import { type Id, type Run, type Stamped, type TableName, tableNames } from "#domain";
+import { pastBadRows } from "../edge/pastBadRows.ts";
 import { faultOf } from "../fault.ts";
 import type { Logbook } from "../logbook.ts";
 import type { WaitingSince } from "../shelf.ts";
-import { refuseUnlessOpen } from "./write.ts";
+import { refuseUnlessOpen } from "./refuseUnlessOpen.ts";
 
 /** Days on which the logbook must have been opened since a deletion before it is for good. */
 export const daysKept = 30;
@@ -24,43 +25,45 @@ export async function purgeDeleted(book: Logbook, waiting: WaitingSince, day: nu
   refuseUnlessOpen(book, "Deleted rows not removed");
   const rw: TableName[] = [...tableNames];
   try {
-    return await book.database.transaction("rw", rw, async (transaction) => {
-      const still = new Map<Id, { readonly deletedAt: number; readonly day: number }>();
-      const over = new Set<Id>();
-      const look = ({ id, deletedAt }: Pick<Stamped, "id" | "deletedAt">) => {
-        if (deletedAt === undefined) return;
-        const before = waiting.get(id);
-        const since = before?.deletedAt === deletedAt ? before.day : day;
-        if (day - since >= daysKept) over.add(id);
-        else still.set(id, { deletedAt, day: since });
-      };
-      for (const table of tableNames)
+    return await pastBadRows(book, () =>
+      book.database.transaction("rw", rw, async (transaction) => {
+        const still = new Map<Id, { readonly deletedAt: number; readonly day: number }>();
+        const over = new Set<Id>();
+        const look = ({ id, deletedAt }: Pick<Stamped, "id" | "deletedAt">) => {
+          if (deletedAt === undefined) return;
+          const before = waiting.get(id);
+          const since = before?.deletedAt === deletedAt ? before.day : day;
+          if (day - since >= daysKept) over.add(id);
+          else still.set(id, { deletedAt, day: since });
+        };
+        for (const table of tableNames)
+          await transaction
+            .table<Stamped>(table)
+            .toCollection()
+            .each((row) => {
+              look(row);
+              if (table === "runs") (row as Run).laps.forEach(look);
+            });
+        if (over.size === 0) return { removed: 0, waiting: still };
+        let removed = 0;
+        for (const table of tableNames)
+          removed += await transaction
+            .table(table)
+            .where(":id")
+            .anyOf([...over])
+            .delete();
         await transaction
-          .table<Stamped>(table)
+          .table<Run>("runs")
           .toCollection()
-          .each((row) => {
-            look(row);
-            if (table === "runs") (row as Run).laps.forEach(look);
+          .filter((run) => run.laps.some(({ id }) => over.has(id)))
+          .modify((run, place) => {
+            const laps = run.laps.filter(({ id }) => !over.has(id));
+            removed += run.laps.length - laps.length;
+            place.value = { ...run, laps };
           });
-      if (over.size === 0) return { removed: 0, waiting: still };
-      let removed = 0;
-      for (const table of tableNames)
-        removed += await transaction
-          .table(table)
-          .where(":id")
-          .anyOf([...over])
-          .delete();
-      await transaction
-        .table<Run>("runs")
-        .toCollection()
-        .filter((run) => run.laps.some(({ id }) => over.has(id)))
-        .modify((run, place) => {
-          const laps = run.laps.filter(({ id }) => !over.has(id));
-          removed += run.laps.length - laps.length;
-          place.value = { ...run, laps };
-        });
-      return { removed, waiting: still };
-    });
+        return { removed, waiting: still };
+      }),
+    );
   } catch (error) {
     throw faultOf(error, "Deleted rows not removed");
   }

@@ -1,28 +1,15 @@
 import { tableNames } from "#domain";
-import { faultOf, isLostConnection, LedgerFault } from "../fault.ts";
+import { pastBadRows } from "../edge/pastBadRows.ts";
+import { faultOf, isLostConnection } from "../fault.ts";
 import type { Logbook } from "../logbook.ts";
-import type { LogbookStatus } from "../status.ts";
 import { markDigests } from "./markDigests.ts";
+import { refuseUnlessOpen } from "./refuseUnlessOpen.ts";
 import { makeWriter, type Writer } from "./writer.ts";
-
-const closedBecause: Readonly<Record<Exclude<LogbookStatus["kind"], "ok">, string>> = {
-  blocked: "another tab of Lap Ledger holds the logbook open in an older version. Close it to go on.",
-  newerTab: "Lap Ledger was updated in another tab. Reload this page; typed text is kept.",
-  newer: "this logbook was last used by a newer version of Lap Ledger. Reload to get it.",
-  gone: "the stored logbook has disappeared from this browser. Restore a backup.",
-  closed: "the browser lost its connection to the logbook. Reload the page; typed text is kept.",
-};
-
-/** Throws when nothing may be written to the logbook. */
-export function refuseUnlessOpen(book: Logbook, notDone: string): void {
-  const { kind } = book.status.get();
-  if (kind !== "ok")
-    throw new LedgerFault(kind === "blocked" ? "closed" : kind, `${notDone}: ${closedBecause[kind]}`);
-}
 
 /**
  * Runs one write in one transaction: all of it is stored, or nothing. Resolves when the transaction is complete. A
- * connection that turns out to be lost before the transaction began is had again, once.
+ * connection that turns out to be lost before the transaction began is had again, once. Rows that cannot be right go aside
+ * before it is begun anew.
  * @param notDone what the driver reads first when it fails: "Lap not stored"
  */
 export async function write<R>(
@@ -30,12 +17,14 @@ export async function write<R>(
   notDone: string,
   work: (writer: Writer) => Promise<R>,
 ): Promise<R> {
-  try {
-    return await attempt(book, notDone, work);
-  } catch (error) {
-    if (!(error instanceof NeverBegun)) throw error;
-    return await reopened(book, notDone, () => attempt(book, notDone, work));
-  }
+  return pastBadRows(book, async () => {
+    try {
+      return await attempt(book, notDone, work);
+    } catch (error) {
+      if (!(error instanceof NeverBegun)) throw error;
+      return await reopened(book, notDone, () => attempt(book, notDone, work));
+    }
+  });
 }
 
 /** The connection was lost before the transaction began, so nothing of it can have been stored. */
@@ -45,7 +34,7 @@ async function attempt<R>(book: Logbook, notDone: string, work: (writer: Writer)
   refuseUnlessOpen(book, notDone);
   let native: IDBTransaction | undefined;
   try {
-    return await book.database.transaction("rw", [...tableNames, "digests"], async (transaction) => {
+    return await book.database.transaction("rw", [...tableNames, "digests", "aside"], async (transaction) => {
       native = transaction.idbtrans;
       const writer = makeWriter(transaction, book.clock(), book.newId);
       const result = await work(writer);

@@ -8,6 +8,7 @@ import {
   lowestSchema,
   migrateRows,
   newestSchema,
+  withAside,
 } from "#db";
 import type { AllRows, Reading } from "#domain";
 import { type Backup, browserSha256, isPasteText, readBackup, readPasteText, readText } from "#files";
@@ -39,7 +40,13 @@ export async function readSource(source: Blob, now?: number): Promise<Reading<So
   if (!read.ok) return read;
   const around = now === undefined ? {} : { now };
   const tables = migrateRows(read.backup.tables, read.backup.schema);
-  return { ok: true, backup: read.backup, tables, alone: checkRows(tables, around), around };
+  return {
+    ok: true,
+    backup: read.backup,
+    tables,
+    alone: withAside(tables, checkRows(tables, around)),
+    around,
+  };
 }
 
 /** The same, where it has been read before: what is wrong now is a fault. */
@@ -51,6 +58,9 @@ export async function readAgain(source: Blob, readFile: ReadSource): Promise<Sou
 
 /** The rows that can be taken into a logbook: rows that miss another one alone may find it there. */
 export function rowsBeside({ tables, alone, around }: SourceRead, here: AllRows): CheckedRows {
-  if (alone.bad.length === 0) return checkBeside(alone.rows, here);
-  return checkRows(tables, { known: idsOf(here), ...around });
+  const beside =
+    alone.bad.length === 0
+      ? checkBeside(alone.rows, here)
+      : checkRows(tables, { known: idsOf(here), ...around });
+  return withAside(tables, beside);
 }

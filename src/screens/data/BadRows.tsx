@@ -16,8 +16,9 @@ export function BadRows({ bad }: { readonly bad: Listed<NamedBad> }) {
     <>
       <Notice tone="caution">
         <p>
-          <strong>{bad.all === 1 ? "One row is" : `${bad.all} rows are`} not as they should be.</strong> Leave
-          them out and take the others, or cancel: nothing has been stored yet.
+          <strong>{bad.all === 1 ? "One row is" : `${bad.all} rows are`} not as they should be.</strong> Go on
+          without them, and they are set aside: here on Data you can mend them, or delete them. Or cancel:
+          nothing has been stored yet.
         </p>
       </Notice>
       <RuledTable

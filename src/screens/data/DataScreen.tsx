@@ -1,4 +1,5 @@
 import { useShelved } from "#live";
+import { AsidePart } from "./AsidePart.tsx";
 import { AutoBackupPart } from "./AutoBackupPart.tsx";
 import { BackupPart } from "./BackupPart.tsx";
 import { CautionsPart } from "./CautionsPart.tsx";
@@ -34,6 +35,7 @@ export function DataScreen() {
       <PartsList />
       <div className={styles["columns"]}>
         <div className={styles["column"]}>
+          <AsidePart />
           <TwinsPart />
           <BackupPart />
           <AutoBackupPart titles={titles} />

@@ -92,4 +92,22 @@ describe("FaultBoundary", () => {
     expect(screen.getByText("All there")).toBeInTheDocument();
     quiet.mockRestore();
   });
+
+  it("draws again by itself when one goes elsewhere, also within its place", async () => {
+    const quiet = vi.spyOn(console, "error").mockImplementation(() => undefined);
+    window.location.hash = "#/review/bad";
+    const Part = () => {
+      if (window.location.hash.endsWith("bad")) throw new Error("That one is broken");
+      return <p>All there</p>;
+    };
+    render(
+      <FaultBoundary what="The review">
+        <Part />
+      </FaultBoundary>,
+    );
+    expect(screen.getByRole("alert")).toHaveTextContent("That one is broken");
+    window.location.hash = "#/review/good";
+    expect(await screen.findByText("All there")).toBeInTheDocument();
+    quiet.mockRestore();
+  });
 });

@@ -3,7 +3,16 @@ import "fake-indexeddb/auto";
 import { readdir, readFile } from "node:fs/promises";
 import { Dexie } from "dexie";
 import { expect, test } from "vitest";
-import { checkRows, dump, idMaker, lowestSchema, migrateRows, newestSchema, restoreAsNew } from "#db";
+import {
+  checkRows,
+  dump,
+  idMaker,
+  lowestSchema,
+  migrateRows,
+  newestSchema,
+  restoreAsNew,
+  withAside,
+} from "#db";
 import { tableNames } from "#domain";
 import { browserSha256, readBackup } from "#files";
 import { declareSchemas } from "../../../src/db/migrations/declareSchemas.ts";
@@ -31,9 +40,11 @@ for (const { version } of migrations)
     const read = await readBackup(await readFile(new URL(`v${version}.json`, fixtures), "utf8"), schemas);
     if (!read.ok) throw new Error(read.problem.wrong);
     expect(read.backup).toMatchObject({ schema: version, isVerified: true });
-    const { rows, bad } = checkRows(migrateRows(read.backup.tables, version));
+    const migrated = migrateRows(read.backup.tables, version);
+    const { rows, bad } = withAside(migrated, checkRows(migrated));
     expect(bad).toEqual([]);
     for (const table of tableNames) expect(rows[table].length, table).toBeGreaterThan(0);
+    expect(rows.aside ?? []).toHaveLength(version === 1 ? 0 : 1);
     const book = await restoreAsNew(rows, { name: `fixture-${version}`, ...tools });
     expect(await dump(book)).toEqual(rows);
     book.close();

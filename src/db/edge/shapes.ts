@@ -1,0 +1,250 @@
+import { efforts, focuses, remarkKinds, runKinds, surfaces, type TableName, targetKinds } from "#domain";
+
+/** Whether a value can be drawn and computed with, what it is not when it cannot, and whether it may be absent. */
+export type Need = readonly [isRight: (value: unknown) => boolean, wrong: string, isOptional?: true];
+/** What a row must hold, field by field. */
+export type Shape = readonly (readonly [field: string, need: Need])[];
+
+const farthest = 8.64e15;
+const longestTime = 99 * 3_600_000;
+
+const isNumber = (value: unknown): value is number => Number.isFinite(value);
+const isWhole = (value: unknown): value is number => Number.isInteger(value);
+const isTime = (value: unknown) => isWhole(value) && value > 0 && value <= longestTime;
+const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+const text: Need = [(value) => typeof value === "string", "not a text"];
+const key: Need = [(value) => typeof value === "string" && value.length === 36, "not an id"];
+const number: Need = [isNumber, "not a number"];
+const measure: Need = [(value) => isNumber(value) && value >= 0, "not a number from zero up"];
+const count: Need = [(value) => isWhole(value) && value >= 0, "not a whole number"];
+const instant: Need = [(value) => isNumber(value) && Math.abs(value) <= farthest, "not an instant"];
+const time: Need = [isTime, "not a time"];
+const times: Need = [(value) => Array.isArray(value) && value.every(isTime), "not a list of times"];
+const yes: Need = [(value) => typeof value === "boolean", "neither true nor false"];
+const figures: Need = [(value) => typeof value === "object" && value !== null, "not figures"];
+const decimals: Need = [(value) => isWhole(value) && value >= 0 && value <= 3, "not a number of decimals"];
+const zone: Need = [
+  (value) => typeof value === "string" && /^[A-Za-z][\w+\-/]{1,60}$/.test(value),
+  "not the name of a time zone",
+];
+const date: Need = [
+  (value) => {
+    if (typeof value !== "string" || !/^(19|20|21)\d\d-\d\d-\d\d$/.test(value)) return false;
+    const day = new Date(`${value}T00:00:00Z`);
+    return !Number.isNaN(day.getTime()) && day.toISOString().startsWith(value);
+  },
+  "not a day of the calendar",
+];
+
+function oneOf(...values: readonly unknown[]): Need {
+  const known = new Set(values);
+  return [(value) => known.has(value), "not one of the words it may be"];
+}
+const may = ([isRight, wrong]: Need): Need => [isRight, wrong, true];
+const fits = (value: unknown, shape: Shape) => isObject(value) && firstWrong(shape, value) === undefined;
+const part = (of: Readonly<Record<string, Need>>): Need => {
+  const shape = Object.entries(of);
+  return [(value) => fits(value, shape), "not as it should be"];
+};
+const list = ([isRight]: Need): Need => [
+  (value) => Array.isArray(value) && value.every(isRight),
+  "not a list as it should be",
+];
+
+/** The first field that does not hold what it must, with what it is not. */
+export function firstWrong(shape: Shape, row: Readonly<Record<string, unknown>>): string | undefined {
+  // By index, because every field of every row that is read goes through here.
+  for (let at = 0; at < shape.length; at += 1) {
+    const [field, need] = shape[at] as Shape[number];
+    const value = row[field];
+    if (value === undefined && need[2] === true) continue;
+    if (!need[0](value)) return `${field}: ${need[1]}`;
+  }
+  return undefined;
+}
+
+const stamped = { id: key, createdAt: instant, updatedAt: instant, deletedAt: may(instant), era: may(count) };
+const row = (fields: Readonly<Record<string, Need>>): Shape => Object.entries({ ...stamped, ...fields });
+const ofCombo = { comboId: key };
+
+/** What a lap must hold. That decimals stand where a time stands is seen to apart. */
+export const lapShape: Shape = row({
+  n: number,
+  ms: may(time),
+  decimals: may(decimals),
+  sectors: may(times),
+  source: oneOf("typed", "memory", "imported"),
+  remarks: list(part({ kind: oneOf(...remarkKinds.map(({ kind }) => kind)), corner: may(count) })),
+  note: may(text),
+  isNotBest: may(oneOf(true)),
+});
+
+/**
+ * What drawing and computing need of each table's rows: never more than the checker of files asks for (`db/checks`), because
+ * what was once accepted must not vanish. Few words, because it stands in the first script; the checker has the better ones.
+ */
+export const shapes: { readonly [T in TableName | "digests"]: Shape } = {
+  preferences: row({
+    displayDecimals: may(oneOf(1, 2, 3)),
+    relativeTo: may(oneOf("lap", "pb", "target")),
+    dayStartsAt: may([(value) => isWhole(value) && value >= 0 && value < 24, "not an hour"]),
+    settlingLaps: may(oneOf(0, 1, 2, 3)),
+    marginPercent: may(measure),
+  }),
+  cars: row({ name: text }),
+  tracks: row({ name: text }),
+  layouts: row({
+    trackId: key,
+    name: text,
+    sectors: may(count),
+    length: may(measure),
+    corners: list(
+      part({
+        number: count,
+        name: may(text),
+        direction: may(oneOf("left", "right")),
+        radius: may(measure),
+        width: may(measure),
+        angle: may(number),
+      }),
+    ),
+  }),
+  combos: row({ carId: key, layoutId: key }),
+  pages: row({ ...ofCombo, from: instant, reason: text }),
+  references: row({ ...ofCombo, ms: time, decimals, source: text }),
+  sessions: row({
+    ...ofCombo,
+    startedAt: instant,
+    isTimeOfDayKnown: yes,
+    date,
+    zone,
+    endedAt: may(instant),
+    focus: oneOf(...focuses.map(({ focus }) => focus)),
+    note: text,
+    conditions: may(text),
+    targetMs: may(time),
+    plan: may(
+      list(
+        part({
+          purpose: text,
+          laps: may(count),
+          effort: may(oneOf(...efforts)),
+          attendTo: may(text),
+          goodWhen: may(text),
+        }),
+      ),
+    ),
+  }),
+  runs: row({
+    ...ofCombo,
+    sessionId: key,
+    n: number,
+    startedAt: instant,
+    endedAt: may(instant),
+    kind: oneOf(...runKinds),
+    effort: oneOf(...efforts),
+    surface: oneOf(...surfaces),
+    rigId: may(key),
+    tyres: may(text),
+    fuelLitres: may(measure),
+    setup: may(text),
+    assists: may(text),
+    guest: may(text),
+    summary: may(
+      part({
+        laps: count,
+        bestMs: may(time),
+        bestDecimals: may(decimals),
+        usualMs: may(time),
+        usualDecimals: may(decimals),
+        off: may(count),
+      }),
+    ),
+    lapsDriven: may(count),
+    gridPlace: may(count),
+    finishPlace: may(count),
+    note: text,
+    laps: [Array.isArray, "not a list of laps"],
+  }),
+  rigs: row({
+    from: date,
+    name: text,
+    screen: part({
+      kind: may(oneOf("flat", "three", "curved", "headset")),
+      width: may(measure),
+      height: may(measure),
+      eyeDistance: may(measure),
+      radius: may(measure),
+      bezel: may(measure),
+      sideAngle: may(number),
+      pixelsAcross: may(measure),
+    }),
+    view: part({ degrees: may(measure), axis: may(oneOf("horizontal", "vertical")), note: may(text) }),
+    wheel: part({
+      name: may(text),
+      torque: may(measure),
+      gainPercent: may(measure),
+      damping: may(number),
+      rotation: may(measure),
+      rimRadius: may(measure),
+      note: may(text),
+    }),
+    pedals: part({ name: may(text), brakeForceKg: may(measure), note: may(text) }),
+    seat: part({ note: may(text) }),
+    note: text,
+  }),
+  targets: row({
+    ...ofCombo,
+    kind: oneOf(...targetKinds),
+    value: measure,
+    laps: may(count),
+    by: may(date),
+    setAt: instant,
+    setOn: date,
+    start: may(number),
+    process: may(text),
+    archivedAt: may(instant),
+  }),
+  forecasts: row({
+    ...ofCombo,
+    targetId: key,
+    madeOn: date,
+    by: date,
+    chance: measure,
+    method: text,
+    reached: may(yes),
+  }),
+  rigTests: row({
+    ...ofCombo,
+    question: text,
+    rigA: key,
+    rigB: key,
+    pairsPlanned: count,
+    level: measure,
+    seed: number,
+    pairs: list(part({ first: oneOf("A", "B"), runA: may(key), runB: may(key) })),
+    endedAt: may(instant),
+  }),
+  cornerReviews: row({
+    ...ofCombo,
+    sessionId: may(key),
+    on: date,
+    corners: list(
+      part({ number: count, entry: may(measure), apex: may(measure), exit: may(measure), note: may(text) }),
+    ),
+  }),
+  digests: Object.entries({
+    sessionId: key,
+    ...ofCombo,
+    startedAt: instant,
+    changedAt: instant,
+    openSince: may(instant),
+    staleSince: may(instant),
+    bestKey: may(number),
+    madeFrom: may(instant),
+    methodVersion: may(text),
+    digest: may(figures),
+  }),
+};

@@ -1,0 +1,216 @@
+import "fake-indexeddb/auto";
+
+import { expect, test } from "vitest";
+import {
+  addLap,
+  addRun,
+  asideFault,
+  asideRows,
+  dropAside,
+  dump,
+  endSession,
+  idMaker,
+  mendAside,
+  mergeInto,
+  preferences,
+  purgeDeleted,
+  rawRows,
+  recentSessions,
+  restoreAsNew,
+  runsOfSession,
+  setAside,
+  setPreferences,
+  startSession,
+  withAside,
+} from "#db";
+import { type AllRows, canonicalText, type Run, tableNames } from "#domain";
+import { browserSha256, readBackup, writeBackup } from "#files";
+import { checkRow } from "../../../src/db/checks/checkRow.ts";
+import { checkRows } from "../../../src/db/checks/checkRows.ts";
+import { sift } from "../../../src/db/edge/sift.ts";
+import { aFullLogbook } from "../../support/aFullLogbook.ts";
+import { aLap } from "../../support/aLap.ts";
+import { damaged, putRaw } from "../../support/damage.ts";
+import { diceFrom } from "../../support/mutateBackup.ts";
+
+const tools = { clock: () => 1.8e12, newId: idMaker(() => 1.8e12) };
+type Stored = Readonly<Record<string, unknown>> & { readonly id: string };
+
+/** A full logbook of which one row holds what it must not. */
+async function withDamage(table: keyof AllRows, id: string, patch: object) {
+  const full = await aFullLogbook();
+  const rows = (await dump(full.book))[table] as unknown as readonly Stored[];
+  const whole = rows.find((row) => row.id === id || id === "") as Stored;
+  await putRaw(full.book.name, table, { ...whole, ...patch });
+  return { ...full, whole };
+}
+
+test("whatever one field of one row holds, all other rows are read, and the row is named or can be drawn", async () => {
+  const seed = 20_261_128;
+  const dice = diceFrom(seed);
+  const { book } = await aFullLogbook();
+  const before = await dump(book);
+  for (let turn = 0; turn < 400; turn += 1) {
+    const table = tableNames[dice(tableNames.length)] ?? "runs";
+    const all = before[table] as unknown as readonly Stored[];
+    const row = all[dice(all.length)] as Stored;
+    const { row: bad, what } = damaged(row, "id", dice);
+    await putRaw(book.name, table, bad);
+    const said = `seed ${seed}, turn ${turn}: ${table} ${what}`;
+    const read = await dump(book);
+    for (const other of tableNames) {
+      const others = (rows: AllRows) =>
+        (rows[other] as unknown as readonly Stored[]).filter(({ id }) => id !== row.id);
+      expect(others(read), said).toEqual(others(before));
+    }
+    const there = (read[table] as unknown as readonly Stored[]).find(({ id }) => id === row.id);
+    const judged = sift(table, bad);
+    expect(there, said).toEqual(judged.row);
+    expect(read.aside?.map(({ id }) => id) ?? [], said).toEqual(
+      judged.bad.map(({ aside }) => aside.id).sort(),
+    );
+    // What the checker of files takes must never be taken out of the driver's sight.
+    if (checkRow(table, bad).ok) expect(judged.bad, said).toEqual([]);
+    book.unreadable.forget(book.unreadable.get());
+    await putRaw(book.name, table, row);
+  }
+  expect(await dump(book)).toEqual(before);
+});
+
+test("a session whose date is no day is gone around, then set aside with its reason, and its figures go", async () => {
+  const { book, sessionId, whole } = await withDamage("sessions", "", { date: "0000-00-00" });
+  expect(await recentSessions(book, 5, Number.MAX_SAFE_INTEGER)).toEqual([]);
+  const [found] = book.unreadable.get();
+  expect(found).toMatchObject({ table: "sessions", id: sessionId });
+  await setAside(book, book.unreadable.get());
+  expect(book.unreadable.get()).toEqual([]);
+  expect(await asideRows(book)).toMatchObject([
+    {
+      table: "sessions",
+      schema: 2,
+      why: "date: not a day of the calendar",
+      row: { ...whole, date: "0000-00-00" },
+    },
+  ]);
+  expect(await book.digests.get(sessionId)).toBeUndefined();
+});
+
+test("a bad lap goes aside alone; the other laps of its run stay and can be added to", async () => {
+  const full = await aFullLogbook();
+  const { book, runId, sessionId } = full;
+  const run = (await runsOfSession(book, sessionId)).find(({ id }) => id === runId) as Run;
+  const [first, second, third] = run.laps;
+  await putRaw(book.name, "runs", { ...run, laps: [first, { ...second, n: "two" }, third] });
+  const read = (await runsOfSession(book, sessionId)).find(({ id }) => id === runId);
+  expect(read?.laps).toEqual([first, third]);
+  await addLap(book, { runId, id: book.newId(), lap: aLap(84_000) });
+  const now = (await runsOfSession(book, sessionId)).find(({ id }) => id === runId);
+  expect(now?.laps.map(({ ms }) => ms)).toEqual([83_456, 83_400, 84_000]);
+  const [aside] = await asideRows(book);
+  expect(aside).toMatchObject({ table: "laps", row: { ...second, n: "two", runId } });
+  if (aside?.row === undefined) throw new Error("no row");
+  expect(asideFault(aside, aside.row)).toMatchObject({ field: "n" });
+  await mendAside(book, { aside, row: { ...aside.row, n: 2 } });
+  const mended = (await runsOfSession(book, sessionId)).find(({ id }) => id === runId);
+  expect(mended?.laps.map(({ n }) => n)).toEqual([1, 2, 3, 4]);
+  expect(mended?.laps[1]).toEqual({ ...second, n: 2, updatedAt: expect.any(Number) });
+  expect(await asideRows(book)).toEqual([]);
+});
+
+test("a write that meets a bad row loses nothing of it: it goes aside first, then the write is made", async () => {
+  const { book, comboId } = await withDamage("preferences", "", { settlingLaps: "many" });
+  expect(await preferences(book)).toMatchObject({ settlingLaps: expect.any(Number) });
+  await setPreferences(book, { settlingLaps: 2 });
+  expect(await preferences(book)).toMatchObject({ settlingLaps: 2 });
+  expect(await asideRows(book)).toMatchObject([{ table: "preferences", row: { settlingLaps: "many" } }]);
+  const { runId, sessionId } = await startSession(book, {
+    comboId,
+    date: "2026-03-12",
+    zone: "Europe/Berlin",
+  });
+  await addLap(book, { runId, id: book.newId(), lap: aLap(83_000) });
+  await addRun(book, { sessionId });
+  await endSession(book, { sessionId });
+});
+
+test("what was deleted is purged past a bad row, which stays", async () => {
+  const { book } = await withDamage("cars", "", { name: 42, deletedAt: 5 });
+  await purgeDeleted(book, new Map(), 6);
+  expect(await asideRows(book)).toMatchObject([{ table: "cars", row: { name: 42, deletedAt: 5 } }]);
+});
+
+test("a bad digest is made anew from its session, and nothing is set aside for it", async () => {
+  const { book, sessionId } = await aFullLogbook();
+  const digest = await book.digests.get(sessionId);
+  await putRaw(book.name, "digests", { ...digest, startedAt: "never" });
+  expect(await book.digests.get(sessionId)).toBeUndefined();
+  await setAside(book, book.unreadable.get());
+  expect(await book.digests.get(sessionId)).toMatchObject({ sessionId, staleSince: expect.any(Number) });
+  expect(await asideRows(book)).toEqual([]);
+});
+
+test("a backup holds what is set aside, found just now or earlier; restored or merged it is set aside there, once", async () => {
+  const { book } = await withDamage("cars", "", { name: 42 });
+  const rows = await dump(book);
+  expect(rows.aside).toHaveLength(1);
+  const text = await writeBackup(rows, { title: "t", schema: 2, sha256: browserSha256() });
+  const read = await readBackup(text, { lowest: 1, newest: 2, sha256: browserSha256() });
+  if (!read.ok) throw new Error(read.problem.wrong);
+  expect(read.backup.isVerified).toBe(true);
+  const taken = withAside(read.backup.tables, checkRows(read.backup.tables));
+  // The combo of the car hangs in the air, with all that hangs on it, and goes aside as well.
+  const restored = await restoreAsNew(taken.rows, { name: "with-aside", ...tools });
+  expect((await asideRows(restored)).map(({ table }) => table)).toEqual(
+    expect.arrayContaining(["cars", "combos", "sessions", "runs"]),
+  );
+  const all = (await dump(restored)).aside ?? [];
+  expect(all).toContainEqual(rows.aside?.[0]);
+
+  await setAside(book, book.unreadable.get());
+  expect((await dump(book)).aside).toEqual(rows.aside);
+  await mergeInto(book, taken.rows, "a copy");
+  const merged = await asideRows(book);
+  await mergeInto(book, taken.rows, "a copy");
+  expect(await asideRows(book)).toEqual(merged);
+  const [car] = merged;
+  if (car === undefined) throw new Error("nothing aside");
+  await dropAside(book, car);
+  await mergeInto(book, taken.rows, "a copy");
+  expect(await asideRows(book)).toEqual(merged.slice(1));
+});
+
+test("a row set aside is put back as the full check allows, with what it belongs to, and not over another version", async () => {
+  const { book, whole } = await withDamage("combos", "", { carId: 42 });
+  await recentSessions(book, 1, Number.MAX_SAFE_INTEGER);
+  await dump(book);
+  await setAside(book, book.unreadable.get());
+  const [aside] = await asideRows(book);
+  if (aside?.row === undefined) throw new Error("nothing aside");
+  const { row } = aside;
+  expect(asideFault(aside, row)).toMatchObject({ field: "carId" });
+  const put = (patch: object) => mendAside(book, { aside, row: { ...row, ...patch } });
+  await expect(put({})).rejects.toMatchObject({ code: "invalid", message: expect.stringContaining("carId") });
+  await expect(put({ carId: book.newId() })).rejects.toMatchObject({
+    message: "Not put back: its car is not there.",
+  });
+  await put({ carId: whole["carId"] });
+  expect(await book.tables.combos.get(whole.id)).toEqual({ ...whole, updatedAt: expect.any(Number) });
+  await expect(put({ carId: whole["carId"] })).rejects.toMatchObject({ code: expect.any(String) });
+  expect(await asideRows(book)).toEqual([]);
+});
+
+test("rows are read raw at whatever version they stand, and what JSON does not hold becomes its text", async () => {
+  const { book, sessionId } = await aFullLogbook();
+  const rows = await dump(book);
+  book.close();
+  await putRaw(book.name, "sessions", { ...rows.sessions[0], note: Number.NaN, when: new Date(0) });
+  const raw = await rawRows(book.name);
+  expect(raw.schema).toBe(2);
+  expect(raw.unreadable).toEqual([]);
+  expect(raw.rows.sessions.map((row): unknown => row)).toEqual([
+    { ...rows.sessions[0], note: "NaN", when: "1970-01-01T00:00:00.000Z", id: sessionId },
+  ]);
+  for (const table of tableNames.filter((name) => name !== "sessions"))
+    expect(canonicalText(raw.rows[table])).toBe(canonicalText(rows[table]));
+  await expect(rawRows("nowhere")).rejects.toMatchObject({ code: "gone" });
+});
