@@ -1,4 +1,5 @@
-export type { Ask, Entry, EntryContext, EntryForm, EntryReading, TypedLap } from "./context.ts";
+export { isOdd } from "./asks.ts";
+export type { Ask, Entry, EntryContext, EntryForm, EntryReading, Known, TypedLap } from "./context.ts";
 export { longestNote } from "./note.ts";
 export { nothingTyped, parseEntry } from "./parseEntry.ts";
 export { type PasteLine, parsePaste } from "./parsePaste.ts";
