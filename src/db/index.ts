@@ -22,6 +22,7 @@ export * from "./reads/combos.ts";
 export * from "./reads/deleted.ts";
 export * from "./reads/pageOf.ts";
 export * from "./reads/rows.ts";
+export { type RunsToJudgeBy, runsToJudgeBy } from "./reads/runsToJudgeBy.ts";
 export * from "./reads/sessions.ts";
 export { type ImportOutlook, importOutlook } from "./reads/sessionsThere.ts";
 export { type Twins, twins } from "./reads/twins.ts";

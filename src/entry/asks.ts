@@ -2,9 +2,11 @@ import { formatLapTime, formatPercent, isClean, latestMs } from "#domain";
 import type { Ask, Entry, EntryContext, EntryForm, TypedLap } from "./context.ts";
 import { type Ground, groundOf, type LikeTimes } from "./grounds.ts";
 import { judge } from "./judge.ts";
+import { knownTimes } from "./knownTimes.ts";
 import type { LapTimes } from "./lapTimes.ts";
 import type { Sectors } from "./sectors.ts";
 import { wholeTime } from "./wholeTime.ts";
+import type { ReadTime } from "./word.ts";
 
 const farUnderPb = 0.015;
 /** A lap completed from its last digits is looked at sooner. */
@@ -39,6 +41,12 @@ export function asksOf(lap: TypedLap, read: Read, context: EntryContext, like: L
       sentence: `This is read as ${formatLapTime(ms, decimals)} s, under a minute. Enter again if it is right, or write ${wholeTime(ms + 60_000, decimals)} with its minute.`,
     });
   return asks;
+}
+
+/** The same reasons for one time on its own, without a remark: the best or the usual lap of a whole run. */
+export function asksOfTime({ ms, decimals, form, isUnclear }: ReadTime, context: EntryContext): Ask[] {
+  const read = { form, isUnclear, mayLackMinute: false };
+  return asksOf({ ms, decimals, remarks: [] }, read, context, knownTimes(context));
 }
 
 /** Whether a lap that is stored as read was confirmed as an odd one. */

@@ -1,5 +1,6 @@
-export { isOdd } from "./asks.ts";
+export { asksOfTime, isOdd } from "./asks.ts";
 export type { Ask, Entry, EntryContext, EntryForm, EntryReading, Known, TypedLap } from "./context.ts";
+export { isAlike, knownFrom, measuresOf } from "./knownFrom.ts";
 export { longestNote } from "./note.ts";
 export { nothingTyped, parseEntry } from "./parseEntry.ts";
 export { type PasteLine, parsePaste } from "./parsePaste.ts";

@@ -59,6 +59,7 @@ const lap = v.pipe(
     remarks: several(v.looseObject({ kind: v.picklist(remarkNames), corner: may(cornerNumber) }), 50),
     note: may(note),
     isNotBest: may(v.literal(true)),
+    isOdd: may(v.literal(true)),
   }),
   v.check(
     (row) => (row.ms === undefined) === (row.decimals === undefined),
