@@ -36,7 +36,10 @@ const longestLap = 1_800_000;
  * the same surface and kind, its PB, its other laps, other cars on the layout, the layout's length, the driver's other
  * combos. Where nothing is known, laps of any circuit.
  */
-export function groundOf(context: EntryContext, like: LikeTimes): Ground {
+export function groundOf(
+  context: Pick<EntryContext, "known" | "pbMs" | "isPaceRun" | "isDry">,
+  like: LikeTimes,
+): Ground {
   const { known, pbMs, isPaceRun: isPace = true, isDry = true } = context;
   const { page = [], here = [], layout = [], lengthMetres, elsewhere = [] } = known ?? {};
   // Laps of drills, warm-ups and races differ on purpose: a few of them say nothing yet.

@@ -31,9 +31,27 @@ export async function runsToJudgeBy(
 ): Promise<RunsToJudgeBy> {
   const page = await runsOfPage(book, session, span);
   if (page.length > 0) return { page, layout: [], elsewhere: [] };
-  const layout = await runsOfLayout(book, session.comboId);
-  if (layout.length > 0) return { page, layout, elsewhere: [] };
-  return { page, layout, elsewhere: await runsOfLastSessions(book, session.comboId) };
+  const combo = await book.tables.combos.get(session.comboId);
+  return runsOfOthers(book, session.comboId, combo?.layoutId);
+}
+
+/** The same for laps of a combo that no session is known of; the combo and its layout may be new. */
+export async function runsToJudgeComboBy(
+  book: ReadOnlyLogbook,
+  { comboId, layoutId }: { readonly comboId: Id | undefined; readonly layoutId: Id | undefined },
+): Promise<RunsToJudgeBy> {
+  const page = comboId === undefined ? [] : await lastRunsOf(book, comboId, ofPage);
+  return page.length > 0 ? { page, layout: [], elsewhere: [] } : runsOfOthers(book, comboId, layoutId);
+}
+
+async function runsOfOthers(
+  book: ReadOnlyLogbook,
+  comboId: Id | undefined,
+  layoutId: Id | undefined,
+): Promise<RunsToJudgeBy> {
+  const layout = layoutId === undefined ? [] : await runsOfLayout(book, layoutId, comboId);
+  const elsewhere = layout.length > 0 ? [] : await runsOfLastSessions(book, comboId);
+  return { page: [], layout, elsewhere };
 }
 
 const isToJudgeBy = (run: Run) => isLive(run) && run.guest === undefined && lapsInOrder(run).some(isMeasure);
@@ -55,28 +73,25 @@ async function runsOfPage(book: ReadOnlyLogbook, session: Session, { from, to }:
     .toArray();
 }
 
-async function runsOfLayout(book: ReadOnlyLogbook, comboId: Id): Promise<Run[]> {
-  const combo = await book.tables.combos.get(comboId);
-  if (combo === undefined) return [];
+async function runsOfLayout(book: ReadOnlyLogbook, layoutId: Id, comboId: Id | undefined): Promise<Run[]> {
   const others = await book.tables.combos
     .where("layoutId")
-    .equals(combo.layoutId)
+    .equals(layoutId)
     .filter((other) => isLive(other) && other.id !== comboId)
     .limit(mostOthers)
     .toArray();
-  const runs = await Promise.all(
-    others.map(({ id }) =>
-      within(book.tables.runs, "[comboId+startedAt]", id)
-        .reverse()
-        .filter(isToJudgeBy)
-        .limit(ofOthers)
-        .toArray(),
-    ),
-  );
-  return runs.flat();
+  return (await Promise.all(others.map(({ id }) => lastRunsOf(book, id, ofOthers)))).flat();
 }
 
-async function runsOfLastSessions(book: ReadOnlyLogbook, comboId: Id): Promise<Run[]> {
+function lastRunsOf(book: ReadOnlyLogbook, comboId: Id, count: number): Promise<Run[]> {
+  return within(book.tables.runs, "[comboId+startedAt]", comboId)
+    .reverse()
+    .filter(isToJudgeBy)
+    .limit(count)
+    .toArray();
+}
+
+async function runsOfLastSessions(book: ReadOnlyLogbook, comboId: Id | undefined): Promise<Run[]> {
   const sessions = await book.tables.sessions
     .where("startedAt")
     .between(Dexie.minKey, Dexie.maxKey)

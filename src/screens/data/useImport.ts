@@ -1,6 +1,7 @@
 import { useDeferredValue, useMemo, useState } from "react";
-import { importOutlook, preferences } from "#db";
-import { readDate } from "#domain";
+import { aroundImport, importOutlook, preferences } from "#db";
+import { bareName, readDate } from "#domain";
+import { oddInTable } from "#entry";
 import {
   type ColumnKind,
   isColumnKind,
@@ -14,6 +15,7 @@ import {
 } from "#files";
 import { useLogbook, useRows, useToday } from "#live";
 import { keepMatching, matchingOf } from "#state/matchedTables.ts";
+import { combosOf, takenFrom } from "./oddOfImport.ts";
 
 /** What the driver typed for rows that have no cell for it. */
 export interface WholeTyped {
@@ -45,13 +47,32 @@ export function useImport(text: string, known: KnownNames) {
     () => tableSessions(read.laps, { zone, dayStartsAt, newId: surroundings.newId }),
     [read, zone, dayStartsAt, surroundings],
   );
-  const outlook = useRows((book) => importOutlook(book, sessions), [sessions]);
+  const combos = useMemo(() => combosOf(sessions), [sessions]);
+  const around = useRows((book) => aroundImport(book, combos), [combos]);
+  const odd = useMemo(
+    () =>
+      oddInTable(
+        combos.map(({ track, layout, sessions: own }, index) => ({
+          layout: JSON.stringify([track, layout].map(bareName)),
+          sessions: own,
+          around: around?.[index],
+        })),
+      ),
+    [combos, around],
+  );
+  const [leavesOdd, setLeavesOdd] = useState(false);
+  const taken = useMemo(() => takenFrom(sessions, odd, leavesOdd), [sessions, odd, leavesOdd]);
+  const outlook = useRows((book) => importOutlook(book, taken), [taken]);
 
   return {
     table,
     read,
-    sessions,
+    sessions: taken,
     repeated,
+    /** Laps far from the usual, with what is odd about them; undefined until the book has been asked. */
+    odd: around && odd,
+    leavesOdd,
+    setLeavesOdd,
     outlook,
     typed,
     setTyped,

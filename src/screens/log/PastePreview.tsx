@@ -48,7 +48,7 @@ export function PastePreview({ text, context, run, onLeave, onDiscard }: PastePr
   const laps = countLaps(read.length);
   return (
     <Dialog
-      title={`${laps}, ${unread.length.toLocaleString("en")} not read`}
+      title={`${laps}${asked.length > 0 ? `, ${asked.length.toLocaleString("en")} to look at` : ""}, ${unread.length.toLocaleString("en")} not read`}
       onClose={onLeave}
       focus="actions"
       actions={

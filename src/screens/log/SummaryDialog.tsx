@@ -85,7 +85,8 @@ export function SummaryDialog({ data, run, context, onClose }: SummaryDialogProp
         ? asksOfTime(usualTime, { ...context, isPractice: false })
         : []),
     ];
-    if (!asking.isGivenBy(at, asks[0]?.fact)) return;
+    const question = asks.length === 0 ? undefined : asks.map(({ fact }) => fact).join(" ");
+    if (!asking.isGivenBy(at, question)) return;
     const summary: RunSummary = {
       laps: counted.value ?? 0,
       ...(bestTime?.ok && { bestMs: bestTime.ms, bestDecimals: bestTime.decimals }),
