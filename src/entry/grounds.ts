@@ -14,7 +14,7 @@ export interface Ground {
   readonly over: number;
   /** Sorted times of laps like this one, where it is strictly judged by them. */
   readonly own?: readonly number[] | undefined;
-  /** More than one or two laps of this evening bear it out. */
+  /** It does not rest on one or two laps of this evening alone. */
   readonly isSure: boolean;
 }
 
@@ -44,7 +44,9 @@ export function groundOf(
   const { page = [], here = [], layout = [], lengthMetres, elsewhere = [] } = known ?? {};
   // Laps of drills, warm-ups and races differ on purpose: a few of them say nothing yet.
   const counts = (times: readonly number[]) => times.length >= (isPace ? 1 : fewestForSpread);
-  const sessionIsSure = like.session.length >= fewestForUsual;
+  const isPbOlder = pbMs !== undefined && !like.session.includes(pbMs);
+  const sessionIsSure =
+    like.session.length >= fewestForUsual || page.length > 0 || here.length > 0 || isPbOlder;
   const isPart = like.run.length >= fewestForSpread && like.run.length < like.session.length;
   if (isPart) return ownGround("this run's usual lap", like.run, true);
   if (counts(like.session)) return ownGround("this session's usual lap", like.session, sessionIsSure);
