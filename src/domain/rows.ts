@@ -148,6 +148,8 @@ export interface RunSummary {
   readonly usualDecimals?: number;
   /** Laps with an own mistake. */
   readonly off?: number;
+  /** The driver confirmed its best or its usual although it lay far from all that was known. */
+  readonly isOdd?: true;
 }
 
 /** From leaving the pits to coming back in. Laps live inside their run's row. */

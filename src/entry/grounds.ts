@@ -52,6 +52,8 @@ export function groundOf(
   if (counts(like.session)) return ownGround("this session's usual lap", like.session, sessionIsSure);
   if (counts(page)) return ownGround("your usual lap here", page, true);
   if (pbMs !== undefined && isPace && isDry) return ownGround("your PB", [pbMs], true);
+  if (like.session.length > 0) return ground("this session's usual lap", usualOf(like.session));
+  if (page.length > 0) return ground("your usual lap here", usualOf(page));
   if (here.length > 0) return ground("your other laps here", usualOf(here));
   if (pbMs !== undefined) return ground("your PB", pbMs);
   if (layout.length > 0)

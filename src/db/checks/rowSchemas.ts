@@ -74,6 +74,7 @@ const summary = v.looseObject({
   usualMs: may(time),
   usualDecimals: may(decimals),
   off: may(count),
+  isOdd: may(v.literal(true)),
 });
 
 const rig = v.looseObject({

@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { addSummaryRun, editRun } from "#db";
 import { formatLapTime, type Run, type RunSummary } from "#domain";
-import { asksOfTime, type EntryContext, readTime } from "#entry";
+import { asksOfTime, type EntryContext, isOdd, readTime } from "#entry";
 import { useDraft, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
@@ -85,6 +85,7 @@ export function SummaryDialog({ data, run, context, onClose }: SummaryDialogProp
         ? asksOfTime(usualTime, { ...context, isPractice: false })
         : []),
     ];
+    const isAsBefore = best === before.best && usual === before.usual;
     const question = asks.length === 0 ? undefined : asks.map(({ fact }) => fact).join(" ");
     if (!asking.isGivenBy(at, question)) return;
     const summary: RunSummary = {
@@ -92,6 +93,7 @@ export function SummaryDialog({ data, run, context, onClose }: SummaryDialogProp
       ...(bestTime?.ok && { bestMs: bestTime.ms, bestDecimals: bestTime.decimals }),
       ...(usualTime?.ok && { usualMs: usualTime.ms, usualDecimals: usualTime.decimals }),
       ...(offs.value !== undefined && { off: offs.value }),
+      ...((isOdd({ asks }) || (isAsBefore && run?.summary?.isOdd)) && { isOdd: true }),
     };
     const sessionId = data.session.id;
     const change = await write(

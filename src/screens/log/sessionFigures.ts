@@ -77,7 +77,6 @@ export function sessionFigures(
   const report = sessionReport({ session, runs: data.runs, preferences, target, pbBefore: pb });
   const newBest = report.newBests.at(-1);
   const isStanding = newBest && (elsewhere === undefined || latestMs(elsewhere) >= newBest.ms);
-  const odd = new Set(data.runs.flatMap(({ laps }) => laps.filter(({ isOdd }) => isOdd).map(({ id }) => id)));
   const contextOf = (run: Run | undefined, editedId?: Id) =>
     entryContext({
       run,
@@ -86,7 +85,9 @@ export function sessionFigures(
       around,
       layout,
       preferences,
-      pb: report.newBests.findLast(({ lapId }) => lapId !== editedId && !odd.has(lapId)) ?? pb,
+      pb:
+        report.newBests.findLast(({ lapId, isOdd }) => lapId !== editedId && !isOdd) ??
+        (pb?.isOdd ? undefined : pb),
       targetMs: named?.ms,
     });
   const withLaps = runs.filter(({ run }) => hasLaps(run));

@@ -233,6 +233,7 @@ describe("a summary run", () => {
     await user.click(dialog.getByRole("button", { name: "Store the run" }));
     const second = within(await screen.findByRole("region", { name: "Run 2" }));
     expect(second.getByText("summary: 8 laps · best 1:04.9 · usual 13:23.456")).toBeVisible();
+    expect(await screen.findByText("24700 is enough for 1:24.700")).toBeVisible();
   });
 
   it("leaves the entry line ready for the next run", async () => {

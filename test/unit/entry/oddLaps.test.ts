@@ -94,6 +94,8 @@ describe("what a lap is judged by", () => {
     const drill = { ...own, isPaceRun: false, likeTimes: [120_000], known: { here: own.known.page } };
     expect(whys("2:40.0", drill)).toEqual([]);
     expect(whys("13:23.456", drill)).toEqual(["far from usual"]);
+    const firstDrill = { ...nothing, isPaceRun: false, likeTimes: [100_000] };
+    expect(whys("13:23.456", firstDrill)).toEqual(["far from usual"]);
   });
 
   it("lets the first lap of a race be slow by its nature", () => {

@@ -134,6 +134,12 @@ describe("a session's page", () => {
     expect(context).toMatchObject({ usualMs: 83_118, pbMs: 83_118, paceTimes: [], likeTimes: [] });
     const alone = sessionFigures(data(only), undefined).context;
     expect(alone.usualMs).toBeUndefined();
+    const { context: next } = sessionFigures(data([run("r1", [])]), {
+      ms: 12_000_000,
+      decimals: 3,
+      isOdd: true,
+    });
+    expect(next.usualMs).toBeUndefined();
     // Stored before laps were judged.
     const old = [run("r1", [lap("l1", 12_000_000), lap("l2", 83_900)])];
     expect(sessionFigures(data(old), pb).context).toMatchObject({ usualMs: 83_900, paceTimes: [83_900] });
