@@ -56,7 +56,7 @@ function tries(
   return [
     { text: digits.slice(1) + remark, form: "four" },
     { text: digits + remark, form: "five" },
-    { text: `${ms < 60_000 ? "0:" : ""}${formatLapTime(ms)} ${remark}`, form: "full" },
+    { text: `${ms < 60_000 ? "0:" : ""}${formatLapTime(ms)}${remark}`, form: "full" },
   ];
 }
 
