@@ -30,8 +30,9 @@ export { type ComboNames, type LikelyName, likelyNames } from "./reads/likelyNam
 export * from "./reads/markOfBook.ts";
 export * from "./reads/pageOf.ts";
 export * from "./reads/rows.ts";
+export { type RunsToJudgeBy, runsToJudgeBy } from "./reads/runsToJudgeBy.ts";
 export * from "./reads/sessions.ts";
-export { type ImportOutlook, importOutlook } from "./reads/sessionsThere.ts";
+export { type AroundImport, aroundImport, type ImportOutlook, importOutlook } from "./reads/sessionsThere.ts";
 export { type Twins, twins } from "./reads/twins.ts";
 export * from "./reads/unreadable.ts";
 export { type RestoreOptions, restoreAsNew } from "./restore.ts";

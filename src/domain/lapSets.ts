@@ -25,6 +25,13 @@ export function mayBeBest<
   return isClean(lap) && lap.isNotBest !== true;
 }
 
+/** Whether what is typed later may be measured by it: clean, and never confirmed as odd. */
+export function isMeasure<L extends Pick<Lap, "ms" | "remarks"> & { readonly isOdd?: boolean | undefined }>(
+  lap: L,
+): lap is L & { readonly ms: number } {
+  return isClean(lap) && lap.isOdd !== true;
+}
+
 /** The driver's own mistake: off, spin or contact, with a time or without. A lap without a time and without a
  * remark that sets it apart counts as a mistake of unknown cost. */
 export function isMistake(lap: Pick<Lap, "ms" | "remarks">): boolean {

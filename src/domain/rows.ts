@@ -142,6 +142,8 @@ export interface Lap extends Stamped {
   readonly note?: string;
   /** The driver said: not my PB. */
   readonly isNotBest?: true;
+  /** The driver confirmed it although it lay far from all that was known: nothing typed later is measured by it. */
+  readonly isOdd?: true;
 }
 
 /** A run written as a whole instead of lap by lap. */
@@ -153,6 +155,8 @@ export interface RunSummary {
   readonly usualDecimals?: number;
   /** Laps with an own mistake. */
   readonly off?: number;
+  /** The driver confirmed its best or its usual although it lay far from all that was known. */
+  readonly isOdd?: true;
 }
 
 /** From leaving the pits to coming back in. Laps live inside their run's row. */

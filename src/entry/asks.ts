@@ -1,78 +1,93 @@
 import { formatLapTime, formatPercent, isClean, latestMs } from "#domain";
-import type { Ask, EntryContext, EntryForm, TypedLap } from "./context.ts";
+import type { Ask, Entry, EntryContext, EntryForm, TypedLap } from "./context.ts";
+import { type Ground, groundOf, type LikeTimes } from "./grounds.ts";
+import { judge } from "./judge.ts";
+import { knownTimes } from "./knownTimes.ts";
 import type { LapTimes } from "./lapTimes.ts";
 import type { Sectors } from "./sectors.ts";
-import { medianOf, scaledDeviation } from "./usual.ts";
 import { wholeTime } from "./wholeTime.ts";
+import type { ReadTime } from "./word.ts";
 
 const farUnderPb = 0.015;
-const farOverUsual = 0.1;
-const farOverDeviations = 6;
+/** A lap completed from its last digits is looked at sooner. */
+const farUnderPbShort = 0.005;
+/** A PB that lies so far under the usual is kept, and moves nothing. */
+const farUnderUsual = 0.1;
+
+type Read = Pick<LapTimes, "form" | "mayLackMinute" | "found" | "isUnclear">;
 
 /**
  * The reasons for which a lap is only taken at a second Enter: it would beat the PB by more than 1.5 %, a short form
- * would make a PB, a lap without a remark lies beyond the usual (6 scaled median absolute deviations and a tenth
- * slower), the first lap has only seconds and may lack its minute, or times are taken for the sectors of a layout
- * that nothing is known of.
- * @param sorted sorted times of the session's pace laps
+ * would beat it by more than 0.5 % or could as well be another time, it lies beyond the usual, the first lap has only
+ * seconds and may lack its minute, or times are taken for the sectors of a layout that nothing is known of.
+ * @param like sorted times of the session's laps like this one
  */
-export function asksOf(
-  lap: TypedLap,
-  { form, mayLackMinute, found }: Pick<LapTimes, "form" | "mayLackMinute" | "found">,
-  context: EntryContext,
-  sorted: readonly number[],
-): Ask[] {
+export function asksOf(lap: TypedLap, read: Read, context: EntryContext, like: LikeTimes): Ask[] {
   const { ms, decimals = 3 } = lap;
   if (ms === undefined) return [];
+  const ground = groundOf(context, like);
   const asks: Ask[] = [];
-  const shown = formatLapTime(ms, decimals);
-  if (found !== undefined) asks.push(sectorsAsk(found));
-  if (context.isPractice && isClean(lap)) asks.push(...pbAsks(ms, decimals, form, context));
-  const over = lap.remarks.length === 0 ? overUsual(ms, sorted) : undefined;
-  if (over !== undefined)
-    asks.push({
-      why: "far over usual",
-      sentence: `${shown} is ${formatPercent(over)} over this session's usual lap and has no remark. Enter again if it is right.`,
-    });
-  if (mayLackMinute)
+  if (read.found !== undefined) asks.push(sectorsAsk(read.found));
+  if (context.isPractice && isClean(lap)) asks.push(...pbAsks({ ms, decimals }, read, context, ground));
+  const oddity = judge(lap, context.isSlow ? { ...ground, own: undefined } : ground);
+  if (oddity !== undefined) {
+    const isBelieved = ms < ground.fastest && !ground.isSure;
+    asks.push({ ...ask(oddity.why, oddity.fact), ...(!isBelieved && { isOdd: true }) });
+  }
+  if (read.mayLackMinute)
     asks.push({
       why: "minute left out",
-      sentence: `This is read as ${shown} s, under a minute. Enter again if it is right, or write ${wholeTime(ms + 60_000, decimals)} with its minute.`,
+      fact: `This is read as ${formatLapTime(ms, decimals)} s, under a minute.`,
+      sentence: `This is read as ${formatLapTime(ms, decimals)} s, under a minute. Enter again if it is right, or write ${wholeTime(ms + 60_000, decimals)} with its minute.`,
     });
   return asks;
+}
+
+/** The same reasons for one time on its own, without a remark: the best or the usual lap of a whole run. */
+export function asksOfTime({ ms, decimals, form, isUnclear }: ReadTime, context: EntryContext): Ask[] {
+  const read = { form, isUnclear, mayLackMinute: false };
+  return asksOf({ ms, decimals, remarks: [] }, read, context, knownTimes(context));
+}
+
+/** Whether a lap that is stored as read was confirmed as an odd one. */
+export function isOdd({ asks }: Pick<Entry, "asks">): boolean {
+  return asks.some((one) => one.isOdd);
+}
+
+function ask(why: Ask["why"], fact: string): Ask {
+  return { why, fact, sentence: `${fact} Enter again if it is right.` };
 }
 
 function sectorsAsk({ times, sum }: Sectors): Ask {
+  const fact = `Read as ${times.length} sectors of one lap, ${sum} together.`;
   return {
     why: "sectors found",
-    sentence: `Read as ${times.length} sectors of one lap, ${sum} together. Enter again if this layout has ${times.length} sectors; laps go one a line.`,
+    fact,
+    sentence: `${fact} Enter again if this layout has ${times.length} sectors; laps go one a line.`,
   };
 }
 
-function pbAsks(ms: number, decimals: number, form: EntryForm, { pbMs, pbDecimals }: EntryContext): Ask[] {
-  const asks: Ask[] = [];
+function pbAsks(
+  { ms, decimals }: { readonly ms: number; readonly decimals: number },
+  { form, isUnclear }: { readonly form: EntryForm; readonly isUnclear?: boolean | undefined },
+  { pbMs, pbDecimals }: EntryContext,
+  { fastest, isSure }: Ground,
+): Ask[] {
   const shown = formatLapTime(ms, decimals);
-  if (pbMs !== undefined && latestMs({ ms, decimals }) >= pbMs) return [];
-  const pb = pbMs === undefined ? undefined : formatLapTime(pbMs, pbDecimals ?? 3);
-  const share = pbMs === undefined ? 0 : (pbMs - ms) / pbMs;
-  if (share > farUnderPb)
-    asks.push({
-      why: "far under PB",
-      sentence: `${shown} would beat your PB, ${pb}, by ${formatPercent(share)}. Enter again if it is right.`,
-    });
-  if (form === "short")
-    asks.push({
-      why: "short form PB",
-      sentence: `The digits were completed to ${shown}, ${pb === undefined ? "your first PB here" : `a new PB (before: ${pb})`}. Enter again if it is right.`,
-    });
+  if (pbMs === undefined)
+    return form === "short"
+      ? [ask("short form PB", `The digits were completed to ${shown}, your first PB here.`)]
+      : [];
+  if (latestMs({ ms, decimals }) >= pbMs) return [];
+  const pb = formatLapTime(pbMs, pbDecimals ?? 3);
+  const share = (pbMs - ms) / pbMs;
+  const asks: Ask[] = [];
+  if (share > farUnderPb) {
+    const isOddPb = isSure && ms < fastest * (1 - farUnderUsual);
+    const fact = `${shown} would beat your PB, ${pb}, by ${formatPercent(share)}.`;
+    asks.push({ ...ask("far under PB", fact), ...(isOddPb && { isOdd: true }) });
+  }
+  if (form === "short" && (share > farUnderPbShort || isUnclear))
+    asks.push(ask("short form PB", `The digits were completed to ${shown}, a new PB (before: ${pb}).`));
   return asks;
-}
-
-/** How far a lap lies over the usual, as a share, where that is beyond all its spread; else undefined. */
-function overUsual(ms: number, sorted: readonly number[]): number | undefined {
-  const median = medianOf(sorted);
-  if (median === undefined || ms < median * (1 + farOverUsual)) return undefined;
-  const deviation = scaledDeviation(sorted);
-  if (deviation === undefined || ms <= median + farOverDeviations * deviation) return undefined;
-  return (ms - median) / median;
 }

@@ -2,6 +2,20 @@
 import type { Reading, Remark } from "#domain";
 import type { TimeForm } from "./word.ts";
 
+/** Times known besides those of the session's own laps and the PB, ms. None is of a lap that was confirmed as odd. */
+export interface Known {
+  /** Of the page's last runs of the same surface and kind, sorted. */
+  readonly page?: readonly number[];
+  /** Of other laps of the session and the page's last runs, sorted. */
+  readonly here?: readonly number[];
+  /** Usual laps of the layout's other combos. */
+  readonly layout?: readonly number[];
+  /** Length of the layout, metres. */
+  readonly lengthMetres?: number | undefined;
+  /** Usual laps of the driver's other combos. */
+  readonly elsewhere?: readonly number[];
+}
+
 /** All that is known when a line is typed. */
 export interface EntryContext {
   /** Median of this session's pace laps, else the page's PB. */
@@ -21,6 +35,14 @@ export interface EntryContext {
   readonly corners?: number | undefined;
   /** Times of this session's pace laps, in any order. */
   readonly paceTimes: readonly number[];
+  /** Times of the run's clean laps, and of the session's in runs of its surface and kind, in any order. Where not said, the pace times. */
+  readonly runTimes?: readonly number[] | undefined;
+  readonly likeTimes?: readonly number[] | undefined;
+  readonly known?: Known | undefined;
+  /** Whether the run is dry: only then the PB says what is usual in it. Taken as true when not said. */
+  readonly isDry?: boolean | undefined;
+  /** Set for laps that are slow by their nature, like the first of a race. */
+  readonly isSlow?: boolean | undefined;
   /** Whether a clean lap would count for the PB. */
   readonly isPractice: boolean;
   /** Whether a clean lap would be a pace lap; while pasting it then moves the usual. Taken as true when not said. */
@@ -46,10 +68,16 @@ export interface Ask {
     | "far under PB"
     | "short form PB"
     | "far over usual"
+    | "far from usual"
     | "minute left out"
     | "sectors found"
     | "unit or spin";
+  /** What is the matter, and what the second Enter would say. */
   readonly sentence: string;
+  /** What is the matter, alone. */
+  readonly fact: string;
+  /** Confirmed, the lap is an odd one: no short form and no later lap is measured by it. */
+  readonly isOdd?: true;
 }
 
 /** A line as read. */

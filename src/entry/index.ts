@@ -1,5 +1,8 @@
-export type { Ask, Entry, EntryContext, EntryForm, EntryReading, TypedLap } from "./context.ts";
+export { asksOfTime, isOdd } from "./asks.ts";
+export type { Ask, Entry, EntryContext, EntryForm, EntryReading, Known, TypedLap } from "./context.ts";
+export { isAlike, knownFrom, measuresOf } from "./knownFrom.ts";
 export { longestNote } from "./note.ts";
+export { oddInTable, type TableCombo } from "./oddInTable.ts";
 export { nothingTyped, parseEntry } from "./parseEntry.ts";
 export { type PasteLine, parsePaste } from "./parsePaste.ts";
 export { type Measure, readMeasure, writeMeasure } from "./readMeasure.ts";

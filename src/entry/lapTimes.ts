@@ -16,6 +16,8 @@ export interface LapTimes {
   readonly form: EntryForm;
   /** Seconds under a minute with nothing known to complete them from. */
   readonly mayLackMinute: boolean;
+  /** Set for digits that could as well have been completed to another time. */
+  readonly isUnclear?: boolean | undefined;
   /** The sectors, where nothing but their number says that they are some. */
   readonly found?: Sectors;
 }
@@ -53,9 +55,9 @@ function readTimeFirst(words: readonly [Word, ...Word[]], options: WordOptions):
   const [first, ...rest] = words;
   const time = readWord(first.text, options);
   if (!time.ok) return { ok: false, problem: shifted(time.problem, first.start) };
-  const { ms, decimals, form } = time;
+  const { ms, decimals, form, isUnclear } = time;
   const mayLackMinute = options.nearMs === undefined && isPlainSeconds(first.text);
-  if (rest.length === 0) return { ok: true, ms, decimals, form, mayLackMinute };
+  if (rest.length === 0) return { ok: true, ms, decimals, form, mayLackMinute, isUnclear };
   const sectors = readSectors(rest, options.displayDecimals);
   if (!sectors.ok) return sectors;
   return (

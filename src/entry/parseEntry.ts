@@ -2,6 +2,8 @@ import { type Problem, remarkKinds } from "#domain";
 import { asksOf } from "./asks.ts";
 import { fold, placed, visiblePart } from "./characters.ts";
 import type { EntryContext, EntryReading, TypedLap } from "./context.ts";
+import { fewestForUsual } from "./grounds.ts";
+import { type KnownTimes, knownTimes } from "./knownTimes.ts";
 import { type LapTimes, readLapTimes } from "./lapTimes.ts";
 import { readNote, strokeAt } from "./note.ts";
 import type { WordOptions } from "./readWord.ts";
@@ -25,15 +27,11 @@ export const nothingTyped: Problem = {
  * @returns the lap to store, how it was written, and the reasons to want a second Enter; or what is wrong
  */
 export function parseEntry(text: string, context: EntryContext): EntryReading {
-  return readEntry(
-    text,
-    context,
-    context.paceTimes.toSorted((a, b) => a - b),
-  );
+  return readEntry(text, context, knownTimes(context));
 }
 
-/** The same, with the pace times already sorted. */
-export function readEntry(text: string, context: EntryContext, sorted: readonly number[]): EntryReading {
+/** The same, with the session's times already sorted. */
+export function readEntry(text: string, context: EntryContext, times: KnownTimes): EntryReading {
   const { start, end } = visiblePart(text);
   if (start === end) return { ok: false, problem: nothingTyped };
   const stroke = strokeAt(text);
@@ -49,26 +47,25 @@ export function readEntry(text: string, context: EntryContext, sorted: readonly 
       "A note needs a lap before it.",
       `Write the time or a remark first: 1:23.456 / note, or o / note for an ${remarkKinds[0].word} without a time.`,
     );
-  const lap = readHead(head, context, sorted);
+  const lap = readHead(head, context, times);
   if (!lap.ok) return { ok: false, problem: placed(lap.problem, places) };
   const typed: TypedLap = note.note === undefined ? lap.lap : { ...lap.lap, note: note.note };
   return { ...lap, lap: typed };
 }
 
-function readHead(head: string, context: EntryContext, sorted: readonly number[]): EntryReading {
+function readHead(head: string, context: EntryContext, times: KnownTimes): EntryReading {
   const parts = splitEntry(head, context.corners);
   if (!parts.ok) return parts;
-  const { remarks, times } = parts;
-  const [first, ...rest] = times;
-  if (first === undefined) return { ok: true, lap: { remarks }, form: "no time", asks: [] };
-  const read = readLapTimes([first, ...rest], optionsOf(parts, context, sorted), context);
+  const [first, ...rest] = parts.times;
+  if (first === undefined) return { ok: true, lap: { remarks: parts.remarks }, form: "no time", asks: [] };
+  const read = readLapTimes([first, ...rest], optionsOf(parts, context, times.pace), context);
   if (!read.ok) return read;
   const lap = lapOf(read, parts);
   return {
     ok: true,
     lap,
     form: read.form,
-    asks: [...(unclearUnit(head) === undefined ? [] : [askUnit]), ...asksOf(lap, read, context, sorted)],
+    asks: [...(unclearUnit(head) === undefined ? [] : [askUnit]), ...asksOf(lap, read, context, times)],
   };
 }
 
@@ -88,16 +85,13 @@ function optionsOf({ remarks }: EntryParts, context: EntryContext, sorted: reado
   };
 }
 
-/** Pace laps from which on their median stands on its own. */
-const lapsForUsual = 3;
-
 /**
  * Whether the usual rests on one or two laps of this session that no older PB bears out. One slow lap without a
  * remark would else draw all the laps after it ten seconds too far.
  */
 function isUsualUnsure({ usualMs, pbMs }: EntryContext, sorted: readonly number[]): boolean {
   const [first] = sorted;
-  if (usualMs === undefined || first === undefined || sorted.length >= lapsForUsual) return false;
+  if (usualMs === undefined || first === undefined || sorted.length >= fewestForUsual) return false;
   const isPbOlder = pbMs !== undefined && pbMs !== first;
   return !(isPbOlder && Math.abs(usualMs - pbMs) <= tensReachMs);
 }

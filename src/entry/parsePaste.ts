@@ -1,12 +1,14 @@
 import { isClean, latestMs } from "#domain";
+import { isOdd } from "./asks.ts";
 import { fold } from "./characters.ts";
-import type { EntryContext, EntryReading, TypedLap } from "./context.ts";
+import type { Entry, EntryContext, EntryReading } from "./context.ts";
 import { lineOfCopiedRow, whyNoLap, whyNoRow } from "./copiedRow.ts";
+import { type KnownTimes, knownTimes, learn } from "./knownTimes.ts";
 import { strokeAt } from "./note.ts";
 import { nothingTyped, readEntry } from "./parseEntry.ts";
 import { refuse } from "./refuse.ts";
 import { askUnit, refuseUnit, unclearUnit } from "./unitOrSpin.ts";
-import { insertSorted, medianOf } from "./usual.ts";
+import { medianOf } from "./usual.ts";
 
 /** One pasted line and what it was read as. */
 export interface PasteLine {
@@ -28,20 +30,20 @@ const counter = /^\s*\d{1,4}(?:[.)] +|[.)]?\t+)(?=\S)/;
  * dropped: what cannot be read comes back with its problem.
  */
 export function parsePaste(text: string, context: EntryContext): { readonly lines: readonly PasteLine[] } {
-  const sorted = context.paceTimes.toSorted((a, b) => a - b);
+  const times = knownTimes(context);
   let now = context;
   const lines: PasteLine[] = [];
   for (const [index, line] of text.split(lineEnd).entries()) {
-    const reading = readLine(line, now, sorted);
+    const reading = readLine(line, now, times);
     if (!reading.ok && reading.problem === nothingTyped) continue;
     lines.push({ lineNumber: index + 1, text: line, reading });
-    if (reading.ok) now = after(reading.lap, now, sorted);
+    if (reading.ok) now = after(reading, now, times);
   }
   return { lines };
 }
 
-function readLine(line: string, context: EntryContext, sorted: readonly number[]): EntryReading {
-  const reading = readTyped(line, context, sorted);
+function readLine(line: string, context: EntryContext, times: KnownTimes): EntryReading {
+  const reading = readTyped(line, context, times);
   const whyNot = reading.ok || reading.problem === nothingTyped ? undefined : whyNoRow(line);
   if (whyNot !== undefined) return refuse(0, line.length, whyNot.wrong, whyNot.right);
   if (!reading.ok || !reading.asks.includes(askUnit)) return reading;
@@ -49,17 +51,17 @@ function readLine(line: string, context: EntryContext, sorted: readonly number[]
   return refuseUnit(line, (head.ok ? unclearUnit(head.folded.text) : undefined) ?? "the time");
 }
 
-function readTyped(line: string, context: EntryContext, sorted: readonly number[]): EntryReading {
+function readTyped(line: string, context: EntryContext, times: KnownTimes): EntryReading {
   const copied = line.includes("\t") ? lineOfCopiedRow(line) : undefined;
-  if (copied !== undefined) return acrossLine(readEntry(copied, context, sorted), line);
+  if (copied !== undefined) return acrossLine(readEntry(copied, context, times), line);
   const why = whyNoLap(line);
   if (why !== undefined) return refuse(0, line.length, why.wrong, why.right);
-  const whole = readEntry(withSpaces(line), context, sorted);
+  const whole = readEntry(withSpaces(line), context, times);
   const counted = whole.ok ? null : counter.exec(line);
   if (counted === null) return whole;
   // Blanks for the counter keep every place in the line where it was.
   const rest = " ".repeat(counted[0].length) + withSpaces(line.slice(counted[0].length));
-  const reading = readEntry(rest, context, sorted);
+  const reading = readEntry(rest, context, times);
   return reading.ok && (reading.form === "full" || reading.form === "sectors") ? reading : whole;
 }
 
@@ -75,17 +77,18 @@ function withSpaces(line: string): string {
   return line.slice(0, stroke).replaceAll("\t", " ") + line.slice(stroke);
 }
 
-/** What is known when the next line is read. Adds a pace lap to the sorted times. */
-function after(lap: TypedLap, context: EntryContext, sorted: number[]): EntryContext {
+/** What is known when the next line is read. Adds a clean lap to the sorted times, unless it is an odd one. */
+function after(entry: Entry, context: EntryContext, times: KnownTimes): EntryContext {
+  const { lap } = entry;
   const sectors = context.sectors ?? lap.sectors?.length;
   const next = { ...context, sectors, previousMs: lap.ms, previousDecimals: lap.decimals };
-  if (!isClean(lap)) return next;
-  if (context.isPaceRun !== false) insertSorted(sorted, lap.ms);
+  if (!isClean(lap) || isOdd(entry)) return next;
+  learn(times, lap.ms, context);
   const isPb =
     context.isPractice &&
     (context.pbMs === undefined || latestMs({ ms: lap.ms, decimals: lap.decimals ?? 3 }) < context.pbMs);
   const best = isPb
     ? { pbMs: lap.ms, pbDecimals: lap.decimals }
     : { pbMs: next.pbMs, pbDecimals: next.pbDecimals };
-  return { ...next, ...best, usualMs: medianOf(sorted) ?? best.pbMs ?? context.usualMs };
+  return { ...next, ...best, usualMs: medianOf(times.pace) ?? best.pbMs ?? context.usualMs };
 }

@@ -51,13 +51,28 @@ export function completeShort(typed: TypedPart, completion: Completion): Reading
   const over = typed.leftOut === "tens" ? tensReachMs : minutesReachMs;
   const under = mustTypeTens ? tensReachMs : over;
   if (ms - nearMs <= over && nearMs - ms <= under)
-    return { ok: true, ms, decimals, form: ms === typed.ms ? formAsTyped(text) : "short" };
+    return {
+      ok: true,
+      ms,
+      decimals,
+      ...(ms === typed.ms
+        ? { form: formAsTyped(text) }
+        : { form: "short", ...unclear(below, above, nearMs) }),
+    };
   return refuse(
     0,
     text.length,
     `${quoted(text)} could be ${times}: neither is near enough to your usual ${formatLapTime(nearMs)}.`,
     `Write ${times}.`,
   );
+}
+
+/** Another reading less than three times as far from the usual is nearly as near. */
+const nearlyAsNear = 3;
+
+function unclear(below: number, above: number, nearMs: number) {
+  const [near, far] = [nearMs - below, above - nearMs].toSorted((a, b) => a - b) as [number, number];
+  return far < nearlyAsNear * near && { isUnclear: true };
 }
 
 /** Where a lap is so short that nothing was left out, nothing was completed either. */

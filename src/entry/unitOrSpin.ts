@@ -20,6 +20,7 @@ export function unclearUnit(head: string): string | undefined {
 /** The question to whoever typed it. */
 export const askUnit: Ask = {
   why: "unit or spin",
+  fact: "“s” is read as a spin; if it means seconds, take it away.",
   sentence: "“s” is read as a spin. Enter again if it is right; if it means seconds, take it away.",
 };
 

@@ -1,7 +1,7 @@
 /** What is usual in a session, from its pace laps; kept sorted, so that a long paste stays quick. */
 
 /** Pace laps a spread needs (methods §2). */
-const fewestForSpread = 5;
+export const fewestForSpread = 5;
 
 /** Puts a time in its place among sorted ones. */
 export function insertSorted(sorted: number[], ms: number): void {

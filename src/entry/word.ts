@@ -15,6 +15,8 @@ export interface ReadTime {
   readonly ms: number;
   readonly decimals: number;
   readonly form: TimeForm;
+  /** Of a short form: another time ending so is nearly as near to the usual. */
+  readonly isUnclear?: boolean | undefined;
 }
 
 /** The longest lap there can be, ms: a day and a night. Whatever is longer is a slip of the fingers. */

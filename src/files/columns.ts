@@ -103,6 +103,7 @@ export const columnKinds = [
   { kind: "runNote", word: "note on the run", heads: ["run note", "run notes"] },
   { kind: "source", word: "how the time is known", heads: ["known by", "source"] },
   { kind: "notBest", word: "not a PB", heads: ["not best", "not a pb"] },
+  { kind: "odd", word: "confirmed as odd", heads: ["confirmed as odd"] },
   { kind: "zone", word: "time zone", heads: ["zone", "time zone", "timezone"] },
 ] as const;
 

@@ -126,6 +126,7 @@ function lapOf(cells: TableCells, form: TableForm): TableLap["lap"] | undefined 
   const times = readLapTimes(cells, form, remarks.length > 0);
   const source = cells.oneOf("source", "way a time is known", sources) ?? "imported";
   const isNotBest = cells.isYes("notBest", "not a PB") ? (true as const) : undefined;
+  const isOdd = cells.isYes("odd", "confirmed as odd") ? (true as const) : undefined;
   const note = cells.text("note", "note on the lap", longestNote);
-  return times && { ...times, source, remarks, ...given({ note, isNotBest }) };
+  return times && { ...times, source, remarks, ...given({ note, isNotBest, isOdd }) };
 }

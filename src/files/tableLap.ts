@@ -37,5 +37,5 @@ export interface TableLap {
   readonly settings: TableSettings;
   readonly about: TableAbout;
   readonly lap: Pick<Lap, "source" | "remarks"> &
-    Partial<Pick<Lap, "ms" | "decimals" | "sectors" | "note" | "isNotBest">>;
+    Partial<Pick<Lap, "ms" | "decimals" | "sectors" | "note" | "isNotBest" | "isOdd">>;
 }

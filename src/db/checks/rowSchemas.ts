@@ -74,6 +74,7 @@ const lap = v.pipe(
     remarks: several(v.looseObject({ kind: v.picklist(remarkNames), corner: may(cornerNumber) }), 50),
     note: may(note),
     isNotBest: may(v.literal(true)),
+    isOdd: may(v.literal(true)),
   }),
   v.check(
     (row) => (row.ms === undefined) === (row.decimals === undefined),
@@ -98,6 +99,7 @@ const summary = v.looseObject({
   usualMs: may(time),
   usualDecimals: may(decimals),
   off: may(count(runRanges.laps)),
+  isOdd: may(v.literal(true)),
 });
 
 const rig = v.looseObject({

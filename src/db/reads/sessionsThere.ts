@@ -1,7 +1,8 @@
-import { type CalendarDate, type Id, lapsInOrder, nameKeys } from "#domain";
+import { type CalendarDate, type Id, lapsInOrder, nameKeys, sameName } from "#domain";
 import { type ImportedSession, newPart, type SessionThere } from "../importedSession.ts";
 import type { ReadOnlyLogbook } from "../logbook.ts";
-import { combosWithNames } from "./combos.ts";
+import { type ComboWithNames, combosWithNames } from "./combos.ts";
+import { type RunsToJudgeBy, runsToJudgeComboBy } from "./runsToJudgeBy.ts";
 import { runsOfSession, sessionsOfCombo } from "./sessions.ts";
 
 /** The sessions of a combo on a date with their laps, guests' laps too. */
@@ -13,6 +14,34 @@ export async function sessionsThere(
   const sessions = (await sessionsOfCombo(book, comboId)).filter((session) => session.date === date);
   return Promise.all(
     sessions.map(async ({ id }) => ({ id, laps: (await runsOfSession(book, id)).flatMap(lapsInOrder) })),
+  );
+}
+
+function isOn({ track, layout }: ComboWithNames, session: ComboNames): boolean {
+  return sameName(track.name, session.track) && sameName(layout.name, session.layout);
+}
+
+type ComboNames = Pick<ImportedSession, "car" | "track" | "layout">;
+
+/** Runs in the book that laps of a table can be judged by, and the layout's length. */
+export interface AroundImport extends RunsToJudgeBy {
+  readonly lengthMetres: number | undefined;
+}
+
+/** The same for each combo named, in the order given: a few runs each, however long the history is. */
+export async function aroundImport(
+  book: ReadOnlyLogbook,
+  combos: readonly ComboNames[],
+): Promise<AroundImport[]> {
+  const there = await combosWithNames(book);
+  return Promise.all(
+    combos.map(async (names) => {
+      const onLayout = there.filter((one) => isOn(one, names));
+      const layout = onLayout[0]?.layout;
+      const comboId = onLayout.find(({ car }) => sameName(car.name, names.car))?.combo.id;
+      const runs = await runsToJudgeComboBy(book, { comboId, layoutId: layout?.id });
+      return { ...runs, lengthMetres: layout?.length };
+    }),
   );
 }
 

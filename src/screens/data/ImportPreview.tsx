@@ -28,12 +28,13 @@ export function ImportPreview({ source, combos, onDone }: ImportPreviewProps) {
     [combos],
   );
   const all = useImport(source.text, known);
-  const { table, read, sessions, repeated, outlook } = all;
+  const { table, read, sessions, repeated, odd, outlook } = all;
   const [takesKnown, setTakesKnown] = useState(false);
   const [isBusy, setBusy] = useState(false);
   const write = useWrite();
   const there = [...(outlook?.known.values() ?? [])].reduce((sum, count) => sum + count, 0);
-  const laps = read.laps.length - repeated;
+  const far = odd?.size ?? 0;
+  const laps = read.laps.length - repeated - (all.leavesOdd ? far : 0);
   const fresh = takesKnown ? laps : laps - there;
   const add = async () => {
     setBusy(true);
@@ -78,9 +79,18 @@ export function ImportPreview({ source, combos, onDone }: ImportPreviewProps) {
             {there > 0 && `${counted(there, "lap is", "laps are")} in this logbook already. `}
             {repeated > 0 && `${counted(repeated, "row repeats", "rows repeat")} a lap of the table. `}
             {read.mayBeCut && "The table may break off in its last line: look whether that lap is whole. "}
+            {far > 0 && `${counted(far, "lap lies", "laps lie")} far from what is usual. `}
             {news}
           </p>
         </div>
+        {far > 0 && (
+          <Checkbox
+            size="between"
+            label="Leave out the laps far from what is usual"
+            checked={all.leavesOdd}
+            onChange={all.setLeavesOdd}
+          />
+        )}
         {there > 0 && (
           <Checkbox
             size="between"
@@ -89,13 +99,13 @@ export function ImportPreview({ source, combos, onDone }: ImportPreviewProps) {
             onChange={setTakesKnown}
           />
         )}
-        <ImportTables read={read} />
+        <ImportTables read={read} odd={odd} />
       </div>
       <div className={styles["buttons"]}>
         <Button
           variant="primary"
           size="between"
-          disabled={isBusy || fresh === 0 || outlook === undefined || all.isAsking}
+          disabled={isBusy || fresh === 0 || outlook === undefined || odd === undefined || all.isAsking}
           onClick={() => void add()}
         >
           {fresh === 0

@@ -6,13 +6,44 @@ import { RuledTable } from "#ui/RuledTable.tsx";
 
 const lapsDrawn = 8;
 const unreadDrawn = 50;
+const oddDrawn = 50;
 
-/** The first laps as they were read, and the rows that were not, each with its reason. */
-export function ImportTables({ read }: { readonly read: ReadLaps }) {
+interface ImportTablesProps {
+  readonly read: ReadLaps;
+  /** Laps far from the usual, with what is odd about them. */
+  readonly odd: ReadonlyMap<TableLap, string> | undefined;
+}
+
+/** Laps to look at, the first laps as they were read, and the rows that were not, each with its reason. */
+export function ImportTables({ read, odd = new Map() }: ImportTablesProps) {
   const { laps, unread } = read;
   const drawn = laps.slice(0, lapsDrawn);
   return (
     <>
+      {odd.size > 0 && (
+        <RuledTable
+          caption={
+            odd.size > oddDrawn
+              ? `Far from what is usual: the first ${oddDrawn} laps`
+              : "Far from what is usual: look at these"
+          }
+          columns={[
+            { key: "line", title: "line", figures: true },
+            { key: "why", title: "why" },
+            { key: "date", title: "date", unbroken: true },
+            { key: "combo", title: "track and car" },
+          ]}
+          rows={[...odd].slice(0, oddDrawn).map(([row, why]) => ({
+            id: String(row.line),
+            cells: {
+              line: row.line,
+              why,
+              date: `${sayDate(row.date)}${clockOf(row)}`,
+              combo: <Name>{`${layoutName({ name: row.track }, { name: row.layout })} · ${row.car}`}</Name>,
+            },
+          }))}
+        />
+      )}
       {laps.length > 0 && (
         <RuledTable
           caption={laps.length > lapsDrawn ? `Read: the first ${lapsDrawn} laps` : "Read as"}

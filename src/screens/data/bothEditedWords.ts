@@ -56,6 +56,7 @@ const words: Readonly<Record<string, string>> = {
   archivedAt: "put away",
   targetMs: "target of the day",
   isNotBest: "not a PB",
+  isOdd: "confirmed as odd",
   displayDecimals: "decimals",
   relativeTo: "relative to",
   dayStartsAt: "day begins at",

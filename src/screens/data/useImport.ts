@@ -1,6 +1,7 @@
 import { useDeferredValue, useMemo, useState } from "react";
-import { importOutlook, type LikelyName, likelyNames, preferences } from "#db";
-import { readDate } from "#domain";
+import { aroundImport, importOutlook, type LikelyName, likelyNames, preferences } from "#db";
+import { nameKeys, readDate } from "#domain";
+import { oddInTable } from "#entry";
 import {
   type ColumnKind,
   isColumnKind,
@@ -15,6 +16,7 @@ import {
 import { useLogbook, useRows, useToday } from "#live";
 import { keepMatching, matchingOf } from "#state/matchedTables.ts";
 import { keyOfLikely, type LikelyAnswer, namesOfTable, underOldNames } from "./likelyAnswers.ts";
+import { combosOf, takenFrom } from "./oddOfImport.ts";
 
 const noneLikely: readonly LikelyName[] = [];
 
@@ -56,13 +58,31 @@ export function useImport(text: string, known: KnownNames) {
       }),
     [read, likely, answers, zone, dayStartsAt, surroundings],
   );
-  const outlook = useRows((book) => importOutlook(book, sessions), [sessions]);
+  const combos = useMemo(() => combosOf(sessions), [sessions]);
+  const around = useRows((book) => aroundImport(book, combos), [combos]);
+  const odd = useMemo(() => {
+    const keyOf = nameKeys();
+    return oddInTable(
+      combos.map(({ track, layout, sessions: own }, index) => ({
+        layout: JSON.stringify([track, layout].map(keyOf)),
+        sessions: own,
+        around: around?.[index],
+      })),
+    );
+  }, [combos, around]);
+  const [leavesOdd, setLeavesOdd] = useState(false);
+  const taken = useMemo(() => takenFrom(sessions, odd, leavesOdd), [sessions, odd, leavesOdd]);
+  const outlook = useRows((book) => importOutlook(book, taken), [taken]);
 
   return {
     table,
     read,
-    sessions,
+    sessions: taken,
     repeated,
+    /** Laps far from the usual, with what is odd about them; undefined until the book has been asked. */
+    odd: around && odd,
+    leavesOdd,
+    setLeavesOdd,
     outlook,
     likely,
     answers,

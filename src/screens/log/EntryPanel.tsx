@@ -1,6 +1,6 @@
 import { type ClipboardEvent, type KeyboardEvent, useEffect, useId, useRef, useState } from "react";
 import { differenceShown, formatLapTime, formatSeconds, remarkInWords, type ShownTime } from "#domain";
-import type { EntryContext } from "#entry";
+import { type EntryContext, parseEntry } from "#entry";
 import { saveBackup, useLogbook } from "#live";
 import { useDevice } from "#state/device.ts";
 import { Button } from "#ui/Button.tsx";
@@ -46,7 +46,7 @@ export function EntryPanel({ entry, context, lapNumber, said, onEditLast }: Entr
     const isUndo = (event.ctrlKey || event.metaKey) && !event.shiftKey && event.key.toLowerCase() === "z";
     const deed =
       event.key === "Enter"
-        ? entry.submit
+        ? () => entry.submit(event.timeStamp)
         : event.key === "Escape"
           ? text === ""
             ? entry.bringBack
@@ -123,8 +123,8 @@ export function EntryPanel({ entry, context, lapNumber, said, onEditLast }: Entr
           <Button
             variant="primary"
             size="between"
-            onClick={() => {
-              entry.submit();
+            onClick={({ timeStamp }) => {
+              entry.submit(timeStamp);
               field.current?.focus({ preventScroll: true });
             }}
             className={styles["add"]}
@@ -193,11 +193,23 @@ function ReadingOf({ entry, context, lapNumber }: Pick<EntryPanelProps, "entry" 
   );
 }
 
-function emptyHint({ usualMs, displayDecimals }: EntryContext): string {
+/** The last digits of a lap like those of this evening, where they would be taken for it. */
+function emptyHint(context: EntryContext): string {
+  const { usualMs, paceTimes, displayDecimals } = context;
   if (usualMs === undefined) return "Type the whole time: 1:23.456";
-  const whole = formatLapTime(usualMs, displayDecimals);
-  const short = whole.replace(/[^\d]/g, "").slice(-1 - displayDecimals);
-  return `${short} is enough for ${whole}`;
+  const far = (ms: number) => Math.abs(ms - usualMs);
+  const example = paceTimes.reduce((best, ms) => (far(ms) < far(best) ? ms : best), paceTimes[0] ?? usualMs);
+  const whole = formatLapTime(example, displayDecimals);
+  const digits = whole.replace(/[^\d]/g, "");
+  const short = [1, 2]
+    .map((seconds) => digits.slice(-seconds - displayDecimals))
+    .find((typed) => isReadAs(typed, whole, context));
+  return short === undefined ? `Type the whole time: ${whole}` : `${short} is enough for ${whole}`;
+}
+
+function isReadAs(typed: string, whole: string, context: EntryContext): boolean {
+  const reading = parseEntry(typed, context);
+  return reading.ok && formatLapTime(reading.lap.ms ?? 0, reading.lap.decimals) === whole;
 }
 
 /** To no more decimals than both are known to. */

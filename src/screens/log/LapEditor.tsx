@@ -1,13 +1,15 @@
 import { type KeyboardEvent, useEffect, useRef, useState } from "react";
 import { deleteLap, editLap, type LapPatch, moveLaps, setNotBest } from "#db";
 import { canonicalText, formatLapTime, type Lap, lapsInOrder, type Run } from "#domain";
-import { type EntryContext, parseEntry, type TypedLap, writeEntry } from "#entry";
+import { type EntryContext, isOdd, parseEntry, type TypedLap, writeEntry } from "#entry";
 import { useDraft, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
+import { Notice } from "#ui/Notice.tsx";
 import styles from "./LapEditor.module.css";
 import { PickAndDo } from "./PickAndDo.tsx";
 import type { SessionFigures } from "./sessionFigures.ts";
+import { useSecondPress } from "./useSecondPress.ts";
 
 interface LapEditorProps {
   readonly lap: Lap;
@@ -28,6 +30,7 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
   const seen = useRef(lap);
   if (draft.value === before) seen.current = lap;
   const [isRefused, setRefused] = useState(false);
+  const asking = useSecondPress();
   const box = useRef<HTMLDivElement>(null);
   useEffect(() => {
     const input = box.current?.querySelector("input");
@@ -36,15 +39,20 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
   }, []);
 
   const text = draft.value;
-  const reading = text.trim() === "" ? undefined : parseEntry(text, { ...context, isPractice: false });
+  const reading = text.trim() === "" ? undefined : parseEntry(text, context);
   const leave = () => {
     draft.set(undefined);
     onDone();
   };
-  const store = async () => {
+  const store = async (at: number) => {
     if (!reading?.ok) return setRefused(true);
-    const unchanged = parseEntry(writeEntry(seen.current), { ...context, isPractice: false });
-    const patch = changedFields(unchanged.ok ? unchanged.lap : seen.current, reading.lap);
+    const unchanged = parseEntry(writeEntry(seen.current), context);
+    const changed = changedFields(unchanged.ok ? unchanged.lap : seen.current, reading.lap);
+    // What stood there already is not asked about again.
+    const isJudged = "ms" in changed || "remarks" in changed;
+    const question = isJudged ? reading.asks[0]?.fact : undefined;
+    if (!asking.isGivenBy(at, question)) return;
+    const patch = isJudged ? { ...changed, isOdd: isOdd(reading) ? (true as const) : undefined } : changed;
     if (
       Object.keys(patch).length === 0 ||
       (await write((book) => editLap(book, { runId: run.id, lapId: lap.id, patch, expected: seen.current }), {
@@ -59,7 +67,7 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
       leave();
     } else if (event.key === "Enter" && event.target instanceof HTMLInputElement) {
       event.preventDefault();
-      void store();
+      void store(event.timeStamp);
     }
   };
   const remove = async () => {
@@ -91,6 +99,7 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
         value={text}
         onChange={(next) => {
           setRefused(false);
+          asking.forget();
           draft.set(next);
         }}
         size="between"
@@ -107,8 +116,15 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
             : "Time, sectors, remarks, / note"
         }
       />
+      <div role="alert">
+        {asking.question !== undefined && (
+          <Notice tone="caution">
+            <p>{asking.question} Store it again if it is right.</p>
+          </Notice>
+        )}
+      </div>
       <div className={styles["buttons"]}>
-        <Button variant="primary" size="between" onClick={store}>
+        <Button variant="primary" size="between" onClick={({ timeStamp }) => void store(timeStamp)}>
           Store
         </Button>
         <Button size="between" onClick={leave}>

@@ -7,7 +7,8 @@ import { pressKey, remarksIn, toggleRemark, toggleSign } from "./padText.ts";
 interface PadProps {
   readonly text: string;
   readonly onText: (text: string) => void;
-  readonly onAdd: () => void;
+  /** With the time stamp of the press. */
+  readonly onAdd: (at: number) => void;
   /** The driver wants to write words: give them the device's keyboard. */
   readonly onNote: () => void;
   /** Number of the layout's sectors, which are typed with spaces between them. */
@@ -98,7 +99,7 @@ export function Pad({ text, onText, onAdd, onNote, sectors, lapNumber }: PadProp
         <button type="button" className={styles["key"]} onClick={onNote}>
           note
         </button>
-        <Button variant="primary" className={styles["key"]} onClick={onAdd}>
+        <Button variant="primary" className={styles["key"]} onClick={({ timeStamp }) => onAdd(timeStamp)}>
           Add
         </Button>
       </div>

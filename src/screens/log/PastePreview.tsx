@@ -1,7 +1,7 @@
 import { useMemo } from "react";
 import { addLaps } from "#db";
 import { formatLapTime, type Id, type Run, remarkInWords } from "#domain";
-import { type EntryContext, parsePaste, sourceOf } from "#entry";
+import { type Entry, type EntryContext, isOdd, type PasteLine, parsePaste, sourceOf } from "#entry";
 import { useLogbook, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
@@ -19,6 +19,11 @@ interface PastePreviewProps {
   readonly onAdded: (laps: readonly Id[]) => void;
 }
 
+interface ReadLine {
+  readonly line: PasteLine;
+  readonly entry: Entry;
+}
+
 /** So many lines are drawn of each kind; the counts are of all. */
 const drawn = 150;
 
@@ -29,25 +34,36 @@ export function PastePreview({ text, context, run, onLeave, onDiscard, onAdded }
   const { lines } = useMemo(() => parsePaste(text, context), [text, context]);
   const read = lines.flatMap((line) => (line.reading.ok ? [{ line, entry: line.reading }] : []));
   const unread = lines.filter((line) => !line.reading.ok);
-  const add = async () => {
-    const laps = read.map(({ entry }) => ({
+  const asked = read.filter(({ entry }) => entry.asks.length > 0);
+  const unasked = read.filter(({ entry }) => entry.asks.length === 0);
+  const add = async (some: readonly ReadLine[]) => {
+    const laps = some.map(({ entry }) => ({
       id: book.newId(),
-      lap: { ...entry.lap, source: sourceOf(entry, context.displayDecimals) },
+      lap: {
+        ...entry.lap,
+        source: sourceOf(entry, context.displayDecimals),
+        ...(isOdd(entry) && { isOdd: true as const }),
+      },
     }));
     if (await write((to) => addLaps(to, { runId: run.id, laps }), { isUndoOffered: true }))
       onAdded(laps.map(({ id }) => id));
   };
-  const laps = `${read.length.toLocaleString("en")} ${read.length === 1 ? "lap" : "laps"}`;
+  const laps = countLaps(read.length);
   return (
     <Dialog
-      title={`${laps}, ${unread.length.toLocaleString("en")} not read`}
+      title={`${laps}${asked.length > 0 ? `, ${asked.length.toLocaleString("en")} to look at` : ""}, ${unread.length.toLocaleString("en")} not read`}
       onClose={onLeave}
       focus="actions"
       actions={
         <>
           {read.length > 0 && (
-            <Button size="between" variant="primary" onClick={add}>
+            <Button size="between" variant="primary" onClick={() => void add(read)}>
               Add {laps}
+            </Button>
+          )}
+          {asked.length > 0 && unasked.length > 0 && (
+            <Button size="between" onClick={() => void add(unasked)}>
+              Add {countLaps(unasked.length)}, without those to look at
             </Button>
           )}
           <Button size="between" onClick={onLeave}>
@@ -80,30 +96,45 @@ export function PastePreview({ text, context, run, onLeave, onDiscard, onAdded }
             }))}
           />
         )}
-        {read.length > 0 && (
+        {asked.length > 0 && (
           <RuledTable
-            caption={read.length > drawn ? `Read: the first ${drawn} laps` : "Read as"}
-            columns={[
-              { key: "line", title: "line", figures: true },
-              { key: "text", title: "text" },
-              { key: "time", title: "lap", figures: true, strong: true },
-              { key: "about", title: "" },
-            ]}
-            rows={read.slice(0, drawn).map(({ line, entry }) => ({
-              id: String(line.lineNumber),
-              cells: {
-                line: line.lineNumber,
-                text: <bdi>{line.text.slice(0, 60)}</bdi>,
-                time:
-                  entry.lap.ms === undefined ? "no time" : formatLapTime(entry.lap.ms, entry.lap.decimals),
-                about: [...entry.lap.remarks.map(remarkInWords), entry.asks[0]?.sentence]
-                  .filter(Boolean)
-                  .join(" · "),
-              },
-            }))}
+            caption={`To look at: ${countLaps(asked.length)}${asked.length > drawn ? `, the first ${drawn}` : ""}`}
+            columns={readColumns}
+            rows={asked.slice(0, drawn).map((one) => readRow(one, one.entry.asks[0]?.fact))}
+          />
+        )}
+        {unasked.length > 0 && (
+          <RuledTable
+            caption={unasked.length > drawn ? `Read: the first ${drawn} laps` : "Read as"}
+            columns={readColumns}
+            rows={unasked.slice(0, drawn).map((one) => readRow(one))}
           />
         )}
       </div>
     </Dialog>
   );
+}
+
+const readColumns = [
+  { key: "line", title: "line", figures: true },
+  { key: "text", title: "text" },
+  { key: "time", title: "lap", figures: true, strong: true },
+  { key: "about", title: "" },
+] as const;
+
+function readRow({ line, entry }: ReadLine, why?: string) {
+  const { ms, decimals, remarks } = entry.lap;
+  return {
+    id: String(line.lineNumber),
+    cells: {
+      line: line.lineNumber,
+      text: <bdi>{line.text.slice(0, 60)}</bdi>,
+      time: ms === undefined ? "no time" : formatLapTime(ms, decimals),
+      about: [...remarks.map(remarkInWords), why].filter(Boolean).join(" · "),
+    },
+  };
+}
+
+function countLaps(count: number): string {
+  return `${count.toLocaleString("en")} ${count === 1 ? "lap" : "laps"}`;
 }

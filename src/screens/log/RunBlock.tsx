@@ -1,6 +1,5 @@
 import { lazy, Suspense, useMemo, useState } from "react";
 import type { Id, Run } from "#domain";
-import type { EntryContext } from "#entry";
 import { useAddress } from "#state/address.ts";
 import type { LapDifferences } from "#stats";
 import { Button } from "#ui/Button.tsx";
@@ -33,7 +32,7 @@ interface RunBlockProps {
   readonly rows: readonly LapDifferences[];
   /** The lap that holds the PB, of whatever run. */
   readonly standingId: Id | undefined;
-  readonly context: EntryContext;
+  readonly contextOf: SessionFigures["contextOf"];
   /** The lap being edited, of any run, and the way to choose another or none. */
   readonly edited: Id | undefined;
   readonly onEdit: (lapId: Id | undefined) => void;
@@ -53,7 +52,7 @@ export function RunBlock({
   shown,
   rows,
   standingId,
-  context,
+  contextOf,
   edited,
   onEdit,
   saidOf,
@@ -127,7 +126,7 @@ export function RunBlock({
                   number={editedRow.number}
                   run={run}
                   shown={shown}
-                  context={context}
+                  context={contextOf(run, editedRow.lap.id)}
                   onDone={() => onEdit(undefined)}
                 />
               </Suspense>
@@ -149,7 +148,7 @@ export function RunBlock({
           <SummaryDialog
             data={data}
             run={run}
-            usualMs={context.usualMs}
+            context={contextOf(run)}
             onClose={() => setDialog(undefined)}
           />
         )}

@@ -1,7 +1,7 @@
 import { lazy, memo, Suspense, useEffect, useMemo, useRef, useState } from "react";
-import { addRun } from "#db";
+import { addRun, type RunsToJudgeBy, runsToJudgeBy } from "#db";
 import { comboName, formatLapTime, type Id, lapsInOrder, type Run } from "#domain";
-import { usePageBest, useToday, useWrite } from "#live";
+import { usePageBest, useRows, useToday, useWrite } from "#live";
 import type { KnownBest } from "#stats";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { useFocusBack } from "#ui/useFocusBack.ts";
@@ -52,14 +52,18 @@ const targetNames = {
   pb: "PB",
 } as const;
 
-/** Waits for the best of the page, so that no lap is taken for a PB that is none. */
+/** Waits for the best of the page, so that no lap is taken for a PB that is none, and for what laps are judged by. */
 function WithBest({ data }: { readonly data: SessionData }) {
   const { session, preferences, pageFrom, pageTo } = data;
   const best = (to: number) => usePageBest(session.comboId, { from: pageFrom, to }, session.id, preferences);
   const pb = best(session.startedAt);
   const elsewhere = best(pageTo);
-  if (pb === undefined) return <p>Opening the session</p>;
-  return <Ledger data={data} pb={pb ?? undefined} elsewhere={elsewhere ?? undefined} />;
+  const around = useRows(
+    (book) => runsToJudgeBy(book, session, { from: pageFrom, to: pageTo }),
+    [session.id, session.comboId, session.startedAt, session.endedAt, pageFrom, pageTo],
+  );
+  if (pb === undefined || around === undefined) return <p>Opening the session</p>;
+  return <Ledger data={data} pb={pb ?? undefined} elsewhere={elsewhere ?? undefined} around={around} />;
 }
 
 interface LedgerProps {
@@ -67,12 +71,13 @@ interface LedgerProps {
   readonly pb: KnownBest | undefined;
   /** Best of the whole page without this session: it may have been beaten since. */
   readonly elsewhere: KnownBest | undefined;
+  readonly around: RunsToJudgeBy;
 }
 
 const byId = (id: string) => document.getElementById(id);
 
 /** Drawn anew only when a row it rests on has changed. */
-const Ledger = memo(function Ledger({ data, pb, elsewhere }: LedgerProps) {
+const Ledger = memo(function Ledger({ data, pb, elsewhere, around }: LedgerProps) {
   const { session, runs, preferences } = data;
   const isOpen = session.endedAt === undefined;
   const write = useWrite();
@@ -89,7 +94,7 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere }: LedgerProps) {
   const pageBox = useFocusHome();
   useFocusBack(edited && (isFromField ? fieldId : timeId(edited)), byId);
 
-  const figures = useMemo(() => sessionFigures(data, pb, elsewhere), [data, pb, elsewhere]);
+  const figures = useMemo(() => sessionFigures(data, pb, elsewhere, around), [data, pb, elsewhere, around]);
   const { current, said, target, context, report, rows, shown, blocks } = figures;
   const atOpening = useRef(current && lapsInOrder(current).at(-1)?.id);
   useEffect(() => {
@@ -144,7 +149,7 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere }: LedgerProps) {
                 shown={shown}
                 rows={rows.get(run.id) ?? []}
                 standingId={figures.standingId}
-                context={context}
+                contextOf={figures.contextOf}
                 edited={edited}
                 onEdit={edit}
                 saidOf={number === said?.number ? undefined : figures.saidOf}
@@ -175,7 +180,7 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere }: LedgerProps) {
           <SummaryDialog
             data={data}
             run={current && lapsInOrder(current).length === 0 ? current : undefined}
-            usualMs={context.usualMs}
+            context={context}
             onClose={() => setDialog(undefined)}
           />
         )}

@@ -1,22 +1,24 @@
 import { useState } from "react";
 import { addSummaryRun, editRun } from "#db";
 import { formatLapTime, type Run, type RunSummary, runRanges } from "#domain";
-import { readTime } from "#entry";
+import { asksOfTime, type EntryContext, isOdd, readTime } from "#entry";
 import { useDraft, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
 import { Field } from "#ui/Field.tsx";
 import type { FieldProblem } from "#ui/FieldFrame.tsx";
+import { Notice } from "#ui/Notice.tsx";
 import { useToProblem } from "#ui/useToProblem.ts";
 import { wholeNumber } from "./numbers.ts";
 import styles from "./RunDialog.module.css";
+import { useSecondPress } from "./useSecondPress.ts";
 import type { SessionData } from "./useSession.ts";
 
 interface SummaryDialogProps {
   readonly data: SessionData;
   /** A run that has its summary already, or an open one without laps, which the summary then fills. */
   readonly run: Run | undefined;
-  readonly usualMs: number | undefined;
+  readonly context: EntryContext;
   readonly onClose: () => void;
 }
 
@@ -31,20 +33,25 @@ function typedFrom({ laps, bestMs, bestDecimals, usualMs, usualDecimals, off }: 
 }
 
 /** A run written as a whole: laps driven, best, usual, number off. */
-export function SummaryDialog({ data, run, usualMs, onClose }: SummaryDialogProps) {
+export function SummaryDialog({ data, run, context, onClose }: SummaryDialogProps) {
   const write = useWrite();
   const isStored = run?.summary !== undefined;
-  const draft = useDraft(`summary ${isStored ? run.id : data.session.id}`, typedFrom(run?.summary));
+  const before = typedFrom(run?.summary);
+  const draft = useDraft(`summary ${isStored ? run.id : data.session.id}`, before);
   const { form, toProblem } = useToProblem();
   const [isRefused, setRefused] = useState(false);
+  const asking = useSecondPress();
   const { laps, best, usual, off } = draft.value;
-  const set = (patch: Partial<ReturnType<typeof typedFrom>>) => draft.set({ ...draft.value, ...patch });
+  const set = (patch: Partial<ReturnType<typeof typedFrom>>) => {
+    asking.forget();
+    draft.set({ ...draft.value, ...patch });
+  };
 
   const counted = wholeNumber(laps, "Laps driven", runRanges.laps.most);
   const offs = wholeNumber(off, "Laps with an off or a spin", runRanges.laps.most);
-  const context = { nearMs: usualMs, displayDecimals: data.preferences.displayDecimals };
-  const bestTime = best.trim() === "" ? undefined : readTime(best, context);
-  const usualTime = usual.trim() === "" ? undefined : readTime(usual, context);
+  const near = { nearMs: context.usualMs, displayDecimals: data.preferences.displayDecimals };
+  const bestTime = best.trim() === "" ? undefined : readTime(best, near);
+  const usualTime = usual.trim() === "" ? undefined : readTime(usual, near);
   const problems = {
     laps: !counted.ok
       ? counted.problem
@@ -65,17 +72,28 @@ export function SummaryDialog({ data, run, usualMs, onClose }: SummaryDialogProp
         : undefined,
   };
 
-  const store = async () => {
+  const store = async (at: number) => {
     if (Object.values(problems).some(Boolean) || !counted.ok || !offs.ok) {
       setRefused(true);
       toProblem();
       return;
     }
+    const asks = [
+      ...(bestTime?.ok && best !== before.best ? asksOfTime(bestTime, context) : []),
+      // The usual lap is no PB; it is only too fast where the best is.
+      ...(usualTime?.ok && usual !== before.usual
+        ? asksOfTime(usualTime, { ...context, isPractice: false })
+        : []),
+    ];
+    const isAsBefore = best === before.best && usual === before.usual;
+    const question = asks.length === 0 ? undefined : asks.map(({ fact }) => fact).join(" ");
+    if (!asking.isGivenBy(at, question)) return;
     const summary: RunSummary = {
       laps: counted.value ?? 0,
       ...(bestTime?.ok && { bestMs: bestTime.ms, bestDecimals: bestTime.decimals }),
       ...(usualTime?.ok && { usualMs: usualTime.ms, usualDecimals: usualTime.decimals }),
       ...(offs.value !== undefined && { off: offs.value }),
+      ...((isOdd({ asks }) || (isAsBefore && run?.summary?.isOdd)) && { isOdd: true }),
     };
     const sessionId = data.session.id;
     const change = await write(
@@ -99,7 +117,7 @@ export function SummaryDialog({ data, run, usualMs, onClose }: SummaryDialogProp
           <Button size="between" onClick={onClose}>
             Cancel
           </Button>
-          <Button size="between" variant="primary" onClick={store}>
+          <Button size="between" variant="primary" onClick={({ timeStamp }) => void store(timeStamp)}>
             Store the run
           </Button>
         </>
@@ -111,7 +129,7 @@ export function SummaryDialog({ data, run, usualMs, onClose }: SummaryDialogProp
         className={styles["form"]}
         onSubmit={(event) => {
           event.preventDefault();
-          void store();
+          void store(event.timeStamp);
         }}
       >
         <Field
@@ -147,6 +165,13 @@ export function SummaryDialog({ data, run, usualMs, onClose }: SummaryDialogProp
           onChange={(text) => set({ off: text })}
           problem={shown(problems.off)}
         />
+        <div role="alert">
+          {asking.question !== undefined && (
+            <Notice tone="caution">
+              <p>{asking.question} Store it again if it is right.</p>
+            </Notice>
+          )}
+        </div>
         <button type="submit" hidden>
           Store
         </button>

@@ -1,5 +1,15 @@
-import { isPaceRun, type Layout, lapsInOrder, type Preferences, type Run, sortLaps } from "#domain";
-import type { EntryContext } from "#entry";
+import type { RunsToJudgeBy } from "#db";
+import {
+  type Id,
+  isMeasure,
+  isPaceRun,
+  type Layout,
+  lapsInOrder,
+  type Preferences,
+  type Run,
+  sortLaps,
+} from "#domain";
+import { type EntryContext, isAlike, knownFrom, measuresOf } from "#entry";
 import { median } from "#stats";
 
 /** A best time, with what is known of its decimals. */
@@ -8,28 +18,28 @@ export interface Best {
   readonly decimals: number;
 }
 
-interface Known {
-  /** The run being driven; undefined where none is. */
+interface About {
+  /** The run the lap is typed in; undefined where none is. */
   readonly run: Run | undefined;
+  /** A lap of it that is typed anew: it is no measure of itself. */
+  readonly editedId?: Id | undefined;
   /** All runs of the session. */
   readonly runs: readonly Run[];
+  /** Runs outside the session. */
+  readonly around: RunsToJudgeBy;
   readonly layout: Layout;
   readonly preferences: Preferences;
+  /** Best of the page, a lap confirmed as odd and the edited one left out. */
   readonly pb: Best | undefined;
   readonly targetMs: number | undefined;
 }
 
-/** What is known while a lap is typed: the usual pace, the lap before, the PB, the layout. */
-export function entryContext({ run, runs, layout, preferences, pb, targetMs }: Known): EntryContext {
-  const paceTimes = runs.flatMap((one) =>
-    sortLaps(one, preferences.settlingLaps).flatMap(({ lap, isPace }) =>
-      isPace && lap.ms !== undefined ? [lap.ms] : [],
-    ),
-  );
-  const usualMs = median(paceTimes) ?? pb?.ms;
-  const last = run && lapsInOrder(run).at(-1);
+/** What is known while a lap is typed: the usual pace, the lap before, the PB, the layout, what to judge it by. */
+export function entryContext(about: About): EntryContext {
+  const { run, editedId, layout, preferences, pb, targetMs } = about;
+  const last = run && lapBefore(run, editedId);
   return {
-    ...(usualMs !== undefined && { usualMs }),
+    ...timesKnown(about),
     ...(last?.ms !== undefined && { previousMs: last.ms, previousDecimals: last.decimals ?? 3 }),
     ...(pb && { pbMs: pb.ms, pbDecimals: pb.decimals }),
     ...(targetMs !== undefined && { targetMs }),
@@ -37,9 +47,46 @@ export function entryContext({ run, runs, layout, preferences, pb, targetMs }: K
     displayDecimals: preferences.displayDecimals,
     ...(layout.sectors !== undefined && { sectors: layout.sectors }),
     ...(layout.corners.length > 0 && { corners: layout.corners.length }),
-    // Laps of drills and wet runs are slow on purpose: no lap there is asked about for being slow.
-    paceTimes: run !== undefined && isPaceRun(run) ? paceTimes : [],
     isPractice: run?.guest === undefined,
-    isPaceRun: run !== undefined && isPaceRun(run),
+    isSlow: run?.kind === "race" && last === undefined,
   };
+}
+
+function lapBefore(run: Run, editedId: Id | undefined) {
+  const laps = lapsInOrder(run);
+  const place = editedId === undefined ? -1 : laps.findIndex(({ id }) => id === editedId);
+  return place < 0 ? laps.at(-1) : laps[place - 1];
+}
+
+function timesKnown(about: About) {
+  const { run, editedId, around, layout, preferences, pb } = about;
+  const runs = about.runs.map((one) => ({ ...one, laps: one.laps.filter(({ id }) => id !== editedId) }));
+  const own = runs.find(({ id }) => id === run?.id);
+  const like = runs.filter((other) => run !== undefined && isAlike(run, other));
+  const known = knownFrom(run ?? noRun, { session: runs, ...around }, layout.length);
+  // Laps that were stored before they were judged, here or elsewhere, are no measure either.
+  const anchor = median(known.page ?? []) ?? pb?.ms;
+  const near = (times: readonly number[]) =>
+    anchor === undefined ? times : times.filter((ms) => ms >= anchor / 3 && ms <= anchor * 3);
+  const isDry = (run?.surface ?? "dry") === "dry";
+  const isPace = run !== undefined && isPaceRun({ ...run, surface: "dry" });
+  const likeTimes = near(measuresOf(like));
+  const paceTimes = near(runs.flatMap((one) => paceTimesOf(one, preferences.settlingLaps)));
+  const usualMs = isDry ? (median(paceTimes) ?? pb?.ms) : (median(likeTimes) ?? median(known.page ?? []));
+  return {
+    ...(usualMs !== undefined && { usualMs }),
+    // A run that is no pace run moves no usual but its own.
+    paceTimes: isPace ? (isDry ? paceTimes : likeTimes) : [],
+    likeTimes,
+    runTimes: near(own === undefined ? [] : measuresOf([own])),
+    known,
+    isDry,
+    isPaceRun: isPace,
+  };
+}
+
+const noRun = { kind: "pace", effort: "full", surface: "dry" } as const;
+
+function paceTimesOf(run: Run, settlingLaps: number): number[] {
+  return sortLaps(run, settlingLaps).flatMap(({ lap, isPace }) => (isPace && isMeasure(lap) ? [lap.ms] : []));
 }

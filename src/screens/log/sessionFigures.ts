@@ -1,3 +1,4 @@
+import type { RunsToJudgeBy } from "#db";
 import { type Id, isMistake, lapsInOrder, latestMs, type Run } from "#domain";
 import type { EntryContext } from "#entry";
 import {
@@ -42,7 +43,11 @@ export interface SessionFigures {
   /** The same, and in their places those that cannot be read, without a run: those after them keep their numbers. */
   readonly blocks: readonly { readonly run: Run | undefined; readonly number: number }[];
   readonly context: EntryContext;
+  /** What is known while a lap of another run is typed, or one that is there is typed anew. */
+  readonly contextOf: (run: Run, editedId?: Id) => EntryContext;
 }
+
+const noneAround: RunsToJudgeBy = { page: [], layout: [], elsewhere: [] };
 
 const hasLaps = (run: Run) => run.summary !== undefined || lapsInOrder(run).length > 0;
 
@@ -50,11 +55,13 @@ const hasLaps = (run: Run) => run.summary !== undefined || lapsInOrder(run).leng
  * Works out a session's page from its rows.
  * @param pb best of the page before the session
  * @param elsewhere best of the whole page without the session
+ * @param around runs outside the session that laps are judged by
  */
 export function sessionFigures(
   data: SessionData,
   pb: KnownBest | undefined,
   elsewhere?: KnownBest,
+  around: RunsToJudgeBy = noneAround,
 ): SessionFigures {
   const { session, preferences, layout } = data;
   const target = accountTarget(session, data.targets, data.references, pb?.ms);
@@ -70,7 +77,19 @@ export function sessionFigures(
   const report = sessionReport({ session, runs: data.runs, preferences, target, pbBefore: pb });
   const newBest = report.newBests.at(-1);
   const isStanding = newBest && (elsewhere === undefined || latestMs(elsewhere) >= newBest.ms);
-  const best = newBest ?? pb;
+  const contextOf = (run: Run | undefined, editedId?: Id) =>
+    entryContext({
+      run,
+      editedId,
+      runs: data.runs,
+      around,
+      layout,
+      preferences,
+      pb:
+        report.newBests.findLast(({ lapId, isOdd }) => lapId !== editedId && !isOdd) ??
+        (pb?.isOdd ? undefined : pb),
+      targetMs: named?.ms,
+    });
   const withLaps = runs.filter(({ run }) => hasLaps(run));
   const saidOf = (number: number) => saidRun(runs, number, report, data, pb, named?.ms);
   const last = withLaps.at(-1)?.number;
@@ -85,14 +104,8 @@ export function sessionFigures(
     beforeSaid: withLaps.at(-2)?.number,
     shown: runs,
     blocks,
-    context: entryContext({
-      run: current ?? data.runs.findLast(hasLaps),
-      runs: data.runs,
-      layout,
-      preferences,
-      pb: best,
-      targetMs: named?.ms,
-    }),
+    context: contextOf(current ?? data.runs.findLast(hasLaps)),
+    contextOf,
   };
 }
 

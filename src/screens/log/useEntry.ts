@@ -1,8 +1,9 @@
 import { useEffect, useMemo, useRef, useState } from "react";
 import { addLap, type NewLap } from "#db";
 import type { Id, Run } from "#domain";
-import { type EntryContext, type EntryReading, parseEntry, sourceOf } from "#entry";
+import { type EntryContext, type EntryReading, isOdd, parseEntry, sourceOf } from "#entry";
 import { useDraft, useLogbook, useWrite } from "#live";
+import { isSeparate } from "./isSeparate.ts";
 
 /** A line on its way into the book, or one that did not get there. What it was read as is what is stored. */
 export interface Line {
@@ -41,8 +42,8 @@ export interface Entry {
   readonly storeAgain: (line: Line) => void;
   /** Puts a line that was not stored back into the field; absent while something else stands there. */
   readonly takeBack: ((line: Line) => void) | undefined;
-  /** Enter or Add. */
-  readonly submit: () => void;
+  /** Enter or Add, at the event's own time stamp: a page that was busy says nothing about when a key was pressed. */
+  readonly submit: (at: number) => void;
   /** Empties the field; what stood there can be brought back. */
   readonly empty: () => void;
   /** Brings back what was emptied; absent while the field is not empty, or when there is nothing to bring back. */
@@ -56,8 +57,6 @@ export interface Entry {
 }
 
 const sameTapMs = 1000;
-/** A key that bounces, or a finger that taps twice, is one Enter: the second one asked for comes later than this. */
-const separateMs = 250;
 
 /**
  * The entry line of a session: its text, kept at every key; what it reads as; and the way into the book. The field
@@ -114,18 +113,21 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
     if (isRead) for (const line of now.current.lines) void store(line);
   }, [isRead]);
 
-  const submit = () => {
+  const submit = (at: number) => {
     if (run === undefined || reading === undefined) return;
     if (!reading.ok) return setStanding({ kind: "refused" });
-    const at = Date.now();
     const isAgain = lastAdded.current?.text === text && at - lastAdded.current.at < sameTapMs;
     const why = reading.asks[0]?.sentence ?? (isAgain ? "The same lap again?" : undefined);
     if (why !== undefined && standing.kind !== "asking") {
       askedAt.current = at;
       return setStanding({ kind: "asking", why });
     }
-    if (standing.kind === "asking" && Math.abs(at - askedAt.current) < separateMs) return;
-    const lap: NewLap = { ...reading.lap, source: sourceOf(reading, context.displayDecimals) };
+    if (standing.kind === "asking" && !isSeparate(at, askedAt.current)) return;
+    const lap: NewLap = {
+      ...reading.lap,
+      source: sourceOf(reading, context.displayDecimals),
+      ...(isOdd(reading) && { isOdd: true }),
+    };
     const line: Line = { id: book.newId(), runId: run.id, text, lap };
     lastAdded.current = { text, at };
     setStanding({ kind: "typing" });

@@ -10,6 +10,8 @@ export interface BestCandidate {
   readonly at: number;
   readonly ms: number;
   readonly decimals: number;
+  /** The driver confirmed it as odd. */
+  readonly isOdd?: true | undefined;
 }
 
 /**
@@ -34,9 +36,10 @@ export function bestCandidates(
       at = placed.at;
       if (placed.mayBeBest) offer(candidateOf(placed, run.id));
     }
-    const { bestMs, bestDecimals } = run.summary ?? {};
+    const { bestMs, bestDecimals = 3, isOdd } = run.summary ?? {};
     if (bestMs === undefined) return;
-    offer({ lapId: run.id, runId: run.id, isSummary: true, at, ms: bestMs, decimals: bestDecimals ?? 3 });
+    const best = { lapId: run.id, runId: run.id, isSummary: true, at, ms: bestMs, decimals: bestDecimals };
+    offer(isOdd ? { ...best, isOdd } : best);
   });
   return candidates;
 }
@@ -49,5 +52,6 @@ function candidateOf(placed: PlacedLap, runId: string): BestCandidate {
     at: placed.at,
     ms: placed.lap.ms as number,
     decimals: placed.lap.decimals ?? 3,
+    ...(placed.lap.isOdd && { isOdd: true }),
   };
 }

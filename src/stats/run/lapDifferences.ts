@@ -4,6 +4,8 @@ import { isClean, type Lap, lapsInOrder, latestMs, mayBeBest, type Run } from "#
 export interface KnownBest {
   readonly ms: number;
   readonly decimals: number;
+  /** The driver confirmed it as odd: it is the best, but nothing is completed from it. */
+  readonly isOdd?: true | undefined;
 }
 
 /** One lap of the ledger with its differences in ms, negative = faster; each is missing where there is nothing to compare. */

@@ -178,3 +178,41 @@ it("asks of each name with other accents whether it is the old one, before anyth
   expect(stored.cars.map(({ name }) => name)).toEqual(["Café GT"]);
   expect(stored.tracks.map(({ name }) => name).sort()).toEqual(["Marlow Fen", "Márlow Fen"]);
 });
+
+const withOdd = [
+  "date,car,track,time,remarks",
+  ...["1:24.9", "1:24.512", "1:25.1", "1:24.7", "1:24.8"].map(
+    (time) => `2026-04-03,club hatch,Marlow Fen,${time},`,
+  ),
+  "2026-04-03,club hatch,Marlow Fen,200:00.0,f",
+  "2026-04-10,club hatch,Marlow Fen,13:23.456,",
+].join("\n");
+
+it("points at laps far from what is usual, counts them, and leaves it to the driver", async () => {
+  const page = await renderAt("#/data", <DataScreen />);
+  const { user } = page;
+  await choose(user, withOdd);
+  expect(await within(part()).findByText(/2 laps lie far from what is usual\./)).toBeVisible();
+  const table = within(part()).getByRole("table", { name: "Far from what is usual: look at these" });
+  expect(within(table).getByRole("row", { name: /^7 / })).toHaveTextContent(
+    "3:20:00.0 is more than 3 times this session's usual lap, 1:24.8.",
+  );
+  expect(within(table).getByRole("row", { name: /^8 / })).toHaveTextContent(/your usual lap here/);
+  await user.click(within(part()).getByRole("checkbox", { name: /Leave out the laps far/ }));
+  expect(await within(part()).findByRole("button", { name: "Import 5 laps" })).toBeEnabled();
+  await user.click(within(part()).getByRole("checkbox", { name: /Leave out the laps far/ }));
+  await user.click(await within(part()).findByRole("button", { name: "Import 7 laps" }));
+  await screen.findAllByText("7 laps imported in 2 sessions.");
+  const stored = (await rows(page)).runs.flatMap(lapsInOrder);
+  expect(stored.filter(({ isOdd }) => isOdd).map(({ ms }) => ms)).toEqual([12_000_000, 803_456]);
+});
+
+it("judges laps of a table by the laps in the book", async () => {
+  const page = await renderAt("#/data", <DataScreen />);
+  await choose(page.user, withOdd.split("\n").slice(0, 6).join("\n"));
+  await page.user.click(await within(part()).findByRole("button", { name: "Import 5 laps" }));
+  await screen.findAllByText("5 laps imported in 1 session.");
+  await choose(page.user, "date,car,track,time\n2026-05-03,Club Hatch,marlow fen,13:23.456\n");
+  expect(await within(part()).findByText(/1 lap lies far from what is usual\./)).toBeVisible();
+  expect(within(part()).getByText(/is more than 3 times your usual lap here, 1:24\.800\./)).toBeVisible();
+});

@@ -1,8 +1,10 @@
-import { act, fireEvent, screen, waitFor, within } from "@testing-library/react";
+import { act, createEvent, fireEvent, screen, waitFor, within } from "@testing-library/react";
 import { afterEach, describe, expect, it } from "vitest";
+import { editRun } from "#db";
 import { useDevice } from "#state/device.ts";
+import { addSessions } from "../../support/addSessions.ts";
 import { failingStore } from "../../support/failingStore.ts";
-import { entryField, lapRows, openWith, pauseToRead, renderLog } from "../../support/logPage.tsx";
+import { aCombo, entryField, lapRows, openWith, pauseToRead, renderLog } from "../../support/logPage.tsx";
 
 const entry = () => within(screen.getByRole("region", { name: "Entry" }));
 const three = [84_900, 84_700, 84_800];
@@ -94,6 +96,78 @@ describe("the entry line", () => {
     await user.keyboard("{Enter}");
     expect(await lap(4)).toHaveTextContent("1:20.000");
     expect(lapRows(1)[3]).toContain("PB");
+  });
+
+  it("asks about an absurd lap whatever is known, and once confirmed it moves no short form, over a reload too", async () => {
+    const { user, reload } = await renderLog((book) => openWith(book, [83_118]));
+    const field = await entryField();
+    for (const text of ["200:00.0", "13:23.456", "23:59:59", "2:50.0", "13:23.456 f"]) {
+      await user.clear(field);
+      await user.type(field, `${text}{Enter}`);
+      expect(entry().getByRole("alert"), text).toHaveTextContent(/Enter again if it is right/);
+    }
+    expect(screen.getAllByRole("row")).toHaveLength(2);
+    await user.clear(field);
+    await user.type(field, "200:00.0{Enter}");
+    await pauseToRead();
+    await user.keyboard("{Enter}");
+    expect(await lap(2)).toHaveTextContent("3:20:00.0");
+    expect(await entry().findByText("23118 is enough for 1:23.118")).toBeVisible();
+    reload();
+    const again = await entryField();
+    expect(await entry().findByText("23118 is enough for 1:23.118")).toBeVisible();
+    await user.type(again, "24.9");
+    expect(entry().getByText("1:24.9")).toBeVisible();
+  });
+
+  it.each([{ surface: "wet" }, { kind: "drill" }] as const)(
+    "judges laps with a remark, of wet runs and of drills by the page (%o)",
+    async (patch) => {
+      const { user } = await renderLog(async (book) => {
+        const comboId = await aCombo(book);
+        await addSessions(book, comboId, [{ date: "2026-11-10", laps: three }]);
+        const { runId } = await openWith(book, [], comboId);
+        await editRun(book, { runId, patch });
+      });
+      const field = await entryField();
+      await user.type(field, "13:23.456 f{Enter}");
+      expect(entry().getByRole("alert")).toHaveTextContent(
+        /more than 3 times your other laps here, 1:24\.800/,
+      );
+      await user.clear(field);
+      await user.type(field, "2:03.456 f{Enter}");
+      expect(await lap(1)).toHaveTextContent("2:03.456");
+    },
+  );
+
+  it("shows no digits that would not be taken", async () => {
+    await renderLog((book) => openWith(book, [84_912]));
+    await entryField();
+    expect(entry().getByText("24912 is enough for 1:24.912")).toBeVisible();
+  });
+
+  it("tells two taps by their own time, however late the page hears of them", async () => {
+    const { user } = await threeLaps();
+    const field = await entryField();
+    const press = (at: number) => {
+      const event = createEvent.keyDown(field, { key: "Enter" });
+      Object.defineProperty(event, "timeStamp", { value: at });
+      fireEvent(field, event);
+    };
+    await user.type(field, "4912");
+    press(10_000);
+    await lap(4);
+    await new Promise((resolve) => setTimeout(resolve, 1100));
+    await user.type(field, "4912");
+    press(10_900);
+    expect(entry().getByRole("alert")).toHaveTextContent("The same lap again?");
+    press(11_100);
+    expect(field).toHaveValue("4912");
+    press(11_200);
+    expect(await lap(5)).toHaveTextContent("1:24.912");
+    await user.type(field, "4912");
+    press(12_300);
+    expect(await lap(6)).toHaveTextContent("1:24.912");
   });
 
   it("asks again when the same lap comes twice within a second", async () => {
@@ -233,6 +307,23 @@ describe("a lap that could not be stored", () => {
 });
 
 describe("several lines pasted", () => {
+  it("has those far from the usual pointed at, to be added as odd or left out", async () => {
+    const { user } = await threeLaps();
+    await entryField();
+    await user.click(await entryField());
+    await user.paste("1:24.951\n13:23.456\n200:00.0 f\n4866\n");
+    const dialog = within(await screen.findByRole("dialog", { name: "4 laps, 2 to look at, 0 not read" }));
+    const table = within(dialog.getByRole("table", { name: "To look at: 2 laps" }));
+    expect(table.getByRole("row", { name: /^2 / })).toHaveTextContent(
+      /more than 3 times this session's usual lap/,
+    );
+    expect(dialog.queryByText(/Enter again/)).not.toBeInTheDocument();
+    expect(within(dialog.getByRole("table", { name: "Read as" })).getByText("1:24.866")).toBeVisible();
+    await user.click(dialog.getByRole("button", { name: "Add 2 laps, without those to look at" }));
+    expect(await lap(5)).toHaveTextContent("1:24.866");
+    await waitFor(() => expect(lapRows(1)).toHaveLength(5));
+  });
+
   it("are shown with what each was read as, and only then stored, all of them taken back by Undo", async () => {
     const { user } = await threeLaps();
     await user.click(await entryField());

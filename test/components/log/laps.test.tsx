@@ -2,7 +2,15 @@ import { screen, waitFor } from "@testing-library/react";
 import { afterEach, describe, expect, it, vi } from "vitest";
 import { addRun, setTarget } from "#db";
 import { addSessions } from "../../support/addSessions.ts";
-import { aCombo, entryField, lapRows, openWith, renderLog, runBlock } from "../../support/logPage.tsx";
+import {
+  aCombo,
+  entryField,
+  lapRows,
+  openWith,
+  pauseToRead,
+  renderLog,
+  runBlock,
+} from "../../support/logPage.tsx";
 
 const editLap = (number: number) => screen.findByRole("button", { name: new RegExp(`^Edit lap ${number}:`) });
 const undo = () => screen.getByRole("button", { name: "Undo" });
@@ -96,6 +104,32 @@ describe("a lap edited in place", () => {
     await user.type(field, "x{Enter}");
     expect(field).toHaveValue("x");
     expect(field).toBeInvalid();
+  });
+
+  it("is judged by all but itself, and asks for a second, separate Enter before it is odd", async () => {
+    const { user } = await renderLog((book) => openWith(book, [84_900, 84_700, 84_800]));
+    await user.click(await editLap(3));
+    const field = await screen.findByRole("textbox", { name: "Lap 3" });
+    await user.clear(field);
+    await user.type(field, "200:00.0{Enter}");
+    expect(await screen.findByText(/^3:20:00\.0 is more than 3 times .* Store it again/)).toBeVisible();
+    await user.keyboard("{Enter}");
+    expect(field).toHaveValue("200:00.0");
+    await pauseToRead();
+    await user.keyboard("{Enter}");
+    await waitFor(() => expect(lapRows(1)[2]?.[1]).toContain("3:20:00.0"));
+    expect(await screen.findByText("24900 is enough for 1:24.900")).toBeVisible();
+    // A note alone is no new time.
+    await user.click(await editLap(3));
+    await user.type(await screen.findByRole("textbox", { name: "Lap 3" }), " / asleep{Enter}");
+    await waitFor(() => expect(lapRows(1)[2]?.at(-1)).toContain("asleep"));
+    expect(await screen.findByText("24900 is enough for 1:24.900")).toBeVisible();
+    // Put right, it counts again.
+    await user.click(await editLap(3));
+    const again = await screen.findByRole("textbox", { name: "Lap 3" });
+    await user.clear(again);
+    await user.type(again, "1:24.8{Enter}");
+    expect(await screen.findByText("4800 is enough for 1:24.800")).toBeVisible();
   });
 
   it("is deleted, and comes back by Undo", async () => {

@@ -2,7 +2,7 @@ import { screen, waitFor, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import { addCombo, addLaps, addRun } from "#db";
 import { aLap } from "../../support/aLap.ts";
-import { entryField, lapRows, openWith, renderLog, runBlock } from "../../support/logPage.tsx";
+import { entryField, lapRows, openWith, pauseToRead, renderLog, runBlock } from "../../support/logPage.tsx";
 
 type User = Awaited<ReturnType<typeof renderLog>>["user"];
 const undo = () => screen.getByRole("button", { name: "Undo" });
@@ -216,6 +216,24 @@ describe("a summary run", () => {
     await user.clear(again.getByLabelText("Best"));
     await user.type(again.getByLabelText("Best"), "1:24.75{Enter}");
     expect(await second.findByText("summary: 8 laps · best 1:24.75 · usual 1:25.6 · 1 off")).toBeVisible();
+  });
+
+  it("is judged like laps: a best or a usual far from what is known wants a second press", async () => {
+    const { user } = await renderLog((book) => openWith(book, [84_700]));
+    await entryField();
+    await user.click(screen.getByRole("button", { name: "Summary run" }));
+    const dialog = within(await screen.findByRole("dialog", { name: "A run as a summary" }));
+    await user.type(dialog.getByLabelText("Laps driven"), "8");
+    await user.type(dialog.getByLabelText("Best"), "1:04.9");
+    await user.type(dialog.getByLabelText("Usual"), "13:23.456{Enter}");
+    const asked = await dialog.findByRole("alert");
+    expect(asked).toHaveTextContent(/^1:04\.9 would beat your PB, 1:24\.700, by 23\.4 %\./);
+    expect(asked).toHaveTextContent(/13:23\.456 is more than 3 times/);
+    await pauseToRead();
+    await user.click(dialog.getByRole("button", { name: "Store the run" }));
+    const second = within(await screen.findByRole("region", { name: "Run 2" }));
+    expect(second.getByText("summary: 8 laps · best 1:04.9 · usual 13:23.456")).toBeVisible();
+    expect(await screen.findByText("24700 is enough for 1:24.700")).toBeVisible();
   });
 
   it("leaves the entry line ready for the next run", async () => {

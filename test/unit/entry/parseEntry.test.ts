@@ -157,13 +157,27 @@ describe("a second Enter", () => {
     expect(whys("1:21.0", { isPractice: false })).toEqual([]);
   });
 
-  it("is asked for when a short form makes a PB, for good or in the first place", () => {
-    expect(whys("2912")).toEqual(["short form PB"]);
-    expect(whys("1:22.912")).toEqual([]);
+  it("is asked for when a short form beats the PB by more than 0.5 %, or makes the first one", () => {
+    expect(whys("2500")).toEqual(["short form PB"]);
+    expect(whys("1:22.500")).toEqual([]);
+    expect(whys("2590")).toEqual([]);
     expect(whys("4912", { pbMs: undefined })).toEqual(["short form PB"]);
-    expect(whys("22.9")).toEqual(["short form PB"]);
+    expect(whys("22.5")).toEqual(["short form PB"]);
     expect(whys("23.0")).toEqual([]);
     expect(whys("3000")).toEqual([]);
+  });
+
+  it("is not asked for on a good evening of short-form PBs by hundredths", () => {
+    let pbMs = 83_000;
+    for (const digits of ["2970", "2930", "2890", "2850"]) {
+      expect(whys(digits, { pbMs })).toEqual([]);
+      pbMs = 80_000 + Number(digits);
+    }
+  });
+
+  it("is asked for when a short form makes a PB and another time ending so is nearly as near", () => {
+    expect(whys("2950", { usualMs: 85_600 })).toEqual(["short form PB"]);
+    expect(whys("2950", { usualMs: 85_400 })).toEqual([]);
   });
 
   it("is not asked for where a lap under a minute was typed whole, because nothing was completed", () => {
@@ -171,8 +185,8 @@ describe("a second Enter", () => {
     expect(whys("55.200", short)).toEqual([]);
     expect(whys("55,2", short)).toEqual([]);
     expect(whys("55200", short)).toEqual([]);
-    expect(whys("5200", short)).toEqual(["short form PB"]);
-    expect(whys("5.2", short)).toEqual(["short form PB"]);
+    expect(whys("5000", short)).toEqual(["short form PB"]);
+    expect(whys("5.0", short)).toEqual(["short form PB"]);
   });
 
   it("is asked for beyond the usual without a remark", () => {

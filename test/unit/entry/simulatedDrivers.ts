@@ -7,7 +7,7 @@
 import { uniformFloat64 } from "pure-rand/distribution/uniformFloat64";
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 import { formatLapTime, isClean } from "#domain";
-import { type EntryContext, parseEntry } from "#entry";
+import { type EntryContext, isOdd, parseEntry } from "#entry";
 
 export interface Tally {
   readonly laps: number;
@@ -66,6 +66,7 @@ function driveSessions(chance: Chance, unremarked: number, sessions: number) {
   const scatter = 200 + 1_300 * chance();
   let base = 45_000 + 105_000 * chance();
   let pbMs: number | undefined;
+  let page: readonly number[] = [];
   for (let session = 0; session < sessions; session += 1) {
     base *= 1 - 0.006 * chance();
     const paceTimes: number[] = [];
@@ -78,6 +79,7 @@ function driveSessions(chance: Chance, unremarked: number, sessions: number) {
         usualMs,
         pbMs,
         paceTimes,
+        known: { page },
         displayDecimals: 3,
         relativeTo: "lap",
         isPractice: true,
@@ -95,10 +97,11 @@ function driveSessions(chance: Chance, unremarked: number, sessions: number) {
         if (stored !== ms) tally.wrong += 1;
         if (stored !== ms && isPb) tally.wrongPbs += 1;
         if (isPb) pbMs = stored;
-        if (isClean(reading.lap)) paceTimes.push(stored);
+        if (isClean(reading.lap) && !isOdd(reading)) paceTimes.push(stored);
         break;
       }
     }
+    page = [...page, ...paceTimes].sort((a, b) => a - b);
   }
   return tally;
 }

@@ -43,12 +43,13 @@ const lap = fc
     maybe(text),
     fc.constantFrom("typed", "memory", "imported"),
     fc.boolean(),
+    fc.boolean(),
   )
-  .map(([time, remarks, note, source, isNotBest]) => ({
+  .map(([time, remarks, note, source, isNotBest, isOdd]) => ({
     ...time,
     remarks,
     source,
-    ...present({ note, isNotBest: isNotBest ? true : undefined }),
+    ...present({ note, isNotBest: isNotBest ? true : undefined, isOdd: isOdd ? true : undefined }),
   }));
 const run = fc
   .tuple(

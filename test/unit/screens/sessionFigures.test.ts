@@ -124,6 +124,45 @@ describe("a session's page", () => {
     expect(context.paceTimes).toEqual([]);
   });
 
+  it("lets no lap confirmed as odd, and none far off the page, be usual, even where there is no other", () => {
+    const odd = (id: string, ms: number): Lap => ({ ...lap(id, ms), isOdd: true });
+    const pb = { ms: 83_118, decimals: 3 };
+    const only = [
+      run("r1", [odd("l1", 12_000_000), odd("l2", 803_456), odd("l3", 70_000), odd("l4", 12_000_000)]),
+    ];
+    const { context } = sessionFigures(data(only), pb);
+    expect(context).toMatchObject({ usualMs: 83_118, pbMs: 83_118, paceTimes: [], likeTimes: [] });
+    const alone = sessionFigures(data(only), undefined).context;
+    expect(alone.usualMs).toBeUndefined();
+    const { context: next } = sessionFigures(data([run("r1", [])]), {
+      ms: 12_000_000,
+      decimals: 3,
+      isOdd: true,
+    });
+    expect(next.usualMs).toBeUndefined();
+    // Stored before laps were judged.
+    const old = [run("r1", [lap("l1", 12_000_000), lap("l2", 83_900)])];
+    expect(sessionFigures(data(old), pb).context).toMatchObject({ usualMs: 83_900, paceTimes: [83_900] });
+  });
+
+  it("completes a wet lap from wet laps: of the session, else of the page, else from none", () => {
+    const dry = run("r1", three, { endedAt: 2 });
+    const wet = (laps: readonly Lap[]) => run("r2", laps, { surface: "wet" });
+    const pb = { ms: 84_700, decimals: 3 };
+    const page = (runs: readonly Run[]) => ({ page: runs, layout: [], elsewhere: [] });
+    expect(sessionFigures(data([dry, wet([])]), pb).context.usualMs).toBeUndefined();
+    const before = page([run("r9", [lap("l9", 96_000)], { surface: "wet" })]);
+    expect(sessionFigures(data([dry, wet([])]), pb, undefined, before).context.usualMs).toBe(96_000);
+    const { context } = sessionFigures(data([dry, wet([lap("l4", 95_000)])]), pb, undefined, before);
+    expect(context).toMatchObject({ usualMs: 95_000, paceTimes: [95_000], isDry: false });
+  });
+
+  it("knows of a lap that is typed anew all but itself", () => {
+    const { contextOf } = sessionFigures(data([run("r1", three)]), { ms: 84_750, decimals: 3 });
+    const context = contextOf(run("r1", three), "l2");
+    expect(context).toMatchObject({ pbMs: 84_750, previousMs: 84_900, paceTimes: [84_900, 84_800] });
+  });
+
   it("takes a guest's best for nobody's PB", () => {
     const guest = run("r1", [lap("l1", 80_000)], { guest: "Jo" });
     const { context } = sessionFigures(data([guest]), { ms: 84_750, decimals: 3 });

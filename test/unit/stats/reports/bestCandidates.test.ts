@@ -13,6 +13,14 @@ describe("candidates for the personal-best line", () => {
     expect(candidatesOf(laps).map((candidate) => candidate.ms)).toEqual([83_456, 83_455]);
   });
 
+  it("say which of them the driver confirmed as odd", () => {
+    const laps: Told[] = [{ ms: 12_000_000, isOdd: true }, 83_456];
+    expect(candidatesOf(laps).map(({ ms, isOdd }) => [ms, isOdd])).toEqual([
+      [12_000_000, true],
+      [83_456, undefined],
+    ]);
+  });
+
   it("of several sessions give the line that all their laps give", () => {
     const lap = fc.record({
       ms: fc.integer({ min: 834, max: 840 }).map((tenths) => 100 * tenths),

@@ -1,0 +1,207 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { asksOfTime, type EntryContext, isOdd, type Known, parseEntry, parsePaste } from "#entry";
+import { aContext } from "./aContext.ts";
+
+/** Nothing is known of the combo. */
+const nothing: EntryContext = {
+  relativeTo: "lap",
+  displayDecimals: 3,
+  paceTimes: [],
+  isPractice: true,
+};
+const pb = { pbMs: 83_118, pbDecimals: 3, usualMs: 83_118 };
+
+function read(text: string, context: EntryContext) {
+  const reading = parseEntry(text, context);
+  if (!reading.ok) throw new Error(`${text}: ${reading.problem.wrong}`);
+  return reading;
+}
+const whys = (text: string, context: EntryContext) => read(text, context).asks.map(({ why }) => why);
+const facts = (text: string, context: EntryContext) => read(text, context).asks.map(({ fact }) => fact);
+
+const absurd = ["200:00.0", "13:23.456", "23:59:59", "2:50.0", "1:24:00.0"];
+const fewLaps = [[], [83_900], [83_900, 84_100], [83_900, 84_100, 84_000], [83_900, 84_100, 84_000, 83_700]];
+
+describe("an absurd lap", () => {
+  it.each(absurd)("of %s is asked about from the first lap of a session on", (text) => {
+    for (const paceTimes of fewLaps) {
+      expect(whys(text, { ...nothing, ...pb, paceTimes }), `${paceTimes.length} laps`).toHaveLength(1);
+      expect(isOdd(read(text, { ...nothing, ...pb, paceTimes }))).toBe(true);
+    }
+  });
+
+  it("is asked about with a remark beyond 3 times the usual or under a third, not before", () => {
+    for (const remark of ["f", "o", "t", "ok"]) {
+      const of = (time: string) => whys(`${time} ${remark}`, aContext());
+      expect(of("2:50.0")).toEqual([]);
+      expect(of("4:10.0")).toEqual([]);
+      expect(of("4:11.0")).toEqual(["far from usual"]);
+      expect(of("0:28.0")).toEqual([]);
+      expect(of("0:27.0")).toEqual(["far from usual"]);
+    }
+  });
+
+  it("of a first lap ever is asked about where no circuit takes so long, or so short", () => {
+    expect(whys("200:00.0", nothing)).toEqual(["far from usual"]);
+    expect(whys("0:08.0", nothing)).toEqual(["far from usual"]);
+    for (const text of ["1:23.456", "0:18.2", "11:40.0"]) expect(whys(text, nothing), text).toEqual([]);
+  });
+});
+
+describe("what a lap is judged by", () => {
+  const known: Required<Known> = {
+    page: [100_000],
+    here: [200_000],
+    layout: [400_000],
+    lengthMetres: 50_000,
+    elsewhere: [1_000_000],
+  };
+  const full = {
+    ...nothing,
+    paceTimes: [60_000, 60_000, 60_000, 60_000, 60_000, 60_000],
+    runTimes: [30_000, 30_000, 30_000, 30_000, 30_000],
+    pbMs: 150_000,
+    known,
+  };
+
+  it("is the nearest there is: run, session, page, PB, other laps, other cars, length, other combos, any circuit", () => {
+    const steps: readonly [Partial<EntryContext>, string][] = [
+      [{}, "this run's usual lap, 30.0"],
+      [{ runTimes: [] }, "this session's usual lap, 1:00.0"],
+      [{ paceTimes: [] }, "your usual lap here, 1:40.0"],
+      [{ known: { ...known, page: [] } }, "your PB, 2:30.0"],
+      [{ pbMs: undefined }, "your other laps here, 3:20.0"],
+      [{ known: { ...known, page: [], here: [] } }, "your laps here with other cars, 6:40.0"],
+      [{ known: { lengthMetres: 50_000, elsewhere: [1_000_000] } }, "laps of 50,000 m take"],
+      [{ known: { elsewhere: [1_000_000] } }, "your laps elsewhere, 16:40.0"],
+      [{ known: {} }, "laps of any circuit take"],
+    ];
+    let context: EntryContext = full;
+    for (const [change, said] of steps) {
+      context = { ...context, ...change };
+      expect(facts("20:00:00.0 f", context)[0], said).toContain(said);
+    }
+  });
+
+  it("is strict for laps of the same surface and kind, and wide for all that is farther away", () => {
+    const own = { ...nothing, known: { page: [83_000, 83_200, 83_300, 83_500, 83_900] } };
+    expect(whys("1:33.0", own)).toEqual(["far over usual"]);
+    expect(whys("1:31.0", own)).toEqual([]);
+    const wet = { ...nothing, ...pb, isDry: false, known: { here: own.known.page } };
+    expect(whys("1:52.0", wet)).toEqual([]);
+    expect(whys("4:12.0", wet)).toEqual(["far from usual"]);
+    const drill = { ...own, isPaceRun: false, likeTimes: [120_000], known: { here: own.known.page } };
+    expect(whys("2:40.0", drill)).toEqual([]);
+    expect(whys("13:23.456", drill)).toEqual(["far from usual"]);
+    const firstDrill = { ...nothing, isPaceRun: false, likeTimes: [100_000] };
+    expect(whys("13:23.456", firstDrill)).toEqual(["far from usual"]);
+  });
+
+  it("lets the first lap of a race be slow by its nature", () => {
+    const race = { ...nothing, isPaceRun: false, likeTimes: [83_000, 83_100, 83_200, 83_300, 83_400] };
+    expect(whys("1:39.0", race)).toEqual(["far over usual"]);
+    expect(whys("1:39.0", { ...race, isSlow: true })).toEqual([]);
+  });
+
+  it("is the faster of two laps: any lap may take longer than it should", () => {
+    const first = { ...nothing, usualMs: 300_000, paceTimes: [300_000] };
+    expect(whys("1:23.456", first)).toEqual(["far from usual"]);
+    expect(isOdd(read("1:23.456", first))).toBe(false);
+    expect(whys("1:24.0", { ...nothing, usualMs: 191_728, paceTimes: [83_456, 300_000] })).toEqual([]);
+  });
+
+  it("says what it was judged by in a plain sentence", () => {
+    expect(read("2:50.0", { ...nothing, ...pb }).asks[0]?.sentence).toBe(
+      "2:50.0 is 104.5 % over your PB, 1:23.1, and has no remark. Enter again if it is right.",
+    );
+    expect(facts("200:00.0", { ...nothing, ...pb })).toEqual([
+      "3:20:00.0 is more than 3 times your PB, 1:23.1.",
+    ]);
+    expect(facts("13:23.456", { ...nothing, known: { lengthMetres: 5_000 } })).toEqual([
+      "13:23.456 is far longer than laps of 5,000 m take.",
+    ]);
+  });
+});
+
+describe("the best and the usual of a whole run", () => {
+  it("are judged like laps", () => {
+    const time = { ms: 803_456, decimals: 3, form: "full" } as const;
+    expect(asksOfTime(time, aContext()).map(({ why }) => why)).toEqual(["far from usual"]);
+    expect(asksOfTime({ ...time, ms: 83_300 }, aContext())).toEqual([]);
+    expect(asksOfTime({ ...time, ms: 70_000 }, aContext()).map(({ why }) => why)).toEqual(["far under PB"]);
+  });
+});
+
+describe("whatever is known", () => {
+  const lapMs = fc.integer({ min: 40_000, max: 400_000 });
+  const around = lapMs.chain((usual) => {
+    const near = fc.integer({ min: Math.round(usual * 0.98), max: Math.round(usual * 1.02) });
+    const times = fc.array(near, { maxLength: 12 });
+    return fc.record({
+      usual: fc.constant(usual),
+      paceTimes: times,
+      runTimes: times,
+      pbMs: fc.option(near, { nil: undefined }),
+      page: times,
+      here: times,
+      layout: times,
+      elsewhere: times,
+      isDry: fc.boolean(),
+      isPaceRun: fc.boolean(),
+    });
+  });
+  const contextOf = ({
+    usual: _,
+    page,
+    here,
+    layout,
+    elsewhere,
+    ...rest
+  }: typeof around extends fc.Arbitrary<infer T> ? T : never): EntryContext => ({
+    ...nothing,
+    ...rest,
+    known: { page: page.toSorted((a, b) => a - b), here: here.toSorted((a, b) => a - b), layout, elsewhere },
+  });
+  const remark = fc.constantFrom("", "f", "o", "t", "c");
+
+  it("a lap of ten times the usual is asked about and odd, one like the others is not", () => {
+    fc.assert(
+      fc.property(around, remark, (all, letter) => {
+        const known = [all.paceTimes, all.page, all.here, all.layout, all.elsewhere].some(
+          (times) => times.length > 0,
+        );
+        fc.pre(known || all.pbMs !== undefined);
+        const context = contextOf(all);
+        const asked = (ms: number) => {
+          const shown = `${Math.floor(ms / 60_000)}:${((ms % 60_000) / 1000).toFixed(3).padStart(6, "0")}`;
+          return read(`${shown} ${letter}`, context);
+        };
+        expect(isOdd(asked(all.usual * 10))).toBe(true);
+        const usual = asked(all.usual).asks.filter(({ why }) => why !== "far under PB");
+        expect(usual).toEqual([]);
+      }),
+      { seed: 20261128, numRuns: 500 },
+    );
+  });
+
+  it("no odd line of a paste moves what later lines are read as", () => {
+    const plain = ["1:23.900", "1:24.100", "1:23.500", "3912", "24.2", "1:24.0 f", "+0.3"];
+    const odd = fc.constantFrom("200:00.0", "13:23.456", "2:50.0", "23:59:59", "0:12.0", "5:00.0 f");
+    fc.assert(
+      fc.property(
+        fc.array(fc.oneof(fc.constantFrom(...plain), odd), { minLength: 1, maxLength: 12 }),
+        (lines) => {
+          const isPlain = (text: string) => plain.includes(text) && !text.startsWith("+");
+          const context = { ...nothing, ...pb };
+          const times = (some: readonly string[]) =>
+            parsePaste(some.join("\n"), context).lines.flatMap(({ text, reading }) =>
+              isPlain(text) ? [reading.ok ? reading.lap.ms : "refused"] : [],
+            );
+          expect(times(lines)).toEqual(times(lines.filter(isPlain)));
+        },
+      ),
+      { seed: 20261128, numRuns: 500 },
+    );
+  });
+});
