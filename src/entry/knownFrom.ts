@@ -1,4 +1,4 @@
-import { type Id, isMeasure, lapsInOrder, type Run } from "#domain";
+import { type Id, isMeasure, type Run } from "#domain";
 import type { Known } from "./context.ts";
 import { medianOf } from "./usual.ts";
 
@@ -16,12 +16,20 @@ export function isAlike(a: Kind, b: Kind): boolean {
 
 const isBrisk = ({ effort }: Kind) => effort === "full" || effort === "brisk";
 
+/** Rows never change, so each is gone through once and not at every lap. */
+const measured = new WeakMap<Run, readonly number[]>();
+
+function measuresOfRun(run: Run): readonly number[] {
+  const found = measured.get(run);
+  if (found !== undefined) return found;
+  const times = run.laps.flatMap((lap) => (lap.deletedAt === undefined && isMeasure(lap) ? [lap.ms] : []));
+  measured.set(run, times);
+  return times;
+}
+
 /** Times of the laps of runs that others are measured by, sorted. */
 export function measuresOf(runs: readonly Run[]): number[] {
-  return runs
-    .flatMap((run) => lapsInOrder(run).filter(isMeasure))
-    .map(({ ms }) => ms)
-    .sort((a, b) => a - b);
+  return runs.flatMap(measuresOfRun).sort((a, b) => a - b);
 }
 
 /** Usual lap of each combo that has one. */

@@ -60,7 +60,10 @@ function lapBefore(run: Run, editedId: Id | undefined) {
 
 function timesKnown(about: About) {
   const { run, editedId, around, layout, preferences, pb } = about;
-  const runs = about.runs.map((one) => ({ ...one, laps: one.laps.filter(({ id }) => id !== editedId) }));
+  const runs =
+    editedId === undefined
+      ? about.runs
+      : about.runs.map((one) => ({ ...one, laps: one.laps.filter(({ id }) => id !== editedId) }));
   const own = runs.find(({ id }) => id === run?.id);
   const like = runs.filter((other) => run !== undefined && isAlike(run, other));
   const known = knownFrom(run ?? noRun, { session: runs, ...around }, layout.length);
