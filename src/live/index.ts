@@ -1,4 +1,5 @@
 export { type Ask, askHere, makeWorkerAsk } from "./ask.ts";
+export type { Tab } from "./browserTab.ts";
 export { digestMaker } from "./digestMaker.ts";
 export type { Progress } from "./errands/errand.ts";
 export type { Held, Listed, Preview } from "./errands/look.ts";
@@ -14,7 +15,8 @@ export { saveBackup, saveHeldRows } from "./saveBackup.ts";
 export { type SendOut, sendToWorker } from "./sendOut.ts";
 export { useBackupFolder, useKeptCopies } from "./useBackupFolder.ts";
 export { type DrivenCombo, useCombos } from "./useCombos.ts";
-export { type Draft, useDraft } from "./useDraft.ts";
+export { type Draft, type LeftDraft, useDraft } from "./useDraft.ts";
+export { type DraftsFrom, type FoundDraft, useDraftsFrom } from "./useDraftsFrom.ts";
 export { type Errands, useErrand } from "./useErrand.ts";
 export { type Figures, useFigures } from "./useFigures.ts";
 export { type Folder, useFolder } from "./useFolder.ts";

@@ -3,6 +3,7 @@ import { useDraft, useToday, useWrite } from "#live";
 import { askToKeep } from "#state/storage.ts";
 import { Button } from "#ui/Button.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
+import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { TextArea } from "#ui/TextArea.tsx";
 import type { SessionData } from "./useSession.ts";
 
@@ -52,6 +53,7 @@ export function EndSession({ data, drivingMs, onClose }: EndSessionProps) {
         maxLength={20000}
         hint="You will read it when you next drive this combo."
       />
+      <HalfTyped of={draft} />
     </Dialog>
   );
 }

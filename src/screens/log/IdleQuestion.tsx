@@ -1,6 +1,6 @@
 import { useState } from "react";
 import { endSession } from "#db";
-import { lapsInOrder, practiceDay, type Run, type Session, sayDay, timeOfDay } from "#domain";
+import { lapsInOrder, type Run, type Session, sayMoment } from "#domain";
 import { useNow, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Notice } from "#ui/Notice.tsx";
@@ -58,10 +58,7 @@ export function IdleQuestion({
         </>
       }
     >
-      <p>
-        Nothing was logged in this session since {sayDay(practiceDay(last, session.zone, 0))},{" "}
-        {timeOfDay(last, session.zone)}. Is it over?
-      </p>
+      <p>Nothing was logged in this session since {sayMoment(last, session.zone)}. Is it over?</p>
     </Notice>
   );
 }

@@ -1,18 +1,20 @@
 import { useMemo } from "react";
 import { addLaps } from "#db";
-import { formatLapTime, type Run, remarkInWords } from "#domain";
+import { formatLapTime, type Id, remarkInWords } from "#domain";
 import { type EntryContext, parsePaste, sourceOf } from "#entry";
 import { useLogbook, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
 import { sayProblem } from "#ui/FieldFrame.tsx";
 import { RuledTable } from "#ui/RuledTable.tsx";
+import type { PastePlace } from "./pastePlaces.ts";
 import styles from "./RunDialog.module.css";
 
 interface PastePreviewProps {
   readonly text: string;
   readonly context: EntryContext;
-  readonly run: Run;
+  /** Where the laps can go, the likeliest first. */
+  readonly places: readonly PastePlace[];
   readonly onLeave: () => void;
   readonly onDiscard: () => void;
 }
@@ -21,18 +23,18 @@ interface PastePreviewProps {
 const drawn = 150;
 
 /** What each pasted line was read as, and which could not be read, before anything is stored. */
-export function PastePreview({ text, context, run, onLeave, onDiscard }: PastePreviewProps) {
+export function PastePreview({ text, context, places, onLeave, onDiscard }: PastePreviewProps) {
   const { book } = useLogbook();
   const write = useWrite();
   const { lines } = useMemo(() => parsePaste(text, context), [text, context]);
   const read = lines.flatMap((line) => (line.reading.ok ? [{ line, entry: line.reading }] : []));
   const unread = lines.filter((line) => !line.reading.ok);
-  const add = async () => {
+  const add = async (runId: Id) => {
     const laps = read.map(({ entry }) => ({
       id: book.newId(),
       lap: { ...entry.lap, source: sourceOf(entry, context.displayDecimals) },
     }));
-    if (await write((to) => addLaps(to, { runId: run.id, laps }), { isUndoOffered: true })) onDiscard();
+    if (await write((to) => addLaps(to, { runId, laps }), { isUndoOffered: true })) onDiscard();
   };
   const laps = `${read.length.toLocaleString("en")} ${read.length === 1 ? "lap" : "laps"}`;
   return (
@@ -42,11 +44,18 @@ export function PastePreview({ text, context, run, onLeave, onDiscard }: PastePr
       focus="actions"
       actions={
         <>
-          {read.length > 0 && (
-            <Button size="between" variant="primary" onClick={add}>
-              Add {laps}
-            </Button>
-          )}
+          {read.length > 0 &&
+            places.map(({ runId, words }) => (
+              <Button
+                key={runId}
+                size="between"
+                variant={words === undefined ? "primary" : "plain"}
+                onClick={() => void add(runId)}
+              >
+                Add {laps}
+                {words !== undefined && ` to ${words}`}
+              </Button>
+            ))}
           <Button size="between" onClick={onLeave}>
             Decide later
           </Button>

@@ -1,26 +1,27 @@
 import { useState } from "react";
-import type { Run } from "#domain";
 import type { EntryContext } from "#entry";
 import { Button } from "#ui/Button.tsx";
 import { Notice } from "#ui/Notice.tsx";
 import { PastePreview } from "./PastePreview.tsx";
+import type { PastePlace } from "./pastePlaces.ts";
 
 interface PastedProps {
   readonly text: string;
   readonly context: EntryContext;
-  readonly run: Run;
+  /** Where the laps can go, the likeliest first. */
+  readonly places: readonly PastePlace[];
   readonly onDiscard: () => void;
 }
 
 /** A pasted block: its preview, or, where the driver wants to decide later, a line that says it is waiting. */
-export function Pasted({ text, context, run, onDiscard }: PastedProps) {
+export function Pasted({ text, context, places, onDiscard }: PastedProps) {
   const [isShown, setShown] = useState(true);
   if (isShown)
     return (
       <PastePreview
         text={text}
         context={context}
-        run={run}
+        places={places}
         onLeave={() => setShown(false)}
         onDiscard={onDiscard}
       />

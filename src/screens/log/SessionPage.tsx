@@ -26,6 +26,10 @@ import { useNamedLap } from "./useNamedLap.ts";
 import { type SessionData, useSession } from "./useSession.ts";
 import { useWakeLock } from "./useWakeLock.ts";
 
+const EditsLeft = lazy(() => import("./EditsLeft.tsx").then((file) => ({ default: file.EditsLeft })));
+const StrandedEntry = lazy(() =>
+  import("./StrandedEntry.tsx").then((file) => ({ default: file.StrandedEntry })),
+);
 const EndSession = lazy(() => import("./EndSession.tsx").then((file) => ({ default: file.EndSession })));
 const RestingView = lazy(() => import("./RestingView.tsx").then((file) => ({ default: file.RestingView })));
 const SummaryDialog = lazy(() =>
@@ -36,7 +40,7 @@ const SummaryDialog = lazy(() =>
 export function SessionPage({ sessionId }: { readonly sessionId: Id }) {
   const data = useSession(sessionId);
   if (data === undefined) return <p>Opening the session</p>;
-  if (data === null) return <NoSession />;
+  if (data === null) return <NoSession sessionId={sessionId} />;
   return <WithBest data={data} />;
 }
 
@@ -119,6 +123,7 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere }: LedgerProps) {
             run={current}
             context={context}
             rows={rows}
+            shown={shown}
             finding={said && !isBetween ? sayRun(said.report) : undefined}
             isCovered={edited !== undefined}
             onEditLast={(lapId) => edit(lapId, "field")}
@@ -126,6 +131,17 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere }: LedgerProps) {
         </FaultBoundary>
       )}
       <div className={styles["runs"]}>
+        <Suspense fallback={null}>
+          {current === undefined && <StrandedEntry sessionId={session.id} shown={shown} context={context} />}
+          <EditsLeft
+            data={data}
+            shown={shown}
+            current={current}
+            context={context}
+            edited={edited}
+            onEdit={edit}
+          />
+        </Suspense>
         {[...blocks].reverse().map(({ run, number }) =>
           run === undefined ? (
             <RunGap key={number} number={number} />

@@ -8,6 +8,7 @@ import { Button } from "#ui/Button.tsx";
 import { Combobox } from "#ui/Combobox.tsx";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { Field } from "#ui/Field.tsx";
+import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Select } from "#ui/Select.tsx";
 import { useToProblem } from "#ui/useToProblem.ts";
 import { namesOf, pickedCombo, problemOfName, trackOptions } from "./comboChoice.ts";
@@ -117,6 +118,7 @@ export function StartForm() {
         void start();
       }}
     >
+      <HalfTyped of={draft} />
       <Combobox
         label="Car"
         text={car}
