@@ -17,6 +17,8 @@ interface EntryAreaProps {
   readonly sessionId: Id;
   /** The run being driven. */
   readonly run: Run;
+  /** It was ended here a moment ago: what is typed now is for the next one. */
+  readonly isLeft: boolean;
   readonly context: EntryContext;
   readonly rows: SessionFigures["rows"];
   /** The runs on the page, by the numbers they go by there. */
@@ -30,7 +32,7 @@ interface EntryAreaProps {
 
 /** Where laps are typed. It holds what is typed, so that a key press draws this and not the whole ledger. */
 export function EntryArea(props: EntryAreaProps) {
-  const { sessionId, run, context, rows, shown, finding, isCovered, onEditLast } = props;
+  const { sessionId, run, isLeft, context, rows, shown, finding, isCovered, onEditLast } = props;
   const height = useHeight("--entry-height");
   const headsTop = useHeadsTop();
   const box = useCallback<RefCallback<HTMLElement>>(
@@ -42,7 +44,7 @@ export function EntryArea(props: EntryAreaProps) {
     },
     [height, headsTop],
   );
-  const entry = useEntry(sessionId, run, context);
+  const entry = useEntry(sessionId, run, context, isLeft);
   const said = useStoredWords(rows, entry.storedId);
   const laps = lapsInOrder(run);
   const last = laps.at(-1);

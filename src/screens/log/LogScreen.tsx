@@ -3,6 +3,7 @@ import { lastSession, sessionsOpen } from "#db";
 import type { Id } from "#domain";
 import { useRows } from "#live";
 import { useAddress } from "#state/address.ts";
+import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { Begin } from "./Begin.tsx";
 import { Welcome } from "./Welcome.tsx";
 
@@ -18,9 +19,11 @@ export function LogScreen() {
   const { sessionId, page } = useLogPage();
   return (
     <>
-      <Suspense fallback={null}>
-        <TypedElsewhere sessionId={sessionId} />
-      </Suspense>
+      <FaultBoundary what="What was half typed in other sessions">
+        <Suspense fallback={null}>
+          <TypedElsewhere sessionId={sessionId} />
+        </Suspense>
+      </FaultBoundary>
       {page}
     </>
   );

@@ -5,7 +5,7 @@ import { printAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Notice } from "#ui/Notice.tsx";
-import { type DraftedLine, lineWords } from "./draftedLine.ts";
+import { type DraftedLine, everyLine, lineWords } from "./draftedLine.ts";
 import { editFrom } from "./useLapDraft.ts";
 
 const nothing: DraftedLine = { text: "", lines: [] };
@@ -41,9 +41,7 @@ function TypedThere({ sessionId }: { readonly sessionId: Id }) {
     async ({ tables }) => (await tables.sessions.get(sessionId))?.deletedAt !== undefined,
     [sessionId],
   );
-  const mine = [...line.value.lines.map(({ text }) => text), lineWords(line.value)]
-    .filter(Boolean)
-    .join(" · ");
+  const mine = everyLine(line.value);
   const texts = [
     ...(mine === "" ? [] : [{ key: "line", text: mine, letGo: () => line.set(undefined) }]),
     ...line.left

@@ -83,6 +83,8 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere }: LedgerProps) {
   const [dialog, setDialog] = useState<"summary" | "end">();
   const [isResting, setResting] = useState(false);
   const [edited, setEdited] = useState<Id>();
+  // A run ended here: what is typed from now on is for the next one, even before that is there.
+  const [leaving, setLeaving] = useState<Id>();
   const [isFromField, setFromField] = useState(false);
   const edit = (lapId: Id | undefined, from?: "field") => {
     setEdited(lapId);
@@ -95,13 +97,16 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere }: LedgerProps) {
 
   const figures = useMemo(() => sessionFigures(data, pb, elsewhere), [data, pb, elsewhere]);
   const { current, said, target, context, report, rows, shown, blocks } = figures;
+  if (leaving !== undefined && leaving !== current?.id) setLeaving(undefined);
   const next = said && suggestNextRun(said.report, { session: report, cornersOfMistakes: said.corners });
 
   // Between two runs the finding stands first; while laps are typed, the laps do.
   const isBetween = current === undefined || lapsInOrder(current).length === 0;
 
   const nextRun = async () => {
+    setLeaving(current?.id);
     if (await write((book) => addRun(book, { sessionId: session.id }))) window.scrollTo(0, 0);
+    else setLeaving(undefined);
   };
   const name = comboName(data);
   return (
@@ -121,6 +126,7 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere }: LedgerProps) {
           <EntryArea
             sessionId={session.id}
             run={current}
+            isLeft={current.id === leaving}
             context={context}
             rows={rows}
             shown={shown}
@@ -131,17 +137,21 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere }: LedgerProps) {
         </FaultBoundary>
       )}
       <div className={styles["runs"]}>
-        <Suspense fallback={null}>
-          {current === undefined && <StrandedEntry sessionId={session.id} shown={shown} context={context} />}
-          <EditsLeft
-            data={data}
-            shown={shown}
-            current={current}
-            context={context}
-            edited={edited}
-            onEdit={edit}
-          />
-        </Suspense>
+        <FaultBoundary what="What was half typed before">
+          <Suspense fallback={null}>
+            {current === undefined && (
+              <StrandedEntry sessionId={session.id} shown={shown} context={context} />
+            )}
+            <EditsLeft
+              data={data}
+              shown={shown}
+              current={current}
+              context={context}
+              edited={edited}
+              onEdit={edit}
+            />
+          </Suspense>
+        </FaultBoundary>
         {[...blocks].reverse().map(({ run, number }) =>
           run === undefined ? (
             <RunGap key={number} number={number} />

@@ -30,3 +30,9 @@ export function lineWords({ text, pasted }: DraftedLine): string {
   const line = text.trim();
   return line !== "" || pasted === undefined ? line : (pasted.trim().split(/[\r\n]+/)[0] ?? "");
 }
+
+/** The same, with the lines that could not be stored. */
+export function everyLine(drafted: DraftedLine): string {
+  const unstored = drafted.lines.filter(({ fault }) => fault !== undefined).map(({ text }) => text);
+  return [...unstored, lineWords(drafted)].filter((words) => words !== "").join(" · ");
+}

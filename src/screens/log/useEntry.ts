@@ -59,8 +59,10 @@ const separateMs = 250;
 /**
  * The entry line of a session: its text, kept at every key; what it reads as; and the way into the book. The field
  * is empty again at once, and a line is forgotten only when its transaction is complete.
+ * @param run the run being driven
+ * @param isLeft that run was ended here a moment ago: what is typed now is for the next one
  */
-export function useEntry(sessionId: Id, run: Run | undefined, context: EntryContext): Entry {
+export function useEntry(sessionId: Id, run: Run | undefined, context: EntryContext, isLeft = false): Entry {
   const { book } = useLogbook();
   const write = useWrite();
   const draft = useDraft<DraftedLine>(`entry ${sessionId}`, nothing, lineWords);
@@ -168,7 +170,7 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
     setText: (next) => {
       setStanding({ kind: "typing" });
       const isBegun = now.current.text.trim() === "" || next.trim() === "";
-      keep({ text: next, ...(isBegun && { begunIn: run?.id, into: undefined }) });
+      keep({ text: next, ...(isBegun && { begunIn: isLeft ? undefined : run?.id, into: undefined }) });
     },
     reading,
     standing,
