@@ -24,6 +24,8 @@ export interface Rendered {
   readonly reload: () => void;
   /** Takes the page away and draws it in another tab; the tab before is closed, or stays open behind it. */
   readonly otherTab: (before: "closed" | "open") => void;
+  /** Closes the tab that the page was drawn in first. */
+  readonly closeFirstTab: () => void;
 }
 
 /**
@@ -91,5 +93,9 @@ export async function renderAt(
     surroundings = { ...surroundings, tab: openTab() };
     reload();
   };
-  return { user: userEvent.setup(), clock, surroundings, reload, otherTab };
+  const closeFirstTab = () => {
+    const [first] = living;
+    if (first !== undefined) living.delete(first);
+  };
+  return { user: userEvent.setup(), clock, surroundings, reload, otherTab, closeFirstTab };
 }

@@ -29,13 +29,14 @@ export function TypedElsewhere({ sessionId }: { readonly sessionId: Id | undefin
     }),
   ].filter(({ of, text }) => of !== undefined && of !== sessionId && text !== "");
   const ids = [...new Set(all.flatMap(({ of }) => of ?? []))].sort();
+  const about = ids.join(" ");
   const names = useRows(
     async (book) => {
       const sessions = await book.tables.sessions.bulkGet(ids);
       const combos = await Promise.all(
         sessions.map(async (session) => session && comboWithNames(book, session.comboId)),
       );
-      return new Map(
+      const of = new Map(
         sessions.flatMap((session, index) => {
           const combo = combos[index];
           if (session === undefined) return [];
@@ -45,12 +46,14 @@ export function TypedElsewhere({ sessionId }: { readonly sessionId: Id | undefin
           return [[session.id, { name: `${sayDate(session.date)}${name}`, state }] as const];
         }),
       );
+      return { about, of };
     },
-    [ids.join(" ")],
+    [about],
   );
-  if (names === undefined) return null;
+  // Names of what was listed before say nothing of what is listed now.
+  if (names?.about !== about) return null;
   return all.map(({ found, of = "", text, letGo }) => {
-    const session = names.get(of);
+    const session = names.of.get(of);
     if (session?.state === "open") return null;
     return (
       <Notice
