@@ -9,13 +9,14 @@ import {
 } from "#domain";
 import { linksOf } from "./checks/parentsOf.ts";
 
-/** What is to be sent: one session, or every row changed since a stamp. */
+/** What is to be sent: one session, every row changed since a stamp, or these very rows. */
 export type PartWanted =
   | { readonly kind: "session"; readonly sessionId: Id }
-  | { readonly kind: "since"; readonly stamp: number };
+  | { readonly kind: "since"; readonly stamp: number }
+  | { readonly kind: "rows"; readonly ids: ReadonlySet<Id> };
 
 /**
- * The rows of one session, or those changed since, with every row they hang on: combo, car, track, layout, pages, rig
+ * The rows of one session, those changed since, or those named, with every row they hang on: combo, car, track, layout, pages, rig
  * settings. Deleted rows are rows. Merged into another copy, such a part does what a whole backup would do for these rows. Pure.
  */
 export function partOf(rows: AllRows, wanted: PartWanted): AllRows {
@@ -41,6 +42,7 @@ export function partOf(rows: AllRows, wanted: PartWanted): AllRows {
 }
 
 function isWanted(table: TableName, row: Stamped, wanted: PartWanted): boolean {
+  if (wanted.kind === "rows") return wanted.ids.has(row.id);
   if (wanted.kind === "since")
     return (
       row.updatedAt > wanted.stamp ||

@@ -7,6 +7,7 @@ import { type Merge, type MergeDone, merge } from "./merge.ts";
 import { type Part, type PartMade, part } from "./part.ts";
 import { type Restore, restore } from "./restore.ts";
 import { type TakeBack, type TakenBackWords, takeBack } from "./takeBack.ts";
+import { type TypedInDemo, type TypedInDemoFound, typedInDemo } from "./typedInDemo.ts";
 
 /** What each errand is sent with and brings back. */
 interface Errands {
@@ -17,6 +18,7 @@ interface Errands {
   readonly restore: { readonly details: Restore; readonly result: number };
   readonly keep: { readonly details: Keep; readonly result: string };
   readonly part: { readonly details: Part; readonly result: PartMade };
+  readonly typedInDemo: { readonly details: TypedInDemo; readonly result: TypedInDemoFound };
   readonly afterSession: { readonly details: AfterSession; readonly result: null };
 }
 
@@ -32,5 +34,6 @@ export const errands: { readonly [E in ErrandName]: Errand<ErrandDetails<E>, Err
   restore,
   keep,
   part,
+  typedInDemo,
   afterSession,
 };
