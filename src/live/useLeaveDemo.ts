@@ -1,4 +1,5 @@
-import { createLogbook, LedgerFault, openLogbook, type ShelvedLogbook } from "#db";
+import { createLogbook, LedgerFault, noteOpened, openLogbook, type ShelvedLogbook } from "#db";
+import { practiceDay } from "#domain";
 import { useNotices } from "#state/notices.ts";
 import type { TypedInDemoFound } from "./errands/typedInDemo.ts";
 import { useLogbook } from "./logbookContext.ts";
@@ -42,6 +43,7 @@ export function useLeaveDemo(address: string): LeaveDemo {
       const home = to ?? (await createLogbook(shelf, { title: "My logbook" }));
       const expect = home.openedOn.length > 0 ? "old" : "any";
       (await openLogbook({ ...surroundings, name: home.name, expect })).close();
+      await noteOpened(shelf, home.name, practiceDay(surroundings.clock(), surroundings.zone(), 4));
       const source = new Blob([bytes]);
       await sendOut(home.name, "merge", { source, from: "what you typed in the demo", title: home.title });
       return { home, laps };

@@ -163,7 +163,7 @@ describe("the demo", () => {
     expect(await screen.findByText("1 in this browser")).toBeVisible();
     await user.click(screen.getByRole("button", { name: "Remove the demo logbook" }));
     await user.click(await screen.findByRole("button", { name: /^Move what I typed/ }));
-    expect(await (await rowOf("My logbook")).findByText("open now")).toBeVisible();
+    await waitFor(async () => expect((await rowOf("My logbook")).getByText("open now")).toBeVisible());
     const { runs } = await rowsOfOpen(page);
     expect(runs.flatMap(({ laps }) => laps.map(({ ms }) => ms))).toEqual([91_234]);
   });
