@@ -305,14 +305,33 @@ describe("a half-typed edit", () => {
     expect(screen.queryByText(/^Half typed/)).not.toBeInTheDocument();
   });
 
-  it("of another tab that is open stays there when this one adds a lap and reloads", async () => {
-    const { user, otherTab, reload, ...page } = await halfEdited();
+  it("of another tab that is open is not seen in this one, and stays when this one cancels its own", async () => {
+    const { user, otherTab, ...page } = await halfEdited();
     otherTab("open");
+    await user.click(await lap(2));
+    const editor = await screen.findByRole("textbox", { name: "Lap 2" });
+    expect(editor).toHaveValue("1:24.700");
+    await user.type(editor, "5{Escape}");
     await user.type(await entryField(), "1:24.900{Enter}");
     await lap(4);
-    reload();
-    await lap(4);
     expect(screen.queryByText(/^Half typed/)).not.toBeInTheDocument();
-    expect((await kept(page)).map(({ text }) => text)).toContain("1:24.650 / late");
+    await waitFor(async () =>
+      expect((await kept(page)).map(({ text }) => text)).toEqual(["1:24.650 / late"]),
+    );
+  });
+
+  it("is offered as an older version of the app kept it", async () => {
+    const { user, surroundings, elsewhere, runId, otherTab } = await threeLaps();
+    await lap(3);
+    const lapId = await elsewhere(async (book) => (await book.tables.runs.get(runId))?.laps[1]?.id);
+    const shelf = await openShelf(surroundings);
+    const text = "1:24.650 / late";
+    await writeDraft(shelf, { key: `${nameOfBook()}/lap ${lapId}`, text, state: text });
+    shelf.close();
+    otherTab("closed");
+    expect(await screen.findByText(/^Half typed in lap 2 of run 1/)).toHaveTextContent(text);
+    await user.click(await button("Go on with it"));
+    const editor = await screen.findByRole("textbox", { name: "Lap 2" });
+    await waitFor(() => expect(editor).toHaveValue(text));
   });
 });
