@@ -21,7 +21,7 @@ export async function keepDraft(
   const before = waiting.get(about);
   if (before !== undefined) {
     before.next[0] = kept;
-    return;
+    return before.done;
   }
   const next = [kept];
   const done = (async () => {

@@ -2,7 +2,7 @@ import { useCallback, useEffect, useRef, useState } from "react";
 import { type Draft as DraftRow, faultOf, forgetDraft, writeDraft } from "#db";
 import { sayMoment } from "#domain";
 import { findDrafts } from "./findDrafts.ts";
-import { draftsSettled, keepDraft } from "./keepDraft.ts";
+import { keepDraft } from "./keepDraft.ts";
 import { useLogbook } from "./logbookContext.ts";
 import { sayTypedFault } from "./sayTypedFault.ts";
 import { typedWords } from "./typedWords.ts";
@@ -56,6 +56,7 @@ export function useDraft<T>(key: string, empty: T, words: (value: T) => string =
   const about = `${book.name}/${key}`;
   const [state, setState] = useState<Held<T>>();
   const isTouched = useRef(false);
+  const isKept = useRef(Promise.resolve(true));
   const inWords = useRef(words);
   inWords.current = words;
 
@@ -103,7 +104,12 @@ export function useDraft<T>(key: string, empty: T, words: (value: T) => string =
         now?.about === about ? { ...now, value } : { about, value, isRead: false, left: [] },
       );
       const kept = value === undefined ? undefined : { text: inWords.current(value), state: value };
-      keepDraft(shelf, tab.id, about, kept).catch(sayTypedFault);
+      const keeping = keepDraft(shelf, tab.id, about, kept);
+      keeping.catch(sayTypedFault);
+      isKept.current = keeping.then(
+        () => true,
+        () => false,
+      );
     },
     [shelf, tab, about],
   );
@@ -113,12 +119,15 @@ export function useDraft<T>(key: string, empty: T, words: (value: T) => string =
       setState(
         (now) => now && { ...now, left: now.left.flatMap((one) => (one.key === left.key ? kept : [one])) },
       );
-      // Only once it is in safe hands here.
-      draftsSettled(about)
-        .then(() => (kept[0] ? writeDraft(shelf, kept[0].row) : forgetDraft(shelf, left.key)))
+      // Only once what was taken over from it is kept here.
+      isKept.current
+        .then((isSafe) => {
+          if (!isSafe) return undefined;
+          return kept[0] ? writeDraft(shelf, kept[0].row) : forgetDraft(shelf, left.key);
+        })
         .catch(sayTypedFault);
     },
-    [shelf, about, surroundings],
+    [shelf, surroundings],
   );
   const takeUp = useCallback(
     (left: LeftDraft<T>) => {

@@ -27,7 +27,9 @@ interface EditsLeftProps {
  * away in another tab. The text is offered back, with what can be done with it.
  */
 export function EditsLeft({ data, shown, current, context, edited, onEdit }: EditsLeftProps) {
-  const home = shown.find(({ run }) => lapsInOrder(run).some(({ id }) => id === edited));
+  const runWith = (lapId: Id) => shown.find(({ run }) => lapsInOrder(run).some(({ id }) => id === lapId));
+  // Looked at again when the lap being edited is taken away from under its editor.
+  const home = edited === undefined ? undefined : runWith(edited);
   const { list, takeOver, letGo, lookAgain } = useDraftsFrom("lap ", [data.session.id, edited, home?.run.id]);
   const goOn = async (found: FoundDraft) => {
     if (!found.isMine) await takeOver(found);
@@ -57,7 +59,7 @@ export function EditsLeft({ data, shown, current, context, edited, onEdit }: Edi
     </Notice>
   );
   return list.map((found) => {
-    const there = shown.find(({ run }) => lapsInOrder(run).some(({ id }) => id === found.of));
+    const there = runWith(found.of);
     if (there !== undefined) {
       const laps = lapsInOrder(there.run);
       const number = laps.findIndex(({ id }) => id === found.of) + 1;

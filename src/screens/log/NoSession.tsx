@@ -6,6 +6,7 @@ import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Notice } from "#ui/Notice.tsx";
 import { type DraftedLine, everyLine, lineWords } from "./draftedLine.ts";
+import styles from "./LogScreen.module.css";
 import { editFrom } from "./useLapDraft.ts";
 
 const nothing: DraftedLine = { text: "", lines: [] };
@@ -52,7 +53,8 @@ function TypedThere({ sessionId }: { readonly sessionId: Id }) {
       .filter((edit) => edit.sessionId === sessionId)
       .map(({ found, text }) => ({ key: found.key, text, letGo: () => void edits.letGo(found) })),
   ];
-  return texts.map(({ key, text, letGo }) => (
+  if (texts.length === 0) return null;
+  const notices = texts.map(({ key, text, letGo }) => (
     <Notice
       key={key}
       tone="caution"
@@ -80,4 +82,5 @@ function TypedThere({ sessionId }: { readonly sessionId: Id }) {
       </p>
     </Notice>
   ));
+  return <div className={styles["typed"]}>{notices}</div>;
 }

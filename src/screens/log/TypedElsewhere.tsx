@@ -6,6 +6,7 @@ import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Notice } from "#ui/Notice.tsx";
 import { type DraftedLine, everyLine } from "./draftedLine.ts";
+import styles from "./LogScreen.module.css";
 import { editFrom } from "./useLapDraft.ts";
 
 /**
@@ -52,7 +53,7 @@ export function TypedElsewhere({ sessionId }: { readonly sessionId: Id | undefin
   );
   // Names of what was listed before say nothing of what is listed now.
   if (names?.about !== about) return null;
-  return all.map(({ found, of = "", text, letGo }) => {
+  const notices = all.map(({ found, of = "", text, letGo }) => {
     const session = names.of.get(of);
     if (session?.state === "open") return null;
     return (
@@ -82,4 +83,5 @@ export function TypedElsewhere({ sessionId }: { readonly sessionId: Id | undefin
       </Notice>
     );
   });
+  return notices.some((notice) => notice !== null) && <div className={styles["typed"]}>{notices}</div>;
 }
