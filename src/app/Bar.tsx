@@ -1,7 +1,6 @@
 import { useEffect, useRef, useState } from "react";
 import { useLogbook } from "#live";
 import { type Address, type Place, places, printAddress, useAddress } from "#state/address.ts";
-import { Name } from "#ui/Name.tsx";
 import { BackupState } from "./BackupState.tsx";
 import styles from "./Bar.module.css";
 
@@ -56,8 +55,8 @@ export function Bar() {
   const isMoreHere = !first.includes(address.place);
   return (
     <header className={styles["bar"]} ref={bar}>
-      <span className={styles["title"]}>
-        {entry.kind === "demo" ? <Name>{entry.title}</Name> : "Lap Ledger"}
+      <span className={styles["title"]} data-demo={entry.kind === "demo" || undefined}>
+        {entry.kind === "demo" ? "This is the demo" : "Lap Ledger"}
       </span>
       <nav aria-label="Places" className={styles["places"]} data-open={isOpen}>
         {places.map(link)}

@@ -1,3 +1,4 @@
+import type { Id } from "#domain";
 import { faultOf } from "./fault.ts";
 import type { Draft, Shelf } from "./shelf.ts";
 
@@ -6,9 +7,50 @@ export async function readDraft(shelf: Shelf, key: string): Promise<Draft | unde
   return shelf.drafts.get(key);
 }
 
-/** Every text kept, read once at the start. */
+/** Every text kept. */
 export async function readDrafts(shelf: Shelf): Promise<Draft[]> {
   return shelf.drafts.toArray();
+}
+
+/** The key of what is typed in one tab. */
+export function draftKey(about: string, tab: Id): string {
+  return `${about}|${tab}`;
+}
+
+/** What a key is about, whichever tab it was typed in. */
+export function draftAbout(key: string): string {
+  const bar = key.lastIndexOf("|");
+  return bar < 0 ? key : key.slice(0, bar);
+}
+
+/** What is typed about one thing, in every tab. */
+export async function draftsAbout(shelf: Shelf, about: string): Promise<Draft[]> {
+  const rows = await draftsFrom(shelf, about);
+  return rows.filter(({ key }) => draftAbout(key) === about);
+}
+
+/** What is typed about all things whose key begins so: "lap-ledger-…/lap ". */
+export async function draftsFrom(shelf: Shelf, beginning: string): Promise<Draft[]> {
+  return shelf.drafts.where("key").startsWith(beginning).toArray();
+}
+
+/**
+ * Makes what a tab that is gone left behind the draft of this tab, all or nothing. Undefined when another tab was
+ * quicker, or when this one has typed about the same thing meanwhile.
+ */
+export async function takeOverDraft(shelf: Shelf, left: Draft, tab: Id): Promise<Draft | undefined> {
+  const mine: Draft = { ...left, key: draftKey(draftAbout(left.key), tab), tab };
+  try {
+    return await shelf.database.transaction("rw", shelf.drafts, async () => {
+      const [there, own] = await shelf.drafts.bulkGet([left.key, mine.key]);
+      if (there === undefined || own !== undefined) return undefined;
+      await shelf.drafts.delete(left.key);
+      await shelf.drafts.put(mine);
+      return mine;
+    });
+  } catch (error) {
+    throw faultOf(error, "Typed text not taken over");
+  }
 }
 
 /** Keeps a text under its key, in place of the one before. Throws LedgerFault. */

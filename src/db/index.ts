@@ -48,6 +48,7 @@ export {
 } from "./shelf.ts";
 export * from "./shelvedLogbooks.ts";
 export type { LogbookStatus, StatusSource } from "./status.ts";
+export { type TypedBeside, typedBeside } from "./typedBeside.ts";
 export * from "./unlisted.ts";
 export { unmergeRows } from "./unmerge.ts";
 export type { UnreadableRow } from "./unreadable.ts";

@@ -10,10 +10,11 @@ import {
 } from "#domain";
 import { linksOf } from "./checks/rowsNamed.ts";
 
-/** What is to be sent: one session, or every row that is not as it was when these marks were taken. */
+/** What is to be sent: one session, every row that is not as it was when these marks were taken, or these very rows. */
 export type PartWanted =
   | { readonly kind: "session"; readonly sessionId: Id }
-  | { readonly kind: "unsent"; readonly sent: ReadonlyMap<Id, number> };
+  | { readonly kind: "unsent"; readonly sent: ReadonlyMap<Id, number> }
+  | { readonly kind: "rows"; readonly ids: ReadonlySet<Id> };
 
 /** A number that is another one when anything in the row is, its laps and stamps included. */
 export function markOfRow(row: Stamped): number {
@@ -26,7 +27,7 @@ export function marksOf(rows: AllRows): ReadonlyMap<Id, number> {
 }
 
 /**
- * The rows of one session, or those not sent yet as they are, with every row they hang on: combo, car, track, layout, pages, rig
+ * The rows of one session, those not sent yet as they are, or those named, with every row they hang on: combo, car, track, layout, pages, rig
  * settings. Deleted rows are rows. Merged into another copy, such a part does what a whole backup would do for these rows. Pure.
  */
 export function partOf(rows: AllRows, wanted: PartWanted): AllRows {
@@ -52,6 +53,7 @@ export function partOf(rows: AllRows, wanted: PartWanted): AllRows {
 }
 
 function isWanted(row: Stamped, wanted: PartWanted): boolean {
+  if (wanted.kind === "rows") return wanted.ids.has(row.id);
   if (wanted.kind === "unsent") return wanted.sent.get(row.id) !== markOfRow(row);
   const { sessionId } = wanted;
   return row.id === sessionId || (row as { readonly sessionId?: Id }).sessionId === sessionId;

@@ -22,13 +22,18 @@ export interface ShelvedLogbook {
   readonly purgedOn?: CalendarDate;
 }
 
-/** Text not yet stored: a half-typed entry line, laps on their way, open forms. One row a key. */
+/** Text not yet stored: a half-typed entry line, laps on their way, open forms. One row for each tab it is typed in. */
 export interface Draft {
-  /** Name of the logbook, a slash, and what it is for: "lap-ledger-…/line/<session>". */
+  /** Name of the logbook, a slash, what it is for, a bar, and the tab: "lap-ledger-…/entry <session>|<tab>". */
   readonly key: string;
+  /** What the driver would know it by. */
   readonly text: string;
   /** Whatever else the form behind the key wants to find again; plain data. */
   readonly state?: unknown;
+  /** The tab it was typed in; rows kept before each tab had drafts of its own lack it, and the bar in the key. */
+  readonly tab?: Id;
+  /** When it was typed last. */
+  readonly at?: number;
 }
 
 /** Why a state of a logbook was kept. */

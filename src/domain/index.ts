@@ -16,6 +16,7 @@ export * from "./remarks.ts";
 export * from "./rows.ts";
 export * from "./sameName.ts";
 export * from "./sayDate.ts";
+export * from "./sayMoment.ts";
 export * from "./searchSession.ts";
 export * from "./searchTerms.ts";
 export * from "./searchText.ts";

@@ -13,14 +13,16 @@ import {
 import { isAheadOf, practiceDay } from "#domain";
 import type { Device, Marker } from "#state/device.ts";
 import { useOpening } from "#state/opening.ts";
+import { browserTab, type Tab } from "./browserTab.ts";
 import { readAgainEverywhere } from "./readAgainEverywhere.ts";
 import { sayLost } from "./sayLost.ts";
 
-/** What this machine gives: the time, the zone it is in, and ids that sort by the time they were made. */
+/** What this machine gives: the time, the zone it is in, ids that sort by the time they were made, and the tab. */
 export interface Surroundings {
   readonly clock: () => number;
   readonly zone: () => string;
   readonly newId: () => string;
+  readonly tab: Tab;
 }
 
 /** The real ones of the browser. */
@@ -29,6 +31,7 @@ export function browserSurroundings(): Surroundings {
     clock: Date.now,
     zone: () => Intl.DateTimeFormat().resolvedOptions().timeZone,
     newId: idMaker(Date.now),
+    tab: browserTab(),
   };
 }
 

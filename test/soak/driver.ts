@@ -200,11 +200,15 @@ export class Driver {
     await field.press("Enter", { noWaitAfter: true });
     await this.crash(which);
     const tab = this.tabs[which];
-    await expect(async () => {
-      const isStored = await lapTime(tab, count + 1).isVisible();
-      expect(isStored || (await entryField(tab).inputValue()) !== "").toBe(true);
-    }).toPass({ timeout: 10_000 });
+    const offered = tab.getByRole("button", { name: "Take it up" });
+    await expect(
+      lapTime(tab, count + 1)
+        .or(offered)
+        .first(),
+    ).toBeVisible({ timeout: 10_000 });
     if (!(await lapTime(tab, count + 1).isVisible())) {
+      // The other tab is open, so what was half typed here is not put into a field unasked.
+      await offered.click();
       await expect(entryField(tab)).toHaveValue(asTyped(ms));
       await entryField(tab).press("Enter");
     }

@@ -5,7 +5,7 @@ import { IDBFactory } from "fake-indexeddb";
 import type { ReactNode } from "react";
 import { vi } from "vitest";
 import { createLogbook, idMaker, type Logbook, openLogbook, openShelf } from "#db";
-import { askHere, LogbookProvider, openAtStart, type Surroundings, sendHere } from "#live";
+import { askHere, LogbookProvider, openAtStart, type Surroundings, sendHere, type Tab } from "#live";
 import { useDevice } from "#state/device.ts";
 import { useNotices } from "#state/notices.ts";
 import { useUndo } from "#state/undo.ts";
@@ -22,6 +22,10 @@ export interface Rendered {
   readonly surroundings: Surroundings;
   /** Takes the page away and draws it again, as a reload would. */
   readonly reload: () => void;
+  /** Takes the page away and draws it in another tab; the tab before is closed, or stays open behind it. */
+  readonly otherTab: (before: "closed" | "open") => void;
+  /** Closes the tab that the page was drawn in first. */
+  readonly closeFirstTab: () => void;
 }
 
 /**
@@ -44,10 +48,18 @@ export async function renderAt(
   window.location.hash = hash;
 
   const clock = fixedClock(at);
-  const surroundings: Surroundings = {
+  const newId = idMaker(clock.now);
+  const living = new Set<string>();
+  const openTab = (): Tab => {
+    const id = newId();
+    living.add(id);
+    return { id: Promise.resolve(id), living: async () => living };
+  };
+  let surroundings: Surroundings = {
     clock: clock.now,
     zone: () => "Europe/Berlin",
-    newId: idMaker(clock.now),
+    newId,
+    tab: openTab(),
   };
   const shelf = await openShelf(surroundings);
   const { name } = await createLogbook(shelf, { title: "My logbook" });
@@ -76,5 +88,14 @@ export async function renderAt(
     page.unmount();
     page = draw();
   };
-  return { user: userEvent.setup(), clock, surroundings, reload };
+  const otherTab = (before: "closed" | "open") => {
+    if (before === "closed") living.clear();
+    surroundings = { ...surroundings, tab: openTab() };
+    reload();
+  };
+  const closeFirstTab = () => {
+    const [first] = living;
+    if (first !== undefined) living.delete(first);
+  };
+  return { user: userEvent.setup(), clock, surroundings, reload, otherTab, closeFirstTab };
 }

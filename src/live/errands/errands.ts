@@ -8,6 +8,7 @@ import { type Part, type PartMade, part } from "./part.ts";
 import { type PutDatesRight, putDatesRight } from "./putDatesRight.ts";
 import { type Restore, restore } from "./restore.ts";
 import { type TakeBack, type TakenBackWords, takeBack } from "./takeBack.ts";
+import { type TypedInDemo, type TypedInDemoFound, typedInDemo } from "./typedInDemo.ts";
 
 /** What each errand is sent with and brings back. */
 interface Errands {
@@ -19,6 +20,7 @@ interface Errands {
   readonly keep: { readonly details: Keep; readonly result: string };
   readonly part: { readonly details: Part; readonly result: PartMade };
   readonly putDatesRight: { readonly details: PutDatesRight; readonly result: number };
+  readonly typedInDemo: { readonly details: TypedInDemo; readonly result: TypedInDemoFound };
   readonly afterSession: { readonly details: AfterSession; readonly result: null };
 }
 
@@ -35,5 +37,6 @@ export const errands: { readonly [E in ErrandName]: Errand<ErrandDetails<E>, Err
   keep,
   part,
   putDatesRight,
+  typedInDemo,
   afterSession,
 };

@@ -5,6 +5,7 @@ import { useDraft, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Choice } from "#ui/Choice.tsx";
 import { Field } from "#ui/Field.tsx";
+import { HalfTyped } from "#ui/HalfTyped.tsx";
 import styles from "./Corners.module.css";
 import { type CornerMeasure, type CornerTexts, cornerMeasures, readCorner, textsOf } from "./cornerFields.ts";
 
@@ -60,6 +61,7 @@ export function CornerEditor({ layoutId, corner, onDone, onRemove }: CornerEdito
         void store();
       }}
     >
+      <HalfTyped of={draft} />
       <Field
         label={`Name of corner ${number}`}
         dir="auto"

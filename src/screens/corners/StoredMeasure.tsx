@@ -1,6 +1,7 @@
 import { type Measure, readMeasure, writeMeasure } from "#entry";
 import { useDraft } from "#live";
 import { Field } from "#ui/Field.tsx";
+import { HalfTyped } from "#ui/HalfTyped.tsx";
 
 interface StoredMeasureProps {
   readonly draftKey: string;
@@ -20,20 +21,23 @@ export function StoredMeasure({ draftKey, measure, value, onValue, hint }: Store
     if (reading.value === value || (await onValue(reading.value)) !== undefined) draft.set(undefined);
   };
   return (
-    <Field
-      label={measure.name}
-      unit={measure.unit === "" ? undefined : measure.unit}
-      figures
-      inputMode="decimal"
-      size="between"
-      value={draft.value}
-      onChange={draft.set}
-      onBlur={() => void store()}
-      onKeyDown={(event) => {
-        if (event.key === "Enter") void store();
-      }}
-      problem={reading.ok ? undefined : reading.problem}
-      hint={hint}
-    />
+    <>
+      <Field
+        label={measure.name}
+        unit={measure.unit === "" ? undefined : measure.unit}
+        figures
+        inputMode="decimal"
+        size="between"
+        value={draft.value}
+        onChange={draft.set}
+        onBlur={() => void store()}
+        onKeyDown={(event) => {
+          if (event.key === "Enter") void store();
+        }}
+        problem={reading.ok ? undefined : reading.problem}
+        hint={hint}
+      />
+      <HalfTyped of={draft} />
+    </>
   );
 }

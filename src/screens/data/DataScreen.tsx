@@ -43,7 +43,10 @@ export function DataScreen() {
           <RestorePart titles={titles} />
           <CopiesPart titles={titles} />
           <LogbooksPart logbooks={logbooks} />
-          <DemoPart demo={logbooks.find(({ kind }) => kind === "demo")} />
+          <DemoPart
+            demo={logbooks.find(({ kind }) => kind === "demo")}
+            own={logbooks.filter(({ kind }) => kind === "own")}
+          />
           <StoragePart />
         </div>
         <div className={styles["column"]}>

@@ -1,21 +1,40 @@
+import { useState } from "react";
 import { lowestSchema, newestSchema, type ShelvedLogbook } from "#db";
 import { browserSha256, fetchBackup } from "#files";
-import { useLoadDemo, useRemoveLogbook } from "#live";
+import { type TypedInDemoFound, useLeaveDemo, useLoadDemo, useRemoveLogbook } from "#live";
 import { demoAddress } from "#state/demoAddress.ts";
 import { Button } from "#ui/Button.tsx";
 import { Part } from "#ui/Part.tsx";
+import { LeaveDemoDialog } from "./LeaveDemoDialog.tsx";
+
+interface DemoPartProps {
+  readonly demo: ShelvedLogbook | undefined;
+  /** The driver's own logbooks, the one opened last first. */
+  readonly own: readonly ShelvedLogbook[];
+}
 
 /** A made-up driver's twelve weeks, to look around in: loaded and removed with one button each. */
-export function DemoPart({ demo }: { readonly demo: ShelvedLogbook | undefined }) {
+export function DemoPart({ demo, own }: DemoPartProps) {
   const { load, isLoading } = useLoadDemo(() =>
     fetchBackup(demoAddress, { lowest: lowestSchema, newest: newestSchema, sha256: browserSha256() }),
   );
   const remove = useRemoveLogbook();
+  const { look, moveAndRemove } = useLeaveDemo(demoAddress);
+  const [isLooking, setLooking] = useState(false);
+  const [found, setFound] = useState<TypedInDemoFound>();
+  const leave = async (logbook: ShelvedLogbook) => {
+    setLooking(true);
+    const typed = await look(logbook);
+    setLooking(false);
+    if (typed === undefined) return;
+    if (typed.laps + typed.others + typed.changed > 0) setFound(typed);
+    else await remove(logbook);
+  };
   return (
     <Part title="Demo" ruled>
       <p>
         Twelve weeks of a made-up club racer, as a logbook of its own. Your own logbooks are not touched by
-        it.
+        it. Should you type laps in it, they can move to a logbook of your own before it goes.
       </p>
       <p>
         {demo === undefined ? (
@@ -23,11 +42,23 @@ export function DemoPart({ demo }: { readonly demo: ShelvedLogbook | undefined }
             Load the demo logbook
           </Button>
         ) : (
-          <Button size="between" onClick={() => void remove(demo)}>
+          <Button size="between" disabled={isLooking} onClick={() => void leave(demo)}>
             Remove the demo logbook
           </Button>
         )}
       </p>
+      {demo !== undefined && found !== undefined && (
+        <LeaveDemoDialog
+          found={found}
+          own={own}
+          onClose={() => setFound(undefined)}
+          onMove={(to) => moveAndRemove(demo, to)}
+          onRemove={() => {
+            setFound(undefined);
+            void remove(demo);
+          }}
+        />
+      )}
     </Part>
   );
 }

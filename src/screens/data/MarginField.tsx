@@ -1,6 +1,7 @@
 import { type Measure, readMeasure, writeMeasure } from "#entry";
 import { useDraft } from "#live";
 import { Field } from "#ui/Field.tsx";
+import { HalfTyped } from "#ui/HalfTyped.tsx";
 
 const margin: Measure = { name: "Margin", unit: "percent", least: 0, most: 100 };
 
@@ -20,17 +21,20 @@ export function MarginField({ percent, onPercent }: MarginFieldProps) {
     if (reading.value !== undefined && reading.value !== percent) onPercent(reading.value);
   };
   return (
-    <Field
-      label="A lap is near the best within"
-      unit="percent"
-      figures
-      inputMode="decimal"
-      size="between"
-      value={draft.value}
-      onChange={draft.set}
-      onBlur={store}
-      onKeyDown={(event) => event.key === "Enter" && store()}
-      problem={reading.ok ? undefined : reading.problem}
-    />
+    <>
+      <Field
+        label="A lap is near the best within"
+        unit="percent"
+        figures
+        inputMode="decimal"
+        size="between"
+        value={draft.value}
+        onChange={draft.set}
+        onBlur={store}
+        onKeyDown={(event) => event.key === "Enter" && store()}
+        problem={reading.ok ? undefined : reading.problem}
+      />
+      <HalfTyped of={draft} />
+    </>
   );
 }

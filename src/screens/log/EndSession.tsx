@@ -4,6 +4,7 @@ import { useDraft, useToday, useWrite } from "#live";
 import { askToKeep } from "#state/storage.ts";
 import { Button } from "#ui/Button.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
+import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { TextArea } from "#ui/TextArea.tsx";
 import type { SessionData } from "./useSession.ts";
 
@@ -53,6 +54,7 @@ export function EndSession({ data, drivingMs, onClose }: EndSessionProps) {
         maxLength={longestText}
         hint="You will read it when you next drive this combo."
       />
+      <HalfTyped of={draft} />
     </Dialog>
   );
 }

@@ -4,19 +4,25 @@ import type { EntryContext } from "#entry";
 import { useHeight } from "#ui/useHeight.ts";
 import styles from "./EntryArea.module.css";
 import { EntryPanel } from "./EntryPanel.tsx";
+import { pastePlaces } from "./pastePlaces.ts";
 import type { SessionFigures } from "./sessionFigures.ts";
 import { useEntry } from "./useEntry.ts";
 import { useHeadsTop } from "./useHeadsTop.ts";
 import { useStoredWords } from "./useStoredWords.ts";
 
+const StrayLine = lazy(() => import("./StrayLine.tsx").then((file) => ({ default: file.StrayLine })));
 const Pasted = lazy(() => import("./Pasted.tsx").then((file) => ({ default: file.Pasted })));
 
 interface EntryAreaProps {
   readonly sessionId: Id;
   /** The run being driven. */
   readonly run: Run;
+  /** It was ended here a moment ago: what is typed now is for the next one. */
+  readonly isLeft: boolean;
   readonly context: EntryContext;
   readonly rows: SessionFigures["rows"];
+  /** The runs on the page, by the numbers they go by there. */
+  readonly shown: SessionFigures["shown"];
   /** What the run says so far, read on a phone beside the field; on a desk it stands at the right. */
   readonly finding: string | undefined;
   /** A lap is being edited and has the keyboard; on a phone the pad would cover it. */
@@ -25,7 +31,8 @@ interface EntryAreaProps {
 }
 
 /** Where laps are typed. It holds what is typed, so that a key press draws this and not the whole ledger. */
-export function EntryArea({ sessionId, run, context, rows, finding, isCovered, onEditLast }: EntryAreaProps) {
+export function EntryArea(props: EntryAreaProps) {
+  const { sessionId, run, isLeft, context, rows, shown, finding, isCovered, onEditLast } = props;
   const height = useHeight("--entry-height");
   const headsTop = useHeadsTop();
   const box = useCallback<RefCallback<HTMLElement>>(
@@ -37,7 +44,7 @@ export function EntryArea({ sessionId, run, context, rows, finding, isCovered, o
     },
     [height, headsTop],
   );
-  const entry = useEntry(sessionId, run, context);
+  const entry = useEntry(sessionId, run, context, isLeft);
   const said = useStoredWords(rows, entry.stored, finding);
   const laps = lapsInOrder(run);
   const last = laps.at(-1);
@@ -55,13 +62,28 @@ export function EntryArea({ sessionId, run, context, rows, finding, isCovered, o
         lapNumber={lapNumber}
         said={entry.pasted === undefined ? said : ""}
         onEditLast={last && (() => onEditLast(last.id))}
+        question={
+          entry.isStray &&
+          entry.begunIn !== undefined && (
+            <Suspense fallback={null}>
+              <StrayLine
+                text={entry.text}
+                begunIn={entry.begunIn}
+                current={run}
+                sessionId={sessionId}
+                shown={shown}
+                onPlace={entry.placeIn}
+              />
+            </Suspense>
+          )
+        }
       />
       {entry.pasted !== undefined && (
         <Suspense fallback={null}>
           <Pasted
             text={entry.pasted}
             context={context}
-            run={run}
+            places={pastePlaces(shown, run, entry.pastedElsewhere)}
             onDiscard={() => entry.setPasted(undefined)}
             onAdded={entry.takePasted}
           />

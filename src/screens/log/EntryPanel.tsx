@@ -1,15 +1,23 @@
-import { type ClipboardEvent, type KeyboardEvent, useEffect, useId, useRef, useState } from "react";
+import {
+  type ClipboardEvent,
+  type KeyboardEvent,
+  type ReactNode,
+  useEffect,
+  useId,
+  useRef,
+  useState,
+} from "react";
 import { differenceShown, formatLapTime, formatSeconds, remarkInWords, type ShownTime } from "#domain";
 import { type EntryContext, parseEntry } from "#entry";
-import { saveBackup, useLogbook } from "#live";
 import { useDevice } from "#state/device.ts";
 import { Button } from "#ui/Button.tsx";
 import { sayProblem } from "#ui/FieldFrame.tsx";
+import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
-import { Notice } from "#ui/Notice.tsx";
 import { EntryHelp } from "./EntryHelp.tsx";
 import styles from "./EntryPanel.module.css";
 import { Pad } from "./Pad.tsx";
+import { UnstoredLines } from "./UnstoredLines.tsx";
 import type { Entry } from "./useEntry.ts";
 import { useIsTouch } from "./useIsTouch.ts";
 
@@ -25,15 +33,16 @@ interface EntryPanelProps {
   readonly said: string;
   /** Opens the run's last lap for editing; absent where it has none. */
   readonly onEditLast: (() => void) | undefined;
+  /** Where the line belongs, asked right behind the field; Enter stores nothing until it is answered. */
+  readonly question: ReactNode;
 }
 
 /** The id of the field in the page: the focus comes back to it from the editor that was opened from here. */
 export const fieldId = "entry-field";
 
 /** One text field, what the text will become, and on touch the pad. Enter adds the lap. */
-export function EntryPanel({ entry, context, lapNumber, said, onEditLast }: EntryPanelProps) {
-  const { text, reading, standing, unstored } = entry;
-  const open = useLogbook();
+export function EntryPanel({ entry, context, lapNumber, said, onEditLast, question }: EntryPanelProps) {
+  const { text, reading, standing } = entry;
   const field = useRef<HTMLInputElement>(null);
   const [isWriting, setWriting] = useState(false);
   const isTouch = useIsTouch();
@@ -72,26 +81,8 @@ export function EntryPanel({ entry, context, lapNumber, said, onEditLast }: Entr
   const isWrong = reading?.ok === false && standing.kind === "refused";
   return (
     <section className={styles["panel"]} aria-label="Entry">
-      {unstored.map((line) => (
-        <div key={line.id} role="alert">
-          <Notice
-            tone="caution"
-            actions={
-              <>
-                <Button onClick={() => entry.storeAgain(line)}>Try again</Button>
-                {entry.takeBack && (
-                  <Button onClick={() => entry.takeBack?.(line)}>Put it back in the field</Button>
-                )}
-                <Button onClick={() => void saveBackup(open, open.entry)}>Save a backup</Button>
-              </>
-            }
-          >
-            <p>
-              <strong>Not stored: {line.text}.</strong> {line.fault}
-            </p>
-          </Notice>
-        </div>
-      ))}
+      <UnstoredLines entry={entry} />
+      <HalfTyped of={entry.kept} isFree={text === ""} onTakeUp={entry.takeUp} />
       <div className={styles["line"]} data-long={text.length > longest || undefined}>
         <label className={styles["label"]} htmlFor={fieldId}>
           Lap {lapNumber}
@@ -119,7 +110,7 @@ export function EntryPanel({ entry, context, lapNumber, said, onEditLast }: Entr
         <div id={`${id}-reading`} className={styles["reading"]}>
           <ReadingOf entry={entry} context={context} lapNumber={lapNumber} />
         </div>
-        {!isPadShown && (
+        {!isPadShown && !entry.isStray && (
           <Button
             variant="primary"
             size="between"
@@ -133,6 +124,7 @@ export function EntryPanel({ entry, context, lapNumber, said, onEditLast }: Entr
           </Button>
         )}
       </div>
+      {question}
       <LiveRegion message={isWrong ? sayProblem(reading.problem) : said} />
       {isPadShown ? (
         <Pad
@@ -182,7 +174,9 @@ function ReadingOf({ entry, context, lapNumber }: Pick<EntryPanelProps, "entry" 
   return (
     <>
       <p className={styles["time"]}>{ms === undefined ? "no time" : formatLapTime(ms, decimals)}</p>
-      {standing.kind === "asking" ? (
+      {standing.kind === "homeless" ? (
+        <p className={styles["ask"]}>Say first where it belongs: Tab goes to the answers</p>
+      ) : standing.kind === "asking" ? (
         <p className={styles["ask"]} role="alert">
           {standing.why}
         </p>

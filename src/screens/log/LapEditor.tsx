@@ -1,14 +1,17 @@
 import { type KeyboardEvent, useEffect, useRef, useState } from "react";
 import { deleteLap, editLap, type LapPatch, moveLaps, setNotBest } from "#db";
-import { canonicalText, formatLapTime, type Lap, lapsInOrder, type Run } from "#domain";
+import { canonicalText, type Lap, lapsInOrder, type Run } from "#domain";
 import { type EntryContext, isOdd, parseEntry, type TypedLap, writeEntry } from "#entry";
-import { useDraft, useWrite } from "#live";
+import { useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
+import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Notice } from "#ui/Notice.tsx";
 import styles from "./LapEditor.module.css";
 import { PickAndDo } from "./PickAndDo.tsx";
+import { readAs } from "./readAs.ts";
 import type { SessionFigures } from "./sessionFigures.ts";
+import { useLapDraft } from "./useLapDraft.ts";
 import { useSecondPress } from "./useSecondPress.ts";
 
 interface LapEditorProps {
@@ -25,10 +28,10 @@ interface LapEditorProps {
 export function LapEditor({ lap, number, run, shown, context, onDone }: LapEditorProps) {
   const write = useWrite();
   const before = writeEntry(lap);
-  const draft = useDraft(`lap ${lap.id}`, before);
+  const draft = useLapDraft(lap.id, { sessionId: run.sessionId, runId: run.id, number }, before);
   // Until the driver types, the field follows the lap: that is what they see, and what they change.
   const seen = useRef(lap);
-  if (draft.value === before) seen.current = lap;
+  if (draft.text === before) seen.current = lap;
   const [isRefused, setRefused] = useState(false);
   const asking = useSecondPress();
   const box = useRef<HTMLDivElement>(null);
@@ -38,7 +41,7 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
     input?.select();
   }, []);
 
-  const text = draft.value;
+  const { text } = draft;
   const reading = text.trim() === "" ? undefined : parseEntry(text, context);
   const leave = () => {
     draft.set(undefined);
@@ -112,7 +115,7 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
         }
         hint={
           reading?.ok
-            ? readingInWords(reading.lap.ms, reading.lap.decimals)
+            ? `${readAs(reading.lap)} Enter stores it, Escape leaves it as it was.`
             : "Time, sectors, remarks, / note"
         }
       />
@@ -123,6 +126,7 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
           </Notice>
         )}
       </div>
+      <HalfTyped of={draft.kept} />
       <div className={styles["buttons"]}>
         <Button variant="primary" size="between" onClick={({ timeStamp }) => void store(timeStamp)}>
           Store
@@ -170,8 +174,4 @@ function changedFields(seen: TypedLap, { ms, decimals, sectors, note, remarks }:
     ...(note !== seen.note && { note }),
     ...(isOther(remarks, seen.remarks) && { remarks }),
   };
-}
-
-function readingInWords(ms: number | undefined, decimals: number | undefined): string {
-  return `Read as ${ms === undefined ? "a lap without a time" : formatLapTime(ms, decimals)}. Enter stores it, Escape leaves it as it was.`;
 }

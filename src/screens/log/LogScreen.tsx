@@ -1,7 +1,9 @@
-import { lazy, Suspense } from "react";
+import { lazy, type ReactNode, Suspense } from "react";
 import { lastSession, sessionsOpen } from "#db";
+import type { Id } from "#domain";
 import { useRows, useUntil } from "#live";
 import { useAddress } from "#state/address.ts";
+import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { Begin } from "./Begin.tsx";
 import { useFocusKept } from "./useFocusKept.ts";
 import { Welcome } from "./Welcome.tsx";
@@ -9,9 +11,27 @@ import { Welcome } from "./Welcome.tsx";
 // Fetched while the logbook opens, so that an open session is there at once; the start form does not wait for it.
 const sessionPage = import("./SessionPage.tsx").then((file) => ({ default: file.SessionPage }));
 const SessionPage = lazy(() => sessionPage);
+const TypedElsewhere = lazy(() =>
+  import("./TypedElsewhere.tsx").then((file) => ({ default: file.TypedElsewhere })),
+);
 
-/** Log: the session that the address names, else the one that is open, else the way to start one. */
+/** Log, and above it what was half typed in another session. */
 export function LogScreen() {
+  const { sessionId, page } = useLogPage();
+  return (
+    <>
+      <FaultBoundary what="What was half typed in other sessions">
+        <Suspense fallback={null}>
+          <TypedElsewhere sessionId={sessionId} />
+        </Suspense>
+      </FaultBoundary>
+      {page}
+    </>
+  );
+}
+
+/** The session that the address names, else the one that is open, else the way to start one. */
+function useLogPage(): { readonly sessionId: Id | undefined; readonly page: ReactNode } {
   const address = useAddress();
   const named = address.place === "log" ? address.sessionId : undefined;
   const until = useUntil();
@@ -25,11 +45,14 @@ export function LogScreen() {
   const sessionId = named ?? state?.open[0]?.id;
   useFocusKept(sessionId ?? (state && "none"));
   if (sessionId !== undefined)
-    return (
-      <Suspense fallback={<p>Opening the session</p>}>
-        <SessionPage key={sessionId} sessionId={sessionId} />
-      </Suspense>
-    );
-  if (state === undefined) return <p>Opening Log</p>;
-  return state.last ? <Begin /> : <Welcome />;
+    return {
+      sessionId,
+      page: (
+        <Suspense fallback={<p>Opening the session</p>}>
+          <SessionPage key={sessionId} sessionId={sessionId} />
+        </Suspense>
+      ),
+    };
+  const page = state === undefined ? <p>Opening Log</p> : state.last ? <Begin /> : <Welcome />;
+  return { sessionId, page };
 }

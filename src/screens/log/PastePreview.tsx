@@ -1,18 +1,20 @@
 import { useMemo } from "react";
 import { addLaps } from "#db";
-import { formatLapTime, type Id, type Run, remarkInWords } from "#domain";
+import { formatLapTime, type Id, remarkInWords } from "#domain";
 import { type Entry, type EntryContext, isOdd, type PasteLine, parsePaste, sourceOf } from "#entry";
 import { useLogbook, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
 import { sayProblem } from "#ui/FieldFrame.tsx";
 import { RuledTable } from "#ui/RuledTable.tsx";
+import type { PastePlace } from "./pastePlaces.ts";
 import styles from "./RunDialog.module.css";
 
 interface PastePreviewProps {
   readonly text: string;
   readonly context: EntryContext;
-  readonly run: Run;
+  /** Where the laps can go, the likeliest first. */
+  readonly places: readonly PastePlace[];
   readonly onLeave: () => void;
   readonly onDiscard: () => void;
   /** They are in the book. */
@@ -28,7 +30,7 @@ interface ReadLine {
 const drawn = 150;
 
 /** What each pasted line was read as, and which could not be read, before anything is stored. */
-export function PastePreview({ text, context, run, onLeave, onDiscard, onAdded }: PastePreviewProps) {
+export function PastePreview({ text, context, places, onLeave, onDiscard, onAdded }: PastePreviewProps) {
   const { book } = useLogbook();
   const write = useWrite();
   const { lines } = useMemo(() => parsePaste(text, context), [text, context]);
@@ -36,7 +38,7 @@ export function PastePreview({ text, context, run, onLeave, onDiscard, onAdded }
   const unread = lines.filter((line) => !line.reading.ok);
   const asked = read.filter(({ entry }) => entry.asks.length > 0);
   const unasked = read.filter(({ entry }) => entry.asks.length === 0);
-  const add = async (some: readonly ReadLine[]) => {
+  const add = async (some: readonly ReadLine[], runId: Id) => {
     const laps = some.map(({ entry }) => ({
       id: book.newId(),
       lap: {
@@ -45,7 +47,7 @@ export function PastePreview({ text, context, run, onLeave, onDiscard, onAdded }
         ...(isOdd(entry) && { isOdd: true as const }),
       },
     }));
-    if (await write((to) => addLaps(to, { runId: run.id, laps }), { isUndoOffered: true }))
+    if (await write((to) => addLaps(to, { runId, laps }), { isUndoOffered: true }))
       onAdded(laps.map(({ id }) => id));
   };
   const laps = countLaps(read.length);
@@ -56,16 +58,26 @@ export function PastePreview({ text, context, run, onLeave, onDiscard, onAdded }
       focus="actions"
       actions={
         <>
-          {read.length > 0 && (
-            <Button size="between" variant="primary" onClick={() => void add(read)}>
-              Add {laps}
-            </Button>
-          )}
-          {asked.length > 0 && unasked.length > 0 && (
-            <Button size="between" onClick={() => void add(unasked)}>
-              Add {countLaps(unasked.length)}, without those to look at
-            </Button>
-          )}
+          {read.length > 0 &&
+            places.map(({ runId, words }) => (
+              <Button
+                key={runId}
+                size="between"
+                variant={words === undefined ? "primary" : "plain"}
+                onClick={() => void add(read, runId)}
+              >
+                Add {laps}
+                {words !== undefined && ` to ${words}`}
+              </Button>
+            ))}
+          {asked.length > 0 &&
+            unasked.length > 0 &&
+            places.map(({ runId, words }) => (
+              <Button key={runId} size="between" onClick={() => void add(unasked, runId)}>
+                Add {countLaps(unasked.length)}
+                {words !== undefined && ` to ${words}`}, without those to look at
+              </Button>
+            ))}
           <Button size="between" onClick={onLeave}>
             Decide later
           </Button>

@@ -5,6 +5,7 @@ import { readTime } from "#entry";
 import { useDraft, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
+import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Name } from "#ui/Name.tsx";
 import styles from "./ReferenceLaps.module.css";
 import type { SessionData } from "./useSession.ts";
@@ -60,6 +61,7 @@ export function ReferenceLaps({ data }: { readonly data: SessionData }) {
           ))}
         </ul>
       )}
+      <HalfTyped of={draft} />
       <Field
         label="Time of the reference lap"
         value={time}

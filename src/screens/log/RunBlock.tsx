@@ -64,13 +64,16 @@ export function RunBlock({
   const named = namedId === undefined ? -1 : rows.findIndex(({ lap }) => lap.id === namedId);
   const [isUnfolded, setUnfolded] = useState<boolean>();
   const [dialog, setDialog] = useState<"settings" | "summary">();
-  const isShown = isCurrent || (isUnfolded ?? (named >= 0 || data.session.endedAt !== undefined));
+  const editedRow = rows.find(({ lap }) => lap.id === edited);
+  const isShown =
+    isCurrent ||
+    editedRow !== undefined ||
+    (isUnfolded ?? (named >= 0 || data.session.endedAt !== undefined));
   const hasSentence = !isCurrent && (isShown || isSaid);
   const said = useMemo(() => (hasSentence ? saidOf?.(number) : undefined), [hasSentence, saidOf, number]);
   const [drawn, setDrawn] = useState(fewest);
   // A pasted run may have thousands of laps; the named lap of an address is among those drawn from then on.
   const first = Math.max(0, Math.min(rows.length - drawn, named < 0 ? rows.length : named));
-  const editedRow = rows.find(({ lap }) => lap.id === edited);
   return (
     <section className={styles["run"]} aria-label={`Run ${number}`}>
       <div className={styles["head"]}>

@@ -27,6 +27,10 @@ import { useNamedLap } from "./useNamedLap.ts";
 import { type SessionData, useSession } from "./useSession.ts";
 import { useWakeLock } from "./useWakeLock.ts";
 
+const EditsLeft = lazy(() => import("./EditsLeft.tsx").then((file) => ({ default: file.EditsLeft })));
+const StrandedEntry = lazy(() =>
+  import("./StrandedEntry.tsx").then((file) => ({ default: file.StrandedEntry })),
+);
 const EndSession = lazy(() => import("./EndSession.tsx").then((file) => ({ default: file.EndSession })));
 const RestingView = lazy(() => import("./RestingView.tsx").then((file) => ({ default: file.RestingView })));
 const SummaryDialog = lazy(() =>
@@ -37,7 +41,7 @@ const SummaryDialog = lazy(() =>
 export function SessionPage({ sessionId }: { readonly sessionId: Id }) {
   const data = useSession(sessionId);
   if (data === undefined) return <p>Opening the session</p>;
-  if (data === null) return <NoSession />;
+  if (data === null) return <NoSession sessionId={sessionId} />;
   return <WithBest data={data} />;
 }
 
@@ -85,6 +89,8 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere, around }: LedgerProps
   const [dialog, setDialog] = useState<"summary" | "end">();
   const [isResting, setResting] = useState(false);
   const [edited, setEdited] = useState<Id>();
+  // A run ended here: what is typed from now on is for the next one, even before that is there.
+  const [leaving, setLeaving] = useState<Id>();
   const [isFromField, setFromField] = useState(false);
   const edit = (lapId: Id | undefined, from?: "field") => {
     setEdited(lapId);
@@ -101,13 +107,16 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere, around }: LedgerProps
     if (atOpening.current !== undefined) bringIntoSight(atOpening.current);
   }, []);
   useNamedLap();
+  if (leaving !== undefined && leaving !== current?.id) setLeaving(undefined);
   const next = said && suggestNextRun(said.report, { session: report, cornersOfMistakes: said.corners });
 
   // Between two runs the finding stands first; while laps are typed, the laps do.
   const isBetween = current === undefined || lapsInOrder(current).length === 0;
 
   const nextRun = async () => {
+    setLeaving(current?.id);
     if (await write((book) => addRun(book, { sessionId: session.id }))) window.scrollTo(0, 0);
+    else setLeaving(undefined);
   };
   const name = comboName(data);
   return (
@@ -128,8 +137,10 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere, around }: LedgerProps
           <EntryArea
             sessionId={session.id}
             run={current}
+            isLeft={current.id === leaving}
             context={context}
             rows={rows}
+            shown={shown}
             finding={said && !isBetween ? sayRun(said.report) : undefined}
             isCovered={edited !== undefined}
             onEditLast={(lapId) => edit(lapId, "field")}
@@ -137,6 +148,21 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere, around }: LedgerProps
         </FaultBoundary>
       )}
       <div className={styles["runs"]}>
+        <FaultBoundary what="What was half typed before">
+          <Suspense fallback={null}>
+            {current === undefined && (
+              <StrandedEntry sessionId={session.id} shown={shown} context={context} />
+            )}
+            <EditsLeft
+              data={data}
+              shown={shown}
+              current={current}
+              context={context}
+              edited={edited}
+              onEdit={edit}
+            />
+          </Suspense>
+        </FaultBoundary>
         {[...blocks].reverse().map(({ run, number }) =>
           run === undefined ? (
             <RunGap key={number} number={number} />

@@ -17,6 +17,7 @@ import { Button } from "#ui/Button.tsx";
 import { Combobox } from "#ui/Combobox.tsx";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { Field } from "#ui/Field.tsx";
+import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Notice } from "#ui/Notice.tsx";
 import { Select } from "#ui/Select.tsx";
 import { useToProblem } from "#ui/useToProblem.ts";
@@ -145,6 +146,7 @@ export function StartForm() {
         void start();
       }}
     >
+      <HalfTyped of={draft} />
       <Combobox
         label="Car"
         text={car}

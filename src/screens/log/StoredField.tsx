@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from "react";
 import { longestText } from "#domain";
 import { useDraft } from "#live";
 import { Field, type FieldProps } from "#ui/Field.tsx";
+import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { TextArea } from "#ui/TextArea.tsx";
 import { wholeNumber } from "./numbers.ts";
 
@@ -32,7 +33,7 @@ function useStoredText(
   const now = useRef({ text: draft.value, store });
   now.current = { text: draft.value, store };
   useEffect(() => () => void now.current.store(), []);
-  return { text: draft.value, setText: draft.set, store };
+  return { text: draft.value, setText: draft.set, store, draft };
 }
 
 interface StoredFieldProps extends Omit<FieldProps, "value" | "onChange" | "onBlur" | "problem"> {
@@ -47,10 +48,15 @@ interface TextOfProps extends StoredFieldProps {
 
 /** Words that belong to a row. */
 export function TextOf({ draftKey, value, onStore, ...rest }: TextOfProps) {
-  const { text, setText, store } = useStoredText(draftKey, value ?? "", (next) =>
+  const { text, setText, store, draft } = useStoredText(draftKey, value ?? "", (next) =>
     onStore(next === "" ? undefined : next),
   );
-  return <Field maxLength={2000} {...rest} value={text} onChange={setText} onBlur={store} />;
+  return (
+    <>
+      <Field maxLength={2000} {...rest} value={text} onChange={setText} onBlur={store} />
+      <HalfTyped of={draft} />
+    </>
+  );
 }
 
 interface NoteOfProps {
@@ -63,16 +69,19 @@ interface NoteOfProps {
 
 /** Several lines of words that belong to a row. */
 export function NoteOf({ label, hint, draftKey, value, onStore }: NoteOfProps) {
-  const { text, setText, store } = useStoredText(draftKey, value, onStore);
+  const { text, setText, store, draft } = useStoredText(draftKey, value, onStore);
   return (
-    <TextArea
-      label={label}
-      hint={hint}
-      value={text}
-      maxLength={longestText}
-      onChange={setText}
-      onBlur={store}
-    />
+    <>
+      <TextArea
+        label={label}
+        hint={hint}
+        value={text}
+        maxLength={longestText}
+        onChange={setText}
+        onBlur={store}
+      />
+      <HalfTyped of={draft} />
+    </>
   );
 }
 
@@ -85,7 +94,7 @@ interface NumberOfProps extends StoredFieldProps {
 /** A whole number that belongs to a row; what is none is said at the field and kept there. */
 export function NumberOf({ draftKey, value, most, onStore, ...rest }: NumberOfProps) {
   const read = (text: string) => wholeNumber(text, rest.label, most);
-  const { text, setText, store } = useStoredText(
+  const { text, setText, store, draft } = useStoredText(
     draftKey,
     value === undefined ? "" : String(value),
     async (next) => {
@@ -96,13 +105,16 @@ export function NumberOf({ draftKey, value, most, onStore, ...rest }: NumberOfPr
   );
   const number = read(text);
   return (
-    <Field
-      {...rest}
-      value={text}
-      inputMode="numeric"
-      onChange={setText}
-      onBlur={store}
-      problem={number.ok ? undefined : number.problem}
-    />
+    <>
+      <Field
+        {...rest}
+        value={text}
+        inputMode="numeric"
+        onChange={setText}
+        onBlur={store}
+        problem={number.ok ? undefined : number.problem}
+      />
+      <HalfTyped of={draft} />
+    </>
   );
 }

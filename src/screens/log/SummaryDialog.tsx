@@ -7,6 +7,7 @@ import { Button } from "#ui/Button.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
 import { Field } from "#ui/Field.tsx";
 import type { FieldProblem } from "#ui/FieldFrame.tsx";
+import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Notice } from "#ui/Notice.tsx";
 import { useToProblem } from "#ui/useToProblem.ts";
 import { wholeNumber } from "./numbers.ts";
@@ -123,6 +124,7 @@ export function SummaryDialog({ data, run, context, onClose }: SummaryDialogProp
         </>
       }
     >
+      <HalfTyped of={draft} />
       <form
         ref={form}
         noValidate

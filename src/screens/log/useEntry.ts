@@ -2,31 +2,18 @@ import { useEffect, useMemo, useRef, useState } from "react";
 import { addLap, type NewLap } from "#db";
 import type { Id, Run } from "#domain";
 import { type EntryContext, type EntryReading, isOdd, parseEntry, sourceOf } from "#entry";
-import { useDraft, useLogbook, useWrite } from "#live";
+import { type Draft, type LeftDraft, useDraft, useLogbook, useWrite } from "#live";
+import { type DraftedLine, type Line, lineWords } from "./draftedLine.ts";
 import { isSeparate } from "./isSeparate.ts";
 
-/** A line on its way into the book, or one that did not get there. What it was read as is what is stored. */
-export interface Line {
-  readonly id: Id;
-  readonly runId: Id;
-  readonly text: string;
-  readonly lap: NewLap;
-  readonly fault?: string;
-}
+const nothing: DraftedLine = { text: "", lines: [] };
 
-interface Drafted {
-  readonly text: string;
-  readonly lines: readonly Line[];
-  /** Several lines pasted and not yet taken. */
-  readonly pasted?: string | undefined;
-  /** What Escape took out of the field, until it is brought back or a lap is added. */
-  readonly emptied?: string | undefined;
-}
-const nothing: Drafted = { text: "", lines: [] };
-
-/** What stands under the field besides the reading: a second Enter asked for, or a line that could not be read. */
+/**
+ * What stands under the field besides the reading: a second Enter asked for, a line that could not be read, or one of
+ * which the driver has to say where it belongs.
+ */
 export type Standing =
-  | { readonly kind: "typing" | "refused" }
+  | { readonly kind: "typing" | "refused" | "homeless" }
   | { readonly kind: "asking"; readonly why: string };
 
 export interface Entry {
@@ -48,7 +35,19 @@ export interface Entry {
   readonly empty: () => void;
   /** Brings back what was emptied; absent while the field is not empty, or when there is nothing to bring back. */
   readonly bringBack: (() => void) | undefined;
+  /** The run the line was begun in; undefined in what an older version of the app kept. */
+  readonly begunIn: Id | undefined;
+  /** The line was begun in another run, and the driver has not said yet where it belongs. */
+  readonly isStray: boolean;
+  /** Says where a stray line belongs, and adds it there. `at` is the time stamp of the press. */
+  readonly placeIn: (runId: Id, at: number) => void;
+  /** The draft itself, with what tabs that are gone left half typed in this session. */
+  readonly kept: Draft<DraftedLine>;
+  /** Puts what was left half typed into the field, which is empty. */
+  readonly takeUp: (left: LeftDraft<DraftedLine>) => void;
   readonly pasted: string | undefined;
+  /** The run they were pasted in, where that is not the one being driven. */
+  readonly pastedElsewhere: Id | undefined;
   readonly setPasted: (text: string | undefined) => void;
   /** The pasted lines are in the book as these laps. */
   readonly takePasted: (laps: readonly Id[]) => void;
@@ -61,11 +60,13 @@ const sameTapMs = 1000;
 /**
  * The entry line of a session: its text, kept at every key; what it reads as; and the way into the book. The field
  * is empty again at once, and a line is forgotten only when its transaction is complete.
+ * @param run the run being driven
+ * @param isLeft that run was ended here a moment ago: what is typed now is for the next one
  */
-export function useEntry(sessionId: Id, run: Run | undefined, context: EntryContext): Entry {
+export function useEntry(sessionId: Id, run: Run | undefined, context: EntryContext, isLeft = false): Entry {
   const { book } = useLogbook();
   const write = useWrite();
-  const draft = useDraft<Drafted>(`entry ${sessionId}`, nothing);
+  const draft = useDraft<DraftedLine>(`entry ${sessionId}`, nothing, lineWords);
   const [standing, setStanding] = useState<Standing>({ kind: "typing" });
   const [stored, setStored] = useState<readonly Id[]>([]);
   const now = useRef(draft.value);
@@ -79,7 +80,7 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
     [text, context],
   );
 
-  const keep = (patch: Partial<Drafted>) => {
+  const keep = (patch: Partial<DraftedLine>) => {
     now.current = { ...now.current, ...patch };
     const { text: line, lines: onTheWay, pasted, emptied } = now.current;
     const isNothing = line === "" && onTheWay.length === 0 && pasted === undefined && emptied === undefined;
@@ -104,7 +105,7 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
   const takeBack = (line: Line) => {
     settle(line.id);
     lastAdded.current = undefined;
-    keep({ text: line.text });
+    keep({ text: line.text, begunIn: line.runId, into: undefined });
   };
 
   // Lines that an earlier page did not see arrive: their id is in the book, or they are stored now.
@@ -112,9 +113,28 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
   useEffect(() => {
     if (isRead) for (const line of now.current.lines) void store(line);
   }, [isRead]);
+  // Enter was pressed for the lines of a tab that is gone, so they are stored; what was half typed there is offered.
+  useEffect(() => {
+    for (const one of draft.left) {
+      const { lines: theirs, ...half } = one.state;
+      if (theirs.length === 0) continue;
+      const isKnown = ({ id }: Line) => now.current.lines.some((line) => line.id === id);
+      keep({ lines: [...now.current.lines, ...theirs.filter((line) => !isKnown(line))] });
+      draft.settleLeft(one, one.text === "" ? undefined : { ...half, lines: [] });
+      for (const line of theirs) void store(line);
+    }
+  }, [draft.left]);
+  const takeUp = (one: LeftDraft<DraftedLine>) => {
+    const { text: line, begunIn, into, pasted, pastedIn } = one.state;
+    setStanding({ kind: "typing" });
+    keep({ text: line, begunIn, into, ...(pasted !== undefined && { pasted, pastedIn }) });
+    draft.settleLeft(one);
+  };
 
-  const submit = (at: number) => {
-    if (run === undefined || reading === undefined) return;
+  const { begunIn, into } = draft.value;
+  const isStray = text.trim() !== "" && begunIn !== undefined && begunIn !== run?.id && into === undefined;
+  const submitTo = (runId: Id | undefined, at: number) => {
+    if (runId === undefined || reading === undefined) return;
     if (!reading.ok) return setStanding({ kind: "refused" });
     const isAgain = lastAdded.current?.text === text && at - lastAdded.current.at < sameTapMs;
     const why = reading.asks[0]?.sentence ?? (isAgain ? "The same lap again?" : undefined);
@@ -128,12 +148,20 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
       source: sourceOf(reading, context.displayDecimals),
       ...(isOdd(reading) && { isOdd: true }),
     };
-    const line: Line = { id: book.newId(), runId: run.id, text, lap };
+    const line: Line = { id: book.newId(), runId, text, lap };
     lastAdded.current = { text, at };
     setStanding({ kind: "typing" });
-    keep({ text: "", lines: [...now.current.lines, line], emptied: undefined });
+    keep({
+      text: "",
+      begunIn: undefined,
+      into: undefined,
+      lines: [...now.current.lines, line],
+      emptied: undefined,
+    });
     void store(line);
   };
+  const submit = (at: number) =>
+    isStray ? setStanding({ kind: "homeless" }) : submitTo(into ?? run?.id, at);
 
   const { emptied } = draft.value;
   return {
@@ -146,20 +174,30 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
       text === "" && emptied !== undefined ? () => keep({ text: emptied, emptied: undefined }) : undefined,
     setText: (next) => {
       setStanding({ kind: "typing" });
-      keep({ text: next });
+      const isBegun = now.current.text.trim() === "" || next.trim() === "";
+      keep({ text: next, ...(isBegun && { begunIn: isLeft ? undefined : run?.id, into: undefined }) });
     },
     reading,
     standing,
     unstored: lines.filter((line) => line.fault !== undefined),
-    onTheWay: lines.length,
+    onTheWay: lines.filter((line) => line.runId === run?.id).length,
     storeAgain: (line) => void store(line),
     takeBack: text === "" ? takeBack : undefined,
     submit,
     stored,
+    begunIn,
+    isStray,
+    placeIn: (runId, at) => {
+      keep({ into: runId });
+      submitTo(runId, at);
+    },
+    kept: draft,
+    takeUp,
     pasted: draft.value.pasted,
-    setPasted: (pasted) => keep({ pasted }),
+    pastedElsewhere: draft.value.pastedIn === run?.id ? undefined : draft.value.pastedIn,
+    setPasted: (pasted) => keep({ pasted, pastedIn: pasted === undefined ? undefined : run?.id }),
     takePasted: (laps) => {
-      keep({ pasted: undefined });
+      keep({ pasted: undefined, pastedIn: undefined });
       setStored(laps);
     },
   };

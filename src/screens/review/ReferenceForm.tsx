@@ -4,6 +4,7 @@ import { formatLapTime, type Preferences, type ReferenceLap } from "#domain";
 import { type DrivenCombo, useDraft, useLogbook, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
+import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Select } from "#ui/Select.tsx";
 import { Sheet } from "#ui/Sheet.tsx";
 import { sayLapTime } from "#words";
@@ -70,6 +71,7 @@ export function ReferenceForm({ combos, reference, preferences, onClose }: Refer
         className={styles["form"]}
         onSubmit={(event) => void submit(event)}
       >
+        <HalfTyped of={draft} />
         <Select
           label="Combo"
           value={typed.comboId}

@@ -4,6 +4,7 @@ import type { CalendarDate } from "#domain";
 import { useWrite } from "#live";
 import { goTo } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
+import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
 import { BeforeAfter } from "./BeforeAfter.tsx";
@@ -59,6 +60,7 @@ export function RigRecord({ placed, today, records, onNew, onDone }: RigRecordPr
   };
   return (
     <Part title={<Name>{nameOf(rig)}</Name>} ruled aside={sayWhen(placed, today)}>
+      <HalfTyped of={draft.kept} />
       <div className={styles["parts"]}>
         {(Object.keys(rigParts) as RigPart[]).map((part) => (
           <RigPartShown key={part} part={part} placed={placed} />

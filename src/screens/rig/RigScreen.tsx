@@ -4,6 +4,7 @@ import type { Preferences, RigSettings } from "#domain";
 import { useRows, useToday, useWrite } from "#live";
 import { goTo, useAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
+import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Notice } from "#ui/Notice.tsx";
 import { Part } from "#ui/Part.tsx";
 import styles from "./Rig.module.css";
@@ -48,9 +49,16 @@ function Records({ chosen, records, onDone }: RecordsProps) {
   if (!draft.isRead) return null;
   if (draft.open)
     return <NewRecord draft={draft} compared={inForce?.rig ?? placed.at(-1)?.rig} onDone={onDone} />;
-  if (records.length === 0) return <Introduction onBegin={begin} />;
+  if (records.length === 0)
+    return (
+      <>
+        <HalfTyped of={draft.kept} />
+        <Introduction onBegin={begin} />
+      </>
+    );
   return (
     <>
+      <HalfTyped of={draft.kept} />
       {shown === undefined ? (
         <Notice>
           <p>The record this address names is not in the logbook. The others are below.</p>

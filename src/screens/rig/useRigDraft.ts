@@ -1,4 +1,4 @@
-import { useDraft, useLogbook } from "#live";
+import { type Draft, useDraft, useLogbook } from "#live";
 import type { RigTexts } from "./rigTexts.ts";
 
 interface Drafted {
@@ -11,6 +11,8 @@ export interface RigDraft {
   /** Undefined while the form is not open. */
   readonly open: Drafted | undefined;
   readonly isRead: boolean;
+  /** The draft itself, with what tabs that are gone left of the same form. */
+  readonly kept: Draft<Drafted | null>;
   readonly begin: (texts: RigTexts) => void;
   readonly change: (key: string, text: string) => void;
   readonly forget: () => void;
@@ -24,6 +26,7 @@ export function useRigDraft(of: string): RigDraft {
   return {
     open,
     isRead: draft.isRead,
+    kept: draft,
     begin: (texts) => draft.set({ id: book.newId(), texts }),
     change: (key, text) => open && draft.set({ ...open, texts: { ...open.texts, [key]: text } }),
     forget: () => draft.set(undefined),

@@ -3,6 +3,7 @@ import { archiveTarget, deleteTarget } from "#db";
 import { type CalendarDate, type Preferences, sayDate, type Target } from "#domain";
 import { type DrivenCombo, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
+import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Name } from "#ui/Name.tsx";
 import { ProgressBar } from "#ui/ProgressBar.tsx";
 import { useFocusBack } from "#ui/useFocusBack.ts";
@@ -60,6 +61,7 @@ export function TargetRow({ target, combo, state, preferences, today, onGone }: 
     );
   return (
     <li className={styles["row"]}>
+      <HalfTyped of={editing.kept} />
       <div className={styles["head"]}>
         <h3 className={styles["name"]}>
           {targetFigure(target)} <span className={styles["value"]}>{sayTargetValue(kind, value)}</span>

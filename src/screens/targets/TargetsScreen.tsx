@@ -6,6 +6,7 @@ import { printAddress, useAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
+import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { useFocusBack } from "#ui/useFocusBack.ts";
 import { chanceMeaning } from "#words";
 import { ComboTargets } from "./ComboTargets.tsx";
@@ -61,6 +62,7 @@ function Targets({ combos, comboId, preferences: chosen, stored }: TargetsProps)
           <a href={printAddress({ place: "targets" })}>Show the targets of all combos</a>
         </p>
       )}
+      <HalfTyped of={editing.kept} />
       {first !== undefined && editing.isOpen && (
         <FaultBoundary what="The form">
           <TargetForm

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { useDraft } from "#live";
+import { type Draft, useDraft } from "#live";
 import type { TypedTarget } from "./typedTarget.ts";
 
 /** A form that is open, or folded away. */
@@ -9,6 +9,8 @@ export interface TargetEditing {
   readonly isFresh: boolean;
   /** What was typed; undefined until the first change. */
   readonly typed: TypedTarget | undefined;
+  /** The draft itself, with what tabs that are gone left of the same form. */
+  readonly kept: Draft<TypedTarget | null>;
   readonly set: (typed: TypedTarget) => void;
   readonly open: () => void;
   /** Closes the form and forgets what was typed. */
@@ -27,6 +29,7 @@ export function useTypedTarget(key: string): TargetEditing {
     isOpen: isWanted || value !== null,
     isFresh: isWanted,
     typed: value ?? undefined,
+    kept: draft,
     set: setDraft,
     open: () => setWanted(true),
     close: () => {

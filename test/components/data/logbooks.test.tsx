@@ -1,9 +1,11 @@
 import { readFileSync } from "node:fs";
 import { screen, waitFor, within } from "@testing-library/react";
 import { afterEach, describe, expect, it, vi } from "vitest";
-import { addRig } from "#db";
+import { addLap, addRig, dump, type Logbook, lastSession, openLogbook, runsOfSession } from "#db";
+import { useDevice } from "#state/device.ts";
 import { DataScreen } from "../../../src/screens/data/DataScreen.tsx";
-import { renderAt } from "../../support/renderAt.tsx";
+import { aLap } from "../../support/aLap.ts";
+import { type Rendered, renderAt } from "../../support/renderAt.tsx";
 
 afterEach(() => vi.unstubAllGlobals());
 
@@ -101,6 +103,87 @@ describe("the demo", () => {
     await user.click(screen.getByRole("button", { name: "Remove the demo logbook" }));
     expect(await screen.findByText("1 in this browser")).toBeVisible();
     expect(await (await rowOf("My logbook")).findByText("open now")).toBeVisible();
+  });
+
+  const inTheDemo = async (
+    work: (book: Logbook) => Promise<unknown>,
+    fill?: Parameters<typeof renderAt>[2],
+  ) => {
+    const demo = readFileSync("demo-data/demo-logbook.json", "utf8");
+    vi.stubGlobal("fetch", async () => new Response(demo));
+    const page = await renderAt("#/data", <DataScreen />, fill);
+    await page.user.click(await screen.findByRole("button", { name: "Load the demo logbook" }));
+    await screen.findByText("demo · open now");
+    const book = await openLogbook({ ...page.surroundings, name: useDevice.getState().logbook ?? "" });
+    await work(book);
+    book.close();
+    return page;
+  };
+  /** A lap typed into the session of the demo that was driven last. */
+  const aTypedLap = async (book: Logbook) => {
+    const last = await lastSession(book, Number.MAX_SAFE_INTEGER);
+    const [run] = last ? await runsOfSession(book, last.id) : [];
+    await addLap(book, {
+      runId: run?.id ?? "",
+      id: "00000000-0000-7000-8000-00000000aaaa",
+      lap: aLap(91_234),
+    });
+  };
+  const rowsOfOpen = async ({ surroundings }: Pick<Rendered, "surroundings">) => {
+    const book = await openLogbook({ ...surroundings, name: useDevice.getState().logbook ?? "" });
+    return dump(book).finally(() => book.close());
+  };
+
+  it("names the laps typed in it before it goes, and moves them to the own logbook first", async () => {
+    const page = await inTheDemo(aTypedLap);
+    const { user } = page;
+    await user.click(screen.getByRole("button", { name: "Remove the demo logbook" }));
+    const dialog = within(await screen.findByRole("alertdialog", { name: "Remove the demo logbook" }));
+    expect(dialog.getByText(/^You typed 1 lap in the demo/)).toBeVisible();
+    expect(dialog.getByRole("listitem")).toHaveTextContent(/2026, .+: 1 lap$/);
+    expect(dialog.getByRole("button", { name: "Keep the demo" })).toHaveFocus();
+    await user.click(dialog.getByRole("button", { name: /^Move what I typed/ }));
+    expect(
+      await screen.findAllByText(/^The lap you typed is in “My logbook”\. “Demo.* is removed\.$/),
+    ).not.toHaveLength(0);
+    expect(await (await rowOf("My logbook")).findByText("open now")).toBeVisible();
+    expect(screen.getByText("1 in this browser")).toBeVisible();
+    const { runs, sessions, rigs } = await rowsOfOpen(page);
+    expect(sessions).toHaveLength(1);
+    expect(runs.flatMap(({ laps }) => laps.map(({ ms }) => ms))).toEqual([91_234]);
+    expect(rigs).toEqual([]);
+  });
+
+  it("makes an own logbook for them where there is none", async () => {
+    const page = await inTheDemo(aTypedLap);
+    const { user } = page;
+    await user.click((await rowOf("My logbook")).getByRole("button", { name: "Remove" }));
+    await user.type(screen.getByRole("textbox", { name: /to confirm/ }), "remove");
+    await user.click(screen.getByRole("button", { name: "Remove for good" }));
+    expect(await screen.findByText("1 in this browser")).toBeVisible();
+    await user.click(screen.getByRole("button", { name: "Remove the demo logbook" }));
+    await user.click(await screen.findByRole("button", { name: /^Move what I typed/ }));
+    await waitFor(async () => expect((await rowOf("My logbook")).getByText("open now")).toBeVisible());
+    const { runs } = await rowsOfOpen(page);
+    expect(runs.flatMap(({ laps }) => laps.map(({ ms }) => ms))).toEqual([91_234]);
+  });
+
+  it("keeps all of it when the driver keeps it, and removes all of it only when told so", async () => {
+    const { user } = await inTheDemo(aTypedLap);
+    await user.click(screen.getByRole("button", { name: "Remove the demo logbook" }));
+    await user.click(await screen.findByRole("button", { name: "Keep the demo" }));
+    expect(screen.getByText("demo · open now")).toBeVisible();
+    await user.click(screen.getByRole("button", { name: "Remove the demo logbook" }));
+    await user.click(await screen.findByRole("button", { name: "Remove all of it" }));
+    expect(await screen.findByText("1 in this browser")).toBeVisible();
+  });
+
+  it("removes nothing while it cannot be told what was typed in it", async () => {
+    const { user } = await inTheDemo(aTypedLap);
+    vi.stubGlobal("fetch", async () => Promise.reject(new TypeError("no connection")));
+    await user.click(screen.getByRole("button", { name: "Remove the demo logbook" }));
+    expect(await screen.findAllByText(/^Demo not removed: it could not be told/)).not.toHaveLength(0);
+    expect(screen.getByText("demo · open now")).toBeVisible();
   });
 
   it("says so when it cannot be fetched, and changes nothing", async () => {

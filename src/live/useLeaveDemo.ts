@@ -1,0 +1,63 @@
+import { createLogbook, LedgerFault, noteOpened, openLogbook, type ShelvedLogbook } from "#db";
+import { practiceDay } from "#domain";
+import { useNotices } from "#state/notices.ts";
+import type { TypedInDemoFound } from "./errands/typedInDemo.ts";
+import { useLogbook } from "./logbookContext.ts";
+import { useRemoveLogbook } from "./useRemoveLogbook.ts";
+
+export interface LeaveDemo {
+  /** What the driver typed in the demo; undefined when that could not be told, which the driver has then been told. */
+  readonly look: (demo: ShelvedLogbook) => Promise<TypedInDemoFound | undefined>;
+  /**
+   * Moves what was typed to a logbook of the driver's own, a new one where there is none, and removes the demo once that is
+   * stored. False when it failed; the demo is then as it was.
+   */
+  readonly moveAndRemove: (demo: ShelvedLogbook, to: ShelvedLogbook | undefined) => Promise<boolean>;
+}
+
+/**
+ * The ways out of the demo.
+ * @param address where the demo lies as it came
+ */
+export function useLeaveDemo(address: string): LeaveDemo {
+  const { shelf, surroundings, sendOut } = useLogbook();
+  const say = useNotices((notices) => notices.say);
+  const remove = useRemoveLogbook();
+
+  const told = async <R>(work: () => Promise<R>): Promise<R | undefined> => {
+    try {
+      return await work();
+    } catch (error) {
+      if (!(error instanceof LedgerFault)) throw error;
+      say({ kind: "fault", text: error.message, actions: [] });
+      return undefined;
+    }
+  };
+  const find = (demo: ShelvedLogbook) =>
+    sendOut(demo.name, "typedInDemo", { address: new URL(address, document.baseURI).href });
+
+  const moveAndRemove: LeaveDemo["moveAndRemove"] = async (demo, to) => {
+    const moved = await told(async () => {
+      // Looked at again: a lap may have been typed since, in another tab.
+      const { bytes, laps } = await find(demo);
+      const home = to ?? (await createLogbook(shelf, { title: "My logbook" }));
+      const expect = home.openedOn.length > 0 ? "old" : "any";
+      (await openLogbook({ ...surroundings, name: home.name, expect })).close();
+      await noteOpened(shelf, home.name, practiceDay(surroundings.clock(), surroundings.zone(), 4));
+      const source = new Blob([bytes]);
+      const from = "what you typed in the demo";
+      await sendOut(home.name, "merge", { source, from, title: home.title, isDateConfirmed: false });
+      return { home, laps };
+    });
+    if (moved === undefined) return false;
+    const { home, laps } = moved;
+    const what =
+      laps === 0 ? "What you typed" : laps === 1 ? "The lap you typed" : `The ${laps} laps you typed`;
+    await remove(demo, {
+      next: home.name,
+      before: `${what} ${laps > 1 ? "are" : "is"} in “${home.title}”. `,
+    });
+    return true;
+  };
+  return { look: (demo) => told(() => find(demo)), moveAndRemove };
+}
