@@ -78,5 +78,5 @@ test("no key of a composition acts in any field of the other places", async ({ p
   await page.getByRole("button", { name: /^Paste a table/ }).click();
   await composeInEach(page, page.getByRole("main"), "data");
   await page.getByRole("button", { name: "Erase everything" }).click();
-  await composeInEach(page, page.getByRole("dialog"), "erasing");
+  await composeInEach(page, page.getByRole("alertdialog"), "erasing");
 });
