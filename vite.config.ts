@@ -30,7 +30,13 @@ const rescue: Plugin = {
   transformIndexHtml: (_, { bundle = {} }) =>
     Object.values(bundle).flatMap((file) =>
       file.type === "chunk" && file.name === "rescue"
-        ? [{ tag: "script", injectTo: "head" as const, attrs: { type: "module", src: `./${file.fileName}` } }]
+        ? [
+            {
+              tag: "script",
+              injectTo: "head-prepend" as const,
+              attrs: { type: "module", src: `./${file.fileName}` },
+            },
+          ]
         : [],
     ),
 };
@@ -39,8 +45,8 @@ export default defineConfig({
   base: "./",
   plugins: [
     react(),
-    contentSecurityPolicy,
     rescue,
+    contentSecurityPolicy,
     VitePWA({
       registerType: "prompt",
       injectRegister: false,
