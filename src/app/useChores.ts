@@ -12,8 +12,8 @@ const restMs = 1500;
 const longRestMs = 60_000;
 
 /**
- * What the app does by itself after opening: figures of sessions that were restored or merged are worked out, and what
- * was deleted long ago, or left behind by a crash, is removed for good.
+ * What the app does by itself after opening: figures of sessions that were restored or merged are worked out, dates
+ * after today are asked about, and what was deleted long ago, or left behind by a crash, is removed for good.
  */
 export function useChores(): void {
   const open = useLogbook();
@@ -28,6 +28,12 @@ export function useChores(): void {
         tell(`Figures of old sessions were not renewed: ${fault.message}`),
       );
     }, restMs);
+    const ahead = setTimeout(() => {
+      if (book.status.get().kind !== "ok") return;
+      import("./tellDatesAhead.ts")
+        .then(({ tellDatesAhead }) => tellDatesAhead(open))
+        .catch((fault: Error) => tell(`Dates were not looked at: ${fault.message}`));
+    }, restMs);
     const purge = setTimeout(() => {
       if (book.status.get().kind !== "ok") return;
       const today = practiceDay(surroundings.clock(), surroundings.zone(), 4);
@@ -39,6 +45,7 @@ export function useChores(): void {
     }, longRestMs);
     return () => {
       clearTimeout(freshen);
+      clearTimeout(ahead);
       clearTimeout(purge);
     };
   }, [open, say]);

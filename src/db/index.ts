@@ -28,6 +28,7 @@ export * from "./reads/combos.ts";
 export * from "./reads/deleted.ts";
 export { type ComboNames, type LikelyName, likelyNames } from "./reads/likelyNames.ts";
 export * from "./reads/markOfBook.ts";
+export * from "./reads/newestStamp.ts";
 export * from "./reads/pageOf.ts";
 export * from "./reads/rows.ts";
 export { type RunsToJudgeBy, runsToJudgeBy } from "./reads/runsToJudgeBy.ts";

@@ -20,6 +20,8 @@ export interface ShelvedLogbook {
   readonly daysOpened?: number;
   /** The day on which deleted rows were last removed for good. */
   readonly purgedOn?: CalendarDate;
+  /** The newest stamp ahead of the clock that the driver has been told of. */
+  readonly toldAhead?: number;
 }
 
 /** Text not yet stored: a half-typed entry line, laps on their way, open forms. One row for each tab it is typed in. */

@@ -184,6 +184,11 @@ export async function noteClock(shelf: Shelf, name: string): Promise<void> {
   await stored(shelf.logbooks.update(name, { lastOpened: shelf.clock() }), "Jump of the clock not noted");
 }
 
+/** Notes which stamp ahead of the clock the driver has been told of. */
+export async function noteToldAhead(shelf: Shelf, name: string, newest: number): Promise<void> {
+  await stored(shelf.logbooks.update(name, { toldAhead: newest }), "Dates after today not noted");
+}
+
 /** Days a logbook has been opened on in all. */
 export function daysOpened({ daysOpened: days, openedOn }: ShelvedLogbook): number {
   return days ?? openedOn.length;

@@ -1,5 +1,6 @@
 export { type Ask, askHere, makeWorkerAsk } from "./ask.ts";
 export type { Tab } from "./browserTab.ts";
+export { putDatesRight, stampAhead } from "./datesAhead.ts";
 export { digestMaker } from "./digestMaker.ts";
 export type { Progress } from "./errands/errand.ts";
 export type { Held, Listed, NamedBad, Preview } from "./errands/look.ts";

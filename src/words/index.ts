@@ -16,6 +16,7 @@ export { sayClock } from "./clock.ts";
 export { steadinessReading, steadinessTitle } from "./consistency.ts";
 export { counted } from "./counted.ts";
 export { sayCounts } from "./counts.ts";
+export { sayDatesAhead } from "./datesAhead.ts";
 export { answerOfDifferent } from "./different.ts";
 export { type Evidence, type Rests, sayEvidence } from "./evidence.ts";
 export {

@@ -5,6 +5,7 @@ import { BackupPart } from "./BackupPart.tsx";
 import { CautionsPart } from "./CautionsPart.tsx";
 import { CopiesPart } from "./CopiesPart.tsx";
 import styles from "./DataScreen.module.css";
+import { DatesAheadPart } from "./DatesAheadPart.tsx";
 import { DeletedPart } from "./DeletedPart.tsx";
 import { DemoPart } from "./DemoPart.tsx";
 import { ErasePart } from "./ErasePart.tsx";
@@ -36,6 +37,7 @@ export function DataScreen() {
       <div className={styles["columns"]}>
         <div className={styles["column"]}>
           <AsidePart />
+          <DatesAheadPart />
           <TwinsPart />
           <BackupPart />
           <AutoBackupPart titles={titles} />

@@ -1,0 +1,26 @@
+import { believedUpTo, LedgerFault, newestStampIn, type ReadOnlyLogbook, stampsKeptSince } from "#db";
+import { useNotices } from "#state/notices.ts";
+import type { OpenLogbook } from "./logbookContext.ts";
+
+/**
+ * The newest stamp of a logbook, where it lies ahead of this device's clock; undefined where none does, and where the
+ * clock shows a day before this version was made, so that it cannot be right itself.
+ */
+export async function stampAhead(book: ReadOnlyLogbook, now: number): Promise<number | undefined> {
+  if (now < stampsKeptSince) return undefined;
+  const newest = await newestStampIn(book);
+  return newest > believedUpTo(now) ? newest : undefined;
+}
+
+/** Puts the stamps right that lie ahead, now that the driver has confirmed the date, and says so. */
+export async function putDatesRight({ book, sendOut }: OpenLogbook): Promise<void> {
+  const { say } = useNotices.getState();
+  try {
+    const rows = await sendOut(book.name, "putDatesRight", null);
+    const text = rows === 1 ? "One entry is dated right now." : `${rows} entries are dated right now.`;
+    say({ kind: "done", text, actions: [] });
+  } catch (error) {
+    if (!(error instanceof LedgerFault)) throw error;
+    say({ kind: "fault", text: error.message, actions: [] });
+  }
+}
