@@ -1,9 +1,9 @@
-import type { AllRows, Lap, TableName } from "#domain";
+import type { AllRows, Lap, Stamped, TableName } from "#domain";
 
 /**
  * What is wrong with rows that were taken from a file: told by loops and limits of its own, which share nothing with the
  * checks of the app. Limits: 0.1 s to 24 h a lap (common practice, no source), screens of 5 cm to 10 m, the years 1970 to
- * 2199, nothing driven after tomorrow.
+ * 2199, nothing driven after the day after the newest stamp of its row, or after tomorrow.
  * @param now epoch ms
  */
 export function whatIsWrong(rows: AllRows, now: number): string[] {
@@ -13,17 +13,22 @@ export function whatIsWrong(rows: AllRows, now: number): string[] {
   const day = 86_400_000;
   const isDay = (date: string) =>
     /^\d{4}-\d\d-\d\d$/.test(date) && new Date(`${date}T00:00:00Z`).toISOString().slice(0, 10) === date;
-  const dated = (date: unknown, table: string, id: unknown, isDriven: boolean) => {
+  const written = ({ createdAt, updatedAt, had = [] }: Stamped) =>
+    Math.max(now, createdAt, updatedAt, ...had);
+  const dated = (date: unknown, table: string, row: Stamped, isDriven: boolean) => {
+    const { id } = row;
     if (date === undefined) return;
     if (typeof date !== "string" || !isDay(date)) say(table, id, `no date: ${String(date)}`);
     else if (date < "1970-01-01" || date > "2199-12-31") say(table, id, `far date: ${date}`);
-    else if (isDriven && Date.parse(date) > now + 2 * day) say(table, id, `after tomorrow: ${date}`);
+    else if (isDriven && Date.parse(date) > written(row) + 2 * day) say(table, id, `after tomorrow: ${date}`);
   };
-  const at = (instant: unknown, table: string, id: unknown, isDriven: boolean) => {
+  const at = (instant: unknown, table: string, row: Stamped, isDriven: boolean) => {
+    const { id } = row;
     if (instant === undefined) return;
     if (typeof instant !== "number" || !Number.isInteger(instant)) say(table, id, "no instant");
     else if (instant < -day || instant > Date.UTC(2200, 0, 2)) say(table, id, `far instant: ${instant}`);
-    else if (isDriven && instant > now + 3 * day) say(table, id, `an instant after tomorrow: ${instant}`);
+    else if (isDriven && instant > written(row) + 3 * day)
+      say(table, id, `an instant after tomorrow: ${instant}`);
   };
   const time = (ms: unknown, table: string, id: unknown, least = 100) => {
     if (ms !== undefined && !(Number.isInteger(ms) && Number(ms) >= least && Number(ms) <= 86_400_000))
@@ -33,10 +38,11 @@ export function whatIsWrong(rows: AllRows, now: number): string[] {
     if (value !== undefined && !(typeof value === "number" && value >= least && value <= most))
       say(table, id, `${String(value)} is not from ${least} to ${most}`);
   };
-  for (const { id, date, startedAt, endedAt, zone, targetMs } of rows.sessions) {
-    dated(date, "sessions", id, true);
-    at(startedAt, "sessions", id, true);
-    at(endedAt, "sessions", id, true);
+  for (const row of rows.sessions) {
+    const { id, date, startedAt, endedAt, zone, targetMs } = row;
+    dated(date, "sessions", row, true);
+    at(startedAt, "sessions", row, true);
+    at(endedAt, "sessions", row, true);
     time(targetMs, "sessions", id);
     if (typeof zone !== "string" || zone.length > 64) say("sessions", id, "no zone");
   }
@@ -52,8 +58,8 @@ export function whatIsWrong(rows: AllRows, now: number): string[] {
     for (const remark of lap.remarks) between(remark.corner, 1, 999, table, lap.id);
   };
   for (const run of rows.runs) {
-    at(run.startedAt, "runs", run.id, true);
-    at(run.endedAt, "runs", run.id, true);
+    at(run.startedAt, "runs", run, true);
+    at(run.endedAt, "runs", run, true);
     time(run.summary?.bestMs, "runs", run.id);
     time(run.summary?.usualMs, "runs", run.id);
     between(run.summary?.laps, 0, 9999, "runs", run.id);
@@ -61,23 +67,24 @@ export function whatIsWrong(rows: AllRows, now: number): string[] {
     for (const lap of run.laps) lapIs(lap, "laps");
   }
   for (const { id, ms } of rows.references) time(ms, "references", id);
-  for (const { id, from, screen, view, wheel } of rows.rigs) {
-    dated(from, "rigs", id, false);
+  for (const row of rows.rigs) {
+    const { id, from, screen, view, wheel } = row;
+    dated(from, "rigs", row, false);
     for (const length of [screen.width, screen.height]) between(length, 0.05, 10, "rigs", id);
     between(screen.eyeDistance, 0.1, 10, "rigs", id);
     between(view.degrees, 1, 360, "rigs", id);
     between(wheel.torque, 0, 100, "rigs", id);
   }
-  for (const { id, by, setOn, setAt } of rows.targets) {
-    dated(by, "targets", id, false);
-    dated(setOn, "targets", id, true);
-    at(setAt, "targets", id, true);
+  for (const row of rows.targets) {
+    dated(row.by, "targets", row, false);
+    dated(row.setOn, "targets", row, true);
+    at(row.setAt, "targets", row, true);
   }
-  for (const { id, from } of rows.pages) at(from, "pages", id, true);
-  for (const { id, on } of rows.cornerReviews) dated(on, "cornerReviews", id, true);
-  for (const { id, madeOn, by } of rows.forecasts) {
-    dated(madeOn, "forecasts", id, true);
-    dated(by, "forecasts", id, false);
+  for (const row of rows.pages) at(row.from, "pages", row, true);
+  for (const row of rows.cornerReviews) dated(row.on, "cornerReviews", row, true);
+  for (const row of rows.forecasts) {
+    dated(row.madeOn, "forecasts", row, true);
+    dated(row.by, "forecasts", row, false);
   }
   for (const { id, length } of rows.layouts) between(length, 50, 100_000, "layouts", id);
   for (const { id } of rows.preferences)

@@ -1,4 +1,4 @@
-import type { TableName } from "#domain";
+import type { Stamped, TableName } from "#domain";
 
 const hour = 3_600_000;
 const day = 24 * hour;
@@ -23,12 +23,14 @@ const dateOf = (instant: number) => new Date(instant).toISOString().slice(0, 10)
 
 /**
  * Why a row that has been found well-formed cannot have happened yet, or undefined: it tells of a day after tomorrow,
- * whatever zone it was written in. Then either the clock that wrote it was ahead, or this one is behind.
+ * whatever zone it was written in, and the clock that wrote it did not show that day either. What a clock ahead wrote in
+ * good faith is taken: its stamps are put right, and its date is asked about where it is shown.
  * @param now this device's clock, epoch ms
  */
-export function afterTomorrow(table: TableName, row: object, now: number): string | undefined {
-  const fields = row as Readonly<Record<string, unknown>>;
-  const tomorrow = dateOf(now + ahead + day);
+export function afterTomorrow(table: TableName, row: Stamped, now: number): string | undefined {
+  const fields = row as unknown as Readonly<Record<string, unknown>>;
+  const { createdAt, updatedAt, had = [] } = row;
+  const tomorrow = dateOf(Math.max(now, createdAt, updatedAt, ...had) + ahead + day);
   const end = Date.parse(tomorrow) + day + behind;
   const { days = [], instants = [] } = happened[table] ?? {};
   const late = [

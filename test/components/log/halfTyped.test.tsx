@@ -132,7 +132,7 @@ describe("what is half typed belongs to its tab", () => {
       id: surroundings.newId(),
       runId,
       text: "1:24.5",
-      lap: { ms: 84_500, remarks: [], source: "typed" },
+      lap: { ms: 84_500, decimals: 1, remarks: [], source: "typed" },
     };
     const state = { text: "4912", lines: [line], begunIn: runId };
     const row = { text: "4912", state, tab: "gone", at: 0 };

@@ -271,3 +271,14 @@ test("what cannot have happened yet is set aside whole, and asks about the clock
   expect(ask("2036-05-05", late, idsOf(rows)).bad.map(({ why }) => why)).toEqual([why]);
   expect(checkRows(copy()).bad).toEqual([]);
 });
+
+test("a session that a clock ahead wrote in good faith is taken, and asked about where it is shown", () => {
+  const now = Date.UTC(2026, 2, 10, 20);
+  const late = Date.UTC(2036, 4, 5, 18);
+  for (const stamps of [{ createdAt: late, updatedAt: late }, { had: [late] }]) {
+    const tables = copy();
+    Object.assign(tables["sessions"]?.[0] ?? {}, { date: "2036-05-05", startedAt: late, ...stamps });
+    Object.assign(tables["sessions"]?.[0] ?? {}, { endedAt: late });
+    expect(checkRows(tables, { now }).bad).toEqual([]);
+  }
+});
