@@ -1,4 +1,4 @@
-import { screen, within } from "@testing-library/react";
+import { screen, waitFor, within } from "@testing-library/react";
 import { expect, it } from "vitest";
 import { dump, openLogbook } from "#db";
 import { lapsInOrder } from "#domain";
@@ -29,6 +29,13 @@ async function rows({ surroundings }: Rendered) {
 }
 
 const part = () => screen.getByRole("region", { name: "Import laps" });
+
+/** The button waits until the book has been asked what is in it already. */
+async function press(user: Awaited<ReturnType<typeof renderAt>>["user"], name: string) {
+  const button = () => within(part()).findByRole("button", { name });
+  await waitFor(async () => expect(await button()).toBeEnabled());
+  await user.click(await button());
+}
 
 it("turns a spreadsheet of old times into sessions by date and combo, and takes them back as a whole", async () => {
   const page = await renderAt("#/data", <DataScreen />);
@@ -86,7 +93,7 @@ it("leaves out laps that are there when the same file is chosen again, and knows
     await within(part()).findByRole("combobox", { name: "What “What happened” holds" }),
     "note on the lap",
   );
-  await user.click(await within(part()).findByRole("button", { name: "Import 3 laps" }));
+  await press(user, "Import 3 laps");
   await screen.findAllByText("3 laps imported in 2 sessions.");
   await choose(user, oldTimes);
   expect(await within(part()).findByText(/3 laps are in this logbook already/)).toBeVisible();
@@ -161,7 +168,7 @@ it("asks of each name with other accents whether it is the old one, before anyth
   const page = await renderAt("#/data", <DataScreen />);
   const { user } = page;
   await choose(user, "date,car,track,time\n2026-04-03,Café GT,Marlow Fen,1:24.9\n");
-  await user.click(await within(part()).findByRole("button", { name: "Import 1 lap" }));
+  await press(user, "Import 1 lap");
   await screen.findAllByText("1 lap imported in 1 session.");
   await choose(
     user,
@@ -172,7 +179,7 @@ it("asks of each name with other accents whether it is the old one, before anyth
   expect(within(part()).getByRole("button", { name: "Say first which names are the same" })).toBeDisabled();
   await user.click(within(car).getByRole("radio", { name: "it is" }));
   await user.click(within(track).getByRole("radio", { name: "a new track" }));
-  await user.click(await within(part()).findByRole("button", { name: "Import 2 laps" }));
+  await press(user, "Import 2 laps");
   await screen.findAllByText("2 laps imported in 1 session.");
   const stored = await rows(page);
   expect(stored.cars.map(({ name }) => name)).toEqual(["Café GT"]);
@@ -201,7 +208,7 @@ it("points at laps far from what is usual, counts them, and leaves it to the dri
   await user.click(within(part()).getByRole("checkbox", { name: /Leave out the laps far/ }));
   expect(await within(part()).findByRole("button", { name: "Import 5 laps" })).toBeEnabled();
   await user.click(within(part()).getByRole("checkbox", { name: /Leave out the laps far/ }));
-  await user.click(await within(part()).findByRole("button", { name: "Import 7 laps" }));
+  await press(user, "Import 7 laps");
   await screen.findAllByText("7 laps imported in 2 sessions.");
   const stored = (await rows(page)).runs.flatMap(lapsInOrder);
   expect(stored.filter(({ isOdd }) => isOdd).map(({ ms }) => ms)).toEqual([12_000_000, 803_456]);
@@ -210,7 +217,7 @@ it("points at laps far from what is usual, counts them, and leaves it to the dri
 it("judges laps of a table by the laps in the book", async () => {
   const page = await renderAt("#/data", <DataScreen />);
   await choose(page.user, withOdd.split("\n").slice(0, 6).join("\n"));
-  await page.user.click(await within(part()).findByRole("button", { name: "Import 5 laps" }));
+  await press(page.user, "Import 5 laps");
   await screen.findAllByText("5 laps imported in 1 session.");
   await choose(page.user, "date,car,track,time\n2026-05-03,Club Hatch,marlow fen,13:23.456\n");
   expect(await within(part()).findByText(/1 lap lies far from what is usual\./)).toBeVisible();
