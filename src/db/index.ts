@@ -14,7 +14,15 @@ export * from "./idMaker.ts";
 export type { ImportedSession } from "./importedSession.ts";
 export * from "./keptCopies.ts";
 export * from "./logbook.ts";
-export { type Ahead, countChanges, type MergeCounts, mergeRows, putRowsRight, rowsAhead } from "./merge.ts";
+export {
+  type Ahead,
+  countChanges,
+  type MergeCounts,
+  merged,
+  mergeRows,
+  putRowsRight,
+  rowsAhead,
+} from "./merge.ts";
 export { type Merged, mergeInto, putBookRight, rowsIn, type TakenBack, takeBackMerge } from "./mergeInto.ts";
 export { migrateRows } from "./migrations/migrateRows.ts";
 export { lowestSchema, newestSchema } from "./migrations/migrations.ts";

@@ -17,8 +17,8 @@ import { isAhead, putRight, stays } from "./versions.ts";
  * which stays is in. Pure, and knows no clock; order, repetition and grouping of merges do not matter.
  */
 export function mergeRows(a: AllRows, b: AllRows): AllRows {
-  const merged = everyTable((table) => mergeTable([...a[table], ...b[table]])) as AllRows;
-  return { ...merged, runs: runsWithLaps([...a.runs, ...b.runs]) };
+  const tables = everyTable((table) => mergeTable([...a[table], ...b[table]])) as AllRows;
+  return { ...tables, runs: runsWithLaps([...a.runs, ...b.runs]) };
 }
 
 /**
@@ -33,6 +33,15 @@ export function putRowsRight(rows: AllRows, upTo: number | undefined): AllRows {
     laps: run.laps.map((lap) => putRight(lap, upTo)),
   }));
   return { ...(right as unknown as AllRows), runs };
+}
+
+/**
+ * What a merge makes of a logbook; `aside` holds what it brought of rows set aside. Pure.
+ * @param upTo where the driver has confirmed the date: stamps later than this are put right on both sides first
+ */
+export function merged(here: AllRows, coming: AllRows, upTo: number | undefined): AllRows {
+  const rows = mergeRows(putRowsRight(here, upTo), putRowsRight(coming, upTo));
+  return coming.aside === undefined ? rows : { ...rows, aside: coming.aside };
 }
 
 /** Rows and laps stamped by a clock that stood ahead, and the latest of these stamps. */

@@ -2,7 +2,7 @@ import { type AllRows, noRows, tableNames } from "#domain";
 import { bringAside, takeAsideBack } from "./bringAside.ts";
 import { dump } from "./dump.ts";
 import type { Logbook } from "./logbook.ts";
-import { mergeRows, putRowsRight } from "./merge.ts";
+import { merged } from "./merge.ts";
 import { editsBetween, type Following, putDifference } from "./putDifference.ts";
 import { unmergeRows } from "./unmerge.ts";
 import type { Change } from "./writes/change.ts";
@@ -31,12 +31,11 @@ export function mergeInto(
 ): Promise<Merged> {
   return write(book, "Not merged", async (writer) => {
     const before = await dump(book);
-    const after = mergeRows(putRowsRight(before, upTo), putRowsRight(rows, upTo));
+    const after = merged(before, rows, upTo);
     const edits = editsBetween(before, after);
     await putDifference(writer, edits, following);
     await bringAside(writer, before.aside, rows.aside);
-    const made = rows.aside === undefined ? after : { ...after, aside: rows.aside };
-    return { what: `Merged: ${from}`, edits, before, after: made };
+    return { what: `Merged: ${from}`, edits, before, after };
   });
 }
 

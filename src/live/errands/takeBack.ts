@@ -1,4 +1,4 @@
-import { believedUpTo, mergeRows, packOf, putRowsRight, takeBackMerge } from "#db";
+import { believedUpTo, merged, packOf, takeBackMerge } from "#db";
 import type { Errand } from "./errand.ts";
 import { readAgain, readSource, rowsBeside } from "./readSource.ts";
 
@@ -29,7 +29,7 @@ export const takeBack: Errand<TakeBack, TakenBackWords> = async (
   tell({ step: "Taking the merge back", share: 0 });
   return takeBackMerge(
     book,
-    { before, after: mergeRows(putRowsRight(before, upTo), putRowsRight(file, upTo)) },
+    { before, after: merged(before, file, upTo) },
     {
       signal,
       onProgress: (done, all) => tell({ step: "Taking the merge back", share: done / Math.max(1, all) }),
