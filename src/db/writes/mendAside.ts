@@ -63,20 +63,36 @@ export function mendAside(
     if (aside.table === "laps") await putLap(writer, row["runId"] as Id, judged.row as unknown as Lap);
     else await putRow(writer, aside.table as TableName, judged.row);
     await settle(writer, aside);
+    if (aside.table !== "laps") await putBackChildren(writer, judged.row["id"] as Id);
     return changeOf(writer, "Put back");
   });
 }
 
-async function putRow(writer: Writer, table: TableName, row: Fields): Promise<void> {
-  const missing = await Promise.all(
-    rowsNamed(table, row).map(async ({ to, id, word, isLoose }) =>
-      isLoose || (await writer.find(to, id)) ? [] : [word],
-    ),
-  );
-  const [word] = missing.flat();
-  if (word !== undefined) throw refuse(`its ${word} is not there`);
+/** What went aside only because this row was not there comes back with it, and what hangs on that. */
+async function putBackChildren(writer: Writer, parent: Id): Promise<void> {
+  const all = await writer.transaction.table<AsideRow, Id>("aside").toArray();
+  for (const aside of all) {
+    if (aside.row === undefined || aside.table === "laps") continue;
+    const judged = judge(aside, aside.row);
+    const table = aside.table as TableName;
+    if ("why" in judged || !rowsNamed(table, judged.row).some(({ id }) => id === parent)) continue;
+    if ((await whyNotPut(writer, table, judged.row)) !== undefined) continue;
+    await putRow(writer, table, judged.row);
+    await settle(writer, aside);
+    await putBackChildren(writer, judged.row["id"] as Id);
+  }
+}
+
+async function whyNotPut(writer: Writer, table: TableName, row: Fields): Promise<string | undefined> {
+  for (const { to, id, word, isLoose } of rowsNamed(table, row))
+    if (!isLoose && (await writer.find(to, id)) === undefined) return `its ${word} is not there`;
   const there = await writer.find(table, row["id"] as Id);
-  if (there !== undefined) throw refuse("another version of it stands in its place by now");
+  return there === undefined ? undefined : "another version of it stands in its place by now";
+}
+
+async function putRow(writer: Writer, table: TableName, row: Fields): Promise<void> {
+  const why = await whyNotPut(writer, table, row);
+  if (why !== undefined) throw refuse(why);
   await writer.put(table, stampChanged(row as never, {}, writer.now));
 }
 

@@ -199,6 +199,26 @@ test("a row set aside is put back as the full check allows, with what it belongs
   expect(await asideRows(book)).toEqual([]);
 });
 
+test("a session put back brings the runs that went aside because it was not there", async () => {
+  const { book, clock } = await aFullLogbook();
+  const rows = await dump(book);
+  const file = { ...rows, sessions: rows.sessions.map((row) => ({ ...row, date: "0000-00-00" })) };
+  const checked = withAside(file, checkRows(file));
+  const restored = await restoreAsNew(checked.rows, {
+    name: "put-back",
+    clock: clock.now,
+    newId: book.newId,
+  });
+  const [aside, ...others] = (await asideRows(restored)).sort((a) => (a.table === "sessions" ? -1 : 1));
+  if (aside?.row === undefined) throw new Error("nothing aside");
+  expect(others.map(({ table }) => table)).toEqual(rows.runs.map(() => "runs"));
+  await mendAside(restored, { aside, row: { ...aside.row, date: rows.sessions[0]?.date } });
+  expect(await asideRows(restored)).toEqual([]);
+  const now = await dump(restored);
+  expect(now.sessions.map(({ id }) => id)).toEqual(rows.sessions.map(({ id }) => id));
+  expect(now.runs.map(({ laps }) => laps)).toEqual(rows.runs.map(({ laps }) => laps));
+});
+
 test("rows are read raw at whatever version they stand, and what JSON does not hold becomes its text", async () => {
   const { book, sessionId } = await aFullLogbook();
   const rows = await dump(book);
