@@ -1,5 +1,6 @@
 import { type AllRows, everyTable, plainValue } from "#domain";
 import { faultOf, LedgerFault } from "./fault.ts";
+import { openAsItIs } from "./openAsItIs.ts";
 import type { UnreadableRow } from "./unreadable.ts";
 
 /** A logbook as the browser holds it: not migrated, not checked. */
@@ -40,22 +41,13 @@ export async function rawRows(name: string): Promise<RawRows> {
   }
 }
 
-function opened(name: string): Promise<IDBDatabase> {
-  return new Promise((resolve, reject) => {
-    // Without a version the browser opens it as it is.
-    const request = indexedDB.open(name);
-    let isNew = false;
-    request.onupgradeneeded = () => {
-      isNew = true;
-      request.transaction?.abort();
-    };
-    request.onsuccess = () => resolve(request.result);
-    request.onerror = (event) => {
-      event.preventDefault();
-      const gone = "The stored logbook has disappeared from this browser: there is nothing to back up.";
-      reject(isNew ? new LedgerFault("gone", gone) : faultOf(request.error, notRead));
-    };
+async function opened(name: string): Promise<IDBDatabase> {
+  const database = await openAsItIs(name).catch((error: unknown) => {
+    throw faultOf(error, notRead);
   });
+  if (database !== undefined) return database;
+  const gone = "The stored logbook has disappeared from this browser: there is nothing to back up.";
+  throw new LedgerFault("gone", gone);
 }
 
 async function rowsOf(

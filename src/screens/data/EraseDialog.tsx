@@ -1,15 +1,12 @@
-import { useRef, useState } from "react";
+import { useState } from "react";
 import type { ShelvedLogbook } from "#db";
 import { saveBackup, useLogbook } from "#live";
 import { useErasing } from "#state/erasing.ts";
 import { Button } from "#ui/Button.tsx";
-import { Dialog } from "#ui/Dialog.tsx";
-import { Field } from "#ui/Field.tsx";
 import { Name } from "#ui/Name.tsx";
 import { counted } from "#words";
 import styles from "./Restore.module.css";
-
-const word = "erase everything";
+import { TypedWordDialog } from "./TypedWordDialog.tsx";
 
 interface EraseDialogProps {
   readonly logbooks: readonly ShelvedLogbook[];
@@ -19,37 +16,20 @@ interface EraseDialogProps {
 /** Erasing cannot be undone: backups are offered first, and the words have to be typed. */
 export function EraseDialog({ logbooks, onClose }: EraseDialogProps) {
   const open = useLogbook();
-  const [typed, setTyped] = useState("");
-  const [isRefused, setRefused] = useState(false);
-  const field = useRef<HTMLInputElement>(null);
   const [saved, setSaved] = useState<readonly string[]>([]);
   const own = logbooks.filter(({ kind, openedOn }) => kind === "own" && openedOn.length > 0);
-  const confirm = () => {
-    if (typed.trim().toLowerCase() !== word) {
-      setRefused(true);
-      return field.current?.focus();
-    }
-    useErasing.setState({ isAsked: true });
-  };
   const backUp = async (logbook: ShelvedLogbook) => {
     if (await saveBackup(open, logbook)) setSaved((before) => [...before, logbook.name]);
   };
   return (
-    <Dialog
+    <TypedWordDialog
       title="Erase everything"
-      role="alertdialog"
-      focus="actions"
+      word="erase everything"
+      keep="Keep everything"
+      act="Erase for good"
+      notDone="Nothing was erased"
+      onAct={() => useErasing.setState({ isAsked: true })}
       onClose={onClose}
-      actions={
-        <>
-          <Button size="between" onClick={onClose}>
-            Keep everything
-          </Button>
-          <Button size="between" variant="caution" onClick={confirm}>
-            Erase for good
-          </Button>
-        </>
-      }
     >
       <p>
         {counted(logbooks.length, "logbook")} will be gone from this browser, with all that was typed and
@@ -63,18 +43,6 @@ export function EraseDialog({ logbooks, onClose }: EraseDialogProps) {
           </Button>
         ))}
       </div>
-      <Field
-        ref={field}
-        label={`Type “${word}” to confirm`}
-        value={typed}
-        onChange={(text) => {
-          setTyped(text);
-          setRefused(false);
-        }}
-        autoCapitalize="off"
-        size="between"
-        problem={isRefused ? { wrong: "Nothing was erased", right: `Type the words ${word}` } : undefined}
-      />
-    </Dialog>
+    </TypedWordDialog>
   );
 }
