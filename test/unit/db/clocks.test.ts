@@ -54,10 +54,18 @@ test("merging the same file again changes nothing", () => {
   );
 });
 
+/**
+ * Whether time has overtaken what a clock ahead stamped: of a clock that was 40 days ahead nothing can be told once 40 days
+ * have passed, so it wins where it comes before the copy in which it was put right.
+ */
+const isOvertaken = ({ truths, now }: World) =>
+  [...truths.values()].some(({ at, offset }) => offset > 0 && at + offset <= believedUpTo(now));
+
 test("neither order nor repetition of files matters where the date is confirmed", () => {
   fc.assert(
     fc.property(histories, fc.array(fc.nat(9), { maxLength: 6 }), (history, order) => {
       const world = new Devices(nothing).live(history);
+      fc.pre(!isOvertaken(world));
       const device = { rows: world.devices[0]?.rows as AllRows, offset: 0 };
       const all = (files: readonly AllRows[]) => {
         const one = { ...device };
@@ -73,7 +81,7 @@ test("neither order nor repetition of files matters where the date is confirmed"
   );
 });
 
-/** Of a clock that was 40 days ahead nothing can be told once 40 days have passed. */
+/** The same of what the writer of one version had seen. */
 const wasOvertaken = (world: World, row: Session) =>
   [...truthOf(world, row).before].some((note) => {
     const truth = world.truths.get(note);
