@@ -78,7 +78,7 @@ export default defineConfig({
     rolldownOptions: {
       output: {
         codeSplitting: {
-          groups: [{ name: "first", tags: ["$initial"], test: (id) => !id.includes("rescue") }],
+          groups: [{ name: "first", tags: ["$initial"], test: (id) => !id.endsWith("/rescue.ts") }],
         },
       },
     },
