@@ -1,12 +1,12 @@
-import { useEffect } from "react";
+import { lazy, Suspense, useEffect } from "react";
 import { type Ask, LogbookProvider, type Opened, type SendOut, type Surroundings } from "#live";
 import { useDevice } from "#state/device.ts";
 import { useErasing } from "#state/erasing.ts";
+import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import styles from "./App.module.css";
 import { AsideNotice } from "./AsideNotice.tsx";
 import { BackupNotice } from "./BackupNotice.tsx";
 import { Bar } from "./Bar.tsx";
-import { Erasing } from "./Erasing.tsx";
 import { FaultPage } from "./FaultPage.tsx";
 import { Notices } from "./Notices.tsx";
 import { Screen } from "./Screen.tsx";
@@ -20,6 +20,8 @@ import { useKeys } from "./useKeys.ts";
 import { useMarker } from "./useMarker.ts";
 import { useSetAside } from "./useSetAside.ts";
 import { Waiting } from "./Waiting.tsx";
+
+const Erasing = lazy(() => import("./Erasing.tsx").then((file) => ({ default: file.Erasing })));
 
 interface AppProps {
   readonly opening: Promise<Opened>;
@@ -37,7 +39,14 @@ export function App({ opening, surroundings, ask, sendOut }: AppProps) {
   }, [theme]);
 
   const isErasing = useErasing(({ isAsked }) => isAsked);
-  if (isErasing) return <Erasing />;
+  if (isErasing)
+    return (
+      <FaultBoundary what="Erasing">
+        <Suspense fallback={null}>
+          <Erasing />
+        </Suspense>
+      </FaultBoundary>
+    );
   return (
     <LogbookProvider
       opening={opening}

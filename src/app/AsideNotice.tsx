@@ -1,38 +1,19 @@
+import { lazy, Suspense } from "react";
 import { asideRows } from "#db";
 import { useRows } from "#live";
-import { printAddress } from "#state/address.ts";
-import { Notice } from "#ui/Notice.tsx";
-import { asideThing, sayAsideCount } from "#words";
+import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 
-/** Rows named at most; how many there are is said. */
-const most = 3;
+const AsideRows = lazy(() => import("./AsideRows.tsx").then((file) => ({ default: file.AsideRows })));
 
-/** Stands above the page while rows are set aside: which, why, and where they can be mended. */
+/** Stands above the page while rows are set aside. */
 export function AsideNotice() {
   const rows = useRows(asideRows, []);
   if (rows === undefined || rows.length === 0) return null;
-  const [it, they] = rows.length === 1 ? ["it", "It is"] : ["them", "They are"];
   return (
-    <div role="status">
-      <Notice
-        tone="caution"
-        actions={<a href={printAddress({ place: "data" })}>Mend or delete {it}, on Data</a>}
-      >
-        <p>
-          <strong>{sayAsideCount(rows.length)}:</strong>
-        </p>
-        <ul>
-          {rows.slice(0, most).map((row) => (
-            <li key={row.id}>
-              <bdi>{asideThing(row)}</bdi> ({row.why})
-            </li>
-          ))}
-          {rows.length > most && <li>and {(rows.length - most).toLocaleString("en")} more</li>}
-        </ul>
-        <p>
-          All others are shown. Figures are without {it}. {they} kept as stored, also in backups.
-        </p>
-      </Notice>
-    </div>
+    <FaultBoundary what="What is set aside">
+      <Suspense fallback={null}>
+        <AsideRows rows={rows} />
+      </Suspense>
+    </FaultBoundary>
   );
 }

@@ -1,9 +1,7 @@
 import { useEffect } from "react";
-import { deleteUnlisted, LedgerFault } from "#db";
-import { practiceDay } from "#domain";
+import { LedgerFault } from "#db";
 import { useLogbook } from "#live";
 import { useNotices } from "#state/notices.ts";
-import { purgeOnceADay } from "./purgeOnceADay.ts";
 
 /** Chores wait until the page has been drawn and the first laps can be typed. */
 const restMs = 1500;
@@ -19,7 +17,7 @@ export function useChores(): void {
   const open = useLogbook();
   const say = useNotices((notices) => notices.say);
   useEffect(() => {
-    const { book, ask, surroundings } = open;
+    const { book, ask } = open;
     // Where nothing can be done any more the page says so by itself.
     const tell = (text: string) =>
       book.status.get().kind === "ok" && say({ kind: "fault", text, actions: [] });
@@ -36,12 +34,15 @@ export function useChores(): void {
     }, restMs);
     const purge = setTimeout(() => {
       if (book.status.get().kind !== "ok") return;
-      const today = practiceDay(surroundings.clock(), surroundings.zone(), 4);
-      const chores = [purgeOnceADay(open, surroundings), deleteUnlisted(open.shelf, today)];
-      Promise.all(chores).catch((fault: unknown) => {
-        if (!(fault instanceof LedgerFault)) throw fault;
-        tell(fault.message);
-      });
+      import("./removeForGood.ts")
+        .then(({ removeForGood }) => removeForGood(open))
+        .catch((fault: Error) =>
+          tell(
+            fault instanceof LedgerFault
+              ? fault.message
+              : `What was deleted long ago was not removed: ${fault.message}`,
+          ),
+        );
     }, longRestMs);
     return () => {
       clearTimeout(freshen);

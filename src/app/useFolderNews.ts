@@ -1,8 +1,8 @@
 import { useEffect, useState } from "react";
-import { type BackupFolder, setBackupFolder } from "#db";
-import { type CalendarDate, practiceDay } from "#domain";
-import { mayWrite, newestOfOthers } from "#files";
+import { setBackupFolder } from "#db";
+import { practiceDay } from "#domain";
 import { useBackupFolder, useLogbook } from "#live";
+import { useNotices } from "#state/notices.ts";
 
 /**
  * Looks at the folder of automatic backup once after opening. A folder that may no longer be written to is noted as
@@ -19,14 +19,17 @@ export function useFolderNews(): boolean {
     const look = async () => {
       const row = await shelf.folders.get(book.name);
       if (row === undefined || row.stopped !== undefined || isLeft) return;
+      const { newsIn } = await import("./newsIn.ts");
       const news = await newsIn(row, practiceDay(surroundings.clock(), "UTC", 0));
       if (isLeft) return;
       if (typeof news === "string") await setBackupFolder(shelf, { ...row, stopped: news });
       else setFound(news);
     };
-    look().catch((fault: unknown) => {
+    look().catch((fault: Error) => {
       // A logbook that is being closed takes the shelf with it.
-      if (!isLeft) throw fault;
+      if (isLeft) return;
+      const text = `The folder of automatic backup was not looked at: ${fault.message}`;
+      useNotices.getState().say({ kind: "fault", text, actions: [] });
     });
     return () => {
       isLeft = true;
@@ -34,18 +37,4 @@ export function useFolderNews(): boolean {
   }, [isChosen, shelf, book, surroundings]);
   const seen = Object.values(folder?.seen ?? {});
   return found.some((name) => !seen.includes(name));
-}
-
-/** The names of the newest files of other devices, or why the folder cannot be used. */
-async function newsIn(
-  { handle, tag }: BackupFolder,
-  today: CalendarDate,
-): Promise<readonly string[] | string> {
-  if (!(await mayWrite(handle))) return "the browser asks again for leave to write into the folder";
-  try {
-    return (await newestOfOthers(handle, tag, today)).map(({ name }) => name);
-  } catch (error) {
-    if (error instanceof DOMException) return "the folder has been moved or deleted";
-    throw error;
-  }
 }
