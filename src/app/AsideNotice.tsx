@@ -1,16 +1,17 @@
 import { asideRows } from "#db";
 import { useRows } from "#live";
-import { printAddress } from "#state/address.ts";
+import { printAddress, useAddress } from "#state/address.ts";
 import { Notice } from "#ui/Notice.tsx";
 import { asideThing, sayAsideCount } from "#words";
 
 /** Rows named at most; how many there are is said. */
 const most = 3;
 
-/** Stands above the page while rows are set aside: which, why, and where they can be mended. */
+/** Stands above every page but Data, where they can be mended, while rows are set aside: which, and why. */
 export function AsideNotice() {
+  const { place } = useAddress();
   const rows = useRows(asideRows, []);
-  if (rows === undefined || rows.length === 0) return null;
+  if (rows === undefined || rows.length === 0 || place === "data") return null;
   const [it, they] = rows.length === 1 ? ["it", "It is"] : ["them", "They are"];
   return (
     <div role="status">

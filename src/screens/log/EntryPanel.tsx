@@ -108,7 +108,7 @@ export function EntryPanel({ entry, context, lapNumber, said, onEditLast, questi
           placeholder="time"
         />
         <div id={`${id}-reading`} className={styles["reading"]}>
-          <ReadingOf entry={entry} context={context} lapNumber={lapNumber} />
+          <ReadingOf entry={entry} context={context} lapNumber={lapNumber} isPadShown={isPadShown} />
         </div>
         {!isPadShown && !entry.isStray && (
           <Button
@@ -153,7 +153,11 @@ export function EntryPanel({ entry, context, lapNumber, said, onEditLast, questi
   );
 }
 
-function ReadingOf({ entry, context, lapNumber }: Pick<EntryPanelProps, "entry" | "context" | "lapNumber">) {
+interface ReadingOfProps extends Pick<EntryPanelProps, "entry" | "context" | "lapNumber"> {
+  readonly isPadShown: boolean;
+}
+
+function ReadingOf({ entry, context, lapNumber, isPadShown }: ReadingOfProps) {
   const { reading, standing } = entry;
   if (reading === undefined) return <p className={styles["about"]}>{emptyHint(context)}</p>;
   if (!reading.ok) {
@@ -175,7 +179,9 @@ function ReadingOf({ entry, context, lapNumber }: Pick<EntryPanelProps, "entry" 
     <>
       <p className={styles["time"]}>{ms === undefined ? "no time" : formatLapTime(ms, decimals)}</p>
       {standing.kind === "homeless" ? (
-        <p className={styles["ask"]}>Say first where it belongs: Tab goes to the answers</p>
+        <p className={styles["ask"]}>
+          Say first where it belongs{isPadShown ? "" : ": Tab goes to the answers"}
+        </p>
       ) : standing.kind === "asking" ? (
         <p className={styles["ask"]} role="alert">
           {standing.why}

@@ -11,6 +11,7 @@ import styles from "./LapEditor.module.css";
 import { PickAndDo } from "./PickAndDo.tsx";
 import { readAs } from "./readAs.ts";
 import type { SessionFigures } from "./sessionFigures.ts";
+import { useIsTouch } from "./useIsTouch.ts";
 import { useLapDraft } from "./useLapDraft.ts";
 import { useSecondPress } from "./useSecondPress.ts";
 
@@ -34,6 +35,7 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
   if (draft.text === before) seen.current = lap;
   const [isRefused, setRefused] = useState(false);
   const asking = useSecondPress();
+  const isTouch = useIsTouch();
   const box = useRef<HTMLDivElement>(null);
   useEffect(() => {
     const input = box.current?.querySelector("input");
@@ -115,7 +117,7 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
         }
         hint={
           reading?.ok
-            ? `${readAs(reading.lap)} Enter stores it, Escape leaves it as it was.`
+            ? `${readAs(reading.lap)}${isTouch ? "" : " Enter stores it, Escape leaves it as it was."}`
             : "Time, sectors, remarks, / note"
         }
       />
