@@ -50,6 +50,8 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
     onDone();
   };
   const store = async (at: number) => {
+    // What an earlier editor left half typed is on its way here: to store what stands there instead would let it go.
+    if (draft.kept.isEmpty && !draft.kept.isRead) return;
     if (!reading?.ok) return setRefused(true);
     const unchanged = parseEntry(writeEntry(seen.current), context);
     const changed = changedFields(unchanged.ok ? unchanged.lap : seen.current, reading.lap);
