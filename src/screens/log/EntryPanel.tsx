@@ -14,6 +14,7 @@ import { Button } from "#ui/Button.tsx";
 import { sayProblem } from "#ui/FieldFrame.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
+import { askedOnPad } from "./askedOnPad.ts";
 import { EntryHelp } from "./EntryHelp.tsx";
 import styles from "./EntryPanel.module.css";
 import { Pad } from "./Pad.tsx";
@@ -184,7 +185,7 @@ function ReadingOf({ entry, context, lapNumber, isPadShown }: ReadingOfProps) {
         </p>
       ) : standing.kind === "asking" ? (
         <p className={styles["ask"]} role="alert">
-          {standing.why}
+          {isPadShown ? askedOnPad(standing.why) : standing.why}
         </p>
       ) : (
         <p className={styles["about"]}>{about.filter(Boolean).join(" · ")}</p>
