@@ -1,5 +1,6 @@
 import { idMaker } from "#db";
 import type { Id } from "#domain";
+import { keepTabMark, readTabMark } from "#state/tabMark.ts";
 
 /** This tab among the tabs of the app: what is typed belongs to one of them. */
 export interface Tab {
@@ -9,7 +10,7 @@ export interface Tab {
   readonly living: () => Promise<ReadonlySet<Id>>;
 }
 
-const key = "lap-ledger tab";
+const channelName = "lap-ledger tab";
 const prefix = "lap-ledger tab ";
 /** A page that reloads may find its old self still on the way out; a tab that was duplicated finds another for longer. */
 const patienceMs = 400;
@@ -51,7 +52,7 @@ type Call = { readonly from: string; readonly id?: Id };
 
 function askingTab(): Tab {
   const page = newId();
-  const channel = new BroadcastChannel(key);
+  const channel = new BroadcastChannel(channelName);
   let mine: Id | undefined;
   const heard = new Set<(id: Id) => void>();
   channel.addEventListener("message", ({ data }: MessageEvent<Call>) => {
@@ -79,29 +80,12 @@ function askingTab(): Tab {
 
 /** The id this tab had before, if it can be claimed, else a new one. */
 async function claimed(claim: (id: Id) => Promise<boolean>): Promise<Id> {
-  const before = stored();
+  const before = readTabMark();
   if (before !== undefined && (await claim(before))) return before;
   const id = newId();
-  store(id);
+  keepTabMark(id);
   await claim(id);
   return id;
 }
 
 const newId = idMaker(Date.now);
-
-// A browser that lets the page store nothing gives each page an id of its own.
-function stored(): Id | undefined {
-  try {
-    return window.sessionStorage.getItem(key) ?? undefined;
-  } catch {
-    return undefined;
-  }
-}
-
-function store(id: Id): void {
-  try {
-    window.sessionStorage.setItem(key, id);
-  } catch {
-    return;
-  }
-}

@@ -1,7 +1,8 @@
 import { forgetDevice } from "./device.ts";
+import { forgetTabMark } from "./tabMark.ts";
 
 /**
- * Removes what the app keeps on this device beside its databases: its choices, its own files kept for opening without a
+ * Removes what the app keeps on this device beside its databases: its choices, the mark of this tab, its own files kept for opening without a
  * connection, and the worker that serves them. Other apps of the same address are left alone.
  * @returns what could not be removed, in words
  */
@@ -18,6 +19,7 @@ export async function eraseDevice(): Promise<readonly string[]> {
     if (!(await registration.unregister())) left.push("the worker that serves them");
   }
   if (!forgetDevice()) left.push("the choices of this device");
+  if (!forgetTabMark()) left.push("the mark of this tab");
   return left;
 }
 

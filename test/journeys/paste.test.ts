@@ -1,5 +1,5 @@
 import type { Page } from "@playwright/test";
-import { entryField, expect, lapTime, open, startSession, test } from "../support/journeys.ts";
+import { endRun, entryField, expect, lapTime, open, startSession, test } from "../support/journeys.ts";
 
 /** Pastes a text into the entry line, as from a spreadsheet or a chat. */
 const paste = (page: Page, text: string) =>
@@ -91,7 +91,7 @@ for (const size of [
       return document.execCommand("copy") ? navigator.clipboard.readText() : "";
     });
     expect(copied).not.toContain("Edit lap");
-    await page.getByRole("button", { name: "End run" }).click();
+    await endRun(page);
     await paste(page, copied);
     await expect(page.getByRole("dialog", { name: "6 laps, 0 not read" })).toBeVisible();
     await page.getByRole("button", { name: "Add 6 laps" }).click();

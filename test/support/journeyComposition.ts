@@ -22,7 +22,10 @@ export async function noteKeys(page: Page): Promise<void> {
   });
 }
 
-/** Every row of every logbook in this browser but drafts and what is computed from rows, in one short text. */
+/**
+ * Every row of every logbook in this browser, in one short text, but for drafts, what is computed from rows, and the note
+ * of what was deleted long ago, which the app takes by itself a minute after opening.
+ */
 const bookNow = (page: Page) =>
   page.evaluate(async () => {
     const request = <T>(asked: IDBRequest<T>) =>
@@ -33,10 +36,14 @@ const bookNow = (page: Page) =>
     const texts: string[] = [];
     for (const { name = "" } of await indexedDB.databases()) {
       const database = await request(indexedDB.open(name));
-      const tables = [...database.objectStoreNames].filter((table) => !/^(drafts|digests)$/.test(table));
+      const tables = [...database.objectStoreNames].filter(
+        (table) => !/^(drafts|digests|deleted)$/.test(table),
+      );
       for (const table of tables) {
         const rows = await request(database.transaction(table).objectStore(table).getAll());
-        texts.push(`${name} ${table} ${JSON.stringify(rows)}`);
+        texts.push(
+          `${name} ${table} ${JSON.stringify(rows, (field, value) => (field === "purgedOn" ? undefined : value))}`,
+        );
       }
       database.close();
     }

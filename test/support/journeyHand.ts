@@ -46,7 +46,7 @@ export class Hand {
       await this.button(remark, pad);
     }
     await this.button("Add", pad);
-    if (await this.page.getByText(/Enter again if it is right|The same lap again/).isVisible()) {
+    if (await this.page.getByText(/Press Add again to keep it|The same lap again/).isVisible()) {
       await pauseToRead(this.page);
       await this.button("Add", pad);
     }

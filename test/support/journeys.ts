@@ -73,7 +73,7 @@ export async function logLap(page: Page, text: string): Promise<void> {
   const number = await nextLap(page);
   await entryField(page).fill(text);
   await entryField(page).press("Enter");
-  if (await page.getByText("Enter again if it is right").isVisible()) {
+  if (await page.getByText(/Enter again if it is right|Press Add again to keep it/).isVisible()) {
     await pauseToRead(page);
     await entryField(page).press("Enter");
   }

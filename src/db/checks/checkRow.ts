@@ -1,6 +1,7 @@
 import * as v from "valibot";
 import type { TableName, Tables } from "#domain";
 import { rowSchemas } from "./rowSchemas.ts";
+import { sayIssue } from "./sayIssue.ts";
 
 const deepest = 16;
 
@@ -15,7 +16,8 @@ export function checkRow<T extends TableName>(
   if (success) return { ok: true, row: row as Tables[T] };
   const [issue] = issues;
   const path = v.getDotPath(issue);
-  return { ok: false, why: path === null ? issue.message : `${path}: ${issue.message}` };
+  const why = sayIssue(issue);
+  return { ok: false, why: path === null ? why : `${path}: ${why}` };
 }
 
 /** A field name that every object has of itself, or nesting no row has. */

@@ -3,6 +3,7 @@ import { asideRows } from "#db";
 import { useLogbook, useRows } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Part } from "#ui/Part.tsx";
+import { sayAsideCount } from "#words";
 import { AsideItem } from "./AsideItem.tsx";
 import styles from "./LogbooksPart.module.css";
 import { saveAside } from "./saveAside.ts";
@@ -25,12 +26,14 @@ export function AsidePart() {
   }, [count]);
 
   if (rows === undefined || rows.length === 0) return null;
+  const isOne = rows.length === 1;
   return (
     <Part title="Rows set aside" ruled>
       <p>
-        These rows of your logbook hold something that cannot be right, or could not be brought to this
-        version of Lap Ledger. They are kept as they are, in backups too, but no page and no figure uses them.
-        Correct what is wrong, and they stand in the logbook again.
+        {sayAsideCount(rows.length)}: what {isOne ? "it holds" : "they hold"} cannot be right, or could not be
+        brought to this version of Lap Ledger. {isOne ? "It is" : "They are"} kept as stored, in backups too,
+        but no page and no figure uses {isOne ? "it" : "them"}. Correct what is wrong, and{" "}
+        {isOne ? "it stands" : "they stand"} in the logbook again.
       </p>
       <div ref={box} tabIndex={-1}>
         <ul className={styles["list"]}>
@@ -46,7 +49,7 @@ export function AsidePart() {
           </Button>
         )}
         <Button size="between" onClick={() => void saveAside(surroundings, entry.title, rows)}>
-          Save them as a file
+          Save {isOne ? "it" : "them"} as a file
         </Button>
       </p>
     </Part>

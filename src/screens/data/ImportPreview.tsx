@@ -1,5 +1,5 @@
 import { useMemo, useState } from "react";
-import { type ComboWithNames, importLaps } from "#db";
+import { type ComboWithNames, importLaps, type LikelyName } from "#db";
 import { useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Checkbox } from "#ui/Checkbox.tsx";
@@ -11,6 +11,7 @@ import { importSize } from "./importSize.ts";
 import type { ImportSource } from "./importSource.ts";
 import { counted, sayFound, sayNew } from "./importWords.ts";
 import { LikelyNames } from "./LikelyNames.tsx";
+import { keyOfLikely } from "./likelyAnswers.ts";
 import { TableFormFields } from "./TableFormFields.tsx";
 import { useImport } from "./useImport.ts";
 import { WholeTableFields } from "./WholeTableFields.tsx";
@@ -47,7 +48,11 @@ export function ImportPreview({ source, combos, onDone }: ImportPreviewProps) {
     all.remember();
     onDone();
   };
-  const news = outlook && sayNew(outlook.newCars, outlook.newTracks);
+  // What is still asked about is neither new nor known.
+  const isSettled = (kind: LikelyName["kind"]) => (name: string) =>
+    !all.likely.some((one) => one.kind === kind && one.name === name && !all.answers.has(keyOfLikely(one)));
+  const news =
+    outlook && sayNew(outlook.newCars.filter(isSettled("car")), outlook.newTracks.filter(isSettled("track")));
   return (
     <div className={styles["parts"]}>
       <p>

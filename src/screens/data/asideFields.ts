@@ -27,9 +27,9 @@ function changed(at: unknown, [key = "", ...rest]: readonly string[], value: unk
   return Object.fromEntries(inner === undefined ? fields : [...fields, [key, inner]]);
 }
 
-/** How a stored value is written into a field. */
+/** How a stored value is written into a field; what is no value leaves it empty. */
 export function fieldText(value: unknown): string {
-  if (value === undefined) return "";
+  if (value === undefined || value === null) return "";
   return typeof value === "string" ? value : JSON.stringify(value);
 }
 

@@ -24,7 +24,7 @@ export function DateQuestion({ data }: { readonly data: SessionData }) {
             </Button>
           }
         >
-          <p>{askDate("session", date)} Until then no figure counts it.</p>
+          <p>{askDate("session", date)} No figure counts it before that day.</p>
         </Notice>
       )}
       {isChanging && (

@@ -14,6 +14,7 @@ import { Button } from "#ui/Button.tsx";
 import { sayProblem } from "#ui/FieldFrame.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
+import { askedOnPad } from "./askedOnPad.ts";
 import { EntryHelp } from "./EntryHelp.tsx";
 import styles from "./EntryPanel.module.css";
 import { Pad } from "./Pad.tsx";
@@ -108,7 +109,7 @@ export function EntryPanel({ entry, context, lapNumber, said, onEditLast, questi
           placeholder="time"
         />
         <div id={`${id}-reading`} className={styles["reading"]}>
-          <ReadingOf entry={entry} context={context} lapNumber={lapNumber} />
+          <ReadingOf entry={entry} context={context} lapNumber={lapNumber} isPadShown={isPadShown} />
         </div>
         {!isPadShown && !entry.isStray && (
           <Button
@@ -153,7 +154,11 @@ export function EntryPanel({ entry, context, lapNumber, said, onEditLast, questi
   );
 }
 
-function ReadingOf({ entry, context, lapNumber }: Pick<EntryPanelProps, "entry" | "context" | "lapNumber">) {
+interface ReadingOfProps extends Pick<EntryPanelProps, "entry" | "context" | "lapNumber"> {
+  readonly isPadShown: boolean;
+}
+
+function ReadingOf({ entry, context, lapNumber, isPadShown }: ReadingOfProps) {
   const { reading, standing } = entry;
   if (reading === undefined) return <p className={styles["about"]}>{emptyHint(context)}</p>;
   if (!reading.ok) {
@@ -175,10 +180,12 @@ function ReadingOf({ entry, context, lapNumber }: Pick<EntryPanelProps, "entry" 
     <>
       <p className={styles["time"]}>{ms === undefined ? "no time" : formatLapTime(ms, decimals)}</p>
       {standing.kind === "homeless" ? (
-        <p className={styles["ask"]}>Say first where it belongs: Tab goes to the answers</p>
+        <p className={styles["ask"]}>
+          Say first where it belongs{isPadShown ? "" : ": Tab goes to the answers"}
+        </p>
       ) : standing.kind === "asking" ? (
         <p className={styles["ask"]} role="alert">
-          {standing.why}
+          {isPadShown ? askedOnPad(standing.why) : standing.why}
         </p>
       ) : (
         <p className={styles["about"]}>{about.filter(Boolean).join(" · ")}</p>

@@ -21,14 +21,14 @@ export function IsItYours({ old, onUse, onNew }: IsItYoursProps) {
         )}
       </p>
       {old !== undefined && (
-        <>
+        <div className={styles["answers"]}>
           <Button size="between" onClick={() => onUse(old)}>
             Use that
           </Button>
           <Button size="between" onClick={onNew}>
             Make a new one
           </Button>
-        </>
+        </div>
       )}
     </div>
   );

@@ -11,6 +11,7 @@ import styles from "./LapEditor.module.css";
 import { PickAndDo } from "./PickAndDo.tsx";
 import { readAs } from "./readAs.ts";
 import type { SessionFigures } from "./sessionFigures.ts";
+import { useIsTouch } from "./useIsTouch.ts";
 import { useLapDraft } from "./useLapDraft.ts";
 import { useSecondPress } from "./useSecondPress.ts";
 
@@ -34,6 +35,7 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
   if (draft.text === before) seen.current = lap;
   const [isRefused, setRefused] = useState(false);
   const asking = useSecondPress();
+  const isTouch = useIsTouch();
   const box = useRef<HTMLDivElement>(null);
   useEffect(() => {
     const input = box.current?.querySelector("input");
@@ -48,6 +50,8 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
     onDone();
   };
   const store = async (at: number) => {
+    // What an earlier editor left half typed is on its way here: to store what stands there instead would let it go.
+    if (draft.kept.isEmpty && !draft.kept.isRead) return;
     if (!reading?.ok) return setRefused(true);
     const unchanged = parseEntry(writeEntry(seen.current), context);
     const changed = changedFields(unchanged.ok ? unchanged.lap : seen.current, reading.lap);
@@ -115,7 +119,7 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
         }
         hint={
           reading?.ok
-            ? `${readAs(reading.lap)} Enter stores it, Escape leaves it as it was.`
+            ? `${readAs(reading.lap)}${isTouch ? "" : " Enter stores it, Escape leaves it as it was."}`
             : "Time, sectors, remarks, / note"
         }
       />

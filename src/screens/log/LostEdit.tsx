@@ -64,7 +64,9 @@ export function LostEdit(props: LostEditProps) {
   const bringBack = async () => {
     if (grave === undefined) return;
     const back = { runId: grave.id, lapId: found.of };
-    if (await write((to) => bringBackLap(to, back), { isUndoOffered: true })) onBack();
+    const isBack = await write((to) => bringBackLap(to, back), { isUndoOffered: true });
+    // An editor that was open comes back with its lap, and may have been closed again by now.
+    if (isBack && !isFocused) onBack();
   };
   const homeNumber = shown.find(({ run }) => run.id === home?.id)?.number;
   const isAsking = reading.ok && asked === text;

@@ -278,6 +278,18 @@ describe("the pad", () => {
     await waitFor(() => expect(key("space")).toBeVisible());
     expect(key("off")).toBeVisible();
   });
+
+  it("asks for its own key, not for one of a keyboard", async () => {
+    const { user } = await threeLaps();
+    const field = await entryField();
+    act(() => useDevice.setState({ pad: "shown" }));
+    await user.type(field, "1:20.000");
+    await user.click(entry().getByRole("button", { name: "Add" }));
+    expect(entry().getByRole("alert")).toHaveTextContent(/Press Add again to keep it\.$/);
+    await pauseToRead();
+    await user.click(entry().getByRole("button", { name: "Add" }));
+    expect(await lap(4)).toHaveTextContent("1:20.000");
+  });
 });
 
 describe("a lap that could not be stored", () => {
