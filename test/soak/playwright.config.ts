@@ -11,5 +11,7 @@ export default defineConfig({
   outputDir: `../../node_modules/.cache/soak/${process.env["LAP_LEDGER_PORT"] ?? ""}`,
   workers: 1,
   timeout: 3_600_000,
+  // A trace of an hour fills the disk; the seed gives the same driver again.
+  use: { ...journeys.use, trace: "off" },
   webServer: { command: "", ...[journeys.webServer].flat()[0], cwd: "../.." },
 });
