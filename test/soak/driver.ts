@@ -1,73 +1,114 @@
 import { type BrowserContext, expect, type Page } from "@playwright/test";
-import { savedBackup } from "../support/journeyDatabase.ts";
-import { chooseFile } from "../support/journeyDevices.ts";
 import { crashTab } from "../support/journeyFaults.ts";
 import {
   endRun,
   entryField,
-  goTo,
   lapTime,
   logLap,
   open,
   pauseToRead,
+  pressEnter,
   startSession,
 } from "../support/journeys.ts";
 import type { Dice } from "../support/mutateBackup.ts";
+import { backAfterKill } from "./backAfterKill.ts";
+import type { DeviceClock } from "./deviceClock.ts";
 import type { Model } from "./model.ts";
+import { takeNextVersion } from "./nextVersion.ts";
+import type { Deed, Odds } from "./odds.ts";
+import { answerQuestions, putOldDatesRight } from "./questions.ts";
+import { restoreFromBackup } from "./restoring.ts";
 
 const asTyped = (ms: number) => `1:${((ms - 60_000) / 1000).toFixed(3)}`;
+const cars = ["club hatch", "small coupe", "old saloon"] as const;
+
+interface Surroundings {
+  readonly context: BrowserContext;
+  readonly tabs: [Page, Page];
+  readonly clock: DeviceClock;
+  readonly dice: Dice;
+  readonly model: Model;
+  readonly odds: Odds;
+}
 
 /** A driver who does anything at any time in two tabs of one browser, and the model that does the same. */
 export class Driver {
   readonly context: BrowserContext;
+  readonly clock: DeviceClock;
   readonly dice: Dice;
   readonly model: Model;
+  readonly odds: Odds;
   readonly tabs: [Page, Page];
   private isOffline = false;
   private lastTime = 0;
   /** Changes of the logbook so far, undone ones and their undoing too. */
   changes = 0;
-  /** How often each thing was done. */
+  /** Tabs killed so far. */
+  kills = 0;
+  /** How often each thing was done, and what came of it. */
   readonly deeds: Record<string, number> = {};
 
-  constructor(context: BrowserContext, tabs: [Page, Page], dice: Dice, model: Model) {
+  constructor({ context, tabs, clock, dice, model, odds }: Surroundings) {
     this.context = context;
     this.tabs = tabs;
+    this.clock = clock;
     this.dice = dice;
     this.model = model;
+    this.odds = odds;
   }
+
+  private readonly ways: Readonly<Record<Deed, () => Promise<void>>> = {
+    "lap added": () => this.add(),
+    "lap edited": () => this.edit(false),
+    "lap edited, undone": () => this.edit(true),
+    "lap deleted": () => this.remove(false),
+    "lap deleted, undone": () => this.remove(true),
+    "lap added, undone": () => this.addAndUndo(),
+    "run ended": () => this.endRun(),
+    "lap in both tabs at once": () => this.addInBoth(),
+    "tab reloaded": () => this.reload(),
+    "tab killed": () => this.kill(),
+    "tab killed at Enter": () => this.killAtEnter(),
+    "tab killed half-typed": () => this.killHalfTyped(),
+    "both tabs killed half-typed": () => this.killBoth(),
+    "network lost or back": () => this.toggleNetwork(),
+    "session ended, another begun": () => this.nextSession(),
+    "backup restored": () => this.restore(),
+    "clock jumped": () => this.clock.jump(this.dice),
+    "questions answered": () => this.answer(),
+  };
 
   /** Does one thing, chosen by the dice. */
   async step(): Promise<void> {
-    const { run } = this.model;
-    const weights: readonly (readonly [number, string, () => Promise<void>])[] = [
-      [60, "lap added", () => this.add()],
-      [8, "lap edited", () => this.edit(false)],
-      [4, "lap edited, undone", () => this.edit(true)],
-      [5, "lap deleted", () => this.remove(false)],
-      [4, "lap deleted, undone", () => this.remove(true)],
-      [4, "lap added, undone", () => this.addAndUndo()],
-      [run.length > 12 ? 60 : 2, "run ended", () => this.endRun()],
-      [4, "lap in both tabs at once", () => this.addInBoth()],
-      [3, "tab reloaded", () => this.reload()],
-      [1, "tab killed", () => this.kill()],
-      [1, "tab killed at Enter", () => this.killAtEnter()],
-      [1.5, "network lost or back", () => this.toggleNetwork()],
-      [0.4, "session ended, another begun", () => this.nextSession()],
-      [0.25, "backup restored", () => this.restore()],
-    ];
-    const sum = weights.reduce((all, [weight]) => all + weight, 0);
+    const isLong = this.model.run.length > 12;
+    const odds = Object.entries(isLong ? { ...this.odds, "run ended": 60 } : this.odds) as [Deed, number][];
+    const sum = odds.reduce((all, [, weight]) => all + weight, 0);
     let left = (this.dice(1_000_000) / 1_000_000) * sum;
-    const [, name, deed] = weights.find(([weight]) => {
+    const [deed] = odds.find(([, weight]) => {
       left -= weight;
       return left < 0;
-    }) ?? [0, "lap added", () => this.add()];
-    this.deeds[name] = (this.deeds[name] ?? 0) + 1;
-    await deed();
+    }) ?? ["lap added" as const];
+    this.count(deed);
+    await this.ways[deed]();
+  }
+
+  /** The app goes over to the version that is served from now on, with a line half typed. */
+  async update(): Promise<void> {
+    await this.setOffline(false);
+    const ms = this.aTime();
+    await takeNextVersion(this.tabs, asTyped(ms).slice(0, -2));
+    await logLap(this.tabs[1], asTyped(ms));
+    this.model.run.push(ms);
+    this.changes += 1;
+    await this.follow();
+  }
+
+  private count(what: string, times = 1): void {
+    if (times > 0) this.deeds[what] = (this.deeds[what] ?? 0) + times;
   }
 
   async begin(): Promise<void> {
-    await startSession(this.tabs[0], "club hatch", "Marlow Fen");
+    await startSession(this.tabs[0], cars[0], "Marlow Fen");
     this.model.startSession();
     this.changes += 1;
     await this.gather();
@@ -172,8 +213,20 @@ export class Driver {
     await tab.getByRole("button", { name: "End session" }).click();
     const dialog = tab.getByRole("dialog", { name: "End the session" });
     await dialog.getByRole("button", { name: "End the session" }).click();
+    await this.beginAnother();
+  }
+
+  /** The first tab stands at a session that has just ended. */
+  private async beginAnother(): Promise<void> {
+    const [tab] = this.tabs;
+    await tab.goto("./#/log");
     await expect(tab.getByRole("heading", { name: "Start a session" })).toBeVisible();
-    await startSession(tab, "club hatch", "Marlow Fen");
+    if (this.clock.isRight) {
+      const changed = await putOldDatesRight(tab);
+      this.count("date of an old session put right", changed);
+      this.changes += changed;
+    }
+    await startSession(tab, cars[this.dice(cars.length)] ?? cars[0], "Marlow Fen");
     this.model.startSession();
     this.changes += 2;
     await this.gather();
@@ -185,60 +238,124 @@ export class Driver {
   }
 
   private async kill(): Promise<void> {
-    const which = this.which;
-    await this.crash(which);
+    await this.crash(this.which);
     await this.follow();
   }
 
-  /** The lap is in the book after that, or its text is in the field; it is never lost and never there twice. */
+  /** Enter and the crash at once, or the crash behind it, or not before the lap is shown: then it is in the book. */
   private async killAtEnter(): Promise<void> {
     const which = this.which;
     const ms = this.aTime();
-    const count = this.model.run.length;
-    const field = entryField(this.tabs[which]);
-    await field.pressSequentially(asTyped(ms), { delay: 30 });
-    await field.press("Enter", { noWaitAfter: true });
-    await this.crash(which);
+    const [typed, number] = [asTyped(ms), this.model.run.length + 1];
     const tab = this.tabs[which];
-    const offered = tab.getByRole("button", { name: "Take it up" });
-    await expect(
-      lapTime(tab, count + 1)
-        .or(offered)
-        .first(),
-    ).toBeVisible({ timeout: 10_000 });
-    if (!(await lapTime(tab, count + 1).isVisible())) {
-      // The other tab is open, so what was half typed here is not put into a field unasked.
-      await offered.click();
-      await expect(entryField(tab)).toHaveValue(asTyped(ms));
-      await entryField(tab).press("Enter");
+    const field = entryField(tab);
+    await field.pressSequentially(typed, { delay: 30 });
+    const enter = () => field.press("Enter", { noWaitAfter: true });
+    const when = this.dice(3);
+    if (when === 0) await Promise.all([enter().catch(() => undefined), this.crash(which)]);
+    else if (when === 1) {
+      await enter();
+      await this.crash(which);
+    } else {
+      await pressEnter(tab);
+      await expect(lapTime(tab, number)).toBeVisible();
+      await this.crash(which);
     }
-    await expect(lapTime(tab, count + 1)).toBeVisible();
+    const { how, keysLost } = await backAfterKill(this.tabs[which], { typed, begun: typed, number });
+    if (when === 2) expect(how).toBe("stored");
+    this.count(`killed at Enter: ${how}`);
+    this.count("keys to press again", keysLost);
+    await this.hasLap(ms);
+  }
+
+  private async killHalfTyped(): Promise<void> {
+    const which = this.which;
+    const ms = this.aTime();
+    const begun = this.beginningOf(ms);
+    await entryField(this.tabs[which]).pressSequentially(begun, { delay: 30 });
+    await this.crash(which);
+    await this.finish(which, ms, begun);
+  }
+
+  /** The tab the line was typed in is opened first, and alone: nobody else can have typed it. */
+  private async killBoth(): Promise<void> {
+    const which = this.which;
+    const other = which === 0 ? 1 : 0;
+    const ms = this.aTime();
+    const begun = this.beginningOf(ms);
+    await entryField(this.tabs[which]).pressSequentially(begun, { delay: 30 });
+    for (const one of [which, other] as const) await this.close(one);
+    await this.openAgain(which);
+    await this.finish(which, ms, begun, async () => this.openAgain(other));
+  }
+
+  private beginningOf(ms: number): string {
+    const typed = asTyped(ms);
+    return typed.slice(0, 4 + this.dice(typed.length - 3));
+  }
+
+  private async finish(which: 0 | 1, ms: number, begun: string, then?: () => Promise<void>): Promise<void> {
+    const number = this.model.run.length + 1;
+    const { how, keysLost } = await backAfterKill(this.tabs[which], { typed: asTyped(ms), begun, number });
+    this.count(`killed half-typed: ${how}`);
+    this.count("keys to press again", keysLost);
+    await then?.();
+    await this.hasLap(ms);
+  }
+
+  private async hasLap(ms: number): Promise<void> {
     this.model.run.push(ms);
     this.changes += 1;
     await this.follow();
   }
 
   private async crash(which: 0 | 1): Promise<void> {
-    const tab = this.tabs[which];
-    await crashTab(tab);
-    await tab.close();
+    await this.close(which);
+    await this.openAgain(which);
+  }
+
+  private async close(which: 0 | 1): Promise<void> {
+    this.kills += 1;
+    await crashTab(this.tabs[which]);
+    await this.tabs[which].close();
+  }
+
+  private async openAgain(which: 0 | 1): Promise<void> {
     this.tabs[which] = await this.context.newPage();
     await open(this.tabs[which]);
   }
 
-  private async toggleNetwork(): Promise<void> {
-    this.isOffline = !this.isOffline;
-    await this.context.setOffline(this.isOffline);
+  /** What stands on a page is answered; a question whether the session is over now and then with yes. */
+  private async answer(): Promise<void> {
+    const which = this.which;
+    const tab = this.tabs[which];
+    const isOver = tab.getByRole("button", { name: "End it at its last lap" });
+    if (which === 0 && this.model.run.length > 0 && this.dice(3) === 0 && (await isOver.isVisible())) {
+      await isOver.click();
+      await expect(tab.getByRole("button", { name: "Go on with this session" })).toBeVisible();
+      this.count("session ended at its last lap");
+      return this.beginAnother();
+    }
+    for (const answered of await answerQuestions(tab, this.clock.isRight)) {
+      this.count(answered);
+      if (answered === "date of the session put right") this.changes += 1;
+    }
+    await this.follow();
   }
 
-  /** Saves a backup and goes on in what is restored from it, in both tabs. */
+  private async toggleNetwork(): Promise<void> {
+    await this.setOffline(!this.isOffline);
+  }
+
+  private async setOffline(isOffline: boolean): Promise<void> {
+    this.isOffline = isOffline;
+    await this.context.setOffline(isOffline);
+  }
+
+  /** Saves a backup and goes on in what is restored from it, in both tabs, under a clock that is right. */
   private async restore(): Promise<void> {
-    const [tab] = this.tabs;
-    await goTo(tab, "Data");
-    const { path } = await savedBackup(tab, "Save a backup");
-    await chooseFile(tab, "Choose a backup file", path);
-    await tab.getByRole("button", { name: "Restore as a new logbook" }).click();
-    await expect(tab.getByText("is open. Your other logbooks").first()).toBeVisible({ timeout: 30_000 });
+    await this.clock.setRight();
+    this.count("row set aside, put back", await restoreFromBackup(this.tabs[0]));
     await this.gather();
   }
 

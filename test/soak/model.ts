@@ -17,11 +17,15 @@ export class Model {
     this.sessions.at(-1)?.push([]);
   }
 
-  /** Runs that hold laps, session by session; what `stored` gives must be the same. */
+  /** Runs that hold laps, of every session; what `stored` gives must be the same. */
   get held(): number[][][] {
-    return this.sessions.map((runs) => runs.filter((laps) => laps.length > 0));
+    return inSomeOrder(this.sessions.map((runs) => runs.filter((laps) => laps.length > 0)));
   }
 }
+
+/** Under a clock that jumps the sessions have no order that both sides know: both are sorted by what they hold. */
+const inSomeOrder = (sessions: readonly number[][][]) =>
+  sessions.toSorted((a, b) => (JSON.stringify(a) < JSON.stringify(b) ? -1 : 1));
 
 type Row = Readonly<Record<string, unknown>>;
 interface LapRow {
@@ -31,10 +35,9 @@ interface LapRow {
   readonly deletedAt?: number;
 }
 
-/** The same from the rows of the browser: live laps of live runs, in the order the driver sees. */
+/** The same from the rows of the browser: live laps of live runs, runs and laps in the order they were driven and typed in. */
 export function stored(sessions: readonly Row[], runs: readonly Row[]): number[][][] {
-  const byStart = [...sessions].sort((a, b) => Number(a["startedAt"]) - Number(b["startedAt"]));
-  return byStart.map((session) =>
+  const held = sessions.map((session) =>
     runs
       .filter((run) => run["sessionId"] === session["id"] && run["deletedAt"] === undefined)
       .sort((a, b) => Number(a["n"]) - Number(b["n"]))
@@ -46,4 +49,5 @@ export function stored(sessions: readonly Row[], runs: readonly Row[]): number[]
       )
       .filter((laps) => laps.length > 0),
   );
+  return inSomeOrder(held);
 }

@@ -72,13 +72,17 @@ export async function goTo(
 export async function logLap(page: Page, text: string): Promise<void> {
   const number = await nextLap(page);
   await entryField(page).fill(text);
-  await entryField(page).press("Enter");
-  if (await page.getByText(/Enter again if it is right|Press Add again to keep it/).isVisible()) {
-    await pauseToRead(page);
-    await entryField(page).press("Enter");
-  }
+  await pressEnter(page);
   await expect(entryField(page)).toHaveValue("");
   await expect(lapTime(page, number)).toBeVisible();
+}
+
+/** Presses Enter in the entry line, once more where the page asks for it. */
+export async function pressEnter(page: Page): Promise<void> {
+  await entryField(page).press("Enter");
+  if (!(await page.getByText(/Enter again if it is right|Press Add again to keep it/).isVisible())) return;
+  await pauseToRead(page);
+  await entryField(page).press("Enter");
 }
 
 /** The driver reads what is asked before answering; a second Enter at once is taken for a key that bounced. */
