@@ -77,8 +77,8 @@ export function LeaveDemoDialog({ found, own, onClose, onMove, onRemove }: Leave
       )}
       {hasTyped && (
         <p>
-          It can move to {own.length === 0 ? "a new logbook of your own" : "your own logbook"} with the combos
-          and sessions it belongs to. The demo is removed once it is stored there.
+          What you typed can move to {own.length === 0 ? "a new logbook of your own" : "your own logbook"},
+          with its sessions and combos. The demo is removed only after that is stored.
         </p>
       )}
       {own.length > 1 && hasTyped && (
