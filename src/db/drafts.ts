@@ -53,10 +53,17 @@ export async function takeOverDraft(shelf: Shelf, left: Draft, tab: Id): Promise
   }
 }
 
-/** Keeps a text under its key, in place of the one before. Throws LedgerFault. */
+/**
+ * Keeps a text under its key, in place of the one before. The end of the write is sent with it: a tab that is killed
+ * before the browser has answered has kept it all the same. Throws LedgerFault.
+ */
 export async function writeDraft(shelf: Shelf, draft: Draft): Promise<void> {
   try {
-    await shelf.drafts.put(draft);
+    await shelf.database.transaction("rw", shelf.drafts, (transaction) => {
+      const written = shelf.drafts.put(draft);
+      transaction.idbtrans.commit();
+      return written;
+    });
   } catch (error) {
     throw faultOf(error, "Typed text not kept");
   }

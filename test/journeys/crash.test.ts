@@ -35,6 +35,28 @@ test("a half-typed line and the laps outlive a crashed tab", async ({ page, cont
   await expect(lapTime(again, 4)).toBeHidden();
 });
 
+test("a half-typed line outlives a tab that was killed before the browser had answered its last key", async ({
+  page,
+  context,
+}) => {
+  await open(page);
+  await startSession(page, "club hatch", "Marlow Fen");
+  await logLaps(page, typed);
+  // From the end of the key on the page is busy, and takes no answer any more.
+  await entryField(page).evaluate((field: HTMLInputElement) => {
+    field.addEventListener("keyup", () => {
+      const end = Date.now() + 60_000;
+      while (Date.now() < end);
+    });
+  });
+  page.keyboard.press("7").catch(() => undefined);
+  const again = await context.newPage();
+  await crashTab(page);
+  await page.close();
+  await open(again);
+  await expect(entryField(again)).toHaveValue("7");
+});
+
 test("a killed browser keeps every lap shown as stored, and the line", async ({ baseURL, launchOptions }) => {
   const folder = mkdtempSync(join(tmpdir(), "lap-ledger-"));
   const options = { ...launchOptions, baseURL: baseURL ?? "", locale: "en-GB" };
