@@ -127,7 +127,7 @@ describe("the resting view", () => {
     const view = within(await screen.findByRole("dialog", { name: "Resting view" }));
     expect(view.getByText("1:24.700 is your first PB here.")).toBeVisible();
     expect(view.getByText(/^The same again/)).toBeVisible();
-    expect(view.getByRole("button", { name: "Back to the ledger" })).toHaveFocus();
+    await waitFor(() => expect(view.getByRole("button", { name: "Back to the ledger" })).toHaveFocus());
     await user.keyboard("{Escape}");
     await waitFor(() =>
       expect(screen.queryByRole("dialog", { name: "Resting view" })).not.toBeInTheDocument(),

@@ -46,6 +46,7 @@ describe("what a run says", () => {
     await screen.findByRole("region", { name: "What run 2 says" });
     expect(runBlock(1).getByText(sentence)).toBeVisible();
     await user.click(screen.getByRole("button", { name: "End run" }));
+    await waitFor(() => expect(heading(3)).toBeVisible());
     await user.type(await entryField(), "1:25.100{Enter}");
     await screen.findByRole("region", { name: "What run 3 says" });
     expect(runBlock(1).queryByText(sentence)).not.toBeInTheDocument();
