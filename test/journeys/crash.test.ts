@@ -2,8 +2,15 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { chromium } from "@playwright/test";
-import { crashTab } from "../support/journeyFaults.ts";
+import { crashTab, readyToCrash } from "../support/journeyFaults.ts";
 import { entryField, expect, lapTime, logLaps, open, startSession, test } from "../support/journeys.ts";
+
+declare global {
+  interface Window {
+    /** Says that the page takes no answer from now on. */
+    tellBusy?: () => Promise<void>;
+  }
+}
 
 /** A quick hand: a tenth of a second from key to key. */
 const likeAHand = { delay: 100 };
@@ -45,13 +52,22 @@ test("a half-typed line outlives a tab that was killed before the browser had an
   // From the end of the key on the page is busy, and takes no answer any more.
   await entryField(page).evaluate((field: HTMLInputElement) => {
     field.addEventListener("keyup", () => {
+      void window.tellBusy?.();
       const end = Date.now() + 60_000;
       while (Date.now() < end);
     });
   });
-  page.keyboard.press("7").catch(() => undefined);
+  const crash = await readyToCrash(page);
   const again = await context.newPage();
-  await crashTab(page);
+  let tell = () => {};
+  const isBusy = new Promise<void>((resolve) => {
+    tell = resolve;
+  });
+  await page.exposeFunction("tellBusy", () => tell());
+  // The answer to the key comes when the page is no longer busy: never.
+  page.keyboard.press("7").catch(() => undefined);
+  await isBusy;
+  await crash();
   await page.close();
   await open(again);
   await expect(entryField(again)).toHaveValue("7");
