@@ -53,17 +53,10 @@ export async function takeOverDraft(shelf: Shelf, left: Draft, tab: Id): Promise
   }
 }
 
-/**
- * Keeps a text under its key, in place of the one before. The end of the write is sent with it: a tab that is killed
- * before the browser has answered has kept it all the same. Throws LedgerFault.
- */
+/** Keeps a text under its key, in place of the one before. Throws LedgerFault. */
 export async function writeDraft(shelf: Shelf, draft: Draft): Promise<void> {
   try {
-    await shelf.database.transaction("rw", shelf.drafts, (transaction) => {
-      const written = shelf.drafts.put(draft);
-      transaction.idbtrans.commit();
-      return written;
-    });
+    await sendOff(shelf, () => shelf.drafts.put(draft));
   } catch (error) {
     throw faultOf(error, "Typed text not kept");
   }
@@ -72,8 +65,20 @@ export async function writeDraft(shelf: Shelf, draft: Draft): Promise<void> {
 /** Forgets the text of a key. */
 export async function forgetDraft(shelf: Shelf, key: string): Promise<void> {
   try {
-    await shelf.drafts.delete(key);
+    await sendOff(shelf, () => shelf.drafts.delete(key));
   } catch (error) {
     throw faultOf(error, "Typed text not forgotten");
   }
+}
+
+/**
+ * One change of the drafts, its commit sent along with it: a tab that is killed before the browser has answered has made
+ * it all the same. Those sent first are made first.
+ */
+function sendOff<T>(shelf: Shelf, change: () => PromiseLike<T>): PromiseLike<T> {
+  return shelf.database.transaction("rw", shelf.drafts, (transaction) => {
+    const made = change();
+    transaction.idbtrans.commit();
+    return made;
+  });
 }

@@ -1,5 +1,5 @@
 import { type BrowserContext, expect, type Page } from "@playwright/test";
-import { crashTab } from "../support/journeyFaults.ts";
+import { readyToCrash } from "../support/journeyFaults.ts";
 import {
   endRun,
   entryField,
@@ -252,7 +252,7 @@ export class Driver {
     await field.pressSequentially(typed, { delay: 30 });
     const enter = () => field.press("Enter", { noWaitAfter: true });
     const when = this.dice(3);
-    if (when === 0) await Promise.all([enter().catch(() => undefined), this.crash(which)]);
+    if (when === 0) await this.crash(which, () => void enter().catch(() => undefined));
     else if (when === 1) {
       await enter();
       await this.crash(which);
@@ -309,14 +309,17 @@ export class Driver {
     await this.follow();
   }
 
-  private async crash(which: 0 | 1): Promise<void> {
-    await this.close(which);
+  /** @param asItDies done in the same moment */
+  private async crash(which: 0 | 1, asItDies?: () => void): Promise<void> {
+    await this.close(which, asItDies);
     await this.openAgain(which);
   }
 
-  private async close(which: 0 | 1): Promise<void> {
+  private async close(which: 0 | 1, asItDies?: () => void): Promise<void> {
     this.kills += 1;
-    await crashTab(this.tabs[which]);
+    const crash = await readyToCrash(this.tabs[which]);
+    asItDies?.();
+    await crash();
     await this.tabs[which].close();
   }
 

@@ -62,8 +62,16 @@ export const fillSpace = (page: Page) =>
 
 /** Kills the process that draws a tab, as a crash would. The tab is still to be closed. */
 export async function crashTab(tab: Page): Promise<void> {
-  const crashed = tab.waitForEvent("crash");
+  const crash = await readyToCrash(tab);
+  await crash();
+}
+
+/** The same, with all ready beforehand: also a page that is busy, and answers nothing, is killed at once. */
+export async function readyToCrash(tab: Page): Promise<() => Promise<void>> {
   const cdp = await tab.context().newCDPSession(tab);
-  cdp.send("Page.crash").catch(() => undefined);
-  await crashed;
+  return async () => {
+    const crashed = tab.waitForEvent("crash");
+    cdp.send("Page.crash").catch(() => undefined);
+    await crashed;
+  };
 }
