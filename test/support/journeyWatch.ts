@@ -24,7 +24,7 @@ export async function watch(context: BrowserContext, baseURL: string): Promise<s
   });
   context.on("weberror", (error) => seen.push(`error: ${error.error().message}`));
   context.on("console", (message) => {
-    if (message.type() === "error") seen.push(`console: ${message.text()}`);
+    if (message.type() === "error") seen.push(`console: ${message.text()} (${message.location().url})`);
   });
   context.on("page", (page) => watchPage(page, seen));
   for (const page of context.pages()) watchPage(page, seen);
