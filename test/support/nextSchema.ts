@@ -1,7 +1,7 @@
 import { mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { build } from "vite";
+import { build, type Plugin } from "vite";
 
 /** The made-up third schema: it changes every car, fails at every car, fails as a whole, or throws when it is imported. */
 const made = {
@@ -29,26 +29,28 @@ export async function buildWithNextSchema(step: keyof typeof made): Promise<stri
   await build({
     logLevel: "error",
     build: { outDir: folder, emptyOutDir: true },
-    plugins: [
-      {
-        name: "next-schema",
-        enforce: "pre",
-        load: (id) =>
-          id.endsWith("/src/db/migrations/migrations.ts")
-            ? `${made[step].begin}
-               import { v1 } from "./v1.ts";
-               import { v2 } from "./v2.ts";
-               const v3 = {
-                 version: 3,
-                 indexes: { cars: "${made[step].cars}", tyreSets: "id, updatedAt" },
-                 rows: { cars: (row) => ${made[step].change} },
-               };
-               export const migrations = [v1, v2, v3];
-               export const lowestSchema = 1;
-               export const newestSchema = 3;`
-            : undefined,
-      },
-    ],
+    plugins: [nextSchema(step)],
+    // Workers are bundled apart, and open the same logbook.
+    worker: { plugins: () => [nextSchema(step)] },
   });
   return folder;
 }
+
+const nextSchema = (step: keyof typeof made): Plugin => ({
+  name: "next-schema",
+  enforce: "pre",
+  load: (id) =>
+    id.endsWith("/src/db/migrations/migrations.ts")
+      ? `${made[step].begin}
+         import { v1 } from "./v1.ts";
+         import { v2 } from "./v2.ts";
+         const v3 = {
+           version: 3,
+           indexes: { cars: "${made[step].cars}", tyreSets: "id, updatedAt" },
+           rows: { cars: (row) => ${made[step].change} },
+         };
+         export const migrations = [v1, v2, v3];
+         export const lowestSchema = 1;
+         export const newestSchema = 3;`
+      : undefined,
+});
