@@ -22,11 +22,9 @@ export function useChores(): void {
     const tell = (text: string) =>
       book.status.get().kind === "ok" && say({ kind: "fault", text, actions: [] });
     const freshen = setTimeout(() => {
-      ask(book, "freshen", null).catch((fault: Error) => {
-        // Another tab has brought a newer version meanwhile; this page says so by itself.
-        if (fault instanceof LedgerFault && fault.code === "newer") return;
-        tell(`Figures of old sessions were not renewed: ${fault.message}`);
-      });
+      ask(book, "freshen", null).catch((fault: Error) =>
+        tell(`Figures of old sessions were not renewed: ${fault.message}`),
+      );
     }, restMs);
     const ahead = setTimeout(() => {
       if (book.status.get().kind !== "ok") return;
