@@ -1,6 +1,6 @@
 import { useEffect } from "react";
 import { LedgerFault } from "#db";
-import { useLogbook } from "#live";
+import { type OpenLogbook, stampAhead, useLogbook } from "#live";
 import { useNotices } from "#state/notices.ts";
 
 /** Chores wait until the page has been drawn and the first laps can be typed. */
@@ -28,9 +28,7 @@ export function useChores(): void {
     }, restMs);
     const ahead = setTimeout(() => {
       if (book.status.get().kind !== "ok") return;
-      import("./tellDatesAhead.ts")
-        .then(({ tellDatesAhead }) => tellDatesAhead(open))
-        .catch((fault: Error) => tell(`Dates were not looked at: ${fault.message}`));
+      lookAhead(open).catch((fault: Error) => tell(`Dates were not looked at: ${fault.message}`));
     }, restMs);
     const purge = setTimeout(() => {
       if (book.status.get().kind !== "ok") return;
@@ -50,4 +48,12 @@ export function useChores(): void {
       clearTimeout(purge);
     };
   }, [open, say]);
+}
+
+/** The words and the way to put dates right are fetched only where there are some to put right. */
+async function lookAhead(open: OpenLogbook): Promise<void> {
+  const newest = await stampAhead(open.book, open.surroundings.clock());
+  if (newest === undefined || newest === open.entry.toldAhead) return;
+  const { tellDatesAhead } = await import("./tellDatesAhead.ts");
+  await tellDatesAhead(open, newest);
 }

@@ -1,6 +1,5 @@
 export { type Ask, askHere, makeWorkerAsk } from "./ask.ts";
 export type { Tab } from "./browserTab.ts";
-export { putDatesRight, stampAhead } from "./datesAhead.ts";
 export { digestMaker } from "./digestMaker.ts";
 export type { Progress } from "./errands/errand.ts";
 export type { Held, Listed, NamedBad, Preview } from "./errands/look.ts";
@@ -12,9 +11,11 @@ export type { Statement } from "./jobs/statement.ts";
 export { type Asked, LogbookProvider } from "./LogbookProvider.tsx";
 export { type OpenLogbook, useLogbook, useStatus, useToday, useUntil } from "./logbookContext.ts";
 export { browserSurroundings, type Opened, openAtStart, type Surroundings } from "./openAtStart.ts";
+export { putDatesRight } from "./putDatesRight.ts";
 export { sendHere } from "./runErrand.ts";
 export { saveBackup, saveHeldRows } from "./saveBackup.ts";
 export { type SendOut, sendToWorker } from "./sendOut.ts";
+export { stampAhead } from "./stampAhead.ts";
 export { type AheadSession, useAheadSessions } from "./useAheadSessions.ts";
 export { useBackupFolder, useKeptCopies } from "./useBackupFolder.ts";
 export { type DrivenCombo, useCombos } from "./useCombos.ts";

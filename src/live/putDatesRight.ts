@@ -1,16 +1,6 @@
-import { believedUpTo, LedgerFault, newestStampIn, type ReadOnlyLogbook, stampsKeptSince } from "#db";
+import { LedgerFault } from "#db";
 import { useNotices } from "#state/notices.ts";
 import type { OpenLogbook } from "./logbookContext.ts";
-
-/**
- * The newest stamp of a logbook, where it lies ahead of this device's clock; undefined where none does, and where the
- * clock shows a day before this version was made, so that it cannot be right itself.
- */
-export async function stampAhead(book: ReadOnlyLogbook, now: number): Promise<number | undefined> {
-  if (now < stampsKeptSince) return undefined;
-  const newest = await newestStampIn(book);
-  return newest > believedUpTo(now) ? newest : undefined;
-}
 
 /** Puts the stamps right that lie ahead, now that the driver has confirmed the date, and says so. */
 export async function putDatesRight({ book, sendOut }: OpenLogbook): Promise<void> {
