@@ -8,7 +8,7 @@ import { type RunFacts, runFacts } from "./runFacts.ts";
 import { type PlacedLap, sessionLaps } from "./sessionLaps.ts";
 
 /** Goes up whenever a digest would come out otherwise for the same rows. */
-export const methodVersion = 3;
+export const methodVersion = 4;
 
 /** Stands for no time in the typed arrays. */
 export const NO_TIME = -1;
@@ -108,9 +108,14 @@ export function isDigestCurrent(digest: SessionDigest, choices: Choices): boolea
   );
 }
 
+/** Nobody sits for more than a day: a clock jumped, or the session was left open. Common practice, no source. */
+const longestSittingMs = 86_400_000;
+
 /** A session entered afterwards has no end of its own. */
 function sittingOf({ startedAt, endedAt, isTimeOfDayKnown }: Session): number | undefined {
-  return isTimeOfDayKnown && endedAt !== undefined && endedAt > startedAt ? endedAt - startedAt : undefined;
+  if (!isTimeOfDayKnown || endedAt === undefined) return undefined;
+  const sitting = endedAt - startedAt;
+  return sitting > 0 && sitting <= longestSittingMs ? sitting : undefined;
 }
 
 function sectorTimes(laps: readonly PlacedLap[], count: number): Int32Array {

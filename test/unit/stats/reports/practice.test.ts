@@ -45,6 +45,19 @@ describe("the amount of practice", () => {
     const at = Date.UTC(2026, 0, 1, 20);
     expect(practiceAmount([aDigest(0, [80_000], {}, { endedAt: at })]).sittingsKnown).toBe(0);
   });
+
+  it("does not count ten years at the wheel for an evening that ended under a clock ahead", () => {
+    const right = aDigest(0, [80_000], {}, { endedAt: Date.UTC(2026, 0, 1, 21) });
+    const ahead = aDigest(1, [80_000], {}, { endedAt: Date.UTC(2036, 2, 4, 21) });
+    const found = practiceAmount([right, ahead]);
+    expect([found.sittingMs, found.sittingsKnown]).toEqual([3_600_000, 1]);
+  });
+
+  it("counts a sitting of a day and a night, and none longer", () => {
+    const until = (endedAt: number) => practiceAmount([aDigest(0, [80_000], {}, { endedAt })]).sittingsKnown;
+    expect(until(Date.UTC(2026, 0, 2, 20))).toBe(1);
+    expect(until(Date.UTC(2026, 0, 2, 20) + 1)).toBe(0);
+  });
 });
 
 describe("the practice curve on the calendar", () => {
