@@ -7,6 +7,7 @@ export * from "./canonicalText.ts";
 export * from "./comboName.ts";
 export * from "./figure.ts";
 export * from "./lapSets.ts";
+export * from "./lapSigns.ts";
 export * from "./measureRanges.ts";
 export * from "./plainValue.ts";
 export * from "./problem.ts";

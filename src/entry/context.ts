@@ -57,6 +57,8 @@ export interface TypedLap {
   readonly sectors?: readonly number[];
   readonly remarks: readonly Remark[];
   readonly note?: string;
+  /** The ledger said so of the row it was copied from. */
+  readonly isNotBest?: true;
 }
 
 /** How the lap was written: a form of one time, sectors alone, or remarks without a time. */
@@ -85,6 +87,8 @@ export interface Entry {
   readonly lap: TypedLap;
   readonly form: EntryForm;
   readonly asks: readonly Ask[];
+  /** The ledger said so of the row it was copied from. */
+  readonly isFromMemory?: true;
 }
 
 /** What a line was read as, or what is wrong with it. */

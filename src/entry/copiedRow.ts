@@ -1,4 +1,4 @@
-import { remarkKinds } from "#domain";
+import { betweenSigns, lapSigns, remarkKinds } from "#domain";
 import { strokeAt } from "./note.ts";
 import { withRemark } from "./unitOrSpin.ts";
 
@@ -9,19 +9,26 @@ const difference = String.raw`[+\-−±](?:\d+:)*\d+(?:\.\d+)?`;
 const differences = new RegExp(
   `^${difference}(?: (?:faster|slower|level))?\\s*(?:${difference}\\s*(?:to target)?)?$`,
 );
-/** What the ledger says of a lap besides its remarks. */
-const said = new Set(["PB", "was PB", "not a PB", "from memory"]);
+const said = new Set<string>(Object.values(lapSigns));
 const head = /^\s*lap\t\s*time\t/;
 const sectorsAlone = /^\s*sectors \d/;
 const fewestColumns = 3;
 const hasWord = /\p{L}{3}/u;
 
+export interface CopiedRow {
+  /** The lap as the line a driver would type. */
+  readonly line: string;
+  /** What the row said besides, and no line can. */
+  readonly isNotBest: boolean;
+  readonly isFromMemory: boolean;
+}
+
 /**
- * A row copied from the ledger's table of laps, as the line a driver would type: number, time, differences, sectors,
- * remarks in words, the note behind its stroke; with or without the words for those who listen.
- * @returns the line, or undefined where the text is no such row
+ * A row copied from the ledger's table of laps: number, time, differences, sectors, remarks in words, the note behind its
+ * stroke; with or without the words for those who listen.
+ * @returns undefined where the text is no such row
  */
-export function lineOfCopiedRow(row: string): string | undefined {
+export function readCopiedRow(row: string): CopiedRow | undefined {
   const cells = row.split("\t").map((cell) => cell.trim());
   const [number = "", typed = "", ...others] = cells;
   if (cells.length < fewestCells || !/^\d{1,6}$/.test(number)) return undefined;
@@ -33,10 +40,16 @@ export function lineOfCopiedRow(row: string): string | undefined {
   if (words.length > 1 || (words.length === 1 && words[0] !== others.at(-1))) return undefined;
   const sectors = figures.filter((cell) => time.test(cell));
   if (isUntimed && sectors.length > 0) return undefined;
-  const { letters, note } = lettersOf(words[0] ?? "");
+  const { signs, note } = signsAndNote(words[0] ?? "");
+  const letters = lettersOf(signs);
   if (letters === undefined || (isUntimed && letters.length === 0)) return undefined;
   const times = isUntimed ? [] : [withMinute(lapTime), ...sectors];
-  return `${letters.reduce(withRemark, times.join(" "))}${note}`;
+  const line = `${letters.reduce(withRemark, times.join(" "))}${note}`;
+  return {
+    line,
+    isNotBest: signs.includes(lapSigns.notBest),
+    isFromMemory: signs.includes(lapSigns.fromMemory),
+  };
 }
 
 /** Why a line of a copied table holds no lap of its own; undefined for any other line. */
@@ -56,13 +69,19 @@ function withMinute(lapTime: string): string {
   return lapTime.includes(":") ? lapTime : `0:${/^\d(?!\d)/.test(lapTime) ? "0" : ""}${lapTime}`;
 }
 
-function lettersOf(cell: string): { readonly letters: readonly string[] | undefined; readonly note: string } {
+function signsAndNote(cell: string): { readonly signs: readonly string[]; readonly note: string } {
   const stroke = strokeAt(cell);
-  const note = stroke === cell.length ? "" : ` ${cell.slice(stroke)}`;
-  const parts = cell
-    .slice(0, stroke)
-    .split(" · ")
-    .flatMap((part) => (said.has(part.trim()) ? [] : part.split(",")))
+  const signs = cell.slice(0, stroke).split(betweenSigns);
+  return {
+    signs: signs.map((sign) => sign.trim()),
+    note: stroke === cell.length ? "" : ` ${cell.slice(stroke)}`,
+  };
+}
+
+/** The remarks among what a row says, as letters; undefined where a word is none of the ledger's. */
+function lettersOf(signs: readonly string[]): readonly string[] | undefined {
+  const parts = signs
+    .flatMap((sign) => (said.has(sign) ? [] : sign.split(",")))
     .map((part) => part.trim())
     .filter(Boolean);
   const letters: string[] = [];
@@ -73,9 +92,9 @@ function lettersOf(cell: string): { readonly letters: readonly string[] | undefi
     if (about !== undefined) letters.push(about.letter);
     else if (corner !== undefined && last !== undefined && !last.includes("@"))
       letters[letters.length - 1] = `${last}@${corner}`;
-    else return { letters: undefined, note };
+    else return undefined;
   }
-  return { letters, note };
+  return letters;
 }
 
 /** Why a line that cannot be read holds no lap, where it is a row of some other table; undefined for any other line. */

@@ -2,7 +2,7 @@ import { isClean, latestMs } from "#domain";
 import { isOdd } from "./asks.ts";
 import { fold } from "./characters.ts";
 import type { Entry, EntryContext, EntryReading } from "./context.ts";
-import { lineOfCopiedRow, whyNoLap, whyNoRow } from "./copiedRow.ts";
+import { type CopiedRow, readCopiedRow, whyNoLap, whyNoRow } from "./copiedRow.ts";
 import { type KnownTimes, knownTimes, learn } from "./knownTimes.ts";
 import { strokeAt } from "./note.ts";
 import { nothingTyped, readEntry } from "./parseEntry.ts";
@@ -52,8 +52,8 @@ function readLine(line: string, context: EntryContext, times: KnownTimes): Entry
 }
 
 function readTyped(line: string, context: EntryContext, times: KnownTimes): EntryReading {
-  const copied = line.includes("\t") ? lineOfCopiedRow(line) : undefined;
-  if (copied !== undefined) return acrossLine(readEntry(copied, context, times), line);
+  const copied = line.includes("\t") ? readCopiedRow(line) : undefined;
+  if (copied !== undefined) return asCopied(readEntry(copied.line, context, times), copied, line);
   const why = whyNoLap(line);
   if (why !== undefined) return refuse(0, line.length, why.wrong, why.right);
   const whole = readEntry(withSpaces(line), context, times);
@@ -66,9 +66,13 @@ function readTyped(line: string, context: EntryContext, times: KnownTimes): Entr
 }
 
 /** A copied row is read in other words than it has: what is wrong there is wrong with the row. */
-function acrossLine(reading: EntryReading, line: string): EntryReading {
-  if (reading.ok) return reading;
-  return { ok: false, problem: { ...reading.problem, at: 0, length: line.length } };
+function asCopied(reading: EntryReading, said: CopiedRow, row: string): EntryReading {
+  if (!reading.ok) return { ok: false, problem: { ...reading.problem, at: 0, length: row.length } };
+  return {
+    ...reading,
+    lap: said.isNotBest ? { ...reading.lap, isNotBest: true } : reading.lap,
+    ...(said.isFromMemory && { isFromMemory: true }),
+  };
 }
 
 /** The line with spaces for the tabs before its note. */
@@ -86,6 +90,7 @@ function after(entry: Entry, context: EntryContext, times: KnownTimes): EntryCon
   learn(times, lap.ms, context);
   const isPb =
     context.isPractice &&
+    lap.isNotBest !== true &&
     (context.pbMs === undefined || latestMs({ ms: lap.ms, decimals: lap.decimals ?? 3 }) < context.pbMs);
   const best = isPb
     ? { pbMs: lap.ms, pbDecimals: lap.decimals }

@@ -1,4 +1,4 @@
-import { formatDelta, formatLapTime, remarkInWords } from "#domain";
+import { betweenSigns, formatDelta, formatLapTime, lapSigns, signsOf } from "#domain";
 import type { LapDifferences } from "#stats";
 import { Ink } from "#ui/Ink.tsx";
 import { Name } from "#ui/Name.tsx";
@@ -36,13 +36,7 @@ export function LapRow({ row, columns, isStanding, onEdit }: LapRowProps) {
   const isSpoiled = lap.ms === undefined || lap.remarks.length > 0;
   const target = toTarget !== undefined && formatDelta(toTarget, decimals.toTarget);
   // With its signs in the text, and the stroke a note is typed behind, a copied row can be pasted as the lap.
-  const said = [
-    lap.isNotBest && "not a PB",
-    lap.remarks.map(remarkInWords).join(", "),
-    lap.source === "memory" && "from memory",
-  ]
-    .filter(Boolean)
-    .join(" · ");
+  const said = signsOf(lap);
   const hasOwnLine = isNarrow && lap.sectors !== undefined;
   return (
     <>
@@ -78,8 +72,9 @@ export function LapRow({ row, columns, isStanding, onEdit }: LapRowProps) {
             );
           })}
         <td className={styles["remarks"]}>
-          {isBest && (isStanding ? <strong className={styles["best"]}>PB</strong> : "was PB")}
-          {isBest && said !== "" && " · "}
+          {isBest &&
+            (isStanding ? <strong className={styles["best"]}>{lapSigns.pb}</strong> : lapSigns.wasPb)}
+          {isBest && said !== "" && betweenSigns}
           {said}
           {lap.note !== undefined && (
             <span>

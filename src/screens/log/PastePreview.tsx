@@ -1,6 +1,6 @@
 import { useMemo } from "react";
 import { addLaps } from "#db";
-import { formatLapTime, type Id, remarkInWords } from "#domain";
+import { betweenSigns, formatLapTime, type Id, type LapSource, signsOf } from "#domain";
 import { type Entry, type EntryContext, isOdd, type PasteLine, parsePaste, sourceOf } from "#entry";
 import { useLogbook, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
@@ -24,6 +24,7 @@ interface PastePreviewProps {
 interface ReadLine {
   readonly line: PasteLine;
   readonly entry: Entry;
+  readonly source: LapSource;
 }
 
 /** So many lines are drawn of each kind; the counts are of all. */
@@ -34,16 +35,20 @@ export function PastePreview({ text, context, places, onLeave, onDiscard, onAdde
   const { book } = useLogbook();
   const write = useWrite();
   const { lines } = useMemo(() => parsePaste(text, context), [text, context]);
-  const read = lines.flatMap((line) => (line.reading.ok ? [{ line, entry: line.reading }] : []));
+  const read = lines.flatMap((line) =>
+    line.reading.ok
+      ? [{ line, entry: line.reading, source: sourceOf(line.reading, context.displayDecimals) }]
+      : [],
+  );
   const unread = lines.filter((line) => !line.reading.ok);
   const asked = read.filter(({ entry }) => entry.asks.length > 0);
   const unasked = read.filter(({ entry }) => entry.asks.length === 0);
   const add = async (some: readonly ReadLine[], runId: Id) => {
-    const laps = some.map(({ entry }) => ({
+    const laps = some.map(({ entry, source }) => ({
       id: book.newId(),
       lap: {
         ...entry.lap,
-        source: sourceOf(entry, context.displayDecimals),
+        source,
         ...(isOdd(entry) && { isOdd: true as const }),
       },
     }));
@@ -134,15 +139,15 @@ const readColumns = [
   { key: "about", title: "" },
 ] as const;
 
-function readRow({ line, entry }: ReadLine, why?: string) {
-  const { ms, decimals, remarks } = entry.lap;
+function readRow({ line, entry, source }: ReadLine, why?: string) {
+  const { ms, decimals } = entry.lap;
   return {
     id: String(line.lineNumber),
     cells: {
       line: line.lineNumber,
       text: <bdi>{line.text.slice(0, 60)}</bdi>,
       time: ms === undefined ? "no time" : formatLapTime(ms, decimals),
-      about: [...remarks.map(remarkInWords), why].filter(Boolean).join(" · "),
+      about: [signsOf({ ...entry.lap, source }), why].filter(Boolean).join(betweenSigns),
     },
   };
 }

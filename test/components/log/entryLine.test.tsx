@@ -84,6 +84,16 @@ describe("the entry line", () => {
     expect(lapRows(1)[3]?.at(-1)).toBe("off, corner 5 / wide");
   });
 
+  it("takes what a copied row said of its lap along: no PB, from memory", async () => {
+    const { user } = await threeLaps();
+    await user.click(await entryField());
+    await user.paste("2\t1:24.900\t−0.312\t\tnot a PB · from memory");
+    expect(await screen.findByRole("cell", { name: "not a PB · from memory" })).toBeVisible();
+    await user.click(screen.getByRole("button", { name: "Add 1 lap" }));
+    expect(await lap(4)).toHaveTextContent("1:24.900");
+    expect(lapRows(1)[3]?.at(-1)).toBe("not a PB · from memory");
+  });
+
   it("asks for a second, separate Enter before a surprising PB; a held key is not one", async () => {
     const { user } = await threeLaps();
     const field = await entryField();

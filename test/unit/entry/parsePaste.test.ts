@@ -68,6 +68,12 @@ describe("pasted lines", () => {
     expect(asks).toEqual([1, 0]);
   });
 
+  it("measure no later line from a copied lap that stood there as no PB", () => {
+    const fromPb = { relativeTo: "pb", pbMs: 83_118, isPractice: true };
+    expect(times("1\t1:22.900\t−0.218\tnot a PB\n+0.5", fromPb)).toEqual([82_900, 83_618]);
+    expect(times("1\t1:22.900\t−0.218\tPB\n+0.5", fromPb)).toEqual([82_900, 83_400]);
+  });
+
   it("may be ten thousand, and a line of 1 MB is refused", () => {
     const forms = ["1:23.4", "3912", "24.1", "+0.3", "-0.3", "1:52.0 f@3 / wide", "x", "", "1:40.0", "84100"];
     const text = Array.from({ length: 10_000 }, (_, index) => forms[index % forms.length]).join("\r\n");
