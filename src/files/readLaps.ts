@@ -1,4 +1,4 @@
-import type { CalendarDate } from "#domain";
+import { type CalendarDate, isAfterTomorrow } from "#domain";
 import { cutOff } from "./cutOff.ts";
 import { readTableRow } from "./readTableRow.ts";
 import type { Table } from "./tableForm.ts";
@@ -23,7 +23,7 @@ const mostRows = 100_000;
 
 /**
  * Reads every row of a table as a lap. No row is dropped: one that cannot be read comes back with its line and reason.
- * @param today a lap of a later date is refused
+ * @param today a lap dated later than tomorrow is refused
  */
 export function readLaps(table: Table, whole: WholeTable, today: CalendarDate): ReadLaps {
   const laps: TableLap[] = [];
@@ -45,7 +45,7 @@ export function readLaps(table: Table, whole: WholeTable, today: CalendarDate): 
     else {
       const read = readTableRow(line, cells, table.form, whole);
       if (!read.ok) leave(line, cells, read.problem.wrong, read.problem.right);
-      else if (read.row.date > today)
+      else if (isAfterTomorrow(read.row.date, today))
         leave(line, cells, `${read.row.date} has not come yet.`, "Check the order of dates, or the date.");
       else laps.push(read.row);
     }

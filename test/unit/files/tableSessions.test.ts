@@ -74,10 +74,10 @@ test("sectors alone add up to the lap, and sectors that do not fit their lap are
   ]);
 });
 
-test("a lap of a day to come is refused", () => {
-  expect(sessionsOf("date,lap time\n2026-11-26,1:23.4\n").unread[0]?.wrong).toBe(
-    "2026-11-26 has not come yet.",
-  );
+test("a lap of a day to come is refused, but for tomorrow, which has begun somewhere", () => {
+  const { told, unread } = sessionsOf("date,lap time\n2026-11-26,1:23.4\n2026-11-27,1:23.5\n");
+  expect(told[0]?.runs).toEqual([[83_400]]);
+  expect(unread.map(({ wrong }) => wrong)).toEqual(["2026-11-27 has not come yet."]);
 });
 
 test("different notes of one session are all kept", () => {
