@@ -1,13 +1,20 @@
-import { createLogbook, LedgerFault, noteOpened, openLogbook, type ShelvedLogbook } from "#db";
+import { createLogbook, draftsFrom, LedgerFault, noteOpened, openLogbook, type ShelvedLogbook } from "#db";
 import { practiceDay } from "#domain";
 import { useNotices } from "#state/notices.ts";
 import type { TypedInDemoFound } from "./errands/typedInDemo.ts";
+import { draftsSettled } from "./keepDraft.ts";
 import { useLogbook } from "./logbookContext.ts";
 import { useRemoveLogbook } from "./useRemoveLogbook.ts";
 
+/** What goes with the demo unless it is moved or stored first. */
+export interface GoesWithDemo extends TypedInDemoFound {
+  /** The words of lines and forms that are half typed, in any tab. */
+  readonly halfTyped: readonly string[];
+}
+
 export interface LeaveDemo {
   /** What the driver typed in the demo; undefined when that could not be told, which the driver has then been told. */
-  readonly look: (demo: ShelvedLogbook) => Promise<TypedInDemoFound | undefined>;
+  readonly look: (demo: ShelvedLogbook) => Promise<GoesWithDemo | undefined>;
   /**
    * Moves what was typed to a logbook of the driver's own, a new one where there is none, and removes the demo once that is
    * stored. False when it failed; the demo is then as it was.
@@ -59,5 +66,13 @@ export function useLeaveDemo(address: string): LeaveDemo {
     });
     return true;
   };
-  return { look: (demo) => told(() => find(demo)), moveAndRemove };
+  const look: LeaveDemo["look"] = (demo) =>
+    told(async () => {
+      const beginning = `${demo.name}/`;
+      await draftsSettled(beginning);
+      const drafts = await draftsFrom(shelf, beginning);
+      const halfTyped = drafts.map(({ text }) => text.trim()).filter((text) => text !== "");
+      return { ...(await find(demo)), halfTyped };
+    });
+  return { look, moveAndRemove };
 }

@@ -1,9 +1,6 @@
 import { Button } from "./Button.tsx";
-import { Name } from "./Name.tsx";
 import { Notice } from "./Notice.tsx";
-
-/** A whole form can be long; enough of it to know it by. */
-const longest = 160;
+import { TypedText } from "./TypedText.tsx";
 
 /** Something typed in a tab that is gone. */
 interface Left {
@@ -50,9 +47,7 @@ export function HalfTyped<L extends Left>({
     >
       <p>
         Half typed here in a tab that is closed{left.when === undefined ? "" : `, ${left.when}`}:{" "}
-        <strong>
-          <Name>{left.text.length > longest ? `${left.text.slice(0, longest)}…` : left.text}</Name>
-        </strong>
+        <TypedText>{left.text}</TypedText>
         {!isFree && ". It can be taken up once what you are typing now is stored or emptied."}
       </p>
     </Notice>

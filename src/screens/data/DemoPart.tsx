@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { lowestSchema, newestSchema, type ShelvedLogbook } from "#db";
 import { browserSha256, fetchBackup } from "#files";
-import { type TypedInDemoFound, useLeaveDemo, useLoadDemo, useRemoveLogbook } from "#live";
+import { type GoesWithDemo, useLeaveDemo, useLoadDemo, useRemoveLogbook } from "#live";
 import { demoAddress } from "#state/demoAddress.ts";
 import { Button } from "#ui/Button.tsx";
 import { Part } from "#ui/Part.tsx";
@@ -21,13 +21,13 @@ export function DemoPart({ demo, own }: DemoPartProps) {
   const remove = useRemoveLogbook();
   const { look, moveAndRemove } = useLeaveDemo(demoAddress);
   const [isLooking, setLooking] = useState(false);
-  const [found, setFound] = useState<TypedInDemoFound>();
+  const [found, setFound] = useState<GoesWithDemo>();
   const leave = async (logbook: ShelvedLogbook) => {
     setLooking(true);
     const typed = await look(logbook);
     setLooking(false);
     if (typed === undefined) return;
-    if (typed.laps + typed.others + typed.changed > 0) setFound(typed);
+    if (typed.laps + typed.others + typed.changed + typed.halfTyped.length > 0) setFound(typed);
     else await remove(logbook);
   };
   return (

@@ -1,18 +1,19 @@
 import { useState } from "react";
 import type { ShelvedLogbook } from "#db";
 import { sayDate } from "#domain";
-import type { TypedInDemoFound } from "#live";
+import type { GoesWithDemo } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Select } from "#ui/Select.tsx";
+import { TypedText } from "#ui/TypedText.tsx";
 import { counted } from "#words";
 
-/** So many sessions are named; all of them move. */
+/** So many are named of each kind. */
 const named = 12;
 
 interface LeaveDemoDialogProps {
-  readonly found: TypedInDemoFound;
+  readonly found: GoesWithDemo;
   /** The driver's own logbooks, the one opened last first. */
   readonly own: readonly ShelvedLogbook[];
   readonly onClose: () => void;
@@ -22,7 +23,7 @@ interface LeaveDemoDialogProps {
 
 /** Before the demo goes: what the driver typed in it is named, and offered a move to a logbook of their own. */
 export function LeaveDemoDialog({ found, own, onClose, onMove, onRemove }: LeaveDemoDialogProps) {
-  const { laps, sessions, others, changed } = found;
+  const { laps, sessions, others, changed, halfTyped } = found;
   const [wanted, setWanted] = useState(own[0]?.name ?? "");
   const [isMoving, setMoving] = useState(false);
   const to = own.find(({ name }) => name === wanted);
@@ -91,6 +92,19 @@ export function LeaveDemoDialog({ found, own, onClose, onMove, onRemove }: Leave
       )}
       {changed > 0 && (
         <p>You also changed {counted(changed, "row")} that came with the demo. That goes with the demo.</p>
+      )}
+      {halfTyped.length > 0 && (
+        <>
+          <p>Half typed in the demo, and not stored yet. It goes with the demo unless you store it first:</p>
+          <ul>
+            {halfTyped.slice(0, named).map((text, index) => (
+              <li key={index}>
+                <TypedText>{text}</TypedText>
+              </li>
+            ))}
+            {halfTyped.length > named && <li>and {halfTyped.length - named} more</li>}
+          </ul>
+        </>
       )}
     </Dialog>
   );

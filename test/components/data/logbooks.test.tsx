@@ -1,7 +1,18 @@
 import { readFileSync } from "node:fs";
 import { screen, waitFor, within } from "@testing-library/react";
 import { afterEach, describe, expect, it, vi } from "vitest";
-import { addLap, addRig, dump, type Logbook, lastSession, openLogbook, runsOfSession } from "#db";
+import {
+  addLap,
+  addRig,
+  draftKey,
+  dump,
+  type Logbook,
+  lastSession,
+  openLogbook,
+  openShelf,
+  runsOfSession,
+  writeDraft,
+} from "#db";
 import { useDevice } from "#state/device.ts";
 import { DataScreen } from "../../../src/screens/data/DataScreen.tsx";
 import { aLap } from "../../support/aLap.ts";
@@ -176,6 +187,20 @@ describe("the demo", () => {
     await user.click(screen.getByRole("button", { name: "Remove the demo logbook" }));
     await user.click(await screen.findByRole("button", { name: "Remove all of it" }));
     expect(await screen.findByText("1 in this browser")).toBeVisible();
+  });
+
+  it("names what is half typed in it before it goes, in any tab", async () => {
+    const { user, surroundings } = await inTheDemo(async () => undefined);
+    const shelf = await openShelf(surroundings);
+    const about = `${useDevice.getState().logbook}/entry 1`;
+    await writeDraft(shelf, { key: draftKey(about, "another tab"), text: "1:31.4 f@3", tab: "another tab" });
+    shelf.close();
+    await user.click(screen.getByRole("button", { name: "Remove the demo logbook" }));
+    const dialog = within(await screen.findByRole("alertdialog", { name: "Remove the demo logbook" }));
+    expect(dialog.getByText(/^Half typed in the demo, and not stored yet/)).toBeVisible();
+    expect(dialog.getByRole("listitem")).toHaveTextContent("1:31.4 f@3");
+    await user.click(dialog.getByRole("button", { name: "Keep the demo" }));
+    expect(screen.getByText("demo · open now")).toBeVisible();
   });
 
   it("removes nothing while it cannot be told what was typed in it", async () => {
