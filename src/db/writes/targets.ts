@@ -1,6 +1,7 @@
-import type { Id } from "#domain";
+import type { CalendarDate, Id } from "#domain";
 import type { Logbook } from "../logbook.ts";
 import type { Change } from "./change.ts";
+import { liveRows } from "./combos.ts";
 import { addRow, deleteRow, editRow, type NewRow, type RowEdit } from "./rowWrites.ts";
 import { write } from "./write.ts";
 import { changeOf } from "./writer.ts";
@@ -25,6 +26,26 @@ export function archiveTarget(
   return write(book, "Target not archived", async (writer) => {
     await writer.patch("targets", id, { archivedAt: isArchived ? writer.now : undefined });
     return changeOf(writer, isArchived ? "Target archived" : "Target taken out of the archive");
+  });
+}
+
+/**
+ * Targets that were set by a clock ahead count from now on: nobody knows on which day they were set, and until the day that
+ * clock showed no lap would reach them.
+ * @param upTo instants later than this are not believed
+ * @param on the day they are taken to be set on
+ */
+export function setTargetsAhead(
+  book: Logbook,
+  { upTo, on }: { readonly upTo: number; readonly on: CalendarDate },
+): Promise<Change> {
+  return write(book, "Targets not dated right", async (writer) => {
+    const ahead = (await liveRows(writer, "targets")).filter(({ setAt }) => setAt > upTo);
+    for (const { id } of ahead) await writer.patch("targets", id, { setAt: writer.now, setOn: on });
+    return changeOf(
+      writer,
+      ahead.length === 1 ? "Target dated right" : `${ahead.length} targets dated right`,
+    );
   });
 }
 

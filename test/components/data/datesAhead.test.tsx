@@ -1,6 +1,6 @@
 import { screen, waitFor } from "@testing-library/react";
 import { expect, it } from "vitest";
-import { addCombo, addLap, believedUpTo, dump, type Logbook, rowsAhead, startSession } from "#db";
+import { addCombo, addLap, believedUpTo, dump, type Logbook, rowsAhead, setTarget, startSession } from "#db";
 import { openAtStart, useLogbook } from "#live";
 import { useDevice } from "#state/device.ts";
 import { useChores } from "../../../src/app/useChores.ts";
@@ -16,6 +16,7 @@ async function anEvening(book: Logbook) {
   const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
   const { runId } = await startSession(book, { comboId, date: "2036-03-04", zone: "Europe/Berlin" });
   await addLap(book, { runId, id: book.newId(), lap: aLap(83_456) });
+  await setTarget(book, { comboId, kind: "best", value: 83_000, setOn: "2036-03-04" });
 }
 
 async function stored(surroundings: Awaited<ReturnType<typeof renderAt>>["surroundings"]) {
@@ -36,7 +37,10 @@ it("offers on Data to put dates right that lie after today, and then no longer",
   await user.click(screen.getByRole("button", { name: "Today is Tue 1 Dec 2026" }));
   expect(await screen.findAllByText(/entries are dated right now\./)).not.toHaveLength(0);
   await waitFor(() => expect(screen.queryByText(words)).toBeNull());
-  expect(rowsAhead(await stored(surroundings), believedUpTo(now))).toBeUndefined();
+  const rows = await stored(surroundings);
+  expect(rowsAhead(rows, believedUpTo(now))).toBeUndefined();
+  // A target counts from today on; in 2036 no lap driven before would ever reach it.
+  expect(rows.targets).toMatchObject([{ value: 83_000, setAt: now, setOn: "2026-12-01" }]);
 });
 
 function Chores() {
