@@ -1,6 +1,7 @@
 import type { CalendarDate, Id } from "#domain";
 import type { Logbook } from "../logbook.ts";
 import type { Change } from "./change.ts";
+import { liveRows } from "./combos.ts";
 import { liveRunsOf } from "./rowsOf.ts";
 import { write } from "./write.ts";
 import { changeOf } from "./writer.ts";
@@ -14,7 +15,10 @@ export interface SessionDate {
   readonly zone?: string;
 }
 
-/** Moves a session to another date or time of day; its end and its runs move by as much. */
+/**
+ * Moves a session to another date or time of day; its end and its runs move by as much, and back in time also the page that
+ * was turned with it: one of a clock ahead would else begin in years. Forward it stays, for the sessions it has since.
+ */
 export function changeSessionDate(book: Logbook, { sessionId, ...to }: SessionDate): Promise<Change> {
   return write(book, "Date not changed", async (writer) => {
     const session = await writer.get("sessions", sessionId);
@@ -25,6 +29,9 @@ export function changeSessionDate(book: Logbook, { sessionId, ...to }: SessionDa
       const runEnd = run.endedAt === undefined ? {} : { endedAt: run.endedAt + shift };
       await writer.patch("runs", run.id, { startedAt: run.startedAt + shift, ...runEnd });
     }
+    if (shift < 0)
+      for (const page of await liveRows(writer, "pages"))
+        if (page.from === session.startedAt) await writer.patch("pages", page.id, { from: to.startedAt });
     return changeOf(writer, "Date of the session changed");
   });
 }

@@ -27,6 +27,7 @@ import {
   sessionWithRuns,
   splitSession,
   startSession,
+  turnPage,
   undoChange,
 } from "#db";
 import { lapsInOrder } from "#domain";
@@ -135,6 +136,24 @@ test("a run moved to another combo joins that combo's session of the day, or mak
   await undoChange(book, first);
   expect(await runOf(book, runId)).toMatchObject({ comboId, sessionId, n: 1 });
   expect(await sessionsOfCombo(book, other)).toEqual([]);
+});
+
+test("a session moved back in time takes the page along that was turned with it, and leaves it when moved forward", async () => {
+  const { book, sessionId, comboId, clock } = await anOpenSession();
+  const ahead = clock.now() + 10 * 365 * 24 * hour;
+  const at = (startedAt: number, date: string) =>
+    changeSessionDate(book, { sessionId, date, startedAt, isTimeOfDayKnown: true });
+  const pages = async () => (await dump(book)).pages.map(({ from }) => from);
+  await at(ahead, "2036-03-08");
+  await turnPage(book, { comboIds: [comboId], from: ahead, reason: "new tyre model" });
+  await turnPage(book, { comboIds: [comboId], from: ahead + hour, reason: "of another session" });
+  const back = await at(clock.now(), "2026-03-10");
+  expect(await pages()).toEqual([clock.now(), ahead + hour]);
+  await at(clock.now() + hour, "2026-03-10");
+  expect(await pages()).toEqual([clock.now(), ahead + hour]);
+  await at(clock.now(), "2026-03-10");
+  await undoChange(book, back);
+  expect(await pages()).toEqual([ahead, ahead + hour]);
 });
 
 test("a session moved to another combo takes its runs along", async () => {
