@@ -63,6 +63,8 @@ export async function goTo(
 ): Promise<void> {
   const bar = page.getByRole("navigation", { name: "Places" });
   const link = bar.getByRole("link", { name: place, exact: true });
+  // Before the bar stands, every place would count as hidden.
+  await expect(bar.getByRole("link").first()).toBeVisible();
   if (await link.isHidden()) await bar.getByRole("button", { name: /^More/ }).click();
   await link.click();
   await expect(link.and(page.locator("[aria-current]"))).toHaveCount(1);
