@@ -53,6 +53,28 @@ export async function takeOverDraft(shelf: Shelf, left: Draft, tab: Id): Promise
   }
 }
 
+/**
+ * Puts what is half typed in one logbook into another, inside a transaction; where the same tab has typed about the same thing
+ * there, that stays and the other stays where it is.
+ */
+export async function draftsInto(drafts: Shelf["drafts"], from: string, to: string): Promise<void> {
+  for (const draft of await drafts.where("key").startsWith(`${from}/`).toArray()) {
+    const key = to + draft.key.slice(from.length);
+    if ((await drafts.get(key)) !== undefined) continue;
+    await drafts.put({ ...draft, key });
+    await drafts.delete(draft.key);
+  }
+}
+
+/** Moves what is half typed in one logbook to another. Throws LedgerFault. */
+export async function moveDrafts({ database, drafts }: Shelf, from: string, to: string): Promise<void> {
+  try {
+    await database.transaction("rw", drafts, () => draftsInto(drafts, from, to));
+  } catch (error) {
+    throw faultOf(error, "Half-typed text not moved");
+  }
+}
+
 /** Keeps a text under its key, in place of the one before. Throws LedgerFault. */
 export async function writeDraft(shelf: Shelf, draft: Draft): Promise<void> {
   try {

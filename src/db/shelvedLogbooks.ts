@@ -1,5 +1,6 @@
 import { Dexie, type Table } from "dexie";
 import type { CalendarDate, Id } from "#domain";
+import { draftsInto } from "./drafts.ts";
 import { faultOf, LedgerFault } from "./fault.ts";
 import type { Shelf, ShelvedLogbook, WaitingSince } from "./shelf.ts";
 
@@ -145,10 +146,7 @@ export async function replaceLogbook(
         if (row) await (table as Table<typeof row>).add({ ...row, logbook: newName });
         await table.delete(oldName);
       }
-      for (const draft of await drafts.where("key").startsWith(`${oldName}/`).toArray()) {
-        await drafts.delete(draft.key);
-        await drafts.put({ ...draft, key: newName + draft.key.slice(oldName.length) });
-      }
+      await draftsInto(drafts, oldName, newName);
       return next;
     }),
     "Logbook not replaced",

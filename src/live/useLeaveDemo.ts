@@ -1,4 +1,12 @@
-import { createLogbook, draftsFrom, LedgerFault, noteOpened, openLogbook, type ShelvedLogbook } from "#db";
+import {
+  createLogbook,
+  draftsFrom,
+  LedgerFault,
+  moveDrafts,
+  noteOpened,
+  openLogbook,
+  type ShelvedLogbook,
+} from "#db";
 import { practiceDay } from "#domain";
 import { useNotices } from "#state/notices.ts";
 import type { TypedInDemoFound } from "./errands/typedInDemo.ts";
@@ -16,8 +24,8 @@ export interface LeaveDemo {
   /** What the driver typed in the demo; undefined when that could not be told, which the driver has then been told. */
   readonly look: (demo: ShelvedLogbook) => Promise<GoesWithDemo | undefined>;
   /**
-   * Moves what was typed to a logbook of the driver's own, a new one where there is none, and removes the demo once that is
-   * stored. False when it failed; the demo is then as it was.
+   * Moves what was typed and half typed to a logbook of the driver's own, a new one where there is none, and removes the demo
+   * once that is stored. False when it failed; the demo is then as it was.
    */
   readonly moveAndRemove: (demo: ShelvedLogbook, to: ShelvedLogbook | undefined) => Promise<boolean>;
 }
@@ -54,6 +62,8 @@ export function useLeaveDemo(address: string): LeaveDemo {
       const source = new Blob([bytes]);
       const from = "what you typed in the demo";
       await sendOut(home.name, "merge", { source, from, title: home.title, isDateConfirmed: false });
+      await draftsSettled(`${demo.name}/`);
+      await moveDrafts(shelf, demo.name, home.name);
       return { home, laps };
     });
     if (moved === undefined) return false;

@@ -1,6 +1,16 @@
 import { readFile, writeFile } from "node:fs/promises";
 import { chooseFile, saveBackup } from "../support/journeyDevices.ts";
-import { endRun, expect, goTo, lapTime, logLaps, open, startSession, test } from "../support/journeys.ts";
+import {
+  endRun,
+  entryField,
+  expect,
+  goTo,
+  lapTime,
+  logLaps,
+  open,
+  startSession,
+  test,
+} from "../support/journeys.ts";
 
 test("the demo comes in by one button and goes out by one, and the own logbook is as it was", async ({
   page,
@@ -18,7 +28,7 @@ test("the demo comes in by one button and goes out by one, and the own logbook i
   await expect.poll(() => page.evaluate(async () => (await indexedDB.databases()).length)).toBe(2); // the list of logbooks and the one logbook
 });
 
-test("laps typed in the demo are named before it goes, and are in the own logbook after", async ({
+test("what is typed and half typed in the demo is named before it goes, and is in the own logbook after", async ({
   page,
 }) => {
   await open(page);
@@ -26,17 +36,20 @@ test("laps typed in the demo are named before it goes, and are in the own logboo
   await expect(page.getByText("This is the demo")).toBeVisible();
   await startSession(page, "club hatch", "Marlow Fen");
   await logLaps(page, ["1:25.118", "1:24.930"]);
+  await entryField(page).pressSequentially("4912 f@3");
   await goTo(page, "Data");
   await page.getByRole("button", { name: "Remove the demo logbook" }).click();
   const dialog = page.getByRole("alertdialog", { name: "Remove the demo logbook" });
   await expect(dialog.getByText("You typed 2 laps in the demo")).toBeVisible();
-  await expect(dialog.getByRole("listitem")).toContainText(": 2 laps");
+  await expect(dialog.getByRole("listitem").first()).toContainText(": 2 laps");
+  await expect(dialog.getByRole("listitem").last()).toHaveText("4912 f@3");
   await dialog.getByRole("button", { name: "Move what I typed, then remove the demo" }).click();
   await expect(page.getByText("1 in this browser")).toBeVisible();
   await expect(page.getByText("This is the demo")).toBeHidden();
   await goTo(page, "Log");
   await expect(lapTime(page, 2)).toHaveAccessibleName("Edit lap 2: 1:24.930");
   await expect(lapTime(page, 3)).toBeHidden();
+  await expect(entryField(page)).toHaveValue("4912 f@3");
 });
 
 test("what is backed up, erased and restored is the same byte for byte", async ({ page }) => {

@@ -27,7 +27,7 @@ export function LeaveDemoDialog({ found, own, onClose, onMove, onRemove }: Leave
   const [wanted, setWanted] = useState(own[0]?.name ?? "");
   const [isMoving, setMoving] = useState(false);
   const to = own.find(({ name }) => name === wanted);
-  const hasTyped = laps > 0 || others > 0;
+  const hasTyped = laps > 0 || others > 0 || halfTyped.length > 0;
   const move = async () => {
     setMoving(true);
     await onMove(to);
@@ -76,6 +76,19 @@ export function LeaveDemoDialog({ found, own, onClose, onMove, onRemove }: Leave
           You typed {counted(others, "thing")} in the demo: sessions, targets, rig settings or whole runs.
         </p>
       )}
+      {halfTyped.length > 0 && (
+        <>
+          <p>Half typed in the demo, and not stored yet:</p>
+          <ul>
+            {halfTyped.slice(0, named).map((text, index) => (
+              <li key={index}>
+                <TypedText>{text}</TypedText>
+              </li>
+            ))}
+            {halfTyped.length > named && <li>and {halfTyped.length - named} more</li>}
+          </ul>
+        </>
+      )}
       {hasTyped && (
         <p>
           What you typed can move to {own.length === 0 ? "a new logbook of your own" : "your own logbook"},
@@ -92,19 +105,6 @@ export function LeaveDemoDialog({ found, own, onClose, onMove, onRemove }: Leave
       )}
       {changed > 0 && (
         <p>You also changed {counted(changed, "row")} that came with the demo. That goes with the demo.</p>
-      )}
-      {halfTyped.length > 0 && (
-        <>
-          <p>Half typed in the demo, and not stored yet. It goes with the demo unless you store it first:</p>
-          <ul>
-            {halfTyped.slice(0, named).map((text, index) => (
-              <li key={index}>
-                <TypedText>{text}</TypedText>
-              </li>
-            ))}
-            {halfTyped.length > named && <li>and {halfTyped.length - named} more</li>}
-          </ul>
-        </>
       )}
     </Dialog>
   );

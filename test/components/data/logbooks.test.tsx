@@ -5,6 +5,7 @@ import {
   addLap,
   addRig,
   draftKey,
+  draftsFrom,
   dump,
   type Logbook,
   lastSession,
@@ -189,7 +190,7 @@ describe("the demo", () => {
     expect(await screen.findByText("1 in this browser")).toBeVisible();
   });
 
-  it("names what is half typed in it before it goes, in any tab", async () => {
+  it("names what is half typed in it before it goes, in any tab, and moves it too", async () => {
     const { user, surroundings } = await inTheDemo(async () => undefined);
     const shelf = await openShelf(surroundings);
     const about = `${useDevice.getState().logbook}/entry 1`;
@@ -199,8 +200,14 @@ describe("the demo", () => {
     const dialog = within(await screen.findByRole("alertdialog", { name: "Remove the demo logbook" }));
     expect(dialog.getByText(/^Half typed in the demo, and not stored yet/)).toBeVisible();
     expect(dialog.getByRole("listitem")).toHaveTextContent("1:31.4 f@3");
-    await user.click(dialog.getByRole("button", { name: "Keep the demo" }));
-    expect(screen.getByText("demo · open now")).toBeVisible();
+    await user.click(dialog.getByRole("button", { name: /^Move what I typed/ }));
+    expect(
+      await screen.findAllByText(/^What you typed is in “My logbook”\. “Demo.* is removed\.$/),
+    ).not.toHaveLength(0);
+    const own = await openShelf(surroundings);
+    const kept = await draftsFrom(own, `${useDevice.getState().logbook}/`);
+    own.close();
+    expect(kept).toMatchObject([{ text: "1:31.4 f@3", tab: "another tab" }]);
   });
 
   it("removes nothing while it cannot be told what was typed in it", async () => {
