@@ -13,6 +13,8 @@ const atOnce = 200;
 export interface DigestMaker<D> {
   readonly methodVersion: string;
   readonly make: (session: Session, runs: readonly Run[]) => D;
+  /** Whether what is stored can be used; else it is made again. */
+  readonly isWhole: (digest: unknown) => digest is D;
   /** Latest possible value of the session's best lap, ms. */
   readonly bestKeyOf: (digest: D) => number | undefined;
 }
@@ -65,10 +67,10 @@ async function digestFrom<D>(
   row: StoredDigest,
   maker: DigestMaker<D>,
 ): Promise<SessionDigest<D> | undefined> {
-  const { sessionId, startedAt, changedAt } = row;
+  const { sessionId, startedAt, changedAt, digest } = row;
   const found = { sessionId, startedAt, changedAt };
-  if (row.madeFrom === changedAt && row.methodVersion === maker.methodVersion)
-    return { ...found, digest: row.digest as D, isNew: false };
+  if (row.madeFrom === changedAt && row.methodVersion === maker.methodVersion && maker.isWhole(digest))
+    return { ...found, digest, isNew: false };
   const [session, runs] = await Promise.all([
     book.tables.sessions.get(sessionId),
     runsOfSession(book, sessionId),

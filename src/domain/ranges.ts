@@ -25,6 +25,13 @@ export function isStorableInstant(value: number): boolean {
   return Number.isInteger(value) && value >= instantRange.least && value <= instantRange.most;
 }
 
+const [firstSayable, lastSayable] = [Date.parse("0001-01-03"), Date.parse("9999-12-29")];
+
+/** Whether a value is an instant whose day can be told in every zone: the calendar here knows the years 1 to 9999. */
+export function isSayable(value: unknown): value is number {
+  return Number.isFinite(value) && (value as number) >= firstSayable && (value as number) <= lastSayable;
+}
+
 /** Most signs of a name, and of a note or any other longer text. */
 export const longestName = 400;
 export const longestText = 20_000;

@@ -8,6 +8,12 @@ interface Clock {
   readonly isKnown: boolean;
 }
 
+/**
+ * The shape of an IANA name of a time zone, or of a fixed distance from UTC, which some devices have for a zone. Whether this
+ * browser knows it is no matter: one that it does not know is told in UTC.
+ */
+export const zoneForm = /^([A-Za-z][\w+\-/]{1,63}|[+-]\d\d:?\d\d)$/;
+
 const clocks = new Map<string, Clock>();
 
 function clockOf(zone: string): Clock {

@@ -118,6 +118,7 @@ export {
 } from "./reports/factorGroups.ts";
 export { type Factor, factors } from "./reports/factors.ts";
 export { figureForTarget } from "./reports/figureForTarget.ts";
+export { isWholeDigest } from "./reports/isWholeDigest.ts";
 export { addCounts, type Choices, type LapCounts, type LapPlace, lapPlaces } from "./reports/lapPlaces.ts";
 export { type ChangedQuestion, largestChange } from "./reports/largestChange.ts";
 export type { PaceFigures } from "./reports/paceFigures.ts";

@@ -9,6 +9,7 @@ import {
   longestName,
   longestText,
   type Range,
+  zoneForm,
 } from "#domain";
 
 /** A number from a range, both ends counted. */
@@ -42,14 +43,7 @@ export const date = v.pipe(
   v.check((text: CalendarDate) => isCalendarDate(text), "no such day"),
   v.check((text) => text >= firstDate && text <= lastDate, `not from ${firstDate} to ${lastDate}`),
 );
-/**
- * The shape of an IANA name of a time zone, or of a fixed distance from UTC. Whether this browser knows it is no matter:
- * one that it does not know is told in UTC.
- */
-export const zone = v.pipe(
-  v.string(),
-  v.regex(/^([A-Za-z][\w+\-/]{1,63}|[+-]\d\d:?\d\d)$/, "not the name of a time zone"),
-);
+export const zone = v.pipe(v.string(), v.regex(zoneForm, "not the name of a time zone"));
 
 const stamps = v.pipe(v.array(stamp), v.maxLength(1000));
 export const stamped = {

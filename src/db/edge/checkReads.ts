@@ -64,7 +64,7 @@ function checkedIn(
     if (rows.every(isRight) || isLetThrough(trans)) return rows;
     const sifted = rows.map((row) => (isRight(row) ? { row, bad: [] } : sift(name, row)));
     const bad = sifted.flatMap((one) => one.bad);
-    if ((trans as unknown as IDBTransaction).mode !== "readonly") throw new BadRowMet(bad);
+    if (bad.length > 0 && (trans as unknown as IDBTransaction).mode !== "readonly") throw new BadRowMet(bad);
     note(bad);
     return sifted.map(({ row }) => row as Row);
   };

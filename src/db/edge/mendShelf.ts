@@ -1,4 +1,5 @@
 import type { DBCore, DBCoreTable, Dexie } from "dexie";
+import { isSayable } from "#domain";
 
 /** Below all that Dexie itself lays over the browser's database, so that live queries and writes see mended rows. */
 const lowest = -2;
@@ -8,7 +9,6 @@ type Mend = readonly [isRight: (value: unknown) => boolean, instead: () => unkno
 type Row = Readonly<Record<string, unknown>> | undefined;
 
 const isText = (value: unknown) => typeof value === "string";
-const isInstant = (value: unknown) => Number.isFinite(value) && Math.abs(value as number) <= 8.64e15;
 const isCount = (value: unknown) => Number.isInteger(value) && (value as number) >= 0;
 const isDay = (value: unknown) => typeof value === "string" && /^\d{4}-\d\d-\d\d$/.test(value);
 const isDays = (value: unknown) => Array.isArray(value) && value.every(isDay);
@@ -36,20 +36,20 @@ const mends: Readonly<Record<string, Readonly<Record<string, Mend>>>> = {
   logbooks: {
     title: or(isText, () => "My logbook"),
     kind: or(oneOf("own", "demo"), () => "own"),
-    createdAt: or(isInstant, zero),
-    lastOpened: or(isInstant, zero),
+    createdAt: or(isSayable, zero),
+    lastOpened: or(isSayable, zero),
     turn: orNone(isCount),
-    lastBackupAt: orNone(isInstant),
+    lastBackupAt: orNone(isSayable),
     lapsSinceBackup: or(isCount, zero),
     openedOn: or(isDays, () => []),
     daysOpened: orNone(isCount),
     purgedOn: orNone(isDay),
-    toldAhead: orNone(isInstant),
+    toldAhead: orNone(isSayable),
   },
-  drafts: { text: or(isText, noText), tab: orNone(isText), at: orNone(isInstant) },
+  drafts: { text: or(isText, noText), tab: orNone(isText), at: orNone(isSayable) },
   kept: {
     title: or(isText, noText),
-    madeAt: or(isInstant, zero),
+    madeAt: or(isSayable, zero),
     n: orNone(isCount),
     mark: orNone(Number.isFinite),
     openDay: orNone(isCount),
@@ -60,13 +60,13 @@ const mends: Readonly<Record<string, Readonly<Record<string, Mend>>>> = {
   },
   folders: {
     tag: or(isText, noText),
-    lastGoodAt: orNone(isInstant),
+    lastGoodAt: orNone(isSayable),
     lastFile: orNone(isText),
     stopped: orNone(isText),
     seen: or(isObject, () => ({})),
   },
-  unlisted: { since: or(isInstant, zero), seenOn: orNone(isDay) },
-  sent: { at: or(isInstant, zero), marks: or(isMap, () => new Map()) },
+  unlisted: { since: or(isSayable, zero), seenOn: orNone(isDay) },
+  sent: { at: or(isSayable, zero), marks: or(isMap, () => new Map()) },
   deleted: { waiting: or(isMap, () => new Map()) },
 };
 

@@ -1,11 +1,20 @@
-import { efforts, focuses, remarkKinds, runKinds, surfaces, type TableName, targetKinds } from "#domain";
+import {
+  efforts,
+  focuses,
+  isSayable,
+  remarkKinds,
+  runKinds,
+  surfaces,
+  type TableName,
+  targetKinds,
+  zoneForm,
+} from "#domain";
 
 /** Whether a value can be drawn and computed with, what it is not when it cannot, and whether it may be absent. */
 export type Need = readonly [isRight: (value: unknown) => boolean, wrong: string, isOptional?: true];
 /** What a row must hold, field by field. */
 export type Shape = readonly (readonly [field: string, need: Need])[];
 
-const farthest = 8.64e15;
 const longestTime = 99 * 3_600_000;
 
 const isNumber = (value: unknown): value is number => Number.isFinite(value);
@@ -19,14 +28,14 @@ const key: Need = [(value) => typeof value === "string" && value.length === 36, 
 const number: Need = [isNumber, "not a number"];
 const measure: Need = [(value) => isNumber(value) && value >= 0, "not a number from zero up"];
 const count: Need = [(value) => isWhole(value) && value >= 0, "not a whole number"];
-const instant: Need = [(value) => isNumber(value) && Math.abs(value) <= farthest, "not an instant"];
+const instant: Need = [isSayable, "not an instant"];
 const time: Need = [isTime, "not a time"];
 const times: Need = [(value) => Array.isArray(value) && value.every(isTime), "not a list of times"];
 const yes: Need = [(value) => typeof value === "boolean", "neither true nor false"];
 const figures: Need = [(value) => typeof value === "object" && value !== null, "not figures"];
 const decimals: Need = [(value) => isWhole(value) && value >= 0 && value <= 3, "not a number of decimals"];
 const zone: Need = [
-  (value) => typeof value === "string" && /^[A-Za-z][\w+\-/]{1,60}$/.test(value),
+  (value) => typeof value === "string" && zoneForm.test(value),
   "not the name of a time zone",
 ];
 const date: Need = [
@@ -65,7 +74,7 @@ export function firstWrong(shape: Shape, row: Readonly<Record<string, unknown>>)
   return undefined;
 }
 
-const stamped = { id: key, createdAt: instant, updatedAt: instant, deletedAt: may(instant), era: may(count) };
+const stamped = { id: key, createdAt: instant, updatedAt: instant, deletedAt: may(instant) };
 const row = (fields: Readonly<Record<string, Need>>): Shape => Object.entries({ ...stamped, ...fields });
 const ofCombo = { comboId: key };
 

@@ -19,7 +19,11 @@ export function isSifted(table: string): table is keyof typeof shapes {
 
 /** Whether a row can be drawn and computed with as it is. Quick: every row that is read goes through it. */
 export function isSound(table: keyof typeof shapes, row: unknown): boolean {
-  return wrongIn(shapes[table], row) === undefined && (table !== "runs" || lapsOf(row).every(isSoundLap));
+  return (
+    wrongIn(shapes[table], row) === undefined &&
+    hasRightStamps(row) &&
+    (table !== "runs" || lapsOf(row).every((lap) => isSoundLap(lap) && hasRightStamps(lap)))
+  );
 }
 
 /** Sorts out what is wrong in a row: all of it, or some laps of a run. */
@@ -31,7 +35,8 @@ export function sift(table: keyof typeof shapes, row: unknown): Sifted {
     const aside = asideRow(table, fields, wrong, newestSchema);
     return { row: undefined, bad: [{ table, id: String(key), key, aside }] };
   }
-  if (table !== "runs") return { row, bad: [] };
+  const right = withRightStamps(fields);
+  if (table !== "runs") return { row: right, bad: [] };
   const laps = lapsOf(row);
   const bad = laps.flatMap((lap, index) => {
     if (isSoundLap(lap)) return [];
@@ -39,7 +44,26 @@ export function sift(table: keyof typeof shapes, row: unknown): Sifted {
     const aside = asideRow("laps", { ...held, runId: key }, wrongInLap(lap) ?? "", newestSchema);
     return [{ table: "laps", id: `${key} ${index}`, key, aside }];
   });
-  return { row: bad.length === 0 ? row : { ...fields, laps: laps.filter(isSoundLap) }, bad };
+  return { row: { ...right, laps: (laps.filter(isSoundLap) as Fields[]).map(withRightStamps) }, bad };
+}
+
+const isStamps = (value: unknown) =>
+  value === undefined || (Array.isArray(value) && value.every(Number.isFinite));
+const hasRightStamps = (row: unknown) => {
+  const { had, disproved } = row as Fields;
+  return isStamps(had) && isStamps(disproved);
+};
+
+/**
+ * A row without the stamps it had where they cannot be right: the app alone writes them, and without them a merge goes by the
+ * later stamp, which is better than losing the row.
+ */
+function withRightStamps({ had, disproved, ...row }: Fields): Fields {
+  return {
+    ...row,
+    ...(had !== undefined && isStamps(had) && { had }),
+    ...(disproved !== undefined && isStamps(disproved) && { disproved }),
+  };
 }
 
 const lapsOf = (row: unknown) => (row as { readonly laps: readonly unknown[] }).laps;

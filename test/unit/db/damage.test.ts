@@ -6,6 +6,7 @@ import {
   addRun,
   asideFault,
   asideRows,
+  deleteSession,
   dropAside,
   dump,
   endSession,
@@ -233,4 +234,41 @@ test("rows are read raw at whatever version they stand, and what JSON does not h
   for (const table of tableNames.filter((name) => name !== "sessions"))
     expect(canonicalText(raw.rows[table])).toBe(canonicalText(rows[table]));
   await expect(rawRows("nowhere")).rejects.toMatchObject({ code: "gone" });
+});
+
+test("a time zone the checker takes is read, a fixed distance from UTC among them", async () => {
+  for (const zone of ["+02:00", "-0330", "Etc/GMT+12", "Europe/Berlin", `A${"b".repeat(63)}`, "UTC"]) {
+    const { book, whole } = await withDamage("sessions", "", { zone });
+    expect(checkRow("sessions", { ...whole, zone }), zone).toMatchObject({ ok: true });
+    expect((await dump(book)).aside, zone).toBeUndefined();
+    expect(await book.tables.sessions.get(whole.id), zone).toMatchObject({ zone });
+  }
+});
+
+test("stamps that cannot be right take no row out of sight, and stop neither a merge nor a deletion", async () => {
+  for (const had of [5, {}, null, ["x"], [Number.NaN]]) {
+    const { book, whole } = await withDamage("sessions", "", { had, disproved: had });
+    const rows = await dump(book);
+    expect(rows.aside).toBeUndefined();
+    expect(rows.sessions.find(({ id }) => id === whole.id)).toEqual({
+      ...whole,
+      had: undefined,
+    });
+    const run = rows.runs.find(({ laps }) => laps.length > 0) as Run;
+    await putRaw(book.name, "runs", { ...run, laps: run.laps.map((lap) => ({ ...lap, had })) });
+    await mergeInto(book, rows, "file");
+    const timesOf = ({ runs }: AllRows) => runs.map(({ laps }) => laps.map(({ ms }) => ms));
+    expect(timesOf(await dump(book))).toEqual(timesOf(rows));
+    await deleteSession(book, { sessionId: whole.id });
+    expect((await book.tables.sessions.get(whole.id))?.deletedAt).toBeDefined();
+  }
+});
+
+test("an instant that no calendar can tell is set aside like a date that is none", async () => {
+  for (const at of [8.64e15, -8.64e15, 1e300]) {
+    const { book, whole } = await withDamage("sessions", "", { updatedAt: at });
+    const { aside, sessions } = await dump(book);
+    expect(aside).toMatchObject([{ why: "updatedAt: not an instant" }]);
+    expect(sessions.map(({ id }) => id)).not.toContain(whole.id);
+  }
 });

@@ -33,6 +33,7 @@ function aMaker(version = 1) {
       return { version, times: Int32Array.from(laps, ({ ms }) => ms ?? -1) };
     },
     methodVersion: String(version),
+    isWhole: (digest): digest is Times => (digest as Times).times instanceof Int32Array,
     bestKeyOf: ({ times }) => (times.length === 0 ? undefined : Math.min(...times)),
   };
   return { made, maker };
@@ -128,4 +129,15 @@ test("the fastest session of a page is found, whether its figures are kept or ye
   expect(made).toEqual([]);
   const later = { from: Date.UTC(2027, 0, 1), to: Number.POSITIVE_INFINITY };
   expect(await fastestSession(book, { comboId, span: later }, maker)).toBeUndefined();
+});
+
+test("figures that hold what cannot be used are made again and kept", async () => {
+  const { book, comboId, sessionId } = await anOpenSession();
+  const { made, maker } = aMaker();
+  await digestsOfCombo(book, comboId, maker);
+  await book.database.table("digests").update(sessionId, { digest: { version: 1, times: null } });
+  const [again] = await digestsOfCombo(book, comboId, maker);
+  expect(again?.digest.times).toEqual(Int32Array.from([]));
+  await digestsOfCombo(book, comboId, maker);
+  expect(made).toHaveLength(2);
 });

@@ -137,6 +137,7 @@ test("figures made without a run that cannot be read are given and not kept, and
   const maker = {
     methodVersion: "test",
     make: (_: unknown, runs: readonly Run[]) => runs.flatMap(({ laps }) => laps.map(({ ms }) => ms)),
+    isWhole: (digest: unknown): digest is (number | undefined)[] => Array.isArray(digest),
     bestKeyOf: () => undefined,
   };
   mend = failReadsOf([{ table: "runs", id: runIds[1] ?? "" }]);
