@@ -8,7 +8,9 @@ import {
   type Tables,
   tableNames,
 } from "#domain";
+import { asideMends } from "./edge/asideMends.ts";
 import { checkReads } from "./edge/checkReads.ts";
+import { mendReads } from "./edge/mendReads.ts";
 import { faultOf, LedgerFault } from "./fault.ts";
 import { declareSchemas } from "./migrations/declareSchemas.ts";
 import { newestSchema } from "./migrations/migrations.ts";
@@ -91,6 +93,7 @@ export async function openLogbook(
   readAround(database, unreadable);
   // What is right in a newer version's rows is not for this one to say.
   if (!isNewer) checkReads(database, unreadable);
+  mendReads(database, asideMends);
   guard(database, status, { wasThere: mustExist || stored !== undefined, isNewer });
   try {
     await database.open();

@@ -1,6 +1,7 @@
 import { Dexie, type Table } from "dexie";
 import type { CalendarDate, Id } from "#domain";
-import { mendShelf } from "./edge/mendShelf.ts";
+import { mendReads } from "./edge/mendReads.ts";
+import { shelfMends } from "./edge/shelfMends.ts";
 import { faultOf } from "./fault.ts";
 
 /** A logbook this browser holds; `name` is the name of its database. */
@@ -137,7 +138,7 @@ export async function openShelf(options: {
 }): Promise<Shelf> {
   const { clock, newId, name = "lap-ledger" } = options;
   const database = new Dexie(name, { chromeTransactionDurability: "strict" });
-  mendShelf(database);
+  mendReads(database, shelfMends);
   database.version(1).stores({ logbooks: "name", drafts: "key", copies: "name" });
   database.on("versionchange", () => {
     // Erased or upgraded by another tab: this one must not bring it back to life as an empty or an old one.

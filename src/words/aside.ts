@@ -20,7 +20,7 @@ const words: Readonly<Record<string, string>> = {
 
 /** What a row set aside is, by what can be read of it: "session of Wed 25 Nov 2026", "car “Club hatch”", "lap 1:25.118". */
 export function asideThing({ table, row = {} }: AsideRow): string {
-  const word = words[table] ?? `row of ${table}`;
+  const word = (Object.hasOwn(words, table) ? words[table] : undefined) ?? `row of ${table}`;
   const { name, date, ms, n } = row;
   if (typeof name === "string" && name !== "") return `${word} “${name}”`;
   if (typeof date === "string" && isCalendarDate(date)) return `${word} of ${sayDate(date)}`;

@@ -1,4 +1,12 @@
-import { type AsideRow, type Id, type Lap, type Run, settledAside, type TableName } from "#domain";
+import {
+  type AsideRow,
+  type Id,
+  type Lap,
+  type Run,
+  settledAside,
+  type TableName,
+  tableNames,
+} from "#domain";
 import { checkRow } from "../checks/checkRow.ts";
 import { rowsNamed } from "../checks/rowsNamed.ts";
 import { LedgerFault } from "../fault.ts";
@@ -35,6 +43,8 @@ const runAround = (lap: Fields, schema: number) => {
 function judge({ table, schema }: AsideRow, row: Fields): AsideFault | { readonly row: Fields } {
   const { runId: _, ...lap } = row;
   const isLap = table === "laps";
+  if (!isLap && !(tableNames as readonly string[]).includes(table))
+    return { why: "this version has no place for it" };
   const tables = isLap ? runAround(lap, schema) : migrateRows({ [table]: [row] }, schema);
   const [failed] = tables["aside"] ?? [];
   if (failed !== undefined) return { why: String(failed["why"]) };

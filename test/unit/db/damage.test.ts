@@ -26,6 +26,7 @@ import {
 } from "#db";
 import { type AllRows, canonicalText, type Run, tableNames } from "#domain";
 import { browserSha256, readBackup, writeBackup } from "#files";
+import { asideThing } from "#words";
 import { checkRow } from "../../../src/db/checks/checkRow.ts";
 import { checkRows } from "../../../src/db/checks/checkRows.ts";
 import { sift } from "../../../src/db/edge/sift.ts";
@@ -270,5 +271,35 @@ test("an instant that no calendar can tell is set aside like a date that is none
     const { aside, sessions } = await dump(book);
     expect(aside).toMatchObject([{ why: "updatedAt: not an instant" }]);
     expect(sessions.map(({ id }) => id)).not.toContain(whole.id);
+  }
+});
+
+test("a damaged row among those set aside is named and judged all the same", async () => {
+  const { book } = await aFullLogbook();
+  const right = {
+    id: "0123456789abcdef",
+    table: "cars",
+    schema: 2,
+    why: "name: not a text",
+    row: { name: 5 },
+  };
+  for (const patch of [
+    { table: 5 },
+    { table: "nowhere" },
+    { table: "toString" },
+    { table: "digests" },
+    { row: null },
+    { row: "x" },
+    { row: [] },
+    { why: {} },
+    { schema: "new" },
+  ]) {
+    await putRaw(book.name, "aside", { ...right, ...patch });
+    const [aside] = await asideRows(book);
+    if (aside?.row === undefined) throw new Error(`not among those set aside: ${JSON.stringify(patch)}`);
+    expect(asideThing(aside), JSON.stringify(patch)).not.toBe("");
+    expect(aside.why, JSON.stringify(patch)).toBeTypeOf("string");
+    expect(asideFault(aside, aside.row), JSON.stringify(patch)).toMatchObject({ why: expect.any(String) });
+    await expect(mendAside(book, { aside, row: aside.row })).rejects.toMatchObject({ code: "invalid" });
   }
 });

@@ -3,6 +3,7 @@ import "fake-indexeddb/auto";
 import fc from "fast-check";
 import { beforeEach, expect, test } from "vitest";
 import {
+  backupFolder,
   createLogbook,
   daysOpened,
   deleteUnlisted,
@@ -23,6 +24,7 @@ import {
   type ShelvedLogbook,
   writeDraft,
 } from "#db";
+import { practiceDay, sayDate } from "#domain";
 import { fixedClock } from "../../support/fixedClock.ts";
 
 const today = "2026-03-10";
@@ -42,12 +44,14 @@ beforeEach(async () => {
   await noteSent(shelf, name, new Map([["row", 1]]));
   await notePurged(shelf, name, today, new Map([["row", { deletedAt: 1, day: 1 }]]));
   await noteUnlisted(shelf, "lap-ledger-lost");
+  await shelf.database.table("folders").put({ logbook: name, handle: {}, tag: "ab12", seen: {} });
 });
 
 const keys = {
   logbooks: "name",
   drafts: "key",
   kept: "id",
+  folders: "logbook",
   unlisted: "name",
   sent: "logbook",
   deleted: "logbook",
@@ -59,6 +63,7 @@ const odd = fc.constantFrom<unknown>(
   0.5,
   Number.NaN,
   1e300,
+  8.64e15,
   null,
   "",
   "x",
@@ -76,7 +81,7 @@ async function use(): Promise<void> {
   if (row === undefined) throw new Error("the logbook is out of reach");
   expect(row.name).toBe(logbook.name);
   expect(row.title.trim).toBeTypeOf("function");
-  expect(new Date(row.lastOpened).toISOString()).toMatch(/Z$/);
+  expect(sayDate(practiceDay(row.lastOpened, "UTC", 0))).not.toBe("");
   await noteOpened(shelf, row.name, "2026-03-11");
   await noteLaps(shelf, row.name, 3);
   const [after] = await listLogbooks(shelf);
@@ -85,9 +90,11 @@ async function use(): Promise<void> {
   expect(daysOpened(after ?? row)).toBeGreaterThan(0);
   for (const draft of await draftsFrom(shelf, `${row.name}/`)) expect(draft.text.trim).toBeTypeOf("function");
   for (const copy of await keptCopies(shelf, row.name)) {
-    expect(new Date(copy.madeAt).toISOString()).toMatch(/Z$/);
+    expect(sayDate(practiceDay(copy.madeAt, "UTC", 0))).not.toBe("");
     expect(copy.laps.toLocaleString("en")).toMatch(/^\d/);
   }
+  const folder = await backupFolder(shelf, row.name);
+  if (folder !== undefined) expect(folder.handle).toBeTypeOf("object");
   await forgetOldCopies(shelf, after ?? row);
   await deleteUnlisted(shelf, today);
   for (const { marks } of await shelf.sent.toArray()) expect(marks.get("other")).toBeUndefined();
