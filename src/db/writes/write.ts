@@ -34,7 +34,9 @@ async function attempt<R>(book: Logbook, notDone: string, work: (writer: Writer)
   refuseUnlessOpen(book, notDone);
   let native: IDBTransaction | undefined;
   try {
-    return await book.database.transaction("rw", [...tableNames, "digests", "aside"], async (transaction) => {
+    // Where a table has been added that is in no list of rows yet, a merge reads it all the same.
+    const tables = [...tableNames, "digests", "aside", ...Object.keys(book.unknownTables)];
+    return await book.database.transaction("rw", tables, async (transaction) => {
       native = transaction.idbtrans;
       const writer = makeWriter(transaction, book.clock(), book.newId);
       const result = await work(writer);
