@@ -41,6 +41,28 @@ export function judge({ ms, decimals = 3, remarks }: TypedLap, ground: Ground): 
   };
 }
 
+/**
+ * The same for a lap that nobody is asked about as it is typed, because it stands in a table: no question about a PB goes
+ * before, so one without a remark may lie as little under laps of its own kind as over them. Weeks of progress do not:
+ * a table's lap is judged by its own session.
+ * @returns what is odd about it; undefined where nothing is
+ */
+export function factOfWritten(lap: TypedLap, ground: Ground): string | undefined {
+  const { ms, decimals = 3, remarks } = lap;
+  const { fastest, own } = ground;
+  const found = judge(lap, ground)?.fact;
+  if (found !== undefined || ms === undefined || own === undefined || remarks.length > 0) return found;
+  if (!isFarUnder(ms, fastest, own)) return undefined;
+  const share = formatPercent((fastest - ms) / fastest);
+  return `${formatLapTime(ms, decimals)} is ${share} under ${saidWith(ground, decimals)} and has no remark.`;
+}
+
+function isFarUnder(ms: number, usual: number, own: readonly number[]): boolean {
+  if (ms > usual * (1 - farOver)) return false;
+  const deviation = scaledDeviation(own);
+  return deviation === undefined ? ms < usual * (1 - farOverFew) : ms < usual - farOverDeviations * deviation;
+}
+
 function isFarOver(ms: number, usual: number, own: readonly number[]): boolean {
   if (ms < usual * (1 + farOver)) return false;
   const deviation = scaledDeviation(own);

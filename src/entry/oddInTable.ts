@@ -1,7 +1,7 @@
 import { isMeasure, type Lap, type Run } from "#domain";
 import type { Known, TypedLap } from "./context.ts";
 import { fewestForUsual, type Ground, groundOf } from "./grounds.ts";
-import { judge } from "./judge.ts";
+import { factOfWritten } from "./judge.ts";
 import { isAlike, knownFrom, type RunsAround } from "./knownFrom.ts";
 import { medianOf } from "./usual.ts";
 
@@ -60,8 +60,8 @@ function pointAt<L extends RowLap>(combo: TableCombo<L>, others: Others, odd: Ma
       const ground = groundIn(session, settings);
       const first = settings.kind === "race" ? laps[0] : undefined;
       for (const one of laps) {
-        const found = judge(one.lap, one === first ? { ...ground, own: undefined } : ground);
-        if (found !== undefined && one.lap.isOdd !== true) odd.set(one, found.fact);
+        const found = factOfWritten(one.lap, one === first ? { ...ground, own: undefined } : ground);
+        if (found !== undefined && one.lap.isOdd !== true) odd.set(one, found);
       }
     }
 }

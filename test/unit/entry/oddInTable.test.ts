@@ -31,6 +31,23 @@ describe("laps of a table", () => {
     ]);
   });
 
+  it("are pointed at where they lie as far under it, for no question about a PB was asked of them", () => {
+    const fast = [row(43_456), ...evening, row(29_900), row(74_000, [{ kind: "cut" }])];
+    expect(odd(combo([session(fast)]))).toEqual([
+      [43_456, "43.456 is 48.0 % under this session's usual lap and has no remark."],
+      [29_900, "29.900 is 64.2 % under this session's usual lap and has no remark."],
+    ]);
+  });
+
+  it("of weeks of progress are not pointed at, however far the last are under the first", () => {
+    const weeks = Array.from({ length: 30 }, (_, week) =>
+      session(evening.map(({ lap }) => row(lap.ms + 40_000 - week * 1300))),
+    );
+    expect(odd(combo(weeks))).toEqual([]);
+    const learning = [112_000, 109_500, 106_000, 104_200, 103_100, 102_500, 101_900];
+    expect(odd(combo([session(learning.map((ms) => row(ms)))]))).toEqual([]);
+  });
+
   it("are judged by the rest of the combo, other cars, and other combos where their session is short", () => {
     const lone = session([row(803_456)]);
     expect(odd(combo([lone, session(evening)]))[0]?.[1]).toMatch(/your usual lap here/);
