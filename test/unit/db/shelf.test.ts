@@ -9,12 +9,14 @@ import {
   deleteLap,
   deleteSession,
   deleteUnlisted,
+  draftsAbout,
   dump,
   forgetDraft,
   idMaker,
   keepCopy,
   keptCopies,
   listLogbooks,
+  moveDrafts,
   noteBackup,
   noteLaps,
   noteOpened,
@@ -197,4 +199,20 @@ test("what was brought back and deleted anew waits anew", async () => {
   bookClock.pass(1000);
   await deleteSession(book, { sessionId });
   expect((await purgeDeleted(book, waiting, 40)).removed).toBe(0);
+});
+
+test("what is half typed in one logbook moves to another beside what the same tab has typed there", async () => {
+  await writeDraft(shelf, { key: "demo/start|tab", text: "Formula junior", tab: "tab" });
+  await writeDraft(shelf, { key: "demo/entry 1|tab", text: "4912", tab: "tab" });
+  await writeDraft(shelf, { key: "own/start|tab", text: "Club hatch", tab: "tab" });
+  await moveDrafts(shelf, "demo", "own");
+  expect((await readDrafts(shelf)).map(({ text }) => text).sort()).toEqual([
+    "4912",
+    "Club hatch",
+    "Formula junior",
+  ]);
+  expect(await readDraft(shelf, "own/start|tab")).toMatchObject({ text: "Club hatch" });
+  expect(await readDraft(shelf, "own/entry 1|tab")).toMatchObject({ text: "4912" });
+  const [moved] = (await draftsAbout(shelf, "own/start")).filter(({ tab }) => tab !== "tab");
+  expect(moved).toMatchObject({ text: "Formula junior", tab: expect.any(String) });
 });
