@@ -37,6 +37,23 @@ describe("the session's own fields", () => {
     expect(again.getByLabelText("Note to yourself")).toHaveValue("later at 5");
   });
 
+  it("keep a target of the day that is no lap time, and say so, over closing the dialog and a reload", async () => {
+    const { user, reload } = await renderLog(twoCombos);
+    const dialog = await sessionDialog(user);
+    await user.type(dialog.getByLabelText("Target of the day"), "1:22 or less");
+    await user.click(dialog.getByRole("button", { name: "Done" }));
+    const field = (await sessionDialog(user)).getByLabelText("Target of the day");
+    expect(field).toHaveValue("1:22 or less");
+    expect(field).toBeInvalid();
+    reload();
+    const again = (await sessionDialog(user)).getByLabelText("Target of the day");
+    await waitFor(() => expect(again).toHaveValue("1:22 or less"));
+    await user.clear(again);
+    await user.type(again, "1:22");
+    await user.tab();
+    expect(await screen.findByText(/target of the day 1:22\.000/)).toBeInTheDocument();
+  });
+
   it("take another date, with Undo; one after tomorrow only when it is meant", async () => {
     const { user } = await renderLog(twoCombos);
     const dialog = await sessionDialog(user);
