@@ -81,9 +81,9 @@ export function SummaryDialog({ data, run, context, onClose }: SummaryDialogProp
     }
     const asks = [
       ...(bestTime?.ok && best !== before.best ? asksOfTime(bestTime, context) : []),
-      // The usual lap is no PB; it is only too fast where the best is.
+      // Beside a best it is only too fast where the best is; alone it says that some lap was at least as fast.
       ...(usualTime?.ok && usual !== before.usual
-        ? asksOfTime(usualTime, { ...context, isPractice: false })
+        ? asksOfTime(usualTime, { ...context, isPractice: context.isPractice && !bestTime?.ok })
         : []),
     ];
     const isAsBefore = best === before.best && usual === before.usual;
