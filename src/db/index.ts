@@ -62,7 +62,7 @@ export { type TypedBeside, typedBeside } from "./typedBeside.ts";
 export * from "./unlisted.ts";
 export { unmergeRows } from "./unmerge.ts";
 export type { UnreadableRow } from "./unreadable.ts";
-export { believedUpTo, stampsKeptSince } from "./versions.ts";
+export { believedUpTo } from "./versions.ts";
 export { bringBack, bringBackLap } from "./writes/bringBack.ts";
 export type { Change, Edit } from "./writes/change.ts";
 export {
