@@ -45,5 +45,5 @@ export function clockNotice({ seen, before, now }: ClockJump, zone: string): Omi
         : `This device’s clock stood at ${stood} ${
             seen === "open" ? "until just now" : "when the logbook was last open"
           }. Now it says ${says}. ${order} If that is wrong, ${after}`;
-  return { kind: "fault", text, actions: [] };
+  return { kind: "fault", about: "clock", text, actions: [] };
 }

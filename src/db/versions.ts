@@ -1,10 +1,4 @@
-import { canonicalText, type Stamped } from "#domain";
-
-/**
- * The day from which rows carry the stamps they had. A clock that shows an earlier one is wrong, and what was made
- * under a clock that stood ahead was made on that day or later.
- */
-export const stampsKeptSince = Date.UTC(2026, 10, 28);
+import { canonicalText, type Stamped, stampsKeptSince } from "#domain";
 
 /** How far a stamp may lie ahead of a clock that is right: those of two devices differ a little. */
 const toleranceMs = 86_400_000;

@@ -10,6 +10,22 @@ import { practiceDay, timeOfDay } from "./zones.ts";
 const hourMs = 3_600_000;
 const dayMs = 24 * hourMs;
 
+/**
+ * The day from which rows carry the stamps they had. A clock that shows an earlier one is wrong, and what was made
+ * under a clock that stood ahead was made on that day or later.
+ */
+export const stampsKeptSince = Date.UTC(2026, 10, 28);
+
+/** Whether this device's clock (epoch ms) is known to be wrong: it shows an instant before this version was made. */
+export function isClockWrong(now: number): boolean {
+  return now < stampsKeptSince;
+}
+
+/** "This device’s clock says Sun 3 Jul 2016, which is before this version of Lap Ledger was made." */
+export function sayClockWrong(today: CalendarDate): string {
+  return `This device’s clock says ${sayDate(today)}, which is before this version of Lap Ledger was made.`;
+}
+
 /** Clocks are put right by minutes now and then, and that is not worth a word. */
 const allowedMs = hourMs;
 
@@ -38,6 +54,14 @@ export function sayNoted(at: number, now: number, zone: string): string {
 /** Whether a day is later than tomorrow. Tomorrow itself has begun somewhere on earth, so it may be the date of something past. */
 export function isAfterTomorrow(date: CalendarDate, today: CalendarDate): boolean {
   return date > addDays(today, 1);
+}
+
+/**
+ * Whether a date that the driver gives, or gave, is asked about: it lies after tomorrow, by a clock (epoch ms, with the day it
+ * shows) that can tell.
+ */
+export function isDateAsked(date: CalendarDate, today: CalendarDate, now: number): boolean {
+  return isAfterTomorrow(date, today) && !isClockWrong(now);
 }
 
 /** The question a date later than tomorrow raises: "This session is dated Tue 4 Mar 2036, after tomorrow. Is the date right?" */

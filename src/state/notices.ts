@@ -6,6 +6,8 @@ export interface Notice {
   /** "done" is said politely; "fault" at once, and it stays until it is answered or closed. */
   readonly kind: "done" | "fault";
   readonly text: string;
+  /** What it is about, where only the newest word counts: it takes the place of an older one. */
+  readonly about?: "clock";
   readonly actions: readonly { readonly name: string; readonly run: () => void }[];
 }
 
@@ -21,14 +23,17 @@ interface Notices {
 
 let lastId = 0;
 
-/** The notices on the page now, newest last. One "done" at a time: a new one takes the place of the old. */
+const isReplaced = (old: Notice, { kind, about }: Omit<Notice, "id">) =>
+  (kind === "done" && old.kind === "done") || (about !== undefined && old.about === about);
+
+/** The notices on the page now, newest last. One "done" at a time, and one about the clock: a new one takes the place of the old. */
 export const useNotices = create<Notices>((set) => ({
   list: [],
   say: (notice) => {
     lastId += 1;
     const id = lastId;
     set(({ list }) => ({
-      list: [...list.filter((old) => notice.kind !== "done" || old.kind !== "done"), { ...notice, id }],
+      list: [...list.filter((old) => !isReplaced(old, notice)), { ...notice, id }],
     }));
     return id;
   },

@@ -17,16 +17,16 @@ import {
 test("the driver sees that the clock went back a month between two laps; their order and the session stay", async ({
   page,
 }) => {
-  await page.clock.install({ time: new Date("2026-11-25T19:00:00Z") });
+  await page.clock.install({ time: new Date("2027-11-24T19:00:00Z") });
   await open(page);
   await startSession(page, "club hatch", "Marlow Fen");
   await logLaps(page, ["1:25.118", "1:25.902"]);
-  await page.clock.setSystemTime(new Date("2026-10-25T19:00:00Z"));
+  await page.clock.setSystemTime(new Date("2027-10-24T19:00:00Z"));
   await logLap(page, "1:25.340");
   await page.clock.runFor(6000);
   await expect(
     page
-      .getByText("This device’s clock stood at Wed 25 Nov 2026 until just now. Now it says Sun 25 Oct 2026.")
+      .getByText("This device’s clock stood at Wed 24 Nov 2027 until just now. Now it says Sun 24 Oct 2027.")
       .last(),
   ).toBeVisible();
   for (const [index, time] of ["1:25.118", "1:25.902", "1:25.340"].entries())
@@ -45,8 +45,8 @@ test("the driver sees that the clock went back a month between two laps; their o
 });
 
 for (const [night, begin, hours, day] of [
-  ["the hour is skipped", "2026-03-29T00:30:00Z", 1, "Saturday 28 March"],
-  ["the hour is doubled", "2026-10-24T23:30:00Z", 3, "Saturday 24 October"],
+  ["the hour is skipped", "2027-03-28T00:30:00Z", 1, "Saturday 27 March"],
+  ["the hour is doubled", "2027-10-30T23:30:00Z", 3, "Saturday 30 October"],
 ] as const)
   test(`the driver sees the right day and order of a session over the night when ${night}`, async ({
     page,
@@ -79,10 +79,10 @@ test("the driver's old sessions keep the date and hour of where they were driven
     await work(await context.newPage());
     await context.close();
   };
-  const asDriven = (page: Page) => page.getByText(/Wednesday 25 November.*18:30/).first();
+  const asDriven = (page: Page) => page.getByText(/Wednesday 24 November.*18:30/).first();
   try {
     await inZone("America/New_York", async (page) => {
-      await page.clock.install({ time: new Date("2026-11-25T23:30:00Z") });
+      await page.clock.install({ time: new Date("2027-11-24T23:30:00Z") });
       await open(page);
       await startSession(page, "club hatch", "Marlow Fen");
       await logLap(page, "1:25.118");
@@ -90,12 +90,12 @@ test("the driver's old sessions keep the date and hour of where they were driven
     });
     for (const zone of ["Asia/Tokyo", "Pacific/Kiritimati"])
       await inZone(zone, async (page) => {
-        await page.clock.install({ time: new Date("2026-11-26T01:30:00Z") });
+        await page.clock.install({ time: new Date("2027-11-25T01:30:00Z") });
         await open(page);
         await logLap(page, "1:25.300");
         await expect(asDriven(page)).toBeVisible();
         expect(await storedRows(page, "sessions")).toMatchObject([
-          { date: "2026-11-25", zone: "America/New_York" },
+          { date: "2027-11-24", zone: "America/New_York" },
         ]);
       });
   } finally {

@@ -15,10 +15,10 @@ test("the driver travels with the page open: each session keeps the date and hou
     expect(await zone()).toBe(timezoneId);
   };
   const head = (words: RegExp) => page.getByText(words).first();
-  const inNewYork = /Wednesday 25 November.*18:30/;
-  const onKiritimati = /Thursday 26 November.*13:31/;
+  const inNewYork = /Wednesday 24 November.*18:30/;
+  const onKiritimati = /Thursday 25 November.*13:31/;
 
-  await page.clock.install({ time: new Date("2026-11-25T23:30:00Z") });
+  await page.clock.install({ time: new Date("2027-11-24T23:30:00Z") });
   await travelTo("America/New_York");
   await open(page);
   await startSession(page, "club hatch", "Marlow Fen");
@@ -41,8 +41,8 @@ test("the driver travels with the page open: each session keeps the date and hou
   await endSession(page, "driven where it was tomorrow already");
   await expect(head(onKiritimati)).toBeVisible();
   const asDriven = [
-    { date: "2026-11-25", zone: "America/New_York" },
-    { date: "2026-11-26", zone: "Pacific/Kiritimati" },
+    { date: "2027-11-24", zone: "America/New_York" },
+    { date: "2027-11-25", zone: "Pacific/Kiritimati" },
   ];
   expect((await storedRows(page, "sessions")).toSorted(byStart)).toMatchObject(asDriven);
 
@@ -54,16 +54,16 @@ test("the driver travels with the page open: each session keeps the date and hou
   await keepsItsDates(page);
   await page
     .getByRole("table", { name: "Last sessions" })
-    .getByRole("link", { name: "Thu 26 Nov 2026" })
+    .getByRole("link", { name: "Thu 25 Nov 2027" })
     .click();
   await expect(head(onKiritimati)).toBeVisible();
   await page.getByRole("button", { name: "Session", exact: true }).click();
   const date = page.getByRole("dialog").getByLabel("Date", { exact: true });
-  await expect(date).toHaveValue("2026-11-26");
+  await expect(date).toHaveValue("2027-11-25");
   await expect(page.getByText("after tomorrow")).toHaveCount(0);
-  await date.fill("2026-11-27");
-  await expect(page.getByText("is dated Fri 27 Nov 2026, after tomorrow")).toBeVisible();
-  await date.fill("2026-11-26");
+  await date.fill("2027-11-26");
+  await expect(page.getByText("is dated Fri 26 Nov 2027, after tomorrow")).toBeVisible();
+  await date.fill("2027-11-25");
   await date.blur();
   await expect(page.getByText("after tomorrow")).toHaveCount(0);
   expect((await storedRows(page, "sessions")).toSorted(byStart)).toMatchObject(asDriven);
@@ -76,11 +76,11 @@ const byStart = (a: Record<string, unknown>, b: Record<string, unknown>) =>
 /** Wherever a place says when something was driven, it is the day it was there. */
 async function keepsItsDates(page: Page): Promise<void> {
   await goTo(page, "Corners");
-  await expect(page.getByRole("row", { name: /Marlow Fen/ })).toContainText("Thu 26 Nov 2026");
+  await expect(page.getByRole("row", { name: /Marlow Fen/ })).toContainText("Thu 25 Nov 2027");
   await goTo(page, "Review");
   const sessions = page.getByRole("table", { name: "Sessions, newest first" }).getByRole("link");
-  await expect(sessions).toHaveText(["Thu 26 Nov 2026", "Wed 25 Nov 2026"]);
+  await expect(sessions).toHaveText(["Thu 25 Nov 2027", "Wed 24 Nov 2027"]);
   await goTo(page, "Log");
   const last = page.getByRole("table", { name: "Last sessions" }).getByRole("link");
-  await expect(last).toHaveText(["Thu 26 Nov 2026", "Wed 25 Nov 2026"]);
+  await expect(last).toHaveText(["Thu 25 Nov 2027", "Wed 24 Nov 2027"]);
 }

@@ -47,7 +47,7 @@ test("an untidy month spoils no figure, and each thing is put right in a few tap
     await expect(dialog).toBeHidden();
   };
 
-  await page.clock.install({ time: new Date("2026-03-02T19:30:00+01:00") });
+  await page.clock.install({ time: new Date("2027-03-01T19:30:00+01:00") });
   await open(page);
   await hand.write(page.getByRole("combobox", { name: "Car" }), "club hatch");
   await hand.write(page.getByRole("combobox", { name: "Track layout" }), "Marlow Fen");
@@ -68,7 +68,7 @@ test("an untidy month spoils no figure, and each thing is put right in a few tap
   await end();
 
   // Half the laps remembered, in tenths: 1:26.3 may be 1:26.399, so it is no new best.
-  await evening("2026-03-03");
+  await evening("2027-03-02");
   await start();
   for (const time of ["1:26.4", "1:26.3", "1:26.8"]) await hand.lap(time);
   await expect(page.getByText("from memory").first()).toBeVisible();
@@ -82,7 +82,7 @@ test("an untidy month spoils no figure, and each thing is put right in a few tap
   await end();
 
   // A wet evening, left open.
-  await evening("2026-03-04");
+  await evening("2027-03-03");
   await start();
   const wet = ["1:36.100", "1:35.800", "1:35.900", "1:36.300", "1:35.700"];
   await hand.laps(wet);
@@ -90,10 +90,10 @@ test("an untidy month spoils no figure, and each thing is put right in a few tap
   await expect(counts()).toHaveText("of 5 laps: 5 damp or wet");
 
   // A new circuit the evening after: yesterday's session is ended at its last lap first.
-  await evening("2026-03-05");
+  await evening("2027-03-04");
   await expect(page.getByText("Is it over?")).toBeVisible();
   putRight["yesterday's session"] = await hand.counted(() => hand.button("End it at its last lap"));
-  await expect(page.getByText(/^Wednesday 4 March, 19:30 · ended/)).toBeVisible();
+  await expect(page.getByText(/^Wednesday 3 March, 19:30 · ended/)).toBeVisible();
   await hand.button("Back to Log");
   await hand.write(page.getByRole("combobox", { name: "Track layout" }), "Ash Ring");
   await start();
@@ -103,7 +103,7 @@ test("an untidy month spoils no figure, and each thing is put right in a few tap
   await end();
 
   // The wrong combo: Ash Ring stands in the form, Marlow Fen was driven.
-  await evening("2026-03-06");
+  await evening("2027-03-05");
   await start();
   await expect(page.getByRole("heading", { level: 1 })).toContainText("Ash Ring");
   const friday = ["1:26.450", "1:26.700", "1:26.380", "1:26.520", "1:26.600"];
@@ -121,7 +121,7 @@ test("an untidy month spoils no figure, and each thing is put right in a few tap
   await end();
 
   // A guest at the wheel, faster than the driver ever was; then a race, then a drill, slow on purpose.
-  await evening("2026-03-07");
+  await evening("2027-03-06");
   await start();
   await hand.laps(["1:24.900", "1:24.700"]);
   await expect(says(1)).toContainText("new PB");
@@ -146,7 +146,7 @@ test("an untidy month spoils no figure, and each thing is put right in a few tap
   await end();
 
   // Two weeks' break, then three laps.
-  await evening("2026-03-23");
+  await evening("2027-03-22");
   await start();
   const three = ["1:26.900", "1:26.290", "1:26.700"];
   await hand.laps(three);
@@ -162,7 +162,7 @@ test("an untidy month spoils no figure, and each thing is put right in a few tap
   await end();
 
   // The physics changed: a new page; the old best is no measure any more.
-  await evening("2026-03-26");
+  await evening("2027-03-25");
   await start();
   putRight["new page"] = await hand.counted(async () => {
     await hand.button("Session");

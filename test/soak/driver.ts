@@ -8,6 +8,7 @@ import {
   open,
   pauseToRead,
   pressEnter,
+  startByAnyClock,
   startSession,
 } from "../support/journeys.ts";
 import type { Dice } from "../support/mutateBackup.ts";
@@ -226,7 +227,7 @@ export class Driver {
       this.count("date of an old session put right", changed);
       this.changes += changed;
     }
-    await startSession(tab, cars[this.dice(cars.length)] ?? cars[0], "Marlow Fen");
+    await startByAnyClock(tab, cars[this.dice(cars.length)] ?? cars[0], "Marlow Fen");
     this.model.startSession();
     this.changes += 2;
     await this.gather();

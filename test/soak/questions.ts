@@ -59,9 +59,9 @@ export async function changeDateToToday(tab: Page): Promise<void> {
   await expect(changeDate(tab)).toBeHidden();
 }
 
-/** On Log, while no session is open: dates the sessions that are dated after tomorrow to today. Gives how many. */
+/** On Log, while no session is open: dates the sessions whose date is in doubt to today. Gives how many. */
 export async function putOldDatesRight(tab: Page): Promise<number> {
-  const ahead = tab.getByText(/dated after tomorrow (is|are) left out:/).getByRole("link");
+  const ahead = tab.getByText(/(dated after tomorrow|in doubt) (is|are) left out:/).getByRole("link");
   let count = 0;
   while (await ahead.first().isVisible()) {
     await ahead.first().click();

@@ -8,8 +8,8 @@ import { renderAt } from "./renderAt.tsx";
 const at = Date.UTC(2026, 10, 25, 18);
 
 /** Log, over a logbook that `fill` has written into. */
-export const renderLog = (fill?: (book: Logbook) => Promise<unknown>, hash = "#/log") =>
-  renderAt(hash, <LogScreen />, fill, at);
+export const renderLog = (fill?: (book: Logbook) => Promise<unknown>, hash = "#/log", now = at) =>
+  renderAt(hash, <LogScreen />, fill, now);
 
 /** One combo, "Marlow Fen · Club hatch". */
 export async function aCombo(book: Logbook): Promise<string> {

@@ -1,13 +1,5 @@
-import {
-  type AllRows,
-  everyTable,
-  type Id,
-  type Run,
-  type Stamped,
-  type TableName,
-  tableNames,
-} from "#domain";
-import { rowsNamed } from "./rowsNamed.ts";
+import { type AllRows, everyTable, type Id, type Stamped, type TableName, tableNames } from "#domain";
+import { type Homes, linkFault } from "./linkFault.ts";
 
 /** Ids of rows and laps that are there already, table by table. */
 export type KnownIds = { readonly [T in TableName | "laps"]: ReadonlySet<Id> };
@@ -19,8 +11,7 @@ export function idsOf(rows: AllRows): KnownIds {
 }
 
 /**
- * Leaves out of well-formed rows those that do not fit together. An id stands in one table only, and what a row names is in
- * the right one, among these rows or those known; what it can be without may be nowhere, but not in another table.
+ * Leaves out of well-formed rows those that do not fit together, or to those known: see `linkFault`.
  * @param leaveOut told of each row that is left out
  */
 export function linkedRows(
@@ -30,21 +21,10 @@ export function linkedRows(
 ): AllRows {
   const homes = homesOf(rows, known);
   const there = everyTable((table) => new Set<Id>(known[table]));
-  const whyNot = (table: TableName, row: Stamped): string | undefined => {
-    if (homes.get(row.id) !== table) return "its id is that of another row";
-    if (table === "runs" && (row as Run).laps.some(({ id }) => homes.get(id) !== "laps"))
-      return "a lap with the id of a row";
-    for (const { id, to, word, isLoose } of rowsNamed(table, row)) {
-      const home = homes.get(id);
-      if (home !== undefined && home !== to) return `its ${word} is a row of another table`;
-      if (!isLoose && !there[to].has(id)) return `its ${word} is not there`;
-    }
-    return undefined;
-  };
   // Parents stand before their children in the order of tables, so one pass is enough.
   return everyTable((table) =>
     (rows[table] as readonly Stamped[]).filter((row) => {
-      const why = whyNot(table, row);
+      const why = linkFault(table, row, homes, (to, id) => there[to].has(id))?.why;
       if (why !== undefined) leaveOut(table, row, why);
       else there[table].add(row.id);
       return why === undefined;
@@ -53,7 +33,7 @@ export function linkedRows(
 }
 
 /** Where each id stands; one that stands in two tables is at home in the first of them. */
-function homesOf(rows: AllRows, known: KnownIds): ReadonlyMap<Id, TableName | "laps"> {
+function homesOf(rows: AllRows, known: KnownIds): Homes {
   const homes = new Map<Id, TableName | "laps">();
   const enter = (id: Id, home: TableName | "laps") => {
     if (!homes.has(id)) homes.set(id, home);

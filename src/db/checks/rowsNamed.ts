@@ -40,6 +40,8 @@ const inner: Partial<Readonly<Record<TableName, readonly [string, readonly Link[
 /** A row that another one names. */
 export interface NamedRow extends Pick<Link, "to" | "word"> {
   readonly id: Id;
+  /** The field that names it, by its path: "carId", "pairs.2.runA". */
+  readonly field: string;
   readonly isLoose: boolean;
 }
 
@@ -49,7 +51,9 @@ export function rowsNamed(table: TableName, row: object): NamedRow[] {
   const parts = list === undefined ? [] : ((row as Fields)[list] as readonly object[]);
   return [
     ...namedIn(row, links[table] ?? []),
-    ...(Array.isArray(parts) ? parts.flatMap((part) => namedIn(part, innerLinks)) : []),
+    ...(Array.isArray(parts)
+      ? parts.flatMap((part, index) => namedIn(part, innerLinks, `${list}.${index}.`))
+      : []),
   ];
 }
 
@@ -60,9 +64,9 @@ export function linksOf(table: TableName, row: object): Id[] {
 
 type Fields = Readonly<Record<string, unknown>>;
 
-function namedIn(row: object, fields: readonly Link[]): NamedRow[] {
+function namedIn(row: object, fields: readonly Link[], path = ""): NamedRow[] {
   return fields.flatMap(({ field, to, word, isLoose = false }) => {
     const id = (row as Fields)[field];
-    return typeof id === "string" ? [{ id, to, word, isLoose }] : [];
+    return typeof id === "string" ? [{ id, to, word, isLoose, field: `${path}${field}` }] : [];
   });
 }

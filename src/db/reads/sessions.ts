@@ -3,13 +3,16 @@ import {
   addDays,
   type CalendarDate,
   type Combo,
+  dateDoubt,
+  firstVersionAfter,
   type Id,
-  isAfterTomorrow,
   type Run,
   type Session,
 } from "#domain";
 import type { ReadOnlyLogbook } from "../logbook.ts";
 import { isLive, within } from "./ranges.ts";
+
+const dayMs = 86_400_000;
 
 /**
  * Sessions that have not been ended, newest first. Reads a sparse index and those rows only.
@@ -33,14 +36,24 @@ export async function lastSession(book: ReadOnlyLogbook, until: number): Promise
   return last ?? book.tables.sessions.orderBy("startedAt").reverse().filter(isLive).first();
 }
 
-/** Sessions dated later than tomorrow, oldest first: what a clock that stood ahead, or a slip, has left. Reads hardly any other. */
-export function sessionsAhead(book: ReadOnlyLogbook, today: CalendarDate): Promise<Session[]> {
-  // No zone is so far east that such a day has begun in it before tomorrow has in UTC.
-  return book.tables.sessions
-    .where("startedAt")
-    .aboveOrEqual(Date.parse(addDays(today, 1)))
-    .filter((session) => isLive(session) && isAfterTomorrow(session.date, today))
-    .toArray();
+/**
+ * Sessions whose date is in doubt, oldest first: what a clock that stood wrong, or a slip, has left. Of others it reads only
+ * those dated before the app was made.
+ */
+export async function sessionsInDoubt(book: ReadOnlyLogbook, today: CalendarDate): Promise<Session[]> {
+  const { sessions } = book.tables;
+  const isInDoubt = (session: Session) => isLive(session) && dateDoubt(session, today) !== undefined;
+  // No zone is so far east that a day has begun in it two days before it has in UTC.
+  const early = Math.min(firstVersionAfter + 2 * dayMs, Date.parse(addDays(today, 1)));
+  const [old, ahead] = await Promise.all([
+    sessions.where("startedAt").below(early).filter(isInDoubt).toArray(),
+    sessions
+      .where("startedAt")
+      .aboveOrEqual(Date.parse(addDays(today, 1)))
+      .filter(isInDoubt)
+      .toArray(),
+  ]);
+  return [...old, ...ahead];
 }
 
 /** A session by its id; undefined when it is not there or deleted. */

@@ -1,4 +1,4 @@
-import type { Id, Run } from "#domain";
+import type { Id, Run, Session } from "#domain";
 import { LedgerFault } from "../fault.ts";
 import type { Logbook } from "../logbook.ts";
 import { comboWithNames } from "../reads/combos.ts";
@@ -50,20 +50,11 @@ export async function giveRun(from: Logbook, to: Logbook, runId: Id): Promise<Gi
   return { there: [combo, given], here: await deleteRun(from, { runId }) };
 }
 
-async function sessionOn(
-  writer: Writer,
-  comboId: Id,
-  like: {
-    readonly date: string;
-    readonly startedAt: number;
-    readonly zone: string;
-    readonly isTimeOfDayKnown: boolean;
-  },
-): Promise<{ readonly id: Id }> {
+async function sessionOn(writer: Writer, comboId: Id, like: Session): Promise<{ readonly id: Id }> {
   const { date, startedAt, zone, isTimeOfDayKnown } = like;
   const known = (await sessionsOf(writer, comboId)).find(
     (session) => session.date === date && session.deletedAt === undefined,
   );
   const fields = { comboId, date, startedAt, zone, isTimeOfDayKnown, endedAt: startedAt, note: "" };
-  return known ?? writer.add("sessions", { ...fields, focus: "free" });
+  return known ?? writer.addPart(like, { ...fields, focus: "free" });
 }

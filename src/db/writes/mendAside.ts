@@ -2,59 +2,23 @@ import {
   type AsideRow,
   type Id,
   type Lap,
-  type Run,
+  type Stamped,
   settledAside,
   type TableName,
   tableNames,
 } from "#domain";
-import { checkRow } from "../checks/checkRow.ts";
+import { linkFault } from "../checks/linkFault.ts";
 import { rowsNamed } from "../checks/rowsNamed.ts";
 import { LedgerFault } from "../fault.ts";
+import { enterHome, homesThere, type Placed } from "../homesThere.ts";
 import type { Logbook } from "../logbook.ts";
-import { migrateRows } from "../migrations/migrateRows.ts";
 import type { Change } from "./change.ts";
+import { judgeAside } from "./judgeAside.ts";
 import { stampChanged } from "./stamp.ts";
 import { write } from "./write.ts";
 import { changeOf, type Writer } from "./writer.ts";
 
 type Fields = Readonly<Record<string, unknown>>;
-
-/** What still keeps a row that was set aside from its table. */
-export interface AsideFault {
-  /** The field that is wrong, by its path: "laps.3.ms". Absent where it is the row as a whole. */
-  readonly field?: string;
-  readonly why: string;
-}
-
-/** What is wrong with a row set aside, corrected or not, by the full check; undefined when it could stand in its table. */
-export function asideFault(aside: AsideRow, row: Fields): AsideFault | undefined {
-  const judged = judge(aside, row);
-  return "why" in judged ? judged : undefined;
-}
-
-/** A run around a lap, so that a lap is checked and migrated as what it is. */
-const runAround = (lap: Fields, schema: number) => {
-  const id = "00000000-0000-7000-8000-000000000000";
-  const run = { id, sessionId: id, comboId: id, n: 1, startedAt: 0, note: "", createdAt: 0, updatedAt: 0 };
-  const whole = { ...run, kind: "pace", effort: "full", surface: "dry", laps: [lap] };
-  return migrateRows({ runs: [whole] }, schema);
-};
-
-function judge({ table, schema }: AsideRow, row: Fields): AsideFault | { readonly row: Fields } {
-  const { runId: _, ...lap } = row;
-  const isLap = table === "laps";
-  if (!isLap && !(tableNames as readonly string[]).includes(table))
-    return { why: "this version has no place for it" };
-  const tables = isLap ? runAround(lap, schema) : migrateRows({ [table]: [row] }, schema);
-  const [failed] = tables["aside"] ?? [];
-  if (failed !== undefined) return { why: String(failed["why"]) };
-  const [migrated] = tables[isLap ? "runs" : table] ?? [];
-  if (migrated === undefined) return { why: "this version has no place for it any more" };
-  const checked = checkRow((isLap ? "runs" : table) as TableName, migrated);
-  if (checked.ok) return { row: isLap ? ((checked.row as Run).laps[0] as unknown as Fields) : migrated };
-  const [, field, why] = /^(?:laps\.0\.)?([\w.]+): (.*)$/s.exec(checked.why) ?? [];
-  return field === undefined || why === undefined ? { why: checked.why } : { field, why };
-}
 
 const notPut = "Not put back";
 const refuse = (why: string) => new LedgerFault("invalid", `${notPut}: ${why}.`);
@@ -68,42 +32,69 @@ export function mendAside(
   { aside, row }: { readonly aside: AsideRow; readonly row: Fields },
 ): Promise<Change> {
   return write(book, notPut, async (writer) => {
-    const judged = judge(aside, row);
+    const judged = judgeAside(aside, row);
     if ("why" in judged) throw refuse(judged.field ? `${judged.field}: ${judged.why}` : judged.why);
     if (aside.table === "laps") await putLap(writer, row["runId"] as Id, judged.row as unknown as Lap);
-    else await putRow(writer, aside.table as TableName, judged.row);
+    else {
+      const placed = { table: aside.table as TableName, row: judged.row as unknown as Stamped };
+      const waiting = await waitingRows(writer, aside);
+      const coming = { writer, homes: await homesThere(book.tables, [placed, ...waiting]) };
+      await putRow(coming, placed);
+      await putBackChildren(coming, placed.row.id, waiting);
+    }
     await settle(writer, aside);
-    if (aside.table !== "laps") await putBackChildren(writer, judged.row["id"] as Id);
     return changeOf(writer, "Put back");
   });
 }
 
-/** What went aside only because this row was not there comes back with it, and what hangs on that. */
-async function putBackChildren(writer: Writer, parent: Id): Promise<void> {
+/** Rows that go back into their tables in one write, and where all that they name is at home. */
+interface Coming {
+  readonly writer: Writer;
+  readonly homes: Awaited<ReturnType<typeof homesThere>>;
+}
+
+interface Waiting extends Placed {
+  readonly aside: AsideRow;
+}
+
+/** What waits aside and is right by itself, parents before their children as the tables stand. */
+async function waitingRows(writer: Writer, but: AsideRow): Promise<Waiting[]> {
   const all = await writer.transaction.table<AsideRow, Id>("aside").toArray();
-  for (const aside of all) {
-    if (aside.row === undefined || aside.table === "laps") continue;
-    const judged = judge(aside, aside.row);
-    const table = aside.table as TableName;
-    if ("why" in judged || !rowsNamed(table, judged.row).some(({ id }) => id === parent)) continue;
-    if ((await whyNotPut(writer, table, judged.row)) !== undefined) continue;
-    await putRow(writer, table, judged.row);
-    await settle(writer, aside);
-    await putBackChildren(writer, judged.row["id"] as Id);
+  return all
+    .flatMap((aside) => {
+      if (aside.row === undefined || aside.table === "laps" || aside.id === but.id) return [];
+      const judged = judgeAside(aside, aside.row);
+      if ("why" in judged) return [];
+      return [{ aside, table: aside.table as TableName, row: judged.row as unknown as Stamped }];
+    })
+    .sort((a, b) => tableNames.indexOf(a.table) - tableNames.indexOf(b.table));
+}
+
+/** What went aside only because this row was not there comes back with it, and what hangs on that. */
+async function putBackChildren(coming: Coming, parent: Id, waiting: readonly Waiting[]): Promise<void> {
+  const back = new Set([parent]);
+  for (const { aside, ...placed } of waiting) {
+    const isChild = rowsNamed(placed.table, placed.row).some(({ id }) => back.has(id));
+    if (!isChild || whyNotPut(coming, placed) !== undefined) continue;
+    await putRow(coming, placed);
+    await settle(coming.writer, aside);
+    back.add(placed.row.id);
   }
 }
 
-async function whyNotPut(writer: Writer, table: TableName, row: Fields): Promise<string | undefined> {
-  for (const { to, id, word, isLoose } of rowsNamed(table, row))
-    if (!isLoose && (await writer.find(to, id)) === undefined) return `its ${word} is not there`;
-  const there = await writer.find(table, row["id"] as Id);
-  return there === undefined ? undefined : "another version of it stands in its place by now";
+function whyNotPut({ homes }: Coming, placed: Placed): string | undefined {
+  const { table, row } = placed;
+  if (homes.get(row.id) === table) return "another version of it stands in its place by now";
+  const own = new Map(homes);
+  enterHome(own, placed);
+  return linkFault(table, row, own, (to, id) => homes.get(id) === to)?.why;
 }
 
-async function putRow(writer: Writer, table: TableName, row: Fields): Promise<void> {
-  const why = await whyNotPut(writer, table, row);
+async function putRow(coming: Coming, placed: Placed): Promise<void> {
+  const why = whyNotPut(coming, placed);
   if (why !== undefined) throw refuse(why);
-  await writer.put(table, stampChanged(row as never, {}, writer.now));
+  await coming.writer.put(placed.table, stampChanged(placed.row as never, {}, coming.writer.now));
+  enterHome(coming.homes, placed);
 }
 
 async function putLap(writer: Writer, runId: Id, lap: Lap): Promise<void> {

@@ -19,5 +19,5 @@ export async function sessionLike(writer: Writer, from: Session, made: LikeSessi
   if (known) return known;
   const { isTimeOfDayKnown, date, zone, focus } = from;
   const fields = { comboId, startedAt, isTimeOfDayKnown, date, zone, focus, note: "" };
-  return writer.add("sessions", endedAt === undefined ? fields : { ...fields, endedAt });
+  return writer.addPart(from, endedAt === undefined ? fields : { ...fields, endedAt });
 }

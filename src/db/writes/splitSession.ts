@@ -38,7 +38,7 @@ export function splitSession(
     const start = Math.max(isInRun ? whenDriven(run, cut) : run.startedAt, session.startedAt);
     const { comboId, isTimeOfDayKnown, date, zone, focus, endedAt } = session;
     const fields = { comboId, startedAt: start, isTimeOfDayKnown, date, zone, focus, note: "" };
-    const added = await writer.add("sessions", endedAt === undefined ? fields : { ...fields, endedAt });
+    const added = await writer.addPart(session, endedAt === undefined ? fields : { ...fields, endedAt });
     // The laps that go make the first run of the new session, whole runs follow it.
     const whole = isInRun ? runs.slice(at + 1) : runs.slice(at);
     for (const [index, later] of whole.entries())

@@ -1,5 +1,5 @@
 import type { Transaction } from "dexie";
-import type { Id, Lap, Stamped, TableName, Tables } from "#domain";
+import type { Id, Lap, Session, Stamped, TableName, Tables } from "#domain";
 import { LedgerFault } from "../fault.ts";
 import { isSame, type Patch } from "../patch.ts";
 import type { Change, Edit } from "./change.ts";
@@ -16,6 +16,8 @@ export interface Writer {
   /** The row; throws the fault `missing` when it is not there or deleted. */
   readonly get: <T extends TableName>(table: T, id: Id) => Promise<Tables[T]>;
   readonly add: <T extends TableName>(table: T, fields: Fields<Tables[T]>, id?: Id) => Promise<Tables[T]>;
+  /** A session made of a part of another one: begun when that was, so that a clock which dated it is known by it still. */
+  readonly addPart: (of: Pick<Session, "createdAt">, fields: Fields<Session>) => Promise<Session>;
   readonly patch: <T extends TableName>(table: T, id: Id, patch: Patch<Tables[T]>) => Promise<Tables[T]>;
   readonly remove: <T extends TableName>(table: T, id: Id) => Promise<void>;
   /** Stores a row that is stamped already. */
@@ -53,6 +55,11 @@ export function makeWriter(transaction: Transaction, now: number, newId: () => I
     add: async (table, fields, id = newId()) => {
       const row = stampNew<Tables[typeof table]>(fields, id, now);
       await put(table, row);
+      return row;
+    },
+    addPart: async ({ createdAt }, fields) => {
+      const row = { ...stampNew<Session>(fields, newId(), now), createdAt: Math.min(createdAt, now) };
+      await put("sessions", row);
       return row;
     },
     patch: async (table, id, patch) => {

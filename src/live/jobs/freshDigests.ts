@@ -1,10 +1,11 @@
 import { digestsOfCombo, type ReadOnlyLogbook } from "#db";
-import { type CalendarDate, type Id, type Preferences, sessionsAsOf } from "#domain";
+import type { CalendarDate, Id, Preferences } from "#domain";
 import type { SessionDigest } from "#stats";
 import { digestMaker } from "../digestMaker.ts";
+import { idsInDoubt } from "./idsInDoubt.ts";
 
 /**
- * Figures of every session of a combo dated up to tomorrow, oldest first. Those that are stale are made from their laps, and kept where the
+ * Figures of every session of a combo whose date is in no doubt, oldest first. Those that are stale are made from their laps, and kept where the
  * logbook may be written.
  */
 export async function freshDigests(
@@ -14,8 +15,6 @@ export async function freshDigests(
   today: CalendarDate,
 ): Promise<SessionDigest[]> {
   const digests = await digestsOfCombo(book, comboId, digestMaker(preferences));
-  return sessionsAsOf(
-    digests.map(({ digest }) => digest),
-    today,
-  );
+  const inDoubt = await idsInDoubt(book, today);
+  return digests.flatMap(({ sessionId, digest }) => (inDoubt.has(sessionId) ? [] : [digest]));
 }

@@ -1,8 +1,9 @@
 import { digestsOfAll, markOfAll, pages, preferences, type ReadOnlyLogbook, references, targets } from "#db";
-import { type CalendarDate, type Preferences, pagesAsOf, sessionsAsOf } from "#domain";
+import { type CalendarDate, type Preferences, pagesAsOf } from "#domain";
 import type { WeekCombo } from "#stats";
 import { digestMaker } from "../digestMaker.ts";
 import { grouped } from "./grouped.ts";
+import { idsInDoubt } from "./idsInDoubt.ts";
 import { markOfRows } from "./markOfRows.ts";
 
 /** Every combo with a session, with all that its figures rest on, and the driver's choices. */
@@ -15,8 +16,9 @@ export interface WholeBook {
 export async function wholeBook(book: ReadOnlyLogbook, today: CalendarDate): Promise<WholeBook> {
   const beside = await besideTheLaps(book);
   const all = await digestsOfAll(book, digestMaker(beside.preferences));
-  const dated = all.map(({ comboId, digest }) => ({ comboId, date: digest.date, digest }));
-  const digests = grouped(sessionsAsOf(dated, today), ({ comboId }) => comboId);
+  const inDoubt = await idsInDoubt(book, today);
+  const counted = all.filter(({ sessionId }) => !inDoubt.has(sessionId));
+  const digests = grouped(counted, ({ comboId }) => comboId);
   const ofCombo = <R extends { readonly comboId: string }>(rows: readonly R[]) =>
     grouped(rows, ({ comboId }) => comboId);
   const [pagesOf, targetsOf, referencesOf] = [

@@ -1,5 +1,5 @@
-import { type Ahead, stampsKeptSince } from "#db";
-import { practiceDay, sayDate } from "#domain";
+import type { Ahead } from "#db";
+import { isClockWrong, practiceDay, sayClockWrong, sayDate } from "#domain";
 import type { Surroundings } from "#live";
 import { Checkbox } from "#ui/Checkbox.tsx";
 import { Notice } from "#ui/Notice.tsx";
@@ -20,15 +20,16 @@ interface AheadQuestionProps {
 export function AheadQuestion(props: AheadQuestionProps) {
   const { ahead, surroundings, isConfirmed, isMissed, onChange } = props;
   const { clock, zone } = surroundings;
+  const now = clock();
   const dayOf = (at: number) => sayDate(practiceDay(at, zone(), 0));
-  const today = dayOf(clock());
+  const today = dayOf(now);
   const entries = ahead.count === 1 ? "One entry is" : `${ahead.count} entries are`;
   const right = "Set this device’s clock right, then choose the file again.";
-  if (clock() < stampsKeptSince)
+  if (isClockWrong(now))
     return (
       <Notice tone="caution">
         <p role="alert">
-          This device’s clock says {today}, which is before this version of Lap Ledger was made. {right}
+          {sayClockWrong(practiceDay(now, zone(), 0))} {right}
         </p>
       </Notice>
     );

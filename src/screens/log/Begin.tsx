@@ -1,12 +1,12 @@
 import { combosWithNames, recentSessions } from "#db";
 import { comboName, practiceDay, sayDate } from "#domain";
-import { useAheadSessions, useLogbook, useRows, useShelvedNow, useUntil } from "#live";
+import { useLogbook, useRows, useSessionsInDoubt, useShelvedNow, useUntil } from "#live";
 import { printAddress } from "#state/address.ts";
-import { AheadSessions } from "#ui/AheadSessions.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Notice } from "#ui/Notice.tsx";
 import { Part } from "#ui/Part.tsx";
 import { RuledTable } from "#ui/RuledTable.tsx";
+import { SessionsInDoubt } from "#ui/SessionsInDoubt.tsx";
 import styles from "./LogScreen.module.css";
 import { StartForm } from "./StartForm.tsx";
 
@@ -19,7 +19,7 @@ export function Begin() {
   const { clock, zone } = useLogbook().surroundings;
   const until = useUntil();
   const today = practiceDay(clock(), zone(), 0);
-  const ahead = useAheadSessions(today);
+  const ahead = useSessionsInDoubt(today);
   const rows = useRows(
     async (book) => {
       const [sessions, combos] = await Promise.all([
@@ -60,7 +60,7 @@ export function Begin() {
             </p>
           </Part>
         )}
-        <AheadSessions sessions={ahead} today={today} />
+        <SessionsInDoubt sessions={ahead} today={today} />
         {rows && rows.length > 0 && (
           <Part title="Last sessions">
             <RuledTable

@@ -1,18 +1,23 @@
 import { lazy, Suspense, useState } from "react";
-import { askDate, isAfterTomorrow } from "#domain";
-import { useToday } from "#live";
+import { askDate, dateDoubt, isClockWrong, sayDate } from "#domain";
+import { useNow, useToday } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Notice } from "#ui/Notice.tsx";
 import type { SessionData } from "./useSession.ts";
 
 const DateDialog = lazy(() => import("./DateDialog.tsx").then((file) => ({ default: file.DateDialog })));
 
-/** Asks about a session dated after tomorrow, with the way to change the date at hand. */
+/**
+ * Asks about a session whose date is in doubt, with the way to change it at hand. While the clock is known to be wrong, it
+ * is no measure of what lies ahead of it.
+ */
 export function DateQuestion({ data }: { readonly data: SessionData }) {
   const today = useToday(data.preferences);
+  const now = useNow();
   const [isChanging, setChanging] = useState(false);
   const { date } = data.session;
-  const isAsked = isAfterTomorrow(date, today);
+  const doubt = dateDoubt(data.session, today);
+  const isAsked = doubt === "early" || (doubt === "ahead" && !isClockWrong(now));
   if (!isAsked && !isChanging) return null;
   return (
     <>
@@ -24,7 +29,11 @@ export function DateQuestion({ data }: { readonly data: SessionData }) {
             </Button>
           }
         >
-          <p>{askDate("session", date)} No figure counts it before that day.</p>
+          <p>
+            {doubt === "early"
+              ? `This session is dated ${sayDate(date)} by a clock that stood wrong: Lap Ledger was not made then. No figure counts it until its date is changed.`
+              : `${askDate("session", date)} No figure counts it before that day.`}
+          </p>
         </Notice>
       )}
       {isChanging && (

@@ -1,28 +1,31 @@
 import { useState } from "react";
-import { type CalendarDate, isAfterTomorrow, practiceDay, sayDate } from "#domain";
+import { dateDoubt, isDateAsked, practiceDay, type Session, sayDate } from "#domain";
 import { useLogbook } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Checkbox } from "#ui/Checkbox.tsx";
 import { Field } from "#ui/Field.tsx";
 import styles from "./RunDialog.module.css";
 
-/** Turns a new page from this session on; one that would begin after tomorrow has to wait until the date is right. */
+/** Turns a new page from this session on; where the date it would begin on is in doubt, it has to wait until that is right. */
 export function NewPageForm({
-  begins,
+  session,
   onTurn,
 }: {
-  /** Date of the session, and so of the page. */
-  readonly begins: CalendarDate;
+  /** Its date is that of the page. */
+  readonly session: Session;
   readonly onTurn: (isForAll: boolean, reason: string) => Promise<void>;
 }) {
   const [reason, setReason] = useState("");
   const [isForAll, setForAll] = useState(false);
   const { clock, zone } = useLogbook().surroundings;
-  if (isAfterTomorrow(begins, practiceDay(clock(), zone(), 0)))
+  const now = clock();
+  const today = practiceDay(now, zone(), 0);
+  const isAhead = isDateAsked(session.date, today, now);
+  if (isAhead || dateDoubt(session, today) === "early")
     return (
       <p>
-        A new page begins with its session, and this one is dated {sayDate(begins)}, after tomorrow. Put its
-        date right first.
+        A new page begins with its session, and this one is dated {sayDate(session.date)},{" "}
+        {isAhead ? "after tomorrow" : "by a clock that stood wrong"}. Put its date right first.
       </p>
     );
   return (

@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { changeSessionDate } from "#db";
-import { askDate, instantOf, isAfterTomorrow, isKnownZone, readDate } from "#domain";
-import { useToday, useWrite } from "#live";
+import { askDate, instantOf, isDateAsked, isKnownZone, readDate } from "#domain";
+import { useNow, useToday, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
 import { Notice } from "#ui/Notice.tsx";
@@ -14,9 +14,10 @@ export function SessionDate({ data }: { readonly data: SessionData }) {
   const { session, preferences } = data;
   const write = useWrite();
   const today = useToday(preferences);
+  const now = useNow();
   const [text, setText] = useState<string>(session.date);
   const read = readDate(text);
-  const isAsked = read.ok && read.date !== session.date && isAfterTomorrow(read.date, today);
+  const isAsked = read.ok && read.date !== session.date && isDateAsked(read.date, today, now);
   const store = () => {
     if (!read.ok || read.date === session.date) return;
     const { date } = read;

@@ -110,7 +110,7 @@ export function SessionDialog({
         </Disclosure>
         <Disclosure title="Layout or physics changed?">
           <NewPageForm
-            begins={session.date}
+            session={session}
             onTurn={async (isForAll, reason) => {
               const comboIds = isForAll ? ("all" as const) : [session.comboId];
               const turned = await write(

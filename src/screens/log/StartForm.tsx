@@ -5,10 +5,13 @@ import {
   type Focus,
   focuses,
   instantOf,
-  isAfterTomorrow,
+  isClockWrong,
+  isDateAsked,
   layoutName,
   practiceDay,
   readDate,
+  sayClockWrong,
+  sayDate,
 } from "#domain";
 import { readTime } from "#entry";
 import { useDraft, useLogbook, useRows, useUntil, useWrite } from "#live";
@@ -52,7 +55,7 @@ export function StartForm() {
   const write = useWrite();
   const draft = useDraft("start", blank);
   const [isRefused, setRefused] = useState(false);
-  /** The date after tomorrow that the driver was asked about. */
+  /** The date after tomorrow, or of a clock that is wrong, that the driver was asked about. */
   const [asked, setAsked] = useState<string>();
   const [isBusy, setBusy] = useState(false);
   const { form, toProblem } = useToProblem();
@@ -84,7 +87,7 @@ export function StartForm() {
     draft.set({ ...value, ...patch });
   };
   const names = namesOf(combos);
-  const today = practiceDay(surroundings.clock(), surroundings.zone(), known.preferences.dayStartsAt);
+  const dayOf = (at: number) => practiceDay(at, surroundings.zone(), known.preferences.dayStartsAt);
   const readTarget =
     target.trim() === ""
       ? undefined
@@ -99,7 +102,13 @@ export function StartForm() {
     target: readTarget?.ok === false ? readTarget.problem : undefined,
     date: day?.ok === false ? day.problem : undefined,
   };
-  const doubtful = day?.ok && isAfterTomorrow(day.date, today) ? day.date : undefined;
+  /** The date that has to be asked about. Without one of the driver's own it is the clock's. */
+  const doubt = () => {
+    const now = surroundings.clock();
+    if (day === undefined) return isClockWrong(now) ? dayOf(now) : undefined;
+    return day.ok && isDateAsked(day.date, dayOf(now), now) ? day.date : undefined;
+  };
+  const doubtful = doubt();
 
   const start = async () => {
     if (Object.values(problems).some(Boolean)) {
@@ -108,7 +117,9 @@ export function StartForm() {
       return;
     }
     if (isBusy) return;
-    if (doubtful !== undefined && doubtful !== asked) return setAsked(doubtful);
+    // The clock may have been set since the form was drawn.
+    const doubted = doubt();
+    if (doubted !== undefined && doubted !== asked) return setAsked(doubted);
     setBusy(true);
     const zone = surroundings.zone();
     // The page may have stood open over the end of the day, or travelled.
@@ -177,7 +188,14 @@ export function StartForm() {
       <div role="status">
         {doubtful !== undefined && doubtful === asked && (
           <Notice>
-            <p>{askDate("session", doubtful)} Start it once more to keep it.</p>
+            {day === undefined ? (
+              <p>
+                {sayClockWrong(doubtful)} Set it right, or write the date under “Focus, target, conditions,
+                another date”. Start the session once more to keep {sayDate(doubtful)}.
+              </p>
+            ) : (
+              <p>{askDate("session", doubtful)} Start it once more to keep it.</p>
+            )}
           </Notice>
         )}
       </div>

@@ -1,10 +1,10 @@
 import { type ComponentType, lazy, Suspense } from "react";
 import { preferences } from "#db";
 import type { CalendarDate, Preferences } from "#domain";
-import { type DrivenCombo, useAheadSessions, useCombos, useRows, useToday } from "#live";
+import { type DrivenCombo, useCombos, useRows, useSessionsInDoubt, useToday } from "#live";
 import type { AroundReview as AroundAddress } from "#state/address.ts";
-import { AheadSessions } from "#ui/AheadSessions.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
+import { SessionsInDoubt } from "#ui/SessionsInDoubt.tsx";
 import { ReviewNav } from "./ReviewNav.tsx";
 import styles from "./ReviewScreen.module.css";
 
@@ -42,12 +42,12 @@ export function AroundReview({ address }: { readonly address: AroundAddress }) {
 
 function Opened(props: Omit<AroundProps, "today">) {
   const today = useToday(props.preferences);
-  const ahead = useAheadSessions(today);
+  const ahead = useSessionsInDoubt(today);
   const { part } = props.address;
   const Part = parts[part];
   return (
     <>
-      {part !== "search" && <AheadSessions sessions={ahead} today={today} />}
+      {part !== "search" && <SessionsInDoubt sessions={ahead} today={today} />}
       <FaultBoundary key={part} what={names[part]}>
         <Suspense fallback={<p>Opening Review</p>}>
           <Part {...props} today={today} />

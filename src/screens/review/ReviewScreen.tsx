@@ -1,9 +1,9 @@
 import { preferences } from "#db";
 import type { CalendarDate, Id, Preferences } from "#domain";
-import { type DrivenCombo, useAheadSessions, useCombos, useRows, useToday } from "#live";
+import { type DrivenCombo, useCombos, useRows, useSessionsInDoubt, useToday } from "#live";
 import { type Period, printAddress, useAddress } from "#state/address.ts";
-import { AheadSessions } from "#ui/AheadSessions.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
+import { SessionsInDoubt } from "#ui/SessionsInDoubt.tsx";
 import { AroundReview } from "./AroundReview.tsx";
 import { ComboPicker } from "./ComboPicker.tsx";
 import { PeriodPicker } from "./PeriodPicker.tsx";
@@ -59,7 +59,7 @@ function ReviewOf({ comboId, combos, period, preferences: chosen }: ReviewOfProp
 }
 
 function Ahead({ comboId, today }: { readonly comboId: Id; readonly today: CalendarDate }) {
-  return <AheadSessions sessions={useAheadSessions(today, comboId)} today={today} />;
+  return <SessionsInDoubt sessions={useSessionsInDoubt(today, comboId)} today={today} />;
 }
 
 function NoCombo({ isAsked }: { readonly isAsked: boolean }) {

@@ -1,8 +1,8 @@
 import { type CalendarDate, comboName, formatLapTime } from "#domain";
-import { useAheadSessions, useCombos, useFigures } from "#live";
-import { AheadSessions } from "#ui/AheadSessions.tsx";
+import { useCombos, useFigures, useSessionsInDoubt } from "#live";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
+import { SessionsInDoubt } from "#ui/SessionsInDoubt.tsx";
 import { counted, sayRigStep } from "#words";
 import styles from "./Rig.module.css";
 
@@ -17,12 +17,12 @@ interface BeforeAfterProps {
 export function BeforeAfter({ on, records, today }: BeforeAfterProps) {
   const { value: steps, isRenewing } = useFigures("rigSteps", { on, records, today });
   const combos = useCombos();
-  const ahead = useAheadSessions(today);
+  const ahead = useSessionsInDoubt(today);
   if (steps === undefined || combos === undefined) return <p>Working out the laps before and after</p>;
   const named = new Map(combos.map((combo) => [combo.id, comboName(combo)]));
   return (
     <Part title="Laps before and after" level={3}>
-      <AheadSessions sessions={ahead} today={today} />
+      <SessionsInDoubt sessions={ahead} today={today} />
       {steps.length === 0 ? (
         <p className={styles["soft"]}>
           No combo has a session with 5 pace laps both in the four weeks before this record and in the four

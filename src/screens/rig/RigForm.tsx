@@ -1,6 +1,6 @@
 import { Fragment, type ReactNode, useEffect, useState } from "react";
 import type { Fields } from "#db";
-import { askDate, isAfterTomorrow, practiceDay, type RigSettings } from "#domain";
+import { askDate, isDateAsked, practiceDay, type RigSettings } from "#domain";
 import { useLogbook } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
@@ -41,10 +41,11 @@ export function RigForm({ title, texts, onText, old, compared, onStore, onCancel
   const problems = reading.ok || !isRefused ? {} : reading.problems;
   const count = reading.ok ? 0 : Object.keys(reading.problems).length;
   const { clock, zone } = useLogbook().surroundings;
+  const now = clock();
   const [asked, setAsked] = useState<string>();
   const from = reading.ok ? reading.fields.from : undefined;
   const isDoubtful =
-    from !== undefined && from !== old?.from && isAfterTomorrow(from, practiceDay(clock(), zone(), 0));
+    from !== undefined && from !== old?.from && isDateAsked(from, practiceDay(now, zone(), 0), now);
   const submit = () => {
     if (isDoubtful && asked !== from) return setAsked(from);
     if (reading.ok) return onStore(reading.fields);

@@ -1,10 +1,10 @@
 import { pagesOfCombo } from "#db";
 import { type CalendarDate, type Preferences, pagesAsOf, type Target } from "#domain";
-import { type DrivenCombo, useAheadSessions, useFigures, useRows } from "#live";
+import { type DrivenCombo, useFigures, useRows, useSessionsInDoubt } from "#live";
 import { printAddress } from "#state/address.ts";
-import { AheadSessions } from "#ui/AheadSessions.tsx";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { Name } from "#ui/Name.tsx";
+import { SessionsInDoubt } from "#ui/SessionsInDoubt.tsx";
 import styles from "./ComboTargets.module.css";
 import { TargetRow } from "./TargetRow.tsx";
 import { inOrder } from "./targetOrder.ts";
@@ -23,7 +23,7 @@ interface ComboTargetsProps {
 export function ComboTargets({ combo, targets, preferences, today, onGone }: ComboTargetsProps) {
   const pages = useRows((book) => pagesOfCombo(book, combo.id), [combo.id]);
   const { value: review, isRenewing } = useFigures("comboReview", { comboId: combo.id, period: {}, today });
-  const ahead = useAheadSessions(today, combo.id);
+  const ahead = useSessionsInDoubt(today, combo.id);
   if (pages === undefined) return null;
   const pageFrom = pagesAsOf(pages, today).at(-1)?.from ?? Number.NEGATIVE_INFINITY;
   const rows = (some: readonly Target[]) => (
@@ -51,7 +51,7 @@ export function ComboTargets({ combo, targets, preferences, today, onGone }: Com
         </h2>
         <a href={printAddress({ place: "review", comboId: combo.id, period: { kind: "12w" } })}>Review</a>
       </div>
-      <AheadSessions sessions={ahead} today={today} />
+      <SessionsInDoubt sessions={ahead} today={today} />
       {held.length === 0 ? <p className={styles["none"]}>No target holds for this combo.</p> : rows(held)}
       {archived.length > 0 && (
         <Disclosure

@@ -1,6 +1,6 @@
 import { screen, waitFor, within } from "@testing-library/react";
 import { describe, expect, it, vi } from "vitest";
-import { addReference, type Logbook, openLogbook } from "#db";
+import { addReference, checkRows, dump, type Logbook, openLogbook, withAside } from "#db";
 import { useDevice } from "#state/device.ts";
 import { AsideNotice } from "../../../src/app/AsideNotice.tsx";
 import { useSetAside } from "../../../src/app/useSetAside.ts";
@@ -121,6 +121,35 @@ describe("rows set aside", () => {
     await waitFor(() => expect(screen.queryByRole("region", { name: "Rows set aside" })).toBeNull());
     const book = await again();
     expect(await book.tables.references.toArray()).toMatchObject([{ ms: 84_000, source: "7" }]);
+    book.close();
+  });
+
+  it("are told what they belong to by name, and bring back what hangs on them", async () => {
+    const { user } = await renderAt("#/data", <Page />, async (book) => {
+      await openWith(book, [85_118, 85_300]);
+      const rows = await dump(book);
+      const file = { ...rows, combos: rows.combos.map((row) => ({ ...row, carId: row.layoutId })) };
+      const { aside = [] } = withAside(file, checkRows(file)).rows;
+      for (const table of ["combos", "sessions", "runs"] as const)
+        for (const { id } of rows[table]) await book.database.table(table).delete(id);
+      await book.database.table("aside").bulkPut([...aside]);
+    });
+    const { findByText, findByRole, getAllByText, getAllByRole } = await part();
+    expect(await findByText("its car is a row of another table")).toBeVisible();
+    expect(
+      await findByText("Its combo is set aside too. Put that back first, and this comes back with it."),
+    ).toBeVisible();
+    await waitFor(() => expect(getAllByText(/is set aside too/)).toHaveLength(2));
+    expect(getAllByRole("button", { name: "Put back" })).toHaveLength(1);
+    await user.click(await findByRole("button", { name: "Put back" }));
+    expect(await findByText(/No car is chosen/)).toBeVisible();
+    const car = await findByRole("combobox", { name: "Its car" });
+    await user.selectOptions(car, "Club hatch");
+    await user.click(await findByRole("button", { name: "Put back" }));
+    await waitFor(() => expect(screen.queryByRole("region", { name: "Rows set aside" })).toBeNull());
+    const book = await again();
+    expect(await book.tables.sessions.count()).toBe(1);
+    expect((await book.tables.runs.toArray())[0]?.laps).toHaveLength(2);
     book.close();
   });
 

@@ -1,6 +1,6 @@
 import { screen, waitFor, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
-import { addCombo, deleteSession, type Logbook, openLogbook, sessionsAhead, startSession } from "#db";
+import { addCombo, deleteSession, type Logbook, openLogbook, sessionsInDoubt, startSession } from "#db";
 import { printAddress } from "#state/address.ts";
 import { useDevice } from "#state/device.ts";
 import { addSessions } from "../../support/addSessions.ts";
@@ -20,6 +20,9 @@ async function twoCombos(book: Logbook) {
   await addCombo(book, { car: { name: "GT trainer" }, track: { name: "Cold Ash Hill" } });
   await openWith(book, [84_700], comboId);
 }
+
+/** A clock that can be right, so that dates ahead of it are asked about. */
+const aWeekLater = Date.UTC(2026, 11, 2, 18);
 
 describe("the session's own fields", () => {
   it("are stored as they are left, and stand in the head", async () => {
@@ -55,7 +58,7 @@ describe("the session's own fields", () => {
   });
 
   it("take another date, with Undo; one after tomorrow only when it is meant", async () => {
-    const { user } = await renderLog(twoCombos);
+    const { user } = await renderLog(twoCombos, "#/log", aWeekLater);
     const dialog = await sessionDialog(user);
     const date = dialog.getByLabelText("Date");
     await user.clear(date);
@@ -77,18 +80,22 @@ describe("the session's own fields", () => {
   });
 
   it("are asked about where the date lies after tomorrow, with the change at hand", async () => {
-    const { user } = await renderLog(async (book) => {
-      const { comboId } = await openWith(book, [84_700]);
-      await startSession(book, {
-        comboId,
-        date: "2036-03-04",
-        zone: "Europe/Berlin",
-        startedAt: Date.UTC(2036, 2, 4, 18),
-        endedAt: Date.UTC(2036, 2, 4, 19),
-      });
-      const [ahead] = await sessionsAhead(book, "2026-11-25");
-      window.location.hash = printAddress({ place: "log", sessionId: ahead?.id ?? "" });
-    });
+    const { user } = await renderLog(
+      async (book) => {
+        const { comboId } = await openWith(book, [84_700]);
+        await startSession(book, {
+          comboId,
+          date: "2036-03-04",
+          zone: "Europe/Berlin",
+          startedAt: Date.UTC(2036, 2, 4, 18),
+          endedAt: Date.UTC(2036, 2, 4, 19),
+        });
+        const [ahead] = await sessionsInDoubt(book, "2026-12-02");
+        window.location.hash = printAddress({ place: "log", sessionId: ahead?.id ?? "" });
+      },
+      "#/log",
+      aWeekLater,
+    );
     expect(
       await screen.findByText(/is dated Tue 4 Mar 2036, after tomorrow. Is the date right/),
     ).toBeVisible();

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { believedUpTo, mergeRows, putRowsRight, stampsKeptSince } from "#db";
-import { type AllRows, noRows, type Session } from "#domain";
+import { believedUpTo, mergeRows, putRowsRight } from "#db";
+import { type AllRows, noRows, type Session, stampsKeptSince } from "#domain";
 import { stampChanged, stampDeleted, stampNew } from "../../../src/db/writes/stamp.ts";
 import { World as Devices, histories, seenIn, type World } from "../../support/clockHistories.ts";
 

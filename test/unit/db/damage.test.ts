@@ -5,6 +5,7 @@ import {
   addLap,
   addRun,
   asideFault,
+  asideLinkFault,
   asideRows,
   deleteSession,
   dropAside,
@@ -13,6 +14,7 @@ import {
   idMaker,
   mendAside,
   mergeInto,
+  namedChoices,
   preferences,
   purgeDeleted,
   rawRows,
@@ -219,6 +221,75 @@ test("a session put back brings the runs that went aside because it was not ther
   const now = await dump(restored);
   expect(now.sessions.map(({ id }) => id)).toEqual(rows.sessions.map(({ id }) => id));
   expect(now.runs.map(({ laps }) => laps)).toEqual(rows.runs.map(({ laps }) => laps));
+});
+
+test("a combo that names a track as its car is put back by naming a car, with all that went aside for it", async () => {
+  const { book, clock } = await aFullLogbook();
+  const rows = await dump(book);
+  const [combo, ...combos] = rows.combos;
+  const [car] = rows.cars;
+  const [track] = rows.tracks;
+  if (combo === undefined || car === undefined || track === undefined) throw new Error("no combo");
+  const file = { ...rows, combos: [{ ...combo, carId: track.id }, ...combos] };
+  const checked = withAside(file, checkRows(file));
+  const restored = await restoreAsNew(checked.rows, {
+    name: "wrong-car",
+    clock: clock.now,
+    newId: book.newId,
+  });
+  const all = await asideRows(restored);
+  const aside = all.find(({ table }) => table === "combos");
+  const run = all.find(({ table }) => table === "runs");
+  if (aside?.row === undefined || run?.row === undefined) throw new Error("nothing aside");
+  expect(all.length).toBeGreaterThan(3);
+  expect(await asideLinkFault(restored, aside, aside.row)).toMatchObject({
+    why: "its car is a row of another table",
+    link: { field: "carId", to: "cars" },
+    isNamedAside: false,
+  });
+  expect(await asideLinkFault(restored, run, run.row)).toMatchObject({
+    link: { to: "sessions" },
+    isNamedAside: true,
+  });
+  await expect(mendAside(restored, { aside, row: aside.row })).rejects.toMatchObject({
+    message: "Not put back: its car is a row of another table.",
+  });
+  expect(await namedChoices(restored, "cars")).toMatchObject(rows.cars.map(({ id, name }) => ({ id, name })));
+  const row = { ...aside.row, carId: car.id };
+  expect(await asideLinkFault(restored, aside, row)).toBeUndefined();
+  await mendAside(restored, { aside, row });
+  expect(await asideRows(restored)).toEqual([]);
+  const now = await dump(restored);
+  for (const table of ["combos", "sessions", "runs"] as const)
+    expect(now[table].map(({ id }) => id)).toEqual(rows[table].map(({ id }) => id));
+});
+
+test("a row put back may be without its rig, but not name another table's row as it, nor bear another row's id", async () => {
+  const { book, clock } = await aFullLogbook();
+  const rows = await dump(book);
+  const [run] = rows.runs;
+  if (run === undefined) throw new Error("no run");
+  const put = async (patch: object) => {
+    const file = { ...rows, runs: [{ ...run, laps: [], ...patch, kind: "none" }] };
+    const checked = withAside(file, checkRows(file));
+    const name = `put-${JSON.stringify(patch)}`;
+    const restored = await restoreAsNew(checked.rows, { name, clock: clock.now, newId: book.newId });
+    const aside = (await asideRows(restored)).find(({ table }) => table === "runs");
+    if (aside?.row === undefined) throw new Error("nothing aside");
+    await mendAside(restored, { aside, row: { ...aside.row, kind: "pace" } });
+  };
+  await put({ rigId: book.newId() });
+  await expect(put({ rigId: run.sessionId })).rejects.toMatchObject({
+    message: "Not put back: its rig is a row of another table.",
+  });
+  await expect(put({ id: run.sessionId })).rejects.toMatchObject({
+    message: "Not put back: its id is that of another row.",
+  });
+  await expect(
+    put({ laps: [{ ...aLap(84_000), id: run.sessionId, n: 1, createdAt: 1, updatedAt: 1 }] }),
+  ).rejects.toMatchObject({
+    message: "Not put back: a lap with the id of a row.",
+  });
 });
 
 test("rows are read raw at whatever version they stand, and what JSON does not hold becomes its text", async () => {

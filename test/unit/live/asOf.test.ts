@@ -2,14 +2,19 @@ import "fake-indexeddb/auto";
 import { expect, test } from "vitest";
 import {
   addCombo,
+  addLaps,
+  changeSessionDate,
   daysDriven,
+  endSession,
   lastDriven,
   lastSession,
   recentSessions,
-  sessionsAhead,
+  runsOfSession,
+  sessionsInDoubt,
   sessionsOpen,
   sessionsSince,
   setTarget,
+  splitSession,
   startSession,
   turnPage,
 } from "#db";
@@ -18,6 +23,7 @@ import { askHere } from "#live";
 import { markOf } from "../../../src/live/jobs/markOf.ts";
 import { markOfRows } from "../../../src/live/jobs/markOfRows.ts";
 import { addSessions } from "../../support/addSessions.ts";
+import { aLap } from "../../support/aLap.ts";
 import { aLogbook } from "../../support/aLogbook.ts";
 
 const today = "2026-03-10";
@@ -29,11 +35,11 @@ const evenings = Array.from({ length: 9 }, (_, n) => ({
 }));
 
 async function months() {
-  const { book } = await aLogbook();
+  const { book, clock } = await aLogbook();
   const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Marlow Fen" } });
   const ids = await addSessions(book, comboId, evenings);
   await setTarget(book, { comboId, kind: "best", value: 83_000, by: "2026-04-30", setOn: "2026-02-20" });
-  return { book, comboId, last: ids.at(-1) ?? "" };
+  return { book, clock, comboId, last: ids.at(-1) ?? "" };
 }
 
 test("a session and a page dated 2036 change none of the figures of today, whichever are asked for", async () => {
@@ -67,12 +73,51 @@ test("a session and a page dated 2036 change none of the figures of today, which
   book.close();
 });
 
+test("a session that a clock of 2016 has dated changes no figure, nor what is split off it, until its date is changed", async () => {
+  const { book, clock, comboId } = await months();
+  const figures = async () => ({
+    review: await askHere(book, "comboReview", { comboId, period: {}, today }),
+    across: await askHere(book, "acrossCombos", { today }),
+  });
+  const before = await figures();
+  const now = clock.now();
+  clock.set(Date.UTC(2016, 6, 3, 18));
+  const { sessionId, runId } = await startSession(book, {
+    comboId,
+    date: "2016-07-03",
+    zone: "Europe/Berlin",
+  });
+  await addLaps(book, { runId, laps: laps.map((ms) => ({ id: book.newId(), lap: aLap(ms) })) });
+  await endSession(book, { sessionId });
+  clock.set(now);
+  const [, second] = (await runsOfSession(book, sessionId))[0]?.laps ?? [];
+  const split = await splitSession(book, { sessionId, fromRunId: runId, fromLapId: second?.id ?? "" });
+  expect((await sessionsInDoubt(book, today)).map(({ id }) => id).sort()).toEqual(
+    [sessionId, split.sessionId].sort(),
+  );
+  expect(await figures()).toEqual(before);
+  // An evening of that year that was entered afterwards is the driver's own word.
+  await addSessions(book, comboId, [{ date: "2016-07-03", laps }]);
+  expect(await sessionsInDoubt(book, today)).toHaveLength(2);
+  for (const id of [sessionId, split.sessionId])
+    await changeSessionDate(book, {
+      sessionId: id,
+      date: today,
+      startedAt: Date.parse(today),
+      isTimeOfDayKnown: false,
+    });
+  expect(await sessionsInDoubt(book, today)).toEqual([]);
+  const { points } = await askHere(book, "comboReview", { comboId, period: {}, today });
+  expect(points).toHaveLength(12);
+  book.close();
+});
+
 test("a session dated tomorrow counts: somewhere it was driven on that day", async () => {
   const { book, comboId } = await months();
   await addSessions(book, comboId, [{ date: "2026-03-11", laps }]);
   const { points } = await askHere(book, "comboReview", { comboId, period: {}, today });
   expect(points.at(-1)?.date).toBe("2026-03-11");
-  expect(await sessionsAhead(book, today)).toEqual([]);
+  expect(await sessionsInDoubt(book, today)).toEqual([]);
   book.close();
 });
 
@@ -80,7 +125,7 @@ test("a session dated 2036 is not the last one, and hides none", async () => {
   const { book, comboId, last } = await months();
   const other = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Cold Ash Hill" } });
   const [ahead = ""] = await addSessions(book, other.comboId, [{ date: "2036-03-04", laps }]);
-  expect((await sessionsAhead(book, today)).map(({ id }) => id)).toEqual([ahead]);
+  expect((await sessionsInDoubt(book, today)).map(({ id }) => id)).toEqual([ahead]);
   expect((await lastSession(book, until))?.id).toBe(last);
   expect((await recentSessions(book, 20, until)).map(({ id }) => id)).not.toContain(ahead);
   const driven = await lastDriven(book, [comboId, other.comboId], until);
