@@ -54,22 +54,23 @@ export async function takeOverDraft(shelf: Shelf, left: Draft, tab: Id): Promise
 }
 
 /**
- * Puts what is half typed in one logbook into another, inside a transaction; where the same tab has typed about the same thing
- * there, that stays and the other stays where it is.
+ * Puts what is half typed in one logbook into another, inside a transaction. Where the same tab has typed about the same
+ * thing there, both stay: what comes is then as if left by a tab that is gone, which its form offers.
  */
-export async function draftsInto(drafts: Shelf["drafts"], from: string, to: string): Promise<void> {
+export async function draftsInto({ drafts, newId }: Shelf, from: string, to: string): Promise<void> {
   for (const draft of await drafts.where("key").startsWith(`${from}/`).toArray()) {
     const key = to + draft.key.slice(from.length);
-    if ((await drafts.get(key)) !== undefined) continue;
-    await drafts.put({ ...draft, key });
+    const isTaken = (await drafts.get(key)) !== undefined;
+    const tab = newId();
+    await drafts.put(isTaken ? { ...draft, key: draftKey(draftAbout(key), tab), tab } : { ...draft, key });
     await drafts.delete(draft.key);
   }
 }
 
 /** Moves what is half typed in one logbook to another. Throws LedgerFault. */
-export async function moveDrafts({ database, drafts }: Shelf, from: string, to: string): Promise<void> {
+export async function moveDrafts(shelf: Shelf, from: string, to: string): Promise<void> {
   try {
-    await database.transaction("rw", drafts, () => draftsInto(drafts, from, to));
+    await shelf.database.transaction("rw", shelf.drafts, () => draftsInto(shelf, from, to));
   } catch (error) {
     throw faultOf(error, "Half-typed text not moved");
   }

@@ -146,7 +146,7 @@ export async function replaceLogbook(
         if (row) await (table as Table<typeof row>).add({ ...row, logbook: newName });
         await table.delete(oldName);
       }
-      await draftsInto(drafts, oldName, newName);
+      await draftsInto(shelf, oldName, newName);
       return next;
     }),
     "Logbook not replaced",

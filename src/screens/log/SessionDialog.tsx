@@ -6,14 +6,13 @@ import { Button } from "#ui/Button.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { Select } from "#ui/Select.tsx";
-import { DayTarget } from "./DayTarget.tsx";
 import { JoinSame } from "./JoinSame.tsx";
 import { MoveSession } from "./MoveSession.tsx";
 import { NewPageForm } from "./NewPageForm.tsx";
 import { ReferenceLaps } from "./ReferenceLaps.tsx";
 import styles from "./RunDialog.module.css";
 import { SessionDate } from "./SessionDate.tsx";
-import { NoteOf, TextOf } from "./StoredField.tsx";
+import { NoteOf, TextOf, TimeOf } from "./StoredField.tsx";
 import type { SessionData } from "./useSession.ts";
 
 /** What belongs to the whole session, and the ways to put it right. Each change is stored at once. */
@@ -69,7 +68,14 @@ export function SessionDialog({
           options={focuses.map(({ focus, word }) => ({ value: focus, label: word }))}
           onChange={(focus) => void change({ focus })}
         />
-        <DayTarget data={data} onStore={(targetMs) => void change({ targetMs })} />
+        <TimeOf
+          draftKey={`dayTarget ${session.id}`}
+          label="Target of the day"
+          hint="A lap time, 1:23.000. Leave it empty for none."
+          value={session.targetMs}
+          displayDecimals={data.preferences.displayDecimals}
+          onStore={(targetMs) => change({ targetMs })}
+        />
         <TextOf
           draftKey={`conditions ${session.id}`}
           label="Conditions"

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from "react";
-import { longestText } from "#domain";
+import { formatLapTime, longestText } from "#domain";
+import { readTime } from "#entry";
 import { useDraft } from "#live";
 import { Field, type FieldProps } from "#ui/Field.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
@@ -79,6 +80,41 @@ export function NoteOf({ label, hint, draftKey, value, onStore }: NoteOfProps) {
         maxLength={longestText}
         onChange={setText}
         onBlur={store}
+      />
+      <HalfTyped of={draft} />
+    </>
+  );
+}
+
+interface TimeOfProps extends StoredFieldProps {
+  /** Milliseconds. */
+  readonly value: number | undefined;
+  readonly displayDecimals: number;
+  readonly onStore: (ms: number | undefined) => Stored;
+}
+
+/** A lap time that belongs to a row; what is none is said at the field and kept there. */
+export function TimeOf({ draftKey, value, displayDecimals, onStore, ...rest }: TimeOfProps) {
+  const read = (text: string) => (text.trim() === "" ? undefined : readTime(text, { displayDecimals }));
+  const { text, setText, store, draft } = useStoredText(
+    draftKey,
+    value === undefined ? "" : formatLapTime(value),
+    async (next) => {
+      const time = read(next);
+      return time?.ok === false ? undefined : onStore(time?.ms);
+    },
+    (next) => read(next)?.ok !== false,
+  );
+  const time = read(text);
+  return (
+    <>
+      <Field
+        {...rest}
+        value={text}
+        inputMode="decimal"
+        onChange={setText}
+        onBlur={store}
+        problem={time?.ok === false ? time.problem : undefined}
       />
       <HalfTyped of={draft} />
     </>

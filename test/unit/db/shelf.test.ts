@@ -9,12 +9,14 @@ import {
   deleteLap,
   deleteSession,
   deleteUnlisted,
+  draftsAbout,
   dump,
   forgetDraft,
   idMaker,
   keepCopy,
   keptCopies,
   listLogbooks,
+  moveDrafts,
   noteBackup,
   noteLaps,
   noteOpened,
@@ -197,4 +199,14 @@ test("what was brought back and deleted anew waits anew", async () => {
   bookClock.pass(1000);
   await deleteSession(book, { sessionId });
   expect((await purgeDeleted(book, waiting, 40)).removed).toBe(0);
+});
+
+test("what is half typed in two logbooks about the same thing is kept twice when one is moved into the other", async () => {
+  await writeDraft(shelf, { key: "own/start|t", text: "mine", tab: "t" });
+  await writeDraft(shelf, { key: "demo/start|t", text: "of the demo", tab: "t" });
+  await moveDrafts(shelf, "demo", "own");
+  const all = await draftsAbout(shelf, "own/start");
+  expect(all.map(({ text }) => text).sort()).toEqual(["mine", "of the demo"]);
+  expect(all.find(({ text }) => text === "mine")?.tab).toBe("t");
+  expect(await draftsAbout(shelf, "demo/start")).toEqual([]);
 });
