@@ -54,14 +54,10 @@ export async function takeOverDraft(shelf: Shelf, left: Draft, tab: Id): Promise
 }
 
 /**
- * Puts what is half typed in one logbook into another, inside a transaction. Where the same tab has typed about the same thing
- * there, it comes as that of a tab that is gone, and is offered beside the other.
+ * Puts what is half typed in one logbook into another, inside a transaction. Where the same tab has typed about the same
+ * thing there, both stay: what comes is then as if left by a tab that is gone, which its form offers.
  */
-export async function draftsInto(
-  { drafts, newId }: Pick<Shelf, "drafts" | "newId">,
-  from: string,
-  to: string,
-): Promise<void> {
+export async function draftsInto({ drafts, newId }: Shelf, from: string, to: string): Promise<void> {
   for (const draft of await drafts.where("key").startsWith(`${from}/`).toArray()) {
     const key = to + draft.key.slice(from.length);
     const isTaken = (await drafts.get(key)) !== undefined;

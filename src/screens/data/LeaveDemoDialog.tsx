@@ -6,7 +6,6 @@ import { Button } from "#ui/Button.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Select } from "#ui/Select.tsx";
-import { TypedText } from "#ui/TypedText.tsx";
 import { counted } from "#words";
 
 /** So many are named of each kind. */
@@ -82,7 +81,9 @@ export function LeaveDemoDialog({ found, own, onClose, onMove, onRemove }: Leave
           <ul>
             {halfTyped.slice(0, named).map((text, index) => (
               <li key={index}>
-                <TypedText>{text}</TypedText>
+                <strong>
+                  <Name>{text}</Name>
+                </strong>
               </li>
             ))}
             {halfTyped.length > named && <li>and {halfTyped.length - named} more</li>}

@@ -14,8 +14,11 @@ const SessionPage = lazy(() => sessionPage);
 const TypedElsewhere = lazy(() =>
   import("./TypedElsewhere.tsx").then((file) => ({ default: file.TypedElsewhere })),
 );
+const TypedNowhere = lazy(() =>
+  import("./TypedNowhere.tsx").then((file) => ({ default: file.TypedNowhere })),
+);
 
-/** Log, and above it what was half typed in another session. */
+/** Log, and above it what was half typed in another session, or in something that is gone. */
 export function LogScreen() {
   const { sessionId, page } = useLogPage();
   return (
@@ -23,6 +26,7 @@ export function LogScreen() {
       <FaultBoundary what="What was half typed in other sessions">
         <Suspense fallback={null}>
           <TypedElsewhere sessionId={sessionId} />
+          <TypedNowhere sessionId={sessionId} />
         </Suspense>
       </FaultBoundary>
       {page}

@@ -69,7 +69,7 @@ export function SessionDialog({
           onChange={(focus) => void change({ focus })}
         />
         <TimeOf
-          draftKey={`day target ${session.id}`}
+          draftKey={`dayTarget ${session.id}`}
           label="Target of the day"
           hint="A lap time, 1:23.000. Leave it empty for none."
           value={session.targetMs}

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from "react";
-import { formatLapTime, longestText, type Preferences } from "#domain";
+import { formatLapTime, longestText } from "#domain";
 import { readTime } from "#entry";
 import { useDraft } from "#live";
 import { Field, type FieldProps } from "#ui/Field.tsx";
@@ -86,6 +86,41 @@ export function NoteOf({ label, hint, draftKey, value, onStore }: NoteOfProps) {
   );
 }
 
+interface TimeOfProps extends StoredFieldProps {
+  /** Milliseconds. */
+  readonly value: number | undefined;
+  readonly displayDecimals: number;
+  readonly onStore: (ms: number | undefined) => Stored;
+}
+
+/** A lap time that belongs to a row; what is none is said at the field and kept there. */
+export function TimeOf({ draftKey, value, displayDecimals, onStore, ...rest }: TimeOfProps) {
+  const read = (text: string) => (text.trim() === "" ? undefined : readTime(text, { displayDecimals }));
+  const { text, setText, store, draft } = useStoredText(
+    draftKey,
+    value === undefined ? "" : formatLapTime(value),
+    async (next) => {
+      const time = read(next);
+      return time?.ok === false ? undefined : onStore(time?.ms);
+    },
+    (next) => read(next)?.ok !== false,
+  );
+  const time = read(text);
+  return (
+    <>
+      <Field
+        {...rest}
+        value={text}
+        inputMode="decimal"
+        onChange={setText}
+        onBlur={store}
+        problem={time?.ok === false ? time.problem : undefined}
+      />
+      <HalfTyped of={draft} />
+    </>
+  );
+}
+
 interface NumberOfProps extends StoredFieldProps {
   readonly value: number | undefined;
   readonly most: number;
@@ -114,40 +149,6 @@ export function NumberOf({ draftKey, value, most, onStore, ...rest }: NumberOfPr
         onChange={setText}
         onBlur={store}
         problem={number.ok ? undefined : number.problem}
-      />
-      <HalfTyped of={draft} />
-    </>
-  );
-}
-
-interface TimeOfProps extends StoredFieldProps {
-  readonly value: number | undefined;
-  readonly displayDecimals: Preferences["displayDecimals"];
-  readonly onStore: (ms: number | undefined) => Stored;
-}
-
-/** A lap time that belongs to a row, ms; what is none is said at the field and kept there. */
-export function TimeOf({ draftKey, value, displayDecimals, onStore, ...rest }: TimeOfProps) {
-  const read = (text: string) => (text.trim() === "" ? undefined : readTime(text, { displayDecimals }));
-  const { text, setText, store, draft } = useStoredText(
-    draftKey,
-    value === undefined ? "" : formatLapTime(value),
-    async (next) => {
-      const time = read(next);
-      return time?.ok === false ? undefined : onStore(time?.ms);
-    },
-    (next) => read(next)?.ok !== false,
-  );
-  const time = read(text);
-  return (
-    <>
-      <Field
-        {...rest}
-        value={text}
-        inputMode="decimal"
-        onChange={setText}
-        onBlur={store}
-        problem={time?.ok === false ? time.problem : undefined}
       />
       <HalfTyped of={draft} />
     </>

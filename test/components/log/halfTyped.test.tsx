@@ -335,3 +335,46 @@ describe("a half-typed edit", () => {
     await waitFor(() => expect(editor).toHaveValue(text));
   });
 });
+
+describe("what is half typed in a form", () => {
+  const dialogOf = async (user: Rendered["user"]) => {
+    await user.click(await button("Session"));
+    return screen.findByRole("dialog", { name: "This session" });
+  };
+
+  it("stays to be copied when its session is deleted elsewhere, also after a reload, until it is let go", async () => {
+    const { user, elsewhere, sessionId, reload, ...page } = await threeLaps();
+    await dialogOf(user);
+    await user.type(screen.getByLabelText("Note to yourself"), "brake later at 3");
+    await elsewhere((book) => deleteSession(book, { sessionId }));
+    const said = /^Half typed in a note on a session or a run, which is not in this logbook any more/;
+    expect(await screen.findByText(said)).toHaveTextContent("brake later at 3");
+    reload();
+    expect(await screen.findByText(said)).toHaveTextContent("brake later at 3");
+    await user.click(await button("Let it go"));
+    await waitFor(async () => expect(await kept(page)).toEqual([]));
+    expect(screen.queryByText(said)).not.toBeInTheDocument();
+  });
+
+  it("about a target that is gone is offered on Log", async () => {
+    const { surroundings, otherTab } = await threeLaps();
+    await lap(3);
+    const shelf = await openShelf(surroundings);
+    const key = `${nameOfBook()}/target ${surroundings.newId()}|gone`;
+    await writeDraft(shelf, { key, text: "1:22.5", state: { value: "1:22.5" }, tab: "gone" });
+    shelf.close();
+    otherTab("closed");
+    expect(await screen.findByText(/^Half typed in a target, which is not/)).toHaveTextContent("1:22.5");
+  });
+
+  it("that is no target of the day is said and kept, over closing the dialog and a reload", async () => {
+    const { user, reload } = await threeLaps();
+    await dialogOf(user);
+    await user.type(screen.getByLabelText("Target of the day"), "1:22 or less");
+    await user.click(await button("Done"));
+    reload();
+    await dialogOf(user);
+    await waitFor(() => expect(screen.getByLabelText("Target of the day")).toHaveValue("1:22 or less"));
+    expect(screen.getByLabelText("Target of the day")).toBeInvalid();
+  });
+});
