@@ -1,5 +1,6 @@
 import { remarkInWords } from "./remarks.ts";
 import type { Lap } from "./rows.ts";
+import { decimalsOf, formatLapTime, shownPart } from "./time.ts";
 
 /** What the ledger says of a lap beside its remarks; a row copied from it is read back by the same words. */
 export const lapSigns = {
@@ -9,16 +10,28 @@ export const lapSigns = {
   fromMemory: "from memory",
 } as const;
 
+/** Stands before the time that a lap counts as, where it is not all shown. */
+export const countedAs = "counted as";
+
 /** Between what is said of a lap. */
 export const betweenSigns = " · ";
 
-/** All that is said of a lap but whether it is the PB: "not a PB · off, corner 5 · from memory". Empty where there is nothing to say. */
-export function signsOf({
-  isNotBest,
-  remarks,
-  source,
-}: Pick<Lap, "remarks" | "source"> & Pick<Partial<Lap>, "isNotBest">): string {
+/**
+ * "counted as 1:23.42": what a lap counts as that was worked out, where its known decimals do not show all of it. A sum of
+ * sectors or a relative lap is such. Undefined for any other lap.
+ */
+export function sayCountedAs({ ms, decimals }: Partial<Pick<Lap, "ms" | "decimals">>): string | undefined {
+  if (ms === undefined || decimals === undefined || shownPart(ms, decimals) === ms) return undefined;
+  return `${countedAs} ${formatLapTime(ms, decimalsOf(ms))}`;
+}
+
+/** All that is said of a lap but whether it is the PB: "counted as 1:23.42 · not a PB · off, corner 5 · from memory". Empty where there is nothing to say. */
+export function signsOf(
+  lap: Pick<Lap, "remarks" | "source"> & Pick<Partial<Lap>, "isNotBest" | "ms" | "decimals">,
+): string {
+  const { isNotBest, remarks, source } = lap;
   return [
+    sayCountedAs(lap),
     isNotBest && lapSigns.notBest,
     remarks.map(remarkInWords).join(", "),
     source === "memory" && lapSigns.fromMemory,

@@ -41,6 +41,20 @@ export function formatLapTime(ms: number, decimals = 3): string {
 }
 
 /**
+ * What `formatLapTime` shows of a time, ms: the digits behind its decimals are left out, never rounded.
+ * @param decimals 0 to 3
+ */
+export function shownPart(ms: number, decimals: number): number {
+  const unit = 10 ** (3 - decimals);
+  return Math.floor(ms / unit) * unit;
+}
+
+/** The fewest decimals of a second that write all of a number of whole milliseconds, 0 to 3. */
+export function decimalsOf(ms: number): number {
+  return [0, 1, 2].find((decimals) => shownPart(ms, decimals) === ms) ?? 3;
+}
+
+/**
  * A difference of times, always signed: "−0.312", "+1.011", "±0.000"; from a minute on "+1:02.300". No unit.
  * Rounds to the nearest last digit; what rounds to nothing is "±".
  * @param ms milliseconds, negative = faster

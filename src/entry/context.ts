@@ -87,8 +87,8 @@ export interface Entry {
   readonly lap: TypedLap;
   readonly form: EntryForm;
   readonly asks: readonly Ask[];
-  /** The ledger said so of the row it was copied from. */
-  readonly isFromMemory?: true;
+  /** What the ledger said of the row it was copied from. */
+  readonly isFromMemory?: boolean;
 }
 
 /** What a line was read as, or what is wrong with it. */

@@ -1,6 +1,9 @@
-import { betweenSigns, lapSigns, remarkKinds } from "#domain";
+import { betweenSigns, countedAs, decimalsOf, lapSigns, remarkKinds, shownPart } from "#domain";
+import { readFullForm } from "./fullForms.ts";
 import { strokeAt } from "./note.ts";
 import { withRemark } from "./unitOrSpin.ts";
+import { wholeTime } from "./wholeTime.ts";
+import type { ReadTime } from "./word.ts";
 
 const fewestCells = 4;
 const hidden = /^edit lap \d+:\s*/i;
@@ -10,6 +13,7 @@ const differences = new RegExp(
   `^${difference}(?: (?:faster|slower|level))?\\s*(?:${difference}\\s*(?:to target)?)?$`,
 );
 const said = new Set<string>(Object.values(lapSigns));
+const beforeCounted = `${countedAs} `;
 const head = /^\s*lap\t\s*time\t/;
 const sectorsAlone = /^\s*sectors \d/;
 const fewestColumns = 3;
@@ -18,6 +22,8 @@ const hasWord = /\p{L}{3}/u;
 export interface CopiedRow {
   /** The lap as the line a driver would type. */
   readonly line: string;
+  /** How many decimals of its time are known; undefined where it has none. */
+  readonly decimals: number | undefined;
   /** What the row said besides, and no line can. */
   readonly isNotBest: boolean;
   readonly isFromMemory: boolean;
@@ -41,12 +47,18 @@ export function readCopiedRow(row: string): CopiedRow | undefined {
   const sectors = figures.filter((cell) => time.test(cell));
   if (isUntimed && sectors.length > 0) return undefined;
   const { signs, note } = signsAndNote(words[0] ?? "");
-  const letters = lettersOf(signs);
+  const shown = isUntimed ? undefined : timeIn(lapTime);
+  const counted = timeIn(signs.find((sign) => sign.startsWith(beforeCounted))?.slice(beforeCounted.length));
+  if (counted !== undefined && shown?.ms !== shownPart(counted.ms, shown?.decimals ?? 3)) return undefined;
+  const letters = lettersOf(signs.filter((sign) => counted === undefined || !sign.startsWith(beforeCounted)));
   if (letters === undefined || (isUntimed && letters.length === 0)) return undefined;
-  const times = isUntimed ? [] : [withMinute(lapTime), ...sectors];
+  const all = counted ?? shown;
+  const whole = all === undefined ? withMinute(lapTime) : wholeTime(all.ms, all.decimals);
+  const times = isUntimed ? [] : [whole, ...sectors.map(withoutNoughts)];
   const line = `${letters.reduce(withRemark, times.join(" "))}${note}`;
   return {
     line,
+    decimals: shown?.decimals,
     isNotBest: signs.includes(lapSigns.notBest),
     isFromMemory: signs.includes(lapSigns.fromMemory),
   };
@@ -67,6 +79,18 @@ export function whyNoLap(line: string): { readonly wrong: string; readonly right
 /** Under a minute a printed time has no minute, and would be completed. */
 function withMinute(lapTime: string): string {
   return lapTime.includes(":") ? lapTime : `0:${/^\d(?!\d)/.test(lapTime) ? "0" : ""}${lapTime}`;
+}
+
+/** A printed time as it is read; undefined where it is none. */
+function timeIn(printed = ""): ReadTime | undefined {
+  const read = readFullForm(withMinute(printed));
+  return read?.ok ? read : undefined;
+}
+
+/** A sector with no more digits than it needs: every sector is printed to the thousandth, however well it was known. */
+function withoutNoughts(sector: string): string {
+  const read = timeIn(sector);
+  return read === undefined ? sector : wholeTime(read.ms, decimalsOf(read.ms));
 }
 
 function signsAndNote(cell: string): { readonly signs: readonly string[]; readonly note: string } {

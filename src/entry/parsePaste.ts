@@ -70,8 +70,12 @@ function asCopied(reading: EntryReading, said: CopiedRow, row: string): EntryRea
   if (!reading.ok) return { ok: false, problem: { ...reading.problem, at: 0, length: row.length } };
   return {
     ...reading,
-    lap: said.isNotBest ? { ...reading.lap, isNotBest: true } : reading.lap,
-    ...(said.isFromMemory && { isFromMemory: true }),
+    lap: {
+      ...reading.lap,
+      ...(said.decimals !== undefined && { decimals: said.decimals }),
+      ...(said.isNotBest && { isNotBest: true }),
+    },
+    isFromMemory: said.isFromMemory,
   };
 }
 

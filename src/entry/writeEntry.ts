@@ -1,4 +1,4 @@
-import { aboutRemark, type Remark } from "#domain";
+import { aboutRemark, decimalsOf, type Remark } from "#domain";
 import type { TypedLap } from "./context.ts";
 import { withRemark } from "./unitOrSpin.ts";
 import { wholeTime } from "./wholeTime.ts";
@@ -14,11 +14,6 @@ export function writeEntry({ ms, decimals = 3, sectors = [], remarks, note }: Ty
       : [wholeTime(ms, Math.max(decimals, decimalsOf(ms))), ...sectors.map((sector) => secondsOf(sector))];
   const line = remarks.map(letterOf).reduce(withRemark, times.join(" "));
   return note === undefined ? line : `${line} / ${note}`;
-}
-
-/** Decimals of a second a number of milliseconds needs. */
-function decimalsOf(ms: number): number {
-  return [0, 1, 2].find((decimals) => ms % 10 ** (3 - decimals) === 0) ?? 3;
 }
 
 function secondsOf(ms: number): string {

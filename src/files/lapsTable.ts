@@ -1,4 +1,4 @@
-import { type AllRows, formatLapTime } from "#domain";
+import { type AllRows, decimalsOf, formatLapTime } from "#domain";
 import { type CsvTable, type ExportRun, type ExportSession, exportSessions, startOf } from "./exportRows.ts";
 import { writeRemarks } from "./tableRemarks.ts";
 import type { CsvCell } from "./writeCsv.ts";
@@ -14,7 +14,7 @@ const head = [
   "run",
   "lap",
   "lap time",
-  "seconds",
+  "seconds counted",
   "remarks",
   "note",
   "known by",
@@ -28,6 +28,7 @@ const head = [
   "set-up",
   "assists",
   "guest",
+  "guest name",
   "run note",
   "focus",
   "conditions",
@@ -36,7 +37,8 @@ const head = [
 
 /**
  * Every lap that is not deleted, one a row, oldest session first. Imported again it gives the same laps. `lap time` has
- * the decimals that are known; "no time" stands where there is none.
+ * the decimals that are known, and `seconds counted` all that it counts as; "no time" stands where there is none. A guest
+ * and the guest's name have cells of their own, for any word can be a name.
  */
 export function lapsTable(rows: AllRows): CsvTable {
   const sessions = exportSessions(rows);
@@ -66,7 +68,7 @@ function lapRows(all: ExportSession, { run, laps }: ExportRun, number: number, s
     number,
     index + 1,
     lap.ms === undefined ? "no time" : { figures: formatLapTime(lap.ms, lap.decimals) },
-    lap.ms === undefined ? "" : { figures: (lap.ms / 1000).toFixed(lap.decimals) },
+    lap.ms === undefined ? "" : secondsCell(lap.ms, lap.decimals),
     writeRemarks(lap.remarks),
     lap.note ?? "",
     lap.source,
@@ -79,7 +81,8 @@ function lapRows(all: ExportSession, { run, laps }: ExportRun, number: number, s
     fuelLitres,
     setup,
     assists,
-    guest === "" ? "yes" : (guest ?? ""),
+    guest === undefined ? "" : "yes",
+    guest ?? "",
     note,
     session.focus,
     session.conditions ?? "",
@@ -90,9 +93,14 @@ function lapRows(all: ExportSession, { run, laps }: ExportRun, number: number, s
   ]);
 }
 
+/** No digit of it left out, and at least one decimal where it would else be read as milliseconds. */
+function secondsCell(ms: number, decimals = 3): CsvCell {
+  const fewest = ms < 1_000_000 ? 0 : 1;
+  return { figures: (ms / 1000).toFixed(Math.max(fewest, decimals, decimalsOf(ms))) };
+}
+
 /** A sector with no more digits than it needs, so that its sum is not checked more closely than it was known. */
 function sectorCell(ms: number | undefined): CsvCell {
   if (ms === undefined) return "";
-  const decimals = [0, 1, 2].find((count) => ms % 10 ** (3 - count) === 0) ?? 3;
-  return { figures: formatLapTime(ms, decimals) };
+  return { figures: formatLapTime(ms, decimalsOf(ms)) };
 }

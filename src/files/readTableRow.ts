@@ -2,6 +2,7 @@ import {
   efforts,
   focuses,
   type LapSource,
+  longestName,
   type Reading,
   runKinds,
   runRanges,
@@ -13,12 +14,12 @@ import { TableCells } from "./tableCells.ts";
 import { readClock } from "./tableClock.ts";
 import { readTableDate } from "./tableDate.ts";
 import type { TableForm } from "./tableForm.ts";
+import { readGuest } from "./tableGuest.ts";
 import type { TableAbout, TableLap, TableSettings, WholeTable } from "./tableLap.ts";
 import { readLapTimes } from "./tableLapTimes.ts";
 import { readRemarks } from "./tableRemarks.ts";
 import { readZone } from "./tableZone.ts";
 
-const longestName = 120;
 const sources: readonly LapSource[] = ["typed", "memory", "imported"];
 const focusWords = focuses.map(({ focus }) => focus);
 
@@ -96,8 +97,6 @@ function apart(
 }
 
 function settingsOf(cells: TableCells, decimal: string): TableSettings {
-  const guest = cells.text("guest", "name of the guest", longestName)?.trim();
-  const isGuest = guest !== undefined && !/^(no|nein|non|false|0)$/i.test(guest);
   return {
     kind: cells.oneOf("runKind", "kind of run", runKinds) ?? "pace",
     effort: cells.oneOf("effort", "effort", efforts) ?? "full",
@@ -108,7 +107,7 @@ function settingsOf(cells: TableCells, decimal: string): TableSettings {
       fuelLitres: cells.measure("fuel", "fuel", decimal, runRanges.fuelLitres),
       setup: cells.text("setup", "set-up"),
       assists: cells.text("assists", "assists"),
-      guest: isGuest ? (guest.toLowerCase() === "yes" ? "" : guest) : undefined,
+      guest: readGuest(cells),
     }),
   };
 }
@@ -127,6 +126,9 @@ function lapOf(cells: TableCells, form: TableForm): TableLap["lap"] | undefined 
   const source = cells.oneOf("source", "way a time is known", sources) ?? "imported";
   const isNotBest = cells.isYes("notBest", "not a PB") ? (true as const) : undefined;
   const isOdd = cells.isYes("odd", "confirmed as odd") ? (true as const) : undefined;
-  const note = cells.text("note", "note on the lap", longestNote);
+  const note = cells.text("note", "note on the lap");
+  const signs = note === undefined ? 0 : [...note].length;
+  if (signs > longestNote)
+    cells.refuse(`The note on the lap has ${signs} characters.`, `It may have up to ${longestNote}.`);
   return times && { ...times, source, remarks, ...given({ note, isNotBest, isOdd }) };
 }

@@ -1,4 +1,4 @@
-import { type AllRows, formatLapTime, isClean } from "#domain";
+import { type AllRows, formatLapTime, isClean, shownPart } from "#domain";
 import { type CsvTable, exportSessions, startOf } from "./exportRows.ts";
 
 /** Every session that is not deleted, one a row, with its number of laps and its best clean lap; guests' laps left out. */
@@ -45,7 +45,7 @@ export function sessionsTable(rows: AllRows): CsvTable {
         laps.length,
         clean.length,
         best ? { figures: formatLapTime(best.ms, best.decimals) } : "",
-        best ? { figures: (best.ms / 1000).toFixed(best.decimals) } : "",
+        best ? { figures: (shownPart(best.ms, best.decimals ?? 3) / 1000).toFixed(best.decimals) } : "",
         session.note,
       ];
     }),

@@ -19,6 +19,10 @@ export class TableCells {
     this.#columns = columns;
   }
 
+  has(kind: ColumnKind): boolean {
+    return this.#columns.includes(kind);
+  }
+
   /** The cell as it stands, spaces and all; empty where there is no such column. */
   raw(kind: ColumnKind): string {
     const index = this.#columns.indexOf(kind);
@@ -62,7 +66,7 @@ export class TableCells {
     const cell = this.raw(kind).trim();
     if (cell === "") return undefined;
     const number = Number(cell.replace(decimal, "."));
-    if (/^\d{1,6}([.,]\d{1,6})?$/.test(cell) && number >= least && number <= most) return number;
+    if (/^\d{1,6}([.,]\d{1,12})?$/.test(cell) && number >= least && number <= most) return number;
     return this.refuse(
       `${shown(cell)} is no figure for the ${word}.`,
       `Write it as 12${decimal}5, from ${least} to ${most}.`,
@@ -70,9 +74,10 @@ export class TableCells {
   }
 
   isYes(kind: ColumnKind, word: string): boolean {
-    const cell = this.raw(kind).trim().toLowerCase();
-    if (cell === "" || no.has(cell)) return false;
-    if (yes.has(cell)) return true;
+    const said = yesOrNo(this.raw(kind));
+    if (said !== undefined) return said === "yes";
+    const cell = this.raw(kind).trim();
+    if (cell === "") return false;
     this.refuse(
       `${shown(cell)} is neither yes nor no in “${word}”.`,
       "Write yes or no, or leave the column out.",
@@ -90,6 +95,13 @@ export class TableCells {
       this.refuse(`${shown(cell)} is no ${word}.`, `Write ${options.join(", ")}, or leave the column out.`)
     );
   }
+}
+
+/** What a cell of yes or no says; undefined where it says neither. */
+export function yesOrNo(cell: string): "yes" | "no" | undefined {
+  const word = cell.trim().toLowerCase();
+  if (yes.has(word)) return "yes";
+  return no.has(word) ? "no" : undefined;
 }
 
 /** A cell as it may stand in a sentence. */

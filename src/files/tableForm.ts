@@ -60,7 +60,7 @@ export function readTable(text: string, said: Partial<TableForm>, known: KnownNa
   const isTime = (kind: ColumnKind) => kind === "time" || sectorOf(kind) !== undefined;
   const times = guessTimeForm(
     cellsIn(isTime),
-    cellsIn((kind) => kind === "fuel"),
+    cellsIn((kind) => kind === "fuel" || kind === "counted"),
   );
   const form: TableForm = {
     delimiter,

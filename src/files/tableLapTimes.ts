@@ -1,4 +1,4 @@
-import { formatLapTime, formatSeconds, lapRange } from "#domain";
+import { formatLapTime, formatSeconds, lapRange, shownPart } from "#domain";
 import { sectorOf } from "./columns.ts";
 import { shown, type TableCells } from "./tableCells.ts";
 import type { TableForm } from "./tableForm.ts";
@@ -25,8 +25,9 @@ export function readLapTimes(
 ): TableLapTimes | undefined {
   const typed = cells.raw("time").trim();
   const isUntimed = noTime.test(typed);
-  const time = isUntimed ? undefined : cells.take("time", (cell) => readTableTime(cell, form));
-  if (time === undefined && typed !== "" && !isUntimed) return undefined;
+  const written = isUntimed ? undefined : cells.take("time", (cell) => readTableTime(cell, form));
+  if (written === undefined && typed !== "" && !isUntimed) return undefined;
+  const time = withAllDigits(cells, form, written);
   const sectors = readSectors(cells, form);
   if (sectors === undefined) return undefined;
   if (sectors.length === 0) {
@@ -52,6 +53,21 @@ export function readLapTimes(
   return cells.refuse(
     `The sectors add up to ${formatLapTime(sum, decimals)}, ${formatSeconds(Math.abs(sum - time.ms))} ${sum > time.ms ? "more" : "less"} than ${shown(typed)}.`,
     "Put right the one that is wrong, or leave the sectors out.",
+  );
+}
+
+/** The lap time with every digit it counts as, where the table says so: it must be the same time, cut shorter. */
+function withAllDigits(
+  cells: TableCells,
+  form: TableForm,
+  time: TableTime | undefined,
+): TableTime | undefined {
+  const counted = cells.take("counted", (cell) => readTableTime(cell, { ...form, wholeNumbers: "seconds" }));
+  if (time === undefined || counted === undefined) return time;
+  if (shownPart(counted.ms, time.decimals) === time.ms) return { ...time, ms: counted.ms };
+  return cells.refuse(
+    `The lap time ${shown(cells.raw("time").trim())} and the seconds it counts as, ${shown(cells.raw("counted").trim())}, are not the same time.`,
+    "Put right the one that is wrong, or leave the column of seconds out.",
   );
 }
 

@@ -29,6 +29,7 @@ export {
 } from "./factors.ts";
 export { sayForecastRecord } from "./forecastRecord.ts";
 export { sayFound } from "./found.ts";
+export { sayGuest } from "./guest.ts";
 export { individualsReading, individualsTitle, sayPaceLap } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";
 export { type NextRun, type NextRunContext, suggestNextRun } from "./nextRun.ts";

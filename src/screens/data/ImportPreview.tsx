@@ -9,7 +9,7 @@ import styles from "./Import.module.css";
 import { ImportTables } from "./ImportTables.tsx";
 import { importSize } from "./importSize.ts";
 import type { ImportSource } from "./importSource.ts";
-import { counted, sayFound, sayNew } from "./importWords.ts";
+import { counted, sayFound, sayGuests, sayNew } from "./importWords.ts";
 import { LikelyNames } from "./LikelyNames.tsx";
 import { keyOfLikely } from "./likelyAnswers.ts";
 import { TableFormFields } from "./TableFormFields.tsx";
@@ -85,7 +85,7 @@ export function ImportPreview({ source, combos, onDone }: ImportPreviewProps) {
             {repeated > 0 && `${counted(repeated, "row repeats", "rows repeat")} a lap of the table. `}
             {read.mayBeCut && "The table may break off in its last line: look whether that lap is whole. "}
             {far > 0 && `${counted(far, "lap lies", "laps lie")} far from what is usual. `}
-            {news}
+            {sayGuests(read.laps)} {news}
           </p>
         </div>
         {far > 0 && (

@@ -1,8 +1,9 @@
-import { formatLapTime, layoutName, remarkInWords, sayDate } from "#domain";
+import { formatLapTime, layoutName, remarkInWords, sayCountedAs, sayDate } from "#domain";
 import type { ReadLaps, TableLap } from "#files";
 import { sayProblem } from "#ui/FieldFrame.tsx";
 import { Name } from "#ui/Name.tsx";
 import { RuledTable } from "#ui/RuledTable.tsx";
+import { sayGuest } from "#words";
 
 const lapsDrawn = 8;
 const unreadDrawn = 50;
@@ -97,6 +98,8 @@ function moreOf({ run, lap, settings }: TableLap): string {
   const sectors = lap.sectors?.map((ms) => formatLapTime(ms)).join(" + ");
   const parts = [
     run === undefined ? undefined : `run ${run}`,
+    settings.guest === undefined ? undefined : sayGuest(settings.guest),
+    sayCountedAs(lap),
     settings.kind === "pace" ? undefined : settings.kind,
     settings.surface === "dry" ? undefined : settings.surface,
     settings.tyres,

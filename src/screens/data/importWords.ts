@@ -6,6 +6,7 @@ import {
   readTableDate,
   readTableTime,
   type Table,
+  type TableLap,
   type TableSession,
 } from "#files";
 
@@ -69,6 +70,18 @@ export function sayFound(laps: number, sessions: readonly TableSession[]): strin
   const when =
     first.date === last.date ? sayDate(first.date) : `${sayDate(first.date)} to ${sayDate(last.date)}`;
   return `${counted(laps, "lap")} in ${counted(sessions.length, "session")}, ${when}.`;
+}
+
+/** "3 laps are of guests: “Ada”, “No” and someone without a name." Undefined where the driver drove all of them. */
+export function sayGuests(laps: readonly TableLap[]): string | undefined {
+  const guests = laps.flatMap(({ settings: { guest } }) => guest ?? []);
+  if (guests.length === 0) return undefined;
+  const names = [...new Set(guests)].sort((a, b) => Number(a === "") - Number(b === ""));
+  const shown = names.slice(0, 5).map((name) => (name === "" ? "someone without a name" : `“${name}”`));
+  if (names.length > 5) shown.push(`${names.length - 5} more`);
+  const last = shown.pop();
+  const all = shown.length === 0 ? last : `${shown.join(", ")} and ${last}`;
+  return `${counted(guests.length, "lap is", "laps are")} of ${names.length === 1 ? "a guest" : "guests"}: ${all}.`;
 }
 
 /** "New: car “club hatch”, tracks “Marlow Fen” and “Ash Hill”." */

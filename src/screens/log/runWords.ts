@@ -1,4 +1,5 @@
 import { type Run, surfaces } from "#domain";
+import { sayGuest } from "#words";
 
 /** "pace, full effort · dry · someone else driving" */
 export function runInWords(
@@ -6,7 +7,7 @@ export function runInWords(
 ): string {
   const parts = [run.kind === "race" ? "race" : `${run.kind}, ${effortWords[run.effort]}`, run.surface];
   if (run.kind === "race") parts.push(...places(run));
-  if (run.guest !== undefined) parts.push(run.guest === "" ? "someone else driving" : `${run.guest} driving`);
+  if (run.guest !== undefined) parts.push(sayGuest(run.guest));
   if (run.tyres) parts.push(run.tyres);
   if (run.setup) parts.push(run.setup);
   return parts.join(" · ");

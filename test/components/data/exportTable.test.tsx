@@ -54,7 +54,7 @@ it("saves laps with a decimal comma, separated by semicolons, as the driver chos
   const lines = (await text()).split("\r\n");
   expect(
     lines[0]?.startsWith(
-      "\uFEFFdate;time of day;time zone;car;track;layout;session;run;lap;lap time;seconds;",
+      "\uFEFFdate;time of day;time zone;car;track;layout;session;run;lap;lap time;seconds counted;",
     ),
   ).toBe(true);
   expect(lines[1]).toContain(

@@ -223,3 +223,18 @@ it("judges laps of a table by the laps in the book", async () => {
   expect(await within(part()).findByText(/1 lap lies far from what is usual\./)).toBeVisible();
   expect(within(part()).getByText(/is more than 3 times your usual lap here, 1:24\.800\./)).toBeVisible();
 });
+
+it("names the guests of a table, by whatever name, and the driver's own laps as none", async () => {
+  const { user } = await renderAt("#/data", <DataScreen />);
+  const laps = ["yes;No", ";", "yes;", "yes;No"].map(
+    (guest) => `2026-04-03;club hatch;Marlow Fen;1:24.9;${guest}`,
+  );
+  await choose(user, ["date;car;track;lap time;guest;guest name", ...laps, ""].join("\r\n"));
+  expect(
+    await within(part()).findByText(/3 laps are of guests: “No” and someone without a name\./),
+  ).toBeVisible();
+  const read = within(part()).getByRole("table", { name: "Read as" });
+  expect(within(read).getByRole("row", { name: /^2 / })).toHaveTextContent("No driving");
+  expect(within(read).getByRole("row", { name: /^3 / })).not.toHaveTextContent("driving");
+  expect(within(read).getByRole("row", { name: /^4 / })).toHaveTextContent("someone else driving");
+});

@@ -43,6 +43,18 @@ describe("the rows of a run", () => {
     expect(lapRows(1)[1]?.at(-1)).toBe("");
     expect(lapRows(1)[1]?.[1]).toContain("1:24.4");
   });
+
+  it("say what a lap that was worked out counts as, where its known digits do not show it", async () => {
+    await renderLog((book) =>
+      openWith(book, [{ ms: 84_420, decimals: 1 }, 84_900, { ms: 85_450, decimals: 1 }]),
+    );
+    await entryField();
+    expect(lapRows(1).map((row) => row.at(-1))).toEqual([
+      "PB · counted as 1:24.42",
+      "",
+      "counted as 1:25.45",
+    ]);
+  });
 });
 
 describe("the rows of a run on a phone", () => {

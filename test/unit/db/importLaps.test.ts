@@ -102,6 +102,38 @@ test("laps that are there already are left out, and the others of their evening 
   expect((await dump(book)).runs.flatMap(lapsInOrder).map(({ ms }) => ms)).toEqual([83_456, 83_900]);
 });
 
+test("laps that count as more than is shown are there, whether a table holds all of it or what older ones did", async () => {
+  const { book, runId } = await anOpenSession();
+  const there = [
+    { ms: 83_420, decimals: 1 },
+    { ms: 83_400, decimals: 1 },
+    { ms: 84_550, decimals: 0 },
+  ];
+  for (const time of there) await addLap(book, { runId, id: book.newId(), lap: aLap(time.ms, time) });
+  const inTable = async (times: readonly { readonly ms: number; readonly decimals: number }[]) => {
+    const all = times.map((time) => ({ lap: { ...time, source: "typed" as const, remarks: [] } }));
+    const session = aSession(book.newId(), [], { runs: [{ settings, laps: all }] });
+    return (await importOutlook(book, [session])).known.get(session.id) ?? 0;
+  };
+  expect(await inTable(there)).toBe(3);
+  expect(await inTable(there.toReversed())).toBe(3);
+  const shown = [
+    { ms: 83_400, decimals: 1 },
+    { ms: 83_400, decimals: 1 },
+    { ms: 84_000, decimals: 0 },
+  ];
+  expect(await inTable(shown)).toBe(3);
+  expect(await inTable([...shown, { ms: 83_400, decimals: 1 }])).toBe(3);
+  expect(
+    await inTable([
+      { ms: 83_430, decimals: 1 },
+      { ms: 83_440, decimals: 1 },
+    ]),
+  ).toBe(1);
+  expect(await inTable([{ ms: 83_400, decimals: 2 }])).toBe(1);
+  expect(await inTable([{ ms: 84_500, decimals: 1 }])).toBe(0);
+});
+
 test("laps that are there are taken again when the driver says so, as a session of its own", async () => {
   const { book, runId } = await anOpenSession();
   await addLap(book, { runId, id: book.newId(), lap: aLap(83_456) });

@@ -150,3 +150,11 @@ test("line ends of three kinds in one file all end a row", async () => {
   const { laps } = await tableIn("mixed-line-ends.csv");
   expect(laps.map((lap) => lap.split(" ")[0])).toEqual(["2", "3", "4"]);
 });
+
+test("signs in texts do not outvote the one that cuts the head into names", () => {
+  const note = '"wide\t; so\t; again"';
+  const row = `2026-10-14,club hatch,Marlow Fen,1:23.456,${note}`;
+  const table = readTable(`date,car,track,lap time,note\n${row}\n${row}\n`, {}, { cars: [], tracks: [] });
+  expect(table.form.delimiter).toBe(",");
+  expect(table.rows[0]?.cells).toHaveLength(5);
+});

@@ -8,10 +8,12 @@ import {
   type Remark,
   remarkInWords,
   remarkKinds,
+  signsOf,
 } from "#domain";
 import { type EntryReading, parseEntry, parsePaste, readTime, sourceOf } from "#entry";
 import { hundredths, thousandths } from "../../../src/words/amount.ts";
 import { saySigned } from "../../../src/words/signed.ts";
+import { aLine, aPlace, type StoredLap, typedLaps } from "../../support/typedLaps.ts";
 import { aContext } from "../entry/aContext.ts";
 
 const decimals = fc.integer({ min: 0, max: 3 });
@@ -212,11 +214,42 @@ describe("rows copied from the table of laps", () => {
         expect([line?.text, more]).toEqual([text, []]);
         if (line?.reading.ok !== true) throw new Error(`not read: ${text}`);
         expect(line.reading.lap).toEqual(lap);
-        // With fewer decimals than the simulator shows, a time is from memory whatever is said of it.
-        if (row.isFromMemory || row.time.decimals === 3)
-          expect(sourceOf(line.reading, 3)).toBe(row.isFromMemory ? "memory" : "typed");
+        expect(sourceOf(line.reading, 3)).toBe(row.isFromMemory ? "memory" : "typed");
       }),
       { seed: 705, numRuns: 1000 },
     );
   });
+
+  it("are the laps that were typed, in whatever form", () => {
+    fc.assert(
+      fc.property(fc.array(aLine, { minLength: 1, maxLength: 8 }), aPlace, (lines, place) => {
+        for (const { isOdd: _, ...lap } of typedLaps(lines, place)) {
+          const text = printed(lap);
+          const [line] = parsePaste(`${text}\n`, place).lines;
+          if (line?.reading.ok !== true) throw new Error(`not read: ${text}`);
+          const { lap: back } = line.reading;
+          expect({ ...back, source: sourceOf(line.reading, place.displayDecimals) }).toEqual(lap);
+        }
+      }),
+      { seed: 706, numRuns: 1000 },
+    );
+  });
+
+  it.each([
+    ["1\t1:23.4\t\t\tcounted as 1:23.52", "another time than is shown"],
+    ["1\tno time\t\t\tcounted as 1:23.52 · off", "no time"],
+  ])("%j is no lap: %s", (text) => {
+    for (const reading of pasted(text)) expect(reading.ok).toBe(false);
+  });
 });
+
+/** A lap as the table of laps prints it. */
+function printed(lap: StoredLap): string {
+  const shown = lap.ms === undefined ? "no time" : formatLapTime(lap.ms, lap.decimals);
+  const sectors = [0, 1, 2].map((place) => {
+    const ms = lap.sectors?.[place];
+    return ms === undefined ? "" : formatLapTime(ms);
+  });
+  const said = [signsOf(lap), lap.note === undefined ? "" : `/ ${lap.note}`].filter(Boolean).join(" ");
+  return ["7", shown, "", "", ...sectors, said].join("\t");
+}
