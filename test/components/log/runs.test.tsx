@@ -219,6 +219,16 @@ describe("a summary run", () => {
     expect(await second.findByText("summary: 8 laps · best 1:24.75 · usual 1:25.6 · 1 off")).toBeVisible();
   });
 
+  it("asks about a usual lap far under the PB where no best stands beside it", async () => {
+    const { user } = await renderLog((book) => openWith(book, [84_700]));
+    await entryField();
+    await user.click(screen.getByRole("button", { name: "Summary run" }));
+    const dialog = within(await screen.findByRole("dialog", { name: "A run as a summary" }));
+    await user.type(dialog.getByLabelText("Laps driven"), "8");
+    await user.type(dialog.getByLabelText("Usual"), "0:43{Enter}");
+    expect(await dialog.findByRole("alert")).toHaveTextContent(/43 would beat your PB/);
+  });
+
   it("is judged like laps: a best or a usual far from what is known wants a second press", async () => {
     const { user } = await renderLog((book) => openWith(book, [84_700]));
     await entryField();
