@@ -54,8 +54,23 @@ export function isOdd({ asks }: Pick<Entry, "asks">): boolean {
   return asks.some((one) => one.isOdd);
 }
 
+/** All that is asked about a line, with what the second Enter says; undefined where nothing is. */
+export function questionOf({ asks }: Pick<Entry, "asks">): string | undefined {
+  const parts = asks.map(({ fact, sentence }, index) =>
+    index < asks.length - 1 && sentence === again(fact) ? fact : sentence,
+  );
+  return parts.length === 0 ? undefined : parts.join(" ");
+}
+
+/** All that is the matter with a line, alone; undefined where nothing is. */
+export function factsOf({ asks }: Pick<Entry, "asks">): string | undefined {
+  return asks.length === 0 ? undefined : asks.map(({ fact }) => fact).join(" ");
+}
+
+const again = (fact: string) => `${fact} Enter again if it is right.`;
+
 function ask(why: Ask["why"], fact: string): Ask {
-  return { why, fact, sentence: `${fact} Enter again if it is right.` };
+  return { why, fact, sentence: again(fact) };
 }
 
 function sectorsAsk({ times, sum }: Sectors): Ask {

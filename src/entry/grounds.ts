@@ -72,7 +72,9 @@ function ground(name: string, fastest: number, slowest = fastest): Ground {
 }
 
 function ownGround(name: string, own: readonly number[], isSure: boolean): Ground {
-  return { ...ground(name, usualOf(own)), own, isSure };
+  // Of two laps nothing says yet which is the slip: no later lap is out of reach of the slower one.
+  const slowest = own.length === 2 ? own[1] : undefined;
+  return { ...ground(name, usualOf(own), slowest), own, isSure };
 }
 
 function groundOfLength(metres: number): Ground {

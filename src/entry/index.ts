@@ -1,4 +1,4 @@
-export { asksOfTime, isOdd } from "./asks.ts";
+export { asksOfTime, factsOf, isOdd, questionOf } from "./asks.ts";
 export type { Ask, Entry, EntryContext, EntryForm, EntryReading, Known, TypedLap } from "./context.ts";
 export { isAlike, knownFrom, measuresOf } from "./knownFrom.ts";
 export { longestNote } from "./note.ts";

@@ -16,7 +16,7 @@ export interface Oddity {
 
 /**
  * Whether a lap lies beyond the usual. One without a remark: over laps of its own kind by more than 6 scaled median
- * absolute deviations and a tenth (a quarter where under five laps are known). Any lap: beyond 3 times the usual, or
+ * absolute deviations and a tenth (a quarter where under five laps are known), and near neither of two laps far apart. Any lap: beyond 3 times the usual, or
  * under a third of it; of a layout's length or of any circuit beyond what can be driven.
  * @returns undefined for a lap without a time, or one like the others
  */
@@ -33,7 +33,8 @@ export function judge({ ms, decimals = 3, remarks }: TypedLap, ground: Ground): 
         : `${shown} is ${isOver ? "more than 3 times" : "under a third of"} ${name}, ${times}.`;
     return { why: "far from usual", fact };
   }
-  if (own === undefined || remarks.length > 0 || !isFarOver(ms, fastest, own)) return undefined;
+  if (own === undefined || remarks.length > 0 || !isFarOver(ms, fastest, own) || isLikeSlower(ms, ground))
+    return undefined;
   const share = formatPercent((ms - fastest) / fastest);
   return {
     why: "far over usual",
@@ -67,6 +68,12 @@ function isFarOver(ms: number, usual: number, own: readonly number[]): boolean {
   if (ms < usual * (1 + farOver)) return false;
   const deviation = scaledDeviation(own);
   return deviation === undefined ? ms > usual * (1 + farOverFew) : ms > usual + farOverDeviations * deviation;
+}
+
+/** Whether a lap is near the slower of two that lie so far apart that either may be the slip. */
+function isLikeSlower(ms: number, { fastest, slowest }: Ground): boolean {
+  const reach = 1 + farOverFew;
+  return slowest > fastest * reach && ms >= slowest / reach && ms <= slowest * reach;
 }
 
 /** A PB of one time is named with it; the usual of many laps stands for itself. */

@@ -1,7 +1,7 @@
 import { type KeyboardEvent, useEffect, useRef, useState } from "react";
 import { deleteLap, editLap, type LapPatch, moveLaps, setNotBest } from "#db";
 import { canonicalText, type Lap, lapsInOrder, type Run } from "#domain";
-import { type EntryContext, isOdd, parseEntry, type TypedLap, writeEntry } from "#entry";
+import { type EntryContext, factsOf, isOdd, parseEntry, type TypedLap, writeEntry } from "#entry";
 import { useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
@@ -57,7 +57,7 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
     const changed = changedFields(unchanged.ok ? unchanged.lap : seen.current, reading.lap);
     // What stood there already is not asked about again.
     const isJudged = "ms" in changed || "remarks" in changed;
-    const question = isJudged ? reading.asks[0]?.fact : undefined;
+    const question = isJudged ? factsOf(reading) : undefined;
     if (!asking.isGivenBy(at, question)) return;
     const patch = isJudged ? { ...changed, isOdd: isOdd(reading) ? (true as const) : undefined } : changed;
     if (

@@ -1,7 +1,7 @@
 import { useMemo } from "react";
 import { addLaps } from "#db";
 import { betweenSigns, formatLapTime, type Id, type LapSource, signsOf } from "#domain";
-import { type Entry, type EntryContext, isOdd, type PasteLine, parsePaste, sourceOf } from "#entry";
+import { type Entry, type EntryContext, factsOf, isOdd, type PasteLine, parsePaste, sourceOf } from "#entry";
 import { useLogbook, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
@@ -117,7 +117,7 @@ export function PastePreview({ text, context, places, onLeave, onDiscard, onAdde
           <RuledTable
             caption={`To look at: ${countLaps(asked.length)}${asked.length > drawn ? `, the first ${drawn}` : ""}`}
             columns={readColumns}
-            rows={asked.slice(0, drawn).map((one) => readRow(one, one.entry.asks[0]?.fact))}
+            rows={asked.slice(0, drawn).map((one) => readRow(one, factsOf(one.entry)))}
           />
         )}
         {unasked.length > 0 && (

@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { addSummaryRun, editRun } from "#db";
 import { formatLapTime, type Run, type RunSummary, runRanges } from "#domain";
-import { asksOfTime, type EntryContext, isOdd, readTime } from "#entry";
+import { asksOfTime, type EntryContext, factsOf, isOdd, readTime } from "#entry";
 import { useDraft, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
@@ -81,13 +81,17 @@ export function SummaryDialog({ data, run, context, onClose }: SummaryDialogProp
     }
     const asks = [
       ...(bestTime?.ok && best !== before.best ? asksOfTime(bestTime, context) : []),
-      // Beside a best it is only too fast where the best is; alone it says that some lap was at least as fast.
+      // Beside a best the usual lap is only too fast where that is. Alone it says that one lap at least was as fast; it
+      // becomes no PB, so it is not asked about as a short form.
       ...(usualTime?.ok && usual !== before.usual
-        ? asksOfTime(usualTime, { ...context, isPractice: context.isPractice && !bestTime?.ok })
+        ? asksOfTime(
+            { ...usualTime, form: "full" },
+            { ...context, isPractice: context.isPractice && !bestTime?.ok },
+          )
         : []),
     ];
     const isAsBefore = best === before.best && usual === before.usual;
-    const question = asks.length === 0 ? undefined : asks.map(({ fact }) => fact).join(" ");
+    const question = factsOf({ asks });
     if (!asking.isGivenBy(at, question)) return;
     const summary: RunSummary = {
       laps: counted.value ?? 0,

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from "react";
 import { addLap, type NewLap } from "#db";
 import type { Id, Run } from "#domain";
-import { type EntryContext, type EntryReading, isOdd, parseEntry, sourceOf } from "#entry";
+import { type EntryContext, type EntryReading, isOdd, parseEntry, questionOf, sourceOf } from "#entry";
 import { type Draft, type LeftDraft, useDraft, useLogbook, useWrite } from "#live";
 import { type DraftedLine, type Line, lineWords } from "./draftedLine.ts";
 import { isSeparate } from "./isSeparate.ts";
@@ -137,7 +137,7 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
     if (runId === undefined || reading === undefined) return;
     if (!reading.ok) return setStanding({ kind: "refused" });
     const isAgain = lastAdded.current?.text === text && at - lastAdded.current.at < sameTapMs;
-    const why = reading.asks[0]?.sentence ?? (isAgain ? "The same lap again?" : undefined);
+    const why = questionOf(reading) ?? (isAgain ? "The same lap again?" : undefined);
     if (why !== undefined && standing.kind !== "asking") {
       askedAt.current = at;
       return setStanding({ kind: "asking", why });

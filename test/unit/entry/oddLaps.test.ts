@@ -1,6 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { asksOfTime, type EntryContext, isOdd, type Known, parseEntry, parsePaste } from "#entry";
+import {
+  asksOfTime,
+  type EntryContext,
+  factsOf,
+  isOdd,
+  type Known,
+  parseEntry,
+  parsePaste,
+  questionOf,
+} from "#entry";
 import { aContext } from "./aContext.ts";
 
 /** Nothing is known of the combo. */
@@ -111,6 +120,22 @@ describe("what a lap is judged by", () => {
     expect(whys("1:24.0", { ...nothing, usualMs: 191_728, paceTimes: [83_456, 300_000] })).toEqual([]);
   });
 
+  it("is either of two laps far apart, for a slip confirmed in haste is no measure of the good laps after it", () => {
+    const good = ["1:23.912", "1:24.123", "1:23.745", "1:23.601"];
+    for (const slip of ["1:03.456", "0:20.456", "0:29.9"]) {
+      const { lines } = parsePaste(["1:23.456", slip, ...good].join("\n"), nothing);
+      const after = lines.slice(2).map(({ reading }) => (reading.ok ? [reading.lap.ms, reading.asks] : []));
+      expect(after, slip).toEqual([83_912, 84_123, 83_745, 83_601].map((ms) => [ms, []]));
+    }
+  });
+
+  it("still asks about a third lap that is near neither of two far apart", () => {
+    const two = { ...nothing, usualMs: 191_728, paceTimes: [83_456, 300_000] };
+    expect(whys("2:50.0", two)).toEqual(["far over usual"]);
+    expect(whys("0:20.0", two)).toContain("far from usual");
+    expect(whys("1:47.0", { ...nothing, paceTimes: [83_456, 100_000] })).toEqual(["far over usual"]);
+  });
+
   it("says what it was judged by in a plain sentence", () => {
     expect(read("2:50.0", { ...nothing, ...pb }).asks[0]?.sentence).toBe(
       "2:50.0 is 104.5 % over your PB, 1:23.1, and has no remark. Enter again if it is right.",
@@ -121,6 +146,18 @@ describe("what a lap is judged by", () => {
     expect(facts("13:23.456", { ...nothing, known: { lengthMetres: 5_000 } })).toEqual([
       "13:23.456 is far longer than laps of 5,000 m take.",
     ]);
+  });
+});
+
+describe("a line with two things the matter", () => {
+  it("has both said at once, and what to do about it", () => {
+    const reading = read("12:23.456 s", aContext());
+    expect(reading.asks.map(({ why }) => why)).toEqual(["unit or spin", "far from usual"]);
+    for (const { fact } of reading.asks) expect(factsOf(reading)).toContain(fact);
+    expect(questionOf(reading)).toMatch(
+      /read as a spin.* 12:23\.456 is more than 3 times .*Enter again if it is right\.$/,
+    );
+    expect(questionOf(read("1:23.456", aContext()))).toBeUndefined();
   });
 });
 
