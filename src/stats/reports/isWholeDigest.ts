@@ -8,6 +8,10 @@ const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
 const isListOf = (isRight: (value: unknown) => boolean, value: unknown) =>
   Array.isArray(value) && value.every(isRight);
 
+/** By its tag, because one that was cloned may come from another realm. */
+const isTagged = (tag: string) => (value: unknown) =>
+  Object.prototype.toString.call(value) === `[object ${tag}]`;
+
 const isFacts = (value: unknown) =>
   isObject(value) && typeof value["effort"] === "string" && typeof value["surface"] === "string";
 const isCandidate = (value: unknown) =>
@@ -34,12 +38,12 @@ const needs: { readonly [F in keyof SessionDigest]: (value: unknown) => boolean 
   startedAt: isNumber,
   focus: (value) => typeof value === "string",
   targetMs: isNumberOrNone,
-  times: (value) => value instanceof Int32Array,
-  flags: (value) => value instanceof Uint16Array,
-  runs: (value) => value instanceof Uint16Array,
+  times: isTagged("Int32Array"),
+  flags: isTagged("Uint16Array"),
+  runs: isTagged("Uint16Array"),
   runFacts: (value) => isListOf(isFacts, value),
   sectorCount: isNumber,
-  sectors: (value) => value instanceof Int32Array,
+  sectors: isTagged("Int32Array"),
   counts: (value) => isObject(value) && isNumber(value["driven"]) && Object.values(value).every(isNumber),
   guestLaps: isNumber,
   mistakes: isNumber,
