@@ -24,13 +24,9 @@ const places: Readonly<Record<string, string>> = {
  * @param sessionId the session on the page, if one is
  */
 export function TypedNowhere({ sessionId = "" }: { readonly sessionId: Id | undefined }) {
-  // What is typed in the forms of a session is looked for when it or one of its runs goes.
+  // Looked at again when the session goes; its runs are not watched, for each lap would have them read again.
   const there = useRows(
-    async ({ tables }) => {
-      const session = await tables.sessions.get(sessionId);
-      const runs = await tables.runs.where("sessionId").equals(sessionId).toArray();
-      return `${session?.deletedAt} ${runs.filter(({ deletedAt }) => deletedAt === undefined).length}`;
-    },
+    async ({ tables }) => (await tables.sessions.get(sessionId))?.deletedAt ?? null,
     [sessionId],
   );
   const { list, letGo } = useDraftsFrom("", [sessionId, there]);
