@@ -3,6 +3,7 @@ import { formatLapTime, longestText } from "#domain";
 import { readTime } from "#entry";
 import { useDraft } from "#live";
 import { Field, type FieldProps } from "#ui/Field.tsx";
+import type { FieldProblem } from "#ui/FieldFrame.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { TextArea } from "#ui/TextArea.tsx";
 import { wholeNumber } from "./numbers.ts";
@@ -86,6 +87,44 @@ export function NoteOf({ label, hint, draftKey, value, onStore }: NoteOfProps) {
   );
 }
 
+interface FigureOfProps extends StoredFieldProps {
+  /** As it is written into the field. */
+  readonly stored: string;
+  /** What a text means; an empty one is none. */
+  readonly read: (
+    text: string,
+  ) =>
+    | { readonly ok: true; readonly value: number | undefined }
+    | { readonly ok: false; readonly problem: FieldProblem };
+  readonly onStore: (value: number | undefined) => Stored;
+}
+
+/** A figure that belongs to a row; what is none is said at the field and kept there. */
+function FigureOf({ draftKey, stored, read, onStore, ...rest }: FigureOfProps) {
+  const { text, setText, store, draft } = useStoredText(
+    draftKey,
+    stored,
+    async (next) => {
+      const reading = read(next);
+      return reading.ok ? onStore(reading.value) : undefined;
+    },
+    (next) => read(next).ok,
+  );
+  const reading = read(text);
+  return (
+    <>
+      <Field
+        {...rest}
+        value={text}
+        onChange={setText}
+        onBlur={store}
+        problem={reading.ok ? undefined : reading.problem}
+      />
+      <HalfTyped of={draft} />
+    </>
+  );
+}
+
 interface TimeOfProps extends StoredFieldProps {
   /** Milliseconds. */
   readonly value: number | undefined;
@@ -93,31 +132,20 @@ interface TimeOfProps extends StoredFieldProps {
   readonly onStore: (ms: number | undefined) => Stored;
 }
 
-/** A lap time that belongs to a row; what is none is said at the field and kept there. */
-export function TimeOf({ draftKey, value, displayDecimals, onStore, ...rest }: TimeOfProps) {
-  const read = (text: string) => (text.trim() === "" ? undefined : readTime(text, { displayDecimals }));
-  const { text, setText, store, draft } = useStoredText(
-    draftKey,
-    value === undefined ? "" : formatLapTime(value),
-    async (next) => {
-      const time = read(next);
-      return time?.ok === false ? undefined : onStore(time?.ms);
-    },
-    (next) => read(next)?.ok !== false,
-  );
-  const time = read(text);
+/** A lap time that belongs to a row. */
+export function TimeOf({ value, displayDecimals, ...rest }: TimeOfProps) {
+  const read = (text: string) => {
+    if (text.trim() === "") return { ok: true, value: undefined } as const;
+    const time = readTime(text, { displayDecimals });
+    return time.ok ? ({ ok: true, value: time.ms } as const) : time;
+  };
   return (
-    <>
-      <Field
-        {...rest}
-        value={text}
-        inputMode="decimal"
-        onChange={setText}
-        onBlur={store}
-        problem={time?.ok === false ? time.problem : undefined}
-      />
-      <HalfTyped of={draft} />
-    </>
+    <FigureOf
+      {...rest}
+      stored={value === undefined ? "" : formatLapTime(value)}
+      inputMode="decimal"
+      read={read}
+    />
   );
 }
 
@@ -127,30 +155,14 @@ interface NumberOfProps extends StoredFieldProps {
   readonly onStore: (value: number | undefined) => Stored;
 }
 
-/** A whole number that belongs to a row; what is none is said at the field and kept there. */
-export function NumberOf({ draftKey, value, most, onStore, ...rest }: NumberOfProps) {
-  const read = (text: string) => wholeNumber(text, rest.label, most);
-  const { text, setText, store, draft } = useStoredText(
-    draftKey,
-    value === undefined ? "" : String(value),
-    async (next) => {
-      const number = read(next);
-      return number.ok ? onStore(number.value) : undefined;
-    },
-    (next) => read(next).ok,
-  );
-  const number = read(text);
+/** A whole number that belongs to a row. */
+export function NumberOf({ value, most, ...rest }: NumberOfProps) {
   return (
-    <>
-      <Field
-        {...rest}
-        value={text}
-        inputMode="numeric"
-        onChange={setText}
-        onBlur={store}
-        problem={number.ok ? undefined : number.problem}
-      />
-      <HalfTyped of={draft} />
-    </>
+    <FigureOf
+      {...rest}
+      stored={value === undefined ? "" : String(value)}
+      inputMode="numeric"
+      read={(text) => wholeNumber(text, rest.label, most)}
+    />
   );
 }

@@ -188,12 +188,17 @@ describe("putting a run right", () => {
   });
 });
 
+/** The form of a run written as a whole, opened from the page of the session. */
+async function summaryDialog(user: Awaited<ReturnType<typeof renderLog>>["user"]) {
+  await entryField();
+  await user.click(screen.getByRole("button", { name: "Summary run" }));
+  return within(await screen.findByRole("dialog", { name: "A run as a summary" }));
+}
+
 describe("a summary run", () => {
   it("says at its fields what cannot be, and is then one line of the ledger that can be edited", async () => {
     const { user } = await renderLog((book) => openWith(book, [84_700]));
-    await entryField();
-    await user.click(screen.getByRole("button", { name: "Summary run" }));
-    const dialog = within(await screen.findByRole("dialog", { name: "A run as a summary" }));
+    const dialog = await summaryDialog(user);
     const off = dialog.getByLabelText("Laps with an off, a spin or a contact");
     await user.type(dialog.getByLabelText("Best"), "1:24.9");
     await user.type(dialog.getByLabelText("Usual"), "1:24.2");
@@ -221,9 +226,7 @@ describe("a summary run", () => {
 
   it("asks about a usual lap alone that would need a lap far under the PB", async () => {
     const { user } = await renderLog((book) => openWith(book, [84_700]));
-    await entryField();
-    await user.click(screen.getByRole("button", { name: "Summary run" }));
-    const dialog = within(await screen.findByRole("dialog", { name: "A run as a summary" }));
+    const dialog = await summaryDialog(user);
     await user.type(dialog.getByLabelText("Laps driven"), "8");
     await user.type(dialog.getByLabelText("Usual"), "0:43.0{Enter}");
     expect(await dialog.findByRole("alert")).toHaveTextContent(/would beat your PB, 1:24\.700, by 49/);
@@ -231,9 +234,7 @@ describe("a summary run", () => {
 
   it("is judged like laps: a best or a usual far from what is known wants a second press", async () => {
     const { user } = await renderLog((book) => openWith(book, [84_700]));
-    await entryField();
-    await user.click(screen.getByRole("button", { name: "Summary run" }));
-    const dialog = within(await screen.findByRole("dialog", { name: "A run as a summary" }));
+    const dialog = await summaryDialog(user);
     await user.type(dialog.getByLabelText("Laps driven"), "8");
     await user.type(dialog.getByLabelText("Best"), "1:04.9");
     await user.type(dialog.getByLabelText("Usual"), "13:23.456{Enter}");
@@ -249,9 +250,7 @@ describe("a summary run", () => {
 
   it("leaves the entry line ready for the next run", async () => {
     const { user } = await renderLog((book) => openWith(book, []));
-    await entryField();
-    await user.click(screen.getByRole("button", { name: "Summary run" }));
-    const dialog = within(await screen.findByRole("dialog", { name: "A run as a summary" }));
+    const dialog = await summaryDialog(user);
     await user.type(dialog.getByLabelText("Laps driven"), "8");
     await user.type(dialog.getByLabelText("Best"), "1:24.9{Enter}");
     await waitFor(() => expect(heading(2)).toHaveTextContent("pace, full effort"));
@@ -263,9 +262,7 @@ describe("a summary run", () => {
 
   it("is taken back as a whole", async () => {
     const { user } = await renderLog((book) => openWith(book, []));
-    await entryField();
-    await user.click(screen.getByRole("button", { name: "Summary run" }));
-    const dialog = within(await screen.findByRole("dialog", { name: "A run as a summary" }));
+    const dialog = await summaryDialog(user);
     await user.type(dialog.getByLabelText("Laps driven"), "8{Enter}");
     await waitFor(() => expect(heading(2)).toBeVisible());
     await user.click(undo());
