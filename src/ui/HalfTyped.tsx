@@ -1,6 +1,9 @@
 import { Button } from "./Button.tsx";
+import { Name } from "./Name.tsx";
 import { Notice } from "./Notice.tsx";
-import { TypedText } from "./TypedText.tsx";
+
+/** A whole form can be long; enough of it to know it by. */
+const longest = 160;
 
 /** Something typed in a tab that is gone. */
 interface Left {
@@ -47,7 +50,9 @@ export function HalfTyped<L extends Left>({
     >
       <p>
         Half typed here in a tab that is closed{left.when === undefined ? "" : `, ${left.when}`}:{" "}
-        <TypedText>{left.text}</TypedText>
+        <strong>
+          <Name>{left.text.length > longest ? `${left.text.slice(0, longest)}…` : left.text}</Name>
+        </strong>
         {!isFree && ". It can be taken up once what you are typing now is stored or emptied."}
       </p>
     </Notice>
