@@ -1,11 +1,11 @@
 import {
-  type DBCore,
   type DBCoreCursor,
   type DBCoreOpenCursorRequest,
   type DBCoreTable,
   type DBCoreTransaction,
   Dexie,
 } from "dexie";
+import { overTables } from "./edge/overTables.ts";
 import { mayBeUnreadable } from "./fault.ts";
 import type { UnreadableSource } from "./unreadable.ts";
 
@@ -18,14 +18,9 @@ const lowest = -2;
  * write still fails: nothing is put in place of what could not be seen. Migrations fail as before.
  */
 export function readAround(database: Dexie, unreadable: UnreadableSource): void {
-  database.use({
-    stack: "dbcore",
-    name: "readAround",
-    level: lowest,
-    create: (core): Partial<DBCore> => ({
-      table: (name) => aroundIn(core.table(name), (id) => unreadable.note([{ table: name, id }])),
-    }),
-  });
+  overTables(database, "readAround", lowest, (table, name) =>
+    aroundIn(table, (id) => unreadable.note([{ table: name, id }])),
+  );
 }
 
 const modeOf = (transaction: DBCoreTransaction) => (transaction as unknown as IDBTransaction).mode;

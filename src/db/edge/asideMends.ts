@@ -1,4 +1,5 @@
-import { isCount, isObject, isText, type Mends } from "./mendReads.ts";
+import { isCount, isObject, isText } from "./kinds.ts";
+import type { Mends } from "./mendReads.ts";
 
 /** What is drawn of a row set aside, so that the page on which it is mended stands whatever the browser holds. */
 export const asideMends: Mends = {

@@ -1,5 +1,4 @@
 import type {
-  DBCore,
   DBCoreCursor,
   DBCoreQueryRequest,
   DBCoreQueryResponse,
@@ -9,6 +8,7 @@ import type {
 } from "dexie";
 import { LedgerFault } from "../fault.ts";
 import type { UnreadableRow, UnreadableSource } from "../unreadable.ts";
+import { overTables } from "./overTables.ts";
 import { isSifted, isSound, sift } from "./sift.ts";
 
 /** Above `readAround`, so that both hand on what is left; below all that Dexie itself lays over the database. */
@@ -36,17 +36,9 @@ export function readUnchecked(transaction: IDBTransaction): void {
  * gone around and noted. Inside a write it is met with `BadRowMet`: it must be neither lost nor written over.
  */
 export function checkReads(database: Dexie, unreadable: UnreadableSource): void {
-  database.use({
-    stack: "dbcore",
-    name: "checkReads",
-    level: overReadAround,
-    create: (core): Partial<DBCore> => ({
-      table: (name) => {
-        const table = core.table(name);
-        return isSifted(name) ? checkedIn(table, name, unreadable.note) : table;
-      },
-    }),
-  });
+  overTables(database, "checkReads", overReadAround, (table, name) =>
+    isSifted(name) ? checkedIn(table, name, unreadable.note) : table,
+  );
 }
 
 type Row = NonNullable<unknown> | undefined;

@@ -1,6 +1,6 @@
-import type { DBCore, DBCoreTable, Dexie } from "dexie";
+import type { DBCoreTable, Dexie } from "dexie";
+import { overTables } from "./overTables.ts";
 
-/** Below all that Dexie itself lays over the browser's database, so that live queries and writes see mended rows. */
 const lowest = -2;
 
 /** Whether a value of a field can be used, and what is handed on in place of one that cannot. */
@@ -17,24 +17,12 @@ export const orNone = (isRight: Mend[0]): Mend => [
 const gone = Symbol("no row");
 /** The whole row is nothing without it. */
 export const orGone = (isRight: Mend[0]): Mend => [isRight, () => gone];
-export const isText = (value: unknown) => typeof value === "string";
-export const isCount = (value: unknown) => Number.isInteger(value) && (value as number) >= 0;
-export const isObject = (value: unknown) =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
 
 /** Has a database hand on, of tables that hold nothing but what the app itself wrote, only values that can be used. */
 export function mendReads(database: Dexie, mends: Mends): void {
-  database.use({
-    stack: "dbcore",
-    name: "mendReads",
-    level: lowest,
-    create: (core): Partial<DBCore> => ({
-      table: (name) => {
-        const fields = Object.entries(mends[name] ?? {});
-        const table = core.table(name);
-        return fields.length === 0 ? table : mendedIn(table, (row) => mended(fields, row));
-      },
-    }),
+  overTables(database, "mendReads", lowest, (table, name) => {
+    const fields = Object.entries(mends[name] ?? {});
+    return fields.length === 0 ? table : mendedIn(table, (row) => mended(fields, row));
   });
 }
 

@@ -9,6 +9,7 @@ import {
   targetKinds,
   zoneForm,
 } from "#domain";
+import { isCount, isObject, isText } from "./kinds.ts";
 
 /** Whether a value can be drawn and computed with, what it is not when it cannot, and whether it may be absent. */
 export type Need = readonly [isRight: (value: unknown) => boolean, wrong: string, isOptional?: true];
@@ -20,14 +21,12 @@ const longestTime = 99 * 3_600_000;
 const isNumber = (value: unknown): value is number => Number.isFinite(value);
 const isWhole = (value: unknown): value is number => Number.isInteger(value);
 const isTime = (value: unknown) => isWhole(value) && value > 0 && value <= longestTime;
-const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
 
-const text: Need = [(value) => typeof value === "string", "not a text"];
+const text: Need = [isText, "not a text"];
 const key: Need = [(value) => typeof value === "string" && value.length === 36, "not an id"];
 const number: Need = [isNumber, "not a number"];
 const measure: Need = [(value) => isNumber(value) && value >= 0, "not a number from zero up"];
-const count: Need = [(value) => isWhole(value) && value >= 0, "not a whole number"];
+const count: Need = [isCount, "not a whole number"];
 const instant: Need = [isSayable, "not an instant"];
 const time: Need = [isTime, "not a time"];
 const times: Need = [(value) => Array.isArray(value) && value.every(isTime), "not a list of times"];

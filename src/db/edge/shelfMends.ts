@@ -1,10 +1,11 @@
 import { isSayable } from "#domain";
-import { isCount, isObject, isText, type Mends, orGone, orNone } from "./mendReads.ts";
+import { isCount, isObject, isText } from "./kinds.ts";
+import { type Mends, orGone, orNone } from "./mendReads.ts";
 
-const isDay = (value: unknown) => typeof value === "string" && /^\d{4}-\d\d-\d\d$/.test(value);
+const isDay = (value: unknown) => isText(value) && /^\d{4}-\d\d-\d\d$/.test(value);
 const isDays = (value: unknown) => Array.isArray(value) && value.every(isDay);
 const isMap = (value: unknown) => value instanceof Map;
-const isTexts = (value: unknown) => isObject(value) && Object.values(value as object).every(isText);
+const isTexts = (value: unknown) => isObject(value) && Object.values(value).every(isText);
 const oneOf = (...words: readonly string[]) => {
   return (value: unknown) => words.includes(value as string);
 };
