@@ -25,7 +25,10 @@ export function sayCountedAs({ ms, decimals }: Partial<Pick<Lap, "ms" | "decimal
   return `${countedAs} ${formatLapTime(ms, decimalsOf(ms))}`;
 }
 
-/** All that is said of a lap but whether it is the PB: "counted as 1:23.42 · not a PB · off, corner 5 · from memory". Empty where there is nothing to say. */
+/**
+ * All that is said of a lap but whether it is the PB: "counted as 1:23.42 · not a PB · off, corner 5 · from memory". Empty
+ * where there is nothing to say.
+ */
 export function signsOf(
   lap: Pick<Lap, "remarks" | "source"> & Pick<Partial<Lap>, "isNotBest" | "ms" | "decimals">,
 ): string {

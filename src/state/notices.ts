@@ -26,7 +26,10 @@ let lastId = 0;
 const isReplaced = (old: Notice, { kind, about }: Omit<Notice, "id">) =>
   (kind === "done" && old.kind === "done") || (about !== undefined && old.about === about);
 
-/** The notices on the page now, newest last. One "done" at a time, and one about the clock: a new one takes the place of the old. */
+/**
+ * The notices on the page now, newest last. One "done" at a time, and one about the clock: a new one takes the place of the
+ * old.
+ */
 export const useNotices = create<Notices>((set) => ({
   list: [],
   say: (notice) => {

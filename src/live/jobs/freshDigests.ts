@@ -5,8 +5,8 @@ import { digestMaker } from "../digestMaker.ts";
 import { idsInDoubt } from "./idsInDoubt.ts";
 
 /**
- * Figures of every session of a combo whose date is in no doubt, oldest first. Those that are stale are made from their laps, and kept where the
- * logbook may be written.
+ * Figures of every session of a combo whose date is in no doubt, oldest first. Those that are stale are made from their
+ * laps, and kept where the logbook may be written.
  */
 export async function freshDigests(
   book: ReadOnlyLogbook,
