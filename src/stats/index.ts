@@ -63,6 +63,15 @@ export type { SessionEvent } from "./weeks/sessionEvents.ts";
 export { sessionsNeededForChange } from "./weeks/sessionsNeededForChange.ts";
 export { type StepAtChange, stepAtChange } from "./weeks/stepAtChange.ts";
 
+// The level
+
+export type { ChangeOfLevel } from "./level/changeOfLevel.ts";
+export { type LevelChange, levelChange } from "./level/levelChange.ts";
+export { type LevelOutlook, type LevelOutlookQuestion, levelOutlook } from "./level/levelOutlook.ts";
+export type { LevelSession } from "./level/levelSeries.ts";
+export type { LevelSettings } from "./level/levelSettings.ts";
+export type { LevelsOff } from "./level/levelsOff.ts";
+
 // Targets
 
 // Rig tests
