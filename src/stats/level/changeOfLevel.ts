@@ -1,4 +1,4 @@
-import { requireFraction } from "../sample/numbers.ts";
+import { requireFraction } from "#numbers";
 import type { LevelModel } from "./levelModel.ts";
 import { endOf } from "./levelPosterior.ts";
 import { mixtureBelow, mixtureQuantile, type NormalMixture } from "./normalMixture.ts";

@@ -1,4 +1,4 @@
-import { quickNormalCdf } from "../sample/distributions/quickNormal.ts";
+import { quickNormalCdf } from "#numbers";
 import { kinds } from "./levelCells.ts";
 import { endOf, type LevelPosterior } from "./levelPosterior.ts";
 import { reachOf } from "./motion.ts";

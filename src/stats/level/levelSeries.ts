@@ -1,5 +1,4 @@
-import { median } from "../sample/median.ts";
-import { requireNumber } from "../sample/numbers.ts";
+import { median, requireNumber } from "#numbers";
 import type { SessionEvent } from "../weeks/sessionEvents.ts";
 
 /** A session as the level model sees it; oldest first in a list. */

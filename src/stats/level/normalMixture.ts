@@ -1,4 +1,4 @@
-import { quickNormalCdf } from "../sample/distributions/quickNormal.ts";
+import { quickNormalCdf } from "#numbers";
 
 /** A mixture of normal distributions about differences, one entry of each list a component. */
 export interface NormalMixture {
