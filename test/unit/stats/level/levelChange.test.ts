@@ -52,7 +52,9 @@ describe("how far the level has moved", () => {
   });
 
   test("nothing has changed since the last session itself", () => {
-    expect(answer(falling(6), 5)).toMatchObject({ change: 0, low: 0, high: 0, chanceFaster: 0.5 });
+    const { change, low, high, chanceFaster } = answer(falling(6), 5);
+    expect([change, low, high]).toEqual([0, 0, 0]);
+    expect(chanceFaster).toBeCloseTo(0.5, 9);
   });
 
   test("a step that is marked counts as change", () => {
@@ -71,8 +73,7 @@ describe("how far the level has moved", () => {
     const marked = levelChange({ ...ask, events: [{ kind: "break", afterSession: 10 }] });
     const unmarked = levelChange(ask);
     if (!marked.known || !unmarked.known) throw new Error("no change of level");
-    expect(marked.value.change).toBeLessThan(unmarked.value.change);
-    expect(marked.value.change).toBeLessThan(150);
+    expect(marked.value.change).toBeLessThan(unmarked.value.change / 2);
   });
 
   test("only the last 250 sessions are looked at", () => {
@@ -88,9 +89,9 @@ describe("how far the level has moved", () => {
     const sessions = sessionsOf(flat(5));
     expect(() => levelChange({ sessions, since: 5, confidence: 0.9 })).toThrow(/since is 5/);
     expect(() => levelChange({ sessions, since: 0, confidence: 1 })).toThrow(/confidence is 1/);
-    expect(() => levelChange({ sessions: sessionsOf([90_000, Number.NaN]), since: 0, confidence: 0.9 })).toThrow(
-      /sessions\[1\]\.medianMs is NaN/,
-    );
+    expect(() =>
+      levelChange({ sessions: sessionsOf([90_000, Number.NaN]), since: 0, confidence: 0.9 }),
+    ).toThrow(/sessions\[1\]\.medianMs is NaN/);
     expect(() =>
       levelChange({ sessions, since: 0, confidence: 0.9, events: [{ kind: "step", afterSession: 6 }] }),
     ).toThrow(/events\[0\]\.afterSession is 6/);
