@@ -108,6 +108,9 @@ export {
 export type { BestCandidate } from "./bests/bestCandidates.ts";
 export { rangeOfBests } from "./bests/rangeOfBests.ts";
 export { type ComboQuestion, type ComboStanding, comboStanding } from "./combo/comboStanding.ts";
+export { levelOfPage } from "./combo/pageLevel.ts";
+export { SEASON_DAYS, seasonBegins } from "./combo/season.ts";
+export { type GainDays, type LevelGain, levelGain } from "./level/levelGain.ts";
 export { figureAt } from "./combo/figureAt.ts";
 export { figureForTarget, type TargetFigure } from "./combo/figureForTarget.ts";
 export { isTargetReached, nextTarget, type TargetState, targetStates } from "./combo/targetStates.ts";

@@ -1,3 +1,4 @@
+import { levelOfPage } from "../combo/pageLevel.ts";
 import { type CalendarDate, type Figure, known, unknown } from "#domain";
 import { figureForTarget } from "../combo/figureForTarget.ts";
 import { fairTargetsOf } from "./fairTargets.ts";
@@ -43,7 +44,7 @@ export function suggestedTargets(input: SuggestionInput): Figure<SuggestedTarget
   const { question: practice, rate, horizon } = basis.value;
   if (by > horizon) return unknown("no forecast looks further than a year");
   const future = daysUntil(basis.value, by).map(() => ({ laps: rate.lapsASession }));
-  const now = figureForTarget({ kind }, page, undefined)?.value ?? Number.POSITIVE_INFINITY;
+  const now = figureForTarget({ kind }, page, () => levelOfPage(page))?.value ?? Number.POSITIVE_INFINITY;
   const figures = futureFigures({ ...practice, future }, kind);
   if (!figures.known) return figures;
   const suggest = (value: number): SuggestedTarget | undefined => {

@@ -1,3 +1,4 @@
+import { levelOfPage } from "../combo/pageLevel.ts";
 import { type CalendarDate, type Figure, known, unknown } from "#domain";
 import { figureForTarget } from "../combo/figureForTarget.ts";
 import { isMostlyAssumption } from "../level/levelModel.ts";
@@ -76,7 +77,7 @@ export function targetOutlook(input: OutlookInput): Figure<TargetOutlook> {
 }
 
 function stepsTo({ kind, value, page }: OutlookInput, figures: readonly Float64Array[]): readonly number[] {
-  const nowMs = figureForTarget({ kind }, page, undefined)?.value;
+  const nowMs = figureForTarget({ kind }, page, () => levelOfPage(page))?.value;
   if (nowMs === undefined) return [];
   const count = Math.min(MOST_STEPS, Math.floor((nowMs - value) / LEAST_STEP_MS));
   const steps = milestones({ nowMs, targetMs: value, figures, steps: Math.max(1, count) });
