@@ -2,9 +2,9 @@ import type { Figure } from "#domain";
 import type { AcrossFigure, SessionTrend } from "#stats";
 import { hundredths, laps, per100Laps, percentPoints, percents, type Unit } from "./amount.ts";
 import { asSentence, counted, lower } from "./counted.ts";
+import { sayLacking } from "./reason.ts";
 import { sayBetween } from "./shift.ts";
 import { saySigned } from "./signed.ts";
-import { sayTooFew } from "./tooFew.ts";
 import { trendTitle } from "./trendSays.ts";
 
 /** How a figure that compares combos is called and told. */
@@ -83,7 +83,7 @@ export function sayAcross(figure: AcrossFigure, value: number): string {
     case "lapsUntilOnThePace":
       return String(value);
     default:
-      return saySigned(value, percents).replace(/^[+±]/, "");
+      return value < 0 ? saySigned(value, percents) : percents.say(value);
   }
 }
 
@@ -94,7 +94,7 @@ export function sayAcross(figure: AcrossFigure, value: number): string {
  */
 export function acrossTitle(figure: AcrossFigure, trend: Figure<SessionTrend>, days: number): string {
   const { name } = acrossWords[figure];
-  if (!trend.known) return `${name}: ${lower(sayTooFew(trend.reason))}`;
+  if (!trend.known) return `${name}: ${sayLacking(trend.reason)}`;
   const title = lower(trendTitle(worseUp(figure, trend.value), { words: wordsOf(figure), days }));
   const colon = trend.value.finding === "no clear change" ? "," : ":";
   return `${name} from combo to combo${colon} ${title}`;
@@ -116,8 +116,8 @@ export function acrossReading(figure: AcrossFigure, trend: Figure<SessionTrend>)
  */
 export function sayTrend(trend: Figure<SessionTrend>): string {
   if (!trend.known) {
-    const [, least, has] = /^needs (\d+) .+, has (\d+)/.exec(trend.reason) ?? [];
-    return least === undefined ? "not known" : `${has} of ${least} sessions`;
+    const { reason } = trend;
+    return "needs" in reason ? `${reason.has} of ${reason.needs} sessions` : "not known";
   }
   const { finding, perWeek } = trend.value;
   return finding === "no clear change" ? finding : `${saySigned(perWeek.slope, hundredths)} a week`;

@@ -46,6 +46,7 @@ export {
 } from "./practice.ts";
 export { progressBy100Laps, progressReading, progressTitle } from "./progress.ts";
 export { type KnownAtSetting, questionTarget } from "./questionTarget.ts";
+export { sayMissing, sayReason, sayTooFew } from "./reason.ts";
 export { sayRigStep } from "./rigStep.ts";
 export { type RunFigure, sayRunFigures, sayScatterFigure } from "./runFigures.ts";
 export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInRun } from "./runLines.ts";
@@ -64,5 +65,4 @@ export {
 } from "./targetOutlook.ts";
 export { sayProgress, sayTarget, sayTargetValue, targetFigure } from "./targets.ts";
 export { thirdsReading, thirdsTitle } from "./thirds.ts";
-export { sayMissing, sayTooFew } from "./tooFew.ts";
 export { sayDriven, type WeekFinding, weekDays, weekFinding, weekNext, weekTitle } from "./weekSays.ts";

@@ -1,8 +1,9 @@
 import { daysBetween } from "#domain";
 import type { ComboReview } from "#stats";
 import { hundredths } from "./amount.ts";
+import { lower } from "./counted.ts";
+import { sayTooFew } from "./reason.ts";
 import { pace } from "./shift.ts";
-import { sayTooFew } from "./tooFew.ts";
 import { type Told, trendBy100Laps, trendReading, trendTitle } from "./trendSays.ts";
 
 type Reviewed = Pick<ComboReview, "trend" | "points">;
@@ -14,9 +15,7 @@ type Reviewed = Pick<ComboReview, "trend" | "points">;
 export function progressTitle({ trend, points }: Reviewed): string {
   if (!trend.known) return sayTooFew(trend.reason);
   const title = trendTitle(trend.value, told(points));
-  return trend.value.finding === "no clear change"
-    ? title
-    : `Usual lap ${title.slice(0, 1).toLowerCase()}${title.slice(1)}`;
+  return trend.value.finding === "no clear change" ? title : `Usual lap ${lower(title)}`;
 }
 
 /** One or two sentences under it: sessions, interval, what is ruled out, when an answer is likely. */

@@ -1,11 +1,11 @@
 import { addDays, type CalendarDate, type Id, isoWeek, sayDate } from "#domain";
 import type { WeekStatement } from "#stats";
-import { asSentence, counted } from "./counted.ts";
+import { counted } from "./counted.ts";
 import { sayApart, sayLapTime } from "./lapTime.ts";
 import type { NextRun } from "./nextRun.ts";
 import { progressReading, progressTitle } from "./progress.ts";
+import { sayTooFew } from "./reason.ts";
 import { sayTargetValue, targetFigure } from "./targets.ts";
-import { sayTooFew } from "./tooFew.ts";
 import { workOnLine } from "./workOnLine.ts";
 
 const LAPS_OF_A_RUN = 8;
@@ -80,7 +80,7 @@ export function weekNext({ main }: WeekStatement): NextRun | undefined {
       }
     : {
         suggestion: `Drive a pace run of ${LAPS_OF_A_RUN} laps on a dry track, and set a target for the day.`,
-        reason: `The week has no time account. ${asSentence(sayTooFew(account.reason))}.`,
+        reason: `The week has no time account. ${sayTooFew(account.reason)}.`,
         evidence,
         check: "The session's page shows where the time goes.",
       };

@@ -90,7 +90,7 @@ export function simulate(trial: Trial): Measured {
         draws: trial.draws,
       };
       const futures = futureFigures(question, targets);
-      if (!futures.known) throw new Error(futures.reason);
+      if (!futures.known) throw new Error(JSON.stringify(futures.reason));
       later.forEach(({ medianMs }, i) => {
         const band = bandOf(futures.value.draws.medians[i] ?? []);
         ahead[i]?.push(medianMs >= band.low && medianMs <= band.high);

@@ -1,6 +1,6 @@
-import { differenceShown, formatDelta, formatLapTime, type Id, type ShownTime } from "#domain";
+import { differenceShown, formatLapTime, type Id, type ShownTime } from "#domain";
 import type { WeekLine, WeekStatement } from "#stats";
-import { Ink } from "#ui/Ink.tsx";
+import { Delta } from "#ui/Delta.tsx";
 import { Name } from "#ui/Name.tsx";
 import { RuledTable } from "#ui/RuledTable.tsx";
 import { counted, sayLapTime } from "#words";
@@ -121,10 +121,9 @@ interface MovedProps {
 function Moved({ before, after }: MovedProps) {
   if (before === undefined || after === undefined) return none;
   const { ms, decimals } = differenceShown(before, after);
-  const word = ms < 0 ? " faster" : ms > 0 ? " slower" : "";
   return (
-    <Ink tone={ms < 0 ? "gain" : ms > 0 ? "loss" : "plain"}>
-      {formatDelta(ms, decimals)} s{word}
-    </Ink>
+    <Delta ms={ms} decimals={decimals}>
+      {(way) => (way === "the same" ? " s" : ` s ${way}`)}
+    </Delta>
   );
 }

@@ -5,6 +5,7 @@ import { latestUsual } from "../combo/latestUsual.ts";
 import { nextTarget } from "../combo/nextTarget.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import { addCounts } from "../laps/lapPlaces.ts";
+import { lapsForMedian } from "../pace/lapsForMedian.ts";
 import type { DatedBest } from "../period/comboReviewFigures.ts";
 import { pageHistory } from "../period/pageHistory.ts";
 import { type SessionTrend, sessionTrend } from "../period/sessionTrend.ts";
@@ -106,7 +107,7 @@ function lineOf(
         laps: lapsBefore + own / 2,
         value: medianMs,
       })),
-      "session with 5 pace laps",
+      { of: "session", each: lapsForMedian },
       MEDIAN_WORTH_SHOWING,
     ),
     nextTarget: nextTarget(targets, digests, today),

@@ -1,6 +1,5 @@
 import { type Figure, known, unknown } from "#domain";
 import { quantileWithin } from "#numbers";
-import { needs } from "../sample/needs.ts";
 import type { PracticeQuestion } from "../weeks/practiceCurve.ts";
 import { type ForecastKind, futureFigures } from "./futureFigures.ts";
 
@@ -18,7 +17,7 @@ export function fairTargets(
   if (!futures.known) return futures;
   const { figures } = futures.value;
   const [first] = figures;
-  if (first === undefined) return unknown(needs(1, "session to come", 0));
+  if (first === undefined) return unknown({ needs: 1, of: "session to come", has: 0 });
   const fastest = first.map((value, draw) =>
     figures.reduce((least, values) => Math.min(least, values[draw] ?? Infinity), value),
   );

@@ -31,7 +31,7 @@ export function forecastTarget(question: TargetQuestion): Figure<TargetForecast>
   requireNumber(targetMs, "targetMs");
   requireSessions(history);
   const reached = history.some((past) => (kind === "best" ? past.bestMs : past.medianMs) <= targetMs);
-  if (reached) return unknown("already reached");
+  if (reached) return unknown({ because: "already reached" });
   const futures = futureFigures(question, kind);
   if (!futures.known) return futures;
   const { posterior, draws, figures } = futures.value;

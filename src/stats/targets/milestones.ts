@@ -30,7 +30,7 @@ export function milestones(question: MilestoneQuestion): Figure<number[]> {
   }
   if (!Number.isInteger(steps) || steps < 1)
     throw new RangeError(`steps is ${steps}: a whole number from 1 is needed`);
-  if (nowMs <= targetMs) return unknown("already reached");
+  if (nowMs <= targetMs) return unknown({ because: "already reached" });
   const bottom = (floor?.mid ?? targetMs) + meanGapMs;
   const isFloorOfUse = floor !== undefined && bottom < targetMs && floor.high - floor.low <= nowMs - targetMs;
   const at = (share: number) =>

@@ -41,7 +41,7 @@ export function suggestedTargets(input: SuggestionInput): Figure<SuggestedTarget
   if (!basis.known) return basis;
   const { kind, page, by } = input;
   const { question: practice, rate, horizon } = basis.value;
-  if (by > horizon) return unknown("no forecast looks further than a year");
+  if (by > horizon) return unknown({ because: "more than a year away" });
   const future = daysUntil(basis.value, by).map(() => ({ laps: rate.lapsASession }));
   const question = { ...practice, future, kind };
   const now = figureForTarget({ kind }, page) ?? Number.POSITIVE_INFINITY;

@@ -55,7 +55,7 @@ export function targetOutlook(input: OutlookInput): Figure<TargetOutlook> {
   const byDate = days && ask(days);
   // The sessions until the date come first in the year too, so what most futures reach by then needs no look further.
   const forecast = byDate?.known && byDate.value.expectedSession.high !== undefined ? byDate : ask(year);
-  if (!forecast.known) return unknown("a session of this page has come there already, so no chance is given");
+  if (!forecast.known) return unknown({ because: "a session has come there" });
   const { expectedSession, floor, isMostlyAssumption } = forecast.value;
   const dayOf = (session: number | undefined) => (session === undefined ? undefined : year[session - 1]);
   return known({

@@ -1,6 +1,6 @@
 import { type Figure, known, unknown } from "#domain";
 import { requireNumber } from "#numbers";
-import { needs } from "../sample/needs.ts";
+import { lapsForMedian } from "../pace/lapsForMedian.ts";
 import { type Band, bandOf, type Range, rangeOf } from "./bands.ts";
 import { type CurveDraws, curveDraws, usualDraws } from "./curveDraws.ts";
 import { type CurvePosterior, curvePosterior } from "./curvePosterior.ts";
@@ -67,7 +67,8 @@ export function drawCurve(
   const { history, future = [], events = [], seed, draws = usualDraws } = question;
   requireNumber(seed, "seed");
   requireSessions(history, future);
-  if (history.length < leastSessions) return unknown(needs(leastSessions, "session", history.length));
+  if (history.length < leastSessions)
+    return unknown({ needs: leastSessions, of: "session", each: lapsForMedian, has: history.length });
   const posterior = curvePosterior(history, events);
   return known({ posterior, draws: curveDraws(posterior, history, future, seed, draws) });
 }

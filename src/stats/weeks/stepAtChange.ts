@@ -1,4 +1,5 @@
 import { type Figure, known, unknown } from "#domain";
+import { lapsForMedian } from "../pace/lapsForMedian.ts";
 import { rangeOf } from "./bands.ts";
 import { drawCurve, type PracticeQuestion } from "./practiceCurve.ts";
 
@@ -34,10 +35,11 @@ export function stepAtChange({
   readonly afterSession: number;
 }): Figure<StepAtChange> {
   const after = history.length - afterSession;
+  const lacking = { needs: leastEachSide, of: "session", each: lapsForMedian } as const;
   if (afterSession < leastEachSide)
-    return unknown(`needs ${leastEachSide} sessions before the change, has ${afterSession}`);
+    return unknown({ ...lacking, has: afterSession, where: "before the change" });
   if (after < leastEachSide)
-    return unknown(`needs ${leastEachSide} sessions after the change, has ${Math.max(0, after)}`);
+    return unknown({ ...lacking, has: Math.max(0, after), where: "after the change" });
   const drawn = drawCurve({ history, seed, draws, events: [{ kind: "step", afterSession }, ...events] });
   if (!drawn.known) return drawn;
   const { low, mid, high } = rangeOf(drawn.value.draws.events[0] ?? []);

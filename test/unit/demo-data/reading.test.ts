@@ -35,7 +35,7 @@ test("the combo that improves is read as falling, at its true slope", () => {
   const { trend } = reviewOf("fenHatch");
   const { gainPerWeekMs } = truth.combos.fenHatch;
   expect(gainPerWeekMs).toBeLessThan(-100);
-  if (!trend.known) throw new Error(trend.reason);
+  if (!trend.known) throw new Error(JSON.stringify(trend.reason));
   expect(trend.value.finding).toBe("falling");
   expect(trend.value.p).toBeLessThan(0.01);
   expect(trend.value.perWeek.low).toBeLessThan(gainPerWeekMs);
@@ -47,7 +47,7 @@ test("its practice curve holds the true level of most sessions, the true floor a
   const events = pageEvents(history, truth.lastDay, [truth.settings.gain.from]);
   const curve = practiceCurve({ history, seed: 1, events });
   const { practice, medians } = truth.combos.fenHatch;
-  if (!curve.known) throw new Error(curve.reason);
+  if (!curve.known) throw new Error(JSON.stringify(curve.reason));
   const { line, floor, halfLife } = curve.value;
   const held = line.filter(({ low, high }, index) => {
     const { ms = 0 } = medians.find(({ date }) => date === history[index]?.date) ?? {};
@@ -64,7 +64,7 @@ test("its practice curve holds the true level of most sessions, the true floor a
 test("the combo gone flat shows no clear change, and what is ruled out leaves room for none", () => {
   const { trend } = reviewOf("ashSingle");
   expect(truth.combos.ashSingle.gainMs).toBe(0);
-  if (!trend.known) throw new Error(trend.reason);
+  if (!trend.known) throw new Error(JSON.stringify(trend.reason));
   expect(trend.value.finding).toBe("no clear change");
   expect(trend.value.perWeek.low).toBeLessThan(0);
   expect(trend.value.perWeek.high).toBeGreaterThan(0);
@@ -73,7 +73,7 @@ test("the combo gone flat shows no clear change, and what is ruled out leaves ro
 test("the combo with few laps gives its reason instead of a trend", () => {
   expect(reviewOf("fenTrainer").trend).toEqual({
     known: false,
-    reason: "needs 5 sessions with 5 pace laps, has 2",
+    reason: { needs: 5, of: "session", each: { needs: 5, of: "pace lap" }, has: 2 },
   });
 });
 

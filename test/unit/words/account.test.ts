@@ -42,9 +42,9 @@ describe("the time account's title", () => {
   });
 
   it("says how many laps are missing", () =>
-    expect(accountTitle({ account: unknown("needs 5 pace laps, has 3 in its best session") })).toBe(
-      "Not enough pace laps yet: 3 of 5 in its best session",
-    ));
+    expect(
+      accountTitle({ account: unknown({ needs: 5, of: "pace lap", has: 3, where: "in the best session" }) }),
+    ).toBe("Not enough pace laps yet: 3 of 5 in its best session"));
 });
 
 describe("the time account's reading", () => {

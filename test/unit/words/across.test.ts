@@ -15,7 +15,7 @@ const trend = (fields: Partial<SessionTrend>): SessionTrend => ({
   ...fields,
 });
 const none = trend({ finding: "no clear change", perWeek: { slope: 0, low: -0.01, high: 0.02 } });
-const few = unknown("needs 5 combos with this figure, has 4");
+const few = unknown({ needs: 5, of: "combo with this figure", has: 4 });
 
 describe("figures across combos in words", () => {
   it.each([
@@ -67,7 +67,9 @@ describe("figures across combos in words", () => {
       "−0.21 s a week",
     );
     expect(sayTrend(known(none))).toBe("no clear change");
-    expect(sayTrend(unknown("needs 5 sessions with 5 pace laps, has 2"))).toBe("2 of 5 sessions");
-    expect(sayTrend(unknown("needs sessions at different times"))).toBe("not known");
+    expect(sayTrend(unknown({ needs: 5, of: "session", each: { needs: 5, of: "pace lap" }, has: 2 }))).toBe(
+      "2 of 5 sessions",
+    );
+    expect(sayTrend(unknown({ because: "all at one time" }))).toBe("not known");
   });
 });

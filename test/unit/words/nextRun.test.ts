@@ -25,7 +25,7 @@ function anAccount(pace: number, repeatability: number, mistakes: number): Figur
   });
 }
 
-const nothingToMeasure = unknown("nothing to measure against");
+const nothingToMeasure = unknown({ because: "nothing to measure a session against" });
 
 function next(
   fields: Partial<RunReport> = {},
@@ -104,7 +104,9 @@ describe("the next run", () => {
 
   it("says so when there is nothing to measure against, nothing lost, or a guest drove", () => {
     expect(next().reason).toBe("The next session here will be measured against today's PB.");
-    expect(next({}, unknown("needs 5 pace laps, has 4")).reason).toBe("Not enough pace laps yet: 4 of 5.");
+    expect(next({}, unknown({ needs: 5, of: "pace lap", has: 4 })).reason).toBe(
+      "Not enough pace laps yet: 4 of 5.",
+    );
     expect(next({}, anAccount(-100, 0, 0)).suggestion).toBe("The same again, or set a faster target.");
     expect(next({ isGuest: true }).reason).toBe("Someone else drove this run.");
   });

@@ -93,7 +93,7 @@ describe("what a run says", () => {
     expect(
       said(
         { kind: "few", laps: 6, bestMs: 84_100, decimals: 1 },
-        { scatter: unknown("needs 5 pace laps, has 0") },
+        { scatter: unknown({ needs: 5, of: "pace lap", has: 0 }) },
       ),
     ).toBe("Best about 1:24.1 of 6 laps. Not enough pace laps yet: 0 of 5."));
 });

@@ -92,7 +92,10 @@ describe("the progress chart's words", () => {
     ));
 
   it("say how many sessions are missing", () => {
-    const review = { trend: unknown("needs 5 sessions with 5 pace laps, has 3"), points: [] };
+    const review = {
+      trend: unknown({ needs: 5, of: "session", each: { needs: 5, of: "pace lap" }, has: 3 }),
+      points: [],
+    };
     expect(progressTitle(review)).toBe("Not enough sessions with 5 pace laps yet: 3 of 5");
     expectWellFormed(progressReading(review));
   });

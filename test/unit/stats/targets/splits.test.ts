@@ -33,7 +33,7 @@ describe("sector split", () => {
             gain,
             given.map(([medianMs, reserve]) => ({ medianMs, bestMs: medianMs - reserve })),
           );
-          if (!split.known) throw new Error(split.reason);
+          if (!split.known) throw new Error(JSON.stringify(split.reason));
           expect(sum(split.value)).toBe(gain);
           expect(split.value.every((share) => Number.isInteger(share) && share >= 0)).toBe(true);
         },
@@ -104,7 +104,7 @@ describe("milestones", () => {
             floor: { low: mid - half, mid, high: mid + half },
             steps,
           });
-          if (!given.known) throw new Error(given.reason);
+          if (!given.known) throw new Error(JSON.stringify(given.reason));
           expect(given.value.at(-1)).toBe(targetMs);
           expect([now, ...given.value]).toEqual(
             [...new Set([now, ...given.value])].toSorted((a, b) => b - a),

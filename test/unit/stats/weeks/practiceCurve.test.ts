@@ -9,15 +9,15 @@ const ahead = (count: number) => Array.from({ length: count }, () => ({ laps: 20
 const improving = sessionsOf([86_800, 85_900, 85_700, 85_200, 84_900, 84_800]);
 const curveOf = (question: Partial<PracticeQuestion>) => {
   const figure = practiceCurve({ history: improving, future: ahead(6), seed: 1, draws: 800, ...question });
-  if (!figure.known) throw new Error(figure.reason);
+  if (!figure.known) throw new Error(JSON.stringify(figure.reason));
   return figure.value;
 };
 
 describe("the practice curve", () => {
   test("needs two sessions, and says with fewer than four that it is mostly assumption", () => {
     for (const [count, reason] of [
-      [0, "needs 2 sessions, has 0"],
-      [1, "needs 2 sessions, has 1"],
+      [0, { needs: 2, of: "session", each: { needs: 5, of: "pace lap" }, has: 0 }],
+      [1, { needs: 2, of: "session", each: { needs: 5, of: "pace lap" }, has: 1 }],
     ] as const) {
       expect(practiceCurve({ history: improving.slice(0, count), seed: 1 })).toEqual({
         known: false,
