@@ -35,11 +35,8 @@ export type RangedThing =
 
 /** Measures from which nothing can be worked out, in the units in which they were handed in. */
 export type WrongMeasure =
-  | {
-      readonly because: "not above zero" | "below zero";
-      readonly measure: MeasuredThing;
-      readonly value: number;
-    }
+  | { readonly because: "not above zero"; readonly measure: MeasuredThing; readonly value: number }
+  | { readonly because: "below zero"; readonly measure: MeasuredThing; readonly value: number }
   | {
       readonly because: "out of range";
       readonly measure: RangedThing;

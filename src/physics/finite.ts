@@ -12,33 +12,32 @@ export function mustBeFinite(values: Readonly<Record<string, number | undefined>
   }
 }
 
+type Measures = Readonly<Partial<Record<MeasuredThing, number>>>;
+
 /**
  * The first measure that is not above zero; undefined when all are.
  * @example notAboveZero({ width: 0.6, distance: 0 }) // { because: "not above zero", measure: "distance", value: 0 }
  * @throws RangeError for a value that is not finite
  */
-export function notAboveZero(
-  values: Readonly<Partial<Record<MeasuredThing, number>>>,
-): WrongMeasure | undefined {
-  mustBeFinite(values);
-  return firstWrong(values, "not above zero", (value) => value <= 0);
+export function notAboveZero(measures: Measures): WrongMeasure | undefined {
+  const wrong = firstOf(measures, (value) => value <= 0);
+  return wrong && { because: "not above zero", ...wrong };
 }
 
-/** The first measure that is below zero; undefined when none is. */
-export function belowZero(
-  values: Readonly<Partial<Record<MeasuredThing, number>>>,
-): WrongMeasure | undefined {
-  mustBeFinite(values);
-  return firstWrong(values, "below zero", (value) => value < 0);
+/**
+ * The first measure that is below zero; undefined when none is.
+ * @throws RangeError for a value that is not finite
+ */
+export function belowZero(measures: Measures): WrongMeasure | undefined {
+  const wrong = firstOf(measures, (value) => value < 0);
+  return wrong && { because: "below zero", ...wrong };
 }
 
-function firstWrong(
-  values: Readonly<Partial<Record<MeasuredThing, number>>>,
-  because: "not above zero" | "below zero",
-  isWrong: (value: number) => boolean,
-): WrongMeasure | undefined {
-  const bad = (Object.entries(values) as [MeasuredThing, number][]).find(([, value]) => isWrong(value));
-  return bad && { because, measure: bad[0], value: bad[1] };
+function firstOf(measures: Measures, isWrong: (value: number) => boolean) {
+  mustBeFinite(measures);
+  return (Object.entries(measures) as [MeasuredThing, number][])
+    .map(([measure, value]) => ({ measure, value }))
+    .find(({ value }) => isWrong(value));
 }
 
 /** Throws where a value is not a finite number above zero, naming it. */

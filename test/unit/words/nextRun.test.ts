@@ -90,7 +90,7 @@ describe("the next run", () => {
   it("is the same again after a few laps", () => {
     const suggested = next({ laps: 3, counts: someCounts({ pace: 3 }) }, anAccount(100, 300, 50));
     expect(suggested.suggestion).toBe("The same again, 8 laps in a row.");
-    expect(suggested.reason).toBe("Not enough laps to say: 3 of 5.");
+    expect(suggested.reason).toBe("Two more laps for a verdict.");
   });
 
   it("is a pace run after a drill, and the same again in the wet", () => {

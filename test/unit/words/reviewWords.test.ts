@@ -68,7 +68,7 @@ describe("what changed since the period before", () => {
       period: "before",
     });
     expect(shiftTitle({ shift }, before)).toBe(
-      "Not enough sessions with 5 pace laps yet: 1 of 4 in the period before",
+      "Not enough sessions with 5 pace laps each yet: 1 of 4 in the period before",
     );
   });
 
@@ -109,6 +109,7 @@ describe("every sentence about a change", () => {
   it("claims one only where the interval leaves out zero, and names chance where it does not", () =>
     fc.assert(
       fc.property(interval, (found) => {
+        fc.pre(found.low !== 0 || found.high !== 0);
         const holdsZero = found.low <= 0 && found.high >= 0;
         const shift = known({ ...found, sessions: 6, sessionsBefore: 6 });
         const thirds = known({ ...found, sessions: 6, sessionsLeftOut: 2 });
@@ -152,6 +153,29 @@ describe("every sentence about a change", () => {
       }),
     ));
 
+  it("puts nothing down to chance where nothing differed", () => {
+    const same = { estimate: 0, low: 0, high: 0 };
+    const shift = known({ ...same, sessions: 6, sessionsBefore: 6 });
+    const thirds = known({ ...same, sessions: 6, sessionsLeftOut: 0 });
+    const difference = { ...same, basis: "same sessions", sessions: 6 } as const;
+    const sentences = [
+      shiftTitle({ shift }, before),
+      thirdsTitle({ thirds }),
+      scatterShiftSays({ scatterShift: shift }, before),
+      sayDifference({ factor: "tyres", value: "soft", usual: "hard", difference }),
+    ];
+    expect(sentences).toEqual([
+      "No difference from the 4 weeks before",
+      "No difference late in a session",
+      "No difference from the 4 weeks before.",
+      "soft against hard: no difference, in the same 6 sessions",
+    ]);
+    for (const sentence of [...sentences, shiftReading({ shift, distribution }), thirdsReading({ thirds })]) {
+      expectWellFormed(sentence);
+      expect(hedges.test(sentence), sentence).toBe(false);
+    }
+  });
+
   it("calls no line of the account sure whose sessions may have moved by chance", () =>
     fc.assert(
       fc.property(interval, fc.integer({ min: -900, max: 900 }), (found, ms) => {
@@ -176,7 +200,8 @@ describe("every sentence about a change", () => {
         expectWellFormed(sentence);
         const apart = (now?.low ?? 0) > (was?.high ?? 1) || (now?.high ?? 1) < (was?.low ?? 0);
         expect(/clearly/.test(sentence)).toBe(apart);
-        expect(/may be chance/.test(sentence)).toBe(!apart);
+        expect(/may be chance/.test(sentence)).toBe(!apart && a !== b);
+        expect(/no difference/.test(sentence)).toBe(a === b);
       }),
     ));
 });

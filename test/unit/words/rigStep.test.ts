@@ -8,6 +8,7 @@ const step = (estimate: number, low: number, high: number, isQuestioned = false)
 test("a step clear of zero is a difference, one that holds zero may be chance", () => {
   expect(step(-310, -500, -125)).toBe("faster by 0.31 s, surely more than 0.12 s");
   expect(step(20, -96, 140)).toBe("may be chance, between 0.10 s faster and 0.14 s slower");
+  expect(step(0, 0, 0)).toBe("no difference");
   expect(
     sayRigStep(
       unknown({
@@ -18,7 +19,7 @@ test("a step clear of zero is a difference, one that holds zero may be chance", 
         where: "before the change",
       }),
     ),
-  ).toBe("Not enough sessions before the change yet: 1 of 2");
+  ).toBe("Not enough sessions with 5 pace laps each yet: 1 of 2 before the change");
 });
 
 test("a step too large for a rig is asked about", () => {
