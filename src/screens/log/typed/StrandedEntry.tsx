@@ -1,5 +1,5 @@
 import type { Id } from "#domain";
-import type { EntryContext } from "#entry";
+import { type EntryContext, factsOf } from "#entry";
 import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
