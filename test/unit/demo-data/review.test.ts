@@ -30,7 +30,9 @@ describe("what Review says of the demo, against what the generator made true", (
   });
 
   test("of the combo with few laps nothing is claimed, but how many sessions it needs", () => {
-    expect(progressTitle(reviewOf("fenTrainer"))).toBe("Not enough sessions with 5 pace laps each yet: 2 of 5");
+    expect(progressTitle(reviewOf("fenTrainer"))).toBe(
+      "Not enough sessions with 5 pace laps each yet: 2 of 5",
+    );
   });
 
   test("laps, sessions and the break are those the generator drove", () => {

@@ -2,7 +2,13 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { known, unknown } from "#domain";
 import type { SessionPoint, SessionTrend } from "#stats";
-import { progressBy100Laps, progressReading, progressTitle, steadinessReading, steadinessTitle } from "#words";
+import {
+  progressBy100Laps,
+  progressReading,
+  progressTitle,
+  steadinessReading,
+  steadinessTitle,
+} from "#words";
 import { expectWellFormed } from "./wellFormed.ts";
 
 function aPoint(date: string, fields: Partial<SessionPoint> = {}): SessionPoint {
