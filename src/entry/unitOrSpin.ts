@@ -21,7 +21,8 @@ export function unclearUnit(head: string): string | undefined {
 export const askUnit: Ask = {
   why: "unit or spin",
   fact: "“s” is read as a spin; if it means seconds, take it away.",
-  sentence: "“s” is read as a spin. Enter again if it is right; if it means seconds, take it away.",
+  before: "“s” is read as a spin.",
+  instead: "; if it means seconds, take it away",
 };
 
 /** The refusal of a pasted line, which nobody looks at one by one. */

@@ -3,8 +3,8 @@ import { type Figure, formatLapTime } from "#domain";
 import { largestLine, type TimeAccount } from "#stats";
 import { hundredths, sayAmount } from "./amount.ts";
 import { counted, listed } from "./counted.ts";
+import { sayTooFew } from "./reason.ts";
 import { saySigned } from "./signed.ts";
-import { sayTooFew } from "./tooFew.ts";
 
 /** A line of the time account. */
 export type AccountLineName = "pace" | "repeatability" | "mistakes" | "others";
@@ -26,6 +26,9 @@ export const accountLineMeanings: Readonly<Record<AccountLineName, string>> = {
   others: "what laps in traffic or a slow zone add to the mean",
 };
 
+/** What is measured against where each session has a time of its own. */
+const ownTimes = "the times it is measured against";
+
 const targetWords: Readonly<Record<AccountTarget["from"], string>> = {
   session: "the session's target",
   target: "the target nearest in date",
@@ -43,11 +46,14 @@ export interface AccountReport {
  * What a time account finds: the largest line and the mean lap's distance to the target.
  * @example "Mostly repeatability: 0.56 of 1.01 s a lap"
  */
-export function accountTitle({ account }: Pick<AccountReport, "account">): string {
+export function accountTitle({ account, target }: AccountReport): string {
   if (!account.known) return sayTooFew(account.reason);
   const { balance } = account.value;
   const whole = sayAmount(balance, hundredths);
-  if (balance <= 0) return balance === 0 ? "Mean lap at the target" : `Mean lap ${whole} under the target`;
+  if (balance <= 0) {
+    const what = target === undefined ? ownTimes : targetWords[target.from];
+    return balance === 0 ? `Mean lap at ${what}` : `Mean lap ${whole} under ${what}`;
+  }
   const largest = largestOf(account.value);
   const cost = account.value[largest];
   const isMost = cost * 2 > balance;
@@ -71,7 +77,7 @@ export function accountReading({ account, target }: AccountReport): string {
   const { value } = account;
   const against =
     target === undefined
-      ? "Each session against its own target"
+      ? "Each session against its own target, reference lap or PB"
       : `Against ${targetWords[target.from]}, ${formatLapTime(target.ms)}`;
   const sessions = value.sessions > 1 ? ` in ${counted(value.sessions, "session")}` : "";
   const from = `${against}, from ${counted(value.laps, "lap")}${sessions}`;

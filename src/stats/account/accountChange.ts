@@ -1,4 +1,4 @@
-import { type Figure, known } from "#domain";
+import { type Figure, known, type Reason, unknown } from "#domain";
 import { periodShift } from "../period/periodShift.ts";
 import type { Shift } from "../period/shift.ts";
 import { type LapForAccount, type TimeAccount, timeAccount } from "./timeAccount.ts";
@@ -36,7 +36,7 @@ type Sessions = readonly (readonly LapForAccount[])[];
 export function accountChange(now: Sessions, before: Sessions): Figure<AccountChange> {
   const there = timeAccount(before, 0);
   const here = there.known ? timeAccount(now, 0) : there;
-  if (!there.known) return { known: false, reason: `${there.reason} in the period before` };
+  if (!there.known) return unknown(saidOfBefore(there.reason));
   if (!here.known) return here;
   const valuesOf = (sessions: Sessions) =>
     sessions.map((laps) => timeAccount([laps], 0)).flatMap((one) => (one.known ? [one.value] : []));
@@ -57,4 +57,9 @@ export function accountChange(now: Sessions, before: Sessions): Figure<AccountCh
     laps: here.value.laps,
     lapsBefore: there.value.laps,
   });
+}
+
+/** Too few laps there are said of the period before. */
+function saidOfBefore(reason: Reason): Reason {
+  return "needs" in reason ? { ...reason, period: "before" } : reason;
 }

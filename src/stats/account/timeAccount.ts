@@ -1,7 +1,6 @@
 import { type Figure, known, type Remark, unknown } from "#domain";
 import { mean, requireNumber, requireNumberAt } from "#numbers";
 import { bestOfK } from "../pace/bestOfK.ts";
-import { needs } from "../sample/needs.ts";
 
 /** Pace laps a session needs for an account. */
 export const LEAST_FOR_ACCOUNT = 5;
@@ -67,8 +66,8 @@ export function timeAccount(
   const laps = full.reduce((sum, account) => sum + account.laps, 0);
   if (laps === 0) {
     const most = Math.max(0, ...accounts.map((account) => account.paceLaps));
-    const where = sessions.length > 1 ? " in its best session" : "";
-    return unknown(`${needs(LEAST_FOR_ACCOUNT, "pace lap", most)}${where}`);
+    const where = sessions.length > 1 ? ({ where: "in the best session" } as const) : {};
+    return unknown({ needs: LEAST_FOR_ACCOUNT, of: "pace lap", has: most, ...where });
   }
   const weighted = (step: 0 | 1 | 2 | 3) =>
     Math.round(full.reduce((sum, account) => sum + (account.steps?.[step] ?? 0) * (account.laps / laps), 0));

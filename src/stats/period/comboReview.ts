@@ -1,4 +1,3 @@
-import { levelGain } from "../level/levelGain.ts";
 import { isOnPage, onPage } from "#combo";
 import { addDays, type CalendarDate, daysBetween, type ReferenceLap } from "#domain";
 import { CONFIDENCE } from "#numbers";
@@ -11,6 +10,7 @@ import { lapFlags } from "../digest/digestFlags.ts";
 import { sectorsWith, timesWith } from "../digest/digestLaps.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import { addCounts, type Choices } from "../laps/lapPlaces.ts";
+import { levelGain } from "../level/levelGain.ts";
 import { lapDistribution } from "../pace/lapDistribution.ts";
 import { wilsonInterval } from "../sample/wilsonInterval.ts";
 import { nearSessionBest } from "../session/nearSessionBest.ts";

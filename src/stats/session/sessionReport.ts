@@ -78,7 +78,7 @@ export function sessionReport(input: SessionReportInput): SessionReport {
   const paceLaps = laps.filter((placed) => placed.place === "pace");
   const account =
     target === undefined
-      ? unknown("no target, no reference lap and no PB from before this session to measure against")
+      ? unknown({ because: "nothing to measure a session against" })
       : timeAccount([lapsForAccount(laps)], target.ms);
   const maybeBests = laps.filter((placed) => placed.mayBeBest);
   const sectors = sectorAccount(sectorsOf(paceLaps.filter((placed) => placed.mayBeBest)));

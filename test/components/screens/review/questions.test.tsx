@@ -76,7 +76,7 @@ describe("the questions of the review", () => {
   it("with three sessions still say what can be said", async () => {
     const { user } = await show(twiceAWeek(3, () => lapsAbout(84_000)));
     await user.click(
-      await question(/^Am I getting steadier\?Not enough sessions with 5 exact pace laps yet: 3 of 5/),
+      await question(/^Am I getting steadier\?Not enough sessions with 5 exact pace laps each yet: 3 of 5/),
     );
     expect(
       await screen.findByRole("figure", { name: /^100 % of timed laps clean, between/ }),
