@@ -62,6 +62,7 @@ export type PlainCause =
   | "both runs the same"
   | "the most driven"
   | "all at one time"
+  | "change too long ago"
   | "sessions that do not differ"
   | "pairs that do not differ"
   | "all values equal"

@@ -38,7 +38,7 @@ describe("the questions of the review", () => {
       "false",
     );
     expect(await question(/^Where does the time go\?/)).toHaveAttribute("aria-expanded", "false");
-    expect(await question(/^What was different\?No clear change against the 4 weeks before/)).toBeVisible();
+    expect(await question(/^What was different\?No difference from the 4 weeks before/)).toBeVisible();
     expect(await question(/^How much did I practise\?8 sessions, 96 laps/)).toBeVisible();
     await screen.findByRole("figure", { name: /^No clear change in/ });
     expect(screen.getAllByRole("figure")).toHaveLength(1);
