@@ -10,7 +10,6 @@ import { type CalendarDate, type Id, pagesAsOf } from "#domain";
 import { type ComboReview, comboReview } from "#stats";
 import { freshDigests } from "./freshDigests.ts";
 import type { JobMark, JobRun } from "./job.ts";
-import { markOfRows } from "./markOfRows.ts";
 
 export interface ComboReviewDetails {
   readonly comboId: Id;
@@ -39,11 +38,8 @@ export const runComboReview: JobRun<ComboReviewDetails, ComboReview> = async (
   });
 };
 
-export const markOfComboReview: JobMark<ComboReviewDetails> = async (book, { comboId }) => {
-  const [laps, rows] = await Promise.all([markOfCombo(book, comboId), besideTheLaps(book, comboId)]);
-  const { pages, targets, references, chosen } = rows;
-  return [laps, ...[pages, targets, references, [chosen]].map(markOfRows)].join(" ");
-};
+export const markOfComboReview: JobMark<ComboReviewDetails> = (book, { comboId }) =>
+  markOfCombo(book, comboId);
 
 /** The rows that the figures of a combo rest on besides its laps. */
 async function besideTheLaps(book: ReadOnlyLogbook, comboId: Id) {

@@ -2,7 +2,7 @@ import { markOfCombo, pagesOfCombo, preferences, type ReadOnlyLogbook } from "#d
 import { type CalendarDate, type Id, pagesAsOf } from "#domain";
 import type { SessionDigest } from "#stats";
 import { freshDigests } from "./freshDigests.ts";
-import { markOfRows } from "./markOfRows.ts";
+import type { JobMark } from "./job.ts";
 
 /** Figures of the sessions of a combo whose times compare with those of today, oldest first. */
 export async function presentPage(
@@ -16,11 +16,5 @@ export async function presentPage(
 }
 
 /** Another text whenever anything changes that `presentPage` reads. */
-export async function markOfPresentPage(book: ReadOnlyLogbook, { comboId }: { readonly comboId: Id }) {
-  const [laps, pages, chosen] = await Promise.all([
-    markOfCombo(book, comboId),
-    pagesOfCombo(book, comboId),
-    preferences(book),
-  ]);
-  return [laps, markOfRows(pages), markOfRows([chosen])].join(" ");
-}
+export const markOfPresentPage: JobMark<{ readonly comboId: Id }> = (book, { comboId }) =>
+  markOfCombo(book, comboId);

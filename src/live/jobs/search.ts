@@ -1,4 +1,4 @@
-import { combosWithNames, eachRunsOf, markOfBook, type ReadOnlyLogbook } from "#db";
+import { combosWithNames, eachRunsOf, markOfEverything, type ReadOnlyLogbook } from "#db";
 import {
   type CalendarDate,
   comboName,
@@ -107,7 +107,7 @@ export const runSearch: JobRun<SearchDetails, SearchResult> = async (book, { ter
   };
 };
 
-export const markOfSearch: JobMark<SearchDetails> = async (book) => String(await markOfBook(book));
+export const markOfSearch: JobMark<SearchDetails> = markOfEverything;
 
 async function namesOfCombos(book: ReadOnlyLogbook): Promise<ReadonlyMap<Id, string>> {
   const combos = await combosWithNames(book);
