@@ -1,4 +1,5 @@
-export { type Ask, askHere, makeWorkerAsk } from "./ask.ts";
+export { type Ask, makeWorkerAsk } from "./ask.ts";
+export { askHere } from "./askHere.ts";
 export type { Tab } from "./browserTab.ts";
 export { digestMaker } from "./digestMaker.ts";
 export type { Progress } from "./errands/errand.ts";

@@ -30,8 +30,6 @@ export async function buildWithNextSchema(step: keyof typeof made): Promise<stri
     logLevel: "error",
     build: { outDir: folder, emptyOutDir: true },
     plugins: [nextSchema(step)],
-    // Workers are bundled apart, and open the same logbook.
-    worker: { plugins: () => [nextSchema(step)] },
   });
   return folder;
 }

@@ -1,15 +1,8 @@
-import {
-  markOfCombo,
-  pagesOfCombo,
-  preferences,
-  type ReadOnlyLogbook,
-  referencesOfCombo,
-  targetsOfCombo,
-} from "#db";
+import { pagesOfCombo, preferences, type ReadOnlyLogbook, referencesOfCombo, targetsOfCombo } from "#db";
 import { type CalendarDate, type Id, pagesAsOf } from "#domain";
 import { type ComboReview, comboReview } from "#stats";
 import { freshDigests } from "./freshDigests.ts";
-import type { JobMark, JobRun } from "./job.ts";
+import type { JobRun } from "./job.ts";
 
 export interface ComboReviewDetails {
   readonly comboId: Id;
@@ -37,9 +30,6 @@ export const runComboReview: JobRun<ComboReviewDetails, ComboReview> = async (
     preferences: chosen,
   });
 };
-
-export const markOfComboReview: JobMark<ComboReviewDetails> = (book, { comboId }) =>
-  markOfCombo(book, comboId);
 
 /** The rows that the figures of a combo rest on besides its laps. */
 async function besideTheLaps(book: ReadOnlyLogbook, comboId: Id) {

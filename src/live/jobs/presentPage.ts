@@ -1,8 +1,7 @@
-import { markOfCombo, pagesOfCombo, preferences, type ReadOnlyLogbook } from "#db";
+import { pagesOfCombo, preferences, type ReadOnlyLogbook } from "#db";
 import { type CalendarDate, type Id, pagesAsOf } from "#domain";
 import type { SessionDigest } from "#stats";
 import { freshDigests } from "./freshDigests.ts";
-import type { JobMark } from "./job.ts";
 
 /** Figures of the sessions of a combo whose times compare with those of today, oldest first. */
 export async function presentPage(
@@ -14,7 +13,3 @@ export async function presentPage(
   const digests = await freshDigests(book, comboId, chosen, today);
   return digests.filter(({ startedAt }) => startedAt >= pageFrom);
 }
-
-/** Another text whenever anything changes that `presentPage` reads. */
-export const markOfPresentPage: JobMark<{ readonly comboId: Id }> = (book, { comboId }) =>
-  markOfCombo(book, comboId);

@@ -1,4 +1,4 @@
-import { combosWithNames, eachRunsOf, markOfEverything, type ReadOnlyLogbook } from "#db";
+import { combosWithNames, eachRunsOf, type ReadOnlyLogbook } from "#db";
 import {
   type CalendarDate,
   comboName,
@@ -13,7 +13,7 @@ import {
   searchSession,
 } from "#domain";
 import { grouped } from "./grouped.ts";
-import type { JobMark, JobRun } from "./job.ts";
+import type { JobRun } from "./job.ts";
 
 export interface SearchDetails {
   readonly terms: SearchTerms;
@@ -106,8 +106,6 @@ export const runSearch: JobRun<SearchDetails, SearchResult> = async (book, { ter
     lapCount: laps.length,
   };
 };
-
-export const markOfSearch: JobMark<SearchDetails> = markOfEverything;
 
 async function namesOfCombos(book: ReadOnlyLogbook): Promise<ReadonlyMap<Id, string>> {
   const combos = await combosWithNames(book);

@@ -1,7 +1,7 @@
 import type { CalendarDate, Figure, Id } from "#domain";
 import { type OutlookInput, type SuggestedTargets, suggestedTargets } from "#stats";
-import type { JobMark, JobRun } from "./job.ts";
-import { markOfPresentPage, presentPage } from "./presentPage.ts";
+import type { JobRun } from "./job.ts";
+import { presentPage } from "./presentPage.ts";
 
 export interface SuggestedTargetsDetails {
   readonly comboId: Id;
@@ -15,5 +15,3 @@ export const runSuggestedTargets: JobRun<SuggestedTargetsDetails, Figure<Suggest
   book,
   details,
 ) => suggestedTargets({ ...details, page: await presentPage(book, details) });
-
-export const markOfSuggestedTargets: JobMark<SuggestedTargetsDetails> = markOfPresentPage;

@@ -1,18 +1,9 @@
-import {
-  digestsOfAll,
-  markOfAllCombos,
-  pages,
-  preferences,
-  type ReadOnlyLogbook,
-  references,
-  targets,
-} from "#db";
+import { digestsOfAll, pages, preferences, type ReadOnlyLogbook, references, targets } from "#db";
 import { type CalendarDate, type Preferences, pagesAsOf } from "#domain";
 import type { WeekCombo } from "#stats";
 import { digestMaker } from "../digestMaker.ts";
 import { grouped } from "./grouped.ts";
 import { idsInDoubt } from "./idsInDoubt.ts";
-import type { JobMark } from "./job.ts";
 
 /** Every combo with a session, with all that its figures rest on, and the driver's choices. */
 export interface WholeBook {
@@ -45,9 +36,6 @@ export async function wholeBook(book: ReadOnlyLogbook, today: CalendarDate): Pro
     preferences: beside.preferences,
   };
 }
-
-/** Another text whenever anything in the logbook changes that `wholeBook` reads. */
-export const markOfWholeBook: JobMark<unknown> = markOfAllCombos;
 
 /** The rows beside the laps, few in any logbook. */
 async function besideTheLaps(book: ReadOnlyLogbook) {
