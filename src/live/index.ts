@@ -31,7 +31,6 @@ export { useLoadDemo } from "./useLoadDemo.ts";
 export { useNow } from "./useNow.ts";
 export { usePageBest } from "./usePageBest.ts";
 export { useRemoveLogbook } from "./useRemoveLogbook.ts";
-export { type Restorable, type Restore, useRestore } from "./useRestore.ts";
 export { useRows } from "./useRows.ts";
 export { type SessionInDoubt, useSessionsInDoubt } from "./useSessionsInDoubt.ts";
 export { useShelfWrite } from "./useShelfWrite.ts";
