@@ -39,7 +39,6 @@ export * from "./reads/deleted.ts";
 export { type ComboNames, type LikelyName, likelyNames } from "./reads/likelyNames.ts";
 export { type NamedChoice, namedChoices } from "./reads/namedChoices.ts";
 export * from "./reads/newestStamp.ts";
-export * from "./reads/pageOf.ts";
 export * from "./reads/rows.ts";
 export { type RunsToJudgeBy, runsToJudgeBy } from "./reads/runsToJudgeBy.ts";
 export * from "./reads/sessions.ts";

@@ -2,12 +2,13 @@
 import { bench, describe } from "vitest";
 import { acrossCombos, sessionDigest } from "#stats";
 import { normalAt } from "../../src/stats/random/draws.ts";
-import { aRun, aSession, choices } from "../unit/stats/reports/rows.ts";
+import { aRun, aSession, choices } from "../unit/stats/someRows.ts";
 
 function combos(count: number) {
   return Array.from({ length: count }, (_, combo) => ({
     comboId: `combo ${combo}`,
     references: [],
+    pages: [],
     targets: [],
     digests: Array.from({ length: 10 }, (_, session) => {
       const day = combo * 7 + session;

@@ -1,3 +1,4 @@
+import { pageOf } from "#combo";
 import {
   combosWithNames,
   cornerReviewsOfCombo,
@@ -6,7 +7,6 @@ import {
   type Logbook,
   mergeRows,
   newestSchema,
-  pageOf,
   pagesOfCombo,
   partOf,
   preferences,
@@ -22,7 +22,7 @@ import { practiceDay, sayDate, timeOfDay } from "#domain";
 import { lapsTable, rigsTable, sessionsTable, targetsTable, writeBackup, writeCsv } from "#files";
 import { askHere } from "#live";
 import { deletedThings } from "../../src/screens/data/deletedThings.ts";
-import { sessionFigures } from "../../src/screens/log/sessionFigures.ts";
+import { sessionFigures } from "../../src/screens/log/session/sessionFigures.ts";
 
 const today = "2026-03-10";
 const period = {};
@@ -70,7 +70,6 @@ export async function useEverything(book: Logbook): Promise<string[]> {
     shown[`clock ${session.id}`] = timeOfDay(session.startedAt, session.zone);
     if (named === undefined) continue;
     const pages = await pagesOfCombo(book, session.comboId);
-    const page = pageOf(pages, session.startedAt);
     shown[`session ${session.id}`] = sessionFigures(
       {
         ...named,
@@ -78,8 +77,7 @@ export async function useEverything(book: Logbook): Promise<string[]> {
         runs: await runsOfSession(book, session.id),
         unreadableRuns: [],
         preferences: await preferences(book),
-        pageFrom: page.from,
-        pageTo: page.to,
+        page: pageOf(pages, session.startedAt),
         targets: await targetsOfCombo(book, session.comboId),
         references: await referencesOfCombo(book, session.comboId),
         rigs: await rigs(book),

@@ -1,5 +1,5 @@
 import { pagesOfCombo, preferences, type ReadOnlyLogbook, referencesOfCombo, targetsOfCombo } from "#db";
-import { type CalendarDate, type Id, pagesAsOf } from "#domain";
+import type { CalendarDate, Id } from "#domain";
 import { type ComboReview, comboReview } from "#stats";
 import { freshDigests } from "./freshDigests.ts";
 import type { JobRun } from "./job.ts";
@@ -18,11 +18,10 @@ export const runComboReview: JobRun<ComboReviewDetails, ComboReview> = async (
 ) => {
   const { pages, targets, references, chosen } = await besideTheLaps(book, comboId);
   const digests = await freshDigests(book, comboId, chosen, today);
-  const begun = pagesAsOf(pages, today);
   return comboReview({
     comboId,
     digests,
-    pages: begun,
+    pages,
     period,
     today,
     targets,

@@ -1,7 +1,7 @@
 import type { CalendarDate, Figure, Id } from "#domain";
 import { type OutlookInput, type SuggestedTargets, suggestedTargets } from "#stats";
 import type { JobRun } from "./job.ts";
-import { presentPage } from "./presentPage.ts";
+import { presentDigests } from "./presentDigests.ts";
 
 export interface SuggestedTargetsDetails {
   readonly comboId: Id;
@@ -14,4 +14,4 @@ export interface SuggestedTargetsDetails {
 export const runSuggestedTargets: JobRun<SuggestedTargetsDetails, Figure<SuggestedTargets>> = async (
   book,
   details,
-) => suggestedTargets({ ...details, page: await presentPage(book, details) });
+) => suggestedTargets({ ...details, page: await presentDigests(book, details) });

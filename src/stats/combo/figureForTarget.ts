@@ -1,0 +1,60 @@
+import { leastForSpread, type Target } from "#domain";
+import { bestLine } from "../bests/bestLine.ts";
+import type { SessionDigest } from "../digest/sessionDigest.ts";
+import { bestInARow } from "../pace/bestInARow.ts";
+import { exactRuns } from "./exactRuns.ts";
+import { latestUsual } from "./latestUsual.ts";
+
+/** A figure in the unit of its target, and to how many decimals of a second it is known where it is a time. */
+export interface TargetFigure {
+  readonly value: number;
+  readonly decimals: number;
+}
+
+/**
+ * The figure that stands against a target now, in the target's unit: for `best` the personal best of the page; for
+ * `meanOf` the best mean of as many clean laps in a row of one run; for `median` the level, or where there is none yet the
+ * usual lap of the last session that has one; for `scatter` and `cleanShare` (thousandths) that of the latest session that
+ * has one, from five laps up.
+ * @param page digests of the combo's page in time order
+ * @param levelMs the level now
+ * @returns undefined where nothing gives the figure
+ */
+export function figureForTarget(
+  target: Pick<Target, "kind" | "laps">,
+  page: readonly SessionDigest[],
+  levelMs: number | undefined,
+): TargetFigure | undefined {
+  switch (target.kind) {
+    case "best": {
+      const best = bestLine(page.flatMap((digest) => digest.bestCandidates)).at(-1);
+      return best && { value: best.ms, decimals: best.decimals };
+    }
+    case "meanOf":
+      return exactly(bestInARow(page.flatMap(exactRuns), target.laps ?? 1)?.meanMs);
+    case "median":
+      return exactly(levelMs ?? latestUsual(page));
+    case "scatter":
+      return exactly(
+        lastKnown(page, ({ pace: { consistency } }) =>
+          consistency.known ? consistency.value.scatterMs : undefined,
+        ),
+      );
+    case "cleanShare":
+      return exactly(
+        lastKnown(page, ({ clean, timed }) => (timed < leastForSpread ? undefined : (1000 * clean) / timed)),
+      );
+  }
+}
+
+function exactly(value: number | undefined): TargetFigure | undefined {
+  return value === undefined ? undefined : { value, decimals: 3 };
+}
+
+function lastKnown(
+  page: readonly SessionDigest[],
+  figure: (digest: SessionDigest) => number | undefined,
+): number | undefined {
+  const digest = page.findLast((one) => figure(one) !== undefined);
+  return digest && figure(digest);
+}

@@ -1,0 +1,114 @@
+import { isOnPage, onPage } from "#combo";
+import { addDays, type CalendarDate, daysBetween, type ReferenceLap } from "#domain";
+import { CONFIDENCE } from "#numbers";
+import { periodAccount } from "../account/periodAccount.ts";
+import { sectorAccount } from "../account/sectorAccount.ts";
+import { datedBests } from "../bests/datedBests.ts";
+import { sessionBests } from "../bests/sessionBests.ts";
+import { type ComboQuestion, type ComboStanding, comboStanding } from "../combo/comboStanding.ts";
+import { lapFlags } from "../digest/digestFlags.ts";
+import { sectorsWith, timesWith } from "../digest/digestLaps.ts";
+import type { SessionDigest } from "../digest/sessionDigest.ts";
+import { addCounts, type Choices } from "../laps/lapPlaces.ts";
+import { lapDistribution } from "../pace/lapDistribution.ts";
+import { wilsonInterval } from "../sample/wilsonInterval.ts";
+import { nearSessionBest } from "../session/nearSessionBest.ts";
+import type { ComboReview, SessionPoint } from "./comboReviewFigures.ts";
+import { reviewDetails } from "./reviewDetails.ts";
+import { reviewTrends } from "./reviewTrends.ts";
+
+/** What a combo is reviewed with. */
+export interface ComboReviewInput extends ComboQuestion {
+  /** First and last day; absent means open. */
+  readonly period: { readonly from?: CalendarDate | undefined; readonly to?: CalendarDate | undefined };
+  readonly references: readonly ReferenceLap[];
+  readonly preferences: Choices;
+  /** From `comboStanding`, where it has been asked already. */
+  readonly standing?: ComboStanding | undefined;
+}
+
+/** What the weeks say about one combo. */
+export function comboReview(input: ComboReviewInput): ComboReview {
+  const { period, today, preferences, standing = comboStanding(input) } = input;
+  const digests = input.digests.toSorted((a, b) => a.startedAt - b.startedAt);
+  const isPresent = (digest: SessionDigest) => isOnPage(standing.page, digest.startedAt);
+  const inPeriod = digests.filter((digest) => isWithin(digest.date, period));
+  const page = onPage(standing.page, digests);
+  const drivenBefore = digests.filter(isBefore(period, today));
+  const before = onPage(standing.page, drivenBefore);
+  const now = onPage(standing.page, inPeriod);
+  const bests = datedBests(page);
+  const last = digests.at(-1);
+  const sum = (field: "guestLaps" | "mistakes" | "drivingMs" | "clean" | "timed") =>
+    now.reduce((total, digest) => total + digest[field], 0);
+  const counts = addCounts(now.map((digest) => digest.counts));
+  const details = reviewDetails({
+    standing,
+    now,
+    before,
+    driven: inPeriod,
+    drivenBefore,
+    marginPercent: preferences.marginPercent,
+  });
+  return {
+    points: inPeriod.map((digest) => pointOf(digest, isPresent(digest))),
+    bests,
+    sessionBests: sessionBests(page),
+    sessions: now.length,
+    sessionsOnOldPages: inPeriod.length - now.length,
+    counts,
+    guestLaps: sum("guestLaps"),
+    mistakes: sum("mistakes"),
+    drivingMs: sum("drivingMs"),
+    ...reviewTrends(now, page),
+    cleanShare: wilsonInterval(sum("clean"), sum("timed"), CONFIDENCE),
+    mistakeShare: wilsonInterval(Math.min(sum("mistakes"), counts.driven), counts.driven, CONFIDENCE),
+    nearTheBest: nearSessionBest(now, preferences.marginPercent),
+    ...periodAccount({ ...input, page: standing.page, digests: now, bests }),
+    sectors: sectorAccount(sectorsWith(now, lapFlags.pace | lapFlags.mayBeBest)),
+    distribution: lapDistribution(timesWith(now, lapFlags.pace), timesWith(before, lapFlags.pace)),
+    ...details,
+    targets: standing.targets,
+    daysSinceLast: last === undefined ? undefined : daysBetween(last.date, today),
+  };
+}
+
+function isWithin(date: CalendarDate, { from, to }: ComboReviewInput["period"]): boolean {
+  return (from === undefined || date >= from) && (to === undefined || date <= to);
+}
+
+/** The days of the equally long period before; none where the period has no beginning. */
+function isBefore({ from, to }: ComboReviewInput["period"], today: CalendarDate) {
+  if (from === undefined) return () => false;
+  const days = daysBetween(from, to ?? today) + 1;
+  const earlier = { from: addDays(from, -days), to: addDays(from, -1) };
+  return (digest: SessionDigest) => isWithin(digest.date, earlier);
+}
+
+function pointOf(digest: SessionDigest, isPresentPage: boolean): SessionPoint {
+  const { sessionId, date, startedAt, pace, counts, mistakes, drivingMs } = digest;
+  const { median, lowerQuartile, upperQuartile, best, bestOfTen, consistency } = pace;
+  return {
+    sessionId,
+    date,
+    startedAt,
+    isPresentPage,
+    laps: counts.driven,
+    paceLaps: pace.laps,
+    mistakes,
+    drivingMs,
+    median,
+    lowerQuartile,
+    upperQuartile,
+    best,
+    bestClean: digest.bestClean,
+    bestOfTen,
+    consistency: consistency.known
+      ? {
+          percent: consistency.value.percent,
+          low: consistency.value.lowPercent,
+          high: consistency.value.highPercent,
+        }
+      : undefined,
+  };
+}

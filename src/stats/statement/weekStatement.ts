@@ -1,0 +1,196 @@
+import { isInForce, nearestFirst, onPage } from "#combo";
+import { addDays, type CalendarDate, type Id, type ReferenceLap } from "#domain";
+import { type LineToWorkOn, largestLine } from "../account/largestLine.ts";
+import { datedBests } from "../bests/datedBests.ts";
+import { type ComboQuestion, type ComboStanding, comboStanding } from "../combo/comboStanding.ts";
+import { latestUsual } from "../combo/latestUsual.ts";
+import type { TargetState } from "../combo/targetStates.ts";
+import type { SessionDigest } from "../digest/sessionDigest.ts";
+import { addCounts, type Choices } from "../laps/lapPlaces.ts";
+import { comboReview } from "../period/comboReview.ts";
+import type { ComboReview, DatedBest } from "../period/comboReviewFigures.ts";
+
+/** Days looked back over for the trend at the end of the week. */
+const TREND_DAYS = 84;
+
+/** A combo driven in the week, with its whole history. */
+export interface WeekCombo extends Omit<ComboQuestion, "today"> {
+  readonly references: readonly ReferenceLap[];
+}
+
+/** One combo's line of the week: what was driven, and what was brought forward and carried forward, ms. */
+export interface WeekLine {
+  readonly comboId: Id;
+  readonly sessions: number;
+  readonly laps: number;
+  readonly guestLaps: number;
+  readonly drivingMs: number;
+  readonly mistakes: number;
+  /** PB of the present page before the week and at its end; a page turned meanwhile begins afresh. */
+  readonly bestBefore: DatedBest | undefined;
+  readonly best: DatedBest | undefined;
+  /** Usual lap of the last session with five pace laps before the week, and of the last one in it. */
+  readonly usualBefore: number | undefined;
+  readonly usual: number | undefined;
+}
+
+/** A target that ruled in the week, as it stood at its end. */
+export interface WeekTarget extends TargetState {
+  /** Reached in the week. */
+  readonly isNewlyReached: boolean;
+}
+
+/** What stands behind the finding and the advice: the combo driven most. */
+export interface WeekMain {
+  readonly comboId: Id;
+  /** The week alone. */
+  readonly week: ComboReview;
+  /** The twelve weeks to its end. */
+  readonly season: ComboReview;
+  /** The largest line of the week's time account, and the sector that holds most of it, from 0. */
+  readonly workOn:
+    | { readonly line: LineToWorkOn; readonly ms: number; readonly sector: number | undefined }
+    | undefined;
+}
+
+/** One week in ledger form. Sessions after it change nothing. */
+export interface WeekStatement {
+  readonly monday: CalendarDate;
+  readonly sunday: CalendarDate;
+  readonly days: readonly { readonly date: CalendarDate; readonly laps: number }[];
+  /** Most laps first. */
+  readonly lines: readonly WeekLine[];
+  /** Sums of the lines. */
+  readonly total: Pick<WeekLine, "sessions" | "laps" | "guestLaps" | "drivingMs" | "mistakes">;
+  readonly targets: readonly WeekTarget[];
+  readonly main: WeekMain | undefined;
+}
+
+/** What a week is stated from. */
+export interface WeekStatementInput {
+  readonly monday: CalendarDate;
+  /** Combos without a session in the week only lend their targets. */
+  readonly combos: readonly WeekCombo[];
+  readonly preferences: Choices;
+  /** `comboStanding`, or who has kept its answers. */
+  readonly standingOf?: (combo: ComboQuestion) => ComboStanding;
+}
+
+/** The statement of one week. */
+export function weekStatement({
+  monday,
+  combos,
+  preferences,
+  standingOf = comboStanding,
+}: WeekStatementInput): WeekStatement {
+  const sunday = addDays(monday, 6);
+  const known = combos.map((combo) => asOf(combo, sunday, standingOf));
+  const isInWeek = ({ date }: SessionDigest) => date >= monday;
+  const driven = known
+    .filter(({ digests }) => digests.some(isInWeek))
+    .map((combo) => ({ combo, line: lineOf(combo, monday) }))
+    .toSorted((a, b) => b.line.laps - a.line.laps || (a.line.comboId < b.line.comboId ? -1 : 1));
+  const lines = driven.map(({ line }) => line);
+  const sum = (field: keyof WeekStatement["total"]) => lines.reduce((all, line) => all + line[field], 0);
+  const inWeek = known.flatMap(({ digests }) => digests.filter(isInWeek));
+  const main = driven[0];
+  return {
+    monday,
+    sunday,
+    days: Array.from({ length: 7 }, (_, day) => {
+      const date = addDays(monday, day);
+      return { date, laps: lapsOf(inWeek.filter((digest) => digest.date === date)) };
+    }),
+    lines,
+    total: {
+      sessions: sum("sessions"),
+      laps: sum("laps"),
+      guestLaps: sum("guestLaps"),
+      drivingMs: sum("drivingMs"),
+      mistakes: sum("mistakes"),
+    },
+    targets: known
+      .flatMap((combo) => targetsOf(combo, monday, sunday))
+      .toSorted((a, b) => nearestFirst(a.target, b.target)),
+    main: main && mainOf(main.combo, monday, sunday, preferences),
+  };
+}
+
+interface Known extends WeekCombo {
+  readonly standing: ComboStanding;
+  /** The sessions of its page up to the Sunday, in time order. */
+  readonly page: readonly SessionDigest[];
+}
+
+/** What was known of a combo on a day. */
+function asOf(
+  combo: WeekCombo,
+  day: CalendarDate,
+  standingOf: (combo: ComboQuestion) => ComboStanding,
+): Known {
+  const known = knownOn(combo, day);
+  const standing = standingOf(known);
+  const page = onPage(standing.page, known.digests).toSorted((a, b) => a.startedAt - b.startedAt);
+  return { ...combo, ...known, standing, page };
+}
+
+/** A combo as it was known on a day: no later session, no page turned after its last one, no target set since. */
+export function knownOn(combo: WeekCombo, day: CalendarDate): ComboQuestion {
+  const digests = combo.digests.filter(({ date }) => date <= day);
+  const lastAt = digests.reduce((last, { startedAt }) => Math.max(last, startedAt), Number.NEGATIVE_INFINITY);
+  return {
+    comboId: combo.comboId,
+    digests,
+    pages: combo.pages.filter(({ from }) => from <= lastAt),
+    targets: combo.targets.filter(({ setOn }) => setOn <= day),
+    today: day,
+  };
+}
+
+function lineOf({ comboId, digests, page }: Known, monday: CalendarDate): WeekLine {
+  const own = digests.filter(({ date }) => date >= monday);
+  const sum = (field: "guestLaps" | "drivingMs" | "mistakes") =>
+    own.reduce((all, digest) => all + digest[field], 0);
+  const before = page.filter(({ date }) => date < monday);
+  return {
+    comboId,
+    sessions: own.length,
+    laps: lapsOf(own),
+    guestLaps: sum("guestLaps"),
+    drivingMs: sum("drivingMs"),
+    mistakes: sum("mistakes"),
+    bestBefore: datedBests(before).at(-1),
+    best: datedBests(page).at(-1),
+    usualBefore: latestUsual(before),
+    usual: latestUsual(page.filter(({ date }) => date >= monday)),
+  };
+}
+
+function lapsOf(digests: readonly SessionDigest[]): number {
+  return addCounts(digests.map(({ counts }) => counts)).driven;
+}
+
+function targetsOf({ standing }: Known, monday: CalendarDate, sunday: CalendarDate): WeekTarget[] {
+  const days = { from: monday, to: sunday, at: Date.parse(monday) };
+  return standing.targets
+    .filter(({ target }) => isInForce(target, standing.page, days))
+    .map((state) => {
+      const isNewlyReached = state.standing.kind === "reached" && state.standing.on >= monday;
+      return { ...state, isNewlyReached };
+    });
+}
+
+function mainOf(combo: Known, monday: CalendarDate, sunday: CalendarDate, preferences: Choices): WeekMain {
+  const reviewSince = (from: CalendarDate) =>
+    comboReview({ ...combo, today: sunday, period: { from, to: sunday }, preferences });
+  const week = reviewSince(monday);
+  const { account, sectors } = week;
+  const line = account.known ? largestLine(account.value) : undefined;
+  const sector = sectors.known && line !== "mistakes" ? sectors.value.largest : undefined;
+  return {
+    comboId: combo.comboId,
+    week,
+    season: reviewSince(addDays(sunday, 1 - TREND_DAYS)),
+    workOn: account.known && line !== undefined ? { line, ms: account.value[line], sector } : undefined,
+  };
+}
