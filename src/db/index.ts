@@ -12,6 +12,7 @@ export { databasesThere, eraseDatabases } from "./eraseAll.ts";
 export * from "./fault.ts";
 export * from "./idMaker.ts";
 export type { ImportedSession } from "./importedSession.ts";
+export * from "./keepCopy.ts";
 export * from "./keptAnswers.ts";
 export * from "./keptCopies.ts";
 export * from "./logbook.ts";
