@@ -33,9 +33,12 @@ export interface Incoming extends Pick<Errands, "progress" | "stop"> {
   readonly replace: (source: Blob) => Promise<boolean>;
 }
 
-/** What can be done with a file that has been looked at. */
-export function useIncoming(): Incoming {
-  const { progress, send, stop } = useErrand();
+/**
+ * What can be done with a file that has been looked at.
+ * @param how as for `useErrand`
+ */
+export function useIncoming(how: Parameters<typeof useErrand>[0] = {}): Incoming {
+  const { progress, send, stop } = useErrand(how);
   const { shelf, book, entry, sendOut, openOther } = useLogbook();
   const say = useNotices((notices) => notices.say);
   const push = useUndo((list) => list.push);

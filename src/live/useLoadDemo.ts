@@ -16,7 +16,7 @@ export function useLoadDemo(address: string): {
 } {
   const { openOther } = useLogbook();
   const shelved = useShelved();
-  const { asNew } = useIncoming();
+  const { asNew } = useIncoming({ goesOn: true });
   const say = useNotices((notices) => notices.say);
   const [isLoading, setLoading] = useState(false);
 
