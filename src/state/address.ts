@@ -1,5 +1,12 @@
 import { useSyncExternalStore } from "react";
-import { type CalendarDate, type Id, isStorableDate, mondayOf, type SearchTerms, type WeekName } from "#domain";
+import {
+  type CalendarDate,
+  type Id,
+  isStorableDate,
+  mondayOf,
+  type SearchTerms,
+  type WeekName,
+} from "#domain";
 import { parseSearch, printSearch } from "./searchQuery.ts";
 
 /** How much history a review looks at: the last n days, all of it, or chosen dates (both ends included). */

@@ -9,7 +9,7 @@ import {
   type Run,
   sortLaps,
 } from "#domain";
-import { type EntryContext, isAlike, knownFrom, measuresOf } from "#entry";
+import { type EntryContext, isAlike, knownFrom, knownTimes, measuresOf, usualLap } from "#entry";
 import { median } from "#stats";
 
 /** A best time, with what is known of its decimals. */
@@ -71,21 +71,28 @@ function timesKnown(about: About) {
   const anchor = median(known.page ?? []) ?? pb?.ms;
   const near = (times: readonly number[]) =>
     anchor === undefined ? times : times.filter((ms) => ms >= anchor / 3 && ms <= anchor * 3);
-  const isDry = (run?.surface ?? "dry") === "dry";
+  const { surface } = run ?? noRun;
+  const isDry = surface === "dry";
   const isPace = run !== undefined && isPaceRun({ ...run, surface: "dry" });
+  const isRace = run?.kind === "race" && isPaceRun({ ...run, kind: "pace", surface: "dry" });
+  const isPbUsual = isDry && (run === undefined || isPace || isRace);
   const likeTimes = near(measuresOf(like));
   const paceTimes = near(runs.flatMap((one) => paceTimesOf(one, preferences.settlingLaps)));
-  const usualMs = isDry ? (median(paceTimes) ?? pb?.ms) : (median(likeTimes) ?? median(known.page ?? []));
-  return {
-    ...(usualMs !== undefined && { usualMs }),
-    // A run that is no pace run moves no usual but its own.
-    paceTimes: isPace ? (isDry ? paceTimes : likeTimes) : [],
+  const ofSession = !isRace || likeTimes.length === 0 ? paceTimes : likeTimes;
+  const times = {
+    paceTimes: isPbUsual ? ofSession : likeTimes,
+    runTimes: near(
+      own === undefined ? [] : lapsInOrder(own).flatMap((lap) => (isMeasure(lap) ? [lap.ms] : [])),
+    ),
     likeTimes,
-    runTimes: near(own === undefined ? [] : measuresOf([own])),
     known,
+    isPbUsual,
+    surfaceMs: median(near(measuresOf([...runs, ...around.page].filter((one) => one.surface === surface)))),
     isDry,
     isPaceRun: isPace,
   };
+  const usualMs = usualLap(knownTimes(times), { ...times, pbMs: pb?.ms });
+  return { ...times, ...(usualMs !== undefined && { usualMs }) };
 }
 
 const noRun = { kind: "pace", effort: "full", surface: "dry" } as const;
