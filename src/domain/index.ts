@@ -14,6 +14,7 @@ export * from "./problem.ts";
 export * from "./ranges.ts";
 export * from "./readDate.ts";
 export * from "./remarks.ts";
+export * from "./rigOn.ts";
 export * from "./rows.ts";
 export * from "./sameName.ts";
 export * from "./sayDate.ts";
