@@ -145,6 +145,7 @@ export {
   rigTestReport,
 } from "./rigTests/rigTestReport.ts";
 export { spreadOfRunDifferences } from "./rigTests/spreadOfRunDifferences.ts";
+export { longGap } from "./run/longGap.ts";
 export type {
   AgainstBest,
   AgainstRun,

@@ -32,6 +32,7 @@ export { sayFound } from "./found.ts";
 export { sayGuest } from "./guest.ts";
 export { individualsReading, individualsTitle, sayPaceLap } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";
+export { askLongGap } from "./longGap.ts";
 export { type NextRun, type NextRunContext, suggestNextRun } from "./nextRun.ts";
 export { bandMeaning, type CurveFigures, type ExpectedDates, sayCurve, sayExpected } from "./outlook.ts";
 export { scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";

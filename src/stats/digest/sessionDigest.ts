@@ -109,7 +109,7 @@ export function isDigestCurrent(digest: SessionDigest, choices: Choices): boolea
 }
 
 /** Nobody sits for more than a day: a clock jumped, or the session was left open. Common practice, no source. */
-const longestSittingMs = 86_400_000;
+export const longestSittingMs = 86_400_000;
 
 /** A session entered afterwards has no end of its own. */
 function sittingOf({ startedAt, endedAt, isTimeOfDayKnown }: Session): number | undefined {
