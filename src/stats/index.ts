@@ -103,6 +103,8 @@ export {
   inOrderDriven,
 } from "./across/acrossTrend.ts";
 export type { BestCandidate } from "./bests/bestCandidates.ts";
+export { datedBests } from "./bests/datedBests.ts";
+export { mayTakeBest } from "./bests/mayTakeBest.ts";
 export { type AccountTarget, accountTarget } from "./combo/accountTarget.ts";
 export { figureForTarget } from "./combo/figureForTarget.ts";
 export { lapFlags } from "./digest/digestFlags.ts";

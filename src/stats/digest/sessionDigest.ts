@@ -1,6 +1,6 @@
 import type { Focus, Run, Session } from "#domain";
 import { type BestCandidate, bestCandidates } from "../bests/bestCandidates.ts";
-import { bestLine } from "../bests/bestLine.ts";
+import { fastestOf } from "../bests/fastestOf.ts";
 import type { Choices, LapCounts } from "../laps/lapPlaces.ts";
 import { type PlacedLap, sessionLaps } from "../laps/sessionLaps.ts";
 import { type PaceFigures, paceFigures } from "../pace/paceFigures.ts";
@@ -8,7 +8,7 @@ import { flagsOf } from "./digestFlags.ts";
 import { type RunFacts, runFacts } from "./runFacts.ts";
 
 /** Goes up whenever a digest would come out otherwise for the same rows. */
-export const methodVersion = 4;
+export const methodVersion = 5;
 
 /** Stands for no time in the typed arrays. */
 export const NO_TIME = -1;
@@ -92,7 +92,7 @@ export function sessionDigest(session: Session, runs: readonly Run[], choices: C
     timed: sorted.timed,
     clean: sorted.clean,
     pace,
-    bestClean: bestLine(candidates).at(-1),
+    bestClean: fastestOf(candidates),
     bestCandidates: candidates,
     drivingMs: Math.round(known + (counts.driven - withTime) * usual),
     sittingMs: sittingOf(session),

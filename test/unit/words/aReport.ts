@@ -25,6 +25,7 @@ export function aReport(finding: RunFinding, fields: Partial<RunReport> = {}): R
     againstRunBefore: unknown("no pace run before it in this session"),
     againstTarget: unknown("no target for this session"),
     againstBest: unknown("no personal best before it"),
+    firstBest: undefined,
     pointedAt: [],
     ...fields,
     finding,

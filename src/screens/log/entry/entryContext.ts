@@ -10,7 +10,7 @@ import {
   sortLaps,
 } from "#domain";
 import { type EntryContext, isAlike, knownFrom, knownTimes, measuresOf, usualLap } from "#entry";
-import { median } from "#stats";
+import { mayTakeBest, median } from "#stats";
 
 /** A best time, with what is known of its decimals. */
 export interface Best {
@@ -31,6 +31,8 @@ interface About {
   readonly preferences: Preferences;
   /** Best of the page, a lap confirmed as odd and the edited one left out. */
   readonly pb: Best | undefined;
+  /** Whether the page had a best before the session. */
+  readonly hasEarlierBest: boolean;
   readonly targetMs: number | undefined;
 }
 
@@ -47,7 +49,7 @@ export function entryContext(about: About): EntryContext {
     displayDecimals: preferences.displayDecimals,
     ...(layout.sectors !== undefined && { sectors: layout.sectors }),
     ...(layout.corners.length > 0 && { corners: layout.corners.length }),
-    isPractice: run?.guest === undefined,
+    isPractice: run === undefined || (run.guest === undefined && mayTakeBest(run.kind, about.hasEarlierBest)),
     isSlow: run?.kind === "race" && last === undefined,
   };
 }

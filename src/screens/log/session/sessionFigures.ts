@@ -88,6 +88,7 @@ export function sessionFigures(
       pb:
         report.newBests.findLast(({ lapId, isOdd }) => lapId !== editedId && !isOdd) ??
         (pb?.isOdd ? undefined : pb),
+      hasEarlierBest: pb !== undefined,
       targetMs: named?.ms,
     });
   const withLaps = runs.filter(({ run }) => hasLaps(run));
@@ -137,7 +138,14 @@ function saidRun(
     .flatMap(({ remarks }) => remarks.flatMap(({ corner }) => (corner === undefined ? [] : [corner])));
   return {
     number,
-    report: runReport({ run, runsBefore, pb: bestBefore, targetMs, preferences }),
+    report: runReport({
+      run,
+      runsBefore,
+      pb: bestBefore,
+      hasEarlierBest: pb !== undefined,
+      targetMs,
+      preferences,
+    }),
     corners,
   };
 }

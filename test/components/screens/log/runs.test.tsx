@@ -115,7 +115,7 @@ describe("what a run says", () => {
   it("stays to be read under its head when the next run has its first lap", async () => {
     const { user } = await renderLog((book) => openWith(book, [84_900, 84_700, 84_800]));
     await screen.findByRole("region", { name: "What run 1 says" });
-    const sentence = "1:24.700 is your first PB here.";
+    const sentence = "1:24.700 is your PB here, 0.200 s under the first, 1:24.900.";
     expect(runBlock(1).queryByText(sentence)).not.toBeInTheDocument();
     await user.click(screen.getByRole("button", { name: "End run" }));
     await waitFor(() => expect(heading(2)).toBeVisible());

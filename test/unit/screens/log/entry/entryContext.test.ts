@@ -30,7 +30,7 @@ const aRun = (id: string, times: readonly number[], fields: Partial<Run> = {}): 
   ...fields,
 });
 const dryPb = { ms: 91_312, decimals: 3 };
-const contextOf = (run: Run, before: readonly Run[] = [], page: readonly Run[] = []) => {
+const contextOf = (run: Run, before: readonly Run[] = [], page: readonly Run[] = [], hasEarlierBest = true) => {
   const around: RunsToJudgeBy = { page, layout: [], elsewhere: [] };
   return entryContext({
     run,
@@ -39,6 +39,7 @@ const contextOf = (run: Run, before: readonly Run[] = [], page: readonly Run[] =
     layout: { id: "l", trackId: "t", name: "", corners: [], ...stamps },
     preferences: { id: preferencesId, ...defaultPreferences, ...stamps },
     pb: dryPb,
+    hasEarlierBest,
     targetMs: undefined,
   });
 };
@@ -90,6 +91,16 @@ test("on a drying track the last laps say what is meant, not those of the whole 
   const wet = aRun("r1", [101_300, 101_900, 101_500, 101_700], { surface: "wet" });
   const drying = aRun("r2", [95_100, 94_300, 93_600], { surface: "wet", n: 2 });
   expect(read("2950", contextOf(drying, [wet]))).toBe(92_950);
+});
+
+test("a warm-up lap is not asked about as a PB on the first evening, as it is none; later it is", () => {
+  const warmUp = aRun("r1", [92_000, 92_100, 92_200], { kind: "warm-up" });
+  const asks = (hasEarlierBest: boolean) => {
+    const reading = parseEntry("0700", contextOf(warmUp, [], [], hasEarlierBest));
+    return reading.ok && reading.lap.ms === 90_700 && reading.asks.map(({ why }) => why);
+  };
+  expect(asks(false)).toEqual([]);
+  expect(asks(true)).toEqual(["short form PB"]);
 });
 
 test("a dry pace run is completed from its session, its page and its PB, in this order", () => {
