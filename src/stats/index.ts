@@ -51,6 +51,7 @@ export { type RunTrend, runTrend } from "./run/runTrend.ts";
 export { type BestStep, type LapForBest, personalBests } from "./bests/personalBests.ts";
 export type { Band, Range } from "./weeks/bands.ts";
 export { type BreakCost, breakCosts, type DatedMedian } from "./weeks/breakCosts.ts";
+export type { Break } from "./period/breaksOf.ts";
 export { type ExponentialFit, fitExponential } from "./weeks/fitExponential.ts";
 export { fitPower, type PowerFit } from "./weeks/fitPower.ts";
 export type { FutureSession, PastSession } from "./weeks/history.ts";

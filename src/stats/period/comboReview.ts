@@ -73,6 +73,8 @@ export function comboReview(input: ComboReviewInput): ComboReview {
     distribution: lapDistribution(timesWith(now, lapFlags.pace), timesWith(before, lapFlags.pace)),
     ...reviewDetails({
       comboId: input.comboId,
+      all: digests,
+      pages,
       page,
       now,
       before,
