@@ -148,6 +148,7 @@ export {
   rigTestReport,
 } from "./rigTests/rigTestReport.ts";
 export { spreadOfRunDifferences } from "./rigTests/spreadOfRunDifferences.ts";
+export type { RigRecordDay } from "./rigTests/rigSide.ts";
 export { longGap } from "./run/longGap.ts";
 export type {
   AgainstBest,
@@ -158,6 +159,7 @@ export type {
   RunFigures,
 } from "./run/runFigures.ts";
 export type { RunFinding } from "./run/runFinding.ts";
+export { usualDecimals } from "./pace/usualDecimals.ts";
 export { type RunReport, type RunReportInput, runReport } from "./run/runReport.ts";
 export {
   type SessionChart,

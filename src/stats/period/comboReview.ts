@@ -101,7 +101,7 @@ function isBefore({ from, to }: ComboReviewInput["period"], today: CalendarDate)
 
 function pointOf(digest: SessionDigest, isPresentPage: boolean): SessionPoint {
   const { sessionId, date, startedAt, pace, counts, mistakes, drivingMs } = digest;
-  const { median, lowerQuartile, upperQuartile, best, bestOfTen, consistency } = pace;
+  const { median, medianDecimals, lowerQuartile, upperQuartile, best, bestOfTen, consistency } = pace;
   return {
     sessionId,
     date,
@@ -112,6 +112,7 @@ function pointOf(digest: SessionDigest, isPresentPage: boolean): SessionPoint {
     mistakes,
     drivingMs,
     median,
+    medianDecimals,
     lowerQuartile,
     upperQuartile,
     best,

@@ -54,7 +54,7 @@ export function runReport(input: RunReportInput): RunReport {
     laps: times.length,
     best,
     usual,
-    usualDecimals: run.summary?.usualMs === undefined ? 3 : (run.summary.usualDecimals ?? 3),
+    usualDecimals: run.summary?.usualMs === undefined ? figures.medianDecimals : (run.summary.usualDecimals ?? 3),
     isUsualGiven: run.summary?.usualMs !== undefined,
     scatter: figures.consistency,
     trend: runTrend(
