@@ -49,9 +49,9 @@ export { type RunTrend, runTrend } from "./run/runTrend.ts";
 // Over weeks
 
 export { type BestStep, type LapForBest, personalBests } from "./bests/personalBests.ts";
+export type { Break } from "./period/breaksOf.ts";
 export type { Band, Range } from "./weeks/bands.ts";
 export { type BreakCost, breakCosts, type DatedMedian } from "./weeks/breakCosts.ts";
-export type { Break } from "./period/breaksOf.ts";
 export { type ExponentialFit, fitExponential } from "./weeks/fitExponential.ts";
 export { fitPower, type PowerFit } from "./weeks/fitPower.ts";
 export type { FutureSession, PastSession } from "./weeks/history.ts";
@@ -65,6 +65,15 @@ export {
 export type { SessionEvent } from "./weeks/sessionEvents.ts";
 export { sessionsNeededForChange } from "./weeks/sessionsNeededForChange.ts";
 export { type StepAtChange, stepAtChange } from "./weeks/stepAtChange.ts";
+
+// The level
+
+export type { ChangeOfLevel } from "./level/changeOfLevel.ts";
+export { type LevelChange, levelChange } from "./level/levelChange.ts";
+export { type LevelOutlook, type LevelOutlookQuestion, levelOutlook } from "./level/levelOutlook.ts";
+export type { LevelSession } from "./level/levelSeries.ts";
+export type { LevelSettings } from "./level/levelSettings.ts";
+export type { LevelsOff } from "./level/levelsOff.ts";
 
 // Targets
 
@@ -106,8 +115,11 @@ export {
 export type { BestCandidate } from "./bests/bestCandidates.ts";
 export { datedBests } from "./bests/datedBests.ts";
 export { mayTakeBest } from "./bests/mayTakeBest.ts";
-export { type AccountTarget, accountTarget } from "./combo/accountTarget.ts";
-export { figureForTarget } from "./combo/figureForTarget.ts";
+export { rangeOfBests } from "./bests/rangeOfBests.ts";
+export { type ComboQuestion, type ComboStanding, comboStanding } from "./combo/comboStanding.ts";
+export { figureAt } from "./combo/figureAt.ts";
+export { figureForTarget, type TargetFigure } from "./combo/figureForTarget.ts";
+export { isTargetReached, nextTarget, type TargetState, targetStates } from "./combo/targetStates.ts";
 export { lapFlags } from "./digest/digestFlags.ts";
 export { timesWith } from "./digest/digestLaps.ts";
 export { isWholeDigest } from "./digest/isWholeDigest.ts";
@@ -120,6 +132,7 @@ export {
 } from "./digest/sessionDigest.ts";
 export { addCounts, type Choices, type LapCounts, type LapPlace, lapPlaces } from "./laps/lapPlaces.ts";
 export type { PaceFigures } from "./pace/paceFigures.ts";
+export { usualDecimals } from "./pace/usualDecimals.ts";
 export { type ComboReviewInput, comboReview } from "./period/comboReview.ts";
 export type { ComboReview, DatedBest, SessionAccount, SessionPoint } from "./period/comboReviewFigures.ts";
 export { type CurveOutlook, curveOutlook, type DatedBand } from "./period/curveOutlook.ts";
@@ -140,6 +153,7 @@ export { isClearShift, type Shift } from "./period/shift.ts";
 export { fuelNeeded } from "./race/fuelNeeded.ts";
 export { type RaceDistance, type RaceQuestion, raceDistance } from "./race/raceDistance.ts";
 export type { RaceLap } from "./race/raceLaps.ts";
+export type { RigRecordDay } from "./rigTests/rigSide.ts";
 export { type RigStep, rigSteps } from "./rigTests/rigSteps.ts";
 export {
   type RigPair,
@@ -148,7 +162,6 @@ export {
   rigTestReport,
 } from "./rigTests/rigTestReport.ts";
 export { spreadOfRunDifferences } from "./rigTests/spreadOfRunDifferences.ts";
-export type { RigRecordDay } from "./rigTests/rigSide.ts";
 export { longGap } from "./run/longGap.ts";
 export type {
   AgainstBest,
@@ -159,7 +172,6 @@ export type {
   RunFigures,
 } from "./run/runFigures.ts";
 export type { RunFinding } from "./run/runFinding.ts";
-export { usualDecimals } from "./pace/usualDecimals.ts";
 export { type RunReport, type RunReportInput, runReport } from "./run/runReport.ts";
 export {
   type SessionChart,
@@ -170,6 +182,7 @@ export {
 } from "./session/sessionReport.ts";
 export { type SittingThirds, sittingThirds } from "./session/sittingThirds.ts";
 export {
+  knownOn,
   type WeekCombo,
   type WeekLine,
   type WeekMain,

@@ -1,4 +1,5 @@
-import { type CalendarDate, daysBetween, unknown } from "#domain";
+import { onPage, pageSpans } from "#combo";
+import { type CalendarDate, daysBetween, type Page, unknown } from "#domain";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import { type BreakCost, breakCosts } from "../weeks/breakCosts.ts";
 import { BREAK_DAYS, type Pause } from "../weeks/longestPause.ts";
@@ -14,16 +15,10 @@ export interface Break extends BreakCost {
  * The breaks of a combo, in time order: ten days or more without a lap on any of its pages, for practice is practice. What
  * one cost is asked within a page only (see `breakCosts`).
  * @param digests of the combo, in any order
- * @param pages where its later pages begin
+ * @param pages its new pages, in any order
  */
-export function breaksOf(
-  digests: readonly SessionDigest[],
-  pages: readonly { readonly from: number }[],
-): Break[] {
-  const pageOf = ({ startedAt }: SessionDigest) => pages.filter(({ from }) => from <= startedAt).length;
-  const costs = [...new Set(digests.map(pageOf))].flatMap((page) =>
-    breakCosts(pageHistory(digests.filter((digest) => pageOf(digest) === page))),
-  );
+export function breaksOf(digests: readonly SessionDigest[], pages: readonly Page[]): Break[] {
+  const costs = pageSpans(pages).flatMap((page) => breakCosts(pageHistory(onPage(page, digests))));
   return pausesOf(digests).map((pause) => {
     const found = costs.find(({ from, to }) => from === pause.from && to === pause.to);
     if (found !== undefined) return { ...found, isCompared: true };

@@ -62,13 +62,18 @@ export function rigSteps({ combos, rigId, records, today }: RigStepsInput): RigS
       onPage.map((digest, index) => (isMixed(digest, index) ? withoutMedian(digest) : digest)),
     );
     const ofSide = (side: RigSide, from: CalendarDate, to: CalendarDate) =>
-      sideOf(history.filter(({ sessionId }) => sides.get(sessionId) === side), from, to);
+      sideOf(
+        history.filter(({ sessionId }) => sides.get(sessionId) === side),
+        from,
+        to,
+      );
     const before = ofSide("before", addDays(on, -daysAround), addDays(on, daysAround - 1));
     const after = ofSide("after", addDays(on, -daysAround), addDays(on, daysAround - 1));
     if (before === undefined || after === undefined) return [];
     const afterSession = history.filter(({ sessionId }) => sides.get(sessionId) === "before").length;
     // Another change between the same two sessions cannot be told from this one.
-    const others = pageEvents(history, today, records.map(({ from }) => from)).filter(
+    const otherDays = records.filter(({ id }) => id !== rigId).map(({ from }) => from);
+    const others = pageEvents(history, today, otherDays).filter(
       (event) => event.kind === "break" || event.afterSession !== afterSession,
     );
     const step = stepAtChange({ afterSession, history, events: others, seed: seedOf(comboId) });

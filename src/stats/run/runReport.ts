@@ -54,7 +54,8 @@ export function runReport(input: RunReportInput): RunReport {
     laps: times.length,
     best,
     usual,
-    usualDecimals: run.summary?.usualMs === undefined ? figures.medianDecimals : (run.summary.usualDecimals ?? 3),
+    usualDecimals:
+      run.summary?.usualMs === undefined ? figures.medianDecimals : (run.summary.usualDecimals ?? 3),
     isUsualGiven: run.summary?.usualMs !== undefined,
     scatter: figures.consistency,
     trend: runTrend(
@@ -153,7 +154,9 @@ function againstTarget(
 function firstBest(run: Run, laps: readonly PlacedLap[], { pb }: RunReportInput): KnownTime | undefined {
   if (pb !== undefined || run.guest !== undefined) return undefined;
   const first = bestLine(bestCandidates({ runs: [run], laps }, run.startedAt))[0];
-  return first && { ms: first.ms, decimals: first.decimals, lapId: first.isSummary ? undefined : first.lapId };
+  return (
+    first && { ms: first.ms, decimals: first.decimals, lapId: first.isSummary ? undefined : first.lapId }
+  );
 }
 
 function againstBest(

@@ -260,7 +260,9 @@ describe("practice", () => {
 
   it("says what a break cost, or why that cannot be told", () => {
     const cost = unknown("needs 4 steps of neighbouring sessions, has 1");
-    expect(sayBreak({ from: "2026-11-04", to: "2026-11-18", days: 14, cost, lapsUntilBack: 14, isCompared: true })).toBe(
+    expect(
+      sayBreak({ from: "2026-11-04", to: "2026-11-18", days: 14, cost, lapsUntilBack: 14, isCompared: true }),
+    ).toBe(
       "14 days without a session until Wed 18 Nov 2026: what it cost cannot be told, not enough steps of neighbouring sessions yet: 1 of 4. The old level was back after 14 laps.",
     );
     expect(sayBreaks([])).toBe("no break of ten days or more");

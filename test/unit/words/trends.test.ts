@@ -16,7 +16,7 @@ function aPoint(date: string, fields: Partial<SessionPoint> = {}): SessionPoint 
     mistakes: 1,
     drivingMs: 1_700_000,
     medianDecimals: 3,
-  median: 84_000,
+    median: 84_000,
     lowerQuartile: 83_800,
     upperQuartile: 84_300,
     best: 83_500,

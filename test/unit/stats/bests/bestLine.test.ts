@@ -16,16 +16,40 @@ const lineOf = (...sessions: readonly Driven[]) => {
 describe("a warm-up lap", () => {
   it("is not your first PB here, however fast, and no later PB is measured against it", () => {
     expect(lineOf([["warm-up", [85_000]]])).toEqual([]);
-    expect(lineOf([["warm-up", [85_000]], ["pace", [85_812, 85_740]]])).toEqual([85_812, 85_740]);
-    expect(lineOf([["drill", [84_000]]], [["warm-up", [84_500]], ["pace", [85_812]]])).toEqual([85_812]);
+    expect(
+      lineOf([
+        ["warm-up", [85_000]],
+        ["pace", [85_812, 85_740]],
+      ]),
+    ).toEqual([85_812, 85_740]);
+    expect(
+      lineOf(
+        [["drill", [84_000]]],
+        [
+          ["warm-up", [84_500]],
+          ["pace", [85_812]],
+        ],
+      ),
+    ).toEqual([85_812]);
   });
 
   it("takes the PB from the second session with one on", () => {
     expect(lineOf([["pace", [85_812]]], [["warm-up", [85_600]]])).toEqual([85_812, 85_600]);
-    expect(lineOf([["race", [85_812]]], [["drill", [85_600, 85_900]], ["pace", [85_700]]])).toEqual([
-      85_812, 85_600,
-    ]);
-    expect(lineOf([["pace", [85_812]], ["warm-up", [85_600]]])).toEqual([85_812]);
+    expect(
+      lineOf(
+        [["race", [85_812]]],
+        [
+          ["drill", [85_600, 85_900]],
+          ["pace", [85_700]],
+        ],
+      ),
+    ).toEqual([85_812, 85_600]);
+    expect(
+      lineOf([
+        ["pace", [85_812]],
+        ["warm-up", [85_600]],
+      ]),
+    ).toEqual([85_812]);
   });
 
   it("has no mark in the ledger and no sentence about a PB on the first evening, on the second it has", () => {

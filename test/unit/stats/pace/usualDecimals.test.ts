@@ -14,7 +14,8 @@ describe("the usual lap", () => {
   });
 
   it("has the decimals that more than half of its laps have", () => {
-    const of = (...decimals: (number | undefined)[]) => usualDecimals(decimals.map((one) => ({ decimals: one })));
+    const of = (...decimals: (number | undefined)[]) =>
+      usualDecimals(decimals.map((one) => ({ decimals: one })));
     expect(of()).toBe(3);
     expect(of(undefined)).toBe(3);
     expect(of(1, 3)).toBe(1);

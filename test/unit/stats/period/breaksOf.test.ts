@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import type { Page } from "#domain";
 import { sessionDigest } from "#stats";
 import { sayBreak, sayBreaks } from "#words";
 import { breaksOf } from "../../../../src/stats/period/breaksOf.ts";
@@ -7,11 +8,24 @@ import { aRun, aSession, choices } from "../someRows.ts";
 const digest = (dayNumber: number, laps = 6) =>
   sessionDigest(
     aSession(dayNumber),
-    [aRun(1, Array.from({ length: laps }, (_, lap) => 84_000 + lap), { sessionId: `${dayNumber}` })],
+    [
+      aRun(
+        1,
+        Array.from({ length: laps }, (_, lap) => 84_000 + lap),
+        { sessionId: `${dayNumber}` },
+      ),
+    ],
     choices,
   );
 /** Days of 2026, counted from 1 January: 12 February is day 42, 1 March day 59. */
-const page = (dayNumber: number) => ({ from: aSession(dayNumber).startedAt - 1 });
+const page = (dayNumber: number): Page => ({
+  id: `page ${dayNumber}`,
+  comboId: "combo",
+  from: aSession(dayNumber).startedAt - 1,
+  reason: "new tyre model",
+  createdAt: 0,
+  updatedAt: 0,
+});
 
 describe("breaks of a combo", () => {
   it("are not missed from 12 Feb to 1 Mar where a new page lies between", () => {

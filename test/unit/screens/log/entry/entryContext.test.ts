@@ -30,7 +30,12 @@ const aRun = (id: string, times: readonly number[], fields: Partial<Run> = {}): 
   ...fields,
 });
 const dryPb = { ms: 91_312, decimals: 3 };
-const contextOf = (run: Run, before: readonly Run[] = [], page: readonly Run[] = [], hasEarlierBest = true) => {
+const contextOf = (
+  run: Run,
+  before: readonly Run[] = [],
+  page: readonly Run[] = [],
+  hasEarlierBest = true,
+) => {
   const around: RunsToJudgeBy = { page, layout: [], elsewhere: [] };
   return entryContext({
     run,
