@@ -2,7 +2,6 @@ import { addDays, type CalendarDate, type Figure, type Id, type Page } from "#do
 import { median } from "#numbers";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import { type PageSession, pageEvents, pageHistory } from "../period/pageHistory.ts";
-import { seedOf } from "../random/seedOf.ts";
 import { type StepAtChange, stepAtChange } from "../weeks/stepAtChange.ts";
 import { type RigRecordDay, type RigSide, rigSide } from "./rigSide.ts";
 
@@ -42,7 +41,7 @@ export interface RigStep {
 /**
  * Before and after a change of the rig, for each combo with a usual lap in the 4 weeks before and after on one page. A
  * session goes by what its runs were driven with, and by its date only where they name no rig; one driven with both is on
- * neither side, because its usual lap is of both. The medians stand for themselves; the step is that of the practice curve
+ * neither side, because its usual lap is of both. The medians stand for themselves; the step is that of the level
  * over all sessions of the page, which knows the breaks and the other changes (see `stepAtChange`). Not a test: the driver
  * was also practising.
  */
@@ -76,7 +75,7 @@ export function rigSteps({ combos, rigId, records, today }: RigStepsInput): RigS
     const others = pageEvents(history, today, otherDays).filter(
       (event) => event.kind === "break" || event.afterSession !== afterSession,
     );
-    const step = stepAtChange({ afterSession, history, events: others, seed: seedOf(comboId) });
+    const step = stepAtChange({ afterSession, history, events: others });
     return [{ comboId, before, after, mixed: onPage.filter(isMixed).length, step }];
   });
 }

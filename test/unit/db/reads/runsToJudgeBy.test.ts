@@ -8,8 +8,8 @@ import {
   editLap,
   endSession,
   type Logbook,
-  runsToJudgeBy,
   runOf,
+  runsToJudgeBy,
   sessionOf,
   startSession,
 } from "#db";
