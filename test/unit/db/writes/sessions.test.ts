@@ -92,6 +92,7 @@ test("a run takes over the settings of the run before, and the run before ends",
     runId,
     patch: { tyres: "soft", fuelLitres: 12, gridPlace: 4, guest: "Jo" },
   });
+  await addLap(book, { runId, id: book.newId(), lap: aLap(85_000) });
   clock.pass(600_000);
   const next = await addRun(book, { sessionId, settings: { fuelLitres: 8 } });
   expect(next.what).toBe("Run 2 begun");
