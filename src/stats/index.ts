@@ -49,6 +49,7 @@ export { type RunTrend, runTrend } from "./run/runTrend.ts";
 // Over weeks
 
 export { type BestStep, type LapForBest, personalBests } from "./bests/personalBests.ts";
+export type { Break } from "./period/breaksOf.ts";
 export type { Band, Range } from "./weeks/bands.ts";
 export { type BreakCost, breakCosts, type DatedMedian } from "./weeks/breakCosts.ts";
 export { type ExponentialFit, fitExponential } from "./weeks/fitExponential.ts";
@@ -106,6 +107,8 @@ export {
   inOrderDriven,
 } from "./across/acrossTrend.ts";
 export type { BestCandidate } from "./bests/bestCandidates.ts";
+export { datedBests } from "./bests/datedBests.ts";
+export { mayTakeBest } from "./bests/mayTakeBest.ts";
 export { rangeOfBests } from "./bests/rangeOfBests.ts";
 export { type ComboQuestion, type ComboStanding, comboStanding } from "./combo/comboStanding.ts";
 export { figureAt } from "./combo/figureAt.ts";
@@ -126,6 +129,7 @@ export {
 export { addCounts, type Choices, type LapCounts, type LapPlace, lapPlaces } from "./laps/lapPlaces.ts";
 export { type GainDays, type LevelGain, levelGain } from "./level/levelGain.ts";
 export type { PaceFigures } from "./pace/paceFigures.ts";
+export { usualDecimals } from "./pace/usualDecimals.ts";
 export { type ComboReviewInput, comboReview } from "./period/comboReview.ts";
 export type { ComboReview, DatedBest, SessionAccount, SessionPoint } from "./period/comboReviewFigures.ts";
 export { type CurveOutlook, curveOutlook, type DatedBand } from "./period/curveOutlook.ts";
@@ -146,6 +150,7 @@ export { isClearShift, type Shift } from "./period/shift.ts";
 export { fuelNeeded } from "./race/fuelNeeded.ts";
 export { type RaceDistance, type RaceQuestion, raceDistance } from "./race/raceDistance.ts";
 export type { RaceLap } from "./race/raceLaps.ts";
+export type { RigRecordDay } from "./rigTests/rigSide.ts";
 export { type RigStep, rigSteps } from "./rigTests/rigSteps.ts";
 export {
   type RigPair,
@@ -154,6 +159,7 @@ export {
   rigTestReport,
 } from "./rigTests/rigTestReport.ts";
 export { spreadOfRunDifferences } from "./rigTests/spreadOfRunDifferences.ts";
+export { longGap } from "./run/longGap.ts";
 export type {
   AgainstBest,
   AgainstRun,

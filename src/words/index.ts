@@ -34,6 +34,7 @@ export { gainReading, gainTitle, sayGain } from "./gain.ts";
 export { sayGuest } from "./guest.ts";
 export { individualsReading, individualsTitle, sayPaceLap } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";
+export { askLongGap } from "./longGap.ts";
 export { type NextRun, type NextRunContext, suggestNextRun } from "./nextRun.ts";
 export { bandMeaning, type CurveFigures, type ExpectedDates, sayCurve, sayExpected } from "./outlook.ts";
 export { scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";

@@ -67,7 +67,7 @@ function Records({ chosen, records, onDone }: RecordsProps) {
         <RigRecord
           key={shown.rig.id}
           placed={shown}
-          records={records.map(({ from }) => from)}
+          records={placed.map(({ rig: { id, from } }) => ({ id, from }))}
           today={today}
           onNew={begin}
           onDone={onDone}

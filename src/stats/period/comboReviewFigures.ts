@@ -24,6 +24,7 @@ export interface SessionPoint {
   readonly mistakes: number;
   readonly drivingMs: number;
   readonly median: number | undefined;
+  readonly medianDecimals: number;
   readonly lowerQuartile: number | undefined;
   readonly upperQuartile: number | undefined;
   /** Best pace lap. */

@@ -9,6 +9,7 @@ import { type LapOfSectors, sumOfBestSectors } from "../account/sumOfBestSectors
 import { type TimeAccount, timeAccount } from "../account/timeAccount.ts";
 import { type BestCandidate, bestCandidates } from "../bests/bestCandidates.ts";
 import { bestLine } from "../bests/bestLine.ts";
+import { fastestOf } from "../bests/fastestOf.ts";
 import type { Choices, LapCounts } from "../laps/lapPlaces.ts";
 import { type PlacedLap, type SessionLaps, sessionLaps } from "../laps/sessionLaps.ts";
 import { type BestInARow, threeInARow } from "../pace/bestInARow.ts";
@@ -95,7 +96,7 @@ export function sessionReport(input: SessionReportInput): SessionReport {
     ),
     threeInARow: threeInARow(runsOfMaybeBests(sorted)),
     newBests: newBests(candidates, session.startedAt, pbBefore),
-    best: bestLine(candidates).at(-1),
+    best: fastestOf(candidates),
     target,
     account,
     workOn: workOn(account, sectors),
@@ -129,6 +130,8 @@ function newBests(
   const before: BestCandidate = {
     lapId: "",
     runId: "",
+    sessionId: "",
+    kind: "pace",
     isSummary: false,
     at: startedAt - 1,
     ms: pbBefore.ms,
