@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { addCombo, combosWithNames, lastDriven, preferences, rigInForce, startSession } from "#db";
+import { combosWithNames, lastDriven, preferences, rigInForce, startSession } from "#db";
 import {
   askDate,
   type Focus,
@@ -126,12 +126,10 @@ export function StartForm() {
     const now = practiceDay(surroundings.clock(), zone, known.preferences.dayStartsAt);
     const isEarlier = day?.ok === true && day.date !== now;
     const started = await write(async (book) => {
-      const combo = pickedCombo(car, track, combos);
-      const { comboId } = "id" in combo ? { comboId: combo.id } : await addCombo(book, combo);
       const on = isEarlier ? day.date : now;
       const rig = await rigInForce(book, on);
       return startSession(book, {
-        comboId,
+        ...pickedCombo(car, track, combos),
         date: on,
         zone,
         focus,
