@@ -1,5 +1,6 @@
-import type { ReadOnlyLogbook, UnreadableRow } from "#db";
+import type { ReadOnlyLogbook } from "#db";
 import { type JobArguments, type JobName, type JobResult, runJob } from "./jobs/jobs.ts";
+import type { Answer, Question } from "./workerMessages.ts";
 
 /** Puts a job to whoever computes it: the worker in the app, the spot itself in tests. */
 export type Ask = <J extends JobName>(
@@ -7,20 +8,6 @@ export type Ask = <J extends JobName>(
   job: J,
   details: JobArguments<J>,
 ) => Promise<JobResult<J>>;
-
-/** What goes to the worker. */
-export interface Question {
-  readonly number: number;
-  readonly logbook: string;
-  readonly job: JobName;
-  readonly details: unknown;
-}
-/** What comes back. */
-export type Answer = {
-  readonly number: number;
-  /** Rows the worker has read around since it opened the logbook. */
-  readonly unreadable: readonly UnreadableRow[];
-} & ({ readonly result: unknown } | { readonly fault: string });
 
 /** Computes on the spot: for tests, and for browsers without workers. */
 export const askHere: Ask = (book, job, details) => runJob(book, job, details);

@@ -1,7 +1,7 @@
 import { idMaker, LedgerFault } from "#db";
 import { type ReadSource, readSource } from "./errands/readSource.ts";
 import { runErrand } from "./runErrand.ts";
-import type { ErrandMessage, ErrandReport } from "./sendOut.ts";
+import type { ErrandMessage, ErrandReport } from "./workerMessages.ts";
 
 const stop = new AbortController();
 let read: ReturnType<ReadSource> | undefined;

@@ -4,6 +4,7 @@ export { digestMaker } from "./digestMaker.ts";
 export type { Progress } from "./errands/errand.ts";
 export type { Held, Listed, NamedBad, Preview } from "./errands/look.ts";
 export type { PartMade } from "./errands/part.ts";
+export type { SendOut } from "./errands/sending.ts";
 export { followRows } from "./followRows.ts";
 export type { FoundLap, FoundSession, SearchResult } from "./jobs/search.ts";
 export type { Statement } from "./jobs/statement.ts";
@@ -13,7 +14,7 @@ export { browserSurroundings, type Opened, openAtStart, type Surroundings } from
 export { putDatesRight } from "./putDatesRight.ts";
 export { sendHere } from "./runErrand.ts";
 export { saveBackup, saveHeldRows } from "./saveBackup.ts";
-export { type SendOut, sendToWorker } from "./sendOut.ts";
+export { sendToWorker } from "./sendOut.ts";
 export { stampAhead } from "./stampAhead.ts";
 export { useBackupFolder, useKeptCopies } from "./useBackupFolder.ts";
 export { type DrivenCombo, useCombos } from "./useCombos.ts";

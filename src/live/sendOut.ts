@@ -1,31 +1,7 @@
-import { type FaultCode, LedgerFault } from "#db";
-import type { Progress } from "./errands/errand.ts";
+import { LedgerFault } from "#db";
 import type { ErrandDetails, ErrandName, ErrandResult } from "./errands/errands.ts";
-
-/** How an errand is followed and stopped. */
-export interface Follow {
-  readonly onProgress?: (progress: Progress) => void;
-  /** Stopping it ends in the fault `cancelled`; nothing has been changed then. */
-  readonly signal?: AbortSignal;
-}
-
-/** Sends out an errand on a logbook, named by its database. Throws LedgerFault. */
-export type SendOut = <E extends ErrandName>(
-  logbook: string,
-  errand: E,
-  details: ErrandDetails<E>,
-  follow?: Follow,
-) => Promise<ErrandResult<E>>;
-
-/** What goes to the worker: the errand, or word that it shall stop. */
-export type ErrandMessage =
-  | { readonly logbook: string; readonly errand: ErrandName; readonly details: unknown }
-  | "stop";
-/** What comes back. */
-export type ErrandReport =
-  | { readonly progress: Progress }
-  | { readonly result: unknown }
-  | { readonly fault: string; readonly code: FaultCode };
+import type { Follow, SendOut } from "./errands/sending.ts";
+import type { ErrandMessage, ErrandReport } from "./workerMessages.ts";
 
 /** A worker that looked at a file and still holds what it read, until the driver has decided about the file. */
 let holder: { readonly worker: Worker; readonly source: Blob } | undefined;

@@ -1,6 +1,6 @@
 import { idMaker, type Logbook, openLogbook } from "#db";
-import type { Answer, Question } from "./ask.ts";
 import { runJob } from "./jobs/jobs.ts";
+import type { Answer, Question } from "./workerMessages.ts";
 
 const open = new Map<string, Promise<Logbook>>();
 
