@@ -23,6 +23,7 @@ export { type DraftsFrom, type FoundDraft, useDraftsFrom } from "./useDraftsFrom
 export { type Errands, useErrand } from "./useErrand.ts";
 export { type Figures, useFigures } from "./useFigures.ts";
 export { type Folder, useFolder } from "./useFolder.ts";
+export { type Form, type FormField, type Press, type Typed, useForm, useTyped } from "./useForm.ts";
 export { useGiveRun } from "./useGiveRun.ts";
 export { useHeldRows } from "./useHeldRows.ts";
 export { useIncoming } from "./useIncoming.ts";
@@ -38,3 +39,4 @@ export { useShelfWrite } from "./useShelfWrite.ts";
 export { useSentAt, useShelved, useShelvedNow } from "./useShelved.ts";
 export { useUnreadable } from "./useUnreadable.ts";
 export { type RunWrite, useWrite, type WriteOptions } from "./useWrite.ts";
+export { useWriteForm } from "./useWriteForm.ts";

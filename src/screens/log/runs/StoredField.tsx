@@ -1,9 +1,8 @@
 import { useEffect, useRef, useState } from "react";
-import { formatLapTime, longestText } from "#domain";
+import { type FieldProblem, formatLapTime, longestText } from "#domain";
 import { readTime } from "#entry";
 import { useDraft } from "#live";
 import { Field, type FieldProps } from "#ui/Field.tsx";
-import type { FieldProblem } from "#ui/FieldFrame.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { TextArea } from "#ui/TextArea.tsx";
 import { wholeNumber } from "../laps/numbers.ts";
