@@ -37,6 +37,7 @@ export { useRows } from "./useRows.ts";
 export { type SessionInDoubt, useSessionsInDoubt } from "./useSessionsInDoubt.ts";
 export { useShelfWrite } from "./useShelfWrite.ts";
 export { useSentAt, useShelved, useShelvedNow } from "./useShelved.ts";
+export { useStoredText } from "./useStoredText.ts";
 export { useUnreadable } from "./useUnreadable.ts";
 export { type RunWrite, useWrite, type WriteOptions } from "./useWrite.ts";
 export { useWriteForm } from "./useWriteForm.ts";
