@@ -98,8 +98,12 @@ export function useForm<T extends object, V, E extends HTMLElement = HTMLFormEle
   };
 }
 
-/** Texts of a form that nothing is lost with: they last as long as it is open. */
-export function useTyped<T extends object>(empty: T): Typed<T> {
-  const [value, setValue] = useState<T>();
-  return { value: value ?? empty, set: setValue };
+/**
+ * Texts of a form that nothing is lost with: they last as long as it is open.
+ * @param start what stands there when it opens, and again once they are forgotten
+ */
+export function useTyped<T extends object>(start: T): Typed<T> {
+  const [first] = useState(start);
+  const [value, setValue] = useState(first);
+  return { value, set: (next = first) => setValue(next) };
 }

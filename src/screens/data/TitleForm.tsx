@@ -3,7 +3,7 @@ import { useForm, useTyped } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
 import styles from "./LogbooksPart.module.css";
-import { wrongTitle } from "./titles.ts";
+import { readTitle } from "./titles.ts";
 
 interface TitleFormProps {
   readonly label: string;
@@ -18,12 +18,9 @@ interface TitleFormProps {
 /** One field for the name of a logbook. */
 export function TitleForm({ label, button, start, onTitle, onCancel }: TitleFormProps) {
   const typed = useTyped({ title: start });
-  const { title } = typed.value;
-  const problem = wrongTitle(title);
   const { box, field, set, submit } = useForm({
     typed,
-    reading:
-      problem === undefined ? { ok: true, value: title.trim() } : { ok: false, problems: { title: problem } },
+    reading: readTitle(typed.value.title),
     onRead: async (read) => {
       const isStored = await onTitle(read);
       if (isStored) set({ title: "" });

@@ -1,6 +1,6 @@
 import { type KeyboardEvent, useEffect, useRef } from "react";
 import { type Change, deleteLap, editLap, type LapPatch, moveLaps, setNotBest } from "#db";
-import { canonicalText, type FormReading, type Lap, lapsInOrder, type Run } from "#domain";
+import { canonicalText, type Lap, lapsInOrder, type Run } from "#domain";
 import { type EntryContext, factsOf, isOdd, parseEntry, type TypedLap, writeEntry } from "#entry";
 import { useWrite, useWriteForm } from "#live";
 import { Button } from "#ui/Button.tsx";
@@ -14,6 +14,9 @@ import { useSecondPress } from "../entry/useSecondPress.ts";
 import { PickAndDo } from "../putRight/PickAndDo.tsx";
 import type { SessionFigures } from "../session/sessionFigures.ts";
 import styles from "./LapEditor.module.css";
+import { type ReadEdit, readEdit, type TypedEdit } from "./typedEdit.ts";
+
+const nothing = { ok: false, problems: { text: "Write a time or a remark, or delete the lap" } } as const;
 
 interface LapEditorProps {
   readonly lap: Lap;
@@ -35,14 +38,14 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
   if (draft.text === before) seen.current = lap;
   const asking = useSecondPress();
   const isTouch = useIsTouch();
-  const reading = readEdit(draft.text, context);
+  const reading = draft.text.trim() === "" ? nothing : readEdit(draft.text, context);
   /** What the driver changed in the lap; one whose time or remarks are others is judged, and asked about, again. */
   const changedIn = (read: ReadEdit) => {
     const unchanged = parseEntry(writeEntry(seen.current), context);
     const changed = changedFields(unchanged.ok ? unchanged.lap : seen.current, read.lap);
     return { changed, isJudged: "ms" in changed || "remarks" in changed };
   };
-  const { box, field, submit } = useWriteForm<{ readonly text: string }, ReadEdit, Change, HTMLDivElement>({
+  const { box, field, submit } = useWriteForm<TypedEdit, ReadEdit, Change, HTMLDivElement>({
     typed: {
       value: { text: draft.text },
       set: (typed) => {
@@ -162,15 +165,6 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
       )}
     </div>
   );
-}
-
-type ReadEdit = Extract<ReturnType<typeof parseEntry>, { readonly ok: true }>;
-
-function readEdit(text: string, context: EntryContext): FormReading<ReadEdit, "text"> {
-  if (text.trim() === "")
-    return { ok: false, problems: { text: "Write a time or a remark, or delete the lap" } };
-  const reading = parseEntry(text, context);
-  return reading.ok ? { ok: true, value: reading } : { ok: false, problems: { text: reading.problem } };
 }
 
 /** Only what the driver changed, so that another field mended in another tab meanwhile stays. */
