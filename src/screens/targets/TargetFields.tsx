@@ -1,12 +1,12 @@
 import { type CalendarDate, formatLapTime, isCalendarDate } from "#domain";
 import type { DrivenCombo, Form } from "#live";
+import type { TargetFigure } from "#stats";
 import { Choice } from "#ui/Choice.tsx";
 import { Field } from "#ui/Field.tsx";
 import { Select } from "#ui/Select.tsx";
 import { sayLapTime } from "#words";
 import { Suggestions } from "./Suggestions.tsx";
 import styles from "./TargetForm.module.css";
-import type { DatedTime } from "./targetFigures.ts";
 import type { ReadTarget, TypedTarget } from "./typedTarget.ts";
 
 interface TargetFieldsProps {
@@ -16,7 +16,7 @@ interface TargetFieldsProps {
   /** What the typed text stands for. */
   readonly read: ReadTarget | undefined;
   /** The figure now. */
-  readonly now: DatedTime | undefined;
+  readonly now: TargetFigure | undefined;
   /** Those to choose from; empty where the combo stands. */
   readonly combos: readonly DrivenCombo[];
   readonly today: CalendarDate;
@@ -52,7 +52,7 @@ export function TargetFields({ typed, set, field, read, now, combos, today }: Ta
               {isUnlike && <strong>{formatLapTime(read.value)} · </strong>}
               {now === undefined
                 ? "as 1:23.456"
-                : `now ${sayLapTime(now.ms, now.decimals)}; as 1:23.456, or its last digits`}
+                : `now ${sayLapTime(now.value, now.decimals)}; as 1:23.456, or its last digits`}
             </>
           }
         />

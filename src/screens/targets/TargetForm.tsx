@@ -2,7 +2,7 @@ import { useEffect, useState } from "react";
 import { type Change, editTarget, setTarget } from "#db";
 import { addDays, type CalendarDate, formatLapTime, type Preferences, type Target } from "#domain";
 import { type DrivenCombo, useFigures, useLogbook, useWriteForm } from "#live";
-import type { ComboReview } from "#stats";
+import { type ComboReview, type ForecastKind, figureAt, rangeOfBests } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
 import { Notice } from "#ui/Notice.tsx";
@@ -10,8 +10,7 @@ import { Sheet } from "#ui/Sheet.tsx";
 import { questionTarget } from "#words";
 import { TargetFields } from "./TargetFields.tsx";
 import styles from "./TargetForm.module.css";
-import { figureAt, isMeasured, type MeasuredKind, rangeOfBests } from "./targetFigures.ts";
-import { type ReadTarget, readTarget, type TypedTarget } from "./typedTarget.ts";
+import { isMeasured, type ReadTarget, readTarget, type TypedTarget } from "./typedTarget.ts";
 import type { TargetEditing } from "./useTypedTarget.ts";
 
 interface TargetFormProps {
@@ -39,7 +38,7 @@ export function TargetForm(props: TargetFormProps) {
   const review = figures.value;
   const now = review && figureAt(review, typed.kind, Number.POSITIVE_INFINITY);
   const { displayDecimals } = preferences;
-  const reading = readTarget(typed, { nearMs: now?.ms, displayDecimals });
+  const reading = readTarget(typed, { nearMs: now?.value, displayDecimals });
   const about = JSON.stringify(typed);
   const questions = asked?.about === about ? asked.questions : [];
   const isAgreed = (wanted: ReadTarget) => {
@@ -56,7 +55,7 @@ export function TargetForm(props: TargetFormProps) {
     write: (book, wanted): Promise<Change> => {
       const at = target?.setAt ?? Number.POSITIVE_INFINITY;
       const isSameFigure = target?.kind === wanted.kind;
-      const start = isSameFigure ? target.start : review && figureAt(review, wanted.kind, at)?.ms;
+      const start = isSameFigure ? target.start : review && figureAt(review, wanted.kind, at)?.value;
       const { process, ...fields } = wanted;
       if (target !== undefined)
         return editTarget(book, { id: target.id, patch: { ...fields, process, start }, expected: target });
@@ -142,7 +141,7 @@ function isStoredSo(target: Target | undefined, { kind, value, by }: ReadTarget)
 }
 
 function questionsAbout(target: ReadTarget, review: ComboReview, today: CalendarDate): readonly string[] {
-  const now = (kind: MeasuredKind) => figureAt(review, kind, Number.POSITIVE_INFINITY)?.ms;
+  const now = (kind: ForecastKind) => figureAt(review, kind, Number.POSITIVE_INFINITY)?.value;
   return questionTarget(target, {
     today,
     now: now(target.kind),

@@ -1,8 +1,10 @@
+import type { AccountTarget } from "#combo";
 import type { CalendarDate, Figure, Id } from "#domain";
 import type { SectorAccount } from "../account/sectorAccount.ts";
 import type { TimeAccount } from "../account/timeAccount.ts";
 import type { BestCandidate } from "../bests/bestCandidates.ts";
-import type { AccountTarget } from "../combo/accountTarget.ts";
+import type { DatedBest } from "../bests/datedBest.ts";
+import type { TargetState } from "../combo/targetStates.ts";
 import type { LapCounts } from "../laps/lapPlaces.ts";
 import type { LapDistribution } from "../pace/lapDistribution.ts";
 import type { NearTheBest } from "../pace/shareWithinMargin.ts";
@@ -31,12 +33,6 @@ export interface SessionPoint {
   readonly bestOfTen: number | undefined;
   /** Scatter in percent of the median, with its interval. */
   readonly consistency: { readonly percent: number; readonly low: number; readonly high: number } | undefined;
-}
-
-/** One step of the personal-best line with the day it was driven. */
-export interface DatedBest extends BestCandidate {
-  readonly sessionId: Id;
-  readonly date: CalendarDate;
 }
 
 /** The time account of one session and what it was measured against. */
@@ -76,6 +72,8 @@ export interface ComboReview extends ReviewDetails {
   readonly sectors: Figure<SectorAccount>;
   /** Pace laps of the period and of the equally long one before it. */
   readonly distribution: LapDistribution;
+  /** All targets of the combo as they stand today, in the order a driver looks for. */
+  readonly targets: readonly TargetState[];
   /** Days since the last session of the combo; undefined without one. */
   readonly daysSinceLast: number | undefined;
 }

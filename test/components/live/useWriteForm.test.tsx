@@ -41,17 +41,17 @@ const store = () => screen.getByRole("button", { name: "Store" });
 
 /** A write that waits until it is let go. */
 function heldBack() {
-  let letGo = () => undefined as void;
+  const waiting: (() => void)[] = [];
   let begun = 0;
   const held = new Promise<void>((resolve) => {
-    letGo = resolve;
+    waiting.push(resolve);
   });
   const write = async (book: Logbook, texts: Texts) => {
     begun += 1;
     await held;
     return add(book, texts);
   };
-  return { write, letGo: () => letGo(), begun: () => begun };
+  return { write, letGo: () => waiting.at(0)?.(), begun: () => begun };
 }
 
 it("a form with something wrong in it stores nothing, says so at each field, and goes to the first", async () => {
