@@ -17,10 +17,10 @@ export interface WriteOptions {
 }
 
 /** Runs a named write; gives its change, or undefined when it failed, which the driver has then been told. */
-export type RunWrite = (
-  work: (book: Logbook) => Promise<Change>,
+export type RunWrite = <C extends Change>(
+  work: (book: Logbook) => Promise<C>,
   options?: WriteOptions,
-) => Promise<Change | undefined>;
+) => Promise<C | undefined>;
 
 /** The only way from a screen to the book. */
 export function useWrite(): RunWrite {

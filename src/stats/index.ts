@@ -107,6 +107,7 @@ export {
   inOrderDriven,
 } from "./across/acrossTrend.ts";
 export type { BestCandidate } from "./bests/bestCandidates.ts";
+export type { DatedBest } from "./bests/datedBest.ts";
 export { datedBests } from "./bests/datedBests.ts";
 export { mayTakeBest } from "./bests/mayTakeBest.ts";
 export { rangeOfBests } from "./bests/rangeOfBests.ts";
@@ -131,7 +132,7 @@ export { type GainDays, type LevelGain, levelGain } from "./level/levelGain.ts";
 export type { PaceFigures } from "./pace/paceFigures.ts";
 export { usualDecimals } from "./pace/usualDecimals.ts";
 export { type ComboReviewInput, comboReview } from "./period/comboReview.ts";
-export type { ComboReview, DatedBest, SessionAccount, SessionPoint } from "./period/comboReviewFigures.ts";
+export type { ComboReview, SessionAccount, SessionPoint } from "./period/comboReviewFigures.ts";
 export { type CurveOutlook, curveOutlook, type DatedBand } from "./period/curveOutlook.ts";
 export {
   type FactorDifference,

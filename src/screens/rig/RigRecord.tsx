@@ -43,15 +43,12 @@ export function RigRecord({ placed, today, records, onNew, onDone }: RigRecordPr
     return (
       <RigForm
         title="Put this record right"
-        texts={draft.open.texts}
-        onText={draft.change}
+        typed={draft.open.typed}
         old={rig}
         compared={rig}
         onCancel={close}
-        onStore={async (patch) => {
-          const edit = { id: rig.id, patch, expected: seen.current };
-          if (await write((book) => editRig(book, edit), { isUndoOffered: true })) close();
-        }}
+        write={(book, patch) => editRig(book, { id: rig.id, patch, expected: seen.current })}
+        onStored={close}
       />
     );
   const remove = async () => {

@@ -1,6 +1,7 @@
 import { newestReference, onPage } from "#combo";
 import type { CalendarDate, Figure, Id, ReferenceLap, Target } from "#domain";
 import { CONFIDENCE, median } from "#numbers";
+import type { DatedBest } from "../bests/datedBest.ts";
 import { datedBests } from "../bests/datedBests.ts";
 import { type ComboQuestion, type ComboStanding, comboStanding } from "../combo/comboStanding.ts";
 import { latestUsual } from "../combo/latestUsual.ts";
@@ -9,7 +10,6 @@ import { nextTarget } from "../combo/targetStates.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import { addCounts } from "../laps/lapPlaces.ts";
 import { type LevelGain, levelGain } from "../level/levelGain.ts";
-import type { DatedBest } from "../period/comboReviewFigures.ts";
 import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
 import { lapsUntilWithin } from "./lapsUntilWithin.ts";
 
