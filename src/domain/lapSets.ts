@@ -2,6 +2,9 @@
 import { aboutRemark } from "./remarks.ts";
 import type { Lap, Run } from "./rows.ts";
 
+/** Pace laps behind any figure of spread, and behind a usual lap that sessions are compared by (methods §2). */
+export const leastForSpread = 5;
+
 /** A lap that has a time. */
 export type TimedLap = Lap & { readonly ms: number };
 

@@ -1,5 +1,4 @@
-import type { Reading } from "#domain";
-import { formatLapTime } from "#domain";
+import { formatLapTime, type Reading } from "#domain";
 import { quoted, refuse } from "./refuse.ts";
 import { longestMs, type ReadTime } from "./word.ts";
 

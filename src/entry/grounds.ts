@@ -1,6 +1,8 @@
 /** What a lap is judged by: the nearest of all that is known. */
+
+import { leastForSpread } from "#domain";
+import { medianOfSorted } from "#numbers";
 import type { EntryContext } from "./context.ts";
-import { fewestForSpread, medianOf } from "./usual.ts";
 
 /** What one lap is judged by. Times in ms. */
 export interface Ground {
@@ -43,11 +45,11 @@ export function groundOf(
   const { known, pbMs, isPaceRun: isPace = true, isDry = true } = context;
   const { page = [], here = [], layout = [], lengthMetres, elsewhere = [] } = known ?? {};
   // Laps of drills, warm-ups and races differ on purpose: a few of them say nothing yet.
-  const counts = (times: readonly number[]) => times.length >= (isPace ? 1 : fewestForSpread);
+  const counts = (times: readonly number[]) => times.length >= (isPace ? 1 : leastForSpread);
   const isPbOlder = pbMs !== undefined && !like.session.includes(pbMs);
   const sessionIsSure =
     like.session.length >= fewestForUsual || page.length > 0 || here.length > 0 || isPbOlder;
-  const isPart = like.run.length >= fewestForSpread && like.run.length < like.session.length;
+  const isPart = like.run.length >= leastForSpread && like.run.length < like.session.length;
   if (isPart) return ownGround("this run's usual lap", like.run, true);
   if (counts(like.session)) return ownGround("this session's usual lap", like.session, sessionIsSure);
   if (counts(page)) return ownGround("your usual lap here", page, true);
@@ -65,7 +67,8 @@ export function groundOf(
 }
 
 /** Of two laps the faster one is believed: a lap may take any time longer than it should, but not shorter. */
-const usualOf = (sorted: readonly number[]) => (sorted.length === 2 ? sorted[0] : medianOf(sorted)) as number;
+const usualOf = (sorted: readonly number[]) =>
+  (sorted.length === 2 ? sorted[0] : medianOfSorted(sorted)) as number;
 
 function ground(name: string, fastest: number, slowest = fastest): Ground {
   return { name, fastest, slowest, under: fastest / farTimes, over: slowest * farTimes, isSure: true };

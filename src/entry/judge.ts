@@ -1,7 +1,7 @@
-import { formatLapTime, formatPercent } from "#domain";
+import { formatLapTime, formatPercent, leastForSpread } from "#domain";
+import { medianAbsoluteDeviationOfSorted } from "#numbers";
 import type { TypedLap } from "./context.ts";
 import type { Ground } from "./grounds.ts";
-import { scaledDeviation } from "./usual.ts";
 
 const farOff = 0.1;
 const farOffDeviations = 6;
@@ -59,7 +59,7 @@ type Side = typeof over | typeof under;
 
 function isFar({ sign }: Side, ms: number, usual: number, own: readonly number[]): boolean {
   if (sign * (ms - usual * (1 + sign * farOff)) < 0) return false;
-  const deviation = scaledDeviation(own);
+  const deviation = own.length < leastForSpread ? undefined : medianAbsoluteDeviationOfSorted(own);
   const limit =
     deviation === undefined ? usual * (1 + sign * farOffFew) : usual + sign * farOffDeviations * deviation;
   return sign * (ms - limit) > 0;

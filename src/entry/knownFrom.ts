@@ -1,6 +1,6 @@
 import { type Id, isMeasure, type Run } from "#domain";
+import { medianOfSorted } from "#numbers";
 import type { Known } from "./context.ts";
-import { medianOf } from "./usual.ts";
 
 type Kind = Pick<Run, "kind" | "effort" | "surface" | "guest">;
 
@@ -36,7 +36,7 @@ export function measuresOf(runs: readonly Run[]): number[] {
 function usualOfCombos(runs: readonly Run[]): number[] {
   const combos = new Map<Id, Run[]>();
   for (const run of runs) combos.set(run.comboId, [...(combos.get(run.comboId) ?? []), run]);
-  return [...combos.values()].flatMap((own) => medianOf(measuresOf(own)) ?? []);
+  return [...combos.values()].flatMap((own) => medianOfSorted(measuresOf(own)) ?? []);
 }
 
 /** Runs outside a run, from near to far. */

@@ -1,5 +1,5 @@
+import { insertSorted } from "#numbers";
 import type { EntryContext } from "./context.ts";
-import { insertSorted } from "./usual.ts";
 
 /** The session's times that are known when a line is read, sorted; while pasting they grow line by line. */
 export interface KnownTimes {

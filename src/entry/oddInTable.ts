@@ -1,9 +1,9 @@
 import { isMeasure, type Lap, type Run } from "#domain";
+import { medianOfSorted } from "#numbers";
 import type { Known, TypedLap } from "./context.ts";
 import { fewestForUsual, type Ground, groundOf } from "./grounds.ts";
 import { factOfWritten } from "./judge.ts";
 import { isAlike, knownFrom, type RunsAround } from "./knownFrom.ts";
-import { medianOf } from "./usual.ts";
 
 type Kind = Pick<Run, "kind" | "effort" | "surface" | "guest">;
 
@@ -38,7 +38,7 @@ export interface TableCombo<L> {
 export function oddInTable<L extends RowLap>(combos: readonly TableCombo<L>[]): Map<L, string> {
   const usual = combos.map(({ layout, sessions }) => {
     const times = measures(sessions.flatMap(({ runs }) => runs));
-    return { layout, ms: times.length < fewestForUsual ? undefined : medianOf(times) };
+    return { layout, ms: times.length < fewestForUsual ? undefined : medianOfSorted(times) };
   });
   const odd = new Map<L, string>();
   combos.forEach((combo, index) => {

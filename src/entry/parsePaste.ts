@@ -1,4 +1,5 @@
 import { isClean, latestMs } from "#domain";
+import { medianOfSorted } from "#numbers";
 import { isOdd } from "./asks.ts";
 import { fold } from "./characters.ts";
 import type { Entry, EntryContext, EntryReading } from "./context.ts";
@@ -8,7 +9,6 @@ import { strokeAt } from "./note.ts";
 import { nothingTyped, readEntry } from "./parseEntry.ts";
 import { refuse } from "./refuse.ts";
 import { askUnit, refuseUnit, unclearUnit } from "./unitOrSpin.ts";
-import { medianOf } from "./usual.ts";
 
 /** One pasted line and what it was read as. */
 export interface PasteLine {
@@ -99,5 +99,5 @@ function after(entry: Entry, context: EntryContext, times: KnownTimes): EntryCon
   const best = isPb
     ? { pbMs: lap.ms, pbDecimals: lap.decimals }
     : { pbMs: next.pbMs, pbDecimals: next.pbDecimals };
-  return { ...next, ...best, usualMs: medianOf(times.pace) ?? best.pbMs ?? context.usualMs };
+  return { ...next, ...best, usualMs: medianOfSorted(times.pace) ?? best.pbMs ?? context.usualMs };
 }

@@ -1,5 +1,4 @@
-import type { Reading } from "#domain";
-import { formatLapTime } from "#domain";
+import { formatLapTime, type Reading } from "#domain";
 import { readFullForm } from "./fullForms.ts";
 import { quoted, refuse, shifted } from "./refuse.ts";
 import type { ReadTime } from "./word.ts";

@@ -1,5 +1,4 @@
-import type { Reading } from "#domain";
-import { formatLapTime } from "#domain";
+import { formatLapTime, type Reading } from "#domain";
 import { either, quoted, refuse } from "./refuse.ts";
 import { wholeTime } from "./wholeTime.ts";
 import type { ReadTime, TimeForm } from "./word.ts";

@@ -1,6 +1,6 @@
 import { type Figure, known, unknown } from "#domain";
+import { normalQuantile } from "#numbers";
 import { mustBeFinite, notAboveZero } from "./finite.ts";
-import { upperNormalQuantile } from "./upperNormalQuantile.ts";
 
 /** A range of gains in percent. */
 export interface GainRange {
@@ -34,7 +34,7 @@ export function gainForShare(wheel: {
     if (value <= 0 || value >= 0.3) return unknown(`${name} must lie between 0 and 0.3, is ${value}`);
   }
   const exponential = gain * (Math.log(share) / Math.log(wanted));
-  const halfNormal = gain * (upperNormalQuantile(share / 2) / upperNormalQuantile(wanted / 2));
+  const halfNormal = gain * (normalQuantile(share / 2) / normalQuantile(wanted / 2));
   const range = { low: Math.min(exponential, halfNormal), high: Math.max(exponential, halfNormal) };
   return { ...known(range), ...range };
 }

@@ -2,14 +2,16 @@
 
 // Plain samples
 
+export {
+  mean,
+  median,
+  medianAbsoluteDeviation,
+  type Numbers,
+  quantile,
+  standardDeviation,
+} from "#numbers";
 export { lag1Autocorrelation } from "./sample/lag1Autocorrelation.ts";
 export { type LinearFit, linearFit } from "./sample/linearFit.ts";
-export { mean } from "./sample/mean.ts";
-export { median } from "./sample/median.ts";
-export { medianAbsoluteDeviation } from "./sample/medianAbsoluteDeviation.ts";
-export type { Numbers } from "./sample/numbers.ts";
-export { quantile } from "./sample/quantile.ts";
-export { standardDeviation } from "./sample/standardDeviation.ts";
 export { type Summary, summary } from "./sample/summary.ts";
 export { type TheilSenLine, theilSen } from "./sample/theilSen.ts";
 export { type Share, wilsonInterval } from "./sample/wilsonInterval.ts";
@@ -18,7 +20,7 @@ export { type Share, wilsonInterval } from "./sample/wilsonInterval.ts";
 
 export { type BestInARow, bestInARow, threeInARow } from "./pace/bestInARow.ts";
 export { bestOfK } from "./pace/bestOfK.ts";
-export { type Consistency, consistency, LEAST_FOR_SPREAD } from "./pace/consistency.ts";
+export { type Consistency, consistency } from "./pace/consistency.ts";
 export {
   type LapBin,
   type LapDistribution,
@@ -46,13 +48,13 @@ export { type RunTrend, runTrend } from "./run/runTrend.ts";
 
 // Over weeks
 
+export { type BestStep, type LapForBest, personalBests } from "./bests/personalBests.ts";
 export type { Band, Range } from "./weeks/bands.ts";
 export { type BreakCost, breakCosts, type DatedMedian } from "./weeks/breakCosts.ts";
 export { type ExponentialFit, fitExponential } from "./weeks/fitExponential.ts";
 export { fitPower, type PowerFit } from "./weeks/fitPower.ts";
 export type { FutureSession, PastSession } from "./weeks/history.ts";
 export { type MannKendall, mannKendall } from "./weeks/mannKendall.ts";
-export { type BestStep, type LapForBest, personalBests } from "./weeks/personalBests.ts";
 export {
   type CurveSummary,
   type PracticeCurve,
@@ -62,6 +64,15 @@ export {
 export type { SessionEvent } from "./weeks/sessionEvents.ts";
 export { sessionsNeededForChange } from "./weeks/sessionsNeededForChange.ts";
 export { type StepAtChange, stepAtChange } from "./weeks/stepAtChange.ts";
+
+// The level
+
+export type { ChangeOfLevel } from "./level/changeOfLevel.ts";
+export { type LevelChange, levelChange } from "./level/levelChange.ts";
+export { type LevelOutlook, type LevelOutlookQuestion, levelOutlook } from "./level/levelOutlook.ts";
+export type { LevelSession } from "./level/levelSeries.ts";
+export type { LevelSettings } from "./level/levelSettings.ts";
+export type { LevelsOff } from "./level/levelsOff.ts";
 
 // Targets
 
@@ -84,51 +95,65 @@ export { type SectorPace, sectorSplit } from "./targets/sectorSplit.ts";
 
 // Race distance
 
-export { fuelNeeded } from "./race/fuelNeeded.ts";
-export { type RaceDistance, type RaceQuestion, raceDistance } from "./race/raceDistance.ts";
-export type { RaceLap } from "./race/raceLaps.ts";
 export {
   type AccountChange,
   type AccountLineKey,
   accountChange,
   accountLines,
   type ChangedLine,
-} from "./reports/accountChange.ts";
-export { type AccountTarget, accountTarget } from "./reports/accountTarget.ts";
+} from "./account/accountChange.ts";
 // Reports
-export { acrossCombos, type ComboForLine, type ComboLine } from "./reports/acrossCombos.ts";
+export { acrossCombos, type ComboForLine, type ComboLine } from "./across/acrossCombos.ts";
 export {
   type AcrossFigure,
   acrossFigures,
   acrossTrend,
   acrossValue,
   inOrderDriven,
-} from "./reports/acrossTrend.ts";
-export type { BestCandidate } from "./reports/bestCandidates.ts";
-export { type ComboReviewInput, comboReview } from "./reports/comboReview.ts";
-export type { ComboReview, DatedBest, SessionAccount, SessionPoint } from "./reports/comboReviewFigures.ts";
-export { type CurveOutlook, curveOutlook, type DatedBand } from "./reports/curveOutlook.ts";
-export { lapFlags } from "./reports/digestFlags.ts";
-export { timesWith } from "./reports/digestLaps.ts";
+} from "./across/acrossTrend.ts";
+export type { BestCandidate } from "./bests/bestCandidates.ts";
+export { type AccountTarget, accountTarget } from "./combo/accountTarget.ts";
+export { figureForTarget } from "./combo/figureForTarget.ts";
+export { lapFlags } from "./digest/digestFlags.ts";
+export { timesWith } from "./digest/digestLaps.ts";
+export { isWholeDigest } from "./digest/isWholeDigest.ts";
+export {
+  isDigestCurrent,
+  methodVersion,
+  NO_TIME,
+  type SessionDigest,
+  sessionDigest,
+} from "./digest/sessionDigest.ts";
+export { addCounts, type Choices, type LapCounts, type LapPlace, lapPlaces } from "./laps/lapPlaces.ts";
+export type { PaceFigures } from "./pace/paceFigures.ts";
+export { type ComboReviewInput, comboReview } from "./period/comboReview.ts";
+export type { ComboReview, DatedBest, SessionAccount, SessionPoint } from "./period/comboReviewFigures.ts";
+export { type CurveOutlook, curveOutlook, type DatedBand } from "./period/curveOutlook.ts";
 export {
   type FactorDifference,
   type FactorGroup,
   type FactorGroups,
   factorGroups,
-} from "./reports/factorGroups.ts";
-export { type Factor, factors } from "./reports/factors.ts";
-export { figureForTarget } from "./reports/figureForTarget.ts";
-export { isWholeDigest } from "./reports/isWholeDigest.ts";
-export { addCounts, type Choices, type LapCounts, type LapPlace, lapPlaces } from "./reports/lapPlaces.ts";
-export { type ChangedQuestion, largestChange } from "./reports/largestChange.ts";
-export type { PaceFigures } from "./reports/paceFigures.ts";
-export { type PageSession, pageEvents, pageHistory } from "./reports/pageHistory.ts";
-export { type PeriodShift, periodShift } from "./reports/periodShift.ts";
-export { type PracticeAmount, type PracticeDay, practiceAmount } from "./reports/practiceAmount.ts";
-export { type PracticeRate, practiceRate } from "./reports/practiceRate.ts";
-export type { ReviewDetails } from "./reports/reviewDetails.ts";
-export { type RigStep, rigSteps } from "./reports/rigSteps.ts";
-export { type RigPair, type RigTestReport, type RigVerdict, rigTestReport } from "./reports/rigTestReport.ts";
+} from "./period/factorGroups.ts";
+export { type Factor, factors } from "./period/factors.ts";
+export { type ChangedQuestion, largestChange } from "./period/largestChange.ts";
+export { type PageSession, pageEvents, pageHistory } from "./period/pageHistory.ts";
+export { type PeriodShift, periodShift } from "./period/periodShift.ts";
+export { type PracticeAmount, type PracticeDay, practiceAmount } from "./period/practiceAmount.ts";
+export type { ReviewDetails } from "./period/reviewDetails.ts";
+export type { SessionTrend, Slope, TrendPoint } from "./period/sessionTrend.ts";
+export { isClearShift, type Shift } from "./period/shift.ts";
+export { fuelNeeded } from "./race/fuelNeeded.ts";
+export { type RaceDistance, type RaceQuestion, raceDistance } from "./race/raceDistance.ts";
+export type { RaceLap } from "./race/raceLaps.ts";
+export { type RigStep, rigSteps } from "./rigTests/rigSteps.ts";
+export {
+  type RigPair,
+  type RigTestReport,
+  type RigVerdict,
+  rigTestReport,
+} from "./rigTests/rigTestReport.ts";
+export { spreadOfRunDifferences } from "./rigTests/spreadOfRunDifferences.ts";
 export type {
   AgainstBest,
   AgainstRun,
@@ -136,34 +161,17 @@ export type {
   KnownTime,
   PointedAt,
   RunFigures,
-} from "./reports/runFigures.ts";
-export type { RunFinding } from "./reports/runFinding.ts";
-export { type RunReport, type RunReportInput, runReport } from "./reports/runReport.ts";
-export {
-  isDigestCurrent,
-  methodVersion,
-  NO_TIME,
-  type SessionDigest,
-  sessionDigest,
-} from "./reports/sessionDigest.ts";
+} from "./run/runFigures.ts";
+export type { RunFinding } from "./run/runFinding.ts";
+export { type RunReport, type RunReportInput, runReport } from "./run/runReport.ts";
 export {
   type SessionChart,
   type SessionReport,
   type SessionReportInput,
   sessionReport,
   type WorkOn,
-} from "./reports/sessionReport.ts";
-export type { SessionTrend, Slope, TrendPoint } from "./reports/sessionTrend.ts";
-export { isClearShift, type Shift } from "./reports/shift.ts";
-export { type SittingThirds, sittingThirds } from "./reports/sittingThirds.ts";
-export { spreadOfRunDifferences } from "./reports/spreadOfRunDifferences.ts";
-export {
-  type SuggestedTarget,
-  type SuggestedTargets,
-  suggestedTargets,
-} from "./reports/suggestedTargets.ts";
-export { type OutlookInput, type TargetOutlook, targetOutlook } from "./reports/targetOutlook.ts";
-export { type TargetProgress, targetProgress } from "./reports/targetProgress.ts";
+} from "./session/sessionReport.ts";
+export { type SittingThirds, sittingThirds } from "./session/sittingThirds.ts";
 export {
   type WeekCombo,
   type WeekLine,
@@ -171,4 +179,12 @@ export {
   type WeekStatement,
   type WeekTarget,
   weekStatement,
-} from "./reports/weekStatement.ts";
+} from "./statement/weekStatement.ts";
+export { type PracticeRate, practiceRate } from "./targets/practiceRate.ts";
+export {
+  type SuggestedTarget,
+  type SuggestedTargets,
+  suggestedTargets,
+} from "./targets/suggestedTargets.ts";
+export { type OutlookInput, type TargetOutlook, targetOutlook } from "./targets/targetOutlook.ts";
+export { type TargetProgress, targetProgress } from "./targets/targetProgress.ts";

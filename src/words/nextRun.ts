@@ -1,4 +1,5 @@
-import { LEAST_FOR_SPREAD, type RunReport, type SessionReport } from "#stats";
+import { leastForSpread } from "#domain";
+import type { RunReport, SessionReport } from "#stats";
 import { counted } from "./counted.ts";
 import type { Rests } from "./evidence.ts";
 import { sayTooFew } from "./tooFew.ts";
@@ -81,7 +82,7 @@ function slowerAndClean({ mistakes, counts }: RunReport): NextRun | undefined {
 }
 
 function paceRunNext({ isPace, counts, laps }: RunReport): NextRun | undefined {
-  if (isPace || laps < LEAST_FOR_SPREAD) return undefined;
+  if (isPace || laps < leastForSpread) return undefined;
   if (counts.wet > 0)
     return {
       suggestion: "The same again while the surface stays as it is.",
@@ -98,12 +99,12 @@ function paceRunNext({ isPace, counts, laps }: RunReport): NextRun | undefined {
 }
 
 function sameAgain({ laps }: RunReport): NextRun | undefined {
-  if (laps >= LEAST_FOR_SPREAD) return undefined;
+  if (laps >= leastForSpread) return undefined;
   return {
     suggestion: `The same again, ${LAPS_OF_A_RUN} laps in a row.`,
-    reason: `Not enough laps to say: ${laps} of ${LEAST_FOR_SPREAD}.`,
+    reason: `Not enough laps to say: ${laps} of ${leastForSpread}.`,
     evidence: measured,
-    check: `${LEAST_FOR_SPREAD} clean laps give a spread.`,
+    check: `${leastForSpread} clean laps give a spread.`,
   };
 }
 

@@ -1,5 +1,5 @@
-import { formatLapTime } from "#domain";
-import { LEAST_FOR_SPREAD, type RunFinding, type RunReport } from "#stats";
+import { formatLapTime, leastForSpread } from "#domain";
+import type { RunFinding, RunReport } from "#stats";
 import { thousandths } from "./amount.ts";
 import { clearChangeFromRun } from "./clearChangeFromRun.ts";
 import { asSentence, counted } from "./counted.ts";
@@ -79,7 +79,7 @@ function spread(finding: Finding<"spread">, { againstRunBefore }: RunReport): st
 function few({ laps, bestMs, decimals }: Finding<"few">, { scatter }: RunReport): string {
   const best = `best ${sayLapTime(bestMs, decimals)}`;
   if (laps === 0) return `${best}; with no laps written down there is no more to say.`;
-  const lacking = laps < LEAST_FOR_SPREAD ? `Not enough laps yet: ${laps} of ${LEAST_FOR_SPREAD}` : undefined;
+  const lacking = laps < leastForSpread ? `Not enough laps yet: ${laps} of ${leastForSpread}` : undefined;
   const why = lacking ?? (scatter.known ? undefined : sayTooFew(scatter.reason));
   return `${best} of ${counted(laps, "lap")}.${why === undefined ? "" : ` ${why}.`}`;
 }

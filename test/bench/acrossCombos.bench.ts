@@ -2,7 +2,7 @@
 import { bench, describe } from "vitest";
 import { acrossCombos, sessionDigest } from "#stats";
 import { normalAt } from "../../src/stats/random/draws.ts";
-import { aRun, aSession, choices } from "../unit/stats/reports/rows.ts";
+import { aRun, aSession, choices } from "../unit/stats/someRows.ts";
 
 function combos(count: number) {
   return Array.from({ length: count }, (_, combo) => ({

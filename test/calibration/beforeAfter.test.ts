@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
+import { median } from "#numbers";
 import { stepAtChange } from "#stats";
 import { chanceFrom, type DriverKind, drawDriver, driveSession } from "../../demo-data/drivers.ts";
-import { median } from "../../src/stats/sample/median.ts";
 
 const sessions = 14;
 const change = 7;

@@ -1,3 +1,4 @@
+import { median } from "#numbers";
 import {
   type Chance,
   chanceFrom,
@@ -8,7 +9,6 @@ import {
   driveSession,
   evenly,
 } from "../../demo-data/drivers.ts";
-import { median } from "../../src/stats/sample/median.ts";
 import { firstReached } from "../../src/stats/targets/firstReached.ts";
 import { type ForecastKind, futureFigures } from "../../src/stats/targets/futureFigures.ts";
 import { bandOf } from "../../src/stats/weeks/bands.ts";

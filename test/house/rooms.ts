@@ -17,9 +17,10 @@ const core = ["domain", "entry", "stats", "physics", "words"];
 
 export const rooms: Readonly<Record<string, Room>> = {
   domain: { rooms: [], packages: [], isPure: true },
-  entry: { rooms: ["domain"], packages: [], isPure: true },
-  stats: { rooms: ["domain"], packages: ["pure-rand"], isPure: true },
-  physics: { rooms: ["domain"], packages: [], isPure: true },
+  numbers: { rooms: [], packages: [], isPure: true },
+  entry: { rooms: ["domain", "numbers"], packages: [], isPure: true },
+  stats: { rooms: ["domain", "numbers"], packages: ["pure-rand"], isPure: true },
+  physics: { rooms: ["domain", "numbers"], packages: [], isPure: true },
   words: { rooms: ["domain", "stats", "physics"], packages: [], isPure: true },
   files: { rooms: ["domain", "entry"], packages: ["valibot", "papaparse"] },
   db: { rooms: ["domain"], packages: ["dexie", "valibot", "uuid"] },

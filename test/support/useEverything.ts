@@ -21,7 +21,7 @@ import { practiceDay, sayDate, timeOfDay } from "#domain";
 import { lapsTable, rigsTable, sessionsTable, targetsTable, writeBackup, writeCsv } from "#files";
 import { askHere } from "#live";
 import { deletedThings } from "../../src/screens/data/deletedThings.ts";
-import { sessionFigures } from "../../src/screens/log/sessionFigures.ts";
+import { sessionFigures } from "../../src/screens/log/session/sessionFigures.ts";
 
 const today = "2026-03-10";
 const period = {};

@@ -1,12 +1,12 @@
-import { acrossTable } from "#charts/acrossTable.ts";
-import { bridgeTable } from "#charts/bridgeTable.ts";
-import { calendarTable } from "#charts/calendarTable.ts";
-import type { ChartTable } from "#charts/chartTable.ts";
-import { consistencyTable } from "#charts/consistencyTable.ts";
-import { distributionTable } from "#charts/distributionTable.ts";
-import { individualsTable } from "#charts/individualsTable.ts";
-import { progressTable } from "#charts/progressTable.ts";
-import { rangeRowsTable } from "#charts/rangeRowsTable.ts";
+import { acrossTable } from "#charts/across/acrossTable.ts";
+import { bridgeTable } from "#charts/bridge/bridgeTable.ts";
+import { calendarTable } from "#charts/calendar/calendarTable.ts";
+import { consistencyTable } from "#charts/consistency/consistencyTable.ts";
+import { distributionTable } from "#charts/distribution/distributionTable.ts";
+import type { ChartTable } from "#charts/frame/chartTable.ts";
+import { individualsTable } from "#charts/individuals/individualsTable.ts";
+import { progressTable } from "#charts/progress/progressTable.ts";
+import { rangeRowsTable } from "#charts/rangeRows/rangeRowsTable.ts";
 import type { Problem } from "#domain";
 import {
   exportedWithoutLaps,

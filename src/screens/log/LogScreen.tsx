@@ -4,18 +4,18 @@ import type { Id } from "#domain";
 import { useRows, useUntil } from "#live";
 import { useAddress } from "#state/address.ts";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
-import { Begin } from "./Begin.tsx";
-import { useFocusKept } from "./useFocusKept.ts";
-import { Welcome } from "./Welcome.tsx";
+import { useFocusKept } from "./session/useFocusKept.ts";
+import { Begin } from "./start/Begin.tsx";
+import { Welcome } from "./start/Welcome.tsx";
 
 // Fetched while the logbook opens, so that an open session is there at once; the start form does not wait for it.
-const sessionPage = import("./SessionPage.tsx").then((file) => ({ default: file.SessionPage }));
+const sessionPage = import("./session/SessionPage.tsx").then((file) => ({ default: file.SessionPage }));
 const SessionPage = lazy(() => sessionPage);
 const TypedElsewhere = lazy(() =>
-  import("./TypedElsewhere.tsx").then((file) => ({ default: file.TypedElsewhere })),
+  import("./typed/TypedElsewhere.tsx").then((file) => ({ default: file.TypedElsewhere })),
 );
 const TypedNowhere = lazy(() =>
-  import("./TypedNowhere.tsx").then((file) => ({ default: file.TypedNowhere })),
+  import("./typed/TypedNowhere.tsx").then((file) => ({ default: file.TypedNowhere })),
 );
 
 /** Log, and above it what was half typed in another session, or in something that is gone. */

@@ -13,7 +13,7 @@ import { Finding } from "./Finding.tsx";
 import { References } from "./References.tsx";
 
 const AcrossChart = lazy(() =>
-  import("#charts/AcrossChart.tsx").then((file) => ({ default: file.AcrossChart })),
+  import("#charts/across/AcrossChart.tsx").then((file) => ({ default: file.AcrossChart })),
 );
 
 const figures = acrossFigures.map((value) => ({ value, label: acrossWords[value].name.toLowerCase() }));

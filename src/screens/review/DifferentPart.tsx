@@ -1,6 +1,6 @@
-import { DistributionChart } from "#charts/DistributionChart.tsx";
-import { RangeRowsChart } from "#charts/RangeRowsChart.tsx";
-import { secondTicks } from "#charts/secondTicks.ts";
+import { secondTicks } from "#charts/axes/secondTicks.ts";
+import { DistributionChart } from "#charts/distribution/DistributionChart.tsx";
+import { RangeRowsChart } from "#charts/rangeRows/RangeRowsChart.tsx";
 import { formatDelta } from "#domain";
 import { factorsReading, factorsTitle, shiftReading, shiftTitle, thirdsReading, thirdsTitle } from "#words";
 import { FactorTable } from "./FactorTable.tsx";

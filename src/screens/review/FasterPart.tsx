@@ -10,7 +10,7 @@ import { isCurveDrawn, progressOf } from "./reviewCharts.ts";
 import { sayProgressFound, sayWhatCounts } from "./reviewWords.ts";
 
 const ProgressChart = lazy(() =>
-  import("#charts/ProgressChart.tsx").then((file) => ({ default: file.ProgressChart })),
+  import("#charts/progress/ProgressChart.tsx").then((file) => ({ default: file.ProgressChart })),
 );
 
 interface FasterPartProps {

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { IndividualsChart } from "#charts/IndividualsChart.tsx";
+import { IndividualsChart } from "#charts/individuals/IndividualsChart.tsx";
 import { preferences, sessionWithRuns } from "#db";
 import { formatLapTime, type Id, sayDate } from "#domain";
 import { useRows } from "#live";

@@ -1,4 +1,4 @@
-import { PracticeCalendar } from "#charts/PracticeCalendar.tsx";
+import { PracticeCalendar } from "#charts/calendar/PracticeCalendar.tsx";
 import { practiceReading, practiceTitle, sayBreak, sayBreaks } from "#words";
 import styles from "./FasterPart.module.css";
 import { LeftOut } from "./LeftOut.tsx";

@@ -1,6 +1,6 @@
-import { ConsistencyChart } from "#charts/ConsistencyChart.tsx";
-import { percentTicks } from "#charts/percentTicks.ts";
-import { RangeRowsChart } from "#charts/RangeRowsChart.tsx";
+import { percentTicks } from "#charts/axes/percentTicks.ts";
+import { ConsistencyChart } from "#charts/consistency/ConsistencyChart.tsx";
+import { RangeRowsChart } from "#charts/rangeRows/RangeRowsChart.tsx";
 import {
   sayCleanShare,
   sayNearTheBest,

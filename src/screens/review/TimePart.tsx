@@ -1,4 +1,4 @@
-import { BridgeChart } from "#charts/BridgeChart.tsx";
+import { BridgeChart } from "#charts/bridge/BridgeChart.tsx";
 import { accountLines } from "#stats";
 import {
   accountChangeReading,

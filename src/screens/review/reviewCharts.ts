@@ -1,6 +1,6 @@
-import type { ConsistencySession } from "#charts/consistencyTable.ts";
-import type { BestStep, CurvePoint, ProgressData, ProgressTarget } from "#charts/progress.ts";
-import type { RangeRow } from "#charts/RangeRows.tsx";
+import type { ConsistencySession } from "#charts/consistency/consistencyTable.ts";
+import type { BestStep, CurvePoint, ProgressData, ProgressTarget } from "#charts/progress/progress.ts";
+import type { RangeRow } from "#charts/rangeRows/RangeRows.tsx";
 import { addDays, type CalendarDate, daysBetween, formatLapTime, type Target } from "#domain";
 import type { ComboReview, Share } from "#stats";
 import { factorNames, toldDifferences } from "#words";

@@ -1,6 +1,6 @@
 import { type Figure, known, unknown } from "#domain";
+import { quantile } from "#numbers";
 import { needs } from "../sample/needs.ts";
-import { quantile } from "../sample/quantile.ts";
 import { type SectorTimes, sectorColumns } from "./sectorColumns.ts";
 import type { LapOfSectors } from "./sumOfBestSectors.ts";
 

@@ -1,5 +1,5 @@
 import { type Figure, known, unknown } from "#domain";
-import { median } from "../sample/median.ts";
+import { median } from "#numbers";
 import { needs } from "../sample/needs.ts";
 import { type SectorTimes, sectorColumns } from "./sectorColumns.ts";
 

@@ -1,4 +1,4 @@
-import { requireNumber } from "../sample/numbers.ts";
+import { requireNumber } from "#numbers";
 
 /** The sector times of one lap, ms. */
 export type SectorTimes = ArrayLike<number>;

@@ -1,8 +1,7 @@
 import { type Figure, known, type Remark, unknown } from "#domain";
+import { mean, requireNumber, requireNumberAt } from "#numbers";
 import { bestOfK } from "../pace/bestOfK.ts";
-import { mean } from "../sample/mean.ts";
 import { needs } from "../sample/needs.ts";
-import { requireNumber, requireNumberAt } from "../sample/numbers.ts";
 
 /** Pace laps a session needs for an account. */
 export const LEAST_FOR_ACCOUNT = 5;

@@ -1,4 +1,4 @@
-import { requireNumber } from "../sample/numbers.ts";
+import { requireNumber } from "#numbers";
 
 /** The best laps that follow each other, and where they stand. */
 export interface BestInARow {

@@ -1,4 +1,4 @@
-import { type Numbers, requireFinite } from "../sample/numbers.ts";
+import { type Numbers, requireFinite } from "#numbers";
 
 /**
  * Mean best lap over all possible choices of k of the n laps: Σ x₍ᵢ₎·C(n−i, k−1)/C(n, k) over sorted times, by running

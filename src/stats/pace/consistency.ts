@@ -1,12 +1,7 @@
-import { type Figure, known, unknown } from "#domain";
-import { chiSquaredQuantile } from "../sample/distributions/chiSquared.ts";
-import { median } from "../sample/median.ts";
+import { type Figure, known, leastForSpread, unknown } from "#domain";
+import { chiSquaredQuantile, median, type Numbers, requireFraction } from "#numbers";
 import { needs } from "../sample/needs.ts";
-import { type Numbers, requireFraction } from "../sample/numbers.ts";
 import { successiveScatter } from "./successiveScatter.ts";
-
-/** Laps behind any figure of spread. */
-export const LEAST_FOR_SPREAD = 5;
 
 /** Effective degrees of freedom a successive difference is worth: lap times are skewed, so fewer than 2/3. */
 const DEGREES_A_DIFFERENCE = 0.36;
@@ -36,7 +31,7 @@ export function consistency(runs: readonly Numbers[], confidence: number): Figur
   requireFraction(confidence, "confidence");
   const scatterMs = successiveScatter(runs);
   const laps = runs.reduce((sum, run) => sum + run.length, 0);
-  if (laps < LEAST_FOR_SPREAD) return unknown(needs(LEAST_FOR_SPREAD, "pace lap", laps));
+  if (laps < leastForSpread) return unknown(needs(leastForSpread, "pace lap", laps));
   if (scatterMs === undefined) return unknown("needs two pace laps of one run in a row, has none");
   const middle = median(runs.flatMap((run) => Array.from(run))) as number;
   const differences = runs.reduce((sum, run) => sum + Math.max(0, run.length - 1), 0);

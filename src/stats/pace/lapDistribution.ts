@@ -1,4 +1,4 @@
-import type { Numbers } from "../sample/numbers.ts";
+import type { Numbers } from "#numbers";
 import { summary } from "../sample/summary.ts";
 
 const MOST_BINS = 18;

@@ -1,4 +1,4 @@
-import { type Numbers, requireFinite } from "../sample/numbers.ts";
+import { type Numbers, requireFinite } from "#numbers";
 import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
 
 /** How many laps lie near the best, with Wilson's interval for their share. */

@@ -1,4 +1,4 @@
-import { type Numbers, requireFinite } from "../sample/numbers.ts";
+import { type Numbers, requireFinite } from "#numbers";
 
 /**
  * Scatter: the square root of half the mean squared difference of successive laps, within runs only (von Neumann

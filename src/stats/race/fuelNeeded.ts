@@ -1,4 +1,4 @@
-import { requireNumber } from "../sample/numbers.ts";
+import { requireNumber } from "#numbers";
 
 /**
  * Fuel for a race, in litres: use a lap times laps, plus the driver's own reserve. Our methods, §10.

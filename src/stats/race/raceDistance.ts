@@ -1,9 +1,8 @@
 import { type Figure, known, unknown } from "#domain";
+import { CONFIDENCE, quantileWithin, requireNumber } from "#numbers";
 import { nextChiSquared, nextNormal, nextUniform } from "../random/draws.ts";
 import { stream } from "../random/stream.ts";
 import { needs } from "../sample/needs.ts";
-import { requireNumber } from "../sample/numbers.ts";
-import { quantileWithin } from "../sample/quantile.ts";
 import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
 import { cleanRunChance } from "./cleanRunChance.ts";
 import { type CentredRuns, centreRuns, type RaceLap } from "./raceLaps.ts";
@@ -54,7 +53,7 @@ export function raceDistance(question: RaceQuestion): Figure<RaceDistance> {
   requireNumber(seed, "seed");
   if (rivalMeanMs !== undefined) requireNumber(rivalMeanMs, "rivalMeanMs");
   const runs = centreRuns(laps);
-  const mistakes = wilsonInterval(runs.mistakes, runs.all, 0.9);
+  const mistakes = wilsonInterval(runs.mistakes, runs.all, CONFIDENCE);
   if (mistakes === undefined || runs.timed < leastLaps) {
     return unknown(needs(leastLaps, "timed lap", runs.timed));
   }

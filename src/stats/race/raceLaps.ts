@@ -1,5 +1,5 @@
 import { isMistake, type Remark } from "#domain";
-import { requireNumber } from "../sample/numbers.ts";
+import { requireNumber } from "#numbers";
 
 /** A timed lap of a race run; a plain number is the time of a lap without a remark. */
 export type RaceLap =

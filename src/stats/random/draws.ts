@@ -1,6 +1,6 @@
 import { uniformFloat64 } from "pure-rand/distribution/uniformFloat64";
 import type { RandomGenerator } from "pure-rand/types/RandomGenerator";
-import { normalQuantile } from "../sample/distributions/normalQuantile.ts";
+import { normalQuantile } from "#numbers";
 import { stream } from "./stream.ts";
 
 /** Half of the last step, so that neither 0 nor 1 is ever drawn. */

@@ -1,6 +1,4 @@
-import { mean } from "../sample/mean.ts";
-import { requireFinite, requireFraction } from "../sample/numbers.ts";
-import { squaredDeviations } from "../sample/squaredDeviations.ts";
+import { mean, requireFinite, requireFraction, squaredDeviations } from "#numbers";
 import type { TTest } from "./findings.ts";
 import { tInterval } from "./tInterval.ts";
 

@@ -1,6 +1,4 @@
-import { mean } from "../sample/mean.ts";
-import { type Numbers, requireFinite, requireFraction } from "../sample/numbers.ts";
-import { standardDeviation } from "../sample/standardDeviation.ts";
+import { mean, type Numbers, requireFinite, requireFraction, standardDeviation } from "#numbers";
 import type { TTest } from "./findings.ts";
 import { tInterval } from "./tInterval.ts";
 

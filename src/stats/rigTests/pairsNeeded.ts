@@ -1,5 +1,4 @@
-import { normalQuantile } from "../sample/distributions/normalQuantile.ts";
-import { requireFraction } from "../sample/numbers.ts";
+import { normalQuantile, requireFraction } from "#numbers";
 
 /** Asymptotic efficiency of the signed-rank test against the t test on normal differences, 3/π. */
 const EFFICIENCY = 3 / Math.PI;

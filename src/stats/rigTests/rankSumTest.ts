@@ -1,7 +1,4 @@
-import { normalCdf } from "../sample/distributions/normalCdf.ts";
-import { normalQuantile } from "../sample/distributions/normalQuantile.ts";
-import { median } from "../sample/median.ts";
-import { type Numbers, requireFinite, requireFraction } from "../sample/numbers.ts";
+import { median, type Numbers, normalCdf, normalQuantile, requireFinite, requireFraction } from "#numbers";
 import { ranks } from "../sample/ranks.ts";
 import { tieSizes } from "../sample/tieSizes.ts";
 import { exactRankInterval, twoSidedChance } from "./exactRankInterval.ts";

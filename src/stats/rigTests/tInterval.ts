@@ -1,4 +1,4 @@
-import { studentTCdf, studentTQuantile } from "../sample/distributions/studentT.ts";
+import { studentTCdf, studentTQuantile } from "#numbers";
 import type { TTest } from "./findings.ts";
 
 /** The t test and interval of an estimate with a known standard error. */

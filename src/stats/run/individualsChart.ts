@@ -1,5 +1,4 @@
-import { mean } from "../sample/mean.ts";
-import { type Numbers, requireFinite } from "../sample/numbers.ts";
+import { mean, type Numbers, requireFinite } from "#numbers";
 
 /** Laps in a row on one side of the centre that are pointed at. */
 const IN_A_ROW = 8;

@@ -1,7 +1,4 @@
-import { mean } from "../sample/mean.ts";
-import { median } from "../sample/median.ts";
-import { medianDistance } from "../sample/medianAbsoluteDeviation.ts";
-import { type Numbers, requireFinite } from "../sample/numbers.ts";
+import { mean, median, medianDistance, type Numbers, requireFinite } from "#numbers";
 
 /** Beyond this a lap is pointed at: 5, not the usual 3.5, because lap times are skewed. */
 export const FAR_OUT = 5;

@@ -1,4 +1,4 @@
-import type { Numbers } from "../sample/numbers.ts";
+import type { Numbers } from "#numbers";
 import { individualsChart } from "./individualsChart.ts";
 import { FAR_OUT, modifiedZScores } from "./modifiedZScores.ts";
 

@@ -1,5 +1,4 @@
-import { mean } from "./mean.ts";
-import type { Numbers } from "./numbers.ts";
+import { mean, type Numbers } from "#numbers";
 
 /**
  * Autocorrelation at lag one, Σ(xᵢ − m)(xᵢ₊₁ − m) / Σ(xᵢ − m)², as in NIST's statistical reference datasets.

@@ -1,5 +1,4 @@
-import { mean } from "./mean.ts";
-import { type Numbers, requireFinite, requireSameLength } from "./numbers.ts";
+import { mean, type Numbers, requireFinite, requireSameLength } from "#numbers";
 
 /** A straight line by least squares; what needs more points than there are is undefined. */
 export interface LinearFit {

@@ -1,4 +1,4 @@
-import type { Numbers } from "./numbers.ts";
+import type { Numbers } from "#numbers";
 
 /**
  * Ranks from 1, equal values sharing the mean of their places.

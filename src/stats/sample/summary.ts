@@ -1,8 +1,4 @@
-import { mean } from "./mean.ts";
-import { MAD_SCALE, medianDistance } from "./medianAbsoluteDeviation.ts";
-import type { Numbers } from "./numbers.ts";
-import { quantileWithin } from "./quantile.ts";
-import { squaredDeviations } from "./squaredDeviations.ts";
+import { MAD_SCALE, mean, medianDistance, type Numbers, quantileWithin, squaredDeviations } from "#numbers";
 
 /** The usual figures of one column of values. */
 export interface Summary {

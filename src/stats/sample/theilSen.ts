@@ -1,8 +1,13 @@
-import { normalQuantile } from "./distributions/normalQuantile.ts";
-import { median } from "./median.ts";
-import { type Numbers, requireFinite, requireFraction, requireSameLength } from "./numbers.ts";
-import { quantileWithin } from "./quantile.ts";
-import { select } from "./select.ts";
+import {
+  median,
+  type Numbers,
+  normalQuantile,
+  quantileWithin,
+  requireFinite,
+  requireFraction,
+  requireSameLength,
+  select,
+} from "#numbers";
 import { tieSizes } from "./tieSizes.ts";
 
 /** A straight line by the median of all slopes, with Sen's interval for the slope. */

@@ -1,4 +1,4 @@
-import type { Numbers } from "./numbers.ts";
+import type { Numbers } from "#numbers";
 
 /**
  * Sizes of the groups of equal values, of those with two or more.

@@ -1,5 +1,4 @@
-import { normalQuantile } from "./distributions/normalQuantile.ts";
-import { requireFraction } from "./numbers.ts";
+import { normalQuantile, requireFraction } from "#numbers";
 
 /** A share of trials with its interval, all fractions. */
 export interface Share {

@@ -1,4 +1,4 @@
-import { requireNumber } from "../sample/numbers.ts";
+import { requireNumber } from "#numbers";
 
 /** A forecast whose date has come. */
 export interface ScoredForecast {

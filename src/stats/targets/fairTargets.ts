@@ -1,6 +1,6 @@
 import { type Figure, known, unknown } from "#domain";
+import { quantileWithin } from "#numbers";
 import { needs } from "../sample/needs.ts";
-import { quantileWithin } from "../sample/quantile.ts";
 import type { PracticeQuestion } from "../weeks/practiceCurve.ts";
 import { type ForecastKind, futureFigures } from "./futureFigures.ts";
 

@@ -1,5 +1,5 @@
 import { type Figure, known, unknown } from "#domain";
-import { requireNumber } from "../sample/numbers.ts";
+import { requireNumber } from "#numbers";
 import { type FutureSession, requireSessions } from "../weeks/history.ts";
 import { type CurveSummary, type PracticeQuestion, summariseCurve } from "../weeks/practiceCurve.ts";
 import { type ExpectedSession, expectedSession } from "./expectedSession.ts";

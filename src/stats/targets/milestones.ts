@@ -1,5 +1,5 @@
 import { type Figure, known, unknown } from "#domain";
-import { requireNumber } from "../sample/numbers.ts";
+import { requireNumber } from "#numbers";
 import type { Range } from "../weeks/bands.ts";
 
 /** What milestones are worked out from; times in ms. */

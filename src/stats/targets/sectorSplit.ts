@@ -1,6 +1,6 @@
 import { type Figure, known, unknown } from "#domain";
+import { requireNumber } from "#numbers";
 import { needs } from "../sample/needs.ts";
-import { requireNumber } from "../sample/numbers.ts";
 import { largestRemainder } from "./largestRemainder.ts";
 
 /** What a sector usually takes and what it has taken at best, in ms. */

@@ -1,5 +1,4 @@
-import type { Numbers } from "../sample/numbers.ts";
-import { quantileWithin } from "../sample/quantile.ts";
+import { type Numbers, quantileWithin } from "#numbers";
 
 /** A median with the range that holds nine in ten. */
 export interface Range {

@@ -1,11 +1,9 @@
 import { type CalendarDate, type Figure, known, unknown } from "#domain";
+import { CONFIDENCE, mean, standardDeviation } from "#numbers";
 import { tInterval } from "../rigTests/tInterval.ts";
-import { mean } from "../sample/mean.ts";
 import { needs } from "../sample/needs.ts";
-import { standardDeviation } from "../sample/standardDeviation.ts";
 import { BREAK_DAYS, type DrivenDays, longestPause } from "./longestPause.ts";
 
-const CONFIDENCE = 0.9;
 const LEAST_NEIGHBOURS = 4;
 
 /** A session as breaks are judged by. */

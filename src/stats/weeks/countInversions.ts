@@ -1,4 +1,4 @@
-import type { Numbers } from "../sample/numbers.ts";
+import type { Numbers } from "#numbers";
 
 /**
  * Number of pairs in which the later value is the smaller one, counted while merging (Knight 1966, "A computer method

@@ -1,4 +1,4 @@
-import { median } from "../sample/median.ts";
+import { median } from "#numbers";
 import { correlations, flat, halfLives, spans } from "./curveGrid.ts";
 import { fitLevels } from "./fitLevels.ts";
 import { type PastSession, placeOf, requireSessions } from "./history.ts";

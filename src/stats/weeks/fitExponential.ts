@@ -1,6 +1,6 @@
 import { type Figure, known, unknown } from "#domain";
+import { type Numbers, requireFinite, requireSameLength } from "#numbers";
 import { needs } from "../sample/needs.ts";
-import { type Numbers, requireFinite, requireSameLength } from "../sample/numbers.ts";
 import { leastAlong } from "./leastAlong.ts";
 import { polish } from "./polish.ts";
 

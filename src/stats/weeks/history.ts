@@ -1,4 +1,4 @@
-import { requireNumber } from "../sample/numbers.ts";
+import { requireNumber } from "#numbers";
 
 /** One past session of a combo's page, as the practice curve sees it. */
 export interface PastSession {

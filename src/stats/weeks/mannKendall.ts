@@ -1,5 +1,4 @@
-import { normalCdf } from "../sample/distributions/normalCdf.ts";
-import { type Numbers, requireFinite } from "../sample/numbers.ts";
+import { type Numbers, normalCdf, requireFinite } from "#numbers";
 import { tieSizes } from "../sample/tieSizes.ts";
 import { countInversions } from "./countInversions.ts";
 

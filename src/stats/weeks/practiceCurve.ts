@@ -1,6 +1,6 @@
 import { type Figure, known, unknown } from "#domain";
+import { requireNumber } from "#numbers";
 import { needs } from "../sample/needs.ts";
-import { requireNumber } from "../sample/numbers.ts";
 import { type Band, bandOf, type Range, rangeOf } from "./bands.ts";
 import { type CurveDraws, curveDraws, usualDraws } from "./curveDraws.ts";
 import { type CurvePosterior, curvePosterior } from "./curvePosterior.ts";

@@ -1,5 +1,4 @@
-import { normalQuantile } from "../sample/distributions/normalQuantile.ts";
-import { requireFinite, requireFraction } from "../sample/numbers.ts";
+import { normalQuantile, requireFinite, requireFraction } from "#numbers";
 
 /** Asymptotic efficiency of the Theil–Sen slope against least squares on normal values, 3/π (Sen 1968). */
 const EFFICIENCY = 3 / Math.PI;

@@ -1,9 +1,9 @@
 import { render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { describe, expect, it, vi } from "vitest";
-import { BridgeChart } from "#charts/BridgeChart.tsx";
-import { ConsistencyChart } from "#charts/ConsistencyChart.tsx";
-import { ProgressChart, type ProgressChartProps } from "#charts/ProgressChart.tsx";
+import { BridgeChart } from "#charts/bridge/BridgeChart.tsx";
+import { ConsistencyChart } from "#charts/consistency/ConsistencyChart.tsx";
+import { ProgressChart, type ProgressChartProps } from "#charts/progress/ProgressChart.tsx";
 
 const words = {
   title: "No clear change",

@@ -1,11 +1,11 @@
 import { render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { afterEach, describe, expect, it, vi } from "vitest";
-import { DistributionChart } from "#charts/DistributionChart.tsx";
-import { IndividualsChart } from "#charts/IndividualsChart.tsx";
-import { PracticeCalendar } from "#charts/PracticeCalendar.tsx";
-import { percentTicks } from "#charts/percentTicks.ts";
-import { RangeRowsChart } from "#charts/RangeRowsChart.tsx";
+import { percentTicks } from "#charts/axes/percentTicks.ts";
+import { PracticeCalendar } from "#charts/calendar/PracticeCalendar.tsx";
+import { DistributionChart } from "#charts/distribution/DistributionChart.tsx";
+import { IndividualsChart } from "#charts/individuals/IndividualsChart.tsx";
+import { RangeRowsChart } from "#charts/rangeRows/RangeRowsChart.tsx";
 import { lapDistribution } from "#stats";
 
 const words = { title: "A finding", reading: "What it says.", asOf: "2026-10-24", fileName: "x" };

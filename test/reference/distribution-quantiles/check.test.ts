@@ -1,9 +1,13 @@
 import { describe, expect, it } from "vitest";
+import {
+  chiSquaredCdf,
+  chiSquaredQuantile,
+  normalCdf,
+  normalQuantile,
+  studentTCdf,
+  studentTQuantile,
+} from "#numbers";
 import { chiSquaredAt, normalAt } from "../../../src/stats/random/draws.ts";
-import { chiSquaredCdf, chiSquaredQuantile } from "../../../src/stats/sample/distributions/chiSquared.ts";
-import { normalCdf } from "../../../src/stats/sample/distributions/normalCdf.ts";
-import { normalQuantile } from "../../../src/stats/sample/distributions/normalQuantile.ts";
-import { studentTCdf, studentTQuantile } from "../../../src/stats/sample/distributions/studentT.ts";
 import reference from "./distribution-quantiles.json" with { type: "json" };
 
 const { data, expected } = reference;

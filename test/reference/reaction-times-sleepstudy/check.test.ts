@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { studentTQuantile } from "#numbers";
 import {
   linearFit,
   mannKendall,
@@ -8,7 +9,6 @@ import {
   successiveScatter,
   theilSen,
 } from "#stats";
-import { studentTQuantile } from "../../../src/stats/sample/distributions/studentT.ts";
 import reference from "./reaction-times-sleepstudy.json" with { type: "json" };
 
 const { days, reactionMs } = reference.data;

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { bridgeSteps, bridgeTable } from "../../../src/charts/bridgeTable.ts";
-import { csvCells } from "../../../src/charts/chartTable.ts";
-import { consistencyTable, sayConsistency } from "../../../src/charts/consistencyTable.ts";
-import { progressTable } from "../../../src/charts/progressTable.ts";
-import { pageRuleAt, sessionPlaces } from "../../../src/charts/sessionPlaces.ts";
+import { bridgeSteps, bridgeTable } from "../../../src/charts/bridge/bridgeTable.ts";
+import { consistencyTable, sayConsistency } from "../../../src/charts/consistency/consistencyTable.ts";
+import { csvCells } from "../../../src/charts/frame/chartTable.ts";
+import { progressTable } from "../../../src/charts/progress/progressTable.ts";
+import { pageRuleAt, sessionPlaces } from "../../../src/charts/progress/sessionPlaces.ts";
 
 const session = { id: "a", date: "2026-10-14", startedAt: 1, laps: 24, isPresentPage: true };
 

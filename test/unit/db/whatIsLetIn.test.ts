@@ -4,7 +4,7 @@ import { cornerRanges, layoutRanges, readDate, rigRanges, runRanges, type TableN
 import { parseEntry, readMeasure, readTime } from "#entry";
 import { checkRow } from "../../../src/db/checks/checkRow.ts";
 import { cornerMeasures, readCorner } from "../../../src/screens/corners/cornerFields.ts";
-import { wholeNumber } from "../../../src/screens/log/numbers.ts";
+import { wholeNumber } from "../../../src/screens/log/laps/numbers.ts";
 import { rigFields } from "../../../src/screens/rig/rigFields.ts";
 import { readRig, textKey } from "../../../src/screens/rig/rigTexts.ts";
 import { readTarget } from "../../../src/screens/targets/typedTarget.ts";

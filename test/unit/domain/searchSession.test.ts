@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type SearchTerms, searchSession } from "#domain";
-import { aRun, aSession } from "../stats/reports/rows.ts";
+import { aRun, aSession } from "../stats/someRows.ts";
 
 const session = aSession(0, {
   note: "Brake earlier at the Mill",

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type AgainstBest, runReport } from "#stats";
 import { sayRun, sayRunFigures } from "#words";
-import { aRun, choices } from "../stats/reports/rows.ts";
+import { aRun, choices } from "../stats/someRows.ts";
 import { aReport } from "./aReport.ts";
 
 const spread = { kind: "spread", scatterMs: 312, percent: 0.371, laps: 8 } as const;

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Target } from "#domain";
 import { sessionDigest, weekStatement } from "#stats";
 import { sayDriven, sayFound, weekDays, weekFinding, weekNext, weekTitle } from "#words";
-import { aRun, aSession, choices, type Told } from "../stats/reports/rows.ts";
+import { aRun, aSession, choices, type Told } from "../stats/someRows.ts";
 
 const monday = "2026-01-05";
 const about = (ms: number) => [0, 200, -100, 100, -200, 50].map((off) => ms + off);

@@ -1,8 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { chiSquaredCdf, normalCdf } from "#numbers";
 import { mean, standardDeviation } from "#stats";
 import { chiSquaredAt, normalAt, uniformAt } from "../../../../src/stats/random/draws.ts";
-import { chiSquaredCdf } from "../../../../src/stats/sample/distributions/chiSquared.ts";
-import { normalCdf } from "../../../../src/stats/sample/distributions/normalCdf.ts";
 
 const draws = 20_000;
 

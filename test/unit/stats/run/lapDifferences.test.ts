@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { lapDifferences } from "#stats";
-import { aRun, type Told } from "../reports/rows.ts";
+import { aRun, type Told } from "../someRows.ts";
 
 const rowsOf = (laps: readonly Told[], best?: { readonly ms: number; readonly decimals: number }) => {
   const run = aRun(1, laps);

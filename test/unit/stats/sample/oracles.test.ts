@@ -13,6 +13,7 @@ import {
   quantile as ssQuantile,
 } from "simple-statistics";
 import { expect, it } from "vitest";
+import { chiSquaredQuantile, normalQuantile, studentTQuantile } from "#numbers";
 import {
   linearFit,
   mean,
@@ -23,9 +24,6 @@ import {
   signedRankTest,
   standardDeviation,
 } from "#stats";
-import { chiSquaredQuantile } from "../../../../src/stats/sample/distributions/chiSquared.ts";
-import { normalQuantile } from "../../../../src/stats/sample/distributions/normalQuantile.ts";
-import { studentTQuantile } from "../../../../src/stats/sample/distributions/studentT.ts";
 
 const laps = fc.array(fc.integer({ min: 20_000, max: 600_000 }), { minLength: 2, maxLength: 80 });
 const share = fc.double({ min: 0.0001, max: 0.9999, noNaN: true });

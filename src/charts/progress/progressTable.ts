@@ -1,0 +1,62 @@
+import { formatLapTime, sayDate } from "#domain";
+import { type ChartCell, type ChartRow, type ChartTable, emptyCell } from "../frame/chartTable.ts";
+import type { CurvePoint, ProgressData, ProgressSession } from "./progress.ts";
+
+/** A lap time as read, and in seconds for a spreadsheet. */
+export function timeCell(ms: number | undefined): ChartCell {
+  return ms === undefined ? emptyCell : { text: formatLapTime(ms), value: Math.round(ms) / 1000 };
+}
+
+/** The sessions of the progress chart, oldest first, then the forecast where there is one. */
+export function progressTable({
+  sessions,
+  curve = [],
+}: Pick<ProgressData, "sessions" | "curve">): ChartTable {
+  return {
+    columns: [
+      { key: "date", title: "session", csvTitle: "date", unbroken: true },
+      { key: "laps", title: "pace laps", csvTitle: "pace_laps", figures: true },
+      { key: "usual", title: "usual", csvTitle: "usual_s", figures: true, strong: true },
+      { key: "from", title: "half from", csvTitle: "half_from_s", figures: true },
+      { key: "to", title: "to", csvTitle: "half_to_s", figures: true },
+      { key: "best", title: "best", csvTitle: "best_s", figures: true },
+      { key: "bestOfTen", title: "best of ten", csvTitle: "best_of_ten_s", figures: true },
+      { key: "page", title: "page", csvTitle: "page" },
+    ],
+    rows: [
+      ...sessions.map(sessionRow),
+      ...curve.filter((point) => point.half !== undefined).map(forecastRow),
+    ],
+  };
+}
+
+function sessionRow(session: ProgressSession): ChartRow {
+  return {
+    id: session.id,
+    soft: !session.isPresentPage,
+    cells: {
+      date: { text: sayDate(session.date), value: session.date },
+      laps: { text: String(session.laps), value: session.laps },
+      usual: timeCell(session.median),
+      from: timeCell(session.q1),
+      to: timeCell(session.q3),
+      best: timeCell(session.best),
+      bestOfTen: timeCell(session.bestOfTen),
+      page: { text: session.isPresentPage ? "present" : "older" },
+    },
+  };
+}
+
+function forecastRow(point: CurvePoint): ChartRow {
+  return {
+    id: `forecast-${point.date}`,
+    soft: true,
+    cells: {
+      date: { text: sayDate(point.date), value: point.date },
+      usual: timeCell(point.ms),
+      from: timeCell(point.half?.[0]),
+      to: timeCell(point.half?.[1]),
+      page: { text: "forecast" },
+    },
+  };
+}

@@ -1,0 +1,181 @@
+import { type KeyboardEvent, useEffect, useRef, useState } from "react";
+import { deleteLap, editLap, type LapPatch, moveLaps, setNotBest } from "#db";
+import { canonicalText, type Lap, lapsInOrder, type Run } from "#domain";
+import { type EntryContext, factsOf, isOdd, parseEntry, type TypedLap, writeEntry } from "#entry";
+import { useWrite } from "#live";
+import { Button } from "#ui/Button.tsx";
+import { Field } from "#ui/Field.tsx";
+import { HalfTyped } from "#ui/HalfTyped.tsx";
+import { Notice } from "#ui/Notice.tsx";
+import { readAs } from "../entry/readAs.ts";
+import { useIsTouch } from "../entry/useIsTouch.ts";
+import { useLapDraft } from "../entry/useLapDraft.ts";
+import { useSecondPress } from "../entry/useSecondPress.ts";
+import { PickAndDo } from "../putRight/PickAndDo.tsx";
+import type { SessionFigures } from "../session/sessionFigures.ts";
+import styles from "./LapEditor.module.css";
+
+interface LapEditorProps {
+  readonly lap: Lap;
+  readonly number: number;
+  readonly run: Run;
+  /** The runs on the page, by the numbers they go by there, to move the lap to. */
+  readonly shown: SessionFigures["shown"];
+  readonly context: EntryContext;
+  readonly onDone: () => void;
+}
+
+/** One lap in the words of the entry line: change it, delete it, move it, or say that it is no PB. */
+export function LapEditor({ lap, number, run, shown, context, onDone }: LapEditorProps) {
+  const write = useWrite();
+  const before = writeEntry(lap);
+  const draft = useLapDraft(lap.id, { sessionId: run.sessionId, runId: run.id, number }, before);
+  // Until the driver types, the field follows the lap: that is what they see, and what they change.
+  const seen = useRef(lap);
+  if (draft.text === before) seen.current = lap;
+  const [isRefused, setRefused] = useState(false);
+  const asking = useSecondPress();
+  const isTouch = useIsTouch();
+  const box = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const input = box.current?.querySelector("input");
+    input?.focus();
+    input?.select();
+  }, []);
+
+  const { text } = draft;
+  const reading = text.trim() === "" ? undefined : parseEntry(text, context);
+  const leave = () => {
+    draft.set(undefined);
+    onDone();
+  };
+  const store = async (at: number) => {
+    // What an earlier editor left half typed is on its way here: to store what stands there instead would let it go.
+    if (draft.kept.isEmpty && !draft.kept.isRead) return;
+    if (!reading?.ok) return setRefused(true);
+    const unchanged = parseEntry(writeEntry(seen.current), context);
+    const changed = changedFields(unchanged.ok ? unchanged.lap : seen.current, reading.lap);
+    // What stood there already is not asked about again.
+    const isJudged = "ms" in changed || "remarks" in changed;
+    const question = isJudged ? factsOf(reading) : undefined;
+    if (!asking.isGivenBy(at, question)) return;
+    const patch = isJudged ? { ...changed, isOdd: isOdd(reading) ? (true as const) : undefined } : changed;
+    if (
+      Object.keys(patch).length === 0 ||
+      (await write((book) => editLap(book, { runId: run.id, lapId: lap.id, patch, expected: seen.current }), {
+        isUndoOffered: true,
+      }))
+    )
+      leave();
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === "Escape") {
+      event.stopPropagation();
+      leave();
+    } else if (event.key === "Enter" && event.target instanceof HTMLInputElement) {
+      event.preventDefault();
+      void store(event.timeStamp);
+    }
+  };
+  const remove = async () => {
+    if (await write((book) => deleteLap(book, { runId: run.id, lapId: lap.id }), { isUndoOffered: true }))
+      leave();
+  };
+  const move = async (to: string) => {
+    const target = to === "new" ? { newRunIn: run.sessionId } : { runId: to };
+    if (
+      await write((book) => moveLaps(book, { from: run.id, lapIds: [lap.id], to: target }), {
+        isUndoOffered: true,
+      })
+    )
+      leave();
+  };
+  const others = shown.filter((other) => other.run.id !== run.id && other.run.summary === undefined);
+  const toggleBest = () =>
+    write(
+      (book) => setNotBest(book, { runId: run.id, lapId: lap.id, isNotBest: lap.isNotBest === undefined }),
+      {
+        isUndoOffered: true,
+      },
+    );
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: Enter and Escape of the fields inside
+    <div ref={box} className={styles["editor"]} onKeyDown={onKeyDown}>
+      <Field
+        label={`Lap ${number}`}
+        value={text}
+        onChange={(next) => {
+          setRefused(false);
+          asking.forget();
+          draft.set(next);
+        }}
+        size="between"
+        autoCapitalize="off"
+        spellCheck={false}
+        problem={
+          isRefused && !reading?.ok
+            ? (reading?.problem ?? "Write a time or a remark, or delete the lap")
+            : undefined
+        }
+        hint={
+          reading?.ok
+            ? `${readAs(reading.lap)}${isTouch ? "" : " Enter stores it, Escape leaves it as it was."}`
+            : "Time, sectors, remarks, / note"
+        }
+      />
+      <div role="alert">
+        {asking.question !== undefined && (
+          <Notice tone="caution">
+            <p>{asking.question} Store it again if it is right.</p>
+          </Notice>
+        )}
+      </div>
+      <HalfTyped of={draft.kept} />
+      <div className={styles["buttons"]}>
+        <Button variant="primary" size="between" onClick={({ timeStamp }) => void store(timeStamp)}>
+          Store
+        </Button>
+        <Button size="between" onClick={leave}>
+          Cancel
+        </Button>
+        {others.length === 0 && lapsInOrder(run).length > 1 && (
+          <Button size="between" onClick={() => void move("new")}>
+            Move to a new run
+          </Button>
+        )}
+        <Button size="between" onClick={toggleBest}>
+          {lap.isNotBest ? "May be my PB" : "Not my PB"}
+        </Button>
+        <span className={styles["apart"]}>
+          <Button size="between" variant="caution" onClick={remove}>
+            Delete
+          </Button>
+        </span>
+      </div>
+      {others.length > 0 && (
+        <PickAndDo
+          label="Move to"
+          prompt="choose a run"
+          none=""
+          options={[
+            ...others.map((other) => ({ value: other.run.id, label: `run ${other.number}` })),
+            { value: "new", label: "a new run" },
+          ]}
+          deed="Move"
+          onDo={move}
+        />
+      )}
+    </div>
+  );
+}
+
+/** Only what the driver changed, so that another field mended in another tab meanwhile stays. */
+function changedFields(seen: TypedLap, { ms, decimals, sectors, note, remarks }: TypedLap): LapPatch {
+  const isOther = (a: unknown, b: unknown) => canonicalText(a ?? null) !== canonicalText(b ?? null);
+  return {
+    ...((ms !== seen.ms || decimals !== seen.decimals) && { ms, decimals }),
+    ...(isOther(sectors, seen.sectors) && { sectors }),
+    ...(note !== seen.note && { note }),
+    ...(isOther(remarks, seen.remarks) && { remarks }),
+  };
+}

@@ -1,0 +1,161 @@
+import { lazy, Suspense, useMemo, useState } from "react";
+import type { Id, Run } from "#domain";
+import { useAddress } from "#state/address.ts";
+import type { LapDifferences } from "#stats";
+import { Button } from "#ui/Button.tsx";
+import { Name } from "#ui/Name.tsx";
+import { sayRun } from "#words";
+import { LapTable } from "../laps/LapTable.tsx";
+import type { SessionFigures } from "../session/sessionFigures.ts";
+import type { SessionData } from "../session/useSession.ts";
+import { NextRunSettings } from "./NextRunSettings.tsx";
+import styles from "./RunBlock.module.css";
+import { runInShort } from "./runInShort.ts";
+import { runInWords } from "./runWords.ts";
+
+const LapEditor = lazy(() => import("../laps/LapEditor.tsx").then((file) => ({ default: file.LapEditor })));
+const SummaryDialog = lazy(() =>
+  import("./SummaryDialog.tsx").then((file) => ({ default: file.SummaryDialog })),
+);
+const RunDialog = lazy(() => import("./RunDialog.tsx").then((file) => ({ default: file.RunDialog })));
+
+/** So many laps of a run are drawn at first, and so many more at a press. */
+const fewest = 200;
+const more = 500;
+
+interface RunBlockProps {
+  readonly data: SessionData;
+  readonly run: Run;
+  readonly number: number;
+  /** The runs on the page, by the numbers they go by there. */
+  readonly shown: SessionFigures["shown"];
+  readonly rows: readonly LapDifferences[];
+  /** The lap that holds the PB, of whatever run. */
+  readonly standingId: Id | undefined;
+  readonly contextOf: SessionFigures["contextOf"];
+  /** The lap being edited, of any run, and the way to choose another or none. */
+  readonly edited: Id | undefined;
+  readonly onEdit: (lapId: Id | undefined) => void;
+  /** What the run says; asked for only where it is read, and absent where it stands beside the ledger already. */
+  readonly saidOf: SessionFigures["saidOf"] | undefined;
+  /** Its sentence stands under its head even while its laps are folded away. */
+  readonly isSaid: boolean;
+  /** The run being driven stands open; the others can be unfolded. */
+  readonly isCurrent: boolean;
+}
+
+/** One run as a ruled block: what kind of run, its laps, and the way to put it right. */
+export function RunBlock({
+  data,
+  run,
+  number,
+  shown,
+  rows,
+  standingId,
+  contextOf,
+  edited,
+  onEdit,
+  saidOf,
+  isSaid,
+  isCurrent,
+}: RunBlockProps) {
+  const address = useAddress();
+  const namedId = address.place === "log" ? address.lapId : undefined;
+  const named = namedId === undefined ? -1 : rows.findIndex(({ lap }) => lap.id === namedId);
+  const [isUnfolded, setUnfolded] = useState<boolean>();
+  const [dialog, setDialog] = useState<"settings" | "summary">();
+  const editedRow = rows.find(({ lap }) => lap.id === edited);
+  const isShown =
+    isCurrent ||
+    editedRow !== undefined ||
+    (isUnfolded ?? (named >= 0 || data.session.endedAt !== undefined));
+  const hasSentence = !isCurrent && (isShown || isSaid);
+  const said = useMemo(() => (hasSentence ? saidOf?.(number) : undefined), [hasSentence, saidOf, number]);
+  const [drawn, setDrawn] = useState(fewest);
+  // A pasted run may have thousands of laps; the named lap of an address is among those drawn from then on.
+  const first = Math.max(0, Math.min(rows.length - drawn, named < 0 ? rows.length : named));
+  return (
+    <section className={styles["run"]} aria-label={`Run ${number}`}>
+      <div className={styles["head"]}>
+        <h2 className={styles["title"]}>
+          Run {number}
+          <span className={styles["kind"]}> · {runInWords(run)}</span>
+        </h2>
+        <span className={styles["sum"]}>{runInShort(run)}</span>
+        <span className={styles["buttons"]}>
+          {!isCurrent && rows.length > 0 && (
+            <Button variant="quiet" aria-expanded={isShown} onClick={() => setUnfolded(!isShown)}>
+              {isShown ? "Fold" : "Show laps"}
+            </Button>
+          )}
+          {run.summary && (
+            <Button
+              variant="quiet"
+              aria-label={`Edit the figures of run ${number}`}
+              onClick={() => setDialog("summary")}
+            >
+              Edit
+            </Button>
+          )}
+          <Button variant="quiet" aria-label={`Change run ${number}`} onClick={() => setDialog("settings")}>
+            Change
+          </Button>
+        </span>
+      </div>
+      {run.note !== "" && (
+        <p className={styles["note"]}>
+          <Name>{run.note}</Name>
+        </p>
+      )}
+      {said && <p className={styles["note"]}>{sayRun(said.report)}</p>}
+      {isCurrent && rows.length === 0 && <NextRunSettings run={run} />}
+      {isShown && first > 0 && (
+        <Button variant="quiet" onClick={() => setDrawn(rows.length - first + more)}>
+          Show {Math.min(more, first)} of {first.toLocaleString("en")} earlier laps
+        </Button>
+      )}
+      {isShown && rows.length > 0 && (
+        <LapTable
+          caption={`Laps of run ${number}`}
+          rows={rows.slice(first)}
+          edited={edited}
+          onEdit={onEdit}
+          standingId={standingId}
+          editor={
+            editedRow && (
+              <Suspense fallback={null}>
+                <LapEditor
+                  lap={editedRow.lap}
+                  number={editedRow.number}
+                  run={run}
+                  shown={shown}
+                  context={contextOf(run, editedRow.lap.id)}
+                  onDone={() => onEdit(undefined)}
+                />
+              </Suspense>
+            )
+          }
+        />
+      )}
+      <Suspense fallback={null}>
+        {dialog === "settings" && (
+          <RunDialog
+            data={data}
+            run={run}
+            number={number}
+            shown={shown}
+            onClose={() => setDialog(undefined)}
+          />
+        )}
+        {dialog === "summary" && (
+          <SummaryDialog
+            data={data}
+            run={run}
+            context={contextOf(run)}
+            onClose={() => setDialog(undefined)}
+          />
+        )}
+      </Suspense>
+    </section>
+  );
+}

@@ -1,0 +1,228 @@
+import { lazy, memo, Suspense, useEffect, useMemo, useRef, useState } from "react";
+import { addRun, type RunsToJudgeBy, runsToJudgeBy } from "#db";
+import { comboName, formatLapTime, type Id, lapsInOrder, type Run } from "#domain";
+import { usePageBest, useRows, useToday, useWrite } from "#live";
+import type { KnownBest } from "#stats";
+import { FaultBoundary } from "#ui/FaultBoundary.tsx";
+import { useFocusBack } from "#ui/useFocusBack.ts";
+import { sayRun, suggestNextRun } from "#words";
+import { EntryArea } from "../entry/EntryArea.tsx";
+import { fieldId } from "../entry/EntryPanel.tsx";
+import { useFocusHome } from "../entry/useFocusHome.ts";
+import { bringIntoSight, timeId } from "../laps/LapRow.tsx";
+import { useNamedLap } from "../laps/useNamedLap.ts";
+import { RunBlock } from "../runs/RunBlock.tsx";
+import { RunGap } from "../runs/RunGap.tsx";
+import { RunSays } from "../runs/RunSays.tsx";
+import { LastNote } from "../start/LastNote.tsx";
+import { NoSession } from "../start/NoSession.tsx";
+import { DateQuestion } from "./DateQuestion.tsx";
+import { IdleQuestion } from "./IdleQuestion.tsx";
+import { SessionButtons } from "./SessionButtons.tsx";
+import { SessionHead } from "./SessionHead.tsx";
+import styles from "./SessionPage.module.css";
+import { SessionSum } from "./SessionSum.tsx";
+import { SessionTotals } from "./SessionTotals.tsx";
+import { sessionFigures } from "./sessionFigures.ts";
+import { type SessionData, useSession } from "./useSession.ts";
+import { useWakeLock } from "./useWakeLock.ts";
+
+const EditsLeft = lazy(() => import("../typed/EditsLeft.tsx").then((file) => ({ default: file.EditsLeft })));
+const StrandedEntry = lazy(() =>
+  import("../typed/StrandedEntry.tsx").then((file) => ({ default: file.StrandedEntry })),
+);
+const EndSession = lazy(() => import("./EndSession.tsx").then((file) => ({ default: file.EndSession })));
+const RestingView = lazy(() => import("./RestingView.tsx").then((file) => ({ default: file.RestingView })));
+const SummaryDialog = lazy(() =>
+  import("../runs/SummaryDialog.tsx").then((file) => ({ default: file.SummaryDialog })),
+);
+
+/** The page of one session, open or ended. */
+export function SessionPage({ sessionId }: { readonly sessionId: Id }) {
+  const data = useSession(sessionId);
+  if (data === undefined) return <p>Opening the session</p>;
+  if (data === null) return <NoSession sessionId={sessionId} />;
+  return <WithBest data={data} />;
+}
+
+/** Sum of the lap times written, for the end of a session that is entered afterwards. */
+const drivingMs = (runs: readonly Run[]) =>
+  runs.reduce((sum, run) => sum + lapsInOrder(run).reduce((all, { ms = 0 }) => all + ms, 0), 0);
+
+const targetNames = {
+  session: "target of the day",
+  target: "target",
+  reference: "reference lap",
+  pb: "PB",
+} as const;
+
+/** Waits for the best of the page, so that no lap is taken for a PB that is none, and for what laps are judged by. */
+function WithBest({ data }: { readonly data: SessionData }) {
+  const { session, preferences, pageFrom, pageTo } = data;
+  const best = (to: number) => usePageBest(session.comboId, { from: pageFrom, to }, session.id, preferences);
+  const pb = best(session.startedAt);
+  const elsewhere = best(pageTo);
+  const around = useRows(
+    (book) => runsToJudgeBy(book, session, { from: pageFrom, to: pageTo }),
+    [session.id, session.comboId, session.startedAt, session.endedAt, pageFrom, pageTo],
+  );
+  if (pb === undefined || around === undefined) return <p>Opening the session</p>;
+  return <Ledger data={data} pb={pb ?? undefined} elsewhere={elsewhere ?? undefined} around={around} />;
+}
+
+interface LedgerProps {
+  readonly data: SessionData;
+  readonly pb: KnownBest | undefined;
+  /** Best of the whole page without this session: it may have been beaten since. */
+  readonly elsewhere: KnownBest | undefined;
+  readonly around: RunsToJudgeBy;
+}
+
+const byId = (id: string) => document.getElementById(id);
+
+/** Drawn anew only when a row it rests on has changed. */
+const Ledger = memo(function Ledger({ data, pb, elsewhere, around }: LedgerProps) {
+  const { session, runs, preferences } = data;
+  const isOpen = session.endedAt === undefined;
+  const write = useWrite();
+  const today = useToday(preferences);
+  const [dialog, setDialog] = useState<"summary" | "end">();
+  const [isResting, setResting] = useState(false);
+  const [edited, setEdited] = useState<Id>();
+  // A run ended here: what is typed from now on is for the next one, even before that is there.
+  const [leaving, setLeaving] = useState<Id>();
+  const [isFromField, setFromField] = useState(false);
+  const edit = (lapId: Id | undefined, from?: "field") => {
+    setEdited(lapId);
+    if (lapId !== undefined) setFromField(from === "field");
+  };
+  const isAwake = useWakeLock(isOpen);
+  const pageBox = useFocusHome();
+  useFocusBack(edited && (isFromField ? fieldId : timeId(edited)), byId);
+
+  const figures = useMemo(() => sessionFigures(data, pb, elsewhere, around), [data, pb, elsewhere, around]);
+  const { current, said, target, context, report, rows, shown, blocks } = figures;
+  const atOpening = useRef(current && lapsInOrder(current).at(-1)?.id);
+  useEffect(() => {
+    if (atOpening.current !== undefined) bringIntoSight(atOpening.current);
+  }, []);
+  useNamedLap();
+  if (leaving !== undefined && leaving !== current?.id) setLeaving(undefined);
+  const next = said && suggestNextRun(said.report, { session: report, cornersOfMistakes: said.corners });
+
+  // Between two runs the finding stands first; while laps are typed, the laps do.
+  const isBetween = current === undefined || lapsInOrder(current).length === 0;
+
+  const nextRun = async () => {
+    setLeaving(current?.id);
+    if (await write((book) => addRun(book, { sessionId: session.id }))) window.scrollTo(0, 0);
+    else setLeaving(undefined);
+  };
+  const name = comboName(data);
+  return (
+    <div ref={pageBox} className={styles["page"]} data-open={isOpen} data-between={isBetween}>
+      <div className={styles["top"]}>
+        <SessionHead
+          data={data}
+          targetMs={target?.ms}
+          targetFrom={target && targetNames[target.from]}
+          onRest={() => setResting(true)}
+        />
+        <DateQuestion data={data} />
+        <IdleQuestion session={session} runs={runs} />
+        {isOpen && said === undefined && <LastNote session={session} />}
+      </div>
+      {current && (
+        <FaultBoundary what="The entry line">
+          <EntryArea
+            sessionId={session.id}
+            run={current}
+            isLeft={current.id === leaving}
+            context={context}
+            rows={rows}
+            shown={shown}
+            finding={said && !isBetween ? sayRun(said.report) : undefined}
+            isCovered={edited !== undefined}
+            onEditLast={(lapId) => edit(lapId, "field")}
+          />
+        </FaultBoundary>
+      )}
+      <div className={styles["runs"]}>
+        <FaultBoundary what="What was half typed before">
+          <Suspense fallback={null}>
+            {current === undefined && (
+              <StrandedEntry sessionId={session.id} shown={shown} context={context} />
+            )}
+            <EditsLeft
+              data={data}
+              shown={shown}
+              current={current}
+              context={context}
+              edited={edited}
+              onEdit={edit}
+            />
+          </Suspense>
+        </FaultBoundary>
+        {[...blocks].reverse().map(({ run, number }) =>
+          run === undefined ? (
+            <RunGap key={number} number={number} />
+          ) : (
+            <FaultBoundary key={run.id} what={`Run ${number}`}>
+              <RunBlock
+                data={data}
+                run={run}
+                number={number}
+                shown={shown}
+                rows={rows.get(run.id) ?? []}
+                standingId={figures.standingId}
+                contextOf={figures.contextOf}
+                edited={edited}
+                onEdit={edit}
+                saidOf={number === said?.number ? undefined : figures.saidOf}
+                isSaid={number === figures.beforeSaid}
+                isCurrent={run === current}
+              />
+            </FaultBoundary>
+          ),
+        )}
+        <SessionButtons
+          session={session}
+          current={current}
+          onNextRun={() => void nextRun()}
+          onAsk={setDialog}
+        />
+      </div>
+      <div className={styles["says"]}>
+        {!isOpen && <SessionTotals report={report} runs={shown.length} />}
+        <FaultBoundary what="What this run says">
+          {said && next && <RunSays report={said.report} number={said.number} next={next} />}
+        </FaultBoundary>
+        <FaultBoundary what="The time account">
+          <SessionSum report={report} asOf={today} name={name} />
+        </FaultBoundary>
+      </div>
+      <Suspense fallback={null}>
+        {dialog === "summary" && (
+          <SummaryDialog
+            data={data}
+            run={current && lapsInOrder(current).length === 0 ? current : undefined}
+            context={context}
+            onClose={() => setDialog(undefined)}
+          />
+        )}
+        {dialog === "end" && (
+          <EndSession data={data} drivingMs={drivingMs(runs)} onClose={() => setDialog(undefined)} />
+        )}
+        {isResting && (
+          <RestingView
+            finding={said ? sayRun(said.report) : "No laps yet."}
+            next={next?.suggestion ?? "Type the first laps after your run."}
+            usual={said?.report.usual.known ? formatLapTime(said.report.usual.value) : undefined}
+            isAwake={isAwake}
+            onBack={() => setResting(false)}
+          />
+        )}
+      </Suspense>
+    </div>
+  );
+});

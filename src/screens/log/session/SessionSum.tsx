@@ -1,0 +1,47 @@
+import { lazy, Suspense } from "react";
+import type { CalendarDate } from "#domain";
+import type { SessionReport } from "#stats";
+import { Part } from "#ui/Part.tsx";
+import { accountLineNames, accountReading, accountTitle, sayCounts } from "#words";
+
+const BridgeChart = lazy(() =>
+  import("#charts/bridge/BridgeChart.tsx").then((file) => ({ default: file.BridgeChart })),
+);
+
+interface SessionSumProps {
+  readonly report: SessionReport;
+  readonly asOf: CalendarDate;
+  readonly name: string;
+}
+
+/** Where the session's time went, as a bridge from the target to the average lap, and which laps were counted. */
+export function SessionSum({ report, asOf, name }: SessionSumProps) {
+  const { account, counts } = report;
+  if (counts.driven === 0) return null;
+  return (
+    <Part title="Where this session's time went" titleHidden={account.known}>
+      {account.known ? (
+        <Suspense fallback={<p>Drawing the time account</p>}>
+          <BridgeChart
+            title={accountTitle(report)}
+            reading={accountReading(report)}
+            level={2}
+            asOf={asOf}
+            fileName={`${name} time account`}
+            lines={(["pace", "repeatability", "mistakes", "others"] as const).map((line) => ({
+              id: line,
+              label: accountLineNames[line],
+              ms: account.value[line],
+            }))}
+            balance={{ id: "balance", label: "balance", ms: account.value.balance }}
+          />
+        </Suspense>
+      ) : (
+        <p>No time account yet: {account.reason}.</p>
+      )}
+      <p>
+        <small>{sayCounts(counts)}</small>
+      </p>
+    </Part>
+  );
+}

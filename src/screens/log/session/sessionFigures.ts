@@ -1,0 +1,143 @@
+import type { RunsToJudgeBy } from "#db";
+import { type Id, isMistake, lapsInOrder, latestMs, type Run } from "#domain";
+import type { EntryContext } from "#entry";
+import {
+  type AccountTarget,
+  accountTarget,
+  type KnownBest,
+  type LapDifferences,
+  lapDifferences,
+  type RunReport,
+  runReport,
+  type SessionReport,
+  sessionReport,
+} from "#stats";
+import { entryContext } from "../entry/entryContext.ts";
+import type { SessionData } from "./useSession.ts";
+
+/** What the last run with laps says. */
+export interface SaidRun {
+  readonly number: number;
+  readonly report: RunReport;
+  /** Corners named in its remarks of own mistakes, as often as they were named. */
+  readonly corners: readonly number[];
+}
+
+/** All that the page of a session shows besides its rows. */
+export interface SessionFigures {
+  /** What laps are measured against, where that is not the PB. */
+  readonly target: AccountTarget | undefined;
+  readonly report: SessionReport;
+  readonly rows: ReadonlyMap<Id, readonly LapDifferences[]>;
+  /** The lap of this session that is the PB of its page still. */
+  readonly standingId: Id | undefined;
+  /** The run being driven: the last one that has not been ended, of an open session. */
+  readonly current: Run | undefined;
+  readonly said: SaidRun | undefined;
+  /** What another run says; undefined for one without laps. */
+  readonly saidOf: (number: number) => SaidRun | undefined;
+  /** Number of the run before the one that `said` is about: it was the last complete one, and stays to be read. */
+  readonly beforeSaid: number | undefined;
+  /** Runs worth a block on the page, in order: those with laps, and the one being driven. */
+  readonly shown: readonly { readonly run: Run; readonly number: number }[];
+  /** The same, and in their places those that cannot be read, without a run: those after them keep their numbers. */
+  readonly blocks: readonly { readonly run: Run | undefined; readonly number: number }[];
+  readonly context: EntryContext;
+  /** What is known while a lap of another run is typed, or one that is there is typed anew. */
+  readonly contextOf: (run: Run, editedId?: Id) => EntryContext;
+}
+
+const noneAround: RunsToJudgeBy = { page: [], layout: [], elsewhere: [] };
+
+const hasLaps = (run: Run) => run.summary !== undefined || lapsInOrder(run).length > 0;
+
+/**
+ * Works out a session's page from its rows.
+ * @param pb best of the page before the session
+ * @param elsewhere best of the whole page without the session
+ * @param around runs outside the session that laps are judged by
+ */
+export function sessionFigures(
+  data: SessionData,
+  pb: KnownBest | undefined,
+  elsewhere?: KnownBest,
+  around: RunsToJudgeBy = noneAround,
+): SessionFigures {
+  const { session, preferences, layout } = data;
+  const target = accountTarget(session, data.targets, data.references, pb?.ms);
+  const named = target?.from === "pb" ? undefined : target;
+  const isCurrent = (run: Run) => run.endedAt === undefined && run.summary === undefined;
+  const current = session.endedAt === undefined ? data.runs.findLast(isCurrent) : undefined;
+  // Runs without laps are not shown, so a run is called by its place among those that are.
+  const blocks = blocksOf(
+    data.runs.filter((run) => run === current || hasLaps(run)),
+    data.unreadableRuns,
+  );
+  const runs = blocks.flatMap(({ run, number }) => (run === undefined ? [] : [{ run, number }]));
+  const report = sessionReport({ session, runs: data.runs, preferences, target, pbBefore: pb });
+  const newBest = report.newBests.at(-1);
+  const isStanding = newBest && (elsewhere === undefined || latestMs(elsewhere) >= newBest.ms);
+  const contextOf = (run: Run | undefined, editedId?: Id) =>
+    entryContext({
+      run,
+      editedId,
+      runs: data.runs,
+      around,
+      layout,
+      preferences,
+      pb:
+        report.newBests.findLast(({ lapId, isOdd }) => lapId !== editedId && !isOdd) ??
+        (pb?.isOdd ? undefined : pb),
+      targetMs: named?.ms,
+    });
+  const withLaps = runs.filter(({ run }) => hasLaps(run));
+  const saidOf = (number: number) => saidRun(runs, number, report, data, pb, named?.ms);
+  const last = withLaps.at(-1)?.number;
+  return {
+    target: named,
+    report,
+    rows: lapDifferences(data.runs, pb, named?.ms),
+    standingId: isStanding ? newBest.lapId : undefined,
+    current,
+    said: last === undefined ? undefined : saidOf(last),
+    saidOf,
+    beforeSaid: withLaps.at(-2)?.number,
+    shown: runs,
+    blocks,
+    context: contextOf(current ?? data.runs.findLast(hasLaps)),
+    contextOf,
+  };
+}
+
+function blocksOf(runs: readonly Run[], gaps: SessionData["unreadableRuns"]): SessionFigures["blocks"] {
+  const places: readonly { readonly run: Run | undefined; readonly id: Id; readonly n: number }[] = [
+    ...runs.map((run) => ({ run, id: run.id, n: run.n })),
+    ...gaps.map((gap) => ({ run: undefined, ...gap })),
+  ];
+  return places
+    .toSorted((a, b) => a.n - b.n || (a.id < b.id ? -1 : 1))
+    .map(({ run }, index) => ({ run, number: index + 1 }));
+}
+
+function saidRun(
+  runs: SessionFigures["shown"],
+  number: number,
+  { newBests }: SessionReport,
+  { preferences }: SessionData,
+  pb: KnownBest | undefined,
+  targetMs: number | undefined,
+): SaidRun | undefined {
+  const asked = runs.find((one) => one.number === number);
+  if (asked === undefined || !hasLaps(asked.run)) return undefined;
+  const runsBefore = runs.filter((one) => one.number < number).map((one) => ({ ...one.run, n: one.number }));
+  const bestBefore = newBests.findLast(({ runId }) => runsBefore.some(({ id }) => id === runId)) ?? pb;
+  const run = { ...asked.run, n: number };
+  const corners = lapsInOrder(run)
+    .filter(isMistake)
+    .flatMap(({ remarks }) => remarks.flatMap(({ corner }) => (corner === undefined ? [] : [corner])));
+  return {
+    number,
+    report: runReport({ run, runsBefore, pb: bestBefore, targetMs, preferences }),
+    corners,
+  };
+}

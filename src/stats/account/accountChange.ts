@@ -1,0 +1,60 @@
+import { type Figure, known } from "#domain";
+import { periodShift } from "../period/periodShift.ts";
+import type { Shift } from "../period/shift.ts";
+import { type LapForAccount, type TimeAccount, timeAccount } from "./timeAccount.ts";
+
+/** The lines of a time account. */
+export const accountLines = ["pace", "repeatability", "mistakes", "others"] as const;
+export type AccountLineKey = (typeof accountLines)[number];
+
+/** What became of one line, ms a lap; the shift between sessions where there are enough of them. */
+export interface ChangedLine {
+  readonly line: AccountLineKey;
+  readonly ms: number;
+  readonly shift: Figure<Shift>;
+}
+
+/** The mean lap of the period before, of this one, and what each line did: before + lines = now, to the ms. */
+export interface AccountChange {
+  readonly before: number;
+  readonly lines: readonly ChangedLine[];
+  readonly now: number;
+  readonly change: number;
+  readonly laps: number;
+  readonly lapsBefore: number;
+}
+
+type Sessions = readonly (readonly LapForAccount[])[];
+
+/**
+ * The time accounts of two periods laid side by side, both against the same lap, so that moving targets move nothing.
+ * Each account balances to the millisecond, so their difference does too.
+ * @param now laps of each session of the period
+ * @param before the same for the period before
+ * @returns a reason where either has no session with five pace laps
+ */
+export function accountChange(now: Sessions, before: Sessions): Figure<AccountChange> {
+  const there = timeAccount(before, 0);
+  const here = there.known ? timeAccount(now, 0) : there;
+  if (!there.known) return { known: false, reason: `${there.reason} in the period before` };
+  if (!here.known) return here;
+  const valuesOf = (sessions: Sessions) =>
+    sessions.map((laps) => timeAccount([laps], 0)).flatMap((one) => (one.known ? [one.value] : []));
+  const [nowValues, beforeValues] = [valuesOf(now), valuesOf(before)];
+  const shiftOf = (line: AccountLineKey) => {
+    const of = (values: readonly TimeAccount[]) => values.map((account) => account[line]);
+    return periodShift(of(nowValues), of(beforeValues));
+  };
+  return known({
+    before: there.value.balance,
+    now: here.value.balance,
+    change: here.value.balance - there.value.balance,
+    lines: accountLines.map((line) => ({
+      line,
+      ms: here.value[line] - there.value[line],
+      shift: shiftOf(line),
+    })),
+    laps: here.value.laps,
+    lapsBefore: there.value.laps,
+  });
+}

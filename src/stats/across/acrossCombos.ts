@@ -1,0 +1,118 @@
+import type { CalendarDate, Figure, Id, ReferenceLap, Target } from "#domain";
+import { CONFIDENCE, median } from "#numbers";
+import { datedBests } from "../bests/datedBests.ts";
+import { latestUsual } from "../combo/latestUsual.ts";
+import { nextTarget } from "../combo/nextTarget.ts";
+import type { SessionDigest } from "../digest/sessionDigest.ts";
+import { addCounts } from "../laps/lapPlaces.ts";
+import type { DatedBest } from "../period/comboReviewFigures.ts";
+import { pageHistory } from "../period/pageHistory.ts";
+import { type SessionTrend, sessionTrend } from "../period/sessionTrend.ts";
+import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
+import { lapsUntilWithin } from "./lapsUntilWithin.ts";
+
+/** "On the pace" of a new combo: within this share of the best so far. */
+const ON_THE_PACE = 0.01;
+/** Half a percent of a lap is worth knowing about. */
+const MEDIAN_WORTH_SHOWING = 0.005;
+
+/** One combo with all that its line is made from, of its present page. */
+export interface ComboForLine {
+  readonly comboId: Id;
+  readonly digests: readonly SessionDigest[];
+  readonly references: readonly ReferenceLap[];
+  readonly targets: readonly Target[];
+}
+
+/** One combo's line in the table across combos; percentages compare where lap times do not. */
+export interface ComboLine {
+  readonly comboId: Id;
+  /** The first and the last session of the present page. */
+  readonly firstOn: CalendarDate;
+  readonly firstAt: number;
+  readonly lastOn: CalendarDate;
+  readonly lastAt: number;
+  readonly sessions: number;
+  /** Laps driven. */
+  readonly laps: number;
+  readonly drivingMs: number;
+  readonly best: DatedBest | undefined;
+  /** Median over sessions of the scatter in percent of the median. */
+  readonly scatterPercent: number | undefined;
+  /** Median of the latest session with five pace laps less the best, in percent of the best. */
+  readonly usualToBestPercent: number | undefined;
+  readonly cleanShare: Share | undefined;
+  readonly mistakesPer100: number | undefined;
+  /** Timed laps until the first clean lap within 1 % of the best of today. */
+  readonly lapsUntilOnThePace: number | undefined;
+  /** Best less the newest reference lap, in percent of it. */
+  readonly toReferencePercent: number | undefined;
+  /** Trend of the session medians, ms. */
+  readonly trend: Figure<SessionTrend>;
+  readonly nextTarget: Target | undefined;
+}
+
+/**
+ * The combos side by side, for those who change circuit often; the one driven last comes first.
+ * @param combos those without a session are left out
+ * @param today for the next target: dates gone by are none
+ */
+export function acrossCombos(combos: readonly ComboForLine[], today: CalendarDate): ComboLine[] {
+  return combos
+    .flatMap((combo) => {
+      const digests = combo.digests.toSorted((a, b) => a.startedAt - b.startedAt);
+      const [first, last] = [digests[0], digests.at(-1)];
+      return first === undefined || last === undefined
+        ? []
+        : [lineOf({ ...combo, digests }, first, last, today)];
+    })
+    .toSorted((a, b) => b.lastAt - a.lastAt);
+}
+
+function lineOf(
+  { comboId, digests, references, targets }: ComboForLine,
+  first: SessionDigest,
+  last: SessionDigest,
+  today: CalendarDate,
+): ComboLine {
+  const sum = (field: "mistakes" | "drivingMs" | "clean" | "timed") =>
+    digests.reduce((total, digest) => total + digest[field], 0);
+  const laps = addCounts(digests.map((digest) => digest.counts)).driven;
+  const best = datedBests(digests).at(-1);
+  const history = pageHistory(digests);
+  const reference = references.toSorted((a, b) => b.updatedAt - a.updatedAt)[0];
+  return {
+    comboId,
+    firstOn: first.date,
+    firstAt: first.startedAt,
+    lastOn: last.date,
+    lastAt: last.startedAt,
+    sessions: digests.length,
+    laps,
+    drivingMs: sum("drivingMs"),
+    best,
+    scatterPercent: median(
+      digests.flatMap(({ pace: { consistency } }) => (consistency.known ? [consistency.value.percent] : [])),
+    ),
+    usualToBestPercent: percentOver(latestUsual(digests), best?.ms),
+    cleanShare: wilsonInterval(sum("clean"), sum("timed"), CONFIDENCE),
+    mistakesPer100: laps === 0 ? undefined : (100 * sum("mistakes")) / laps,
+    lapsUntilOnThePace:
+      best === undefined ? undefined : lapsUntilWithin(digests, best.ms * (1 + ON_THE_PACE)),
+    toReferencePercent: percentOver(best?.ms, reference?.ms),
+    trend: sessionTrend(
+      history.map(({ startedAt, lapsBefore, laps: own, medianMs }) => ({
+        startedAt,
+        laps: lapsBefore + own / 2,
+        value: medianMs,
+      })),
+      "session with 5 pace laps",
+      MEDIAN_WORTH_SHOWING,
+    ),
+    nextTarget: nextTarget(targets, digests, today),
+  };
+}
+
+function percentOver(value: number | undefined, of: number | undefined): number | undefined {
+  return value === undefined || of === undefined ? undefined : (100 * (value - of)) / of;
+}

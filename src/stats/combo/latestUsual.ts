@@ -1,0 +1,11 @@
+import { leastForSpread } from "#domain";
+import type { SessionDigest } from "../digest/sessionDigest.ts";
+
+/**
+ * The usual lap of the latest session with five pace laps, ms: the median that the session's own page and the list of
+ * sessions show. That of trend and practice curve leaves out the first laps and is never called a session's usual lap.
+ * @param digests in time order
+ */
+export function latestUsual(digests: readonly SessionDigest[]): number | undefined {
+  return digests.findLast(({ pace }) => pace.laps >= leastForSpread)?.pace.median;
+}

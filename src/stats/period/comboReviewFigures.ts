@@ -1,0 +1,81 @@
+import type { CalendarDate, Figure, Id } from "#domain";
+import type { SectorAccount } from "../account/sectorAccount.ts";
+import type { TimeAccount } from "../account/timeAccount.ts";
+import type { BestCandidate } from "../bests/bestCandidates.ts";
+import type { AccountTarget } from "../combo/accountTarget.ts";
+import type { LapCounts } from "../laps/lapPlaces.ts";
+import type { LapDistribution } from "../pace/lapDistribution.ts";
+import type { NearTheBest } from "../pace/shareWithinMargin.ts";
+import type { Share } from "../sample/wilsonInterval.ts";
+import type { ReviewDetails } from "./reviewDetails.ts";
+import type { SessionTrend } from "./sessionTrend.ts";
+
+/** One session on the progress chart, ms. */
+export interface SessionPoint {
+  readonly sessionId: Id;
+  readonly date: CalendarDate;
+  readonly startedAt: number;
+  /** Whether its times compare with those of today. */
+  readonly isPresentPage: boolean;
+  readonly laps: number;
+  readonly paceLaps: number;
+  readonly mistakes: number;
+  readonly drivingMs: number;
+  readonly median: number | undefined;
+  readonly lowerQuartile: number | undefined;
+  readonly upperQuartile: number | undefined;
+  /** Best pace lap. */
+  readonly best: number | undefined;
+  /** Fastest clean lap, whatever the run; that of a summary too. */
+  readonly bestClean: Pick<BestCandidate, "ms" | "decimals"> | undefined;
+  readonly bestOfTen: number | undefined;
+  /** Scatter in percent of the median, with its interval. */
+  readonly consistency: { readonly percent: number; readonly low: number; readonly high: number } | undefined;
+}
+
+/** One step of the personal-best line with the day it was driven. */
+export interface DatedBest extends BestCandidate {
+  readonly sessionId: Id;
+  readonly date: CalendarDate;
+}
+
+/** The time account of one session and what it was measured against. */
+export interface SessionAccount {
+  readonly sessionId: Id;
+  readonly date: CalendarDate;
+  readonly target: AccountTarget | undefined;
+  readonly account: Figure<TimeAccount>;
+}
+
+/** What the review of one combo says. All but `points`, `bests` and `sessionBests` is of the present page within the period. */
+export interface ComboReview extends ReviewDetails {
+  /** Sessions in the period in time order, those of old pages too. */
+  readonly points: readonly SessionPoint[];
+  /** The present page's personal-best line, from its beginning. */
+  readonly bests: readonly DatedBest[];
+  /** The best clean lap of each session of the present page, from its beginning. */
+  readonly sessionBests: readonly DatedBest[];
+  readonly sessions: number;
+  /** Sessions in the period that belong to old pages, in no figure but the points. */
+  readonly sessionsOnOldPages: number;
+  /** Laps driven, by place: all that a figure leaves out is counted here. */
+  readonly counts: LapCounts;
+  readonly guestLaps: number;
+  readonly mistakes: number;
+  readonly drivingMs: number;
+  /** Trend of the session medians, ms. */
+  readonly trend: Figure<SessionTrend>;
+  /** Trend of the scatter, in percent of the median; falling means steadier. */
+  readonly steadiness: Figure<SessionTrend>;
+  readonly cleanShare: Share | undefined;
+  readonly mistakeShare: Share | undefined;
+  /** Clean laps near the best one of their own session. */
+  readonly nearTheBest: NearTheBest | undefined;
+  readonly accounts: readonly SessionAccount[];
+  readonly account: Figure<TimeAccount>;
+  readonly sectors: Figure<SectorAccount>;
+  /** Pace laps of the period and of the equally long one before it. */
+  readonly distribution: LapDistribution;
+  /** Days since the last session of the combo; undefined without one. */
+  readonly daysSinceLast: number | undefined;
+}

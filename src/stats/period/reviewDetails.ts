@@ -1,0 +1,98 @@
+import type { Figure, Id } from "#domain";
+import { CONFIDENCE } from "#numbers";
+import { type AccountChange, accountChange } from "../account/accountChange.ts";
+import { reachableLap } from "../account/reachableLap.ts";
+import { type LapOfSectors, sumOfBestSectors } from "../account/sumOfBestSectors.ts";
+import { lapFlags } from "../digest/digestFlags.ts";
+import { accountLaps, sectorsWith } from "../digest/digestLaps.ts";
+import type { SessionDigest } from "../digest/sessionDigest.ts";
+import type { NearTheBest } from "../pace/shareWithinMargin.ts";
+import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
+import { nearSessionBest } from "../session/nearSessionBest.ts";
+import { type SittingThirds, sittingThirds } from "../session/sittingThirds.ts";
+import { practiceRate } from "../targets/practiceRate.ts";
+import { type BreakCost, breakCosts } from "../weeks/breakCosts.ts";
+import { type CurveOutlook, curveOutlook } from "./curveOutlook.ts";
+import { type FactorGroups, factorGroups } from "./factorGroups.ts";
+import { factors } from "./factors.ts";
+import { type PageSession, pageHistory } from "./pageHistory.ts";
+import { type PeriodShift, periodShift } from "./periodShift.ts";
+import { type PracticeAmount, practiceAmount } from "./practiceAmount.ts";
+
+/** What the review says beside trend and account. */
+export interface ReviewDetails {
+  /** The page's practice curve on the calendar. */
+  readonly curve: Figure<CurveOutlook>;
+  /** Median of the sessions, against those of the equally long period before. */
+  readonly shift: Figure<PeriodShift>;
+  /** Scatter of the sessions in percent, against the same before. */
+  readonly scatterShift: Figure<PeriodShift>;
+  readonly cleanShareBefore: Share | undefined;
+  readonly nearTheBestBefore: NearTheBest | undefined;
+  readonly accountChange: Figure<AccountChange>;
+  /** Sum of best sectors of clean laps, and the lap of lower quartiles of pace laps. */
+  readonly bestSectors: Figure<LapOfSectors>;
+  readonly reachable: Figure<LapOfSectors>;
+  readonly thirds: Figure<SittingThirds>;
+  readonly factors: readonly FactorGroups[];
+  readonly practice: PracticeAmount;
+  readonly practiceBefore: PracticeAmount;
+  /** Breaks that ended in the period. */
+  readonly breaks: readonly BreakCost[];
+  /** Sessions of the page with a median, from its beginning. */
+  readonly history: readonly PageSession[];
+}
+
+/** What the details are worked out from: sessions of the present page in time order. */
+export interface DetailsInput {
+  readonly comboId: Id;
+  readonly page: readonly SessionDigest[];
+  readonly now: readonly SessionDigest[];
+  readonly before: readonly SessionDigest[];
+  /** Of the period, older pages too: their laps were practice all the same. */
+  readonly driven: readonly SessionDigest[];
+  readonly drivenBefore: readonly SessionDigest[];
+  readonly today: string;
+  readonly marginPercent: number;
+}
+
+/** The figures of the five questions that rest on more than one chapter. */
+export function reviewDetails(input: DetailsInput): ReviewDetails {
+  const { comboId, page, now, before, today, marginPercent } = input;
+  const history = pageHistory(page);
+  const curve = curveOutlook({ comboId, history, rate: practiceRate(page, today), today });
+  const days = new Set(now.map(({ date }) => date));
+  const sum = (field: "clean" | "timed") => before.reduce((total, digest) => total + digest[field], 0);
+  const levelOf = levels(curve, history);
+  return {
+    curve,
+    shift: periodShift(medians(now), medians(before)),
+    scatterShift: periodShift(scatters(now), scatters(before)),
+    cleanShareBefore: wilsonInterval(sum("clean"), sum("timed"), CONFIDENCE),
+    nearTheBestBefore: nearSessionBest(before, marginPercent),
+    accountChange: accountChange(now.map(accountLaps), before.map(accountLaps)),
+    bestSectors: sumOfBestSectors(sectorsWith(now, lapFlags.mayBeBest)),
+    reachable: reachableLap(sectorsWith(now, lapFlags.pace)),
+    thirds: sittingThirds(now),
+    factors: factors.map((factor) => factorGroups(now, factor, levelOf)),
+    practice: practiceAmount(input.driven),
+    practiceBefore: practiceAmount(input.drivenBefore),
+    breaks: breakCosts(history).filter(({ to }) => days.has(to)),
+    history,
+  };
+}
+
+const medians = (digests: readonly SessionDigest[]) =>
+  digests.flatMap(({ pace }) => (pace.medianForTrend === undefined ? [] : [pace.medianForTrend]));
+
+const scatters = (digests: readonly SessionDigest[]) =>
+  digests.flatMap(({ pace }) => (pace.consistency.known ? [pace.consistency.value.percent] : []));
+
+/** The curve's level at a session, and the latest known one at a session without a median; 0 where there is no curve. */
+function levels(curve: Figure<CurveOutlook>, history: readonly PageSession[]): (id: Id) => number {
+  if (!curve.known) return () => 0;
+  const { line } = curve.value;
+  const at = new Map(line.map(({ sessionId, mid }) => [sessionId, mid]));
+  const fallback = line.at(-1)?.mid ?? history.at(-1)?.medianMs ?? 0;
+  return (id) => at.get(id) ?? fallback;
+}

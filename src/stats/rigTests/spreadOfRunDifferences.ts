@@ -1,0 +1,40 @@
+import { type Figure, known, unknown } from "#domain";
+import { median, standardDeviation } from "#numbers";
+import { lapFlags } from "../digest/digestFlags.ts";
+import type { SessionDigest } from "../digest/sessionDigest.ts";
+import { needs } from "../sample/needs.ts";
+
+const LEAST_LAPS = 3;
+const LEAST_DIFFERENCES = 5;
+
+/**
+ * Standard deviation of the difference of neighbouring runs' medians in the driver's own sessions, drift included: what
+ * a rig test has to overcome. Runs with fewer than three pace laps are passed over.
+ * @param digests of one page
+ * @returns a reason for fewer than five differences
+ */
+export function spreadOfRunDifferences(
+  digests: readonly SessionDigest[],
+): Figure<{ readonly ms: number; readonly differences: number }> {
+  const differences = digests.flatMap((digest) => {
+    const medians = runMedians(digest);
+    return medians.slice(1).map((value, index) => value - (medians[index] as number));
+  });
+  const ms = standardDeviation(differences);
+  if (ms === undefined || differences.length < LEAST_DIFFERENCES) {
+    return unknown(needs(LEAST_DIFFERENCES, "pair of neighbouring runs", differences.length));
+  }
+  return known({ ms, differences: differences.length });
+}
+
+function runMedians({ times, flags, runs }: SessionDigest): number[] {
+  const byRun = new Map<number, number[]>();
+  times.forEach((ms, index) => {
+    if (((flags[index] ?? 0) & lapFlags.pace) === 0) return;
+    const run = runs[index] ?? 0;
+    byRun.set(run, [...(byRun.get(run) ?? []), ms]);
+  });
+  return [...byRun.entries()]
+    .toSorted(([a], [b]) => a - b)
+    .flatMap(([, laps]) => (laps.length < LEAST_LAPS ? [] : (median(laps) ?? [])));
+}

@@ -1,0 +1,158 @@
+import { type Figure, known, latestMs, type Run, unknown } from "#domain";
+import { CONFIDENCE } from "#numbers";
+import { bestCandidates } from "../bests/bestCandidates.ts";
+import { bestLine } from "../bests/bestLine.ts";
+import { type Choices, noCounts, notWritten } from "../laps/lapPlaces.ts";
+import { type PlacedLap, placedRun } from "../laps/sessionLaps.ts";
+import { paceFigures } from "../pace/paceFigures.ts";
+import { rankSumTest } from "../rigTests/rankSumTest.ts";
+import { needs } from "../sample/needs.ts";
+import { pointedAtLaps } from "./pointedAtLaps.ts";
+import type { AgainstBest, AgainstRun, AgainstTarget, KnownTime, RunFigures } from "./runFigures.ts";
+import { type RunFinding, runFinding } from "./runFinding.ts";
+import { runTrend } from "./runTrend.ts";
+
+const LEAST_TO_COMPARE = 5;
+
+/** All that the screen says about one run: its figures, and the one thing to say first. */
+export interface RunReport extends RunFigures {
+  readonly finding: RunFinding;
+}
+
+/** What a run is looked at with. */
+export interface RunReportInput {
+  readonly run: Run;
+  /** The session's runs before it, in any order. */
+  readonly runsBefore: readonly Run[];
+  /** Personal best of the page before this run. */
+  readonly pb?: { readonly ms: number; readonly decimals?: number } | undefined;
+  readonly targetMs?: number | undefined;
+  readonly preferences: Choices;
+}
+
+/**
+ * What one run says. A pace run is read by its pace laps; any other (drill, warm-up, race, wet, easy, a guest's, partly
+ * written) by its clean laps, for itself alone.
+ */
+export function runReport({ run, runsBefore, pb, targetMs, preferences }: RunReportInput): RunReport {
+  const laps = placedRun(run, 0, run.startedAt, preferences);
+  const isPace = hasPace(run, laps);
+  const looked = isPace ? laps : laps.map(asIfPace);
+  const counted = looked.filter((placed) => placed.place === "pace");
+  const times = counted.map((placed) => placed.lap.ms as number);
+  const figures = paceFigures(looked);
+  const best = bestOf(run, laps);
+  const usual = usualOf(run, figures.median);
+  const report: RunFigures = {
+    isGuest: run.guest !== undefined,
+    counts: countsOf(run, laps),
+    isPace,
+    laps: times.length,
+    best,
+    usual,
+    usualDecimals: run.summary?.usualMs === undefined ? 3 : (run.summary.usualDecimals ?? 3),
+    isUsualGiven: run.summary?.usualMs !== undefined,
+    scatter: figures.consistency,
+    trend: runTrend(
+      counted.map((placed) => ({ number: placed.index + 1, ms: placed.lap.ms as number })),
+      CONFIDENCE,
+    ),
+    mistakes: Math.max(laps.filter((placed) => placed.isMistake).length, run.summary?.off ?? 0),
+    againstRunBefore: againstRunBefore(isPace, times, runsBefore, preferences),
+    againstTarget: againstTarget(best, usual, counted, targetMs),
+    againstBest: againstBest(best, pb),
+    pointedAt: pointedAtLaps(times).flatMap(({ index, reasons }) => {
+      const placed = counted[index];
+      return placed === undefined ? [] : [{ lapId: placed.lap.id, number: placed.index + 1, reasons }];
+    }),
+  };
+  return { ...report, finding: runFinding(report) };
+}
+
+function hasPace(run: Run, laps: readonly PlacedLap[]): boolean {
+  return run.guest === undefined && laps.some((placed) => placed.place === "pace");
+}
+
+function asIfPace(placed: PlacedLap): PlacedLap {
+  return placed.isClean ? { ...placed, place: "pace" } : placed;
+}
+
+function countsOf(run: Run, laps: readonly PlacedLap[]) {
+  const counts = noCounts();
+  for (const placed of laps) counts[placed.place]++;
+  counts.notWritten = notWritten(run, laps.length);
+  counts.driven = laps.length + counts.notWritten;
+  return counts;
+}
+
+function bestOf(run: Run, laps: readonly PlacedLap[]): Figure<KnownTime> {
+  const best = bestLine(bestCandidates({ runs: [run], laps }, run.startedAt)).at(-1);
+  if (best === undefined) return unknown(needs(1, "clean lap", 0));
+  return known({ ms: best.ms, decimals: best.decimals, lapId: best.isSummary ? undefined : best.lapId });
+}
+
+function usualOf(run: Run, median: number | undefined): Figure<number> {
+  const usual = run.summary?.usualMs ?? median;
+  return usual === undefined ? unknown(needs(1, "clean lap", 0)) : known(usual);
+}
+
+function againstRunBefore(
+  isPace: boolean,
+  times: readonly number[],
+  runsBefore: readonly Run[],
+  preferences: Choices,
+): Figure<AgainstRun> {
+  if (!isPace) return unknown("only pace runs are compared");
+  if (times.length < LEAST_TO_COMPARE) return unknown(needs(LEAST_TO_COMPARE, "pace lap", times.length));
+  const before = runsBefore
+    .toSorted((a, b) => b.n - a.n)
+    .map((run) => ({ run, laps: placedRun(run, 0, run.startedAt, preferences) }))
+    .find(({ run, laps }) => hasPace(run, laps));
+  if (before === undefined) return unknown("no pace run before it in this session");
+  const others = before.laps.filter((lap) => lap.place === "pace").map((lap) => lap.lap.ms as number);
+  if (others.length < LEAST_TO_COMPARE) {
+    return unknown(`${needs(LEAST_TO_COMPARE, "pace lap", others.length)} in run ${before.run.n}`);
+  }
+  const test = rankSumTest(times, others, CONFIDENCE);
+  if (test === undefined) return unknown("all laps of both runs are the same");
+  const { estimate, low, high, achievedConfidence } = test;
+  return known({
+    n: before.run.n,
+    ms: estimate,
+    low,
+    high,
+    confidence: achievedConfidence,
+    isClear: low > 0 || high < 0,
+  });
+}
+
+function againstTarget(
+  best: Figure<KnownTime>,
+  usual: Figure<number>,
+  laps: readonly PlacedLap[],
+  targetMs: number | undefined,
+): Figure<AgainstTarget> {
+  if (targetMs === undefined) return unknown("no target for this session");
+  if (!best.known) return best;
+  return known({
+    targetMs,
+    best: best.value.ms - targetMs,
+    bestDecimals: best.value.decimals,
+    usual: usual.known ? Math.round(usual.value) - targetMs : undefined,
+    reached: laps.filter(({ lap, mayBeBest }) => mayBeBest && (lap.ms as number) <= targetMs).length,
+    laps: laps.length,
+  });
+}
+
+function againstBest(best: Figure<KnownTime>, pb: RunReportInput["pb"]): Figure<AgainstBest> {
+  if (!best.known) return best;
+  if (pb === undefined) return unknown("no personal best before it");
+  const isNew = latestMs(best.value) < pb.ms;
+  return known({
+    pbMs: pb.ms,
+    pbDecimals: pb.decimals ?? 3,
+    ms: best.value.ms - pb.ms,
+    isNew,
+    isLevel: !isNew && best.value.ms <= latestMs(pb),
+  });
+}

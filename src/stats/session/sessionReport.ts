@@ -1,0 +1,150 @@
+import { type Figure, type Run, type Session, unknown } from "#domain";
+import { CONFIDENCE } from "#numbers";
+import { lapsForAccount } from "../account/lapsForAccount.ts";
+import { type LineToWorkOn, largestLine } from "../account/largestLine.ts";
+import { reachableLap } from "../account/reachableLap.ts";
+import { type SectorAccount, sectorAccount } from "../account/sectorAccount.ts";
+import { type LapOfSectors, sumOfBestSectors } from "../account/sumOfBestSectors.ts";
+import { type TimeAccount, timeAccount } from "../account/timeAccount.ts";
+import { type BestCandidate, bestCandidates } from "../bests/bestCandidates.ts";
+import { bestLine } from "../bests/bestLine.ts";
+import type { AccountTarget } from "../combo/accountTarget.ts";
+import type { Choices, LapCounts } from "../laps/lapPlaces.ts";
+import { type PlacedLap, type SessionLaps, sessionLaps } from "../laps/sessionLaps.ts";
+import { type BestInARow, threeInARow } from "../pace/bestInARow.ts";
+import { type PaceFigures, paceFigures } from "../pace/paceFigures.ts";
+import { type NearTheBest, shareWithinMargin } from "../pace/shareWithinMargin.ts";
+import { type IndividualsChart, individualsChart } from "../run/individualsChart.ts";
+import { type PointedAtLap, pointedAtLaps } from "../run/pointedAtLaps.ts";
+import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
+
+/** What to work on next, and where it is largest. */
+export interface WorkOn {
+  readonly line: LineToWorkOn;
+  /** Loss of that line, ms. */
+  readonly ms: number;
+  /** Sector with the largest gap, from 0; known with sector times and a line other than mistakes. */
+  readonly sector: number | undefined;
+}
+
+/** The individuals chart of a session's pace laps in order. */
+export interface SessionChart {
+  readonly laps: readonly { readonly lapId: string; readonly run: number; readonly ms: number }[];
+  readonly chart: IndividualsChart | undefined;
+  readonly pointedAt: readonly PointedAtLap[];
+}
+
+/** All that the screen says about one session. */
+export interface SessionReport {
+  readonly counts: LapCounts;
+  readonly guestLaps: number;
+  readonly mistakes: number;
+  readonly pace: PaceFigures;
+  /** Share of clean laps among timed laps of runs written lap by lap. */
+  readonly cleanShare: Share | undefined;
+  readonly nearTheBest: NearTheBest | undefined;
+  readonly threeInARow: BestInARow | undefined;
+  /** Steps of the personal-best line in this session. */
+  readonly newBests: readonly BestCandidate[];
+  readonly best: BestCandidate | undefined;
+  /** What the account is measured against. */
+  readonly target: AccountTarget | undefined;
+  readonly account: Figure<TimeAccount>;
+  readonly workOn: WorkOn | undefined;
+  readonly sectors: Figure<SectorAccount>;
+  readonly sumOfBestSectors: Figure<LapOfSectors>;
+  readonly reachableLap: Figure<LapOfSectors>;
+  readonly chart: SessionChart;
+}
+
+/** What a session is looked at with. */
+export interface SessionReportInput {
+  readonly session: Session;
+  readonly runs: readonly Run[];
+  readonly preferences: Choices;
+  /** From `accountTarget`. */
+  readonly target?: AccountTarget | undefined;
+  /** Personal best of the page before the session. */
+  readonly pbBefore?: { readonly ms: number; readonly decimals?: number } | undefined;
+}
+
+/** What one session says. */
+export function sessionReport(input: SessionReportInput): SessionReport {
+  const { session, runs, preferences, target, pbBefore } = input;
+  const sorted = sessionLaps(session, runs, preferences);
+  const { laps } = sorted;
+  const candidates = bestCandidates(sorted, session.startedAt);
+  const paceLaps = laps.filter((placed) => placed.place === "pace");
+  const account =
+    target === undefined
+      ? unknown("no target, no reference lap and no PB from before this session to measure against")
+      : timeAccount([lapsForAccount(laps)], target.ms);
+  const maybeBests = laps.filter((placed) => placed.mayBeBest);
+  const sectors = sectorAccount(sectorsOf(paceLaps.filter((placed) => placed.mayBeBest)));
+  return {
+    counts: sorted.counts,
+    guestLaps: sorted.guestLaps,
+    mistakes: sorted.mistakes,
+    pace: paceFigures(laps),
+    cleanShare: wilsonInterval(sorted.clean, sorted.timed, CONFIDENCE),
+    nearTheBest: shareWithinMargin(
+      maybeBests.map(({ lap }) => lap.ms as number),
+      preferences.marginPercent,
+      CONFIDENCE,
+    ),
+    threeInARow: threeInARow(runsOfMaybeBests(sorted)),
+    newBests: newBests(candidates, session.startedAt, pbBefore),
+    best: bestLine(candidates).at(-1),
+    target,
+    account,
+    workOn: workOn(account, sectors),
+    sectors,
+    sumOfBestSectors: sumOfBestSectors(sectorsOf(maybeBests)),
+    reachableLap: reachableLap(sectorsOf(paceLaps)),
+    chart: chartOf(paceLaps),
+  };
+}
+
+/** Sector times of the laps that have as many as most complete one. */
+function sectorsOf(laps: readonly PlacedLap[]): (readonly number[])[] {
+  const count = Math.max(0, ...laps.map((placed) => placed.lap.sectors?.length ?? 0));
+  return laps.flatMap(({ lap: { sectors } }) => (sectors?.length === count && count > 0 ? [sectors] : []));
+}
+
+function runsOfMaybeBests({ runs, laps }: SessionLaps): (number | undefined)[][] {
+  return runs.map((_, index) =>
+    laps
+      .filter((placed) => placed.run === index)
+      .map((placed) => (placed.mayBeBest ? placed.lap.ms : undefined)),
+  );
+}
+
+function newBests(
+  candidates: readonly BestCandidate[],
+  startedAt: number,
+  pbBefore: SessionReportInput["pbBefore"],
+): BestCandidate[] {
+  if (pbBefore === undefined) return bestLine(candidates);
+  const before: BestCandidate = {
+    lapId: "",
+    runId: "",
+    isSummary: false,
+    at: startedAt - 1,
+    ms: pbBefore.ms,
+    decimals: pbBefore.decimals ?? 3,
+  };
+  return bestLine([before, ...candidates]).slice(1);
+}
+
+function workOn(account: Figure<TimeAccount>, sectors: Figure<SectorAccount>): WorkOn | undefined {
+  const line = account.known ? largestLine(account.value) : undefined;
+  if (!account.known || line === undefined) return undefined;
+  const sector = sectors.known && line !== "mistakes" ? sectors.value.largest : undefined;
+  return { line, ms: account.value[line], sector };
+}
+
+function chartOf(paceLaps: readonly PlacedLap[]): SessionChart {
+  const laps = paceLaps.map(({ lap, run }) => ({ lapId: lap.id, run, ms: lap.ms as number }));
+  const times = laps.map((lap) => lap.ms);
+  return { laps, chart: individualsChart(times), pointedAt: pointedAtLaps(times) };
+}

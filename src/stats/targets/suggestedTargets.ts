@@ -1,0 +1,58 @@
+import { type CalendarDate, type Figure, known, unknown } from "#domain";
+import { figureForTarget } from "../combo/figureForTarget.ts";
+import { fairTargets } from "./fairTargets.ts";
+import { daysUntil, forecastBasis, type PagePractice } from "./forecastBasis.ts";
+import { forecastTarget } from "./forecastTarget.ts";
+import type { ForecastKind } from "./futureFigures.ts";
+
+/** A value worth setting, in whole hundredths, and the chance of it. */
+export interface SuggestedTarget {
+  readonly ms: number;
+  readonly chance: number;
+}
+
+/** Each is undefined where such a value has been driven already. */
+export interface SuggestedTargets {
+  /** Reached in about half of the futures, and in about one of five. */
+  readonly fair: SuggestedTarget | undefined;
+  readonly stretch: SuggestedTarget | undefined;
+  /** Sessions counted on until the date. */
+  readonly sessions: number;
+}
+
+/** What a suggestion is asked for. */
+export interface SuggestionInput extends PagePractice {
+  readonly kind: ForecastKind;
+  /** Today or later. */
+  readonly by: CalendarDate;
+}
+
+const HUNDREDTH = 10;
+
+/**
+ * Targets worth setting by a date, the values reached in 10 and in 4 of 20 futures (our methods, §6) in whole
+ * hundredths of a second, each with the chance of the rounded value. For a driver who has gone flat they may lie above
+ * what was driven; they are then left out.
+ * @returns a reason with fewer than three sessions of five pace laps, without a session in six weeks, or for a date more
+ * than a year away
+ */
+export function suggestedTargets(input: SuggestionInput): Figure<SuggestedTargets> {
+  const basis = forecastBasis(input);
+  if (!basis.known) return basis;
+  const { kind, page, by } = input;
+  const { question: practice, rate, horizon } = basis.value;
+  if (by > horizon) return unknown("no forecast looks further than a year");
+  const future = daysUntil(basis.value, by).map(() => ({ laps: rate.lapsASession }));
+  const question = { ...practice, future, kind };
+  const now = figureForTarget({ kind }, page) ?? Number.POSITIVE_INFINITY;
+  const found = fairTargets(question);
+  if (!found.known) return found;
+  const suggest = (value: number): SuggestedTarget | undefined => {
+    const ms = Math.round(value / HUNDREDTH) * HUNDREDTH;
+    if (ms >= now) return undefined;
+    const forecast = forecastTarget({ ...question, targetMs: ms });
+    return forecast.known ? { ms, chance: forecast.value.chance } : undefined;
+  };
+  const { fair, stretch } = found.value;
+  return known({ fair: suggest(fair), stretch: suggest(stretch), sessions: future.length });
+}

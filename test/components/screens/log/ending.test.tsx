@@ -1,0 +1,137 @@
+import { act, fireEvent, screen, waitFor, within } from "@testing-library/react";
+import { describe, expect, it } from "vitest";
+import { addLaps, addRun, endSession } from "#db";
+import { addSessions } from "../../../support/addSessions.ts";
+import { aLap } from "../../../support/aLap.ts";
+import { aCombo, entryField, lapRows, openWith, renderLog } from "../../../support/logPage.tsx";
+
+const hour = 3_600_000;
+const oneLap = () => renderLog((book) => openWith(book, [84_700]));
+
+/** The driver looks at the page again. */
+const lookAgain = () => act(async () => void fireEvent(document, new Event("visibilitychange")));
+
+/** The question, once the driver has looked at the page long enough for it to stand there. */
+const asked = () =>
+  waitFor(async () => {
+    await lookAgain();
+    return screen.getByText(/Is it over\?/);
+  });
+
+describe("ending a session", () => {
+  it("keeps the note while it is typed, and greets with it next time", async () => {
+    const { user, reload } = await oneLap();
+    await entryField();
+    await user.click(screen.getByRole("button", { name: "End session" }));
+    await user.type(await screen.findByLabelText(/^Note to yourself/), "later at 5");
+    await user.click(screen.getByRole("button", { name: "Not yet" }));
+    reload();
+    await user.click(await screen.findByRole("button", { name: "End session" }));
+    const note = await screen.findByLabelText(/^Note to yourself/);
+    await waitFor(() => expect(note).toHaveValue("later at 5"));
+    await user.click(screen.getByRole("button", { name: "End the session" }));
+    expect(await screen.findByRole("heading", { name: "Start a session" })).toBeVisible();
+    const greeting = within(await screen.findByRole("region", { name: "Your note from last time" }));
+    expect(greeting.getByText("later at 5")).toBeVisible();
+  });
+
+  it("keeps the focus, where the next session is started", async () => {
+    const { user } = await oneLap();
+    await entryField();
+    await user.click(screen.getByRole("button", { name: "End session" }));
+    await user.click(await screen.findByRole("button", { name: "End the session" }));
+    const heading = await screen.findByRole("heading", { name: "Start a session" });
+    await waitFor(() => expect(heading).toHaveFocus());
+  });
+
+  it("keeps the focus when the question after three idle hours ends it", async () => {
+    const { user, clock } = await renderLog(async (book) => {
+      const { comboId } = await openWith(book, [84_700]);
+      await addSessions(book, comboId, [{ date: "2026-11-10", laps: [84_700] }]);
+    });
+    await entryField();
+    clock.pass(4 * hour);
+    await asked();
+    await user.click(screen.getByRole("button", { name: "End it at its last lap" }));
+    const heading = await screen.findByRole("heading", { name: "Start a session" });
+    await waitFor(() => expect(heading).toHaveFocus());
+  });
+
+  it("shows the note on the ended session's page, and lets it go on", async () => {
+    let sessionId = "";
+    const { user } = await renderLog(async (book) => {
+      const comboId = await aCombo(book);
+      const past = { date: "2026-11-10", laps: [84_700], note: "later at 5" };
+      [sessionId = ""] = await addSessions(book, comboId, [past]);
+    });
+    window.location.hash = `#/log/${sessionId}`;
+    expect(await screen.findByText("later at 5")).toBeVisible();
+    expect(screen.queryByRole("region", { name: "Entry" })).not.toBeInTheDocument();
+    expect(lapRows(1)).toHaveLength(1);
+    await user.click(screen.getByRole("button", { name: "Go on with this session" }));
+    expect(await screen.findByLabelText("Lap 2")).toBeVisible();
+  });
+
+  it("shows best and usual of all its runs together", async () => {
+    let sessionId = "";
+    await renderLog(async (book) => {
+      const first = await openWith(book, [84_900, 84_700]);
+      sessionId = first.sessionId;
+      const { runId } = await addRun(book, { sessionId });
+      await addLaps(book, { runId, laps: [{ id: book.newId(), lap: aLap(84_800) }] });
+      await endSession(book, { sessionId });
+    });
+    window.location.hash = `#/log/${sessionId}`;
+    const whole = within(await screen.findByRole("region", { name: "What the session says" }));
+    expect(whole.getByText("2 runs, 3 laps")).toBeVisible();
+    expect(whole.getAllByRole("definition").map((value) => value.textContent)).toEqual([
+      "1:24.700",
+      "1:24.800",
+      "median of 3 pace laps",
+      "—",
+      expect.stringMatching(/needs/),
+    ]);
+  });
+});
+
+describe("an open session after three idle hours", () => {
+  it("asks by itself, and ends at its last lap", async () => {
+    const { user, clock } = await oneLap();
+    await entryField();
+    clock.pass(3 * hour - 1);
+    await lookAgain();
+    expect(screen.queryByText(/Is it over\?/)).not.toBeInTheDocument();
+    clock.pass(1);
+    expect(await asked()).toHaveTextContent("since Wednesday 25 November, 19:00. Is it over?");
+    await user.click(screen.getByRole("button", { name: "End it at its last lap" }));
+    expect(await screen.findByRole("heading", { name: "Start a session" })).toBeVisible();
+  });
+
+  it("goes on where the driver says so", async () => {
+    const { user, clock } = await oneLap();
+    await entryField();
+    clock.pass(4 * hour);
+    await asked();
+    await user.click(screen.getByRole("button", { name: "Go on" }));
+    expect(screen.queryByText(/Is it over\?/)).not.toBeInTheDocument();
+    await user.type(await entryField(), "1:24.600{Enter}");
+    await waitFor(() => expect(lapRows(1)).toHaveLength(2));
+  });
+});
+
+describe("the resting view", () => {
+  it("shows the last finding and the next run, and Escape leads back to the entry line", async () => {
+    const { user } = await oneLap();
+    await entryField();
+    await user.click(screen.getByRole("button", { name: "Rest" }));
+    const view = within(await screen.findByRole("dialog", { name: "Resting view" }));
+    expect(view.getByText("1:24.700 is your first PB here.")).toBeVisible();
+    expect(view.getByText(/^The same again/)).toBeVisible();
+    await waitFor(() => expect(view.getByRole("button", { name: "Back to the ledger" })).toHaveFocus());
+    await user.keyboard("{Escape}");
+    await waitFor(() =>
+      expect(screen.queryByRole("dialog", { name: "Resting view" })).not.toBeInTheDocument(),
+    );
+    await expect.poll(() => document.activeElement).toBe(await entryField());
+  });
+});

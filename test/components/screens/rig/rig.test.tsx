@@ -1,0 +1,229 @@
+import { screen, waitFor, within } from "@testing-library/react";
+import { describe, expect, it } from "vitest";
+import { addCombo, addRig, type Logbook, rigs } from "#db";
+import type { RigSettings } from "#domain";
+import { useRows } from "#live";
+import { RigScreen } from "../../../../src/screens/rig/RigScreen.tsx";
+import { addSessions } from "../../../support/addSessions.ts";
+import { renderAt } from "../../../support/renderAt.tsx";
+
+const aRig = (fields: Partial<RigSettings> = {}) => ({
+  from: "2026-11-03",
+  name: "",
+  screen: {},
+  view: {},
+  wheel: {},
+  pedals: {},
+  seat: {},
+  note: "",
+  ...fields,
+});
+let stored: readonly RigSettings[] = [];
+/** The screen, and the rows behind it as they are in the logbook. */
+function Peek() {
+  stored = useRows(rigs, []) ?? [];
+  return <RigScreen />;
+}
+
+const field = (name: string) => screen.getByRole("textbox", { name });
+const begin = async (user: Awaited<ReturnType<typeof renderAt>>["user"]) =>
+  user.click(await screen.findByRole("button", { name: "Begin the first record" }));
+
+describe("the rig", () => {
+  it("introduces itself, and stores the first record in metres", async () => {
+    const { user } = await renderAt("#/rig", <RigScreen />);
+    await begin(user);
+    expect(field("From")).toHaveValue("2026-11-25");
+    expect(field("From")).toHaveFocus();
+    await user.click(screen.getByRole("radio", { name: "three" }));
+    await user.type(field("Width of the picture"), "59,8");
+    await user.type(field("Eye to screen"), "0.62 m");
+    await user.type(field("Angle of the side screens"), "55°");
+    await user.type(field("Torque at most"), "8 Nm");
+    await user.click(screen.getByRole("button", { name: "Store" }));
+    expect(await screen.findByText("In force today, since Wed 25 Nov 2026")).toBeVisible();
+    expect(screen.getByText("59.8 cm")).toBeVisible();
+    expect(screen.getByText("8 N·m")).toBeVisible();
+    expect(screen.getByRole("heading", { level: 1 })).toHaveFocus();
+  });
+
+  it("stores what is typed in the units of the logbook", async () => {
+    const { user } = await renderAt("#/rig", <Peek />);
+    await begin(user);
+    await user.type(field("Height of the picture"), "336 mm");
+    await user.type(field("Radius of the rim"), "15");
+    await user.click(screen.getByRole("button", { name: "Store" }));
+    await waitFor(() => expect(stored[0]?.screen).toEqual({ height: 0.336 }));
+    expect(stored[0]?.wheel).toEqual({ rimRadius: 0.15 });
+  });
+
+  it("names each field that is wrong, keeps what was typed, and goes to the first", async () => {
+    const { user } = await renderAt("#/rig", <RigScreen />);
+    await begin(user);
+    await user.clear(field("From"));
+    await user.type(field("From"), "3/4/2026");
+    await user.type(field("Rotation"), "1,080");
+    await user.type(field("Gain"), "sixty");
+    await user.click(screen.getByRole("button", { name: "Store" }));
+    expect(await screen.findByText("Not stored yet: 3 fields have to be mended.")).toBeVisible();
+    expect(field("From")).toHaveAccessibleDescription(/Write it as 2026-10-14 or 14 Oct 2026/);
+    expect(field("Rotation")).toHaveAccessibleDescription(
+      /Rotation: “1,080” can be read in two ways\. Write 1080 or 1\.08/,
+    );
+    expect(field("Gain")).toHaveAccessibleDescription(
+      "Gain: “sixty” is not a number. Write a number from 0 to 1000 %.",
+    );
+    expect(field("Gain")).toHaveValue("sixty");
+    await waitFor(() => expect(field("From")).toHaveFocus());
+  });
+
+  it("works out the field of view of the screen while it is typed, and says what is missing", async () => {
+    const { user } = await renderAt("#/rig", <RigScreen />);
+    await begin(user);
+    const view = within(screen.getByRole("region", { name: "View" }));
+    expect(view.queryByText("True to size at this screen")).toBeNull();
+    await user.type(field("Width of the picture"), "70");
+    expect(view.getByText("To work it out, write down: eye to screen.")).toBeVisible();
+    await user.type(field("Eye to screen"), "65");
+    // 2·atan(35/65), worked out by hand.
+    expect(view.getByText("56.6° across")).toBeVisible();
+    await user.click(screen.getByRole("radio", { name: "headset" }));
+    expect(view.queryByText("True to size at this screen")).toBeNull();
+    await user.click(screen.getByRole("radio", { name: "one flat" }));
+    await user.click(screen.getByRole("button", { name: "Store" }));
+    expect(await screen.findByRole("button", { name: "Put this record right" })).toBeVisible();
+    expect(screen.getByText("56.6° across")).toBeVisible();
+  });
+
+  it("asks about a gain above 100 %, and stores it as typed", async () => {
+    const { user } = await renderAt("#/rig", <Peek />);
+    await begin(user);
+    await user.type(field("Gain"), "100");
+    expect(field("Gain")).not.toHaveAccessibleDescription();
+    await user.type(field("Gain"), "0");
+    expect(field("Gain")).toHaveAccessibleDescription(/^More than 100 %: is that what stands there/);
+    await user.click(screen.getByRole("button", { name: "Store" }));
+    await waitFor(() => expect(stored[0]?.wheel).toEqual({ gainPercent: 1000 }));
+  });
+
+  it("refuses a year no logbook takes, and a name too long, with the counts", async () => {
+    const { user } = await renderAt("#/rig", <RigScreen />);
+    await begin(user);
+    await user.clear(field("From"));
+    await user.type(field("From"), "0026-10-14");
+    await user.click(field("Name of the record"));
+    await user.paste("x".repeat(500));
+    await user.click(screen.getByRole("button", { name: "Store" }));
+    expect(field("From")).toHaveAccessibleDescription(/The year 0026 cannot be right/);
+    expect(field("Name of the record")).toHaveAccessibleDescription(/500 signs are too many\. At most 400/);
+  });
+
+  it("keeps an open form across a reload, and cancelling really closes it", async () => {
+    const { user, reload } = await renderAt("#/rig", <RigScreen />);
+    await begin(user);
+    await user.type(field("Gain"), "62");
+    await waitFor(() => expect(field("Gain")).toHaveValue("62"));
+    reload();
+    expect(await screen.findByRole("textbox", { name: "Gain" })).toHaveValue("62");
+    await user.click(screen.getByRole("button", { name: "Cancel" }));
+    expect(await screen.findByRole("button", { name: "Begin the first record" })).toBeVisible();
+    reload();
+    expect(await screen.findByRole("button", { name: "Begin the first record" })).toBeVisible();
+  });
+
+  it("keeps the cautions beside the gain and the field of view, also before anything is typed", async () => {
+    const { user } = await renderAt("#/rig", <RigScreen />);
+    await begin(user);
+    const wheel = screen.getByRole("region", { name: "Wheel and force feedback" });
+    expect(within(wheel).getByText(/from about 8 N·m can injure/)).toBeVisible();
+    const view = screen.getByRole("region", { name: "View" });
+    expect(within(view).getByText(/wrong field of view makes sickness more likely/)).toBeVisible();
+  });
+});
+
+describe("records over time", () => {
+  const two = async (book: Logbook) => {
+    await addRig(
+      book,
+      aRig({ from: "2026-09-01", wheel: { name: "\u202Ewheel <script>", gainPercent: 62 } }),
+    );
+    await addRig(book, aRig({ wheel: { name: "\u202Ewheel <script>", gainPercent: 55 }, name: "gain down" }));
+    await addRig(book, aRig({ from: "2026-12-24", wheel: { gainPercent: 50 } }));
+  };
+
+  it("says which one is in force today and what changed between neighbours", async () => {
+    await renderAt("#/rig", <RigScreen />, two);
+    expect(await screen.findByText("In force today, since Tue 3 Nov 2026")).toBeVisible();
+    const table = screen.getByRole("table", { name: "Records of the rig, the newest first" });
+    const [, newest, middle, oldest] = within(table).getAllByRole("row");
+    expect(newest).toHaveTextContent("not yet in force · which wheel no longer said · gain 55 % to 50 %");
+    expect(middle).toHaveTextContent("gain down");
+    expect(middle).toHaveTextContent("in force today · gain 62 % to 55 %");
+    expect(oldest).toHaveTextContent("the first record");
+  });
+
+  it("begins a new record as the one in force, and says what differs while it is typed", async () => {
+    const { user } = await renderAt("#/rig", <RigScreen />, two);
+    await user.click(await screen.findByRole("button", { name: "A change: begin a new record" }));
+    expect(field("Gain")).toHaveValue("55");
+    expect(field("From")).toHaveValue("2026-11-25");
+    expect(screen.getByText("Nothing differs yet from the record before.")).toBeVisible();
+    await user.clear(field("Gain"));
+    await user.type(field("Gain"), "58");
+    expect(screen.getByText("Changed: gain 55 % to 58 %")).toBeVisible();
+    await user.click(screen.getByRole("button", { name: "Store" }));
+    expect(await screen.findByText("In force today, since Wed 25 Nov 2026")).toBeVisible();
+  });
+
+  it("puts an old record right, deletes one, and takes that back", async () => {
+    const { user } = await renderAt("#/rig", <RigScreen />, two);
+    await user.click(await screen.findByRole("link", { name: "Tue 1 Sep 2026" }));
+    expect(await screen.findByText("No longer in force: Tue 1 Sep 2026 to Tue 3 Nov 2026")).toBeVisible();
+    await user.click(screen.getByRole("button", { name: "Put this record right" }));
+    expect(field("From")).toHaveFocus();
+    await user.clear(field("Gain"));
+    await user.type(field("Gain"), "64");
+    await user.click(screen.getByRole("button", { name: "Store" }));
+    expect(await screen.findByText("64 %")).toBeVisible();
+    expect(screen.getByRole("heading", { level: 1 })).toHaveFocus();
+    await user.click(screen.getByRole("button", { name: "Delete" }));
+    await waitFor(() => expect(screen.queryByRole("link", { name: "Tue 1 Sep 2026" })).toBeNull());
+    expect(screen.getByRole("heading", { level: 1 })).toHaveFocus();
+    expect(await screen.findByText("In force today, since Tue 3 Nov 2026")).toBeVisible();
+    await user.click(screen.getByRole("button", { name: "Undo" }));
+    expect(await screen.findByRole("link", { name: "Tue 1 Sep 2026" })).toBeVisible();
+  });
+
+  it("sets the laps before a change and after it side by side, and says where it may be chance", async () => {
+    await renderAt("#/rig", <RigScreen />, async (book) => {
+      await two(book);
+      const { comboId } = await addCombo(book, {
+        car: { name: "club hatch" },
+        track: { name: "Marlow Fen" },
+      });
+      const about = (ms: number) => [0, 200, -100, 100, -200].map((off) => ms + off);
+      await addSessions(book, comboId, [
+        { date: "2026-10-20", laps: about(84_900) },
+        { date: "2026-10-27", laps: about(85_100) },
+        { date: "2026-11-10", laps: about(85_100) },
+        { date: "2026-11-17", laps: about(84_900) },
+      ]);
+    });
+    const list = await screen.findByRole("list", { name: "Usual lap in the four weeks before and after" });
+    expect(within(list).getAllByRole("listitem")).toHaveLength(1);
+    expect(list).toHaveTextContent(
+      /^Marlow Fen · club hatchusual lap before 1:25\.000 in 2 sessions, after 1:25\.000 in 2 sessionsat the change, practice taken out: may be chance, between/,
+    );
+  });
+
+  it("shows no laps before and after the first record", async () => {
+    await renderAt("#/rig", <RigScreen />, (book) => addRig(book, aRig()));
+    expect(await screen.findByText("In force today, since Tue 3 Nov 2026")).toBeVisible();
+    expect(screen.queryByText("Laps before and after")).toBeNull();
+  });
+
+  it("says so when the address names a record that is not there", async () => {
+    await renderAt("#/rig/01900000-0000-7000-8000-000000000000", <RigScreen />, two);
+    expect(await screen.findByText(/is not in the logbook/)).toBeVisible();
+  });
+});

@@ -1,0 +1,124 @@
+import { screen, within } from "@testing-library/react";
+import { describe, expect, it } from "vitest";
+import { addCombo, type Logbook, setTarget } from "#db";
+import { TargetsScreen } from "../../../../src/screens/targets/TargetsScreen.tsx";
+import { addSessions } from "../../../support/addSessions.ts";
+import { renderAt } from "../../../support/renderAt.tsx";
+
+const targets = <TargetsScreen />;
+const at = (date: string) => Date.parse(`${date}T12:00:00Z`);
+const evenings = ["2026-11-04", "2026-11-07", "2026-11-11", "2026-11-14", "2026-11-18", "2026-11-21"];
+
+/** Sessions of ten laps, each a quarter of a second faster than the one before. */
+const sessions = (count: number) => async (book: Logbook) => {
+  const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Marlow Fen" } });
+  const laps = (number: number) =>
+    Array.from({ length: 10 }, (_, lap) => 85_500 - 250 * number + ((lap * 37 + number * 11) % 40) * 10);
+  const dated = evenings.slice(0, count).map((date, number) => ({ date, laps: laps(number) }));
+  await addSessions(book, comboId, dated);
+  return comboId;
+};
+const withTarget =
+  (count: number, value: number, by = "2026-12-13") =>
+  async (book: Logbook) => {
+    const comboId = await sessions(count)(book);
+    const setOn = "2026-11-05";
+    await setTarget(book, { comboId, kind: "best", value, by, setOn, setAt: at(setOn), start: 85_500 });
+  };
+const chance = / by Sun 13 Dec 2026: reached in .* of 20 futures, missed in /;
+
+describe("the outlook of an open target", () => {
+  it("tells the chance both ways, the likely days, the steps and what it rests on", async () => {
+    await renderAt("#/targets", targets, withTarget(6, 83_400));
+    expect(await screen.findByText(chance)).toBeVisible();
+    expect(screen.getByText(/^2 of 20 futures reach it by /)).toBeVisible();
+    expect(screen.getByText(/^Steps? on the way: 1:2\d/)).toBeVisible();
+    expect(
+      screen.getByText(
+        "From 6 sessions, and 3 more by then: 1.0 a week of 10 timed laps, as in the last six weeks.",
+      ),
+    ).toBeVisible();
+  });
+
+  it("says the same after a reload", async () => {
+    const { reload } = await renderAt("#/targets", targets, withTarget(6, 83_700));
+    const said = (await screen.findByText(chance)).textContent;
+    reload();
+    expect(await screen.findByText(chance)).toHaveTextContent(said);
+  });
+
+  it("a target out of reach is almost surely missed, never certainly", async () => {
+    await renderAt("#/targets", targets, withTarget(6, 75_000));
+    expect(await screen.findByText(chance)).toHaveTextContent(
+      "Almost surely not by Sun 13 Dec 2026: reached in fewer than 1 of 20 futures, missed in more than 19.",
+    );
+    expect(screen.getByText("Fewer than 2 of 20 futures reach it within a year.")).toBeVisible();
+  });
+
+  it("says how many sessions are missing", async () => {
+    await renderAt("#/targets", targets, withTarget(2, 84_000));
+    expect(
+      await screen.findByText("Not enough sessions with 5 pace laps for a forecast yet: 2 of 3."),
+    ).toBeVisible();
+    expect(screen.queryByText(/of 20 futures/)).not.toBeInTheDocument();
+  });
+
+  it("says nothing of a chance once the target is reached or its date has passed", async () => {
+    await renderAt("#/targets", targets, async (book) => {
+      await withTarget(6, 84_900)(book);
+      const [comboId = ""] = await book.tables.combos.toCollection().primaryKeys();
+      const [setOn, by] = ["2026-11-05", "2026-11-20"];
+      await setTarget(book, { comboId, kind: "best", value: 80_000, by, setOn, setAt: at(setOn) });
+    });
+    expect(await screen.findByText(/^Reached on /)).toBeVisible();
+    expect(screen.getByText(/^Missed: /)).toBeVisible();
+    expect(screen.queryByText(/of 20 futures/)).not.toBeInTheDocument();
+  });
+});
+
+describe("suggestions in the form", () => {
+  const openForm = async (user: Awaited<ReturnType<typeof renderAt>>["user"]) => {
+    await user.click(await screen.findByRole("button", { name: "Set a target" }));
+    return within(screen.getByRole("form", { name: "New target" }));
+  };
+
+  it("a fair target goes into the field at one press, and is forecast as it was said", async () => {
+    const { user } = await renderAt("#/targets", targets, sessions(6));
+    const form = await openForm(user);
+    const [fair, stretch] = await form.findAllByRole("button", { name: /^Take 1:2\d\.\d\d$/ });
+    if (fair === undefined || stretch === undefined) throw new Error("two targets are suggested");
+    const line = form.getByText("A fair target by that date:").parentElement;
+    expect(line).toHaveTextContent(
+      /^A fair target by that date: 1:2\d\.\d\d \(reached in 10 of 20 futures\); a stretch: 1:2\d\.\d\d \(4 of 20\)\.$/,
+    );
+    await user.click(fair);
+    expect(form.getByLabelText("Time to reach")).toHaveValue(`${fair.textContent}0`);
+    expect(fair).toHaveAttribute("aria-pressed", "true");
+    await user.click(stretch);
+    expect(form.getByLabelText("Time to reach")).toHaveValue(`${stretch.textContent}0`);
+    await user.click(form.getByRole("button", { name: "Set target" }));
+    expect(await screen.findByText(/reached in 4 of 20 futures, missed in 16\.$/)).toBeVisible();
+  });
+
+  it("follows the figure and the date", async () => {
+    const { user } = await renderAt("#/targets", targets, sessions(6));
+    const form = await openForm(user);
+    const best = (await form.findAllByRole("button", { name: /^Take/ }))[0]?.textContent ?? "";
+    await user.click(form.getByRole("radio", { name: "usual lap" }));
+    await expect
+      .poll(() => form.queryAllByRole("button", { name: /^Take/ })[0]?.textContent ?? best)
+      .not.toBe(best);
+    await user.clear(form.getByLabelText("By"));
+    expect(form.queryByText(/A fair target/)).not.toBeInTheDocument();
+    await user.type(form.getByLabelText("By"), "2029-01-01");
+    expect(await form.findByText("No forecast looks further than a year.")).toBeVisible();
+  });
+
+  it("says how many sessions are missing", async () => {
+    const { user } = await renderAt("#/targets", targets, sessions(1));
+    const form = await openForm(user);
+    expect(
+      await form.findByText("Not enough sessions with 5 pace laps for a forecast yet: 1 of 3."),
+    ).toBeVisible();
+  });
+});

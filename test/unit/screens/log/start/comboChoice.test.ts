@@ -1,0 +1,76 @@
+import { expect, test } from "vitest";
+import type { ComboWithNames } from "#db";
+import {
+  namesOf,
+  pickedCombo,
+  problemOfName,
+  trackOptions,
+} from "../../../../../src/screens/log/start/comboChoice.ts";
+
+const stamps = { createdAt: 1, updatedAt: 1 };
+const car = (id: string, name: string) => ({ id, name, ...stamps });
+const combo = (
+  id: string,
+  ofCar: [string, string],
+  ofTrack: [string, string, string, string],
+): ComboWithNames => {
+  const [trackId, trackName, layoutId, layoutName] = ofTrack;
+  return {
+    combo: { id, carId: ofCar[0], layoutId, ...stamps },
+    car: car(...ofCar),
+    track: { id: trackId, name: trackName, ...stamps },
+    layout: { id: layoutId, trackId, name: layoutName, corners: [], ...stamps },
+  };
+};
+const hatch: [string, string] = ["c1", "Club hatch"];
+const known = [
+  combo("k1", hatch, ["t1", "Marlow Fen", "l1", ""]),
+  combo("k2", ["c2", "GT trainer"], ["t1", "Marlow Fen", "l2", "short"]),
+];
+
+test("a name that differs only in case or spaces is the old one", () => {
+  expect(pickedCombo(" club  HATCH", "marlow fen", known)).toEqual({ id: "k1" });
+});
+
+test("a known car on a known layout it never drove makes only the combo", () => {
+  expect(pickedCombo("GT trainer", "Marlow Fen", known)).toEqual({
+    car: { id: "c2" },
+    track: { id: "t1" },
+    layout: { id: "l1" },
+  });
+});
+
+test("a comma sets off the name of a new layout", () => {
+  expect(pickedCombo("Kart", "Cold Ash Hill, long", known)).toEqual({
+    car: { name: "Kart" },
+    track: { name: "Cold Ash Hill" },
+    layout: { name: "long" },
+  });
+  expect(pickedCombo("Kart", " Cold Ash Hill ", known)).toEqual({
+    car: { name: "Kart" },
+    track: { name: "Cold Ash Hill" },
+  });
+});
+
+test("each car, track and layout is offered once", () => {
+  const { cars, layouts, tracks } = namesOf([
+    ...known,
+    combo("k3", hatch, ["t1", "Marlow Fen", "l2", "short"]),
+  ]);
+  expect(cars.map(({ label }) => label)).toEqual(["Club hatch", "GT trainer"]);
+  expect(layouts).toHaveLength(2);
+  expect(tracks).toHaveLength(1);
+});
+
+test("more words behind a track's name are offered as a new layout of it", () => {
+  const offered = trackOptions(namesOf(known), "marlow fen  night");
+  expect(offered.at(-1)).toMatchObject({ label: "Marlow Fen, night", detail: "new layout of Marlow Fen" });
+  expect(trackOptions(namesOf(known), "Marlow Fenwick")).toHaveLength(2);
+  expect(trackOptions(namesOf(known), "Marlow Fen, SHORT")).toHaveLength(2);
+});
+
+test("a name that will not do says why and what would", () => {
+  expect(problemOfName("  ", "car", "club hatch")).toMatchObject({ wrong: "The car needs a name" });
+  expect(problemOfName("x".repeat(121), "car", "club hatch")?.wrong).toContain("121 characters");
+  expect(problemOfName("x".repeat(120), "car", "club hatch")).toBeUndefined();
+});

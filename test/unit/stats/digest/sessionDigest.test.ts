@@ -1,0 +1,237 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { efforts, isPaceRun, type Run, type RunKind, remarkKinds, runKinds, surfaces } from "#domain";
+import { lapFlags, lapPlaces, NO_TIME, sessionDigest } from "#stats";
+import { placeOfLap } from "../../../../src/stats/laps/lapPlaces.ts";
+import { aRun, aSession, choices, type Told } from "../someRows.ts";
+
+const even = (count: number, from = 84_000): number[] =>
+  Array.from({ length: count }, (_, lap) => from + 10 * lap);
+const digestOf = (runs: readonly Run[], with_ = choices) => sessionDigest(aSession(0), runs, with_);
+
+const anyLap = fc.record({
+  ms: fc.option(fc.integer({ min: 60_000, max: 150_000 }), { nil: undefined }),
+  kinds: fc.subarray(remarkKinds.map((remark) => remark.kind)),
+});
+const anyRun = fc
+  .record({
+    laps: fc.array(anyLap, { maxLength: 12 }),
+    kind: fc.constantFrom(...runKinds),
+    effort: fc.constantFrom(...efforts),
+    surface: fc.constantFrom(...surfaces),
+    guest: fc.constantFrom(undefined, undefined, undefined, "Ida"),
+    lapsDriven: fc.constantFrom(undefined, undefined, 3, 15),
+    summary: fc.constantFrom(undefined, undefined, undefined, {
+      laps: 9,
+      bestMs: 83_000,
+      bestDecimals: 1,
+      off: 2,
+    }),
+  })
+  .map(
+    ({ laps, guest, lapsDriven, summary, ...fields }) =>
+      (n: number) =>
+        aRun(
+          n,
+          laps.map(({ ms, kinds }): Told => [ms, ...kinds]),
+          {
+            ...fields,
+            ...(guest !== undefined && { guest }),
+            ...(lapsDriven !== undefined && { lapsDriven }),
+            ...(summary !== undefined && { summary }),
+          },
+        ),
+  );
+const anySession = fc
+  .array(anyRun, { maxLength: 5 })
+  .map((makers) => makers.map((make, index) => make(index + 1)));
+const settings = { seed: 10, numRuns: 300 };
+
+describe("places of laps", () => {
+  it("each lap driven has one place: the counts add up to the laps", () => {
+    fc.assert(
+      fc.property(anySession, fc.integer({ min: 0, max: 3 }), (runs, settlingLaps) => {
+        const { counts } = digestOf(runs, { ...choices, settlingLaps: settlingLaps as 0 | 1 | 2 | 3 });
+        expect(lapPlaces.reduce((sum, place) => sum + counts[place], 0)).toBe(counts.driven);
+        const driven = runs
+          .filter((run) => run.guest === undefined)
+          .reduce(
+            (sum, run) => sum + Math.max(run.laps.length, run.lapsDriven ?? 0, run.summary?.laps ?? 0),
+            0,
+          );
+        expect(counts.driven).toBe(driven);
+      }),
+      settings,
+    );
+  });
+
+  it("agree with what the domain calls a pace run", () => {
+    fc.assert(
+      fc.property(anyRun, (make) => {
+        const run = make(1);
+        const lap = aRun(1, [84_000]).laps[0];
+        if (lap === undefined || run.guest !== undefined || run.summary !== undefined) return;
+        const place = placeOfLap(run, Math.max(run.laps.length, run.lapsDriven ?? 0), lap, 0, choices);
+        expect(place === "pace").toBe(isPaceRun(run));
+      }),
+      settings,
+    );
+  });
+});
+
+describe("an untidy session", () => {
+  const session = [
+    aRun(1, even(3, 90_000), { kind: "warm-up" }),
+    aRun(2, [
+      [95_000, "out"],
+      ...even(6),
+      [undefined, "off"],
+      [89_000, "spin"],
+      [83_000, "cut"],
+      [86_000, "traffic"],
+    ]),
+    aRun(3, even(4, 70_000), { guest: "Ida" }),
+    aRun(4, even(5, 92_000), { surface: "wet" }),
+    aRun(5, even(4, 88_000), { kind: "drill" }),
+    aRun(6, even(2, 83_900), { lapsDriven: 10 }),
+    aRun(7, [], { summary: { laps: 8, bestMs: 83_950, bestDecimals: 3, usualMs: 84_300, off: 2 } }),
+    aRun(8, even(4, 85_000), { kind: "race" }),
+    aRun(9, even(3, 87_000), { effort: "learning" }),
+  ];
+  const digest = digestOf(session);
+
+  it("counts every lap once, and a guest's in none", () => {
+    expect(digest.counts).toEqual({
+      pace: 6,
+      settling: 0,
+      cut: 1,
+      mistake: 1,
+      others: 1,
+      noTime: 1,
+      outOrIn: 1,
+      partly: 2,
+      easy: 3,
+      wet: 5,
+      drill: 4,
+      warmUp: 3,
+      race: 4,
+      notWritten: 16,
+      driven: 48,
+    });
+    expect(digest.guestLaps).toBe(4);
+  });
+
+  it("takes pace, spread and best of session from pace laps alone", () => {
+    expect(digest.pace).toMatchObject({ laps: 6, best: 84_000, median: 84_025, bestOfTen: undefined });
+  });
+
+  it("takes the personal best from any clean lap of the driver's own, remembered runs and race included", () => {
+    expect(digest.bestClean).toMatchObject({ ms: 83_900, lapId: "run s 6 lap 1", isSummary: false });
+  });
+
+  it("counts mistakes with and without a time, and those of a summary", () => {
+    expect(digest.mistakes).toBe(4);
+  });
+
+  it("takes the clean share from runs written lap by lap", () => {
+    expect([digest.clean, digest.timed]).toEqual([6 + 3 + 5 + 4 + 4 + 3, 9 + 3 + 5 + 4 + 4 + 3]);
+  });
+
+  it("marks each lap with its flags and keeps times, runs and order", () => {
+    const at = digest.times.indexOf(89_000);
+    expect((digest.flags[at] ?? 0) & lapFlags.mistake).toBeTruthy();
+    expect((digest.flags[at] ?? 0) & lapFlags.clean).toBe(0);
+    expect(digest.times.filter((ms) => ms === NO_TIME)).toHaveLength(1);
+    expect(digest.times).not.toContain(70_000);
+    expect(digest.runs.at(0)).toBe(0);
+    expect(digest.runs).toHaveLength(digest.times.length);
+  });
+
+  it("can be cloned between threads", () => {
+    expect(structuredClone(digest)).toEqual(digest);
+  });
+});
+
+describe("spread", () => {
+  it("leaves out laps from memory and in tenths, which the median keeps", () => {
+    const rough: Told[] = [
+      { ms: 84_100, decimals: 1 },
+      { ms: 84_200, source: "memory" },
+    ];
+    const { pace } = digestOf([aRun(1, [84_000, 84_050, 84_100, 84_060, ...rough])]);
+    expect(pace).toMatchObject({ laps: 6, exactLaps: 4, standardDeviation: undefined });
+    expect(pace.consistency).toEqual({
+      known: false,
+      reason: "needs 5 exact pace laps, has 4; 2 from memory or with fewer decimals",
+    });
+    expect(pace.median).toBe(84_080);
+  });
+
+  it("laps in hundredths are exact where the simulator shows no more", () => {
+    const laps = [84_000, 84_050, 84_100, 84_060, 84_020].map((ms): Told => ({ ms, decimals: 2 }));
+    expect(digestOf([aRun(1, laps)]).pace.exactLaps).toBe(0);
+    expect(digestOf([aRun(1, laps)], { ...choices, displayDecimals: 2 }).pace.exactLaps).toBe(5);
+  });
+
+  it("a lap without a time ends a chain of differences, and so does a new run", () => {
+    const whole = digestOf([aRun(1, [84_000, 84_000, 84_000, 86_000, 86_000, 86_000])]);
+    const broken = digestOf([aRun(1, [84_000, 84_000, 84_000, [undefined, "off"], 86_000, 86_000, 86_000])]);
+    const runs = digestOf([aRun(1, [84_000, 84_000, 84_000]), aRun(2, [86_000, 86_000, 86_000])]);
+    expect(whole.pace.consistency).toMatchObject({ value: { scatterMs: expect.closeTo(632.46, 1) } });
+    expect(broken.pace.consistency).toMatchObject({ value: { scatterMs: 0 } });
+    expect(runs.pace.consistency).toMatchObject({ value: { scatterMs: 0 } });
+  });
+});
+
+describe("the median for the trend", () => {
+  it("leaves out the first three pace laps where there are ten, and needs five", () => {
+    const ten = [90_000, 89_000, 88_000, ...new Array<number>(7).fill(84_000)];
+    expect(digestOf([aRun(1, ten)]).pace.medianForTrend).toBe(84_000);
+    expect(digestOf([aRun(1, ten.slice(0, 9))]).pace.medianForTrend).toBe(84_000);
+    expect(digestOf([aRun(1, ten.slice(0, 5))]).pace.medianForTrend).toBe(88_000);
+    expect(digestOf([aRun(1, ten.slice(0, 4))]).pace.medianForTrend).toBeUndefined();
+  });
+
+  it("the driver's settling laps are left out of each run", () => {
+    const { counts, pace } = digestOf([aRun(1, even(6)), aRun(2, even(6))], { ...choices, settlingLaps: 2 });
+    expect(counts).toMatchObject({ pace: 8, settling: 4 });
+    expect(pace.best).toBe(84_020);
+  });
+});
+
+describe("sectors", () => {
+  it("stand lap after lap, −1 where a lap has none", () => {
+    const laps: Told[] = [{ ms: 84_000, sectors: [30_000, 54_000] }, 84_100];
+    const digest = digestOf([aRun(1, laps)]);
+    expect(digest.sectorCount).toBe(2);
+    expect([...digest.sectors]).toEqual([30_000, 54_000, NO_TIME, NO_TIME]);
+  });
+});
+
+it("a session without laps is a digest too", () => {
+  for (const runs of [[], [aRun(1, [])], [aRun(1, [], { guest: "" })]]) {
+    expect(digestOf(runs)).toMatchObject({
+      bestClean: undefined,
+      drivingMs: 0,
+      pace: { laps: 0, median: undefined },
+    });
+  }
+});
+
+it.each(runKinds.filter((kind): kind is RunKind => kind !== "pace"))("a %s run gives no pace", (kind) => {
+  expect(digestOf([aRun(1, even(8), { kind })]).pace.laps).toBe(0);
+});
+
+it("has no best of ten faster than the best where a lap was taken back as a best", () => {
+  const { pace } = digestOf([aRun(1, [...even(11), { ms: 80_000, isNotBest: true }])]);
+  expect(pace.best).toBe(84_000);
+  expect(pace.bestOfTen).toBeGreaterThanOrEqual(84_000);
+});
+
+it("leaves a lap that the driver called not a PB out of the session's best", () => {
+  const towed = { ms: 80_000, isNotBest: true } as const;
+  const digest = digestOf([aRun(1, [...even(5), towed])]);
+  expect(digest.pace.best).toBe(84_000);
+  expect(digest.bestClean?.ms).toBe(84_000);
+  expect(digest.pace.laps).toBe(6);
+});

@@ -1,0 +1,114 @@
+import { describe, expect, it } from "vitest";
+import { curveOutlook, practiceAmount, practiceRate } from "#stats";
+import { pageHistory } from "../../../../src/stats/period/pageHistory.ts";
+import { seedOf } from "../../../../src/stats/random/seedOf.ts";
+import { aDigest, lapsAbout } from "./manySessions.ts";
+
+// Day 0 is 1 January 2026.
+const digests = [0, 10, 20, 30, 34, 38].map((day, at) => aDigest(day, lapsAbout(84_000 - 100 * at, 12, day)));
+
+describe("the rate of practice", () => {
+  it("is that of the last six weeks", () => {
+    expect(practiceRate(digests, "2026-02-12")).toEqual({
+      sessionsAWeek: 5 / 6,
+      lapsASession: 12,
+      sessions: 5,
+    });
+    expect(practiceRate(digests, "2026-06-01")).toBeUndefined();
+  });
+
+  it("counts neither a session after today nor one without a timed lap", () => {
+    const more = [...digests, aDigest(39, [[undefined, "off"]])];
+    expect(practiceRate(more, "2026-02-12")?.sessions).toBe(5);
+    expect(practiceRate(digests, "2026-01-31")?.sessions).toBe(4);
+  });
+});
+
+describe("the amount of practice", () => {
+  it("adds laps and hours by day, guests' laps left out", () => {
+    const twice = [
+      aDigest(0, [80_000, 80_000], {}, { endedAt: Date.UTC(2026, 0, 1, 21) }),
+      aDigest(0, [80_000]),
+      aDigest(3, [80_000], { guest: "Ada" }),
+    ];
+    expect(practiceAmount(twice)).toEqual({
+      sessions: 3,
+      laps: 3,
+      drivingMs: 240_000,
+      sittingMs: 3_600_000,
+      sittingsKnown: 1,
+      days: [{ date: "2026-01-01", laps: 3, sessions: 2 }],
+    });
+  });
+
+  it("does not take a session entered afterwards for a sitting of no length", () => {
+    const at = Date.UTC(2026, 0, 1, 20);
+    expect(practiceAmount([aDigest(0, [80_000], {}, { endedAt: at })]).sittingsKnown).toBe(0);
+  });
+
+  it("does not count ten years at the wheel for an evening that ended under a clock ahead", () => {
+    const right = aDigest(0, [80_000], {}, { endedAt: Date.UTC(2026, 0, 1, 21) });
+    const ahead = aDigest(1, [80_000], {}, { endedAt: Date.UTC(2036, 2, 4, 21) });
+    const found = practiceAmount([right, ahead]);
+    expect([found.sittingMs, found.sittingsKnown]).toEqual([3_600_000, 1]);
+  });
+
+  it("counts a sitting of a day and a night, and none longer", () => {
+    const until = (endedAt: number) => practiceAmount([aDigest(0, [80_000], {}, { endedAt })]).sittingsKnown;
+    expect(until(Date.UTC(2026, 0, 2, 20))).toBe(1);
+    expect(until(Date.UTC(2026, 0, 2, 20) + 1)).toBe(0);
+  });
+});
+
+describe("the practice curve on the calendar", () => {
+  const history = pageHistory(digests);
+  const today = "2026-02-12";
+  const ask = (comboId: string) =>
+    curveOutlook({ comboId, history, rate: practiceRate(digests, today), today });
+
+  it("gives the same picture for the same laps, and a combo's own seed", () => {
+    expect(ask("a")).toEqual(ask("a"));
+    expect(ask("a")).not.toEqual(ask("b"));
+  });
+
+  it("looks six weeks ahead at the present rate, bands inside each other", () => {
+    const curve = ask("a");
+    if (!curve.known) throw new Error(curve.reason);
+    const { ahead, line } = curve.value;
+    expect(ahead).toHaveLength(5);
+    expect(ahead.at(-1)?.date).toBe("2026-03-26");
+    expect(line.map(({ date }) => date)).toEqual(history.map(({ date }) => date));
+    for (const { low, lowHalf, mid, highHalf, high } of [...ahead, ...line])
+      expect([low, lowHalf, mid, highHalf, high]).toEqual(
+        [low, lowHalf, mid, highHalf, high].toSorted((a, b) => a - b),
+      );
+  });
+
+  it("forecasts nothing where nothing was driven lately, and needs two sessions", () => {
+    const later = curveOutlook({ comboId: "a", history, rate: undefined, today: "2026-06-01" });
+    expect(later).toMatchObject({ known: true, value: { ahead: [] } });
+    expect(curveOutlook({ comboId: "a", history: history.slice(0, 1), rate: undefined, today })).toEqual({
+      known: false,
+      reason: "needs 2 sessions, has 1",
+    });
+  });
+
+  it("rests on the last 250 sessions at most and says how many it leaves out", () => {
+    const many = Array.from({ length: 260 }, (_, at) => ({
+      ...history[0],
+      lapsBefore: 12 * at,
+      date: "2026-01-01",
+    }));
+    const curve = curveOutlook({ comboId: "a", history: many as typeof history, rate: undefined, today });
+    expect(curve).toMatchObject({ known: true, value: { sessions: 250, sessionsLeftOut: 10 } });
+  });
+});
+
+describe("the seed of a combo", () => {
+  it("is the 32-bit FNV-1a hash of its id", () => {
+    // Test vectors of the FNV draft (Fowler, Noll & Vo), from memory.
+    expect(seedOf("")).toBe(0x811c9dc5);
+    expect(seedOf("a")).toBe(0xe40c292c);
+    expect(seedOf("foobar")).toBe(0xbf9cf968);
+  });
+});

@@ -1,0 +1,155 @@
+import { describe, expect, it } from "vitest";
+import type { ReferenceLap, Target } from "#domain";
+import { accountTarget, sessionReport, targetProgress } from "#stats";
+import { aRun, aSession, choices, type Told } from "../someRows.ts";
+
+const stamps = { createdAt: 0, updatedAt: 0 };
+const withSectors = (ms: number, first: number): Told => ({ ms, sectors: [first, ms - first] });
+
+describe("session report", () => {
+  const laps: Told[] = [
+    withSectors(84_000, 30_000),
+    withSectors(84_300, 30_300),
+    withSectors(84_600, 30_600),
+    withSectors(84_300, 30_300),
+    withSectors(84_300, 30_300),
+    [88_000, "off"],
+    [83_000, "cut"],
+    [undefined, "spin"],
+    [86_000, "traffic"],
+  ];
+  const report = sessionReport({
+    session: aSession(3),
+    runs: [aRun(1, laps), aRun(2, [92_000, 92_100], { surface: "wet" })],
+    preferences: choices,
+    target: { ms: 83_900, from: "session" },
+    pbBefore: { ms: 84_100, decimals: 3 },
+  });
+
+  it("measures the account against the target it names, and counts what stays out", () => {
+    expect(report.target?.from).toBe("session");
+    expect(report.account).toMatchObject({
+      known: true,
+      value: { pace: 100, repeatability: 300, mistakes: 617, cutLaps: 1, withoutTime: 1, laps: 7 },
+    });
+  });
+
+  it("names the largest loss, and the sector only where it is one of pace or repeatability", () => {
+    expect(report.workOn).toEqual({ line: "mistakes", ms: 617, sector: undefined });
+    const clean = sessionReport({
+      session: aSession(3),
+      runs: [aRun(1, laps.slice(0, 5))],
+      preferences: choices,
+      target: { ms: 84_000, from: "pb" },
+    });
+    expect(clean.workOn).toEqual({ line: "repeatability", ms: 300, sector: 0 });
+  });
+
+  it("marks the steps of the personal-best line", () => {
+    expect(report.newBests.map((best) => best.ms)).toEqual([84_000]);
+    expect(report.best?.ms).toBe(84_000);
+  });
+
+  it("gives sectors, bound and reachable lap", () => {
+    expect(report.sectors).toMatchObject({ value: { best: 84_000, gap: 300, largest: 0 } });
+    expect(report.sumOfBestSectors).toMatchObject({ value: { ms: 84_000, laps: 5 } });
+    expect(report.reachableLap).toEqual({ known: false, reason: "needs 8 pace laps with sectors, has 5" });
+  });
+
+  it("gives shares with the laps behind them, and three in a row", () => {
+    expect(report.cleanShare?.share).toBe(7 / 10);
+    expect(report.nearTheBest).toMatchObject({ within: 4, laps: 7 });
+    expect(report.threeInARow?.meanMs).toBe(84_300);
+    expect(report.chart.laps).toHaveLength(5);
+  });
+
+  it("without anything to measure against says so", () => {
+    const bare = sessionReport({ session: aSession(3), runs: [], preferences: choices });
+    expect(bare.account).toEqual({
+      known: false,
+      reason: "no target, no reference lap and no PB from before this session to measure against",
+    });
+    expect(bare.workOn).toBeUndefined();
+    expect(bare.cleanShare).toBeUndefined();
+    expect(bare.chart.chart).toBeUndefined();
+  });
+});
+
+describe("what an account is measured against", () => {
+  const target = (by: string | undefined, value: number, fields: Partial<Target> = {}): Target => ({
+    ...stamps,
+    id: `${value}`,
+    comboId: "combo",
+    kind: "best",
+    value,
+    setAt: value,
+    setOn: "2026-01-01",
+    ...(by !== undefined && { by }),
+    ...fields,
+  });
+  const reference = (ms: number, updatedAt: number): ReferenceLap => ({
+    ...stamps,
+    updatedAt,
+    id: `${ms}`,
+    comboId: "combo",
+    ms,
+    decimals: 3,
+    source: "a friend",
+  });
+  const session = { date: "2026-03-10" };
+
+  it("is the session's own target first", () => {
+    expect(
+      accountTarget({ ...session, targetMs: 1 }, [target("2026-03-10", 2)], [reference(3, 0)], 4),
+    ).toEqual({
+      ms: 1,
+      from: "session",
+    });
+  });
+
+  it("then the best or median target whose date lies nearest", () => {
+    const targets = [
+      target("2026-05-01", 20),
+      target("2026-03-20", 21),
+      target(undefined, 22),
+      target("2026-03-11", 23, { kind: "scatter" }),
+      target("2026-03-11", 24, { archivedAt: 5 }),
+    ];
+    expect(accountTarget(session, targets, [reference(3, 0)], 4)).toEqual({ ms: 21, from: "target" });
+    expect(accountTarget(session, [target(undefined, 22)], [], 4)).toEqual({ ms: 22, from: "target" });
+  });
+
+  it("then the newest reference lap, then the personal best before, then nothing", () => {
+    expect(accountTarget(session, [], [reference(3, 1), reference(5, 2)], 4)).toEqual({
+      ms: 5,
+      from: "reference",
+    });
+    expect(accountTarget(session, [], [], 4)).toEqual({ ms: 4, from: "pb" });
+    expect(accountTarget(session, [], [], undefined)).toBeUndefined();
+  });
+});
+
+describe("progress towards a target", () => {
+  it("is the share of the way, unclamped", () => {
+    expect(targetProgress(84_000, 84_250, 85_000)).toEqual({
+      known: true,
+      value: { progress: 0.75, left: 250 },
+    });
+    expect(targetProgress(84_000, 83_900, 85_000)).toMatchObject({ value: { progress: 1.1 } });
+    expect(targetProgress(84_000, 85_500, 85_000)).toMatchObject({ value: { progress: -0.5 } });
+  });
+
+  it("goes up for shares as well", () => {
+    expect(targetProgress(900, 800, 700)).toMatchObject({ value: { progress: 0.5, left: -100 } });
+  });
+
+  it("gives a reason where a figure is missing", () => {
+    expect(targetProgress(84_000, undefined, 85_000).known).toBe(false);
+    expect(targetProgress(84_000, 84_000, undefined).known).toBe(false);
+    expect(targetProgress(84_000, 84_000, 84_000)).toEqual({
+      known: false,
+      reason: "the target was reached on the day it was set",
+    });
+    expect(() => targetProgress(Number.NaN, 1, 2)).toThrow("target is NaN");
+  });
+});

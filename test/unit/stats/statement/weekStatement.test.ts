@@ -1,0 +1,132 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { Target } from "#domain";
+import { type SessionDigest, sessionDigest, type WeekCombo, weekStatement } from "#stats";
+import { aRun, aSession, choices, type Told } from "../someRows.ts";
+
+// 2026-01-05, day 4 of these rows, is a Monday.
+const monday = "2026-01-05";
+const digest = (day: number, laps: readonly Told[], id = `session ${day}`): SessionDigest =>
+  sessionDigest(aSession(day, { id }), [aRun(1, laps, { sessionId: id })], choices);
+const about = (ms: number) => [0, 200, -100, 100, -200, 50].map((off) => ms + off);
+const combo = (comboId: string, digests: SessionDigest[], more: Partial<WeekCombo> = {}): WeekCombo => ({
+  comboId,
+  digests,
+  pages: [],
+  targets: [],
+  references: [],
+  ...more,
+});
+const state = (...combos: WeekCombo[]) => weekStatement({ monday, combos, preferences: choices });
+const target = (fields: Partial<Target>): Target => ({
+  id: "t",
+  createdAt: 0,
+  updatedAt: 0,
+  comboId: "a",
+  kind: "best",
+  value: 84_000,
+  by: "2026-03-01",
+  setAt: 0,
+  setOn: "2026-01-01",
+  ...fields,
+});
+
+describe("the statement of a week", () => {
+  it("counts Monday to Sunday and nothing beside them", () => {
+    const digests = [3, 4, 10, 11].map((day) => digest(day, about(85_000 - day)));
+    const { lines, total, days } = state(combo("a", digests));
+    expect(lines).toMatchObject([{ comboId: "a", sessions: 2, laps: 12 }]);
+    expect(total).toMatchObject({ sessions: 2, laps: 12, mistakes: 0 });
+    expect(days.map(({ laps }) => laps)).toEqual([6, 0, 0, 0, 0, 0, 6]);
+    expect(days[6]?.date).toBe("2026-01-11");
+  });
+
+  it("brings PB and usual lap forward from the last session before it, and later sessions change nothing", () => {
+    const digests = [digest(0, about(86_000)), digest(5, about(85_000)), digest(12, about(80_000))];
+    const [line] = state(combo("a", digests)).lines;
+    expect(line?.bestBefore?.ms).toBe(85_800);
+    expect(line?.best?.ms).toBe(84_800);
+    expect([line?.usualBefore, line?.usual]).toEqual([86_025, 85_025]);
+  });
+
+  it("calls usual what the list of sessions calls so, its first laps among them", () => {
+    const warmingUp = [90_000, 89_000, 88_000, ...about(85_000), ...about(85_100)];
+    const digests = [
+      digest(0, warmingUp),
+      digest(
+        5,
+        warmingUp.map((ms) => ms - 500),
+      ),
+    ];
+    const [line] = state(combo("a", digests)).lines;
+    expect([line?.usualBefore, line?.usual]).toEqual(digests.map(({ pace }) => pace.median));
+    expect(line?.usual).not.toBe(digests[1]?.pace.medianForTrend);
+  });
+
+  it("a page turned in the week begins afresh, but its laps are still counted", () => {
+    const digests = [digest(0, about(80_000)), digest(4, about(80_500)), digest(6, about(85_000))];
+    const from = Date.UTC(2026, 0, 6);
+    const page = { id: "p", createdAt: 0, updatedAt: 0, comboId: "a", from, reason: "physics" };
+    const { lines, main } = state(combo("a", digests, { pages: [page] }));
+    expect(lines[0]).toMatchObject({ laps: 12, bestBefore: undefined, usualBefore: undefined });
+    expect(lines[0]?.best?.ms).toBe(84_800);
+    expect(main?.week.sessions).toBe(1);
+  });
+
+  it("takes the combo with most laps for its finding, and names the largest loss of the week", () => {
+    const slow: Told[] = [...about(85_000), [99_000, "off"], [99_000, "spin"]];
+    const { main, lines } = state(
+      combo("a", [digest(4, about(60_000), "a1")]),
+      combo("b", [digest(0, about(85_000), "b0"), digest(5, slow, "b1")]),
+    );
+    expect(lines.map(({ comboId }) => comboId)).toEqual(["b", "a"]);
+    expect(main).toMatchObject({ comboId: "b", workOn: { line: "mistakes", sector: undefined } });
+    expect(main?.season.sessions).toBe(2);
+  });
+
+  it("a week without a lap has no lines and no finding, and its sums are nothing", () => {
+    const { lines, main, total } = state(combo("a", [digest(0, about(85_000))]));
+    expect([lines, main]).toEqual([[], undefined]);
+    expect(total).toEqual({ sessions: 0, laps: 0, guestLaps: 0, drivingMs: 0, mistakes: 0 });
+  });
+
+  it("tells targets reached in the week from those reached before and those still open", () => {
+    const digests = [digest(0, about(85_000)), digest(5, about(84_100))];
+    const targets = [
+      target({ id: "newly", value: 83_900, by: "2026-01-20" }),
+      target({ id: "before", value: 84_800, by: "2026-01-21" }),
+      target({ id: "open", value: 83_000, by: "2026-01-10" }),
+      target({ id: "past", by: "2026-01-04" }),
+      target({ id: "set later", setOn: "2026-01-12" }),
+      target({ id: "archived", archivedAt: 5 }),
+    ];
+    const found = state(combo("a", digests, { targets })).targets;
+    expect(
+      found.map(({ target: { id }, isReached, isNewlyReached }) => [id, isReached, isNewlyReached]),
+    ).toEqual([
+      ["open", false, false],
+      ["newly", true, true],
+      ["before", true, false],
+    ]);
+  });
+
+  it("the lines add up to the sums, whatever was driven", () => {
+    const laps = fc.array(fc.integer({ min: 60_000, max: 99_000 }), { minLength: 1, maxLength: 8 });
+    const some = fc.array(fc.tuple(fc.integer({ min: 0, max: 14 }), laps), { maxLength: 6 });
+    fc.assert(
+      fc.property(fc.array(some, { maxLength: 4 }), (books) => {
+        const combos = books.map((sessions, index) =>
+          combo(
+            `combo ${index}`,
+            sessions.map(([day, times], n) => digest(day, times, `${index} ${n}`)),
+          ),
+        );
+        const { lines, total, days } = state(...combos);
+        for (const key of ["sessions", "laps", "drivingMs", "mistakes"] as const)
+          expect(lines.reduce((sum, line) => sum + line[key], 0)).toBe(total[key]);
+        expect(days.reduce((sum, day) => sum + day.laps, 0)).toBe(total.laps);
+      }),
+      { numRuns: 60 },
+    );
+  });
+});

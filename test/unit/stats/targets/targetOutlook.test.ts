@@ -1,0 +1,152 @@
+import { describe, expect, it } from "vitest";
+import { addDays, type CalendarDate } from "#domain";
+import { type OutlookInput, type SessionDigest, suggestedTargets, targetOutlook } from "#stats";
+import { sessionsAhead } from "../../../../src/stats/targets/sessionsAhead.ts";
+import { aDigest, lapsAbout } from "../period/manySessions.ts";
+
+/** A session every third day from 1 January 2026; the usual lap falls towards 1:24 by half each six sessions. */
+function improving(count: number): SessionDigest[] {
+  return Array.from({ length: count }, (_, number) =>
+    aDigest(3 * number, lapsAbout(84_000 + 2000 * 2 ** (-number / 6), 20, number)),
+  );
+}
+const flat = (count: number) =>
+  Array.from({ length: count }, (_, number) => aDigest(3 * number, lapsAbout(84_000, 20, number)));
+
+const dayAfter = (page: readonly SessionDigest[]) => addDays(page.at(-1)?.date ?? "2026-01-01", 1);
+function ask(page: readonly SessionDigest[], input: Partial<OutlookInput> = {}) {
+  const today = dayAfter(page);
+  return targetOutlook({
+    comboId: "c",
+    page,
+    today,
+    kind: "best",
+    value: 83_500,
+    by: addDays(today, 28),
+    ...input,
+  });
+}
+function outlookOf(...asked: Parameters<typeof ask>) {
+  const outlook = ask(...asked);
+  if (!outlook.known) throw new Error(outlook.reason);
+  return outlook.value;
+}
+function suggest(page: readonly SessionDigest[], kind: "best" | "median", by: CalendarDate) {
+  const suggested = suggestedTargets({ comboId: "c", page, today: dayAfter(page), kind, by });
+  if (!suggested.known) throw new Error(suggested.reason);
+  return suggested.value;
+}
+
+describe("days of the sessions to come", () => {
+  it("lie in the middle of their share of the time", () => {
+    expect(sessionsAhead(2, "2026-11-02", 7)).toEqual(["2026-11-04", "2026-11-07"]);
+    expect(sessionsAhead(1 / 6, "2026-11-02", 14)).toEqual([]);
+    expect(sessionsAhead(7, "2026-11-02", 3)).toEqual(["2026-11-03", "2026-11-04", "2026-11-05"]);
+  });
+});
+
+describe("the outlook of a target", () => {
+  it("says exactly what is missing", () => {
+    expect(ask(improving(2))).toEqual({
+      known: false,
+      reason: "needs 3 sessions with 5 pace laps for a forecast, has 2",
+    });
+    const rested = ask(improving(5), { today: "2026-06-01", by: "2026-07-01" });
+    expect(rested).toMatchObject({ known: false, reason: expect.stringMatching(/nothing was driven/) });
+    const done = ask(improving(12), { value: 90_000 });
+    expect(done).toMatchObject({ known: false, reason: expect.stringMatching(/has come there already/) });
+  });
+
+  it("is the same at every asking, and names the sessions it counts on", () => {
+    const outlook = outlookOf(improving(12));
+    expect(outlookOf(improving(12))).toEqual(outlook);
+    // Twelve sessions in the last six weeks are two a week, eight in four weeks.
+    expect(outlook).toMatchObject({ sessions: 12, isMostlyAssumption: false, byDate: { sessions: 8 } });
+    expect(outlook.rate).toMatchObject({ sessionsAWeek: 2, lapsASession: 20 });
+  });
+
+  it("a later date or an easier target never lowers the chance", () => {
+    const page = improving(12);
+    const today = dayAfter(page);
+    const chance = (input: Partial<OutlookInput>) => outlookOf(page, input).byDate?.chance ?? Number.NaN;
+    const byDay = [3, 10, 28, 90].map((days) => chance({ by: addDays(today, days) }));
+    const byValue = [83_000, 83_400, 83_700, 83_900].map((value) => chance({ value }));
+    expect(byDay).toEqual(byDay.toSorted((a, b) => a - b));
+    expect(byValue).toEqual(byValue.toSorted((a, b) => a - b));
+    expect(byDay.at(-1)).toBeGreaterThan(byDay[0] ?? 1);
+  });
+
+  it("the likely day agrees with the chance by the date", () => {
+    const page = improving(12);
+    const days = [2, 9, 20, 40, 80].map((more) => addDays(dayAfter(page), more));
+    for (const by of days)
+      for (const value of [83_200, 83_500, 83_800]) {
+        const { byDate, expected } = outlookOf(page, { by, value });
+        const isHalfway = expected.mid !== undefined && expected.mid <= by;
+        expect(isHalfway).toBe((byDate?.chance ?? 0) >= 0.5);
+      }
+  });
+
+  it("counts on one session though the rate brings none before the date", () => {
+    const page = improving(5);
+    const { byDate } = outlookOf(page, { today: "2026-02-20", by: "2026-02-21" });
+    expect(byDate?.sessions).toBe(1);
+  });
+
+  it("gives no chance without a date within a year, but the likely days", () => {
+    const page = improving(12);
+    expect(outlookOf(page, { by: undefined }).byDate).toBeUndefined();
+    expect(outlookOf(page, { by: "2031-01-01" }).byDate).toBeUndefined();
+    expect(outlookOf(page, { by: undefined }).expected.low).toBeDefined();
+  });
+
+  it("has milestones that fall from the PB to the target", () => {
+    const page = improving(12);
+    const { milestones } = outlookOf(page, { value: 83_000 });
+    const pb = Math.min(...page.flatMap(({ bestCandidates }) => bestCandidates.map(({ ms }) => ms)));
+    expect(milestones.at(-1)).toBe(83_000);
+    expect(milestones.toSorted((a, b) => b - a)).toEqual(milestones);
+    expect(milestones[0]).toBeLessThan(pb);
+    expect(milestones).toHaveLength(4);
+    // A tenth is too little for four steps.
+    expect(outlookOf(page, { value: pb - 100 }).milestones).toHaveLength(2);
+    expect(outlookOf(page, { value: pb - 20 }).milestones).toEqual([pb - 20]);
+  });
+});
+
+describe("suggested targets", () => {
+  it.each(["best", "median"] as const)("a %s target as suggested is forecast just as it was said", (kind) => {
+    const page = improving(12);
+    const by = addDays(dayAfter(page), 28);
+    const { fair, stretch, sessions } = suggest(page, kind, by);
+    if (fair === undefined || stretch === undefined) throw new Error("an improving driver gets both");
+    expect(sessions).toBe(8);
+    expect(stretch.ms).toBeLessThan(fair.ms);
+    for (const [{ ms, chance }, wanted] of [
+      [fair, 0.5],
+      [stretch, 0.2],
+    ] as const) {
+      expect(ms % 10).toBe(0);
+      expect(outlookOf(page, { kind, value: ms, by }).byDate?.chance).toBe(chance);
+      expect(Math.abs(chance - wanted)).toBeLessThan(0.05);
+    }
+  });
+
+  it("are left out where they have been driven already", () => {
+    const page = flat(12);
+    const pb = Math.min(...page.flatMap(({ bestCandidates }) => bestCandidates.map(({ ms }) => ms)));
+    const { fair, stretch } = suggest(page, "best", addDays(dayAfter(page), 3));
+    expect(fair).toBeUndefined();
+    if (stretch !== undefined) expect(stretch.ms).toBeLessThan(pb);
+  });
+
+  it("give the reason for a date too far away or too few sessions", () => {
+    const at = { comboId: "c", today: "2026-02-10", kind: "best" } as const;
+    expect(suggestedTargets({ ...at, page: improving(12), by: "2028-01-01" })).toMatchObject({
+      known: false,
+    });
+    expect(suggestedTargets({ ...at, page: improving(2), by: "2026-03-01" })).toMatchObject({
+      reason: "needs 3 sessions with 5 pace laps for a forecast, has 2",
+    });
+  });
+});
