@@ -19,6 +19,7 @@ process.chdir(here("../.."));
 if (!existsSync(here("stryker/node_modules/.bin/stryker"))) run("npm", ["ci", "--prefix", here("stryker")]);
 
 const kept = `.cache/mutants/${room}`;
+rmSync(`${kept}/tmp`, { recursive: true, force: true });
 mkdirSync(kept, { recursive: true });
 if (flags.includes("--again")) rmSync(`${kept}/known.json`, { force: true });
 const report = `${kept}/${only ? "only" : "report"}.json`;
@@ -41,7 +42,7 @@ writeFileSync(
     timeoutMS: 3000,
     timeoutFactor: 1,
     disableTypeChecks: false,
-    ignorePatterns: ["dist", "shots", "public", "test/mutants/stryker"],
+    ignorePatterns: [".cache", "dist", "shots", "public", "test/mutants/stryker"],
     allowConsoleColors: false,
   }),
 );
