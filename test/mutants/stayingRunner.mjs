@@ -11,7 +11,8 @@ import { createVitest } from "vitest/node";
 class StayingRunner {
   #worker;
   #durations = new Map();
-  #loads = 0;
+  /** For mutants that need a worker of their own: it keeps what it has compiled. */
+  #vitestForOnce;
 
   capabilities() {
     return { reloadEnvironment: true };
@@ -19,10 +20,12 @@ class StayingRunner {
 
   async dryRun() {
     process.env.NODE_ENV = "test";
-    const worker = await this.#load("measure");
+    const vitest = await makeVitest([fewRuns]);
+    const worker = await load(vitest, "measure");
     const { tests, coverage } = worker.loaded;
-    for (const { id, timeSpentMs } of tests) this.#durations.set(id, timeSpentMs);
     await worker.end();
+    await vitest.close();
+    for (const { id, timeSpentMs } of tests) this.#durations.set(id, timeSpentMs);
     return { status: "complete", tests: tests.map(asResult), mutantCoverage: coverage };
   }
 
@@ -35,110 +38,122 @@ class StayingRunner {
     };
     let isFresh = !this.#worker;
     for (;;) {
-      this.#worker ??= await this.#load("wait");
+      this.#worker ??= await this.#loadToStay();
       const answer = await this.#worker.ask(asked);
       if (!answer.hasSpoilt) return answer.result;
       // The mutant has left something behind that fails without it too. Whether it was this one or one before it is
       // told by tests loaded anew.
-      await this.dispose();
+      await this.#endWorker();
       if (isFresh) return answer.result;
       isFresh = true;
     }
   }
 
   async dispose() {
+    await this.#endWorker();
+    await this.#vitestForOnce?.close();
+  }
+
+  async #loadToStay() {
+    const vitest = await makeVitest([fewRuns, withoutCounting]);
+    const worker = await load(vitest, "wait");
+    const end = async () => {
+      await worker.end();
+      await vitest.close();
+    };
+    return { ...worker, end };
+  }
+
+  async #endWorker() {
     const worker = this.#worker;
     this.#worker = undefined;
     await worker?.end();
   }
 
   async #runWhileLoading(mutant) {
-    const worker = await this.#load("once", mutant);
-    await worker.end();
-    const { tests } = worker.loaded;
+    this.#vitestForOnce ??= await makeVitest([fewRuns, withoutCounting]);
+    this.#vitestForOnce.state.filesMap.clear();
+    const outcome = await load(this.#vitestForOnce, "once", mutant).catch((failure) => ({ failure }));
+    if (outcome.failure) {
+      const failureMessage = String(outcome.failure);
+      return { status: "killed", killedBy: ["loading"], failureMessage, nrOfTests: 0 };
+    }
+    await outcome.end();
+    const { tests } = outcome.loaded;
     const failed = tests.find(({ failure }) => failure !== undefined);
     return failed
       ? { status: "killed", killedBy: [failed.id], failureMessage: failed.failure, nrOfTests: tests.length }
       : { status: "survived", nrOfTests: tests.length };
   }
+}
 
-  /** A worker with all tests loaded; its `loaded` says how they went, where they were run. */
-  async #load(mode, mutant) {
-    this.#loads += 1;
-    const channelName = `mutants-${process.pid}-${this.#loads}`;
-    const channel = new BroadcastChannel(channelName);
-    const heard = [];
-    let wake;
-    channel.onmessage = ({ data }) => {
-      heard.push(data);
-      wake?.();
-    };
-    const hear = async () => {
-      while (heard.length === 0) await new Promise((resolved) => (wake = resolved));
-      return heard.shift();
-    };
-    const vitest = await createVitest("test", vitestConfig, {
-      plugins: mode === "measure" ? [fewRuns] : [fewRuns, withoutCounting],
-    });
-    vitest.provide("mutants", { channelName, mode, mutant, tests: testFiles() });
-    const run = vitest.start().then(
-      () => {
-        const errors = vitest.state.getUnhandledErrors().map(String);
-        const failures = vitest.state.getFiles().flatMap(({ result }) => result?.errors ?? []);
-        heard.push({ hasEnded: true, error: [...errors, ...failures.map(({ message }) => message)][0] });
-        wake?.();
-      },
-      (error) => {
-        heard.push({ hasEnded: true, error: String(error) });
-        wake?.();
-      },
-    );
-    const end = async () => {
+let loads = 0;
+
+/**
+ * A worker with all tests loaded; its `loaded` says how they went, where they were run.
+ * @throws Error where they cannot be loaded
+ */
+async function load(vitest, mode, mutant) {
+  loads += 1;
+  const channelName = `mutants-${process.pid}-${loads}`;
+  const channel = new BroadcastChannel(channelName);
+  const heard = [];
+  let wake;
+  const tell = (data) => {
+    heard.push(data);
+    wake?.();
+  };
+  channel.onmessage = ({ data }) => tell(data);
+  const hear = async () => {
+    while (heard.length === 0) await new Promise((resolved) => (wake = resolved));
+    const [data] = heard.splice(0, 1);
+    if (data.hasEnded) {
+      channel.close();
+      throw new Error(`The worker with the tests has ended: ${data.error ?? "no reason given"}`);
+    }
+    return data;
+  };
+  vitest.provide("mutants", { channelName, mode, mutant, tests: testFiles() });
+  const run = vitest.start().then(
+    () => {
+      const failures = vitest.state.getFiles().flatMap(({ result }) => result?.errors ?? []);
+      const [error] = [...vitest.state.getUnhandledErrors(), ...failures].map(({ message }) => message);
+      tell({ hasEnded: true, error });
+    },
+    (error) => tell({ hasEnded: true, error: String(error) }),
+  );
+  return {
+    loaded: await hear(),
+    ask: (asked) => {
+      channel.postMessage(asked);
+      return hear();
+    },
+    end: async () => {
       channel.postMessage({ end: true });
       await run;
-      await vitest.close();
       channel.close();
-    };
-    const loaded = await hear();
-    if (loaded.hasEnded) {
-      await vitest.close();
-      channel.close();
-      if (mode !== "once") throw new Error(`The tests cannot be loaded: ${loaded.error}`);
-      return {
-        loaded: { tests: [{ id: "loading", failure: loaded.error ?? "no test ran" }] },
-        end: () => {},
-      };
-    }
-    const worker = {
-      loaded,
-      end,
-      ask: async (asked) => {
-        channel.postMessage(asked);
-        const answer = await hear();
-        if (answer.hasEnded) throw new Error(`The worker with the tests has ended: ${answer.error}`);
-        return answer;
-      },
-    };
-    return worker;
-  }
+    },
+  };
 }
 
 const here = (name) => resolve("test/mutants", name);
 
-const vitestConfig = {
-  config: false,
-  root: process.cwd(),
-  dir: process.cwd(),
-  watch: false,
-  include: ["test/mutants/allTests.test.ts"],
-  pool: "threads",
-  isolate: false,
-  maxWorkers: 1,
-  testTimeout: 120_000,
-  reporters: [{}],
-  runner: here("stayingTests.ts"),
-  env: { TZ: "Europe/Berlin" },
-};
+function makeVitest(plugins) {
+  const config = {
+    config: false,
+    root: process.cwd(),
+    dir: process.cwd(),
+    watch: false,
+    include: ["test/mutants/allTests.test.ts"],
+    pool: "threads",
+    maxWorkers: 1,
+    testTimeout: 120_000,
+    reporters: [{}],
+    runner: here("stayingTests.ts"),
+    env: { TZ: "Europe/Berlin" },
+  };
+  return createVitest("test", config, { plugins });
+}
 
 /** Properties are run fewer times: a module of our own stands before the real one. */
 const fewRuns = {
