@@ -112,8 +112,11 @@ export {
   inOrderDriven,
 } from "./across/acrossTrend.ts";
 export type { BestCandidate } from "./bests/bestCandidates.ts";
-export { type AccountTarget, accountTarget } from "./combo/accountTarget.ts";
-export { figureForTarget } from "./combo/figureForTarget.ts";
+export { rangeOfBests } from "./bests/rangeOfBests.ts";
+export { type ComboQuestion, type ComboStanding, comboStanding } from "./combo/comboStanding.ts";
+export { figureAt } from "./combo/figureAt.ts";
+export { figureForTarget, type TargetFigure } from "./combo/figureForTarget.ts";
+export { isTargetReached, nextTarget, type TargetState, targetStates } from "./combo/targetStates.ts";
 export { lapFlags } from "./digest/digestFlags.ts";
 export { timesWith } from "./digest/digestLaps.ts";
 export { isWholeDigest } from "./digest/isWholeDigest.ts";
@@ -173,6 +176,7 @@ export {
 } from "./session/sessionReport.ts";
 export { type SittingThirds, sittingThirds } from "./session/sittingThirds.ts";
 export {
+  knownOn,
   type WeekCombo,
   type WeekLine,
   type WeekMain,

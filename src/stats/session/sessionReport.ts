@@ -1,3 +1,4 @@
+import { type AccountTarget, numberedRuns } from "#combo";
 import { type Figure, type Run, type Session, unknown } from "#domain";
 import { CONFIDENCE } from "#numbers";
 import { lapsForAccount } from "../account/lapsForAccount.ts";
@@ -8,7 +9,6 @@ import { type LapOfSectors, sumOfBestSectors } from "../account/sumOfBestSectors
 import { type TimeAccount, timeAccount } from "../account/timeAccount.ts";
 import { type BestCandidate, bestCandidates } from "../bests/bestCandidates.ts";
 import { bestLine } from "../bests/bestLine.ts";
-import type { AccountTarget } from "../combo/accountTarget.ts";
 import type { Choices, LapCounts } from "../laps/lapPlaces.ts";
 import { type PlacedLap, type SessionLaps, sessionLaps } from "../laps/sessionLaps.ts";
 import { type BestInARow, threeInARow } from "../pace/bestInARow.ts";
@@ -29,6 +29,7 @@ export interface WorkOn {
 
 /** The individuals chart of a session's pace laps in order. */
 export interface SessionChart {
+  /** `run` is what the run is called by. */
   readonly laps: readonly { readonly lapId: string; readonly run: number; readonly ms: number }[];
   readonly chart: IndividualsChart | undefined;
   readonly pointedAt: readonly PointedAtLap[];
@@ -101,7 +102,7 @@ export function sessionReport(input: SessionReportInput): SessionReport {
     sectors,
     sumOfBestSectors: sumOfBestSectors(sectorsOf(maybeBests)),
     reachableLap: reachableLap(sectorsOf(paceLaps)),
-    chart: chartOf(paceLaps),
+    chart: chartOf(paceLaps, sorted, runs),
   };
 }
 
@@ -143,8 +144,17 @@ function workOn(account: Figure<TimeAccount>, sectors: Figure<SectorAccount>): W
   return { line, ms: account.value[line], sector };
 }
 
-function chartOf(paceLaps: readonly PlacedLap[]): SessionChart {
-  const laps = paceLaps.map(({ lap, run }) => ({ lapId: lap.id, run, ms: lap.ms as number }));
+function chartOf(
+  paceLaps: readonly PlacedLap[],
+  { runs: own }: SessionLaps,
+  runs: readonly Run[],
+): SessionChart {
+  const numbers = new Map(numberedRuns(runs).map(({ run, number }) => [run.id, number]));
+  const laps = paceLaps.map(({ lap, run }) => ({
+    lapId: lap.id,
+    run: numbers.get(own[run]?.id ?? "") ?? 0,
+    ms: lap.ms as number,
+  }));
   const times = laps.map((lap) => lap.ms);
   return { laps, chart: individualsChart(times), pointedAt: pointedAtLaps(times) };
 }
