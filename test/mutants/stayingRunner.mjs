@@ -1,3 +1,4 @@
+import { readFile } from "node:fs/promises";
 import { resolve } from "node:path";
 import { BroadcastChannel } from "node:worker_threads";
 import { createVitest } from "vitest/node";
@@ -11,7 +12,8 @@ import { createVitest } from "vitest/node";
 class StayingRunner {
   #worker;
   #durations = new Map();
-  /** For mutants that need a worker of their own: it keeps what it has compiled. */
+  /** One for the worker that stays and one for those of a single mutant: they keep what they have compiled. */
+  #vitestToStay;
   #vitestForOnce;
 
   capabilities() {
@@ -29,39 +31,37 @@ class StayingRunner {
     return { status: "complete", tests: tests.map(asResult), mutantCoverage: coverage };
   }
 
-  async mutantRun({ activeMutant, testFilter, hitLimit, mutantActivation }) {
+  async mutantRun({ activeMutant, sandboxFileName, testFilter, hitLimit, mutantActivation }) {
     if (mutantActivation === "static") return this.#runWhileLoading(activeMutant.id);
     const asked = {
       mutant: activeMutant.id,
       tests: testFilter.toSorted((a, b) => (this.#durations.get(a) ?? 0) - (this.#durations.get(b) ?? 0)),
       hitLimit,
     };
-    let isFresh = !this.#worker;
-    for (;;) {
-      this.#worker ??= await this.#loadToStay();
-      const answer = await this.#worker.ask(asked);
-      if (!answer.hasSpoilt) return answer.result;
-      // The mutant has left something behind that fails without it too. Whether it was this one or one before it is
-      // told by tests loaded anew.
-      await this.#endWorker();
-      if (isFresh) return answer.result;
-      isFresh = true;
-    }
+    const isFresh = !this.#worker;
+    const answer = await this.#ask(asked);
+    // A mutant may have left something behind that fails without it too: whether it was this one or one before it is
+    // told by tests loaded anew. So it is where what an earlier test had the code remember may have saved a mutant.
+    const isInDoubt =
+      answer.hasSpoilt || (answer.result.status === "survived" && (await hasMemory(sandboxFileName)));
+    if (!isInDoubt) return answer.result;
+    await this.#endWorker();
+    if (isFresh) return answer.result;
+    const again = await this.#ask(asked);
+    if (again.hasSpoilt) await this.#endWorker();
+    return again.result;
   }
 
   async dispose() {
     await this.#endWorker();
+    await this.#vitestToStay?.close();
     await this.#vitestForOnce?.close();
   }
 
-  async #loadToStay() {
-    const vitest = await makeVitest([fewRuns, withoutCounting]);
-    const worker = await load(vitest, "wait");
-    const end = async () => {
-      await worker.end();
-      await vitest.close();
-    };
-    return { ...worker, end };
+  async #ask(asked) {
+    this.#vitestToStay ??= await makeVitest([fewRuns, withoutCounting]);
+    this.#worker ??= await load(this.#vitestToStay, "wait");
+    return this.#worker.ask(asked);
   }
 
   async #endWorker() {
@@ -72,7 +72,6 @@ class StayingRunner {
 
   async #runWhileLoading(mutant) {
     this.#vitestForOnce ??= await makeVitest([fewRuns, withoutCounting]);
-    this.#vitestForOnce.state.filesMap.clear();
     const outcome = await load(this.#vitestForOnce, "once", mutant).catch((failure) => ({ failure }));
     if (outcome.failure) {
       const failureMessage = String(outcome.failure);
@@ -85,6 +84,11 @@ class StayingRunner {
       ? { status: "killed", killedBy: [failed.id], failureMessage: failed.failure, nrOfTests: tests.length }
       : { status: "survived", nrOfTests: tests.length };
   }
+}
+
+/** Whether a file keeps something from one call to the next: a variable or a map of the module. */
+async function hasMemory(file) {
+  return /^(export )?(let |const \w+(: [^=]+)? = new (Weak)?(Map|Set)\b)/m.test(await readFile(file, "utf8"));
 }
 
 let loads = 0;
@@ -113,6 +117,7 @@ async function load(vitest, mode, mutant) {
     }
     return data;
   };
+  vitest.state.filesMap.clear();
   vitest.provide("mutants", { channelName, mode, mutant, tests: testFiles() });
   const run = vitest.start().then(
     () => {
