@@ -1,6 +1,6 @@
 import fc from "fast-check";
 
-const runs = Number(process.env["LAP_LEDGER_MUTANTS_RUNS"] ?? 10);
+const runs = Number(process.env["LAP_LEDGER_MUTANTS_RUNS"]);
 
 /** As the property asks, but in few runs, always the same ones, and without looking for the smallest failure. */
 function fewer<T>(parameters: fc.Parameters<T> = {}): fc.Parameters<T> {

@@ -49,6 +49,7 @@ writeFileSync(
 const started = Date.now();
 run(here("stryker/node_modules/.bin/stryker"), ["run", `${kept}/stryker.json`], {
   LAP_LEDGER_MUTANTS_TESTS: JSON.stringify(testFiles(chosen)),
+  LAP_LEDGER_MUTANTS_RUNS: String(chosen.runs),
 });
 tell(JSON.parse(readFileSync(report, "utf8")), (Date.now() - started) / 1000);
 
