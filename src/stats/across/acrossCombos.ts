@@ -1,3 +1,5 @@
+import { type LevelGain, levelGain } from "../level/levelGain.ts";
+import { seasonBegins } from "../combo/season.ts";
 import { newestReference, onPage } from "#combo";
 import type { CalendarDate, Figure, Id, ReferenceLap, Target } from "#domain";
 import { CONFIDENCE, median } from "#numbers";
@@ -8,14 +10,11 @@ import { nextTarget } from "../combo/targetStates.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import { addCounts } from "../laps/lapPlaces.ts";
 import type { DatedBest } from "../period/comboReviewFigures.ts";
-import { type SessionTrend, sessionTrend } from "../period/sessionTrend.ts";
 import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
 import { lapsUntilWithin } from "./lapsUntilWithin.ts";
 
 /** "On the pace" of a new combo: within this share of the best so far. */
 const ON_THE_PACE = 0.01;
-/** Half a percent of a lap is worth knowing about. */
-const MEDIAN_WORTH_SHOWING = 0.005;
 
 /** One combo with all that its line is made from. */
 export interface ComboForLine extends Omit<ComboQuestion, "today"> {
@@ -47,8 +46,8 @@ export interface ComboLine {
   readonly lapsUntilOnThePace: number | undefined;
   /** Best less the newest reference lap, in percent of it. */
   readonly toReferencePercent: number | undefined;
-  /** Trend of the session medians, ms. */
-  readonly trend: Figure<SessionTrend>;
+  /** How far the level has moved over the last twelve weeks. */
+  readonly gain: Figure<LevelGain>;
   readonly nextTarget: Target | undefined;
 }
 
@@ -65,7 +64,7 @@ export function acrossCombos(combos: readonly ComboForLine[], today: CalendarDat
       const [first, last] = [digests[0], digests.at(-1)];
       return first === undefined || last === undefined
         ? []
-        : [lineOf({ ...combo, digests, standing }, first, last)];
+        : [lineOf({ ...combo, digests, standing }, first, last, today)];
     })
     .toSorted((a, b) => b.lastAt - a.lastAt);
 }
@@ -74,6 +73,7 @@ function lineOf(
   { comboId, digests, references, standing }: ComboForLine & { readonly standing: ComboStanding },
   first: SessionDigest,
   last: SessionDigest,
+  today: CalendarDate,
 ): ComboLine {
   const sum = (field: "mistakes" | "drivingMs" | "clean" | "timed") =>
     digests.reduce((total, digest) => total + digest[field], 0);
@@ -99,15 +99,7 @@ function lineOf(
     lapsUntilOnThePace:
       best === undefined ? undefined : lapsUntilWithin(digests, best.ms * (1 + ON_THE_PACE)),
     toReferencePercent: percentOver(best?.ms, reference?.ms),
-    trend: sessionTrend(
-      standing.history.map(({ startedAt, lapsBefore, laps: own, medianMs }) => ({
-        startedAt,
-        laps: lapsBefore + own / 2,
-        value: medianMs,
-      })),
-      "session with 5 pace laps",
-      MEDIAN_WORTH_SHOWING,
-    ),
+    gain: levelGain(standing.history, { from: seasonBegins(today) }),
     nextTarget: nextTarget(standing.targets),
   };
 }

@@ -1,3 +1,4 @@
+import { seasonBegins } from "../combo/season.ts";
 import { isInForce, nearestFirst, onPage } from "#combo";
 import { addDays, type CalendarDate, type Id, type ReferenceLap } from "#domain";
 import { type LineToWorkOn, largestLine } from "../account/largestLine.ts";
@@ -9,9 +10,6 @@ import type { SessionDigest } from "../digest/sessionDigest.ts";
 import { addCounts, type Choices } from "../laps/lapPlaces.ts";
 import { comboReview } from "../period/comboReview.ts";
 import type { ComboReview, DatedBest } from "../period/comboReviewFigures.ts";
-
-/** Days looked back over for the trend at the end of the week. */
-const TREND_DAYS = 84;
 
 /** A combo driven in the week, with its whole history. */
 export interface WeekCombo extends Omit<ComboQuestion, "today"> {
@@ -190,7 +188,7 @@ function mainOf(combo: Known, monday: CalendarDate, sunday: CalendarDate, prefer
   return {
     comboId: combo.comboId,
     week,
-    season: reviewSince(addDays(sunday, 1 - TREND_DAYS)),
+    season: reviewSince(seasonBegins(sunday)),
     workOn: account.known && line !== undefined ? { line, ms: account.value[line], sector } : undefined,
   };
 }
