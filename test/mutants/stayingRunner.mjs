@@ -86,9 +86,9 @@ class StayingRunner {
   }
 }
 
-/** Whether a file keeps something from one call to the next: a variable or a map of the module. */
+/** Whether a file keeps something from one call to the next: a variable of the module, or a map that begins empty. */
 async function hasMemory(file) {
-  return /^(export )?(let |const \w+(: [^=]+)? = new (Weak)?(Map|Set)\b)/m.test(await readFile(file, "utf8"));
+  return /^(export )?(let |const \w+ = new (Weak)?(Map|Set)(<.*>)?\(\);)/m.test(await readFile(file, "utf8"));
 }
 
 let loads = 0;
