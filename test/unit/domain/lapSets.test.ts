@@ -2,12 +2,14 @@ import { describe, expect, it } from "vitest";
 import {
   isClean,
   isExact,
+  isMeasure,
   isMistake,
   isPaceRun,
   isTimed,
   type Lap,
   lapsInOrder,
   latestMs,
+  mayBeBest,
   type RemarkKind,
   type Run,
   remarkKinds,
@@ -75,6 +77,29 @@ describe("sets of laps", () => {
     expect(latestMs({ ms: 83_000, decimals: 0 })).toBe(83_999);
     expect(latestMs({ ms: 83_456, decimals: 3 })).toBe(83_456);
     expect(latestMs({ ms: 83_456 })).toBe(83_456);
+  });
+
+  it("lets no lap stand as a best that is spoilt, has no time or was taken back", () => {
+    expect(mayBeBest(lap(1, 83_000))).toBe(true);
+    expect(mayBeBest({ ...lap(1, 83_000), isNotBest: true })).toBe(false);
+    expect(mayBeBest(lap(1, 83_000, "cut"))).toBe(false);
+    expect(mayBeBest(lap(1, undefined))).toBe(false);
+  });
+
+  it("measures what is typed later by no lap that was confirmed as odd", () => {
+    expect(isMeasure(lap(1, 83_000))).toBe(true);
+    expect(isMeasure({ ...lap(1, 83_000), isNotBest: true })).toBe(true);
+    expect(isMeasure({ ...lap(1, 983_000), isOdd: true })).toBe(false);
+    expect(isMeasure(lap(1, 83_000, "off"))).toBe(false);
+  });
+
+  it("puts laps of one number, which two devices gave, in the same order on both", () => {
+    const [one, other] = [
+      { ...lap(1, 83_000), id: "a" },
+      { ...lap(1, 84_000), id: "b" },
+    ];
+    expect(lapsInOrder({ laps: [one, other] })).toEqual([one, other]);
+    expect(lapsInOrder({ laps: [other, one] })).toEqual([one, other]);
   });
 
   it("takes pace from dry pace runs of the driver's own, brisk or full", () => {

@@ -120,6 +120,22 @@ describe("what a lap is judged by", () => {
     expect(whys("1:24.0", { ...nothing, usualMs: 191_728, paceTimes: [83_456, 300_000] })).toEqual([]);
   });
 
+  it("of an uneven driver is left alone up to six times the scatter, of an even one up to a tenth", () => {
+    // The median is 1:30, the median distance from it 2 s, so the scatter 1.4826 · 2 s = 2.965 s; six of it, 17.79 s.
+    const uneven = { ...nothing, paceTimes: [86_000, 88_000, 90_000, 92_000, 94_000] };
+    expect(whys("1:47.7", uneven)).toEqual([]);
+    expect(whys("1:47.8", uneven)).toEqual(["far over usual"]);
+    const even = { ...nothing, paceTimes: [89_800, 89_900, 90_000, 90_100, 90_200] };
+    expect(whys("1:38.9", even)).toEqual([]);
+    expect(whys("1:39.1", even)).toEqual(["far over usual"]);
+  });
+
+  it("allows a quarter where under five laps are known, however alike they are", () => {
+    const four = { ...nothing, paceTimes: [90_000, 90_000, 90_000, 90_000] };
+    expect(whys("1:52.4", four)).toEqual([]);
+    expect(whys("1:52.6", four)).toEqual(["far over usual"]);
+  });
+
   it("is either of two laps far apart, for a slip confirmed in haste is no measure of the good laps after it", () => {
     const good = ["1:23.912", "1:24.123", "1:23.745", "1:23.601"];
     for (const slip of ["1:03.456", "0:20.456", "0:29.9"]) {

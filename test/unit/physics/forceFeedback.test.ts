@@ -14,10 +14,16 @@ describe("force feedback", () => {
       reason: { because: "peak cut off" },
     });
     expect(gainForPeak({ gain: 0, peak: 80, reserve: 0.1 })).toMatchObject({ known: false });
-    expect(gainForPeak({ gain: 60, peak: 80, reserve: 1 })).toEqual({
-      known: false,
-      reason: { because: "out of range", measure: "reserve", from: 0, to: 1, value: 1 },
-    });
+    for (const reserve of [-0.1, 1])
+      expect(gainForPeak({ gain: 60, peak: 80, reserve })).toEqual({
+        known: false,
+        reason: { because: "out of range", measure: "reserve", from: 0, to: 1, value: reserve },
+      });
+    expect(() => gainForPeak({ gain: 60, peak: 80, reserve: Number.NaN })).toThrow(/reserve/);
+  });
+
+  test("without a reserve the peak may reach the limit", () => {
+    expect(gainForPeak({ gain: 40, peak: 80, reserve: 0 })).toBeCloseTo(50, 12);
   });
 
   test("after the change the peak stands just under the limit", () => {
@@ -33,7 +39,16 @@ describe("force feedback", () => {
   });
 
   test("a share of 0 or of 0.3 and more gives a reason", () => {
-    for (const share of [0, -0.1, 0.3, 0.9]) expect(gainForShare({ gain: 60, share }).known).toBe(false);
+    for (const share of [0, -0.1, 0.3, 0.9])
+      expect(gainForShare({ gain: 60, share })).toMatchObject({
+        known: false,
+        reason: `share must lie between 0 and 0.3, is ${share}`,
+      });
+    expect(gainForShare({ gain: 0, share: 0.1 })).toMatchObject({
+      known: false,
+      reason: expect.stringMatching(/gain/),
+    });
+    expect(() => gainForShare({ gain: 60, share: Number.NaN })).toThrow(/share/);
     expect(gainForShare({ gain: 60, share: 0.1, wanted: 0.4 }).known).toBe(false);
   });
 

@@ -41,14 +41,37 @@ describe("screens", () => {
     expect(pixelsPerDegree({ pixels: 0, width: 0.6, distance: 0.6 }).known).toBe(false);
   });
 
-  test("side screens behind the eye or through each other are refused", () => {
-    for (const sideAngle of [150, 179, -5, 180])
-      expect(threeScreens({ ...three, sideAngle }).known).toBe(false);
-    expect(threeScreens({ ...three, distance: 3, sideAngle: 140 }).known).toBe(false);
+  test("side screens behind the eye or through each other are refused, each in its own words", () => {
+    const said = (changes: Partial<typeof three>) => {
+      const seen = threeScreens({ ...three, ...changes });
+      return seen.known ? "seen" : seen.reason;
+    };
+    for (const sideAngle of [-5, 180, 200])
+      expect(said({ sideAngle })).toMatch(/from 0 to under 180 degrees/);
+    // The plane of a side screen goes through the eye where tan(angle) = −distance ÷ (half a picture and a bezel).
+    const far = { distance: 0.75, bezel: 0.2 };
+    expect(said({ ...far, sideAngle: 123 })).toBe("seen");
+    expect(said({ ...far, sideAngle: 124.5 })).toMatch(
+      /124.5 degrees the eye sees the side screens from behind/,
+    );
+    // The outer edges meet where cos(angle) = −(half a picture and a bezel) ÷ (a picture and a bezel).
+    const near = { distance: 0.3, bezel: 0.2 };
+    expect(said({ ...near, sideAngle: 128 })).toBe("seen");
+    expect(said({ ...near, sideAngle: 129 })).toMatch(/129 degrees the side screens run into each other/);
+  });
+
+  test("three screens without a picture or a distance are refused, and a bezel below 0 is", () => {
+    expect(threeScreens({ ...three, width: 0 })).toMatchObject({ reason: "width must be more than 0, is 0" });
+    expect(threeScreens({ ...three, distance: -1 }).known).toBe(false);
+    expect(threeScreens({ ...three, bezel: -0.01 })).toMatchObject({
+      reason: expect.stringMatching(/bezel/),
+    });
+    expect(threeScreens({ ...three, bezel: 0 }).known).toBe(true);
   });
 
   test("more than half a circle of glass is refused, an eye inside the curve sees 180° and more", () => {
-    expect(curvedScreen({ arcWidth: 3.2, height: 0.4, radius: 1, distance: 0.7 }).known).toBe(false);
+    const more = curvedScreen({ arcWidth: 3.2, height: 0.4, radius: 1, distance: 0.7 });
+    expect(more).toMatchObject({ known: false, reason: expect.stringMatching(/more than half a circle/) });
     const inside = curvedScreen({ arcWidth: 3, height: 0.4, radius: 1, distance: 0.7 });
     expect(inside.known && inside.value.horizontal).toBeGreaterThan(180);
   });
@@ -64,7 +87,9 @@ describe("screens", () => {
     expect(() => flatScreen({ width: Number.NaN, height: 1, distance: 1 })).toThrow(/width.*NaN/);
     expect(() => threeScreens({ ...three, sideAngle: Number.POSITIVE_INFINITY })).toThrow(/sideAngle/);
     expect(() => screenSize({ diagonal: 27, aspect: [16, 0] })).toThrow(RangeError);
-    expect(() => verticalFromHorizontal(180, [16, 9])).toThrow(RangeError);
+    expect(() => verticalFromHorizontal(180, [16, 9])).toThrow(/less than 180/);
+    expect(() => verticalFromHorizontal(0, [16, 9])).toThrow(/degrees/);
+    expect(() => horizontalFromVertical(60, [16, 0])).toThrow(/aspect, second number/);
   });
 
   test("horizontal and vertical turn into each other and back", () => {
