@@ -114,6 +114,8 @@ export { rangeOfBests } from "./bests/rangeOfBests.ts";
 export { type ComboQuestion, type ComboStanding, comboStanding } from "./combo/comboStanding.ts";
 export { figureAt } from "./combo/figureAt.ts";
 export { figureForTarget, type TargetFigure } from "./combo/figureForTarget.ts";
+export { type PageCurveQuestion, pageCurve } from "./combo/pageCurve.ts";
+export { levelSettings } from "./level/levelSettings.ts";
 export { levelOfPage } from "./combo/pageLevel.ts";
 export { SEASON_DAYS, seasonBegins } from "./combo/season.ts";
 export { isTargetReached, nextTarget, type TargetState, targetStates } from "./combo/targetStates.ts";

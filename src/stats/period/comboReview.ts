@@ -1,5 +1,7 @@
+import { pageCurve } from "../combo/pageCurve.ts";
+import type { CurveOutlook } from "./curveOutlook.ts";
 import { isOnPage, onPage } from "#combo";
-import { addDays, type CalendarDate, daysBetween, type ReferenceLap } from "#domain";
+import { addDays, type CalendarDate, daysBetween, type Figure, type ReferenceLap } from "#domain";
 import { CONFIDENCE } from "#numbers";
 import { periodAccount } from "../account/periodAccount.ts";
 import { sectorAccount } from "../account/sectorAccount.ts";
@@ -24,6 +26,8 @@ export interface ComboReviewInput extends ComboQuestion {
   readonly period: { readonly from?: CalendarDate | undefined; readonly to?: CalendarDate | undefined };
   readonly references: readonly ReferenceLap[];
   readonly preferences: Choices;
+  /** From `pageCurve`, where it has been drawn already. */
+  readonly curve?: Figure<CurveOutlook> | undefined;
   /** From `comboStanding`, where it has been asked already. */
   readonly standing?: ComboStanding | undefined;
 }
@@ -44,10 +48,8 @@ export function comboReview(input: ComboReviewInput): ComboReview {
     now.reduce((total, digest) => total + digest[field], 0);
   const counts = addCounts(now.map((digest) => digest.counts));
   const details = reviewDetails({
-    comboId: input.comboId,
     standing,
-    page,
-    today,
+    curve: input.curve ?? pageCurve({ comboId: input.comboId, page, today }),
     all: digests,
     pages: input.pages,
     now,

@@ -1,4 +1,4 @@
-import type { CalendarDate, Figure, Id, Page } from "#domain";
+import type { Figure, Id, Page } from "#domain";
 import { CONFIDENCE } from "#numbers";
 import { type AccountChange, accountChange } from "../account/accountChange.ts";
 import { reachableLap } from "../account/reachableLap.ts";
@@ -11,9 +11,8 @@ import type { NearTheBest } from "../pace/shareWithinMargin.ts";
 import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
 import { nearSessionBest } from "../session/nearSessionBest.ts";
 import { type SittingThirds, sittingThirds } from "../session/sittingThirds.ts";
-import { practiceRate } from "../targets/practiceRate.ts";
 import { type Break, breaksOf } from "./breaksOf.ts";
-import { type CurveOutlook, curveOutlook } from "./curveOutlook.ts";
+import type { CurveOutlook } from "./curveOutlook.ts";
 import { type FactorGroups, factorGroups } from "./factorGroups.ts";
 import { factors } from "./factors.ts";
 import type { PageSession } from "./pageHistory.ts";
@@ -46,9 +45,8 @@ export interface ReviewDetails {
 
 /** What the details are worked out from: sessions of the present page in time order. */
 export interface DetailsInput {
-  readonly comboId: Id;
   readonly standing: ComboStanding;
-  readonly page: readonly SessionDigest[];
+  readonly curve: Figure<CurveOutlook>;
   /** All of the combo, and its new pages: a break is one whatever page was driven on. */
   readonly all: readonly SessionDigest[];
   readonly pages: readonly Page[];
@@ -57,15 +55,13 @@ export interface DetailsInput {
   /** Of the period, older pages too: their laps were practice all the same. */
   readonly driven: readonly SessionDigest[];
   readonly drivenBefore: readonly SessionDigest[];
-  readonly today: CalendarDate;
   readonly marginPercent: number;
 }
 
 /** The figures of the five questions that rest on more than one chapter. */
 export function reviewDetails(input: DetailsInput): ReviewDetails {
-  const { comboId, page, now, before, today, marginPercent } = input;
+  const { curve, now, before, marginPercent } = input;
   const { history } = input.standing;
-  const curve = curveOutlook({ comboId, history, rate: practiceRate(page, today), today });
   const days = new Set(input.driven.map(({ date }) => date));
   const sum = (field: "clean" | "timed") => before.reduce((total, digest) => total + digest[field], 0);
   const levelOf = levels(curve, history);
