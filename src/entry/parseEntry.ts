@@ -1,4 +1,4 @@
-import { type Problem, remarkKinds } from "#domain";
+import { aboutRemark, type Problem } from "#domain";
 import { asksOf } from "./asks.ts";
 import { fold, placed, visiblePart } from "./characters.ts";
 import type { EntryContext, EntryReading, TypedLap } from "./context.ts";
@@ -12,6 +12,8 @@ import type { Base, BaseName } from "./relative.ts";
 import { tensReachMs } from "./shortForm.ts";
 import { type EntryParts, splitEntry } from "./splitEntry.ts";
 import { askUnit, unclearUnit } from "./unitOrSpin.ts";
+
+const out = aboutRemark("out");
 
 /** The problem of an empty line: always this very object, so that a screen can keep quiet about it. */
 export const nothingTyped: Problem = {
@@ -45,7 +47,7 @@ export function readEntry(text: string, context: EntryContext, times: KnownTimes
       start,
       end - start,
       "A note needs a lap before it.",
-      `Write the time or a remark first: 1:23.456 / note, or o / note for an ${remarkKinds[0].word} without a time.`,
+      `Write the time or a remark first: 1:23.456 / note, or ${out.letter} / note for ${out.named} without a time.`,
     );
   const lap = readHead(head, context, times);
   if (!lap.ok) return { ok: false, problem: placed(lap.problem, places) };

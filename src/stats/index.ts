@@ -32,11 +32,14 @@ export { successiveScatter } from "./pace/successiveScatter.ts";
 
 // The time account
 
+export type { LapInAccount } from "./account/accountSteps.ts";
 export { type LineToWorkOn, largestLine } from "./account/largestLine.ts";
+export type { OddPart } from "./account/oddParts.ts";
 export { reachableLap } from "./account/reachableLap.ts";
 export { type SectorAccount, type SectorLine, sectorAccount } from "./account/sectorAccount.ts";
 export { type LapOfSectors, sumOfBestSectors } from "./account/sumOfBestSectors.ts";
 export { type LapForAccount, type TimeAccount, timeAccount } from "./account/timeAccount.ts";
+export type { WorkOn } from "./account/workOn.ts";
 
 // Inside a run
 
@@ -105,8 +108,6 @@ export {
 export type { BestCandidate } from "./bests/bestCandidates.ts";
 export { type AccountTarget, accountTarget } from "./combo/accountTarget.ts";
 export { figureForTarget } from "./combo/figureForTarget.ts";
-export { lapFlags } from "./digest/digestFlags.ts";
-export { timesWith } from "./digest/digestLaps.ts";
 export { isWholeDigest } from "./digest/isWholeDigest.ts";
 export {
   isDigestCurrent,
@@ -115,7 +116,7 @@ export {
   type SessionDigest,
   sessionDigest,
 } from "./digest/sessionDigest.ts";
-export { addCounts, type Choices, type LapCounts, type LapPlace, lapPlaces } from "./laps/lapPlaces.ts";
+export type { Choices } from "./laps/choices.ts";
 export type { PaceFigures } from "./pace/paceFigures.ts";
 export { type ComboReviewInput, comboReview } from "./period/comboReview.ts";
 export type { ComboReview, DatedBest, SessionAccount, SessionPoint } from "./period/comboReviewFigures.ts";
@@ -160,7 +161,6 @@ export {
   type SessionReport,
   type SessionReportInput,
   sessionReport,
-  type WorkOn,
 } from "./session/sessionReport.ts";
 export { type SittingThirds, sittingThirds } from "./session/sittingThirds.ts";
 export {

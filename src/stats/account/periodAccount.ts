@@ -1,9 +1,9 @@
 import { type Figure, known, type ReferenceLap, type Target, unknown } from "#domain";
 import { accountTarget } from "../combo/accountTarget.ts";
-import { accountLaps } from "../digest/digestLaps.ts";
+import { accountLaps } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { DatedBest, SessionAccount } from "../period/comboReviewFigures.ts";
-import { type TimeAccount, timeAccount } from "./timeAccount.ts";
+import { accountOfLaps, type TimeAccount } from "./timeAccount.ts";
 
 /**
  * The time accounts of sessions, each against its own target, and of all together.
@@ -26,7 +26,7 @@ export function periodAccount(
       sessionId: digest.sessionId,
       date: digest.date,
       target,
-      account: target === undefined ? nothingToMeasure : timeAccount([laps], target.ms),
+      account: target === undefined ? nothingToMeasure : accountOfLaps([laps], target.ms),
     }),
   );
   const withTarget = measured.flatMap(({ target, laps }) =>
@@ -35,7 +35,7 @@ export function periodAccount(
   const whole =
     withTarget.length === 0
       ? nothingToMeasure
-      : timeAccount(
+      : accountOfLaps(
           withTarget.map((session) => session.laps),
           withTarget.map((session) => session.ms),
         );

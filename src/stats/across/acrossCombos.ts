@@ -1,10 +1,9 @@
-import type { CalendarDate, Figure, Id, ReferenceLap, Target } from "#domain";
+import { addCounts, type CalendarDate, type Figure, type Id, type ReferenceLap, type Target } from "#domain";
 import { CONFIDENCE, median } from "#numbers";
 import { datedBests } from "../bests/datedBests.ts";
 import { latestUsual } from "../combo/latestUsual.ts";
 import { nextTarget } from "../combo/nextTarget.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
-import { addCounts } from "../laps/lapPlaces.ts";
 import type { DatedBest } from "../period/comboReviewFigures.ts";
 import { pageHistory } from "../period/pageHistory.ts";
 import { type SessionTrend, sessionTrend } from "../period/sessionTrend.ts";

@@ -1,6 +1,6 @@
 import type { Target } from "#domain";
 import { bestLine } from "../bests/bestLine.ts";
-import { lapFlags } from "../digest/digestFlags.ts";
+import { inSet } from "../digest/lapsOfDigest.ts";
 import { NO_TIME, type SessionDigest } from "../digest/sessionDigest.ts";
 import { bestInARow } from "../pace/bestInARow.ts";
 
@@ -48,13 +48,13 @@ function bestMeanOf(digests: readonly SessionDigest[], count: number): number | 
 }
 
 /** The laps of each run: the time of one that may be a best, undefined for any other. */
-function cleanRuns({ times, flags, runs }: SessionDigest): (number | undefined)[][] {
+function cleanRuns(digest: SessionDigest): (number | undefined)[][] {
   const byRun: (number | undefined)[][] = [];
-  times.forEach((ms, index) => {
-    const isCounted = ((flags[index] ?? 0) & lapFlags.mayBeBest) !== 0 && ms !== NO_TIME;
-    const run = runs[index] ?? 0;
+  const mayBeBest = inSet(digest, "bests");
+  digest.times.forEach((ms, lap) => {
+    const run = digest.runs[lap] ?? 0;
     byRun[run] ??= [];
-    byRun[run].push(isCounted ? ms : undefined);
+    byRun[run].push(ms !== NO_TIME && mayBeBest(lap) ? ms : undefined);
   });
   return byRun.filter((run) => run !== undefined);
 }

@@ -1,4 +1,5 @@
 import {
+  addCounts,
   addDays,
   type CalendarDate,
   daysBetween,
@@ -12,10 +13,9 @@ import { periodAccount } from "../account/periodAccount.ts";
 import { sectorAccount } from "../account/sectorAccount.ts";
 import { datedBests } from "../bests/datedBests.ts";
 import { sessionBests } from "../bests/sessionBests.ts";
-import { lapFlags } from "../digest/digestFlags.ts";
-import { sectorsWith, timesWith } from "../digest/digestLaps.ts";
+import { sectorsOf, timesOf } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
-import { addCounts, type Choices } from "../laps/lapPlaces.ts";
+import type { Choices } from "../laps/choices.ts";
 import { lapDistribution } from "../pace/lapDistribution.ts";
 import { wilsonInterval } from "../sample/wilsonInterval.ts";
 import { nearSessionBest } from "../session/nearSessionBest.ts";
@@ -67,10 +67,13 @@ export function comboReview(input: ComboReviewInput): ComboReview {
     ...reviewTrends(now, page),
     cleanShare: wilsonInterval(sum("clean"), sum("timed"), CONFIDENCE),
     mistakeShare: wilsonInterval(Math.min(sum("mistakes"), counts.driven), counts.driven, CONFIDENCE),
-    nearTheBest: nearSessionBest(now, preferences.marginPercent),
+    nearTheBest: nearSessionBest(
+      now.map((digest) => timesOf([digest], "paceBests")),
+      preferences.marginPercent,
+    ),
     ...periodAccount(now, bests, input.targets, input.references),
-    sectors: sectorAccount(sectorsWith(now, lapFlags.pace | lapFlags.mayBeBest)),
-    distribution: lapDistribution(timesWith(now, lapFlags.pace), timesWith(before, lapFlags.pace)),
+    sectors: sectorAccount(sectorsOf(now, "paceBests")),
+    distribution: lapDistribution(timesOf(now, "pace"), timesOf(before, "pace")),
     ...reviewDetails({
       comboId: input.comboId,
       page,

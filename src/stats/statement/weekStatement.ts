@@ -1,11 +1,19 @@
-import { addDays, type CalendarDate, type Id, type Page, type ReferenceLap, type Target } from "#domain";
-import { type LineToWorkOn, largestLine } from "../account/largestLine.ts";
+import {
+  addCounts,
+  addDays,
+  type CalendarDate,
+  type Id,
+  type Page,
+  type ReferenceLap,
+  type Target,
+} from "#domain";
+import { type WorkOn, workOn } from "../account/workOn.ts";
 import { datedBests } from "../bests/datedBests.ts";
 import { figureForTarget } from "../combo/figureForTarget.ts";
 import { latestUsual } from "../combo/latestUsual.ts";
 import { isTargetReached } from "../combo/nextTarget.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
-import { addCounts, type Choices } from "../laps/lapPlaces.ts";
+import type { Choices } from "../laps/choices.ts";
 import { comboReview } from "../period/comboReview.ts";
 import type { ComboReview, DatedBest } from "../period/comboReviewFigures.ts";
 
@@ -55,9 +63,7 @@ export interface WeekMain {
   /** The twelve weeks to its end. */
   readonly season: ComboReview;
   /** The largest line of the week's time account, and the sector that holds most of it, from 0. */
-  readonly workOn:
-    | { readonly line: LineToWorkOn; readonly ms: number; readonly sector: number | undefined }
-    | undefined;
+  readonly workOn: WorkOn | undefined;
 }
 
 /** One week in ledger form. Sessions after it change nothing; reference laps and archived targets are those of today. */
@@ -182,13 +188,10 @@ function mainOf(combo: Known, monday: CalendarDate, sunday: CalendarDate, prefer
   const reviewSince = (from: CalendarDate) =>
     comboReview({ ...combo, period: { from, to: sunday }, today: sunday, preferences });
   const week = reviewSince(monday);
-  const { account, sectors } = week;
-  const line = account.known ? largestLine(account.value) : undefined;
-  const sector = sectors.known && line !== "mistakes" ? sectors.value.largest : undefined;
   return {
     comboId: combo.comboId,
     week,
     season: reviewSince(addDays(sunday, 1 - TREND_DAYS)),
-    workOn: account.known && line !== undefined ? { line, ms: account.value[line], sector } : undefined,
+    workOn: workOn(week.account, week.sectors),
   };
 }

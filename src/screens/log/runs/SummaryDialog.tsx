@@ -1,6 +1,6 @@
 import { useState } from "react";
 import { addSummaryRun, editRun } from "#db";
-import { formatLapTime, type Run, type RunSummary, runRanges } from "#domain";
+import { formatLapTime, type Run, type RunSummary, remarksNamed, runRanges } from "#domain";
 import { asksOfTime, type EntryContext, factsOf, isOdd, readTime } from "#entry";
 import { useDraft, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
@@ -164,7 +164,7 @@ export function SummaryDialog({ data, run, context, onClose }: SummaryDialogProp
           problem={shown(problems.usual)}
         />
         <Field
-          label="Laps with an off, a spin or a contact"
+          label={`Laps with ${remarksNamed("mistake")}`}
           size="between"
           inputMode="numeric"
           value={off}
