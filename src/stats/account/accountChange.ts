@@ -2,7 +2,7 @@ import { type Figure, known } from "#domain";
 import { periodShift } from "../period/periodShift.ts";
 import type { Shift } from "../period/shift.ts";
 import type { LapInAccount } from "./accountSteps.ts";
-import { accountOfLaps, type TimeAccount } from "./timeAccount.ts";
+import { accountsOfLaps, type TimeAccount } from "./timeAccount.ts";
 
 /** The lines of a time account. */
 export const accountLines = ["pace", "repeatability", "mistakes", "others"] as const;
@@ -35,13 +35,13 @@ type Sessions = readonly (readonly LapInAccount[])[];
  * @returns a reason where either has no session with five pace laps
  */
 export function accountChange(now: Sessions, before: Sessions): Figure<AccountChange> {
-  const there = accountOfLaps(before, 0);
-  const here = there.known ? accountOfLaps(now, 0) : there;
+  const [earlier, present] = [accountsOfLaps(before, 0), accountsOfLaps(now, 0)];
+  const [there, here] = [earlier.whole, present.whole];
   if (!there.known) return { known: false, reason: `${there.reason} in the period before` };
   if (!here.known) return here;
-  const valuesOf = (sessions: Sessions) =>
-    sessions.map((laps) => accountOfLaps([laps], 0)).flatMap((one) => (one.known ? [one.value] : []));
-  const [nowValues, beforeValues] = [valuesOf(now), valuesOf(before)];
+  const valuesOf = (each: readonly Figure<TimeAccount>[]) =>
+    each.flatMap((one) => (one.known ? [one.value] : []));
+  const [nowValues, beforeValues] = [valuesOf(present.each), valuesOf(earlier.each)];
   const shiftOf = (line: AccountLineKey) => {
     const of = (values: readonly TimeAccount[]) => values.map((account) => account[line]);
     return periodShift(of(nowValues), of(beforeValues));

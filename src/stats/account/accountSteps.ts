@@ -1,4 +1,4 @@
-import { type LapPlace, remarkKinds } from "#domain";
+import { type LapPlace, lapPlaces, remarkKinds } from "#domain";
 import { mean, requireNumber, requireNumberAt } from "#numbers";
 import { bestOfK } from "../pace/bestOfK.ts";
 
@@ -44,13 +44,21 @@ export interface AccountSteps {
   readonly cutLaps: number;
   readonly notBestLaps: number;
   readonly withoutTime: number;
+  /** Laps confirmed as odd, in the steps or not. */
+  readonly oddLaps: number;
 }
 
-/** As what a lap enters an account; undefined for one that has no part in it. */
+/** As what a lap of each place enters an account; undefined for one that has no part in it. */
+const entries = new Map(
+  lapPlaces.map((place) => {
+    if (place === "pace") return [place, "repeatability"] as const;
+    if (place === "noTime") return [place, "withoutTime"] as const;
+    return [place, remarkKinds.find((remark) => remark.place === place)?.line] as const;
+  }),
+);
+
 function entryOf({ place, isNotBest }: LapInAccount) {
-  if (place === "pace") return isNotBest ? "notBest" : "repeatability";
-  if (place === "noTime") return "withoutTime";
-  return remarkKinds.find((remark) => remark.place === place)?.line;
+  return isNotBest && place === "pace" ? "notBest" : entries.get(place);
 }
 
 /** The line of the account that a lap goes into; undefined for one that is counted beside it, or not at all. */
@@ -75,7 +83,9 @@ export function accountSteps(
   const name = `ms of sessions[${session}]`;
   const times = { repeatability: [] as number[], mistakes: [] as number[], others: [] as number[] };
   const beside = { cut: 0, notBest: 0, withoutTime: 0 };
+  let oddLaps = 0;
   laps.forEach((lap, index) => {
+    if (lap.isOdd) oddLaps++;
     if (lap.ms !== undefined) requireNumberAt(lap.ms, name, index);
     const entry = entryOf(lap);
     if (entry === undefined) return;
@@ -88,6 +98,7 @@ export function accountSteps(
     cutLaps: beside.cut,
     notBestLaps: beside.notBest,
     withoutTime: beside.withoutTime,
+    oddLaps,
   };
   const all = [...pace, ...times.mistakes, ...times.others];
   const best = bestOfK(pace, Math.min(BEST_OF, Math.max(1, pace.length)));

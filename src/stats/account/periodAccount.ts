@@ -3,7 +3,7 @@ import { accountTarget } from "../combo/accountTarget.ts";
 import { accountLaps } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { DatedBest, SessionAccount } from "../period/comboReviewFigures.ts";
-import { accountOfLaps, type TimeAccount } from "./timeAccount.ts";
+import { accountsOfLaps, type TimeAccount } from "./timeAccount.ts";
 
 /**
  * The time accounts of sessions, each against its own target, and of all together.
@@ -18,27 +18,25 @@ export function periodAccount(
 ): { readonly accounts: readonly SessionAccount[]; readonly account: Figure<TimeAccount> } {
   const measured = digests.map((digest) => {
     const pbBefore = bests.findLast((best) => best.at < digest.startedAt)?.ms;
-    const target = accountTarget(digest, targets, references, pbBefore);
-    return { digest, target, laps: accountLaps(digest) };
+    return { digest, target: accountTarget(digest, targets, references, pbBefore) };
   });
+  const withTarget = measured.flatMap(({ digest, target }) =>
+    target === undefined ? [] : [{ digest, target }],
+  );
+  const { whole, each } = accountsOfLaps(
+    withTarget.map(({ digest }) => accountLaps(digest)),
+    withTarget.map(({ target }) => target.ms),
+  );
+  const own = new Map(withTarget.map(({ digest }, index) => [digest, each[index]]));
   const accounts = measured.map(
-    ({ digest, target, laps }): SessionAccount => ({
+    ({ digest, target }): SessionAccount => ({
       sessionId: digest.sessionId,
       date: digest.date,
       target,
-      account: target === undefined ? nothingToMeasure : accountOfLaps([laps], target.ms),
+      account: own.get(digest) ?? nothingToMeasure,
     }),
   );
-  const withTarget = measured.flatMap(({ target, laps }) =>
-    target === undefined ? [] : [{ ms: target.ms, laps }],
-  );
-  const whole =
-    withTarget.length === 0
-      ? nothingToMeasure
-      : accountOfLaps(
-          withTarget.map((session) => session.laps),
-          withTarget.map((session) => session.ms),
-        );
+  if (withTarget.length === 0) return { accounts, account: nothingToMeasure };
   const without = measured.length - withTarget.length;
   return { accounts, account: whole.known ? known(withLeftOut(whole.value, without)) : whole };
 }

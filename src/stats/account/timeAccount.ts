@@ -71,30 +71,46 @@ function inPlace(lap: LapForAccount): LapInAccount {
 }
 
 /** The same of laps that have their places already. */
-export function accountOfLaps(
-  sessions: readonly (readonly LapInAccount[])[],
+export function accountOfLaps(sessions: Sessions, targetMs: number | readonly number[]): Figure<TimeAccount> {
+  return accountsOfLaps(sessions, targetMs).whole;
+}
+
+/** The account of sessions together, and of each alone. */
+export function accountsOfLaps(
+  sessions: Sessions,
   targetMs: number | readonly number[],
-): Figure<TimeAccount> {
+): { readonly whole: Figure<TimeAccount>; readonly each: readonly Figure<TimeAccount>[] } {
   const targets = typeof targetMs === "number" ? sessions.map(() => targetMs) : targetMs;
   if (targets.length !== sessions.length) {
     throw new RangeError(`targetMs has ${targets.length} targets for ${sessions.length} sessions`);
   }
   if (typeof targetMs === "number") requireNumber(targetMs, "targetMs");
-  const accounts = sessions.map((laps, index) =>
-    accountSteps(laps, targets[index], index, LEAST_FOR_ACCOUNT),
-  );
-  const full = accounts.filter((account) => account.steps !== undefined);
-  const lines = linesOf(full);
+  const stepped = sessions.map((laps, index): SteppedSession => {
+    const target = targets[index];
+    return { laps, target, account: accountSteps(laps, target, index, LEAST_FOR_ACCOUNT) };
+  });
+  return { whole: accountOf(stepped), each: stepped.map((session) => accountOf([session])) };
+}
+
+type Sessions = readonly (readonly LapInAccount[])[];
+
+interface SteppedSession {
+  readonly laps: readonly LapInAccount[];
+  readonly target: number | undefined;
+  readonly account: AccountSteps;
+}
+
+function accountOf(sessions: readonly SteppedSession[]): Figure<TimeAccount> {
+  const full = sessions.filter(({ account }) => account.steps !== undefined);
+  const accounts = full.map(({ account }) => account);
+  const lines = linesOf(accounts);
   if (lines === undefined) {
-    const most = Math.max(0, ...accounts.map((account) => account.paceLaps));
+    const most = Math.max(0, ...sessions.map(({ account }) => account.paceLaps));
     const where = sessions.length > 1 ? " in its best session" : "";
     return unknown(`${needs(LEAST_FOR_ACCOUNT, "pace lap", most)}${where}`);
   }
   const sum = (field: "laps" | "cutLaps" | "notBestLaps" | "withoutTime") =>
-    full.reduce((total, account) => total + account[field], 0);
-  const counted = sessions.flatMap((laps, index) =>
-    accounts[index]?.steps === undefined ? [] : [{ laps, target: targets[index] }],
-  );
+    accounts.reduce((total, account) => total + account[field], 0);
   return known({
     ...lines,
     laps: sum("laps"),
@@ -103,7 +119,7 @@ export function accountOfLaps(
     withoutTime: sum("withoutTime"),
     sessions: full.length,
     sessionsLeftOut: sessions.length - full.length,
-    odd: oddOf(counted, lines),
+    odd: oddOf(full, lines),
   });
 }
 
@@ -126,12 +142,9 @@ function linesOf(accounts: readonly AccountSteps[]): AccountLines | undefined {
 }
 
 /** What the laps confirmed as odd did to the account of these sessions. */
-function oddOf(
-  sessions: readonly { readonly laps: readonly LapInAccount[]; readonly target: number | undefined }[],
-  account: AccountLines,
-): TimeAccount["odd"] {
+function oddOf(sessions: readonly SteppedSession[], account: AccountLines): TimeAccount["odd"] {
+  if (sessions.every(({ account: { oddLaps } }) => oddLaps === 0)) return undefined;
   const odd = sessions.flatMap(({ laps }) => laps.filter((lap) => lap.isOdd));
-  if (odd.length === 0) return undefined;
   const rest = sessions.map(({ laps, target }) => ({ laps: laps.filter((lap) => !lap.isOdd), target }));
   const linesFrom = (least: number) =>
     linesOf(rest.map(({ laps, target }, index) => accountSteps(laps, target, index, least)));
