@@ -50,7 +50,7 @@ export function makeTargets(
   return wishes.map(({ combo, archivedOn, ...wish }) => {
     const setAt = instantAt(wish.setOn, "22:30");
     const archivedAt = archivedOn === undefined ? undefined : instantAt(archivedOn, "22:30");
-    const start = figureForTarget(wish, pageDigests(season, combo, wish.setOn));
+    const start = figureForTarget(wish, pageDigests(season, combo, wish.setOn), undefined)?.value;
     const target = {
       ...stamp(setAt, archivedAt),
       comboId: comboIds[combo],

@@ -38,7 +38,6 @@ export { type ComboNames, type LikelyName, likelyNames } from "./reads/likelyNam
 export * from "./reads/markOfBook.ts";
 export { type NamedChoice, namedChoices } from "./reads/namedChoices.ts";
 export * from "./reads/newestStamp.ts";
-export * from "./reads/pageOf.ts";
 export * from "./reads/rows.ts";
 export { type RunsToJudgeBy, runsToJudgeBy } from "./reads/runsToJudgeBy.ts";
 export * from "./reads/sessions.ts";

@@ -1,11 +1,20 @@
-import { type AllRows, type CalendarDate, comboName, type Id, type Stamped, type TableName } from "#domain";
+import { runNumber } from "#combo";
+import {
+  type AllRows,
+  type CalendarDate,
+  comboName,
+  type Id,
+  type Run,
+  type Stamped,
+  type TableName,
+} from "#domain";
 
 /** Where a row stands, for its words: what of it is known. */
 export interface Place {
   readonly date?: CalendarDate;
   /** "Marlow Fen · club hatch" */
   readonly combo?: string;
-  /** Number of the run in its session. */
+  /** What the run is called by in its session. */
   readonly run?: number;
   /** Number of the lap in its run. */
   readonly lap?: number;
@@ -32,6 +41,9 @@ export function places(rows: AllRows): (table: TableName | "laps", id: Id) => Pl
   const runs = byId(rows.runs);
   const runOfLap = new Map<Id, Id>();
   for (const run of rows.runs) for (const lap of run.laps) runOfLap.set(lap.id, run.id);
+  const runsOf = new Map<Id, Run[]>();
+  for (const run of rows.runs)
+    if (run.deletedAt === undefined) runsOf.set(run.sessionId, [...(runsOf.get(run.sessionId) ?? []), run]);
   const other = new Map<TableName, Map<Id, Stamped>>();
 
   return (table, id) => {
@@ -39,7 +51,11 @@ export function places(rows: AllRows): (table: TableName | "laps", id: Id) => Pl
     if (table === "laps" || table === "runs") {
       const run = runs.get(table === "laps" ? (runOfLap.get(id) ?? "") : id);
       const lap = run && table === "laps" ? run.laps.findIndex((one) => one.id === id) + 1 : 0;
-      return { ...of(run), ...(run && { run: run.n }), ...(lap > 0 && { lap }) };
+      return {
+        ...of(run),
+        ...(run && { run: runNumber(run, runsOf.get(run.sessionId) ?? []) }),
+        ...(lap > 0 && { lap }),
+      };
     }
     const known = other.get(table) ?? byId<Stamped>(rows[table]);
     other.set(table, known);

@@ -1,6 +1,6 @@
-import { endOfTomorrow, isAfterTomorrow } from "./ahead.ts";
+import { isAfterTomorrow } from "./ahead.ts";
 import { addDays } from "./calendar.ts";
-import type { CalendarDate, Page, Session } from "./rows.ts";
+import type { CalendarDate, Session } from "./rows.ts";
 
 /** No version of the app was made before this instant (epoch ms): a clock that showed an earlier one stood wrong. */
 export const firstVersionAfter = Date.UTC(2026, 0, 1);
@@ -22,10 +22,4 @@ export function dateDoubt(
   const shown = new Date(createdAt).toISOString().slice(0, 10);
   // The zone, and the hour at which a practice day begins, move a day by one at most.
   return date >= addDays(shown, -1) && date <= addDays(shown, 1) ? "early" : undefined;
-}
-
-/** Pages that have begun, as of today: one that begins after tomorrow would leave every session on an older page. */
-export function pagesAsOf(pages: readonly Page[], today: CalendarDate): Page[] {
-  const end = endOfTomorrow(today);
-  return pages.filter(({ from }) => from < end);
 }

@@ -7,7 +7,7 @@ import { searchText } from "./searchText.ts";
 export interface LapFound {
   readonly run: Run;
   readonly lap: Lap;
-  /** Places counted from 1: of the run among those of its session, of the lap in its run. */
+  /** What the run is called by, and the place of the lap in its run, from 1. */
   readonly runNumber: number;
   readonly lapNumber: number;
 }
@@ -32,13 +32,13 @@ export function mayBeFound({ focus, from, to }: SearchTerms, session: Session): 
  * Looks through one session. A lap is found by its remark, its time or a word of its own note; words that stand with
  * its run or session help to find it, but alone they find the session, not each of its laps.
  * @param comboName may be looked for by its words as well
- * @param runs of the session in order, without deleted ones
+ * @param runs of the session in order, without deleted ones, each with what it is called by
  */
 export function searchSession(
   terms: SearchTerms,
   session: Session,
   comboName: string,
-  runs: readonly Run[],
+  runs: readonly { readonly run: Run; readonly number: number }[],
 ): SessionFound {
   if (!mayBeFound(terms, session)) return { isFound: false, laps: [] };
   const words = searchText(terms.words ?? "")
@@ -46,17 +46,16 @@ export function searchSession(
     .filter(Boolean);
   const tyres = searchText(terms.tyres ?? "");
   const missing = without(words, [session.note, session.conditions, comboName]);
-  const numbered = runs.map((run, index) => ({ run, runNumber: index + 1 }));
-  const asked = numbered.filter(({ run }) => tyres === "" || searchText(run.tyres ?? "").includes(tyres));
+  const asked = runs.filter(({ run }) => tyres === "" || searchText(run.tyres ?? "").includes(tyres));
   const isByLap = asksForLaps(terms);
   let stillMissing = missing;
-  const laps = asked.flatMap(({ run, runNumber }) => {
+  const laps = asked.flatMap(({ run, number }) => {
     const texts = [run.note, run.tyres, run.setup, run.assists, run.guest];
     stillMissing = without(stillMissing, texts);
     const missingInRun = without(missing, texts);
     return lapsInOrder(run).flatMap((lap, index): LapFound[] =>
       isLapFound(terms, lap, isByLap ? missingInRun : words, missingInRun)
-        ? [{ run, lap, runNumber, lapNumber: index + 1 }]
+        ? [{ run, lap, runNumber: number, lapNumber: index + 1 }]
         : [],
     );
   });

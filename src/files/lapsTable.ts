@@ -1,3 +1,4 @@
+import { runNumber } from "#combo";
 import { type AllRows, decimalsOf, formatLapTime } from "#domain";
 import { type CsvTable, type ExportRun, type ExportSession, exportSessions, startOf } from "./exportRows.ts";
 import { writeRemarks } from "./tableRemarks.ts";
@@ -48,10 +49,16 @@ export function lapsTable(rows: AllRows): CsvTable {
   return [
     [...head, ...sectorHeads],
     ...sessions.flatMap((session) =>
-      session.runs.flatMap((run, index) => lapRows(session, run, index + 1, sectors)),
+      session.runs.flatMap((run) => lapRows(session, run, numberOf(session, run), sectors)),
     ),
   ];
 }
+
+const numberOf = ({ runs }: ExportSession, { run }: ExportRun) =>
+  runNumber(
+    run,
+    runs.map((one) => one.run),
+  );
 
 function lapRows(all: ExportSession, { run, laps }: ExportRun, number: number, sectors: number): CsvCell[][] {
   const { session, ofTheDay, car, track, layout } = all;

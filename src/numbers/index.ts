@@ -3,6 +3,7 @@ export { CONFIDENCE } from "./confidence.ts";
 export { chiSquaredCdf, chiSquaredQuantile } from "./distributions/chiSquared.ts";
 export { normalCdf } from "./distributions/normalCdf.ts";
 export { normalQuantile } from "./distributions/normalQuantile.ts";
+export { quickNormalCdf } from "./distributions/quickNormal.ts";
 export { studentTCdf, studentTQuantile } from "./distributions/studentT.ts";
 export { mean } from "./mean.ts";
 export { median } from "./median.ts";

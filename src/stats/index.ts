@@ -68,6 +68,15 @@ export type { SessionEvent } from "./weeks/sessionEvents.ts";
 export { sessionsNeededForChange } from "./weeks/sessionsNeededForChange.ts";
 export { type StepAtChange, stepAtChange } from "./weeks/stepAtChange.ts";
 
+// The level
+
+export type { ChangeOfLevel } from "./level/changeOfLevel.ts";
+export { type LevelChange, levelChange } from "./level/levelChange.ts";
+export { type LevelOutlook, type LevelOutlookQuestion, levelOutlook } from "./level/levelOutlook.ts";
+export type { LevelSession } from "./level/levelSeries.ts";
+export type { LevelSettings } from "./level/levelSettings.ts";
+export type { LevelsOff } from "./level/levelsOff.ts";
+
 // Targets
 
 // Rig tests
@@ -106,11 +115,13 @@ export {
   inOrderDriven,
 } from "./across/acrossTrend.ts";
 export type { BestCandidate } from "./bests/bestCandidates.ts";
-export { type AccountTarget, accountTarget } from "./combo/accountTarget.ts";
-export { figureForTarget } from "./combo/figureForTarget.ts";
+export { rangeOfBests } from "./bests/rangeOfBests.ts";
+export { type ComboQuestion, type ComboStanding, comboStanding } from "./combo/comboStanding.ts";
+export { figureAt } from "./combo/figureAt.ts";
+export { figureForTarget, type TargetFigure } from "./combo/figureForTarget.ts";
+export { isTargetReached, nextTarget, type TargetState, targetStates } from "./combo/targetStates.ts";
 export { isWholeDigest } from "./digest/isWholeDigest.ts";
 export {
-  isDigestCurrent,
   methodVersion,
   NO_TIME,
   type SessionDigest,
@@ -164,6 +175,7 @@ export {
 } from "./session/sessionReport.ts";
 export { type SittingThirds, sittingThirds } from "./session/sittingThirds.ts";
 export {
+  knownOn,
   type WeekCombo,
   type WeekLine,
   type WeekMain,

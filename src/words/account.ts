@@ -1,5 +1,6 @@
+import type { AccountTarget } from "#combo";
 import { type Figure, formatLapTime, remarksNamed } from "#domain";
-import { type AccountTarget, largestLine, type OddPart, type TimeAccount } from "#stats";
+import { largestLine, type OddPart, type TimeAccount } from "#stats";
 import { hundredths, sayAmount } from "./amount.ts";
 import { counted, listed } from "./counted.ts";
 import { saySigned } from "./signed.ts";

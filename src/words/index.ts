@@ -30,7 +30,7 @@ export {
 export { sayForecastRecord } from "./forecastRecord.ts";
 export { sayFound } from "./found.ts";
 export { sayGuest } from "./guest.ts";
-export { individualsReading, individualsTitle, sayPaceLap } from "./individuals.ts";
+export { individualsReading, individualsTitle } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";
 export { type NextRun, type NextRunContext, suggestNextRun } from "./nextRun.ts";
 export { bandMeaning, type CurveFigures, type ExpectedDates, sayCurve, sayExpected } from "./outlook.ts";

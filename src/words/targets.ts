@@ -1,7 +1,8 @@
-import { type Figure, formatLapTime, sayDate, type Target, type TargetKind } from "#domain";
+import { type Figure, sayDate, type Target, type TargetKind } from "#domain";
 import type { TargetProgress } from "#stats";
 import { hundredths, sayAmount, share, thousandths, type Unit } from "./amount.ts";
 import { asSentence, counted } from "./counted.ts";
+import { sayLapTime } from "./lapTime.ts";
 import { sayTooFew } from "./tooFew.ts";
 
 const units: Readonly<Record<TargetKind, Unit>> = {
@@ -14,11 +15,12 @@ const units: Readonly<Record<TargetKind, Unit>> = {
 
 /**
  * A figure in a target's unit.
+ * @param decimals known decimals of a time
  * @example sayTargetValue("scatter", 300) // "± 0.30 s"
  */
-export function sayTargetValue(kind: TargetKind, value: number): string {
+export function sayTargetValue(kind: TargetKind, value: number, decimals = 3): string {
   if (kind === "scatter") return `± ${hundredths.say(value)}`;
-  return kind === "cleanShare" ? share.say(value) : formatLapTime(value);
+  return kind === "cleanShare" ? share.say(value) : sayLapTime(value, decimals);
 }
 
 /** What a target's figure is called: "usual lap". */

@@ -8,6 +8,7 @@ function combos(count: number) {
   return Array.from({ length: count }, (_, combo) => ({
     comboId: `combo ${combo}`,
     references: [],
+    pages: [],
     targets: [],
     digests: Array.from({ length: 10 }, (_, session) => {
       const day = combo * 7 + session;

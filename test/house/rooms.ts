@@ -13,20 +13,21 @@ export interface Room {
 }
 
 const react = ["react", "react-dom", "react/jsx-runtime"];
-const core = ["domain", "entry", "stats", "physics", "words"];
+const core = ["domain", "combo", "entry", "stats", "physics", "words"];
 
 export const rooms: Readonly<Record<string, Room>> = {
   domain: { rooms: [], packages: [], isPure: true },
   numbers: { rooms: [], packages: [], isPure: true },
+  combo: { rooms: ["domain"], packages: [], isPure: true },
   entry: { rooms: ["domain", "numbers"], packages: [], isPure: true },
-  stats: { rooms: ["domain", "numbers"], packages: ["pure-rand"], isPure: true },
+  stats: { rooms: ["domain", "numbers", "combo"], packages: ["pure-rand"], isPure: true },
   physics: { rooms: ["domain", "numbers"], packages: [], isPure: true },
-  words: { rooms: ["domain", "stats", "physics"], packages: [], isPure: true },
-  files: { rooms: ["domain", "entry"], packages: ["valibot", "papaparse"] },
-  db: { rooms: ["domain"], packages: ["dexie", "valibot", "uuid"] },
+  words: { rooms: ["domain", "combo", "stats", "physics"], packages: [], isPure: true },
+  files: { rooms: ["domain", "combo", "entry"], packages: ["valibot", "papaparse"] },
+  db: { rooms: ["domain", "combo"], packages: ["dexie", "valibot", "uuid"] },
   state: { rooms: ["domain"], packages: [...react, "zustand"], isShelf: true },
   live: {
-    rooms: ["domain", "stats", "physics", "files", "db", "state"],
+    rooms: ["domain", "combo", "stats", "physics", "files", "db", "state"],
     packages: [...react, "dexie", "dexie-react-hooks"],
   },
   ui: { rooms: ["domain"], packages: [...react, "@fontsource-variable/source-sans-3"], isShelf: true },

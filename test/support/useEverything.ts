@@ -1,3 +1,4 @@
+import { pageOf } from "#combo";
 import {
   combosWithNames,
   cornerReviewsOfCombo,
@@ -5,7 +6,6 @@ import {
   forecasts,
   type Logbook,
   mergeRows,
-  pageOf,
   pagesOfCombo,
   partOf,
   preferences,
@@ -69,7 +69,6 @@ export async function useEverything(book: Logbook): Promise<string[]> {
     shown[`clock ${session.id}`] = timeOfDay(session.startedAt, session.zone);
     if (named === undefined) continue;
     const pages = await pagesOfCombo(book, session.comboId);
-    const page = pageOf(pages, session.startedAt);
     shown[`session ${session.id}`] = sessionFigures(
       {
         ...named,
@@ -77,8 +76,7 @@ export async function useEverything(book: Logbook): Promise<string[]> {
         runs: await runsOfSession(book, session.id),
         unreadableRuns: [],
         preferences: await preferences(book),
-        pageFrom: page.from,
-        pageTo: page.to,
+        page: pageOf(pages, session.startedAt),
         targets: await targetsOfCombo(book, session.comboId),
         references: await referencesOfCombo(book, session.comboId),
         rigs: await rigs(book),

@@ -16,7 +16,7 @@ export function individualsTable({ laps, pointedAt }: SessionChart): ChartTable 
       id: lapId,
       cells: {
         lap: { text: String(index + 1), value: index + 1 },
-        run: { text: String(run + 1), value: run + 1 },
+        run: { text: String(run), value: run },
         time: { text: formatLapTime(ms), value: ms / 1000 },
         why: { text: reasons.get(index) ?? "" },
       },
@@ -30,5 +30,5 @@ export function sayIndividual({ laps, pointedAt }: SessionChart, index: number):
   if (lap === undefined) return "";
   const why = pointedAt.find((pointed) => pointed.index === index);
   const words = why === undefined ? "" : `, pointed at: ${why.reasons.join(", ")}`;
-  return `pace lap ${index + 1}, run ${lap.run + 1}: ${formatLapTime(lap.ms)}${words}`;
+  return `pace lap ${index + 1}, run ${lap.run}: ${formatLapTime(lap.ms)}${words}`;
 }

@@ -1,3 +1,4 @@
+import { runNumber } from "#combo";
 import {
   comboName,
   type Id,
@@ -61,19 +62,24 @@ export async function strandedRuns(book: ReadOnlyLogbook): Promise<Run[]> {
   return runs.filter(isLive);
 }
 
-/** What names a deleted row: every combo's name, and the sessions of these runs, deleted ones too. */
-export async function namesOfDeleted(
-  book: ReadOnlyLogbook,
-  runs: readonly Run[],
-): Promise<{ readonly combos: ReadonlyMap<Id, string>; readonly sessions: ReadonlyMap<Id, Session> }> {
+/** What names a deleted row: every combo's name, and the sessions of some runs, deleted ones too, and what these are called by. */
+export interface NamesOfDeleted {
+  readonly combos: ReadonlyMap<Id, string>;
+  readonly sessions: ReadonlyMap<Id, Session>;
+  readonly numberOf: (run: Run) => number;
+}
+
+/** Reads what names deleted rows and these runs. */
+export async function namesOfDeleted(book: ReadOnlyLogbook, runs: readonly Run[]): Promise<NamesOfDeleted> {
   const { cars, tracks, layouts, combos } = book.tables;
   const sessionIds = [...new Set(runs.map(({ sessionId }) => sessionId))];
-  const [carRows, trackRows, layoutRows, comboRows, sessionRows] = await Promise.all([
+  const [carRows, trackRows, layoutRows, comboRows, sessionRows, runRows] = await Promise.all([
     cars.toArray(),
     tracks.toArray(),
     layouts.toArray(),
     combos.toArray(),
     book.tables.sessions.bulkGet(sessionIds),
+    book.tables.runs.where("sessionId").anyOf(sessionIds).toArray(),
   ]);
   const none = { name: "" };
   const byId = <R extends { readonly id: Id }>(rows: readonly R[]) =>
@@ -84,5 +90,14 @@ export async function namesOfDeleted(
     const track = (layout && trackOf.get(layout.trackId)) ?? none;
     return [id, comboName({ car: carOf.get(carId) ?? none, layout: layout ?? none, track })] as const;
   });
-  return { combos: new Map(named), sessions: byId(sessionRows.filter((row) => row !== undefined)) };
+  const liveRuns = runRows.filter(isLive);
+  return {
+    combos: new Map(named),
+    sessions: byId(sessionRows.filter((row) => row !== undefined)),
+    numberOf: (run) =>
+      runNumber(
+        run,
+        liveRuns.filter(({ sessionId }) => sessionId === run.sessionId),
+      ),
+  };
 }

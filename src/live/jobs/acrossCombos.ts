@@ -10,18 +10,7 @@ export interface AcrossCombosDetails {
 /** All combos side by side, each by its present page. */
 export const runAcrossCombos: JobRun<AcrossCombosDetails, ComboLine[]> = async (book, { today }) => {
   const { combos } = await wholeBook(book, today);
-  return acrossCombos(
-    combos.map(({ comboId, digests, pages, targets, references }) => {
-      const pageFrom = pages.reduce((latest, { from }) => Math.max(latest, from), Number.NEGATIVE_INFINITY);
-      return {
-        comboId,
-        references,
-        digests: digests.filter(({ startedAt }) => startedAt >= pageFrom),
-        targets: targets.filter(({ setAt }) => setAt >= pageFrom),
-      };
-    }),
-    today,
-  );
+  return acrossCombos(combos, today);
 };
 
 export const markOfAcrossCombos: JobMark<AcrossCombosDetails> = markOfWholeBook;

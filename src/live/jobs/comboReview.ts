@@ -6,7 +6,7 @@ import {
   referencesOfCombo,
   targetsOfCombo,
 } from "#db";
-import { type CalendarDate, type Id, pagesAsOf } from "#domain";
+import type { CalendarDate, Id } from "#domain";
 import { type ComboReview, comboReview } from "#stats";
 import { freshDigests } from "./freshDigests.ts";
 import type { JobMark, JobRun } from "./job.ts";
@@ -26,11 +26,10 @@ export const runComboReview: JobRun<ComboReviewDetails, ComboReview> = async (
 ) => {
   const { pages, targets, references, chosen } = await besideTheLaps(book, comboId);
   const digests = await freshDigests(book, comboId, chosen, today);
-  const begun = pagesAsOf(pages, today);
   return comboReview({
     comboId,
     digests,
-    pages: begun,
+    pages,
     period,
     today,
     targets,

@@ -1,3 +1,4 @@
+import { numberedRuns } from "#combo";
 import { combosWithNames, eachRunsOf, markOfBook, type ReadOnlyLogbook } from "#db";
 import {
   type CalendarDate,
@@ -67,7 +68,7 @@ export const runSearch: JobRun<SearchDetails, SearchResult> = async (book, { ter
   const laps: { readonly at: number; readonly lap: FoundLap }[] = [];
   const look = (session: Session, runs: readonly Run[]) => {
     const name = nameOf.get(session.comboId) ?? "";
-    const found = searchSession(terms, session, name, runs);
+    const found = searchSession(terms, session, name, numberedRuns(runs));
     if (found.isFound) sessions.push(sessionOf(session, name, runs, found.laps.length));
     for (const { run, lap, runNumber, lapNumber } of found.laps)
       laps.push({

@@ -1,5 +1,5 @@
 import { digestsOfAll, markOfAll, pages, preferences, type ReadOnlyLogbook, references, targets } from "#db";
-import { type CalendarDate, type Preferences, pagesAsOf } from "#domain";
+import type { CalendarDate, Preferences } from "#domain";
 import type { WeekCombo } from "#stats";
 import { digestMaker } from "../digestMaker.ts";
 import { grouped } from "./grouped.ts";
@@ -30,7 +30,7 @@ export async function wholeBook(book: ReadOnlyLogbook, today: CalendarDate): Pro
     combos: [...digests].map(([comboId, own]) => ({
       comboId,
       digests: own.map(({ digest }) => digest),
-      pages: pagesAsOf(pagesOf.get(comboId) ?? [], today),
+      pages: pagesOf.get(comboId) ?? [],
       targets: targetsOf.get(comboId) ?? [],
       references: referencesOf.get(comboId) ?? [],
     })),

@@ -40,7 +40,7 @@ export async function deletedThings(book: ReadOnlyLogbook): Promise<DeletedThing
   const names = await namesOfDeleted(book, [...runs, ...holders, ...stranded]);
 
   const left = stranded.map((run): DeletedThing => {
-    const what = `Run ${sayRun(run)}, left behind when its session was deleted`;
+    const what = `Run ${sayRun(run, names)}, left behind when its session was deleted`;
     const of = ofSession(run, names);
     const back = { table: "sessions", id: run.sessionId } as const;
     return { id: run.id, what, of, deletedAt: undefined, bringBack: (to) => bringBack(to, back) };

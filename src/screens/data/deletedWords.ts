@@ -1,12 +1,6 @@
-import type { DeletedRow } from "#db";
-import { type Id, type Lap, lapsInOrder, type Run, type Session, sayDate } from "#domain";
+import type { DeletedRow, NamesOfDeleted } from "#db";
+import { type Id, type Lap, lapsInOrder, type Run, sayDate } from "#domain";
 import { counted, sayLapTime, sayTarget } from "#words";
-
-/** What a deleted row is told by besides itself. */
-export interface DeletedNames {
-  readonly combos: ReadonlyMap<Id, string>;
-  readonly sessions: ReadonlyMap<Id, Session>;
-}
 
 /** A deleted thing in the driver's words: "Session, Wed 14 Oct 2026" and where it belongs. */
 export interface DeletedWords {
@@ -15,13 +9,13 @@ export interface DeletedWords {
 }
 
 /** A deleted row in words. */
-export function sayDeletedRow(deleted: DeletedRow, names: DeletedNames): DeletedWords {
+export function sayDeletedRow(deleted: DeletedRow, names: NamesOfDeleted): DeletedWords {
   const of = (comboId: Id) => names.combos.get(comboId) ?? "";
   switch (deleted.table) {
     case "sessions":
       return { what: `Session, ${sayDate(deleted.row.date)}`, of: of(deleted.row.comboId) };
     case "runs":
-      return { what: `Run ${sayRun(deleted.row)}`, of: ofSession(deleted.row, names) };
+      return { what: `Run ${sayRun(deleted.row, names)}`, of: ofSession(deleted.row, names) };
     case "cars":
       return { what: "Car", of: deleted.row.name };
     case "tracks":
@@ -53,18 +47,18 @@ export function sayDeletedRow(deleted: DeletedRow, names: DeletedNames): Deleted
 }
 
 /** A deleted lap in words: "Lap 1:23.456 of run 2". */
-export function sayDeletedLap(lap: Lap, run: Run, names: DeletedNames): DeletedWords {
+export function sayDeletedLap(lap: Lap, run: Run, names: NamesOfDeleted): DeletedWords {
   const time = lap.ms === undefined ? "without a time" : sayLapTime(lap.ms, lap.decimals ?? 3);
-  return { what: `Lap ${time}, run ${run.n}`, of: ofSession(run, names) };
+  return { what: `Lap ${time}, run ${names.numberOf(run)}`, of: ofSession(run, names) };
 }
 
 /** "2, 8 laps" */
-export function sayRun(run: Run): string {
-  return `${run.n}, ${counted(run.summary?.laps ?? lapsInOrder(run).length, "lap")}`;
+export function sayRun(run: Run, { numberOf }: Pick<NamesOfDeleted, "numberOf">): string {
+  return `${numberOf(run)}, ${counted(run.summary?.laps ?? lapsInOrder(run).length, "lap")}`;
 }
 
 /** "Wed 14 Oct 2026, Marlow Fen · club hatch" */
-export function ofSession(run: Run, { combos, sessions }: DeletedNames): string {
+export function ofSession(run: Run, { combos, sessions }: NamesOfDeleted): string {
   const session = sessions.get(run.sessionId);
   const combo = combos.get(run.comboId) ?? "";
   return session === undefined ? combo : `${sayDate(session.date)}, ${combo}`;

@@ -1,5 +1,4 @@
 import { lazy, Suspense } from "react";
-import type { Target } from "#domain";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { bandMeaning, progressBy100Laps, sayCurve, sayPracticeRate } from "#words";
 import styles from "./FasterPart.module.css";
@@ -15,11 +14,10 @@ const ProgressChart = lazy(() =>
 
 interface FasterPartProps {
   readonly looked: Looked;
-  readonly targets: readonly Target[];
 }
 
 /** Am I getting faster? Always open, and first. */
-export function FasterPart({ looked, targets }: FasterPartProps) {
+export function FasterPart({ looked }: FasterPartProps) {
   const { review, comboName, today, onSessions } = looked;
   const found = sayProgressFound(review);
   return (
@@ -32,7 +30,7 @@ export function FasterPart({ looked, targets }: FasterPartProps) {
           level={2}
           asOf={today}
           fileName={`${comboName} progress`}
-          {...progressOf(looked, targets)}
+          {...progressOf(looked)}
           onOpen={openSession}
         />
       </Suspense>

@@ -10,7 +10,6 @@ import styles from "./ReviewPage.module.css";
 import { sayBefore } from "./reviewWords.ts";
 import { SessionList } from "./SessionList.tsx";
 import { useReview } from "./useReview.ts";
-import { useTargetsNow } from "./useTargetsNow.ts";
 
 interface ReviewPageProps {
   readonly combo: DrivenCombo;
@@ -21,10 +20,9 @@ interface ReviewPageProps {
 
 /** Five questions, each with its answer and the picture under it, and the sessions they are answered from. */
 export function ReviewPage({ combo, period, today, marginPercent }: ReviewPageProps) {
-  const targets = useTargetsNow(combo.id, today);
   const { reviewed, isRenewing } = useReview(combo.id, period, today);
   const list = useRef<HTMLDivElement>(null);
-  if (reviewed === undefined || targets === undefined) return <p>Working out the figures</p>;
+  if (reviewed === undefined) return <p>Working out the figures</p>;
   const { review, days } = reviewed;
   const looked: Looked = {
     comboId: combo.id,
@@ -42,7 +40,7 @@ export function ReviewPage({ combo, period, today, marginPercent }: ReviewPagePr
         <EmptyPeriod comboId={combo.id} period={reviewed.period} review={review} />
       ) : (
         <>
-          <FasterPart looked={looked} targets={targets} />
+          <FasterPart looked={looked} />
           <Questions looked={looked} marginPercent={marginPercent} />
           <div ref={list} tabIndex={-1} className={styles["list"]}>
             <SessionList key={JSON.stringify(days)} review={review} />

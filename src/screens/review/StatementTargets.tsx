@@ -1,3 +1,4 @@
+import { isReached } from "#combo";
 import { type Id, sayDate } from "#domain";
 import type { WeekTarget } from "#stats";
 import { Name } from "#ui/Name.tsx";
@@ -30,14 +31,18 @@ export function StatementTargets({ targets, nameOf }: StatementTargetsProps) {
         caption="Targets in force"
         captionHidden
         columns={columns}
-        rows={targets.slice(0, mostTargets).map(({ target, now, isReached, isNewlyReached }) => ({
+        rows={targets.slice(0, mostTargets).map(({ target, standing, now, isNewlyReached }) => ({
           id: target.id,
           cells: {
             combo: <Name>{nameOf(target.comboId)}</Name>,
             wanted: `${targetFigure(target)} ${sayTargetValue(target.kind, target.value)}`,
             by: target.by === undefined ? "no date" : sayDate(target.by),
-            now: now === undefined ? "—" : sayTargetValue(target.kind, now),
-            state: isNewlyReached ? "reached this week" : isReached ? "reached before" : "to be reached",
+            now: now === undefined ? "—" : sayTargetValue(target.kind, now.value, now.decimals),
+            state: isNewlyReached
+              ? "reached this week"
+              : isReached(standing)
+                ? "reached before"
+                : "to be reached",
           },
         }))}
       />

@@ -2,13 +2,13 @@ import type { ConsistencySession } from "#charts/consistency/consistencyTable.ts
 import type { BestStep, CurvePoint, ProgressData, ProgressTarget } from "#charts/progress/progress.ts";
 import type { RangeRow } from "#charts/rangeRows/RangeRows.tsx";
 import { addDays, type CalendarDate, daysBetween, formatLapTime, type Target } from "#domain";
-import type { ComboReview, Share } from "#stats";
+import type { ComboReview, Share, TargetState } from "#stats";
 import { factorNames, toldDifferences } from "#words";
 import type { Looked } from "./looked.ts";
 import type { Days } from "./periods.ts";
 
 /** What the progress chart draws; sessions without a pace lap have no place on it. */
-export function progressOf({ review, days, today }: Looked, targets: readonly Target[]): ProgressData {
+export function progressOf({ review, days, today }: Looked): ProgressData {
   const sessions = review.points
     .filter(({ median, best }) => median !== undefined || best !== undefined)
     .map((point) => ({
@@ -26,7 +26,7 @@ export function progressOf({ review, days, today }: Looked, targets: readonly Ta
   return {
     sessions,
     pbSteps: bestSteps(review, days),
-    targets: targets.flatMap(targetLine),
+    targets: review.targets.filter(isDrivenFor).flatMap(({ target }) => targetLine(target)),
     curve: curveOf(review, days, today),
   };
 }
@@ -84,6 +84,11 @@ function bestSteps({ points, bests }: ComboReview, { from = "", to = "9999-12-31
   return held === undefined
     ? steps
     : [{ date: first.date, ms: held.ms, decimals: held.decimals, since: held.date }, ...steps];
+}
+
+/** What is driven for now: a target that is not archived, its date not gone by. */
+function isDrivenFor({ target, standing }: TargetState): boolean {
+  return target.archivedAt === undefined && (standing.kind === "open" || standing.kind === "reached");
 }
 
 function targetLine({ kind, value }: Target): ProgressTarget[] {

@@ -1,5 +1,6 @@
+import { inOrder, presentPage } from "#combo";
 import { pagesOfCombo } from "#db";
-import { type CalendarDate, type Preferences, pagesAsOf, type Target } from "#domain";
+import type { CalendarDate, Preferences, Target } from "#domain";
 import { type DrivenCombo, useFigures, useRows, useSessionsInDoubt } from "#live";
 import { printAddress } from "#state/address.ts";
 import { Disclosure } from "#ui/Disclosure.tsx";
@@ -7,8 +8,6 @@ import { Name } from "#ui/Name.tsx";
 import { SessionsInDoubt } from "#ui/SessionsInDoubt.tsx";
 import styles from "./ComboTargets.module.css";
 import { TargetRow } from "./TargetRow.tsx";
-import { inOrder } from "./targetOrder.ts";
-import { targetState } from "./targetStanding.ts";
 
 interface ComboTargetsProps {
   readonly combo: DrivenCombo;
@@ -25,15 +24,15 @@ export function ComboTargets({ combo, targets, preferences, today, onGone }: Com
   const { value: review, isRenewing } = useFigures("comboReview", { comboId: combo.id, period: {}, today });
   const ahead = useSessionsInDoubt(today, combo.id);
   if (pages === undefined) return null;
-  const pageFrom = pagesAsOf(pages, today).at(-1)?.from ?? Number.NEGATIVE_INFINITY;
+  const page = presentPage(pages, today);
   const rows = (some: readonly Target[]) => (
     <ul className={styles["list"]} aria-busy={isRenewing}>
-      {inOrder(some, pageFrom, today).map((target) => (
+      {inOrder(some, page, today).map((target) => (
         <TargetRow
           key={target.id}
           target={target}
           combo={combo}
-          state={review && targetState(target, review, pageFrom, today)}
+          state={review?.targets.find((state) => state.target.id === target.id)}
           preferences={preferences}
           today={today}
           onGone={onGone}

@@ -1,14 +1,13 @@
 import type { CalendarDate, Target } from "#domain";
 import { useFigures } from "#live";
-import type { TargetOutlook } from "#stats";
+import type { ForecastKind, TargetOutlook } from "#stats";
 import { sayMilestones, sayNoForecast, sayTargetChance, sayTargetDates, sayTargetRests } from "#words";
 import { FutureDots } from "./FutureDots.tsx";
 import styles from "./Outlook.module.css";
-import type { MeasuredKind } from "./targetFigures.ts";
 
 interface OutlookProps {
   readonly target: Target;
-  readonly kind: MeasuredKind;
+  readonly kind: ForecastKind;
   readonly today: CalendarDate;
 }
 

@@ -1,12 +1,12 @@
 import { type CalendarDate, formatLapTime, isCalendarDate } from "#domain";
 import type { DrivenCombo } from "#live";
+import type { TargetFigure } from "#stats";
 import { Choice } from "#ui/Choice.tsx";
 import { Field } from "#ui/Field.tsx";
 import { Select } from "#ui/Select.tsx";
 import { sayLapTime } from "#words";
 import { Suggestions } from "./Suggestions.tsx";
 import styles from "./TargetForm.module.css";
-import type { DatedTime } from "./targetFigures.ts";
 import type { ReadTarget, TargetProblems, TypedTarget } from "./typedTarget.ts";
 
 interface TargetFieldsProps {
@@ -16,7 +16,7 @@ interface TargetFieldsProps {
   readonly read: ReadTarget | undefined;
   readonly problems: TargetProblems;
   /** The figure now. */
-  readonly now: DatedTime | undefined;
+  readonly now: TargetFigure | undefined;
   /** Those to choose from; empty where the combo stands. */
   readonly combos: readonly DrivenCombo[];
   readonly today: CalendarDate;
@@ -61,7 +61,7 @@ export function TargetFields({ typed, set, read, problems, now, combos, today }:
               {isUnlike && <strong>{formatLapTime(read.value)} · </strong>}
               {now === undefined
                 ? "as 1:23.456"
-                : `now ${sayLapTime(now.ms, now.decimals)}; as 1:23.456, or its last digits`}
+                : `now ${sayLapTime(now.value, now.decimals)}; as 1:23.456, or its last digits`}
             </>
           }
         />

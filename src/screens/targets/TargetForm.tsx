@@ -2,7 +2,7 @@ import { type FormEvent, useEffect, useRef, useState } from "react";
 import { editTarget, setTarget } from "#db";
 import { addDays, type CalendarDate, formatLapTime, type Preferences, type Target } from "#domain";
 import { type DrivenCombo, useFigures, useLogbook, useWrite } from "#live";
-import type { ComboReview } from "#stats";
+import { type ComboReview, type ForecastKind, figureAt, rangeOfBests } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
 import { Notice } from "#ui/Notice.tsx";
@@ -10,8 +10,7 @@ import { Sheet } from "#ui/Sheet.tsx";
 import { questionTarget } from "#words";
 import { TargetFields } from "./TargetFields.tsx";
 import styles from "./TargetForm.module.css";
-import { figureAt, isMeasured, type MeasuredKind, rangeOfBests } from "./targetFigures.ts";
-import { type ReadTarget, readTarget, type TypedTarget } from "./typedTarget.ts";
+import { isMeasured, type ReadTarget, readTarget, type TypedTarget } from "./typedTarget.ts";
 import type { TargetEditing } from "./useTypedTarget.ts";
 
 interface TargetFormProps {
@@ -42,7 +41,7 @@ export function TargetForm(props: TargetFormProps) {
   const review = figures.value;
   const now = review && figureAt(review, typed.kind, Number.POSITIVE_INFINITY);
   const { displayDecimals } = preferences;
-  const read = readTarget(typed, { nearMs: now?.ms, displayDecimals });
+  const read = readTarget(typed, { nearMs: now?.value, displayDecimals });
   const about = JSON.stringify(typed);
   const questions = asked?.about === about ? asked.questions : [];
   const set = (patch: Partial<TypedTarget>) => editing.set({ ...typed, ...patch });
@@ -68,7 +67,7 @@ export function TargetForm(props: TargetFormProps) {
   const store = (wanted: ReadTarget) => {
     const at = target?.setAt ?? Number.POSITIVE_INFINITY;
     const isSameFigure = target?.kind === wanted.kind;
-    const start = isSameFigure ? target.start : review && figureAt(review, wanted.kind, at)?.ms;
+    const start = isSameFigure ? target.start : review && figureAt(review, wanted.kind, at)?.value;
     return write(
       (book) => {
         const { process, ...fields } = wanted;
@@ -152,7 +151,7 @@ function isStoredSo(target: Target | undefined, { kind, value, by }: ReadTarget)
 }
 
 function questionsAbout(target: ReadTarget, review: ComboReview, today: CalendarDate): readonly string[] {
-  const now = (kind: MeasuredKind) => figureAt(review, kind, Number.POSITIVE_INFINITY)?.ms;
+  const now = (kind: ForecastKind) => figureAt(review, kind, Number.POSITIVE_INFINITY)?.value;
   return questionTarget(target, {
     today,
     now: now(target.kind),

@@ -2,18 +2,18 @@ import { useRef } from "react";
 import { archiveTarget, deleteTarget } from "#db";
 import { type CalendarDate, type Preferences, sayDate, type Target } from "#domain";
 import { type DrivenCombo, useWrite } from "#live";
+import type { TargetState } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Name } from "#ui/Name.tsx";
 import { ProgressBar } from "#ui/ProgressBar.tsx";
 import { useFocusBack } from "#ui/useFocusBack.ts";
-import { sayLapTime, sayProgress, sayTarget, sayTargetValue, targetFigure } from "#words";
+import { sayProgress, sayTarget, sayTargetValue, targetFigure } from "#words";
 import { Outlook } from "./Outlook.tsx";
 import { TargetForm } from "./TargetForm.tsx";
 import styles from "./TargetRow.module.css";
-import { isMeasured } from "./targetFigures.ts";
-import type { TargetState } from "./targetStanding.ts";
 import { sayStanding } from "./targetWords.ts";
+import { isMeasured } from "./typedTarget.ts";
 import { useTypedTarget } from "./useTypedTarget.ts";
 
 interface TargetRowProps {
@@ -106,11 +106,11 @@ function Progress({ target, state }: { readonly target: Target; readonly state: 
   const { standing, now, progress } = state;
   const figures = [
     start !== undefined && `${sayTargetValue(kind, start)} on ${sayDate(setOn)}, when it was set`,
-    now !== undefined && `${sayLapTime(now.ms, now.decimals)} now`,
+    now !== undefined && `${sayTargetValue(kind, now.value, now.decimals)} now`,
   ].filter((part) => part !== false);
   return (
     <>
-      <p className={styles["standing"]}>{sayStanding(standing, kind)}</p>
+      <p className={styles["standing"]}>{sayStanding(state)}</p>
       {progress.known ? (
         <ProgressBar
           label={figures.join(" · ")}

@@ -1,32 +1,33 @@
-import { sayDate, type TargetKind } from "#domain";
-import { counted, sayLapTime } from "#words";
-import type { Standing } from "./targetStanding.ts";
+import { sayDate } from "#domain";
+import type { TargetState } from "#stats";
+import { counted, sayTargetValue, targetFigure } from "#words";
 
 /** How it stands with a target, in one sentence. */
-export function sayStanding(standing: Standing, kind: TargetKind): string {
+export function sayStanding(state: TargetState): string {
+  const { standing } = state;
   switch (standing.kind) {
     case "older page":
-      return "Set on an older page: times no longer compare with it.";
-    case "not measured":
-      return "Progress is followed for best lap and usual lap only.";
-    case "reached": {
-      const late = standing.daysLate > 0 ? `, ${counted(standing.daysLate, "day")} after its date` : "";
-      return `Reached on ${sayDate(standing.on)}${late}.`;
-    }
+      return "Set before the change; no longer comparable.";
+    case "reached":
+      return `Reached on ${sayDate(standing.on)}.`;
     case "reached before":
       return `Reached on ${sayDate(standing.on)}, before it was set.`;
     case "missed":
-      return `Missed: ${sayClosest(standing, kind)}`;
-    case "open":
-      return sayDaysLeft(standing.daysLeft);
+      return sayMissed(state, standing.reachedOn);
+    case "open": {
+      const left = sayDaysLeft(standing.daysLeft);
+      return standing.lostOn === undefined
+        ? left
+        : `Reached before, and very likely away from it again since ${sayDate(standing.lostOn)}. ${left}`;
+    }
   }
 }
 
-function sayClosest({ closest }: Standing & { kind: "missed" }, kind: TargetKind): string {
-  const isBest = kind === "best";
-  return closest === undefined
-    ? `no ${isBest ? "clean lap" : "session with 5 pace laps"} was driven from its setting to its date.`
-    : `the ${isBest ? "best" : "fastest usual lap"} from its setting to its date was ${sayLapTime(closest.ms, closest.decimals)}.`;
+function sayMissed({ target, closest }: TargetState, reachedOn: string | undefined): string {
+  if (reachedOn !== undefined) return `Missed by its date; reached on ${sayDate(reachedOn)}.`;
+  if (closest === undefined) return "Missed.";
+  const figure = sayTargetValue(target.kind, closest.value, closest.decimals);
+  return `Missed. Your best ${targetFigure(target).replace(/^best /, "")} in that time: ${figure}.`;
 }
 
 function sayDaysLeft(days: number | undefined): string {

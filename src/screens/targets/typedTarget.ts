@@ -1,11 +1,16 @@
-import { type CalendarDate, isCalendarDate, type Problem, readDate } from "#domain";
+import { type CalendarDate, isCalendarDate, type Problem, readDate, type TargetKind } from "#domain";
 import { readTime } from "#entry";
-import type { MeasuredKind } from "./targetFigures.ts";
+import type { ForecastKind } from "#stats";
+
+/** Whether a target of this kind is set and changed here. */
+export function isMeasured(kind: TargetKind): kind is ForecastKind {
+  return kind === "best" || kind === "median";
+}
 
 /** A target as it is being typed. */
 export interface TypedTarget {
   readonly comboId: string;
-  readonly kind: MeasuredKind;
+  readonly kind: ForecastKind;
   readonly value: string;
   readonly by: string;
   readonly process: string;
@@ -13,7 +18,7 @@ export interface TypedTarget {
 
 /** A target as it would be stored. */
 export interface ReadTarget {
-  readonly kind: MeasuredKind;
+  readonly kind: ForecastKind;
   readonly value: number;
   readonly by: CalendarDate;
   readonly process: string | undefined;

@@ -1,24 +1,28 @@
+import { accountTarget, type PageSpan } from "#combo";
 import { type Figure, known, type ReferenceLap, type Target, unknown } from "#domain";
-import { accountTarget } from "../combo/accountTarget.ts";
 import { accountLaps } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { DatedBest, SessionAccount } from "../period/comboReviewFigures.ts";
 import { accountsOfLaps, type TimeAccount } from "./timeAccount.ts";
 
-/**
- * The time accounts of sessions, each against its own target, and of all together.
- * @param digests of one page, in time order
- * @param bests the page's personal-best line
- */
-export function periodAccount(
-  digests: readonly SessionDigest[],
-  bests: readonly DatedBest[],
-  targets: readonly Target[],
-  references: readonly ReferenceLap[],
-): { readonly accounts: readonly SessionAccount[]; readonly account: Figure<TimeAccount> } {
+/** Sessions of one page in time order, and what they may be measured against. */
+export interface PeriodAccountInput {
+  readonly digests: readonly SessionDigest[];
+  /** The page's personal-best line. */
+  readonly bests: readonly DatedBest[];
+  readonly page: PageSpan;
+  readonly targets: readonly Target[];
+  readonly references: readonly ReferenceLap[];
+}
+
+/** The time accounts of sessions, each against its own target, and of all together. */
+export function periodAccount({ digests, bests, page, targets, references }: PeriodAccountInput): {
+  readonly accounts: readonly SessionAccount[];
+  readonly account: Figure<TimeAccount>;
+} {
   const measured = digests.map((digest) => {
     const pbBefore = bests.findLast((best) => best.at < digest.startedAt)?.ms;
-    return { digest, target: accountTarget(digest, targets, references, pbBefore) };
+    return { digest, target: accountTarget({ session: digest, page, targets, references, pbBefore }) };
   });
   const withTarget = measured.flatMap(({ digest, target }) =>
     target === undefined ? [] : [{ digest, target }],

@@ -1,11 +1,12 @@
+import { newestReference, onPage } from "#combo";
 import { addCounts, type CalendarDate, type Figure, type Id, type ReferenceLap, type Target } from "#domain";
 import { CONFIDENCE, median } from "#numbers";
 import { datedBests } from "../bests/datedBests.ts";
+import { type ComboQuestion, type ComboStanding, comboStanding } from "../combo/comboStanding.ts";
 import { latestUsual } from "../combo/latestUsual.ts";
-import { nextTarget } from "../combo/nextTarget.ts";
+import { nextTarget } from "../combo/targetStates.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { DatedBest } from "../period/comboReviewFigures.ts";
-import { pageHistory } from "../period/pageHistory.ts";
 import { type SessionTrend, sessionTrend } from "../period/sessionTrend.ts";
 import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
 import { lapsUntilWithin } from "./lapsUntilWithin.ts";
@@ -15,12 +16,11 @@ const ON_THE_PACE = 0.01;
 /** Half a percent of a lap is worth knowing about. */
 const MEDIAN_WORTH_SHOWING = 0.005;
 
-/** One combo with all that its line is made from, of its present page. */
-export interface ComboForLine {
-  readonly comboId: Id;
-  readonly digests: readonly SessionDigest[];
+/** One combo with all that its line is made from. */
+export interface ComboForLine extends Omit<ComboQuestion, "today"> {
   readonly references: readonly ReferenceLap[];
-  readonly targets: readonly Target[];
+  /** From `comboStanding`, where it has been asked already. */
+  readonly standing?: ComboStanding | undefined;
 }
 
 /** One combo's line in the table across combos; percentages compare where lap times do not. */
@@ -53,33 +53,32 @@ export interface ComboLine {
 
 /**
  * The combos side by side, for those who change circuit often; the one driven last comes first.
- * @param combos those without a session are left out
- * @param today for the next target: dates gone by are none
+ * Each is told by its present page.
+ * @param combos those without a session on it are left out
  */
 export function acrossCombos(combos: readonly ComboForLine[], today: CalendarDate): ComboLine[] {
   return combos
     .flatMap((combo) => {
-      const digests = combo.digests.toSorted((a, b) => a.startedAt - b.startedAt);
+      const { standing = comboStanding({ ...combo, today }) } = combo;
+      const digests = onPage(standing.page, combo.digests).toSorted((a, b) => a.startedAt - b.startedAt);
       const [first, last] = [digests[0], digests.at(-1)];
       return first === undefined || last === undefined
         ? []
-        : [lineOf({ ...combo, digests }, first, last, today)];
+        : [lineOf({ ...combo, digests, standing }, first, last)];
     })
     .toSorted((a, b) => b.lastAt - a.lastAt);
 }
 
 function lineOf(
-  { comboId, digests, references, targets }: ComboForLine,
+  { comboId, digests, references, standing }: ComboForLine & { readonly standing: ComboStanding },
   first: SessionDigest,
   last: SessionDigest,
-  today: CalendarDate,
 ): ComboLine {
   const sum = (field: "mistakes" | "drivingMs" | "clean" | "timed") =>
     digests.reduce((total, digest) => total + digest[field], 0);
   const laps = addCounts(digests.map((digest) => digest.counts)).driven;
   const best = datedBests(digests).at(-1);
-  const history = pageHistory(digests);
-  const reference = references.toSorted((a, b) => b.updatedAt - a.updatedAt)[0];
+  const reference = newestReference(references);
   return {
     comboId,
     firstOn: first.date,
@@ -100,7 +99,7 @@ function lineOf(
       best === undefined ? undefined : lapsUntilWithin(digests, best.ms * (1 + ON_THE_PACE)),
     toReferencePercent: percentOver(best?.ms, reference?.ms),
     trend: sessionTrend(
-      history.map(({ startedAt, lapsBefore, laps: own, medianMs }) => ({
+      standing.history.map(({ startedAt, lapsBefore, laps: own, medianMs }) => ({
         startedAt,
         laps: lapsBefore + own / 2,
         value: medianMs,
@@ -108,7 +107,7 @@ function lineOf(
       "session with 5 pace laps",
       MEDIAN_WORTH_SHOWING,
     ),
-    nextTarget: nextTarget(targets, digests, today),
+    nextTarget: nextTarget(standing.targets),
   };
 }
 

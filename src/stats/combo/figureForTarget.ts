@@ -1,60 +1,60 @@
-import type { Target } from "#domain";
+import { leastForSpread, type Target } from "#domain";
 import { bestLine } from "../bests/bestLine.ts";
-import { inSet } from "../digest/lapsOfDigest.ts";
-import { NO_TIME, type SessionDigest } from "../digest/sessionDigest.ts";
+import type { SessionDigest } from "../digest/sessionDigest.ts";
 import { bestInARow } from "../pace/bestInARow.ts";
+import { exactRuns } from "./exactRuns.ts";
+import { latestUsual } from "./latestUsual.ts";
+
+/** A figure in the unit of its target, and to how many decimals of a second it is known where it is a time. */
+export interface TargetFigure {
+  readonly value: number;
+  readonly decimals: number;
+}
 
 /**
  * The figure that stands against a target now, in the target's unit: for `best` the personal best of the page; for
- * `meanOf` the best mean of as many clean laps in a row of one run; for `median`, `scatter` and `cleanShare`
- * (thousandths) that of the latest session that has one, from five laps up.
- * @param digests of the combo's present page, in any order
- * @returns undefined where no session gives the figure
+ * `meanOf` the best mean of as many clean laps in a row of one run; for `median` the level, or where there is none yet the
+ * usual lap of the last session that has one; for `scatter` and `cleanShare` (thousandths) that of the latest session that
+ * has one, from five laps up.
+ * @param page digests of the combo's page in time order
+ * @param levelMs the level now
+ * @returns undefined where nothing gives the figure
  */
 export function figureForTarget(
   target: Pick<Target, "kind" | "laps">,
-  digests: readonly SessionDigest[],
-): number | undefined {
-  const latest = digests.toSorted((a, b) => b.startedAt - a.startedAt);
+  page: readonly SessionDigest[],
+  levelMs: number | undefined,
+): TargetFigure | undefined {
   switch (target.kind) {
-    case "best":
-      return bestLine(digests.flatMap((digest) => digest.bestCandidates)).at(-1)?.ms;
+    case "best": {
+      const best = bestLine(page.flatMap((digest) => digest.bestCandidates)).at(-1);
+      return best && { value: best.ms, decimals: best.decimals };
+    }
     case "meanOf":
-      return bestMeanOf(digests, target.laps ?? 1);
+      return exactly(bestInARow(page.flatMap(exactRuns), target.laps ?? 1)?.meanMs);
     case "median":
-      return firstKnown(latest, ({ pace }) => pace.medianForTrend);
+      return exactly(levelMs ?? latestUsual(page));
     case "scatter":
-      return firstKnown(latest, ({ pace: { consistency } }) =>
-        consistency.known ? consistency.value.scatterMs : undefined,
+      return exactly(
+        lastKnown(page, ({ pace: { consistency } }) =>
+          consistency.known ? consistency.value.scatterMs : undefined,
+        ),
       );
     case "cleanShare":
-      return firstKnown(latest, ({ clean, timed }) => (timed < 5 ? undefined : (1000 * clean) / timed));
+      return exactly(
+        lastKnown(page, ({ clean, timed }) => (timed < leastForSpread ? undefined : (1000 * clean) / timed)),
+      );
   }
 }
 
-function firstKnown(
-  digests: readonly SessionDigest[],
+function exactly(value: number | undefined): TargetFigure | undefined {
+  return value === undefined ? undefined : { value, decimals: 3 };
+}
+
+function lastKnown(
+  page: readonly SessionDigest[],
   figure: (digest: SessionDigest) => number | undefined,
 ): number | undefined {
-  for (const digest of digests) {
-    const value = figure(digest);
-    if (value !== undefined) return value;
-  }
-  return undefined;
-}
-
-function bestMeanOf(digests: readonly SessionDigest[], count: number): number | undefined {
-  return bestInARow(digests.flatMap(cleanRuns), count)?.meanMs;
-}
-
-/** The laps of each run: the time of one that may be a best, undefined for any other. */
-function cleanRuns(digest: SessionDigest): (number | undefined)[][] {
-  const byRun: (number | undefined)[][] = [];
-  const mayBeBest = inSet(digest, "bests");
-  digest.times.forEach((ms, lap) => {
-    const run = digest.runs[lap] ?? 0;
-    byRun[run] ??= [];
-    byRun[run].push(ms !== NO_TIME && mayBeBest(lap) ? ms : undefined);
-  });
-  return byRun.filter((run) => run !== undefined);
+  const digest = page.findLast((one) => figure(one) !== undefined);
+  return digest && figure(digest);
 }

@@ -41,6 +41,7 @@ const needs: { readonly [F in keyof SessionDigest]: (value: unknown) => boolean 
   times: isTagged("Int32Array"),
   places: isTagged("Uint8Array"),
   worths: isTagged("Uint8Array"),
+  exact: isTagged("Uint8Array"),
   odd: (value) => isListOf(isNumber, value),
   runs: isTagged("Uint16Array"),
   runFacts: (value) => isListOf(isFacts, value),
@@ -66,8 +67,8 @@ const needs: { readonly [F in keyof SessionDigest]: (value: unknown) => boolean 
 export function isWholeDigest(value: unknown): value is SessionDigest {
   if (!isObject(value) || !Object.entries(needs).every(([field, isRight]) => isRight(value[field])))
     return false;
-  const { times, places, worths, runs, sectors, sectorCount } = value as unknown as SessionDigest;
+  const { times, places, worths, exact, runs, sectors, sectorCount } = value as unknown as SessionDigest;
   const laps = times.length;
-  const isEach = [places, worths, runs].every((list) => list.length === laps);
+  const isEach = [places, worths, exact, runs].every((list) => list.length === laps);
   return isEach && sectors.length === laps * sectorCount;
 }

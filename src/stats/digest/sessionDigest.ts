@@ -30,6 +30,8 @@ export interface SessionDigest {
   readonly places: Uint8Array;
   /** What each lap may stand for, as its index in `lapWorths`. */
   readonly worths: Uint8Array;
+  /** 1 for a lap that is good enough for a spread (not from memory, known to all decimals), else 0. */
+  readonly exact: Uint8Array;
   /** Indices of the laps that the driver confirmed as odd. */
   readonly odd: readonly number[];
   /** Index of the lap's run among the driver's own runs of the session. */
@@ -85,6 +87,7 @@ export function sessionDigest(session: Session, runs: readonly Run[], choices: C
     times: Int32Array.from(laps, (placed) => placed.lap.ms ?? NO_TIME),
     places: Uint8Array.from(laps, (placed) => lapPlaces.indexOf(placed.place)),
     worths: Uint8Array.from(laps, (placed) => lapWorths.indexOf(placed.worth)),
+    exact: Uint8Array.from(laps, (placed) => (placed.isExact ? 1 : 0)),
     odd: laps.flatMap((placed, index) => (placed.lap.isOdd === true ? [index] : [])),
     runs: Uint16Array.from(laps, (placed) => placed.run),
     runFacts: sorted.runs.map(runFacts),
@@ -102,15 +105,6 @@ export function sessionDigest(session: Session, runs: readonly Run[], choices: C
     drivingMs: Math.round(known + (counts.driven - withTime) * usual),
     sittingMs: sittingOf(session),
   };
-}
-
-/** Whether a stored digest was made by this method with these choices. */
-export function isDigestCurrent(digest: SessionDigest, choices: Choices): boolean {
-  return (
-    digest.methodVersion === methodVersion &&
-    digest.settlingLaps === choices.settlingLaps &&
-    digest.displayDecimals === choices.displayDecimals
-  );
 }
 
 /** Nobody sits for more than a day: a clock jumped, or the session was left open. Common practice, no source. */

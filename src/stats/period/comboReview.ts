@@ -1,18 +1,11 @@
-import {
-  addCounts,
-  addDays,
-  type CalendarDate,
-  daysBetween,
-  type Id,
-  type Page,
-  type ReferenceLap,
-  type Target,
-} from "#domain";
+import { isOnPage, onPage } from "#combo";
+import { addCounts, addDays, type CalendarDate, daysBetween, type ReferenceLap } from "#domain";
 import { CONFIDENCE } from "#numbers";
 import { periodAccount } from "../account/periodAccount.ts";
 import { sectorAccount } from "../account/sectorAccount.ts";
 import { datedBests } from "../bests/datedBests.ts";
 import { sessionBests } from "../bests/sessionBests.ts";
+import { type ComboQuestion, type ComboStanding, comboStanding } from "../combo/comboStanding.ts";
 import { sectorsOf, timesOf } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { Choices } from "../laps/choices.ts";
@@ -24,36 +17,38 @@ import { reviewDetails } from "./reviewDetails.ts";
 import { reviewTrends } from "./reviewTrends.ts";
 
 /** What a combo is reviewed with. */
-export interface ComboReviewInput {
-  readonly comboId: Id;
-  /** All digests of the combo, in any order. */
-  readonly digests: readonly SessionDigest[];
-  /** New pages of the combo. */
-  readonly pages: readonly Pick<Page, "from">[];
+export interface ComboReviewInput extends ComboQuestion {
   /** First and last day; absent means open. */
   readonly period: { readonly from?: CalendarDate | undefined; readonly to?: CalendarDate | undefined };
-  readonly today: CalendarDate;
-  readonly targets: readonly Target[];
   readonly references: readonly ReferenceLap[];
   readonly preferences: Choices;
+  /** From `comboStanding`, where it has been asked already. */
+  readonly standing?: ComboStanding | undefined;
 }
 
 /** What the weeks say about one combo. */
 export function comboReview(input: ComboReviewInput): ComboReview {
-  const { pages, period, today, preferences } = input;
+  const { period, today, preferences, standing = comboStanding(input) } = input;
   const digests = input.digests.toSorted((a, b) => a.startedAt - b.startedAt);
-  const pageFrom = pages.reduce((latest, page) => Math.max(latest, page.from), Number.NEGATIVE_INFINITY);
-  const isPresent = (digest: SessionDigest) => digest.startedAt >= pageFrom;
+  const isPresent = (digest: SessionDigest) => isOnPage(standing.page, digest.startedAt);
   const inPeriod = digests.filter((digest) => isWithin(digest.date, period));
-  const page = digests.filter(isPresent);
+  const page = onPage(standing.page, digests);
   const drivenBefore = digests.filter(isBefore(period, today));
-  const before = drivenBefore.filter(isPresent);
-  const now = inPeriod.filter(isPresent);
+  const before = onPage(standing.page, drivenBefore);
+  const now = onPage(standing.page, inPeriod);
   const bests = datedBests(page);
   const last = digests.at(-1);
   const sum = (field: "guestLaps" | "mistakes" | "drivingMs" | "clean" | "timed") =>
     now.reduce((total, digest) => total + digest[field], 0);
   const counts = addCounts(now.map((digest) => digest.counts));
+  const details = reviewDetails({
+    standing,
+    now,
+    before,
+    driven: inPeriod,
+    drivenBefore,
+    marginPercent: preferences.marginPercent,
+  });
   return {
     points: inPeriod.map((digest) => pointOf(digest, isPresent(digest))),
     bests,
@@ -71,19 +66,11 @@ export function comboReview(input: ComboReviewInput): ComboReview {
       now.map((digest) => timesOf([digest], "paceBests")),
       preferences.marginPercent,
     ),
-    ...periodAccount(now, bests, input.targets, input.references),
+    ...periodAccount({ ...input, page: standing.page, digests: now, bests }),
     sectors: sectorAccount(sectorsOf(now, "paceBests")),
     distribution: lapDistribution(timesOf(now, "pace"), timesOf(before, "pace")),
-    ...reviewDetails({
-      comboId: input.comboId,
-      page,
-      now,
-      before,
-      driven: inPeriod,
-      drivenBefore,
-      today,
-      marginPercent: preferences.marginPercent,
-    }),
+    ...details,
+    targets: standing.targets,
     daysSinceLast: last === undefined ? undefined : daysBetween(last.date, today),
   };
 }

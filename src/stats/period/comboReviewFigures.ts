@@ -1,8 +1,9 @@
+import type { AccountTarget } from "#combo";
 import type { CalendarDate, Figure, Id, LapCounts } from "#domain";
 import type { SectorAccount } from "../account/sectorAccount.ts";
 import type { TimeAccount } from "../account/timeAccount.ts";
 import type { BestCandidate } from "../bests/bestCandidates.ts";
-import type { AccountTarget } from "../combo/accountTarget.ts";
+import type { TargetState } from "../combo/targetStates.ts";
 import type { LapDistribution } from "../pace/lapDistribution.ts";
 import type { NearTheBest } from "../pace/shareWithinMargin.ts";
 import type { Share } from "../sample/wilsonInterval.ts";
@@ -75,6 +76,8 @@ export interface ComboReview extends ReviewDetails {
   readonly sectors: Figure<SectorAccount>;
   /** Pace laps of the period and of the equally long one before it. */
   readonly distribution: LapDistribution;
+  /** All targets of the combo as they stand today, in the order a driver looks for. */
+  readonly targets: readonly TargetState[];
   /** Days since the last session of the combo; undefined without one. */
   readonly daysSinceLast: number | undefined;
 }

@@ -3,18 +3,18 @@ import { CONFIDENCE } from "#numbers";
 import { type AccountChange, accountChange } from "../account/accountChange.ts";
 import { reachableLap } from "../account/reachableLap.ts";
 import { type LapOfSectors, sumOfBestSectors } from "../account/sumOfBestSectors.ts";
+import type { ComboStanding } from "../combo/comboStanding.ts";
 import { accountLaps, sectorsOf, timesOf } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { NearTheBest } from "../pace/shareWithinMargin.ts";
 import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
 import { nearSessionBest } from "../session/nearSessionBest.ts";
 import { type SittingThirds, sittingThirds } from "../session/sittingThirds.ts";
-import { practiceRate } from "../targets/practiceRate.ts";
 import { type BreakCost, breakCosts } from "../weeks/breakCosts.ts";
-import { type CurveOutlook, curveOutlook } from "./curveOutlook.ts";
+import type { CurveOutlook } from "./curveOutlook.ts";
 import { type FactorGroups, factorGroups } from "./factorGroups.ts";
 import { factors } from "./factors.ts";
-import { type PageSession, pageHistory } from "./pageHistory.ts";
+import type { PageSession } from "./pageHistory.ts";
 import { type PeriodShift, periodShift } from "./periodShift.ts";
 import { type PracticeAmount, practiceAmount } from "./practiceAmount.ts";
 
@@ -44,22 +44,19 @@ export interface ReviewDetails {
 
 /** What the details are worked out from: sessions of the present page in time order. */
 export interface DetailsInput {
-  readonly comboId: Id;
-  readonly page: readonly SessionDigest[];
+  readonly standing: ComboStanding;
   readonly now: readonly SessionDigest[];
   readonly before: readonly SessionDigest[];
   /** Of the period, older pages too: their laps were practice all the same. */
   readonly driven: readonly SessionDigest[];
   readonly drivenBefore: readonly SessionDigest[];
-  readonly today: string;
   readonly marginPercent: number;
 }
 
 /** The figures of the five questions that rest on more than one chapter. */
 export function reviewDetails(input: DetailsInput): ReviewDetails {
-  const { comboId, page, now, before, today, marginPercent } = input;
-  const history = pageHistory(page);
-  const curve = curveOutlook({ comboId, history, rate: practiceRate(page, today), today });
+  const { now, before, marginPercent } = input;
+  const { curve, history } = input.standing;
   const days = new Set(now.map(({ date }) => date));
   const sum = (field: "clean" | "timed") => before.reduce((total, digest) => total + digest[field], 0);
   const levelOf = levels(curve, history);

@@ -1,3 +1,4 @@
+import { type AccountTarget, numberedRuns } from "#combo";
 import { type Figure, type LapCounts, type Run, type Session, unknown } from "#domain";
 import { CONFIDENCE } from "#numbers";
 import type { LapInAccount } from "../account/accountSteps.ts";
@@ -8,7 +9,6 @@ import { accountOfLaps, type TimeAccount } from "../account/timeAccount.ts";
 import { type WorkOn, workOn } from "../account/workOn.ts";
 import { type BestCandidate, bestCandidates } from "../bests/bestCandidates.ts";
 import { bestLine } from "../bests/bestLine.ts";
-import type { AccountTarget } from "../combo/accountTarget.ts";
 import type { Choices } from "../laps/choices.ts";
 import { type PlacedLap, type SessionLaps, sessionLaps } from "../laps/sessionLaps.ts";
 import { type BestInARow, threeInARow } from "../pace/bestInARow.ts";
@@ -21,6 +21,7 @@ import { nearSessionBest } from "./nearSessionBest.ts";
 
 /** The individuals chart of a session's pace laps in order. */
 export interface SessionChart {
+  /** `run` is what the run is called by. */
   readonly laps: readonly { readonly lapId: string; readonly run: number; readonly ms: number }[];
   readonly chart: IndividualsChart | undefined;
   readonly pointedAt: readonly PointedAtLap[];
@@ -90,7 +91,7 @@ export function sessionReport(input: SessionReportInput): SessionReport {
     sectors,
     sumOfBestSectors: sumOfBestSectors(sectorsOf(maybeBests)),
     reachableLap: reachableLap(sectorsOf(paceLaps)),
-    chart: chartOf(paceLaps),
+    chart: chartOf(paceLaps, sorted, runs),
   };
 }
 
@@ -129,8 +130,17 @@ function inAccount({ lap: { ms, isNotBest, isOdd }, place }: PlacedLap): LapInAc
   return { ms, place, isNotBest: isNotBest === true, isOdd: isOdd === true };
 }
 
-function chartOf(paceLaps: readonly PlacedLap[]): SessionChart {
-  const laps = paceLaps.map(({ lap, run }) => ({ lapId: lap.id, run, ms: lap.ms as number }));
+function chartOf(
+  paceLaps: readonly PlacedLap[],
+  { runs: own }: SessionLaps,
+  runs: readonly Run[],
+): SessionChart {
+  const numbers = new Map(numberedRuns(runs).map(({ run, number }) => [run.id, number]));
+  const laps = paceLaps.map(({ lap, run }) => ({
+    lapId: lap.id,
+    run: numbers.get(own[run]?.id ?? "") ?? 0,
+    ms: lap.ms as number,
+  }));
   const times = laps.map((lap) => lap.ms);
   return { laps, chart: individualsChart(times), pointedAt: pointedAtLaps(times) };
 }

@@ -1,17 +1,10 @@
-import {
-  addCounts,
-  addDays,
-  type CalendarDate,
-  type Id,
-  type Page,
-  type ReferenceLap,
-  type Target,
-} from "#domain";
+import { isInForce, nearestFirst, onPage } from "#combo";
+import { addCounts, addDays, type CalendarDate, type Id, type ReferenceLap } from "#domain";
 import { type WorkOn, workOn } from "../account/workOn.ts";
 import { datedBests } from "../bests/datedBests.ts";
-import { figureForTarget } from "../combo/figureForTarget.ts";
+import { type ComboQuestion, type ComboStanding, comboStanding } from "../combo/comboStanding.ts";
 import { latestUsual } from "../combo/latestUsual.ts";
-import { isTargetReached } from "../combo/nextTarget.ts";
+import type { TargetState } from "../combo/targetStates.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { Choices } from "../laps/choices.ts";
 import { comboReview } from "../period/comboReview.ts";
@@ -21,11 +14,7 @@ import type { ComboReview, DatedBest } from "../period/comboReviewFigures.ts";
 const TREND_DAYS = 84;
 
 /** A combo driven in the week, with its whole history. */
-export interface WeekCombo {
-  readonly comboId: Id;
-  readonly digests: readonly SessionDigest[];
-  readonly pages: readonly Page[];
-  readonly targets: readonly Target[];
+export interface WeekCombo extends Omit<ComboQuestion, "today"> {
   readonly references: readonly ReferenceLap[];
 }
 
@@ -45,13 +34,9 @@ export interface WeekLine {
   readonly usual: number | undefined;
 }
 
-/** A target as it stood at the end of the week. */
-export interface WeekTarget {
-  readonly target: Target;
-  /** The figure now, in the target's unit. */
-  readonly now: number | undefined;
-  readonly isReached: boolean;
-  /** Reached at the end of the week, not before it. */
+/** A target that ruled in the week, as it stood at its end. */
+export interface WeekTarget extends TargetState {
+  /** Reached in the week. */
   readonly isNewlyReached: boolean;
 }
 
@@ -66,7 +51,7 @@ export interface WeekMain {
   readonly workOn: WorkOn | undefined;
 }
 
-/** One week in ledger form. Sessions after it change nothing; reference laps and archived targets are those of today. */
+/** One week in ledger form. Sessions after it change nothing. */
 export interface WeekStatement {
   readonly monday: CalendarDate;
   readonly sunday: CalendarDate;
@@ -85,12 +70,19 @@ export interface WeekStatementInput {
   /** Combos without a session in the week only lend their targets. */
   readonly combos: readonly WeekCombo[];
   readonly preferences: Choices;
+  /** `comboStanding`, or who has kept its answers. */
+  readonly standingOf?: (combo: ComboQuestion) => ComboStanding;
 }
 
 /** The statement of one week. */
-export function weekStatement({ monday, combos, preferences }: WeekStatementInput): WeekStatement {
+export function weekStatement({
+  monday,
+  combos,
+  preferences,
+  standingOf = comboStanding,
+}: WeekStatementInput): WeekStatement {
   const sunday = addDays(monday, 6);
-  const known = combos.map((combo) => asOf(combo, sunday));
+  const known = combos.map((combo) => asOf(combo, sunday, standingOf));
   const isInWeek = ({ date }: SessionDigest) => date >= monday;
   const driven = known
     .filter(({ digests }) => digests.some(isInWeek))
@@ -115,32 +107,41 @@ export function weekStatement({ monday, combos, preferences }: WeekStatementInpu
       drivingMs: sum("drivingMs"),
       mistakes: sum("mistakes"),
     },
-    targets: known.flatMap((combo) => targetsOf(combo, monday)).toSorted(byDate),
+    targets: known
+      .flatMap((combo) => targetsOf(combo, monday, sunday))
+      .toSorted((a, b) => nearestFirst(a.target, b.target)),
     main: main && mainOf(main.combo, monday, sunday, preferences),
   };
 }
 
 interface Known extends WeekCombo {
-  /** The sessions of the page that was the present one on the Sunday. */
+  readonly standing: ComboStanding;
+  /** The sessions of its page up to the Sunday, in time order. */
   readonly page: readonly SessionDigest[];
 }
 
-/** What was known of a combo on a day: no later session, and no page turned after its last one. */
-function asOf(combo: WeekCombo, day: CalendarDate): Known {
-  const digests = combo.digests
-    .filter(({ date }) => date <= day)
-    .toSorted((a, b) => a.startedAt - b.startedAt);
-  const lastAt = digests.at(-1)?.startedAt ?? Number.NEGATIVE_INFINITY;
-  const pages = combo.pages.filter(({ from }) => from <= lastAt);
-  const pageFrom = pages.reduce((latest, { from }) => Math.max(latest, from), Number.NEGATIVE_INFINITY);
+/** What was known of a combo on a day. */
+function asOf(
+  combo: WeekCombo,
+  day: CalendarDate,
+  standingOf: (combo: ComboQuestion) => ComboStanding,
+): Known {
+  const known = knownOn(combo, day);
+  const standing = standingOf(known);
+  const page = onPage(standing.page, known.digests).toSorted((a, b) => a.startedAt - b.startedAt);
+  return { ...combo, ...known, standing, page };
+}
+
+/** A combo as it was known on a day: no later session, no page turned after its last one, no target set since. */
+export function knownOn(combo: WeekCombo, day: CalendarDate): ComboQuestion {
+  const digests = combo.digests.filter(({ date }) => date <= day);
+  const lastAt = digests.reduce((last, { startedAt }) => Math.max(last, startedAt), Number.NEGATIVE_INFINITY);
   return {
-    ...combo,
+    comboId: combo.comboId,
     digests,
-    pages,
-    targets: combo.targets.filter(
-      ({ setOn, setAt, archivedAt }) => setOn <= day && setAt >= pageFrom && archivedAt === undefined,
-    ),
-    page: digests.filter(({ startedAt }) => startedAt >= pageFrom),
+    pages: combo.pages.filter(({ from }) => from <= lastAt),
+    targets: combo.targets.filter(({ setOn }) => setOn <= day),
+    today: day,
   };
 }
 
@@ -167,26 +168,19 @@ function lapsOf(digests: readonly SessionDigest[]): number {
   return addCounts(digests.map(({ counts }) => counts)).driven;
 }
 
-function targetsOf({ targets, page }: Known, monday: CalendarDate): WeekTarget[] {
-  const before = page.filter(({ date }) => date < monday);
-  return targets
-    .filter(({ by = monday }) => by >= monday)
-    .map((target) => {
-      const isReached = isTargetReached(target, page);
-      const isNewlyReached = isReached && !isTargetReached(target, before);
-      return { target, now: figureForTarget(target, page), isReached, isNewlyReached };
+function targetsOf({ standing }: Known, monday: CalendarDate, sunday: CalendarDate): WeekTarget[] {
+  const days = { from: monday, to: sunday, at: Date.parse(monday) };
+  return standing.targets
+    .filter(({ target }) => isInForce(target, standing.page, days))
+    .map((state) => {
+      const isNewlyReached = state.standing.kind === "reached" && state.standing.on >= monday;
+      return { ...state, isNewlyReached };
     });
-}
-
-/** The nearest date first, without a date last. */
-function byDate(a: WeekTarget, b: WeekTarget): number {
-  const [dayA, dayB] = [a.target.by ?? "9999-12-31", b.target.by ?? "9999-12-31"];
-  return dayA < dayB ? -1 : dayA > dayB ? 1 : a.target.setAt - b.target.setAt;
 }
 
 function mainOf(combo: Known, monday: CalendarDate, sunday: CalendarDate, preferences: Choices): WeekMain {
   const reviewSince = (from: CalendarDate) =>
-    comboReview({ ...combo, period: { from, to: sunday }, today: sunday, preferences });
+    comboReview({ ...combo, today: sunday, period: { from, to: sunday }, preferences });
   const week = reviewSince(monday);
   return {
     comboId: combo.comboId,

@@ -44,7 +44,7 @@ export function suggestedTargets(input: SuggestionInput): Figure<SuggestedTarget
   if (by > horizon) return unknown("no forecast looks further than a year");
   const future = daysUntil(basis.value, by).map(() => ({ laps: rate.lapsASession }));
   const question = { ...practice, future, kind };
-  const now = figureForTarget({ kind }, page) ?? Number.POSITIVE_INFINITY;
+  const now = figureForTarget({ kind }, page, undefined)?.value ?? Number.POSITIVE_INFINITY;
   const found = fairTargets(question);
   if (!found.known) return found;
   const suggest = (value: number): SuggestedTarget | undefined => {

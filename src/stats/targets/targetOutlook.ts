@@ -77,7 +77,7 @@ function stepsTo(
   floor: TargetForecast["floor"],
   history: readonly PastSession[],
 ): readonly number[] {
-  const nowMs = figureForTarget({ kind }, page);
+  const nowMs = figureForTarget({ kind }, page, undefined)?.value;
   if (nowMs === undefined) return [];
   const meanGapMs = kind === "best" ? (mean(history.map((past) => past.bestMs - past.medianMs)) ?? 0) : 0;
   const count = Math.min(MOST_STEPS, Math.floor((nowMs - value) / LEAST_STEP_MS));

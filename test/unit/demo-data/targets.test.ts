@@ -1,11 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { median, sessionDigest, suggestedTargets, targetOutlook } from "#stats";
+import { figureAt, median, sessionDigest, suggestedTargets, targetOutlook } from "#stats";
 import { sayTargetChance } from "#words";
 import { combos, settingEffects } from "../../../demo-data/combos.ts";
 import { chanceFrom, driveSession } from "../../../demo-data/drivers.ts";
 import { plainBest } from "../../../demo-data/plainReading.ts";
-import { figureAt } from "../../../src/screens/targets/targetFigures.ts";
-import { targetState } from "../../../src/screens/targets/targetStanding.ts";
 import { reviewOf, rows, runsOf, truth } from "./theDemo.ts";
 
 const targetsOf = (comboId: string) => rows.targets.filter((target) => target.comboId === comboId);
@@ -21,9 +19,9 @@ describe("what Targets says of the demo, against the laps themselves", () => {
     const best = plainBest(span.flatMap(({ id }) => runsOf(id)));
     expect(span.length).toBeGreaterThan(3);
     const review = reviewOf("ashSingle");
-    const { standing } = targetState(target, review, Number.NEGATIVE_INFINITY, truth.lastDay);
-    expect(standing).toMatchObject({ kind: "missed", closest: { ms: best?.ms } });
-    expect(best?.ms).toBeGreaterThan(figureAt(review, "best", target.setAt)?.ms ?? 0);
+    const state = review.targets.find((one) => one.target.id === target.id);
+    expect(state).toMatchObject({ standing: { kind: "missed" }, closest: { value: best?.ms } });
+    expect(best?.ms).toBeGreaterThan(figureAt(review, "best", target.setAt)?.value ?? 0);
   });
 
   test("the usual lap wanted is called likely, and the generator's own driver reaches it about as often", () => {

@@ -11,8 +11,9 @@ const runs = [
   aRun(1, [84_000, { ms: 84_500, note: "late at the Mill" }, [90_000, "off"]], { tyres: "Soft" }),
   aRun(3, [[undefined, "spin"], 83_400, { ms: 83_900, note: "über kerb" }], { tyres: "hard", note: "windy" }),
 ];
+const numbered = runs.map((run, index) => ({ run, number: index + 1 }));
 const look = (terms: SearchTerms) => {
-  const { isFound, laps } = searchSession(terms, session, "Marlow Fen · club hatch", runs);
+  const { isFound, laps } = searchSession(terms, session, "Marlow Fen · club hatch", numbered);
   return [isFound, laps.map(({ runNumber, lapNumber }) => `${runNumber}.${lapNumber}`).join(" ")];
 };
 
@@ -44,7 +45,7 @@ describe("search in a session", () => {
   });
 
   it("leaves deleted laps out and counts places without them", () => {
-    const deleted = [aRun(1, [{ ms: 80_000, deletedAt: 5 }, 80_100])];
+    const deleted = [{ run: aRun(1, [{ ms: 80_000, deletedAt: 5 }, 80_100]), number: 1 }];
     const { laps } = searchSession({ longest: 81_000 }, session, "", deleted);
     expect(laps.map(({ lapNumber, lap }) => [lapNumber, lap.ms])).toEqual([[1, 80_100]]);
   });

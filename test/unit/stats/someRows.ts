@@ -1,4 +1,4 @@
-import type { Lap, Remark, RemarkKind, Run, Session } from "#domain";
+import type { Lap, Page, Remark, RemarkKind, Run, Session } from "#domain";
 import type { Choices } from "#stats";
 
 const stamps = { createdAt: 0, updatedAt: 0 };
@@ -9,6 +9,11 @@ export const choices: Choices = { settlingLaps: 0, displayDecimals: 3, marginPer
 
 /** A lap as typed in these tests: a time, or a time with remarks, or remarks alone for a lap without a time. */
 export type Told = number | readonly [ms: number | undefined, ...kinds: RemarkKind[]] | Partial<Lap>;
+
+/** A page turned at an instant. */
+export function aPage(from: number, fields: Partial<Page> = {}): Page {
+  return { ...stamps, id: `page ${from}`, comboId: "combo", from, reason: "", ...fields };
+}
 
 /** A pace run on a dry track at full effort with the laps told, and the fields given. */
 export function aRun(n: number, laps: readonly Told[], fields: Partial<Run> = {}): Run {

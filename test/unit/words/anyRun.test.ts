@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { accountTarget, pageOf } from "#combo";
 import {
   efforts,
   isMistake,
@@ -10,7 +11,7 @@ import {
   type Session,
   surfaces,
 } from "#domain";
-import { accountTarget, runReport, sessionReport } from "#stats";
+import { runReport, sessionReport } from "#stats";
 import {
   accountReading,
   accountTitle,
@@ -111,12 +112,13 @@ describe("any run that can be written", () => {
           const run = all.at(-1) as Run;
           const pb = pbMs === undefined ? undefined : { ms: pbMs };
           const report = runReport({ run, runsBefore: all.slice(0, -1), pb, targetMs, preferences });
-          const target = accountTarget(
-            { ...session, ...(targetMs !== undefined && { targetMs }) },
-            [],
-            [],
-            pbMs,
-          );
+          const target = accountTarget({
+            session: { ...session, ...(targetMs !== undefined && { targetMs }) },
+            page: pageOf([], session.startedAt),
+            targets: [],
+            references: [],
+            pbBefore: pbMs,
+          });
           const whole = sessionReport({ session, runs: all, preferences, target, pbBefore: pb });
           const cornersOfMistakes = run.laps
             .filter(isMistake)

@@ -58,13 +58,13 @@ const targetNames = {
 
 /** Waits for the best of the page, so that no lap is taken for a PB that is none, and for what laps are judged by. */
 function WithBest({ data }: { readonly data: SessionData }) {
-  const { session, preferences, pageFrom, pageTo } = data;
-  const best = (to: number) => usePageBest(session.comboId, { from: pageFrom, to }, session.id, preferences);
+  const { session, preferences, page } = data;
+  const best = (to: number) => usePageBest(session.comboId, { from: page.from, to }, session.id, preferences);
   const pb = best(session.startedAt);
-  const elsewhere = best(pageTo);
+  const elsewhere = best(page.to);
   const around = useRows(
-    (book) => runsToJudgeBy(book, session, { from: pageFrom, to: pageTo }),
-    [session.id, session.comboId, session.startedAt, session.endedAt, pageFrom, pageTo],
+    (book) => runsToJudgeBy(book, session, page),
+    [session.id, session.comboId, session.startedAt, session.endedAt, page.from, page.to],
   );
   if (pb === undefined || around === undefined) return <p>Opening the session</p>;
   return <Ledger data={data} pb={pb ?? undefined} elsewhere={elsewhere ?? undefined} around={around} />;

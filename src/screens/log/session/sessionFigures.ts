@@ -1,9 +1,15 @@
+import {
+  type AccountTarget,
+  accountTarget,
+  currentRun,
+  isDrivenRun,
+  type NumberedRun,
+  runPlaces,
+} from "#combo";
 import type { RunsToJudgeBy } from "#db";
 import { type Id, isMistake, lapsInOrder, latestMs, type Run } from "#domain";
 import type { EntryContext } from "#entry";
 import {
-  type AccountTarget,
-  accountTarget,
   type KnownBest,
   type LapDifferences,
   lapDifferences,
@@ -39,17 +45,15 @@ export interface SessionFigures {
   /** Number of the run before the one that `said` is about: it was the last complete one, and stays to be read. */
   readonly beforeSaid: number | undefined;
   /** Runs worth a block on the page, in order: those with laps, and the one being driven. */
-  readonly shown: readonly { readonly run: Run; readonly number: number }[];
+  readonly shown: readonly NumberedRun<Run>[];
   /** The same, and in their places those that cannot be read, without a run: those after them keep their numbers. */
-  readonly blocks: readonly { readonly run: Run | undefined; readonly number: number }[];
+  readonly blocks: readonly NumberedRun<Run | undefined>[];
   readonly context: EntryContext;
   /** What is known while a lap of another run is typed, or one that is there is typed anew. */
   readonly contextOf: (run: Run, editedId?: Id) => EntryContext;
 }
 
 const noneAround: RunsToJudgeBy = { page: [], layout: [], elsewhere: [] };
-
-const hasLaps = (run: Run) => run.summary !== undefined || lapsInOrder(run).length > 0;
 
 /**
  * Works out a session's page from its rows.
@@ -64,15 +68,16 @@ export function sessionFigures(
   around: RunsToJudgeBy = noneAround,
 ): SessionFigures {
   const { session, preferences, layout } = data;
-  const target = accountTarget(session, data.targets, data.references, pb?.ms);
+  const target = accountTarget({
+    session,
+    page: data.page,
+    targets: data.targets,
+    references: data.references,
+    pbBefore: pb?.ms,
+  });
   const named = target?.from === "pb" ? undefined : target;
-  const isCurrent = (run: Run) => run.endedAt === undefined && run.summary === undefined;
-  const current = session.endedAt === undefined ? data.runs.findLast(isCurrent) : undefined;
-  // Runs without laps are not shown, so a run is called by its place among those that are.
-  const blocks = blocksOf(
-    data.runs.filter((run) => run === current || hasLaps(run)),
-    data.unreadableRuns,
-  );
+  const current = session.endedAt === undefined ? currentRun(data.runs) : undefined;
+  const blocks = runPlaces(data.runs, data.unreadableRuns, current);
   const runs = blocks.flatMap(({ run, number }) => (run === undefined ? [] : [{ run, number }]));
   const report = sessionReport({ session, runs: data.runs, preferences, target, pbBefore: pb });
   const newBest = report.newBests.at(-1);
@@ -90,7 +95,7 @@ export function sessionFigures(
         (pb?.isOdd ? undefined : pb),
       targetMs: named?.ms,
     });
-  const withLaps = runs.filter(({ run }) => hasLaps(run));
+  const withLaps = runs.filter(({ run }) => isDrivenRun(run));
   const saidOf = (number: number) => saidRun(runs, number, report, data, pb, named?.ms);
   const last = withLaps.at(-1)?.number;
   return {
@@ -104,19 +109,9 @@ export function sessionFigures(
     beforeSaid: withLaps.at(-2)?.number,
     shown: runs,
     blocks,
-    context: contextOf(current ?? data.runs.findLast(hasLaps)),
+    context: contextOf(current ?? data.runs.findLast(isDrivenRun)),
     contextOf,
   };
-}
-
-function blocksOf(runs: readonly Run[], gaps: SessionData["unreadableRuns"]): SessionFigures["blocks"] {
-  const places: readonly { readonly run: Run | undefined; readonly id: Id; readonly n: number }[] = [
-    ...runs.map((run) => ({ run, id: run.id, n: run.n })),
-    ...gaps.map((gap) => ({ run: undefined, ...gap })),
-  ];
-  return places
-    .toSorted((a, b) => a.n - b.n || (a.id < b.id ? -1 : 1))
-    .map(({ run }, index) => ({ run, number: index + 1 }));
 }
 
 function saidRun(
@@ -128,7 +123,7 @@ function saidRun(
   targetMs: number | undefined,
 ): SaidRun | undefined {
   const asked = runs.find((one) => one.number === number);
-  if (asked === undefined || !hasLaps(asked.run)) return undefined;
+  if (asked === undefined || !isDrivenRun(asked.run)) return undefined;
   const runsBefore = runs.filter((one) => one.number < number).map((one) => ({ ...one.run, n: one.number }));
   const bestBefore = newBests.findLast(({ runId }) => runsBefore.some(({ id }) => id === runId)) ?? pb;
   const run = { ...asked.run, n: number };

@@ -1,7 +1,7 @@
+import { type PageSpan, pageOf } from "#combo";
 import {
   type ComboWithNames,
   comboWithNames,
-  pageOf,
   pagesOfCombo,
   preferences,
   referencesOfCombo,
@@ -23,10 +23,9 @@ export interface SessionData extends ComboWithNames {
   /** Runs that are there and cannot be read; all figures are without them. */
   readonly unreadableRuns: readonly UnreadableRun[];
   readonly preferences: Preferences;
-  /** Start of the page of the combo's history that the session stands on. */
-  readonly pageFrom: number;
-  readonly pageTo: number;
-  /** Targets that are not archived. */
+  /** The page of the combo's history that the session stands on. */
+  readonly page: PageSpan;
+  /** Archived ones among them: they ruled until they were. */
   readonly targets: readonly Target[];
   readonly references: readonly ReferenceLap[];
   readonly rigs: readonly RigSettings[];
@@ -50,16 +49,14 @@ export function useSession(sessionId: Id): SessionData | null | undefined {
       ]);
       // Known only now that the runs have been read.
       const gaps = await unreadableRuns(book, sessionId);
-      const page = pageOf(pages, session.startedAt);
       return {
         ...names,
         session,
         runs,
         unreadableRuns: gaps,
         preferences: chosen,
-        pageFrom: page.from,
-        pageTo: page.to,
-        targets: targets.filter((target) => target.archivedAt === undefined),
+        page: pageOf(pages, session.startedAt),
+        targets,
         references,
         rigs: records,
       };

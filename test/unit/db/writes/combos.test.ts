@@ -1,3 +1,4 @@
+import { pageOf } from "#combo";
 import "fake-indexeddb/auto";
 
 import { expect, test } from "vitest";
@@ -14,7 +15,6 @@ import {
   joinCombos,
   joinTracks,
   lastDriven,
-  pageOf,
   pagesOfCombo,
   renameCar,
   renameTrack,

@@ -8,6 +8,7 @@ const combo = (comboId: string, digests: SessionDigest[], more: Partial<ComboFor
   comboId,
   digests,
   references: [],
+  pages: [],
   targets: [],
   ...more,
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type ComboReviewInput, comboReview, pageEvents, type SessionDigest, sessionDigest } from "#stats";
 import { normalAt } from "../../../../src/stats/random/draws.ts";
-import { aRun, aSession, choices } from "../someRows.ts";
+import { aPage, aRun, aSession, choices } from "../someRows.ts";
 
 /** Sessions of two runs of eight laps, two days apart, each so much faster than the one before. */
 function sessions(count: number, gain: number, scatter = 80, first = 0): SessionDigest[] {
@@ -62,7 +62,7 @@ describe("trend over sessions", () => {
 
 describe("pages and period", () => {
   const digests = sessions(10, 30);
-  const pages = [{ from: aSession(8).startedAt }];
+  const pages = [aPage(aSession(8).startedAt)];
 
   it("old pages are points in grey and nothing else", () => {
     const found = review(digests, { pages });

@@ -1,9 +1,7 @@
 import { describe, expect, it } from "vitest";
-import type { ReferenceLap, Target } from "#domain";
-import { accountTarget, sessionReport, targetProgress } from "#stats";
+import { sessionReport, targetProgress } from "#stats";
 import { aRun, aSession, choices, type Told } from "../someRows.ts";
 
-const stamps = { createdAt: 0, updatedAt: 0 };
 const withSectors = (ms: number, first: number): Told => ({ ms, sectors: [first, ms - first] });
 
 describe("session report", () => {
@@ -72,60 +70,6 @@ describe("session report", () => {
     expect(bare.workOn).toBeUndefined();
     expect(bare.cleanShare).toBeUndefined();
     expect(bare.chart.chart).toBeUndefined();
-  });
-});
-
-describe("what an account is measured against", () => {
-  const target = (by: string | undefined, value: number, fields: Partial<Target> = {}): Target => ({
-    ...stamps,
-    id: `${value}`,
-    comboId: "combo",
-    kind: "best",
-    value,
-    setAt: value,
-    setOn: "2026-01-01",
-    ...(by !== undefined && { by }),
-    ...fields,
-  });
-  const reference = (ms: number, updatedAt: number): ReferenceLap => ({
-    ...stamps,
-    updatedAt,
-    id: `${ms}`,
-    comboId: "combo",
-    ms,
-    decimals: 3,
-    source: "a friend",
-  });
-  const session = { date: "2026-03-10" };
-
-  it("is the session's own target first", () => {
-    expect(
-      accountTarget({ ...session, targetMs: 1 }, [target("2026-03-10", 2)], [reference(3, 0)], 4),
-    ).toEqual({
-      ms: 1,
-      from: "session",
-    });
-  });
-
-  it("then the best or median target whose date lies nearest", () => {
-    const targets = [
-      target("2026-05-01", 20),
-      target("2026-03-20", 21),
-      target(undefined, 22),
-      target("2026-03-11", 23, { kind: "scatter" }),
-      target("2026-03-11", 24, { archivedAt: 5 }),
-    ];
-    expect(accountTarget(session, targets, [reference(3, 0)], 4)).toEqual({ ms: 21, from: "target" });
-    expect(accountTarget(session, [target(undefined, 22)], [], 4)).toEqual({ ms: 22, from: "target" });
-  });
-
-  it("then the newest reference lap, then the personal best before, then nothing", () => {
-    expect(accountTarget(session, [], [reference(3, 1), reference(5, 2)], 4)).toEqual({
-      ms: 5,
-      from: "reference",
-    });
-    expect(accountTarget(session, [], [], 4)).toEqual({ ms: 4, from: "pb" });
-    expect(accountTarget(session, [], [], undefined)).toBeUndefined();
   });
 });
 

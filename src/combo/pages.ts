@@ -1,4 +1,4 @@
-import type { Page } from "#domain";
+import { type CalendarDate, endOfTomorrow, type Page } from "#domain";
 
 /** Part of a combo's history whose times compare: from an instant that counts to one that does not. */
 export interface PageSpan {
@@ -22,11 +22,34 @@ export function pageSpans(pages: readonly Page[]): PageSpan[] {
   ];
 }
 
+/** Whether an instant belongs to a page. */
+export function isOnPage({ from, to }: PageSpan, at: number): boolean {
+  return from <= at && at < to;
+}
+
 /**
  * The page an instant belongs to: the latest that begins at it or before.
  * @param pages pages of one combo, in any order
  */
 export function pageOf(pages: readonly Page[], at: number): PageSpan {
   const spans = pageSpans(pages);
-  return spans.findLast(({ from, to }) => from <= at && at < to) ?? (spans[0] as PageSpan);
+  return spans.findLast((span) => isOnPage(span, at)) ?? (spans[0] as PageSpan);
+}
+
+/**
+ * The page a combo stands on today: the latest that has begun. One that begins after tomorrow was turned under a wrong
+ * clock, and would leave every session on an older page.
+ * @param pages pages of one combo, in any order
+ */
+export function presentPage(pages: readonly Page[], today: CalendarDate): PageSpan {
+  const end = endOfTomorrow(today);
+  return pageSpans(pages.filter(({ from }) => from < end)).at(-1) as PageSpan;
+}
+
+/** The sessions of a page, as they were given. */
+export function onPage<S extends { readonly startedAt: number }>(
+  page: PageSpan,
+  sessions: readonly S[],
+): S[] {
+  return sessions.filter(({ startedAt }) => isOnPage(page, startedAt));
 }

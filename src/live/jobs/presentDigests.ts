@@ -1,22 +1,21 @@
+import { onPage, presentPage } from "#combo";
 import { markOfCombo, pagesOfCombo, preferences, type ReadOnlyLogbook } from "#db";
-import { type CalendarDate, type Id, pagesAsOf } from "#domain";
+import type { CalendarDate, Id } from "#domain";
 import type { SessionDigest } from "#stats";
 import { freshDigests } from "./freshDigests.ts";
 import { markOfRows } from "./markOfRows.ts";
 
 /** Figures of the sessions of a combo whose times compare with those of today, oldest first. */
-export async function presentPage(
+export async function presentDigests(
   book: ReadOnlyLogbook,
   { comboId, today }: { readonly comboId: Id; readonly today: CalendarDate },
 ): Promise<SessionDigest[]> {
   const [pages, chosen] = await Promise.all([pagesOfCombo(book, comboId), preferences(book)]);
-  const pageFrom = pagesAsOf(pages, today).at(-1)?.from ?? Number.NEGATIVE_INFINITY;
-  const digests = await freshDigests(book, comboId, chosen, today);
-  return digests.filter(({ startedAt }) => startedAt >= pageFrom);
+  return onPage(presentPage(pages, today), await freshDigests(book, comboId, chosen, today));
 }
 
-/** Another text whenever anything changes that `presentPage` reads. */
-export async function markOfPresentPage(book: ReadOnlyLogbook, { comboId }: { readonly comboId: Id }) {
+/** Another text whenever anything changes that `presentDigests` reads. */
+export async function markOfPresentDigests(book: ReadOnlyLogbook, { comboId }: { readonly comboId: Id }) {
   const [laps, pages, chosen] = await Promise.all([
     markOfCombo(book, comboId),
     pagesOfCombo(book, comboId),

@@ -1,0 +1,66 @@
+import type { CalendarDate, ReferenceLap, Target } from "#domain";
+import type { PageSpan } from "./pages.ts";
+import { targetsInForce } from "./targetsInForce.ts";
+
+/** A lap time to be measured against, and where it comes from. */
+export interface AccountTarget {
+  readonly ms: number;
+  readonly from: "session" | "target" | "reference" | "pb";
+}
+
+/** Any sitting is over by then: what was written down within it was known in the session. Our own choice. */
+const halfADay = 12 * 3_600_000;
+
+/** All that a session may be measured against. */
+export interface MeasuredBy {
+  readonly session: {
+    readonly date: CalendarDate;
+    readonly startedAt: number;
+    readonly targetMs?: number | undefined;
+  };
+  /** The page the session stands on. */
+  readonly page: PageSpan;
+  /** Targets and reference laps of the combo, without deleted ones. */
+  readonly targets: readonly Target[];
+  readonly references: readonly ReferenceLap[];
+  /** Personal best of the page before the session, ms. */
+  readonly pbBefore: number | undefined;
+}
+
+/**
+ * What a session's time account is measured against: its own target, else the best-lap or usual-lap target in force on its
+ * day whose date lies nearest (one without a date only where none has one; of one date the one set last), else the newest
+ * reference lap known by then, else the personal best before the session. Our methods, §3.
+ * @returns undefined where there is nothing to be measured against
+ */
+export function accountTarget({
+  session,
+  page,
+  targets,
+  references,
+  pbBefore,
+}: MeasuredBy): AccountTarget | undefined {
+  const { date, startedAt, targetMs } = session;
+  if (targetMs !== undefined) return { ms: targetMs, from: "session" };
+  const inForce = targetsInForce(targets, page, { from: date, to: date, at: startedAt }).filter(
+    ({ kind }) => kind === "best" || kind === "median",
+  );
+  const nearest = inForce.findLast(({ by }) => by === inForce[0]?.by);
+  if (nearest !== undefined) return { ms: nearest.value, from: "target" };
+  const reference = newestReference(references, startedAt + halfADay);
+  if (reference !== undefined) return { ms: reference.ms, from: "reference" };
+  return pbBefore === undefined ? undefined : { ms: pbBefore, from: "pb" };
+}
+
+/**
+ * The reference lap that counts: the one written down last.
+ * @param knownBy epoch ms; later ones were not known then
+ */
+export function newestReference(
+  references: readonly ReferenceLap[],
+  knownBy = Number.POSITIVE_INFINITY,
+): ReferenceLap | undefined {
+  return references
+    .filter(({ createdAt }) => createdAt <= knownBy)
+    .toSorted((a, b) => b.updatedAt - a.updatedAt)[0];
+}

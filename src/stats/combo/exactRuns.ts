@@ -1,0 +1,16 @@
+import { inSet } from "../digest/lapsOfDigest.ts";
+import { NO_TIME, type SessionDigest } from "../digest/sessionDigest.ts";
+
+/** The laps of each run: the time of one that may be a best and is known exactly, undefined for any other. */
+export function exactRuns(digest: SessionDigest): (number | undefined)[][] {
+  const { times, exact, runs } = digest;
+  const mayBeBest = inSet(digest, "bests");
+  const byRun: (number | undefined)[][] = [];
+  times.forEach((ms, index) => {
+    const isCounted = exact[index] === 1 && ms !== NO_TIME && mayBeBest(index);
+    const run = runs[index] ?? 0;
+    byRun[run] ??= [];
+    byRun[run].push(isCounted ? ms : undefined);
+  });
+  return byRun.filter((run) => run !== undefined);
+}

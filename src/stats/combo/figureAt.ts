@@ -1,0 +1,30 @@
+import type { DatedBest } from "../period/comboReviewFigures.ts";
+import type { ForecastKind } from "../targets/futureFigures.ts";
+import type { ComboStanding } from "./comboStanding.ts";
+import type { TargetFigure } from "./figureForTarget.ts";
+
+/** What a figure of a target is looked up in. */
+export interface FigureSources extends Pick<ComboStanding, "curve" | "history"> {
+  /** The page's personal-best line. */
+  readonly bests: readonly DatedBest[];
+}
+
+/**
+ * The figure that stood against a target at an instant: the personal best, or the level at the last session before.
+ * @param at epoch ms; infinite for now
+ * @returns undefined where there was none
+ */
+export function figureAt(
+  { bests, curve, history }: FigureSources,
+  kind: ForecastKind,
+  at: number,
+): TargetFigure | undefined {
+  if (kind === "best") {
+    const best = bests.findLast((step) => step.at < at);
+    return best && { value: best.ms, decimals: best.decimals };
+  }
+  if (!curve.known) return undefined;
+  const before = new Set(history.flatMap(({ sessionId, startedAt }) => (startedAt < at ? [sessionId] : [])));
+  const level = curve.value.line.findLast(({ sessionId }) => before.has(sessionId))?.mid;
+  return level === undefined ? undefined : { value: Math.round(level), decimals: 3 };
+}

@@ -1,0 +1,93 @@
+import { inOrder, isOnPage, isReached, nearestFirst, type PageSpan, type Standing, standingOf } from "#combo";
+import { type CalendarDate, type Figure, latestMs, type Target } from "#domain";
+import { sessionBests } from "../bests/sessionBests.ts";
+import type { SessionDigest } from "../digest/sessionDigest.ts";
+import { levelKnown } from "../level/levelKnown.ts";
+import { type PageSession, pageEvents } from "../period/pageHistory.ts";
+import { type TargetProgress, targetProgress } from "../targets/targetProgress.ts";
+import { figureForTarget, type TargetFigure } from "./figureForTarget.ts";
+import { latestUsual } from "./latestUsual.ts";
+import { targetPoints } from "./targetPoints.ts";
+
+/** How it stands with one target on a day; figures in the target's unit. */
+export interface TargetState {
+  readonly target: Target;
+  readonly standing: Standing;
+  /** The figure that stands against it. */
+  readonly now: TargetFigure | undefined;
+  /** Of a missed one: the nearest that a session came from its setting to its date. */
+  readonly closest: TargetFigure | undefined;
+  readonly progress: Figure<TargetProgress>;
+}
+
+/** What targets are judged by on a day. */
+export interface TargetsQuestion {
+  /** Targets of the combo, without deleted ones, archived ones among them. */
+  readonly targets: readonly Target[];
+  /** The page the combo stands on that day, and its sessions up to it in time order. */
+  readonly page: PageSpan;
+  readonly digests: readonly SessionDigest[];
+  /** Those of them with a median, from `pageHistory`. */
+  readonly history: readonly PageSession[];
+  /** The level now, ms, where it is known. */
+  readonly levelMs: number | undefined;
+  readonly today: CalendarDate;
+}
+
+/**
+ * Where the targets of a combo stand on a day, in the order a driver looks for: the one function that says so. Our methods,
+ * §6; what counts as reached is said by `standingOf`.
+ */
+export function targetStates(question: TargetsQuestion): TargetState[] {
+  const { targets, page, digests, history, levelMs, today } = question;
+  const level = levelKnown(history, (session) =>
+    pageEvents(history.slice(0, session + 1), history[session]?.date ?? today),
+  );
+  return inOrder(targets, page, today).map((target) => {
+    const isOfPage = isOnPage(page, target.setAt);
+    const now = isOfPage ? figureForTarget(target, digests, levelMs) : undefined;
+    const points = isOfPage ? targetPoints(target, { page: digests, history, level }) : [];
+    const standing = standingOf(target, points, page, today);
+    return {
+      target,
+      standing,
+      now,
+      closest: standing.kind === "missed" ? closestTo(target, digests) : undefined,
+      progress: targetProgress(target.value, surely(now), target.start),
+    };
+  });
+}
+
+/** The target to come next: in force, not reached; the nearest date first, without a date last. */
+export function nextTarget(states: readonly TargetState[]): Target | undefined {
+  return states
+    .filter(({ target, standing }) => target.archivedAt === undefined && standing.kind === "open")
+    .map(({ target }) => target)
+    .toSorted(nearestFirst)[0];
+}
+
+/** Whether a target stands reached. */
+export function isTargetReached({ standing }: TargetState): boolean {
+  return isReached(standing);
+}
+
+function surely(now: TargetFigure | undefined): number | undefined {
+  return now && latestMs({ ms: now.value, decimals: now.decimals });
+}
+
+function closestTo(target: Target, digests: readonly SessionDigest[]): TargetFigure | undefined {
+  const { kind, setAt, by = target.setOn } = target;
+  const within = digests.filter(({ startedAt, date }) => startedAt >= setAt && date <= by);
+  const figures = kind === "best" ? sessionBests(within).map(bestFigure) : within.flatMap(usualFigure);
+  if (kind !== "best" && kind !== "median") return undefined;
+  return figures.toSorted((a, b) => (surely(a) ?? 0) - (surely(b) ?? 0))[0];
+}
+
+function bestFigure({ ms, decimals }: { readonly ms: number; readonly decimals: number }): TargetFigure {
+  return { value: ms, decimals };
+}
+
+function usualFigure(digest: SessionDigest): TargetFigure[] {
+  const usual = latestUsual([digest]);
+  return usual === undefined ? [] : [{ value: usual, decimals: 3 }];
+}
