@@ -56,14 +56,8 @@ export type { Band, Range } from "./weeks/bands.ts";
 export { type BreakCost, breakCosts, type DatedMedian } from "./weeks/breakCosts.ts";
 export { type ExponentialFit, fitExponential } from "./weeks/fitExponential.ts";
 export { fitPower, type PowerFit } from "./weeks/fitPower.ts";
-export type { FutureSession, PastSession } from "./weeks/history.ts";
+export type { FutureSession, PastSession, PracticeQuestion } from "./weeks/history.ts";
 export { type MannKendall, mannKendall } from "./weeks/mannKendall.ts";
-export {
-  type CurveSummary,
-  type PracticeCurve,
-  type PracticeQuestion,
-  practiceCurve,
-} from "./weeks/practiceCurve.ts";
 export type { SessionEvent } from "./weeks/sessionEvents.ts";
 export { sessionsNeededForChange } from "./weeks/sessionsNeededForChange.ts";
 export { type StepAtChange, stepAtChange } from "./weeks/stepAtChange.ts";
@@ -89,7 +83,7 @@ export { rankSumTest } from "./rigTests/rankSumTest.ts";
 export { signedRankTest } from "./rigTests/signedRankTest.ts";
 export { brierScore, type ScoredForecast } from "./targets/brierScore.ts";
 export type { ExpectedSession } from "./targets/expectedSession.ts";
-export { fairTargets } from "./targets/fairTargets.ts";
+export { type FairTargets, fairTargets } from "./targets/fairTargets.ts";
 export { type ForecastRecord, forecastRecord, type RecordFifth } from "./targets/forecastRecord.ts";
 export { forecastTarget, type TargetForecast, type TargetQuestion } from "./targets/forecastTarget.ts";
 export type { ForecastKind } from "./targets/futureFigures.ts";
@@ -117,6 +111,9 @@ export {
 export type { BestCandidate } from "./bests/bestCandidates.ts";
 export { rangeOfBests } from "./bests/rangeOfBests.ts";
 export { type ComboQuestion, type ComboStanding, comboStanding } from "./combo/comboStanding.ts";
+export { levelOfPage } from "./combo/pageLevel.ts";
+export { SEASON_DAYS, seasonBegins } from "./combo/season.ts";
+export { type GainDays, type LevelGain, levelGain } from "./level/levelGain.ts";
 export { figureAt } from "./combo/figureAt.ts";
 export { figureForTarget, type TargetFigure } from "./combo/figureForTarget.ts";
 export { isTargetReached, nextTarget, type TargetState, targetStates } from "./combo/targetStates.ts";

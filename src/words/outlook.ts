@@ -1,4 +1,6 @@
 import { type CalendarDate, formatLapTime, sayDate } from "#domain";
+import type { LevelOutlook, LevelsOff } from "#stats";
+import { counted } from "./counted.ts";
 
 /** When 2, 10 and 18 of 20 futures have reached a target; absent where they have not. */
 export interface ExpectedDates {
@@ -32,32 +34,32 @@ export function sayExpected({ low, mid, high }: ExpectedDates, within: string): 
 export const bandMeaning =
   "Of 20 sessions to come, 10 should fall in the inner band, 18 within the outer one and 2 outside.";
 
-/** What a practice curve says of the future: floor in ms and half-life in laps, each with its 90 % interval. */
-export interface CurveFigures {
-  readonly floor: { readonly low: number; readonly high: number };
-  readonly halfLife: { readonly low: number; readonly high: number } | undefined;
-  /** Probability that practice moves nothing. */
-  readonly flatChance: number;
-  readonly isMostlyAssumption: boolean;
-}
-
-/** A whole number that floating point holds a trifle too large is not counted up. */
-const slack = 1e-6;
+/** What the level says of where practice leads. */
+export type CurveFigures = Pick<LevelOutlook, "chanceLevel" | "isLevel" | "levelsOff" | "isMostlyAssumption">;
 
 /**
- * Where practice leads: floor, half-life, and how sure that practice moves anything.
- * @example "The usual lap levels off between 1:22.100 and 1:22.900. The gap halves in 60 to 400 laps. …"
+ * Where practice leads: whether the usual lap still moves, and where it will level off as far as that can be told.
+ * @example "No longer moving: 7 chances in 20. Where it levels off cannot be told yet."
  */
-export function sayCurve({ floor, halfLife, flatChance, isMostlyAssumption }: CurveFigures): string {
-  const flat = Math.round(flatChance * 20);
+export function sayCurve({ chanceLevel, isLevel, levelsOff, isMostlyAssumption }: CurveFigures): string {
   return [
     ...(isMostlyAssumption ? ["Mostly assumption: fewer than 4 sessions."] : []),
-    `The usual lap levels off between ${formatLapTime(floor.low)} and ${formatLapTime(floor.high)}.`,
-    ...(halfLife === undefined
-      ? []
-      : [`The gap halves in ${Math.floor(halfLife.low)} to ${Math.ceil(halfLife.high - slack)} laps.`]),
-    flat === 0
-      ? "In fewer than 1 of 20 futures practice moves nothing."
-      : `In ${flat} of 20 futures practice moves nothing.`,
+    `No longer moving: ${counted(Math.round(chanceLevel * 20), "chance")} in 20.`,
+    ...(isLevel ? [] : [sayLevelsOff(levelsOff)]),
   ].join(" ");
+}
+
+function sayLevelsOff(levelsOff: LevelsOff): string {
+  switch (levelsOff.kind) {
+    case "at": {
+      const { low, mid, high } = levelsOff.ms;
+      const say = (ms: number) => formatLapTime(ms, 1);
+      return `It levels off at about ${say(mid)}, between ${say(low)} and ${say(high)}.`;
+    }
+    case "rising":
+      return "Times rise, and no levelling off is in sight.";
+    case "already":
+    case "untold":
+      return "Where it levels off cannot be told yet.";
+  }
 }

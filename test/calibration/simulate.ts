@@ -89,17 +89,18 @@ export function simulate(trial: Trial): Measured {
         events: trial.events?.(trial.sessions) ?? [],
         draws: trial.draws,
       };
-      const futures = futureFigures(question, targets);
-      if (!futures.known) throw new Error(futures.reason);
+      const medians = futureFigures(question, "median");
+      const figures = targets === "median" ? medians : futureFigures(question, targets);
+      if (!medians.known || !figures.known) throw new Error("nothing can be forecast");
       later.forEach(({ medianMs }, i) => {
-        const band = bandOf(futures.value.draws.medians[i] ?? []);
+        const band = bandOf(medians.value[i] ?? []);
         ahead[i]?.push(medianMs >= band.low && medianMs <= band.high);
       });
       const bestSoFar = Math.min(...history.map(figureOf));
       const bestLater = Math.min(...later.map(figureOf));
       for (let t = 0; t < trial.targetsEach; t++) {
         const target = bestSoFar * (1 + evenly(chance, -0.016, 0.004));
-        const first = firstReached(futures.value.figures, target);
+        const first = firstReached(figures.value, target);
         const reached = first.reduce((sum, session) => sum + (session < Infinity ? 1 : 0), 0);
         outcomes.push({ chance: reached / first.length, reached: bestLater <= target });
       }

@@ -1,3 +1,5 @@
+import { type LevelGain, levelGain } from "../level/levelGain.ts";
+import { seasonBegins } from "../combo/season.ts";
 import { newestReference, onPage } from "#combo";
 import { addCounts, type CalendarDate, type Figure, type Id, type ReferenceLap, type Target } from "#domain";
 import { CONFIDENCE, median } from "#numbers";
@@ -7,14 +9,11 @@ import { latestUsual } from "../combo/latestUsual.ts";
 import { nextTarget } from "../combo/targetStates.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { DatedBest } from "../period/comboReviewFigures.ts";
-import { type SessionTrend, sessionTrend } from "../period/sessionTrend.ts";
 import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
 import { lapsUntilWithin } from "./lapsUntilWithin.ts";
 
 /** "On the pace" of a new combo: within this share of the best so far. */
 const ON_THE_PACE = 0.01;
-/** Half a percent of a lap is worth knowing about. */
-const MEDIAN_WORTH_SHOWING = 0.005;
 
 /** One combo with all that its line is made from. */
 export interface ComboForLine extends Omit<ComboQuestion, "today"> {
@@ -46,8 +45,8 @@ export interface ComboLine {
   readonly lapsUntilOnThePace: number | undefined;
   /** Best less the newest reference lap, in percent of it. */
   readonly toReferencePercent: number | undefined;
-  /** Trend of the session medians, ms. */
-  readonly trend: Figure<SessionTrend>;
+  /** How far the level has moved over the last twelve weeks. */
+  readonly gain: Figure<LevelGain>;
   readonly nextTarget: Target | undefined;
 }
 
@@ -64,7 +63,7 @@ export function acrossCombos(combos: readonly ComboForLine[], today: CalendarDat
       const [first, last] = [digests[0], digests.at(-1)];
       return first === undefined || last === undefined
         ? []
-        : [lineOf({ ...combo, digests, standing }, first, last)];
+        : [lineOf({ ...combo, digests, standing }, first, last, today)];
     })
     .toSorted((a, b) => b.lastAt - a.lastAt);
 }
@@ -73,6 +72,7 @@ function lineOf(
   { comboId, digests, references, standing }: ComboForLine & { readonly standing: ComboStanding },
   first: SessionDigest,
   last: SessionDigest,
+  today: CalendarDate,
 ): ComboLine {
   const sum = (field: "mistakes" | "drivingMs" | "clean" | "timed") =>
     digests.reduce((total, digest) => total + digest[field], 0);
@@ -98,15 +98,7 @@ function lineOf(
     lapsUntilOnThePace:
       best === undefined ? undefined : lapsUntilWithin(digests, best.ms * (1 + ON_THE_PACE)),
     toReferencePercent: percentOver(best?.ms, reference?.ms),
-    trend: sessionTrend(
-      standing.history.map(({ startedAt, lapsBefore, laps: own, medianMs }) => ({
-        startedAt,
-        laps: lapsBefore + own / 2,
-        value: medianMs,
-      })),
-      "session with 5 pace laps",
-      MEDIAN_WORTH_SHOWING,
-    ),
+    gain: levelGain(standing.history, { from: seasonBegins(today) }),
     nextTarget: nextTarget(standing.targets),
   };
 }

@@ -1,10 +1,15 @@
+import type { Figure } from "#domain";
 import type { DatedBest } from "../period/comboReviewFigures.ts";
+import type { CurveOutlook } from "../period/curveOutlook.ts";
+import type { PageSession } from "../period/pageHistory.ts";
 import type { ForecastKind } from "../targets/futureFigures.ts";
-import type { ComboStanding } from "./comboStanding.ts";
 import type { TargetFigure } from "./figureForTarget.ts";
 
 /** What a figure of a target is looked up in. */
-export interface FigureSources extends Pick<ComboStanding, "curve" | "history"> {
+export interface FigureSources {
+  readonly curve: Figure<CurveOutlook>;
+  /** Sessions of the page with a median. */
+  readonly history: readonly PageSession[];
   /** The page's personal-best line. */
   readonly bests: readonly DatedBest[];
 }

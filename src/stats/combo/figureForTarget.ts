@@ -17,13 +17,13 @@ export interface TargetFigure {
  * usual lap of the last session that has one; for `scatter` and `cleanShare` (thousandths) that of the latest session that
  * has one, from five laps up.
  * @param page digests of the combo's page in time order
- * @param levelMs the level now
+ * @param levelNow the level now, ms, where it is known
  * @returns undefined where nothing gives the figure
  */
 export function figureForTarget(
   target: Pick<Target, "kind" | "laps">,
   page: readonly SessionDigest[],
-  levelMs: number | undefined,
+  levelNow: () => number | undefined,
 ): TargetFigure | undefined {
   switch (target.kind) {
     case "best": {
@@ -33,7 +33,7 @@ export function figureForTarget(
     case "meanOf":
       return exactly(bestInARow(page.flatMap(exactRuns), target.laps ?? 1)?.meanMs);
     case "median":
-      return exactly(levelMs ?? latestUsual(page));
+      return exactly(levelNow() ?? latestUsual(page));
     case "scatter":
       return exactly(
         lastKnown(page, ({ pace: { consistency } }) =>

@@ -2,8 +2,8 @@ import { inOrder, isOnPage, isReached, nearestFirst, type PageSpan, type Standin
 import { type CalendarDate, type Figure, latestMs, type Target } from "#domain";
 import { sessionBests } from "../bests/sessionBests.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
-import { levelKnown } from "../level/levelKnown.ts";
-import { type PageSession, pageEvents } from "../period/pageHistory.ts";
+import type { LevelKnown } from "../level/levelKnown.ts";
+import type { PageSession } from "../period/pageHistory.ts";
 import { type TargetProgress, targetProgress } from "../targets/targetProgress.ts";
 import { figureForTarget, type TargetFigure } from "./figureForTarget.ts";
 import { latestUsual } from "./latestUsual.ts";
@@ -29,8 +29,8 @@ export interface TargetsQuestion {
   readonly digests: readonly SessionDigest[];
   /** Those of them with a median, from `pageHistory`. */
   readonly history: readonly PageSession[];
-  /** The level now, ms, where it is known. */
-  readonly levelMs: number | undefined;
+  /** The level after each of them. */
+  readonly level: LevelKnown;
   readonly today: CalendarDate;
 }
 
@@ -39,13 +39,11 @@ export interface TargetsQuestion {
  * §6; what counts as reached is said by `standingOf`.
  */
 export function targetStates(question: TargetsQuestion): TargetState[] {
-  const { targets, page, digests, history, levelMs, today } = question;
-  const level = levelKnown(history, (session) =>
-    pageEvents(history.slice(0, session + 1), history[session]?.date ?? today),
-  );
+  const { targets, page, digests, history, level, today } = question;
+  const levelNow = () => level.after(history.length - 1)?.mid;
   return inOrder(targets, page, today).map((target) => {
     const isOfPage = isOnPage(page, target.setAt);
-    const now = isOfPage ? figureForTarget(target, digests, levelMs) : undefined;
+    const now = isOfPage ? figureForTarget(target, digests, levelNow) : undefined;
     const points = isOfPage ? targetPoints(target, { page: digests, history, level }) : [];
     const standing = standingOf(target, points, page, today);
     return {

@@ -18,11 +18,11 @@ export interface FutureLevels {
 /** Draws used wherever nothing else is said. */
 export const usualDraws = 2000;
 /** Chance that a moving driver stops, a session. */
-const STOPPING = 0.01;
+const STOPPING = 0.03;
 
 /**
  * Draws the sessions to come: a cell by its weight, its state after the last session, carried on by the planned practice;
- * a driver who moves stops with probability 0.01 a session. Our methods, §5.
+ * a driver who moves stops with probability 0.03 a session. Our methods, §5.
  *
  * Each draw has its own stream of random numbers, used in the order of the sessions, so a session added at the end changes
  * nothing before it. The cells are drawn in strata, one a draw, so that few draws do them justice.

@@ -30,7 +30,7 @@ export function mixtureBelow(
     const below = deviation > 0 ? quickNormalCdf((value - (means[i] as number)) / deviation) : point;
     sum += (weights[i] as number) * below;
   }
-  return sum;
+  return Math.min(1, sum);
 }
 
 /**

@@ -1,3 +1,4 @@
+import { levelGain } from "../level/levelGain.ts";
 import { isOnPage, onPage } from "#combo";
 import { addCounts, addDays, type CalendarDate, daysBetween, type ReferenceLap } from "#domain";
 import { CONFIDENCE } from "#numbers";
@@ -42,7 +43,10 @@ export function comboReview(input: ComboReviewInput): ComboReview {
     now.reduce((total, digest) => total + digest[field], 0);
   const counts = addCounts(now.map((digest) => digest.counts));
   const details = reviewDetails({
+    comboId: input.comboId,
     standing,
+    page,
+    today,
     now,
     before,
     driven: inPeriod,
@@ -59,6 +63,7 @@ export function comboReview(input: ComboReviewInput): ComboReview {
     guestLaps: sum("guestLaps"),
     mistakes: sum("mistakes"),
     drivingMs: sum("drivingMs"),
+    gain: levelGain(standing.history, period),
     ...reviewTrends(now, page),
     cleanShare: wilsonInterval(sum("clean"), sum("timed"), CONFIDENCE),
     mistakeShare: wilsonInterval(Math.min(sum("mistakes"), counts.driven), counts.driven, CONFIDENCE),

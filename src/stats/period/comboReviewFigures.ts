@@ -1,3 +1,4 @@
+import type { LevelGain } from "../level/levelGain.ts";
 import type { AccountTarget } from "#combo";
 import type { CalendarDate, Figure, Id, LapCounts } from "#domain";
 import type { SectorAccount } from "../account/sectorAccount.ts";
@@ -63,7 +64,9 @@ export interface ComboReview extends ReviewDetails {
   readonly guestLaps: number;
   readonly mistakes: number;
   readonly drivingMs: number;
-  /** Trend of the session medians, ms. */
+  /** How far the level has moved over the period. */
+  readonly gain: Figure<LevelGain>;
+  /** Trend of the session medians as a straight line, ms. */
   readonly trend: Figure<SessionTrend>;
   /** Trend of the scatter, in percent of the median; falling means steadier. */
   readonly steadiness: Figure<SessionTrend>;

@@ -1,4 +1,5 @@
-import type { Figure, Id } from "#domain";
+import type { CalendarDate, Figure, Id } from "#domain";
+import { practiceRate } from "../targets/practiceRate.ts";
 import { CONFIDENCE } from "#numbers";
 import { type AccountChange, accountChange } from "../account/accountChange.ts";
 import { reachableLap } from "../account/reachableLap.ts";
@@ -11,7 +12,7 @@ import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
 import { nearSessionBest } from "../session/nearSessionBest.ts";
 import { type SittingThirds, sittingThirds } from "../session/sittingThirds.ts";
 import { type BreakCost, breakCosts } from "../weeks/breakCosts.ts";
-import type { CurveOutlook } from "./curveOutlook.ts";
+import { type CurveOutlook, curveOutlook } from "./curveOutlook.ts";
 import { type FactorGroups, factorGroups } from "./factorGroups.ts";
 import { factors } from "./factors.ts";
 import type { PageSession } from "./pageHistory.ts";
@@ -44,19 +45,23 @@ export interface ReviewDetails {
 
 /** What the details are worked out from: sessions of the present page in time order. */
 export interface DetailsInput {
+  readonly comboId: Id;
   readonly standing: ComboStanding;
+  readonly page: readonly SessionDigest[];
   readonly now: readonly SessionDigest[];
   readonly before: readonly SessionDigest[];
   /** Of the period, older pages too: their laps were practice all the same. */
   readonly driven: readonly SessionDigest[];
   readonly drivenBefore: readonly SessionDigest[];
+  readonly today: CalendarDate;
   readonly marginPercent: number;
 }
 
 /** The figures of the five questions that rest on more than one chapter. */
 export function reviewDetails(input: DetailsInput): ReviewDetails {
-  const { now, before, marginPercent } = input;
-  const { curve, history } = input.standing;
+  const { comboId, page, now, before, today, marginPercent } = input;
+  const { history } = input.standing;
+  const curve = curveOutlook({ comboId, history, rate: practiceRate(page, today), today });
   const days = new Set(now.map(({ date }) => date));
   const sum = (field: "clean" | "timed") => before.reduce((total, digest) => total + digest[field], 0);
   const levelOf = levels(curve, history);

@@ -2,7 +2,6 @@ import { addDays, type CalendarDate, type Figure, type Id, type Page } from "#do
 import { median } from "#numbers";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import { type PageSession, pageEvents, pageHistory } from "../period/pageHistory.ts";
-import { seedOf } from "../random/seedOf.ts";
 import { type StepAtChange, stepAtChange } from "../weeks/stepAtChange.ts";
 
 /** Days before and after a change whose sessions are set side by side. */
@@ -38,7 +37,7 @@ export interface RigStep {
 
 /**
  * Before and after a change of the rig, for each combo with a usual lap in the 4 weeks before and after on one page.
- * The medians stand for themselves; the step is that of the practice curve over all sessions of the page, which knows
+ * The medians stand for themselves; the step is that of the level over all sessions of the page, which knows
  * the breaks and the other changes (see `stepAtChange`). Not a test: the driver was also practising.
  */
 export function rigSteps({ combos, on, records, today }: RigStepsInput): RigStep[] {
@@ -52,7 +51,7 @@ export function rigSteps({ combos, on, records, today }: RigStepsInput): RigStep
     const others = pageEvents(history, today, records).filter(
       (event) => event.kind === "break" || event.afterSession !== afterSession,
     );
-    const step = stepAtChange({ afterSession, history, events: others, seed: seedOf(comboId) });
+    const step = stepAtChange({ afterSession, history, events: others });
     return [{ comboId, before, after, step }];
   });
 }

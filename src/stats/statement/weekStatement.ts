@@ -4,14 +4,12 @@ import { type WorkOn, workOn } from "../account/workOn.ts";
 import { datedBests } from "../bests/datedBests.ts";
 import { type ComboQuestion, type ComboStanding, comboStanding } from "../combo/comboStanding.ts";
 import { latestUsual } from "../combo/latestUsual.ts";
+import { seasonBegins } from "../combo/season.ts";
 import type { TargetState } from "../combo/targetStates.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { Choices } from "../laps/choices.ts";
 import { comboReview } from "../period/comboReview.ts";
 import type { ComboReview, DatedBest } from "../period/comboReviewFigures.ts";
-
-/** Days looked back over for the trend at the end of the week. */
-const TREND_DAYS = 84;
 
 /** A combo driven in the week, with its whole history. */
 export interface WeekCombo extends Omit<ComboQuestion, "today"> {
@@ -185,7 +183,7 @@ function mainOf(combo: Known, monday: CalendarDate, sunday: CalendarDate, prefer
   return {
     comboId: combo.comboId,
     week,
-    season: reviewSince(addDays(sunday, 1 - TREND_DAYS)),
+    season: reviewSince(seasonBegins(sunday)),
     workOn: workOn(week.account, week.sectors),
   };
 }

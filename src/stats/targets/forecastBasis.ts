@@ -3,8 +3,7 @@ import type { SessionDigest } from "../digest/sessionDigest.ts";
 import { pageEvents, pageHistory } from "../period/pageHistory.ts";
 import { seedOf } from "../random/seedOf.ts";
 import { needs } from "../sample/needs.ts";
-import type { PastSession } from "../weeks/history.ts";
-import type { PracticeQuestion } from "../weeks/practiceCurve.ts";
+import type { PastSession, PracticeQuestion } from "../weeks/history.ts";
 import { type PracticeRate, practiceRate } from "./practiceRate.ts";
 import { sessionsAhead } from "./sessionsAhead.ts";
 

@@ -1,9 +1,10 @@
+import { levelOfPage } from "../combo/pageLevel.ts";
 import { type CalendarDate, type Figure, known, unknown } from "#domain";
 import { figureForTarget } from "../combo/figureForTarget.ts";
-import { fairTargets } from "./fairTargets.ts";
+import { fairTargetsOf } from "./fairTargets.ts";
 import { daysUntil, forecastBasis, type PagePractice } from "./forecastBasis.ts";
-import { forecastTarget } from "./forecastTarget.ts";
-import type { ForecastKind } from "./futureFigures.ts";
+import { chanceOf } from "./forecastTarget.ts";
+import { type ForecastKind, futureFigures } from "./futureFigures.ts";
 
 /** A value worth setting, in whole hundredths, and the chance of it. */
 export interface SuggestedTarget {
@@ -43,16 +44,14 @@ export function suggestedTargets(input: SuggestionInput): Figure<SuggestedTarget
   const { question: practice, rate, horizon } = basis.value;
   if (by > horizon) return unknown("no forecast looks further than a year");
   const future = daysUntil(basis.value, by).map(() => ({ laps: rate.lapsASession }));
-  const question = { ...practice, future, kind };
-  const now = figureForTarget({ kind }, page, undefined)?.value ?? Number.POSITIVE_INFINITY;
-  const found = fairTargets(question);
-  if (!found.known) return found;
+  const now = figureForTarget({ kind }, page, () => levelOfPage(page))?.value ?? Number.POSITIVE_INFINITY;
+  const figures = futureFigures({ ...practice, future }, kind);
+  if (!figures.known) return figures;
   const suggest = (value: number): SuggestedTarget | undefined => {
     const ms = Math.round(value / HUNDREDTH) * HUNDREDTH;
     if (ms >= now) return undefined;
-    const forecast = forecastTarget({ ...question, targetMs: ms });
-    return forecast.known ? { ms, chance: forecast.value.chance } : undefined;
+    return { ms, chance: chanceOf(figures.value, ms).chance };
   };
-  const { fair, stretch } = found.value;
+  const { fair, stretch } = fairTargetsOf(figures.value);
   return known({ fair: suggest(fair), stretch: suggest(stretch), sessions: future.length });
 }

@@ -1,11 +1,11 @@
+import { levelOfPage } from "../combo/pageLevel.ts";
 import { type CalendarDate, type Figure, known, unknown } from "#domain";
-import { mean } from "#numbers";
 import { figureForTarget } from "../combo/figureForTarget.ts";
-import type { PastSession } from "../weeks/history.ts";
+import { isMostlyAssumption } from "../level/levelModel.ts";
 import type { ExpectedSession } from "./expectedSession.ts";
 import { daysUntil, forecastBasis, type PagePractice } from "./forecastBasis.ts";
-import { forecastTarget, type TargetForecast } from "./forecastTarget.ts";
-import type { ForecastKind } from "./futureFigures.ts";
+import { chanceOf } from "./forecastTarget.ts";
+import { type ForecastKind, futureFigures } from "./futureFigures.ts";
 import { milestones } from "./milestones.ts";
 import type { PracticeRate } from "./practiceRate.ts";
 
@@ -20,6 +20,8 @@ export interface OutlookInput extends PagePractice {
 export interface TargetOutlook {
   /** Chance by the date, and the sessions counted on until then; undefined without a date within a year. */
   readonly byDate: { readonly chance: number; readonly sessions: number } | undefined;
+  /** Chance within a year: where fewer than 1 in 20 futures come there, the target is worth a question. */
+  readonly chanceWithinYear: number;
   /** Days by which 2, 10 and 18 of 20 futures have reached it; undefined where not within a year. */
   readonly expected: { readonly [E in keyof ExpectedSession]: CalendarDate | undefined };
   /** Steps on the way, ms, the target last. */
@@ -38,49 +40,46 @@ const MOST_STEPS = 4;
 /**
  * Whether and when a target is likely to be reached with practice as often and as long as in the last six weeks: the
  * chance by its date, the likely day, and milestones. Our methods, §6.
- * @returns a reason with fewer than three sessions of five pace laps, without a session in six weeks, or where a past
- * session has come there already
+ * @returns a reason with fewer than three sessions of five pace laps, without a session in six weeks, or for a best lap
+ * that has been driven already
  */
 export function targetOutlook(input: OutlookInput): Figure<TargetOutlook> {
   const basis = forecastBasis(input);
   if (!basis.known) return basis;
   const { ahead, rate, question, horizon } = basis.value;
+  const { history } = question;
   const { value: targetMs, kind, today, by } = input;
+  if (kind === "best" && history.some(({ bestMs }) => bestMs <= targetMs))
+    return unknown("a session of this page has come there already, so no chance is given");
   const days = by !== undefined && by >= today && by <= horizon ? daysUntil(basis.value, by) : undefined;
+  // The sessions until the date come first in the year too.
   const year = days === undefined ? ahead : [...days, ...ahead.slice(days.length)];
-  const ask = ({ length }: typeof ahead) => {
-    const future = Array.from({ length }, () => ({ laps: rate.lapsASession }));
-    return forecastTarget({ ...question, future, targetMs, kind });
-  };
-  const byDate = days && ask(days);
-  // The sessions until the date come first in the year too, so what most futures reach by then needs no look further.
-  const forecast = byDate?.known && byDate.value.expectedSession.high !== undefined ? byDate : ask(year);
-  if (!forecast.known) return unknown("a session of this page has come there already, so no chance is given");
-  const { expectedSession, floor, isMostlyAssumption } = forecast.value;
+  const figures = futureFigures({ ...question, future: year.map(() => ({ laps: rate.lapsASession })) }, kind);
+  if (!figures.known) return figures;
+  const within = chanceOf(figures.value, targetMs);
   const dayOf = (session: number | undefined) => (session === undefined ? undefined : year[session - 1]);
   return known({
-    byDate: days && byDate?.known ? { chance: byDate.value.chance, sessions: days.length } : undefined,
-    expected: {
-      low: dayOf(expectedSession.low),
-      mid: dayOf(expectedSession.mid),
-      high: dayOf(expectedSession.high),
+    byDate: days && {
+      chance: chanceOf(figures.value.slice(0, days.length), targetMs).chance,
+      sessions: days.length,
     },
-    milestones: stepsTo(input, floor, question.history),
+    chanceWithinYear: within.chance,
+    expected: {
+      low: dayOf(within.expectedSession.low),
+      mid: dayOf(within.expectedSession.mid),
+      high: dayOf(within.expectedSession.high),
+    },
+    milestones: stepsTo(input, figures.value),
     rate,
-    sessions: question.history.length,
-    isMostlyAssumption,
+    sessions: history.length,
+    isMostlyAssumption: isMostlyAssumption(history.length),
   });
 }
 
-function stepsTo(
-  { kind, value, page }: OutlookInput,
-  floor: TargetForecast["floor"],
-  history: readonly PastSession[],
-): readonly number[] {
-  const nowMs = figureForTarget({ kind }, page, undefined)?.value;
+function stepsTo({ kind, value, page }: OutlookInput, figures: readonly Float64Array[]): readonly number[] {
+  const nowMs = figureForTarget({ kind }, page, () => levelOfPage(page))?.value;
   if (nowMs === undefined) return [];
-  const meanGapMs = kind === "best" ? (mean(history.map((past) => past.bestMs - past.medianMs)) ?? 0) : 0;
   const count = Math.min(MOST_STEPS, Math.floor((nowMs - value) / LEAST_STEP_MS));
-  const steps = milestones({ nowMs, targetMs: value, floor, meanGapMs, steps: Math.max(1, count) });
+  const steps = milestones({ nowMs, targetMs: value, figures, steps: Math.max(1, count) });
   return steps.known ? steps.value : [];
 }

@@ -1,6 +1,7 @@
 import { requireNumber } from "#numbers";
+import type { SessionEvent } from "./sessionEvents.ts";
 
-/** One past session of a combo's page, as the practice curve sees it. */
+/** One past session of a combo's page, as forecasts see it. */
 export interface PastSession {
   /** Timed laps driven on the page before this session. */
   readonly lapsBefore: number;
@@ -15,24 +16,16 @@ export interface FutureSession {
   readonly laps: number;
 }
 
-/** Where a session stands on the axis of practice: laps driven before it and half of its own. */
-export function placeOf(session: Pick<PastSession, "lapsBefore" | "laps">): number {
-  return session.lapsBefore + session.laps / 2;
-}
-
-/** Laps driven up to the end of the last session. */
-export function lapsSoFar(history: readonly PastSession[]): number {
-  const last = history.at(-1);
-  return last === undefined ? 0 : last.lapsBefore + last.laps;
-}
-
-/** The places of the sessions to come, driven one after the other from here. */
-export function futurePlaces(history: readonly PastSession[], future: readonly FutureSession[]): number[] {
-  let driven = lapsSoFar(history);
-  return future.map(({ laps }) => {
-    driven += laps;
-    return driven - laps / 2;
-  });
+/** What a forecast is made from. */
+export interface PracticeQuestion {
+  /** Past sessions of one page, oldest first. */
+  readonly history: readonly PastSession[];
+  /** Sessions to come, in order. */
+  readonly future?: readonly FutureSession[];
+  readonly seed: number;
+  readonly events?: readonly SessionEvent[];
+  /** Number of draws; 2,000 unless said. */
+  readonly draws?: number;
 }
 
 /**

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { lapsInOrder } from "#domain";
-import { median, orderedPairsTTest, pageEvents, practiceCurve, rankSumTest } from "#stats";
+import { levelOutlook, median, orderedPairsTTest, pageEvents, rankSumTest } from "#stats";
 import { comboKeys } from "../../../demo-data/combos.ts";
 import { reviewOf, rows, truth } from "./theDemo.ts";
 
@@ -42,23 +42,22 @@ test("the combo that improves is read as falling, at its true slope", () => {
   expect(trend.value.perWeek.high).toBeGreaterThan(gainPerWeekMs);
 });
 
-test("its practice curve holds the true level of most sessions, the true floor and the true half-life", () => {
+test("its level holds the true level of most sessions, and the interval of its gain the true gain", () => {
   const { history } = reviewOf("fenHatch");
   const events = pageEvents(history, truth.lastDay, [truth.settings.gain.from]);
-  const curve = practiceCurve({ history, seed: 1, events });
-  const { practice, medians } = truth.combos.fenHatch;
-  if (!curve.known) throw new Error(curve.reason);
-  const { line, floor, halfLife } = curve.value;
-  const held = line.filter(({ low, high }, index) => {
-    const { ms = 0 } = medians.find(({ date }) => date === history[index]?.date) ?? {};
+  const outlook = levelOutlook({ sessions: history, since: [0], seed: 1, events });
+  const { medians } = truth.combos.fenHatch;
+  if (!outlook.known) throw new Error("the demo has a level");
+  const { curve, changes } = outlook.value;
+  const trueMs = history.map(({ date }) => medians.find((median) => median.date === date)?.ms ?? Number.NaN);
+  const held = curve.filter(({ low, high }, index) => {
     expect(high - low).toBeLessThan(1000);
-    return low <= ms && ms <= high;
+    return low <= (trueMs[index] ?? 0) && (trueMs[index] ?? 0) <= high;
   });
-  expect(held.length / line.length).toBeGreaterThanOrEqual(0.85);
-  expect(floor.low).toBeLessThan(practice.floorMs);
-  expect(floor.high).toBeGreaterThan(practice.floorMs);
-  expect(halfLife?.low).toBeLessThan(practice.halfLifeLaps ?? 0);
-  expect(halfLife?.high).toBeGreaterThan(practice.halfLifeLaps ?? 0);
+  expect(held.length / curve.length).toBeGreaterThanOrEqual(0.85);
+  const gain = (trueMs.at(-1) ?? 0) - (trueMs[0] ?? 0);
+  expect(changes[0]?.low).toBeLessThan(gain);
+  expect(changes[0]?.high).toBeGreaterThan(gain);
 });
 
 test("the combo gone flat shows no clear change, and what is ruled out leaves room for none", () => {

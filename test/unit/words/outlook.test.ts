@@ -47,23 +47,32 @@ describe("when a target is likely to be reached", () => {
   ])("%o", (dates, sentence) => expect(sayExpected(dates, "a year")).toBe(sentence));
 });
 
-describe("the practice curve in words", () => {
-  const curve = {
-    floor: { low: 82_100.4, high: 82_900 },
-    halfLife: { low: 60.4, high: 399.2 },
-    flatChance: 0.3,
+describe("the level in words", () => {
+  const level = {
+    chanceLevel: 0.31,
+    isLevel: false,
+    levelsOff: { kind: "at", ms: { low: 82_100, mid: 82_400, high: 82_900 } },
     isMostlyAssumption: false,
-  };
+  } as const;
 
-  it("tells floor, half-life and the chance that practice moves nothing", () =>
-    expect(sayCurve(curve)).toBe(
-      "The usual lap levels off between 1:22.100 and 1:22.900. The gap halves in 60 to 400 laps. In 6 of 20 futures practice moves nothing.",
+  it("tells the chance that it no longer moves, and where it levels off to tenths", () =>
+    expect(sayCurve(level)).toBe(
+      "No longer moving: 6 chances in 20. It levels off at about 1:22.4, between 1:22.1 and 1:22.9.",
     ));
 
-  it("says when it is mostly assumption, and leaves out a half-life that says nothing", () =>
-    expect(sayCurve({ ...curve, halfLife: undefined, flatChance: 0.01, isMostlyAssumption: true })).toBe(
-      "Mostly assumption: fewer than 4 sessions. The usual lap levels off between 1:22.100 and 1:22.900. In fewer than 1 of 20 futures practice moves nothing.",
+  it("says when it is mostly assumption, and that the end cannot be told", () =>
+    expect(
+      sayCurve({ ...level, chanceLevel: 0.04, levelsOff: { kind: "untold" }, isMostlyAssumption: true }),
+    ).toBe(
+      "Mostly assumption: fewer than 4 sessions. No longer moving: 1 chance in 20. Where it levels off cannot be told yet.",
     ));
+
+  it("sees no end of rising times, and none ahead of a level at rest", () => {
+    expect(sayCurve({ ...level, levelsOff: { kind: "rising" } })).toContain("no levelling off is in sight");
+    expect(sayCurve({ ...level, chanceLevel: 0.9, isLevel: true, levelsOff: { kind: "already" } })).toBe(
+      "No longer moving: 18 chances in 20.",
+    );
+  });
 
   it("explains the bands so that they add up to twenty", () => {
     const [all, , pale = 0, outside = 0] = (bandMeaning.match(/\d+/g) ?? []).map(Number);

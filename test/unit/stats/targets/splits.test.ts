@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { milestones, sectorSplit } from "#stats";
+import { sectorSplit } from "#stats";
 import { largestRemainder } from "../../../../src/stats/targets/largestRemainder.ts";
 
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
@@ -62,62 +62,4 @@ test("largest remainder adds up and stays within one of the exact share", () => 
     }),
     { seed: 13 },
   );
-});
-
-describe("milestones", () => {
-  const floor = { low: 79_900, mid: 80_000, high: 80_100 };
-
-  test("by hand: the gap to the floor halves at each step", () => {
-    expect(milestones({ nowMs: 88_000, targetMs: 81_000, floor, steps: 3 })).toEqual({
-      known: true,
-      value: [84_000, 82_000, 81_000],
-    });
-  });
-
-  test("without a floor of use the steps are equal in time", () => {
-    const even = { known: true, value: [86_000, 84_000, 82_000] };
-    const ask = { nowMs: 88_000, targetMs: 82_000, steps: 3 };
-    expect(milestones(ask)).toEqual(even);
-    expect(milestones({ ...ask, floor: { low: 83_000, mid: 84_000, high: 85_000 } })).toEqual(even);
-    expect(milestones({ ...ask, floor: { low: 70_000, mid: 80_000, high: 90_000 } })).toEqual(even);
-  });
-
-  test("for a best-lap target the floor is moved by the mean of best less median", () => {
-    const moved = milestones({ nowMs: 87_000, targetMs: 80_000, floor, meanGapMs: -1000, steps: 3 });
-    expect(moved).toEqual({ known: true, value: [83_000, 81_000, 80_000] });
-  });
-
-  test("each is faster than the one before, and the last is the target", () => {
-    const ms = fc.integer({ min: 60_000, max: 100_000 });
-    fc.assert(
-      fc.property(
-        ms,
-        fc.integer({ min: 1, max: 5000 }),
-        ms,
-        fc.nat(3000),
-        fc.integer({ min: 1, max: 9 }),
-        (now, gain, mid, half, steps) => {
-          const targetMs = now - gain;
-          const given = milestones({
-            nowMs: now,
-            targetMs,
-            floor: { low: mid - half, mid, high: mid + half },
-            steps,
-          });
-          if (!given.known) throw new Error(given.reason);
-          expect(given.value.at(-1)).toBe(targetMs);
-          expect([now, ...given.value]).toEqual(
-            [...new Set([now, ...given.value])].toSorted((a, b) => b - a),
-          );
-        },
-      ),
-      { seed: 14 },
-    );
-  });
-
-  test("a reached target gives a reason; a wrong value is named", () => {
-    expect(milestones({ nowMs: 80_000, targetMs: 80_000 }).known).toBe(false);
-    expect(() => milestones({ nowMs: Number.NaN, targetMs: 80_000 })).toThrow(/nowMs/);
-    expect(() => milestones({ nowMs: 81_000, targetMs: 80_000, steps: 0 })).toThrow(/steps is 0/);
-  });
 });
