@@ -1,5 +1,5 @@
 /**
- * The rows of a logbook, schema 2. Times are integer milliseconds, instants epoch milliseconds, lengths metres,
+ * The rows of a logbook, schema 3. Times are integer milliseconds, instants epoch milliseconds, lengths metres,
  * angles degrees, torque N·m, dates local calendar dates "2026-10-14". An absent field means "not known".
  */
 import type { Remark } from "./remarks.ts";

@@ -74,10 +74,14 @@ export interface Ask {
     | "minute left out"
     | "sectors found"
     | "unit or spin";
-  /** What is the matter, and what the second Enter would say. */
-  readonly sentence: string;
-  /** What is the matter, alone. */
+  /** What is the matter, as it stands alone. */
   readonly fact: string;
+  /** The same where what can be done follows; absent where it is no other. */
+  readonly before?: string;
+  /** What a second Enter would say; absent where that is only that it is right. */
+  readonly again?: string;
+  /** What can be done instead, from its comma on. */
+  readonly instead?: string;
   /** Confirmed, the lap is an odd one: no short form and no later lap is measured by it. */
   readonly isOdd?: true;
 }

@@ -10,7 +10,7 @@ const hidden = /^edit lap \d+:\s*/i;
 const time = /^(?:\d+:)*\d+(?:\.\d{1,3})?$/;
 const difference = String.raw`[+\-−±](?:\d+:)*\d+(?:\.\d+)?`;
 const differences = new RegExp(
-  `^${difference}(?: (?:faster|slower|level))?\\s*(?:${difference}\\s*(?:to target)?)?$`,
+  `^${difference}(?: (?:faster|slower|the same|level))?\\s*(?:${difference}\\s*(?:to target)?)?$`,
 );
 const said = new Set<string>(Object.values(lapSigns));
 const beforeCounted = `${countedAs} `;

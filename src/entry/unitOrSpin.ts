@@ -22,7 +22,8 @@ export function unclearUnit(head: string): string | undefined {
 export const askUnit: Ask = {
   why: "unit or spin",
   fact: `“${unit}” is read as ${named}; if it means seconds, take it away.`,
-  sentence: `“${unit}” is read as ${named}. Enter again if it is right; if it means seconds, take it away.`,
+  before: `“${unit}” is read as ${named}.`,
+  instead: "; if it means seconds, take it away",
 };
 
 /** The refusal of a pasted line, which nobody looks at one by one. */

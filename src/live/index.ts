@@ -1,4 +1,5 @@
-export { type Ask, askHere, makeWorkerAsk } from "./ask.ts";
+export { type Ask, makeWorkerAsk } from "./ask.ts";
+export { askHere } from "./askHere.ts";
 export type { Tab } from "./browserTab.ts";
 export { digestMaker } from "./digestMaker.ts";
 export type { Progress } from "./errands/errand.ts";
@@ -30,7 +31,6 @@ export { useLoadDemo } from "./useLoadDemo.ts";
 export { useNow } from "./useNow.ts";
 export { usePageBest } from "./usePageBest.ts";
 export { useRemoveLogbook } from "./useRemoveLogbook.ts";
-export { type Restorable, type Restore, useRestore } from "./useRestore.ts";
 export { useRows } from "./useRows.ts";
 export { type SessionInDoubt, useSessionsInDoubt } from "./useSessionsInDoubt.ts";
 export { useShelfWrite } from "./useShelfWrite.ts";

@@ -41,3 +41,14 @@ export async function runErrand<E extends ErrandName>(
 export function sendHere(surroundings: Pick<Surroundings, "clock" | "newId">): SendOut {
   return (logbook, errand, details, follow) => runErrand(surroundings, logbook, errand, details, follow);
 }
+
+/** Errands of which all that are about a file are about the same one, so it is read once. */
+export function errandsAboutOneFile(surroundings: Pick<Surroundings, "clock" | "newId">): SendOut {
+  let read: ReturnType<ReadSource> | undefined;
+  const readFile: ReadSource = (source) => {
+    read ??= readSource(source, surroundings.clock());
+    return read;
+  };
+  return (logbook, errand, details, follow) =>
+    runErrand(surroundings, logbook, errand, details, { ...follow, readFile });
+}

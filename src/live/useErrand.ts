@@ -19,14 +19,17 @@ export interface Errands {
   readonly stop: () => void;
 }
 
-/** Sends out errands on the open logbook. One under way is stopped when the part that sent it leaves the page. */
-export function useErrand(): Errands {
+/**
+ * Sends out errands on the open logbook. One under way is stopped when the part that sent it leaves the page.
+ * @param goesOn it is not: whoever presses a button and looks elsewhere meanwhile still wants it done
+ */
+export function useErrand({ goesOn = false }: { readonly goesOn?: boolean } = {}): Errands {
   const { book, sendOut } = useLogbook();
   const say = useNotices((notices) => notices.say);
   const [progress, setProgress] = useState<Progress>();
   const stopping = useRef<AbortController>(undefined);
   const stop = useCallback(() => stopping.current?.abort(), []);
-  useEffect(() => stop, [stop]);
+  useEffect(() => (goesOn ? undefined : stop), [stop, goesOn]);
 
   const send: Errands["send"] = useCallback(
     async (errand, details) => {

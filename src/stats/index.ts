@@ -111,11 +111,10 @@ export {
 export type { BestCandidate } from "./bests/bestCandidates.ts";
 export { rangeOfBests } from "./bests/rangeOfBests.ts";
 export { type ComboQuestion, type ComboStanding, comboStanding } from "./combo/comboStanding.ts";
-export { levelOfPage } from "./combo/pageLevel.ts";
-export { SEASON_DAYS, seasonBegins } from "./combo/season.ts";
-export { type GainDays, type LevelGain, levelGain } from "./level/levelGain.ts";
 export { figureAt } from "./combo/figureAt.ts";
 export { figureForTarget, type TargetFigure } from "./combo/figureForTarget.ts";
+export { levelOfPage } from "./combo/pageLevel.ts";
+export { SEASON_DAYS, seasonBegins } from "./combo/season.ts";
 export { isTargetReached, nextTarget, type TargetState, targetStates } from "./combo/targetStates.ts";
 export { isWholeDigest } from "./digest/isWholeDigest.ts";
 export {
@@ -125,6 +124,7 @@ export {
   sessionDigest,
 } from "./digest/sessionDigest.ts";
 export type { Choices } from "./laps/choices.ts";
+export { type GainDays, type LevelGain, levelGain } from "./level/levelGain.ts";
 export type { PaceFigures } from "./pace/paceFigures.ts";
 export { type ComboReviewInput, comboReview } from "./period/comboReview.ts";
 export type { ComboReview, DatedBest, SessionAccount, SessionPoint } from "./period/comboReviewFigures.ts";

@@ -3,8 +3,8 @@ import { type Figure, formatLapTime, remarksNamed } from "#domain";
 import { largestLine, type OddPart, type TimeAccount } from "#stats";
 import { hundredths, sayAmount } from "./amount.ts";
 import { counted, listed } from "./counted.ts";
+import { sayTooFew } from "./reason.ts";
 import { saySigned } from "./signed.ts";
-import { sayTooFew } from "./tooFew.ts";
 
 /** A line of the time account. */
 export type AccountLineName = "pace" | "repeatability" | "mistakes" | "others";
@@ -26,6 +26,9 @@ export const accountLineMeanings: Readonly<Record<AccountLineName, string>> = {
   others: `what laps with ${remarksNamed("others")} add to the mean`,
 };
 
+/** What is measured against where each session has a time of its own. */
+const ownTimes = "the times it is measured against";
+
 const targetWords: Readonly<Record<AccountTarget["from"], string>> = {
   session: "the session's target",
   target: "the target nearest in date",
@@ -45,11 +48,14 @@ export interface AccountReport {
  * @example "Mostly repeatability: 0.56 of 1.01 s a lap"
  * @example "One lap of 25:00.000 adds 149.00 s a lap to mistakes"
  */
-export function accountTitle({ account }: Pick<AccountReport, "account">): string {
+export function accountTitle({ account, target }: AccountReport): string {
   if (!account.known) return sayTooFew(account.reason);
   const { balance } = account.value;
   const whole = sayAmount(balance, hundredths);
-  if (balance <= 0) return balance === 0 ? "Mean lap at the target" : `Mean lap ${whole} under the target`;
+  if (balance <= 0) {
+    const what = target === undefined ? ownTimes : targetWords[target.from];
+    return balance === 0 ? `Mean lap at ${what}` : `Mean lap ${whole} under ${what}`;
+  }
   const odd = oddInTitle(account.value);
   if (odd !== undefined) return oddWords(odd);
   const largest = largestOf(account.value);
@@ -87,7 +93,7 @@ export function accountReading({ account, target }: AccountReport): string {
   const { value } = account;
   const against =
     target === undefined
-      ? "Each session against its own target"
+      ? "Each session against its own target, reference lap or PB"
       : `Against ${targetWords[target.from]}, ${formatLapTime(target.ms)}`;
   const sessions = value.sessions > 1 ? ` in ${counted(value.sessions, "session")}` : "";
   const from = `${against}, from ${counted(value.laps, "lap")}${sessions}`;

@@ -36,7 +36,8 @@ export function gainTitle(gain: Figure<LevelGain>): string {
 
 /** What stands behind it: the sessions, and the interval. */
 export function gainReading(gain: Figure<LevelGain>): string {
-  if (!gain.known) return "Each session's usual lap is drawn; how far the level has moved needs more of them.";
+  if (!gain.known)
+    return "Each session's usual lap is drawn; how far the level has moved needs more of them.";
   const { sessions, isMostlyAssumption } = gain.value;
   const assumed = isMostlyAssumption ? "Mostly assumption: fewer than 4 sessions. " : "";
   return `${assumed}From ${counted(sessions, "session")}, good and bad evenings apart: ${sayBetween(gain.value, hundredths, pace)}.`;
@@ -47,7 +48,8 @@ export function gainReading(gain: Figure<LevelGain>): string {
  * @example "−2.40 s", "may be chance", "1 of 2 sessions"
  */
 export function sayGain(gain: Figure<LevelGain>): string {
-  if (!gain.known) return "needs" in gain.reason ? `${gain.reason.has} of ${gain.reason.needs} sessions` : "not known";
+  if (!gain.known)
+    return "needs" in gain.reason ? `${gain.reason.has} of ${gain.reason.needs} sessions` : "not known";
   const { change, chanceFaster } = gain.value;
   const certainty = certaintyOf(chanceFaster);
   return certainty === "may be chance" ? certainty : saySigned(change, hundredths);

@@ -1,8 +1,8 @@
 import { leastForSpread } from "#domain";
 import type { RunReport, SessionReport } from "#stats";
-import { counted } from "./counted.ts";
+import { asSentence, counted } from "./counted.ts";
 import type { Rests } from "./evidence.ts";
-import { sayTooFew } from "./tooFew.ts";
+import { sayLapsToGo, sayTooFew } from "./reason.ts";
 import { workOnLine } from "./workOnLine.ts";
 
 /** One suggestion for the next run. */
@@ -102,7 +102,7 @@ function sameAgain({ laps }: RunReport): NextRun | undefined {
   if (laps >= leastForSpread) return undefined;
   return {
     suggestion: `The same again, ${LAPS_OF_A_RUN} laps in a row.`,
-    reason: `Not enough laps to say: ${laps} of ${leastForSpread}.`,
+    reason: `${asSentence(sayLapsToGo(laps, leastForSpread))}.`,
     evidence: measured,
     check: `${leastForSpread} clean laps give a spread.`,
   };

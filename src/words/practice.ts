@@ -2,8 +2,8 @@ import { sayDate } from "#domain";
 import type { BreakCost, PracticeAmount, PracticeRate } from "#stats";
 import { hundredths } from "./amount.ts";
 import { counted } from "./counted.ts";
+import { sayLacking } from "./reason.ts";
 import { isClear, pace, sayBetween, sayClear } from "./shift.ts";
-import { sayTooFew } from "./tooFew.ts";
 
 const MINUTE = 60_000;
 
@@ -59,7 +59,7 @@ export function sayBreak({ days, to, cost, lapsUntilBack }: BreakCost): string {
 }
 
 function costWords(cost: BreakCost["cost"]): string {
-  if (!cost.known) return `what it cost cannot be told, ${sayTooFew(cost.reason).replace(/^N/, "n")}`;
+  if (!cost.known) return `what it cost cannot be told, ${sayLacking(cost.reason)}`;
   return isClear(cost.value)
     ? `the first session after it was ${sayClear(cost.value, hundredths, pace)}`
     : `no clear cost, the first session after it was ${sayBetween(cost.value, hundredths, pace)}, perhaps by chance`;

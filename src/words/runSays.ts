@@ -4,10 +4,10 @@ import { thousandths } from "./amount.ts";
 import { clearChangeFromRun } from "./clearChangeFromRun.ts";
 import { asSentence, counted } from "./counted.ts";
 import { sayLapTime } from "./lapTime.ts";
+import { sayLapsToGo, sayTooFew } from "./reason.ts";
 import { sayLeast } from "./runFigures.ts";
 import { scatterInWords } from "./scatter.ts";
 import { pace, sayClear } from "./shift.ts";
-import { sayTooFew } from "./tooFew.ts";
 
 /**
  * What one run says, in one sentence that is true for its figures.
@@ -79,7 +79,7 @@ function spread(finding: Finding<"spread">, { againstRunBefore }: RunReport): st
 function few({ laps, bestMs, decimals }: Finding<"few">, { scatter }: RunReport): string {
   const best = `best ${sayLapTime(bestMs, decimals)}`;
   if (laps === 0) return `${best}; with no laps written down there is no more to say.`;
-  const lacking = laps < leastForSpread ? `Not enough laps yet: ${laps} of ${leastForSpread}` : undefined;
-  const why = lacking ?? (scatter.known ? undefined : sayTooFew(scatter.reason));
-  return `${best} of ${counted(laps, "lap")}.${why === undefined ? "" : ` ${why}.`}`;
+  if (laps < leastForSpread) return `${best}. ${asSentence(sayLapsToGo(laps, leastForSpread))}.`;
+  const why = scatter.known ? "" : ` ${sayTooFew(scatter.reason)}.`;
+  return `${best} of ${counted(laps, "lap")}.${why}`;
 }

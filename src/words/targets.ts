@@ -3,7 +3,7 @@ import type { TargetProgress } from "#stats";
 import { hundredths, sayAmount, share, thousandths, type Unit } from "./amount.ts";
 import { asSentence, counted } from "./counted.ts";
 import { sayLapTime } from "./lapTime.ts";
-import { sayTooFew } from "./tooFew.ts";
+import { sayTooFew } from "./reason.ts";
 
 const units: Readonly<Record<TargetKind, Unit>> = {
   best: thousandths,

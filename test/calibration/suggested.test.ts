@@ -30,7 +30,7 @@ function reachedBy(kind: DriverKind, sessions: number) {
     const history = all.slice(0, sessions);
     const future = Array.from({ length: ahead }, () => ({ laps: lapsBefore / all.length }));
     const targets = fairTargets({ history, future, seed: n, kind: "best", draws: 300 });
-    if (!targets.known) throw new Error(targets.reason);
+    if (!targets.known) throw new Error(JSON.stringify(targets.reason));
     reached.fair += later <= targets.value.fair ? 1 / drivers : 0;
     reached.stretch += later <= targets.value.stretch ? 1 / drivers : 0;
   }

@@ -6,6 +6,7 @@ import {
   forecasts,
   type Logbook,
   mergeRows,
+  newestSchema,
   pagesOfCombo,
   partOf,
   preferences,
@@ -37,7 +38,7 @@ export async function useEverything(book: Logbook): Promise<string[]> {
   shown["tables"] = [lapsTable, sessionsTable, rigsTable, targetsTable].map((table) =>
     writeCsv(table(rows), { delimiter: ",", decimal: "." }),
   );
-  await writeBackup(rows, { title: "Mine", schema: 2, sha256: undefined });
+  await writeBackup(rows, { title: "Mine", schema: newestSchema, sha256: undefined });
   mergeRows(rows, rows);
   for (const { id } of rows.sessions) partOf(rows, { kind: "session", sessionId: id });
   shown["deleted"] = (await deletedThings(book)).map(({ what, of, deletedAt }) => [

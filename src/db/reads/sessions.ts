@@ -145,9 +145,3 @@ export async function eachRunsOf(
     each(rows.filter((run) => isLive(run) && wanted.has(run.sessionId)));
   }
 }
-
-/** A text that changes whenever a session's own fields do. Reads keys only, one for each session. */
-export async function markOfSessions(book: ReadOnlyLogbook): Promise<string> {
-  const keys: unknown = await book.tables.sessions.orderBy("updatedAt").keys();
-  return String((keys as readonly number[]).reduce((mark, at) => (mark * 31 + at) % 2_147_483_647, 0));
-}

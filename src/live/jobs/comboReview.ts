@@ -1,16 +1,8 @@
-import {
-  markOfCombo,
-  pagesOfCombo,
-  preferences,
-  type ReadOnlyLogbook,
-  referencesOfCombo,
-  targetsOfCombo,
-} from "#db";
+import { pagesOfCombo, preferences, type ReadOnlyLogbook, referencesOfCombo, targetsOfCombo } from "#db";
 import type { CalendarDate, Id } from "#domain";
 import { type ComboReview, comboReview } from "#stats";
 import { freshDigests } from "./freshDigests.ts";
-import type { JobMark, JobRun } from "./job.ts";
-import { markOfRows } from "./markOfRows.ts";
+import type { JobRun } from "./job.ts";
 
 export interface ComboReviewDetails {
   readonly comboId: Id;
@@ -36,12 +28,6 @@ export const runComboReview: JobRun<ComboReviewDetails, ComboReview> = async (
     references,
     preferences: chosen,
   });
-};
-
-export const markOfComboReview: JobMark<ComboReviewDetails> = async (book, { comboId }) => {
-  const [laps, rows] = await Promise.all([markOfCombo(book, comboId), besideTheLaps(book, comboId)]);
-  const { pages, targets, references, chosen } = rows;
-  return [laps, ...[pages, targets, references, [chosen]].map(markOfRows)].join(" ");
 };
 
 /** The rows that the figures of a combo rest on besides its laps. */

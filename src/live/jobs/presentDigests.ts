@@ -1,9 +1,8 @@
 import { onPage, presentPage } from "#combo";
-import { markOfCombo, pagesOfCombo, preferences, type ReadOnlyLogbook } from "#db";
+import { pagesOfCombo, preferences, type ReadOnlyLogbook } from "#db";
 import type { CalendarDate, Id } from "#domain";
 import type { SessionDigest } from "#stats";
 import { freshDigests } from "./freshDigests.ts";
-import { markOfRows } from "./markOfRows.ts";
 
 /** Figures of the sessions of a combo whose times compare with those of today, oldest first. */
 export async function presentDigests(
@@ -12,14 +11,4 @@ export async function presentDigests(
 ): Promise<SessionDigest[]> {
   const [pages, chosen] = await Promise.all([pagesOfCombo(book, comboId), preferences(book)]);
   return onPage(presentPage(pages, today), await freshDigests(book, comboId, chosen, today));
-}
-
-/** Another text whenever anything changes that `presentDigests` reads. */
-export async function markOfPresentDigests(book: ReadOnlyLogbook, { comboId }: { readonly comboId: Id }) {
-  const [laps, pages, chosen] = await Promise.all([
-    markOfCombo(book, comboId),
-    pagesOfCombo(book, comboId),
-    preferences(book),
-  ]);
-  return [laps, markOfRows(pages), markOfRows([chosen])].join(" ");
 }

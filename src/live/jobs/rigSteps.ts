@@ -1,7 +1,7 @@
 import type { CalendarDate } from "#domain";
 import { type RigStep, rigSteps } from "#stats";
-import type { JobMark, JobRun } from "./job.ts";
-import { markOfWholeBook, wholeBook } from "./wholeBook.ts";
+import type { JobRun } from "./job.ts";
+import { wholeBook } from "./wholeBook.ts";
 
 export interface RigStepsDetails {
   /** First day of the record. */
@@ -14,5 +14,3 @@ export interface RigStepsDetails {
 /** The combos before and after a change of the rig. */
 export const runRigSteps: JobRun<RigStepsDetails, RigStep[]> = async (book, details) =>
   rigSteps({ ...details, combos: (await wholeBook(book, details.today)).combos });
-
-export const markOfRigSteps: JobMark<RigStepsDetails> = markOfWholeBook;

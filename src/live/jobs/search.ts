@@ -1,5 +1,5 @@
 import { numberedRuns } from "#combo";
-import { combosWithNames, eachRunsOf, markOfBook, type ReadOnlyLogbook } from "#db";
+import { combosWithNames, eachRunsOf, type ReadOnlyLogbook } from "#db";
 import {
   type CalendarDate,
   comboName,
@@ -14,7 +14,7 @@ import {
   searchSession,
 } from "#domain";
 import { grouped } from "./grouped.ts";
-import type { JobMark, JobRun } from "./job.ts";
+import type { JobRun } from "./job.ts";
 
 export interface SearchDetails {
   readonly terms: SearchTerms;
@@ -107,8 +107,6 @@ export const runSearch: JobRun<SearchDetails, SearchResult> = async (book, { ter
     lapCount: laps.length,
   };
 };
-
-export const markOfSearch: JobMark<SearchDetails> = async (book) => String(await markOfBook(book));
 
 async function namesOfCombos(book: ReadOnlyLogbook): Promise<ReadonlyMap<Id, string>> {
   const combos = await combosWithNames(book);

@@ -1,7 +1,7 @@
 import type { CalendarDate } from "#domain";
 import { type WeekStatement, weekStatement } from "#stats";
-import type { JobMark, JobRun } from "./job.ts";
-import { markOfWholeBook, wholeBook } from "./wholeBook.ts";
+import type { JobRun } from "./job.ts";
+import { wholeBook } from "./wholeBook.ts";
 
 export interface StatementDetails {
   readonly monday: CalendarDate;
@@ -27,5 +27,3 @@ export const runStatement: JobRun<StatementDetails, Statement> = async (book, { 
     after: dates.find((date) => date > statement.sunday),
   };
 };
-
-export const markOfStatement: JobMark<StatementDetails> = markOfWholeBook;

@@ -1,7 +1,7 @@
 import type { CalendarDate, Figure, Id } from "#domain";
 import { type OutlookInput, type SuggestedTargets, suggestedTargets } from "#stats";
-import type { JobMark, JobRun } from "./job.ts";
-import { markOfPresentDigests, presentDigests } from "./presentDigests.ts";
+import type { JobRun } from "./job.ts";
+import { presentDigests } from "./presentDigests.ts";
 
 export interface SuggestedTargetsDetails {
   readonly comboId: Id;
@@ -15,5 +15,3 @@ export const runSuggestedTargets: JobRun<SuggestedTargetsDetails, Figure<Suggest
   book,
   details,
 ) => suggestedTargets({ ...details, page: await presentDigests(book, details) });
-
-export const markOfSuggestedTargets: JobMark<SuggestedTargetsDetails> = markOfPresentDigests;

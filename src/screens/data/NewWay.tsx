@@ -18,7 +18,7 @@ export function NewWay(props: WayProps & { readonly titles: readonly string[] })
       className={styles["preview"]}
       onSubmit={(event) => {
         event.preventDefault();
-        if (problem === undefined) void incoming.asNew(source, title.trim());
+        if (problem === undefined) void incoming.asNew(source, { title: title.trim(), kind: "own" });
       }}
     >
       <HoldsTable holds={preview.holds} />

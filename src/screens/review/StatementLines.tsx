@@ -1,9 +1,9 @@
-import { differenceShown, formatDelta, formatLapTime, type Id, type ShownTime } from "#domain";
+import { differenceShown, formatLapTime, type Id, type ShownTime } from "#domain";
 import type { WeekLine, WeekStatement } from "#stats";
-import { Ink } from "#ui/Ink.tsx";
+import { Delta } from "#ui/Delta.tsx";
 import { Name } from "#ui/Name.tsx";
 import { RuledTable } from "#ui/RuledTable.tsx";
-import { counted, sayLapTime } from "#words";
+import { counted, sayGain, sayLapTime } from "#words";
 
 /** Combos that fit on the page; the others are summed up in one line. */
 const mostLines = 6;
@@ -81,7 +81,7 @@ const timeColumns = [
   { key: "gained", title: "gained", figures: true, strong: true },
   { key: "usualBefore", title: "usual before", figures: true },
   { key: "usual", title: "usual after", figures: true },
-  { key: "moved", title: "gained or spent", figures: true, strong: true },
+  { key: "gain", title: "in 12 weeks", figures: true, strong: true },
 ] as const;
 
 /** PB and usual lap brought forward into the week and carried on out of it. */
@@ -91,7 +91,7 @@ export function StatementTimes({ lines, nameOf }: { readonly lines: readonly Wee
       caption="PB and usual lap, before the week and after it"
       captionHidden
       columns={timeColumns}
-      rows={lines.slice(0, mostLines).map(({ comboId, bestBefore, best, usualBefore, usual }) => ({
+      rows={lines.slice(0, mostLines).map(({ comboId, bestBefore, best, usualBefore, usual, gain }) => ({
         id: comboId,
         cells: {
           combo: <Name>{nameOf(comboId)}</Name>,
@@ -100,7 +100,7 @@ export function StatementTimes({ lines, nameOf }: { readonly lines: readonly Wee
           gained: <Moved before={bestBefore} after={best} />,
           usualBefore: usualBefore === undefined ? none : formatLapTime(usualBefore),
           usual: usual === undefined ? none : formatLapTime(usual),
-          moved: <Moved before={asShown(usualBefore)} after={asShown(usual)} />,
+          gain: sayGain(gain),
         },
       }))}
     />
@@ -108,10 +108,6 @@ export function StatementTimes({ lines, nameOf }: { readonly lines: readonly Wee
 }
 
 const none = "—";
-
-function asShown(ms: number | undefined): ShownTime | undefined {
-  return ms === undefined ? undefined : { ms };
-}
 
 interface MovedProps {
   readonly before: ShownTime | undefined;
@@ -121,10 +117,9 @@ interface MovedProps {
 function Moved({ before, after }: MovedProps) {
   if (before === undefined || after === undefined) return none;
   const { ms, decimals } = differenceShown(before, after);
-  const word = ms < 0 ? " faster" : ms > 0 ? " slower" : "";
   return (
-    <Ink tone={ms < 0 ? "gain" : ms > 0 ? "loss" : "plain"}>
-      {formatDelta(ms, decimals)} s{word}
-    </Ink>
+    <Delta ms={ms} decimals={decimals}>
+      {(way) => (way === "the same" ? " s" : ` s ${way}`)}
+    </Delta>
   );
 }

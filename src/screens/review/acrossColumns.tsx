@@ -3,7 +3,7 @@ import { sayDate } from "#domain";
 import { printAddress } from "#state/address.ts";
 import { type AcrossFigure, acrossFigures, acrossValue, type ComboLine } from "#stats";
 import { Name } from "#ui/Name.tsx";
-import { acrossWords, sayAcross, sayLapTime, sayTargetValue, sayGain, targetFigure } from "#words";
+import { acrossWords, sayAcross, sayGain, sayLapTime, sayTargetValue, targetFigure } from "#words";
 import styles from "./Across.module.css";
 
 /** One combo's line with its name. */

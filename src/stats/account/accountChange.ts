@@ -1,4 +1,4 @@
-import { type Figure, known } from "#domain";
+import { type Figure, known, type Reason, unknown } from "#domain";
 import { periodShift } from "../period/periodShift.ts";
 import type { Shift } from "../period/shift.ts";
 import type { LapInAccount } from "./accountSteps.ts";
@@ -37,7 +37,7 @@ type Sessions = readonly (readonly LapInAccount[])[];
 export function accountChange(now: Sessions, before: Sessions): Figure<AccountChange> {
   const [earlier, present] = [accountsOfLaps(before, 0), accountsOfLaps(now, 0)];
   const [there, here] = [earlier.whole, present.whole];
-  if (!there.known) return { known: false, reason: `${there.reason} in the period before` };
+  if (!there.known) return unknown(saidOfBefore(there.reason));
   if (!here.known) return here;
   const valuesOf = (each: readonly Figure<TimeAccount>[]) =>
     each.flatMap((one) => (one.known ? [one.value] : []));
@@ -58,4 +58,9 @@ export function accountChange(now: Sessions, before: Sessions): Figure<AccountCh
     laps: here.value.laps,
     lapsBefore: there.value.laps,
   });
+}
+
+/** Too few laps there are said of the period before. */
+function saidOfBefore(reason: Reason): Reason {
+  return "needs" in reason ? { ...reason, period: "before" } : reason;
 }

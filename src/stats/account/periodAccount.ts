@@ -45,9 +45,7 @@ export function periodAccount({ digests, bests, page, targets, references }: Per
   return { accounts, account: whole.known ? known(withLeftOut(whole.value, without)) : whole };
 }
 
-const nothingToMeasure = unknown(
-  "no target, no reference lap and no PB from before a session to measure it against",
-);
+const nothingToMeasure = unknown({ because: "nothing to measure a period against" });
 
 function withLeftOut(account: TimeAccount, more: number): TimeAccount {
   return { ...account, sessionsLeftOut: account.sessionsLeftOut + more };

@@ -1,6 +1,5 @@
 import { type Figure, known, placeOfLap, type Remark, unknown } from "#domain";
 import { requireNumber } from "#numbers";
-import { needs } from "../sample/needs.ts";
 import {
   type AccountLines,
   type AccountSteps,
@@ -106,8 +105,8 @@ function accountOf(sessions: readonly SteppedSession[]): Figure<TimeAccount> {
   const lines = linesOf(accounts);
   if (lines === undefined) {
     const most = Math.max(0, ...sessions.map(({ account }) => account.paceLaps));
-    const where = sessions.length > 1 ? " in its best session" : "";
-    return unknown(`${needs(LEAST_FOR_ACCOUNT, "pace lap", most)}${where}`);
+    const where = sessions.length > 1 ? ({ where: "in the best session" } as const) : {};
+    return unknown({ needs: LEAST_FOR_ACCOUNT, of: "pace lap", has: most, ...where });
   }
   const sum = (field: "laps" | "cutLaps" | "notBestLaps" | "withoutTime") =>
     accounts.reduce((total, account) => total + account[field], 0);

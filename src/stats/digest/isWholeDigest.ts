@@ -23,7 +23,7 @@ const isPace = (value: unknown) => {
     isNumber(laps) &&
     isNumber(exactLaps) &&
     isObject(consistency) &&
-    typeof consistency["known"] === "boolean" &&
+    (consistency["known"] === true ? isObject(consistency["value"]) : isObject(consistency["reason"])) &&
     Object.values(figures).every(isNumberOrNone)
   );
 };

@@ -1,6 +1,6 @@
 import { type CalendarDate, type Figure, known, unknown } from "#domain";
+import { lapsForMedian } from "../pace/lapsForMedian.ts";
 import { type PageSession, pageEvents } from "../period/pageHistory.ts";
-import { needs } from "../sample/needs.ts";
 import { type ChangeOfLevel, changeOfLevel } from "./changeOfLevel.ts";
 import { levelModel } from "./levelModel.ts";
 
@@ -29,13 +29,16 @@ const LEAST_SESSIONS = 2;
  * @param history sessions of one page with a median, oldest first
  * @returns a reason with fewer than two of them in the days
  */
-export function levelGain(history: readonly PageSession[], { from = "", to = "9999-12-31" }: GainDays): Figure<LevelGain> {
+export function levelGain(
+  history: readonly PageSession[],
+  { from = "", to = "9999-12-31" }: GainDays,
+): Figure<LevelGain> {
   const sessions = history.filter(({ date }) => date <= to);
   const since = sessions.findIndex(({ date }) => date >= from);
   const within = since < 0 ? 0 : sessions.length - since;
   const [first, last] = [sessions[since], sessions.at(-1)];
   if (within < LEAST_SESSIONS || first === undefined || last === undefined)
-    return unknown(needs(LEAST_SESSIONS, "session with 5 pace laps", within));
+    return unknown({ needs: LEAST_SESSIONS, of: "session", each: lapsForMedian, has: within });
   const model = levelModel({ sessions, events: pageEvents(sessions, last.date) });
   if (!model.known) return model;
   return known({

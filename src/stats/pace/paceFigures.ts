@@ -1,7 +1,6 @@
 import { type Figure, leastForSpread, unknown } from "#domain";
 import { CONFIDENCE } from "#numbers";
 import type { PlacedLap } from "../laps/sessionLaps.ts";
-import { needs } from "../sample/needs.ts";
 import { summary } from "../sample/summary.ts";
 import { bestOfK } from "./bestOfK.ts";
 import { type Consistency, consistency } from "./consistency.ts";
@@ -66,8 +65,7 @@ export function paceFigures(laps: readonly PlacedLap[]): PaceFigures {
 function spreadOf(chains: readonly number[][], paceLaps: number): Figure<Consistency> {
   const exact = chains.flat().length;
   if (exact >= leastForSpread || exact === paceLaps) return consistency(chains, CONFIDENCE);
-  const rough = `${paceLaps - exact} from memory or with fewer decimals`;
-  return unknown(`${needs(leastForSpread, "exact pace lap", exact)}; ${rough}`);
+  return unknown({ needs: leastForSpread, of: "exact pace lap", has: exact, rough: paceLaps - exact });
 }
 
 function timesOf(laps: readonly PlacedLap[]): number[] {

@@ -1,4 +1,3 @@
-import { levelGain } from "../level/levelGain.ts";
 import { isOnPage, onPage } from "#combo";
 import { addCounts, addDays, type CalendarDate, daysBetween, type ReferenceLap } from "#domain";
 import { CONFIDENCE } from "#numbers";
@@ -10,6 +9,7 @@ import { type ComboQuestion, type ComboStanding, comboStanding } from "../combo/
 import { sectorsOf, timesOf } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { Choices } from "../laps/choices.ts";
+import { levelGain } from "../level/levelGain.ts";
 import { lapDistribution } from "../pace/lapDistribution.ts";
 import { wilsonInterval } from "../sample/wilsonInterval.ts";
 import { nearSessionBest } from "../session/nearSessionBest.ts";

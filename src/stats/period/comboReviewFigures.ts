@@ -1,10 +1,10 @@
-import type { LevelGain } from "../level/levelGain.ts";
 import type { AccountTarget } from "#combo";
 import type { CalendarDate, Figure, Id, LapCounts } from "#domain";
 import type { SectorAccount } from "../account/sectorAccount.ts";
 import type { TimeAccount } from "../account/timeAccount.ts";
 import type { BestCandidate } from "../bests/bestCandidates.ts";
 import type { TargetState } from "../combo/targetStates.ts";
+import type { LevelGain } from "../level/levelGain.ts";
 import type { LapDistribution } from "../pace/lapDistribution.ts";
 import type { NearTheBest } from "../pace/shareWithinMargin.ts";
 import type { Share } from "../sample/wilsonInterval.ts";

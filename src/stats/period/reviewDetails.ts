@@ -1,5 +1,4 @@
 import type { CalendarDate, Figure, Id } from "#domain";
-import { practiceRate } from "../targets/practiceRate.ts";
 import { CONFIDENCE } from "#numbers";
 import { type AccountChange, accountChange } from "../account/accountChange.ts";
 import { reachableLap } from "../account/reachableLap.ts";
@@ -11,6 +10,7 @@ import type { NearTheBest } from "../pace/shareWithinMargin.ts";
 import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
 import { nearSessionBest } from "../session/nearSessionBest.ts";
 import { type SittingThirds, sittingThirds } from "../session/sittingThirds.ts";
+import { practiceRate } from "../targets/practiceRate.ts";
 import { type BreakCost, breakCosts } from "../weeks/breakCosts.ts";
 import { type CurveOutlook, curveOutlook } from "./curveOutlook.ts";
 import { type FactorGroups, factorGroups } from "./factorGroups.ts";

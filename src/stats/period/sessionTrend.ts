@@ -1,6 +1,5 @@
-import { type Figure, known, unknown } from "#domain";
+import { type Figure, known, type Shortage, unknown } from "#domain";
 import { CONFIDENCE, median } from "#numbers";
-import { needs } from "../sample/needs.ts";
 import { theilSen } from "../sample/theilSen.ts";
 import { mannKendall } from "../weeks/mannKendall.ts";
 import { sessionsNeededForChange } from "../weeks/sessionsNeededForChange.ts";
@@ -43,17 +42,18 @@ export interface TrendPoint {
 /**
  * Trend of a figure over sessions: Mann–Kendall for whether there is one, Theil–Sen with Sen's interval for how fast.
  * @param points in time order
- * @param thing what a point is, for the reason: "session with 5 pace laps"
+ * @param counted what a point is, for the reason: { of: "combo with this figure" }
  * @param worthShowing share of the usual figure that a change worth showing has
  * @returns a reason for fewer than five sessions or where all lie at one instant
  */
 export function sessionTrend(
   points: readonly TrendPoint[],
-  thing: string,
+  counted: Pick<Shortage, "of" | "each">,
   worthShowing: number,
 ): Figure<SessionTrend> {
   const values = points.map((point) => point.value);
-  if (points.length < LEAST_SESSIONS) return unknown(needs(LEAST_SESSIONS, thing, points.length));
+  if (points.length < LEAST_SESSIONS)
+    return unknown({ needs: LEAST_SESSIONS, ...counted, has: points.length });
   const first = points[0]?.startedAt ?? 0;
   const weeks = points.map((point) => (point.startedAt - first) / WEEK);
   const test = mannKendall(values);
@@ -63,7 +63,7 @@ export function sessionTrend(
     values,
     CONFIDENCE,
   );
-  if (test === undefined || perWeek === undefined) return unknown("needs sessions at different times");
+  if (test === undefined || perWeek === undefined) return unknown({ because: "all at one time" });
   const isClear = test.p < 1 - CONFIDENCE && (perWeek.low > 0 || perWeek.high < 0);
   const change = worthShowing * Math.abs(median(values) as number);
   return known({

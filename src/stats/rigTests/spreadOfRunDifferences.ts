@@ -2,7 +2,6 @@ import { type Figure, known, unknown } from "#domain";
 import { median, standardDeviation } from "#numbers";
 import { inSet } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
-import { needs } from "../sample/needs.ts";
 
 const LEAST_LAPS = 3;
 const LEAST_DIFFERENCES = 5;
@@ -22,7 +21,7 @@ export function spreadOfRunDifferences(
   });
   const ms = standardDeviation(differences);
   if (ms === undefined || differences.length < LEAST_DIFFERENCES) {
-    return unknown(needs(LEAST_DIFFERENCES, "pair of neighbouring runs", differences.length));
+    return unknown({ needs: LEAST_DIFFERENCES, of: "pair of neighbouring runs", has: differences.length });
   }
   return known({ ms, differences: differences.length });
 }

@@ -6,7 +6,6 @@ import type { Choices } from "../laps/choices.ts";
 import { type PlacedLap, placedRun } from "../laps/sessionLaps.ts";
 import { paceFigures } from "../pace/paceFigures.ts";
 import { rankSumTest } from "../rigTests/rankSumTest.ts";
-import { needs } from "../sample/needs.ts";
 import { pointedAtLaps } from "./pointedAtLaps.ts";
 import type { AgainstBest, AgainstRun, AgainstTarget, KnownTime, RunFigures } from "./runFigures.ts";
 import { type RunFinding, runFinding } from "./runFinding.ts";
@@ -87,13 +86,13 @@ function countsOf(run: Run, laps: readonly PlacedLap[]) {
 
 function bestOf(run: Run, laps: readonly PlacedLap[]): Figure<KnownTime> {
   const best = bestLine(bestCandidates({ runs: [run], laps }, run.startedAt)).at(-1);
-  if (best === undefined) return unknown(needs(1, "clean lap", 0));
+  if (best === undefined) return unknown({ needs: 1, of: "clean lap", has: 0 });
   return known({ ms: best.ms, decimals: best.decimals, lapId: best.isSummary ? undefined : best.lapId });
 }
 
 function usualOf(run: Run, median: number | undefined): Figure<number> {
   const usual = run.summary?.usualMs ?? median;
-  return usual === undefined ? unknown(needs(1, "clean lap", 0)) : known(usual);
+  return usual === undefined ? unknown({ needs: 1, of: "clean lap", has: 0 }) : known(usual);
 }
 
 function againstRunBefore(
@@ -102,19 +101,20 @@ function againstRunBefore(
   runsBefore: readonly Run[],
   preferences: Choices,
 ): Figure<AgainstRun> {
-  if (!isPace) return unknown("only pace runs are compared");
-  if (times.length < LEAST_TO_COMPARE) return unknown(needs(LEAST_TO_COMPARE, "pace lap", times.length));
+  if (!isPace) return unknown({ because: "not a pace run" });
+  if (times.length < LEAST_TO_COMPARE)
+    return unknown({ needs: LEAST_TO_COMPARE, of: "pace lap", has: times.length });
   const before = runsBefore
     .toSorted((a, b) => b.n - a.n)
     .map((run) => ({ run, laps: placedRun(run, 0, run.startedAt, preferences) }))
     .find(({ run, laps }) => hasPace(run, laps));
-  if (before === undefined) return unknown("no pace run before it in this session");
+  if (before === undefined) return unknown({ because: "no pace run before" });
   const others = before.laps.filter((lap) => lap.place === "pace").map((lap) => lap.lap.ms as number);
   if (others.length < LEAST_TO_COMPARE) {
-    return unknown(`${needs(LEAST_TO_COMPARE, "pace lap", others.length)} in run ${before.run.n}`);
+    return unknown({ needs: LEAST_TO_COMPARE, of: "pace lap", has: others.length, run: before.run.n });
   }
   const test = rankSumTest(times, others, CONFIDENCE);
-  if (test === undefined) return unknown("all laps of both runs are the same");
+  if (test === undefined) return unknown({ because: "both runs the same" });
   const { estimate, low, high, achievedConfidence } = test;
   return known({
     n: before.run.n,
@@ -132,7 +132,7 @@ function againstTarget(
   laps: readonly PlacedLap[],
   targetMs: number | undefined,
 ): Figure<AgainstTarget> {
-  if (targetMs === undefined) return unknown("no target for this session");
+  if (targetMs === undefined) return unknown({ because: "no target" });
   if (!best.known) return best;
   return known({
     targetMs,
@@ -146,7 +146,7 @@ function againstTarget(
 
 function againstBest(best: Figure<KnownTime>, pb: RunReportInput["pb"]): Figure<AgainstBest> {
   if (!best.known) return best;
-  if (pb === undefined) return unknown("no personal best before it");
+  if (pb === undefined) return unknown({ because: "no PB before" });
   const isNew = latestMs(best.value) < pb.ms;
   return known({
     pbMs: pb.ms,

@@ -70,7 +70,7 @@ export function sessionReport(input: SessionReportInput): SessionReport {
   const paceLaps = laps.filter((placed) => placed.place === "pace");
   const account =
     target === undefined
-      ? unknown("no target, no reference lap and no PB from before this session to measure against")
+      ? unknown({ because: "nothing to measure a session against" })
       : accountOfLaps([laps.map(inAccount)], target.ms);
   const maybeBests = laps.filter((placed) => placed.mayBeBest);
   const paceBests = paceLaps.filter((placed) => placed.mayBeBest);

@@ -4,7 +4,6 @@ import { timesOf } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { Shift } from "../period/shift.ts";
 import { signedRankTest } from "../rigTests/signedRankTest.ts";
-import { needs } from "../sample/needs.ts";
 
 /** Warm-up laps that are left out, and the pace laps a session needs with them. */
 const WARMING_UP = 3;
@@ -31,7 +30,12 @@ export function sittingThirds(digests: readonly SessionDigest[]): Figure<Sitting
   const all = digests.flatMap((digest) => lateAgainstEarly([...timesOf([digest], "pace")]));
   const differences = all.slice(-MOST_SESSIONS);
   if (differences.length < LEAST_SESSIONS)
-    return unknown(needs(LEAST_SESSIONS, `session with ${LEAST_LAPS} pace laps`, differences.length));
+    return unknown({
+      needs: LEAST_SESSIONS,
+      of: "session",
+      each: { needs: LEAST_LAPS, of: "pace lap" },
+      has: differences.length,
+    });
   const test = signedRankTest(differences, CONFIDENCE);
   const { estimate, low, high } = test ?? { estimate: 0, low: 0, high: 0 };
   const sessions = differences.length;

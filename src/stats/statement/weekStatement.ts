@@ -1,5 +1,5 @@
 import { isInForce, nearestFirst, onPage } from "#combo";
-import { addCounts, addDays, type CalendarDate, type Id, type ReferenceLap } from "#domain";
+import { addCounts, addDays, type CalendarDate, type Figure, type Id, type ReferenceLap } from "#domain";
 import { type WorkOn, workOn } from "../account/workOn.ts";
 import { datedBests } from "../bests/datedBests.ts";
 import { type ComboQuestion, type ComboStanding, comboStanding } from "../combo/comboStanding.ts";
@@ -8,6 +8,7 @@ import { seasonBegins } from "../combo/season.ts";
 import type { TargetState } from "../combo/targetStates.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { Choices } from "../laps/choices.ts";
+import { type LevelGain, levelGain } from "../level/levelGain.ts";
 import { comboReview } from "../period/comboReview.ts";
 import type { ComboReview, DatedBest } from "../period/comboReviewFigures.ts";
 
@@ -30,6 +31,8 @@ export interface WeekLine {
   /** Usual lap of the last session with five pace laps before the week, and of the last one in it. */
   readonly usualBefore: number | undefined;
   readonly usual: number | undefined;
+  /** How far the level has moved over the twelve weeks to the Sunday. */
+  readonly gain: Figure<LevelGain>;
 }
 
 /** A target that ruled in the week, as it stood at its end. */
@@ -84,7 +87,7 @@ export function weekStatement({
   const isInWeek = ({ date }: SessionDigest) => date >= monday;
   const driven = known
     .filter(({ digests }) => digests.some(isInWeek))
-    .map((combo) => ({ combo, line: lineOf(combo, monday) }))
+    .map((combo) => ({ combo, line: lineOf(combo, monday, sunday) }))
     .toSorted((a, b) => b.line.laps - a.line.laps || (a.line.comboId < b.line.comboId ? -1 : 1));
   const lines = driven.map(({ line }) => line);
   const sum = (field: keyof WeekStatement["total"]) => lines.reduce((all, line) => all + line[field], 0);
@@ -143,7 +146,11 @@ export function knownOn(combo: WeekCombo, day: CalendarDate): ComboQuestion {
   };
 }
 
-function lineOf({ comboId, digests, page }: Known, monday: CalendarDate): WeekLine {
+function lineOf(
+  { comboId, digests, page, standing }: Known,
+  monday: CalendarDate,
+  sunday: CalendarDate,
+): WeekLine {
   const own = digests.filter(({ date }) => date >= monday);
   const sum = (field: "guestLaps" | "drivingMs" | "mistakes") =>
     own.reduce((all, digest) => all + digest[field], 0);
@@ -159,6 +166,7 @@ function lineOf({ comboId, digests, page }: Known, monday: CalendarDate): WeekLi
     best: datedBests(page).at(-1),
     usualBefore: latestUsual(before),
     usual: latestUsual(page.filter(({ date }) => date >= monday)),
+    gain: levelGain(standing.history, { from: seasonBegins(sunday), to: sunday }),
   };
 }
 

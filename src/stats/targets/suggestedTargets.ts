@@ -1,6 +1,6 @@
-import { levelOfPage } from "../combo/pageLevel.ts";
 import { type CalendarDate, type Figure, known, unknown } from "#domain";
 import { figureForTarget } from "../combo/figureForTarget.ts";
+import { levelOfPage } from "../combo/pageLevel.ts";
 import { fairTargetsOf } from "./fairTargets.ts";
 import { daysUntil, forecastBasis, type PagePractice } from "./forecastBasis.ts";
 import { chanceOf } from "./forecastTarget.ts";
@@ -42,7 +42,7 @@ export function suggestedTargets(input: SuggestionInput): Figure<SuggestedTarget
   if (!basis.known) return basis;
   const { kind, page, by } = input;
   const { question: practice, rate, horizon } = basis.value;
-  if (by > horizon) return unknown("no forecast looks further than a year");
+  if (by > horizon) return unknown({ because: "more than a year away" });
   const future = daysUntil(basis.value, by).map(() => ({ laps: rate.lapsASession }));
   const now = figureForTarget({ kind }, page, () => levelOfPage(page))?.value ?? Number.POSITIVE_INFINITY;
   const figures = futureFigures({ ...practice, future }, kind);

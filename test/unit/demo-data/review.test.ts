@@ -30,7 +30,9 @@ describe("what Review says of the demo, against what the generator made true", (
   });
 
   test("of the combo with few laps nothing is claimed, but how many sessions it needs", () => {
-    expect(progressTitle(reviewOf("fenTrainer"))).toBe("Not enough sessions with 5 pace laps yet: 2 of 5");
+    expect(progressTitle(reviewOf("fenTrainer"))).toBe(
+      "Not enough sessions with 5 pace laps each yet: 2 of 5",
+    );
   });
 
   test("laps, sessions and the break are those the generator drove", () => {
@@ -57,7 +59,7 @@ describe("what Review says of the demo, against what the generator made true", (
 
   test("the curve's bands of the sessions driven hold the true level of most of them", () => {
     const { curve } = reviewOf("fenHatch");
-    if (!curve.known) throw new Error(curve.reason);
+    if (!curve.known) throw new Error(JSON.stringify(curve.reason));
     const { medians } = truth.combos.fenHatch;
     const held = curve.value.line.filter(({ date, low, high }) => {
       const { ms = 0 } = medians.find((one) => one.date === date) ?? {};
@@ -69,7 +71,7 @@ describe("what Review says of the demo, against what the generator made true", (
   test("tiredness, which the generator does not know, is not found", () => {
     for (const key of ["fenHatch", "ashSingle"] as const) {
       const { thirds } = reviewOf(key);
-      if (!thirds.known) throw new Error(thirds.reason);
+      if (!thirds.known) throw new Error(JSON.stringify(thirds.reason));
       expect(thirds.value.low).toBeLessThanOrEqual(0);
       expect(thirds.value.high).toBeGreaterThanOrEqual(0);
     }
@@ -77,7 +79,7 @@ describe("what Review says of the demo, against what the generator made true", (
 
   test("accounts told in words hold the figures they are told from", () => {
     const { account }: Pick<ComboReview, "account"> = reviewOf("ashSingle");
-    if (!account.known) throw new Error(account.reason);
+    if (!account.known) throw new Error(JSON.stringify(account.reason));
     const told = secondsIn(accountTitle({ account }));
     const cents = (ms: number) => Math.round(ms / 10) / 100;
     const { pace, repeatability, mistakes, others } = account.value;

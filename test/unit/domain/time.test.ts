@@ -7,6 +7,7 @@ import {
   formatLapTime,
   formatPercent,
   formatSeconds,
+  wayOf,
 } from "#domain";
 
 describe("lap times", () => {
@@ -104,5 +105,20 @@ describe("seconds and shares", () => {
     expect(formatPercent(1)).toBe("100.0 %");
     expect(formatPercent(-0.0512)).toBe("−5.1 %");
     expect(formatPercent(-0.0001)).toBe("0.0 %");
+  });
+});
+
+describe("the way of a difference", () => {
+  it.each([
+    [-1, 3, "faster"],
+    [1, 3, "slower"],
+    [0, 3, "the same"],
+    [-0.4, 3, "the same"],
+    [-40, 1, "the same"],
+    [-60, 1, "faster"],
+    [40, 1, "the same"],
+  ] as const)("%d ms to %i decimals is %s", (ms, decimals, way) => {
+    expect(wayOf(ms, decimals)).toBe(way);
+    expect(formatDelta(ms, decimals).startsWith("±")).toBe(way === "the same");
   });
 });

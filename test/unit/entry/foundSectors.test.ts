@@ -27,8 +27,9 @@ describe("sectors of a layout that has no number of sectors yet", () => {
       asks: [
         {
           why: "sectors found",
-          sentence:
-            "Read as 3 sectors of one lap, 55.42 together. Enter again if this layout has 3 sectors; laps go one a line.",
+          fact: "Read as 3 sectors of one lap, 55.42 together.",
+          again: "if this layout has 3 sectors",
+          instead: "; laps go one a line",
         },
       ],
     });

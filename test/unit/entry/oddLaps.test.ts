@@ -137,7 +137,7 @@ describe("what a lap is judged by", () => {
   });
 
   it("says what it was judged by in a plain sentence", () => {
-    expect(read("2:50.0", { ...nothing, ...pb }).asks[0]?.sentence).toBe(
+    expect(questionOf(read("2:50.0", { ...nothing, ...pb }))).toBe(
       "2:50.0 is 104.5 % over your PB, 1:23.1, and has no remark. Enter again if it is right.",
     );
     expect(facts("200:00.0", { ...nothing, ...pb })).toEqual([
@@ -158,6 +158,20 @@ describe("a line with two things the matter", () => {
       /read as a spin.* 12:23\.456 is more than 3 times .*Enter again if it is right\.$/,
     );
     expect(questionOf(read("1:23.456", aContext()))).toBeUndefined();
+  });
+
+  it("is told by the key where there are keys, and by the pad's button where there is a pad", () => {
+    const spin = read("1:23.456 s", aContext());
+    expect(questionOf(spin)).toBe(
+      "“s” is read as a spin. Enter again if it is right; if it means seconds, take it away.",
+    );
+    expect(questionOf(spin, "pad")).toBe(
+      "“s” is read as a spin. Press Add again to keep it; if it means seconds, take it away.",
+    );
+    const sectors = read("17.1 20.42 17.9", nothing);
+    expect(questionOf(sectors, "pad")).toMatch(
+      / Press Add again if this layout has 3 sectors; laps go one a line\.$/,
+    );
   });
 });
 

@@ -52,7 +52,7 @@ describe("a printed time", () => {
         fc.property(aTime, ({ ms, decimals: digits }) => {
           const shown = `${formatLapTime(ms, digits)}${unit}`;
           const typed = parseEntry(shown, aContext());
-          expect(typed.ok && typed.asks[0]?.sentence).toContain("if it means seconds, take it away");
+          expect(typed.ok && typed.asks[0]?.fact).toContain("if it means seconds, take it away");
           const [reading] = pasted(shown);
           expect(reading && wrongOf(reading)).toBe("“s” behind a space may be a spin or the unit, seconds.");
           expect(readTime(shown).ok).toBe(false);

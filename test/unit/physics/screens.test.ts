@@ -15,7 +15,7 @@ const three = { width: 0.6, height: 0.34, distance: 0.65, sideAngle: 52.42, beze
 describe("screens", () => {
   test("three screens with bezels, turned square to the eye (worked by hand in our methods, §8)", () => {
     const seen = threeScreens(three);
-    if (!seen.known) throw new Error(seen.reason);
+    if (!seen.known) throw new Error(JSON.stringify(seen.reason));
     expect(seen.value.bestSideAngle).toBeCloseTo(52.42, 2);
     expect(seen.value.horizontal).toBeCloseTo(154.4, 1);
   });
@@ -31,9 +31,12 @@ describe("screens", () => {
   test("a length of 0 gives a reason that names it", () => {
     expect(flatScreen({ width: 0.6, height: 0.34, distance: 0 })).toEqual({
       known: false,
-      reason: "distance must be more than 0, is 0",
+      reason: { because: "not above zero", measure: "distance", value: 0 },
     });
-    expect(threeScreens({ ...three, bezel: -0.01 }).known).toBe(false);
+    expect(threeScreens({ ...three, bezel: -0.01 })).toEqual({
+      known: false,
+      reason: { because: "below zero", measure: "bezel", value: -0.01 },
+    });
     expect(curvedScreen({ arcWidth: 1, height: 0.4, radius: -1, distance: 0.7 }).known).toBe(false);
     expect(pixelsPerDegree({ pixels: 0, width: 0.6, distance: 0.6 }).known).toBe(false);
   });

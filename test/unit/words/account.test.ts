@@ -34,17 +34,28 @@ describe("the time account's title", () => {
     [{ repeatability: 560, pace: 480, mistakes: 400 }, "Largest part: repeatability, 0.56 of 1.44 s a lap"],
     [{ repeatability: 560, pace: -300, mistakes: 150 }, "Mostly repeatability: 0.56 s a lap, 0.41 s in all"],
     [{ others: 900, repeatability: 100 }, "Mostly others on track: 0.90 of 1.00 s a lap"],
-    [{ pace: -400, repeatability: 280 }, "Mean lap 0.12 s under the target"],
-    [{}, "Mean lap at the target"],
+    [{ pace: -400, repeatability: 280 }, "Mean lap 0.12 s under the times it is measured against"],
+    [{}, "Mean lap at the times it is measured against"],
   ])("%o", (lines, title) => {
     expect(accountTitle(anAccount(lines))).toBe(title);
     expectWellFormed(title);
   });
 
+  it.each([
+    ["target", "Mean lap 0.12 s under the target nearest in date"],
+    ["session", "Mean lap 0.12 s under the session's target"],
+    ["reference", "Mean lap 0.12 s under the reference lap"],
+    ["pb", "Mean lap 0.12 s under the PB before the session"],
+  ] as const)("names a target only where there is one: %s", (from, title) =>
+    expect(
+      accountTitle({ ...anAccount({ pace: -400, repeatability: 280 }), target: { ms: 83_704, from } }),
+    ).toBe(title),
+  );
+
   it("says how many laps are missing", () =>
-    expect(accountTitle({ account: unknown("needs 5 pace laps, has 3 in its best session") })).toBe(
-      "Not enough pace laps yet: 3 of 5 in its best session",
-    ));
+    expect(
+      accountTitle({ account: unknown({ needs: 5, of: "pace lap", has: 3, where: "in the best session" }) }),
+    ).toBe("Not enough pace laps yet: 3 of 5 in its best session"));
 });
 
 describe("the time account's reading", () => {
@@ -65,7 +76,7 @@ describe("the time account's reading", () => {
 
   it("of a period says that each session had its own target", () =>
     expect(accountReading(anAccount({ others: 200, sessions: 6, sessionsLeftOut: 2 }))).toBe(
-      "Each session against its own target, from 31 laps in 6 sessions: the mean lap is at +0.20 s. Nothing of yours is lost against it. Not in it: 2 sessions with too few laps or no target.",
+      "Each session against its own target, reference lap or PB, from 31 laps in 6 sessions: the mean lap is at +0.20 s. Nothing of yours is lost against it. Not in it: 2 sessions with too few laps or no target.",
     ));
 
   it("has a name and a meaning for each line", () =>

@@ -64,13 +64,10 @@ describe("what a run says", () => {
       { kind: "spread", scatterMs: 312, percent: 0.371, laps: 12 },
       "± 0.31 s · 0.37 % from lap to lap, in 12 laps.",
     ],
-    [
-      { kind: "few", laps: 3, bestMs: 84_100, decimals: 3 },
-      "Best 1:24.100 of 3 laps. Not enough laps yet: 3 of 5.",
-    ],
+    [{ kind: "few", laps: 3, bestMs: 84_100, decimals: 3 }, "Best 1:24.100. Two more laps for a verdict."],
     [
       { kind: "few", laps: 1, bestMs: 84_100, decimals: 2 },
-      "Best about 1:24.10 of 1 lap. Not enough laps yet: 1 of 5.",
+      "Best about 1:24.10. Four more laps for a verdict.",
     ],
     [
       { kind: "few", laps: 0, bestMs: 84_100, decimals: 3 },
@@ -93,7 +90,7 @@ describe("what a run says", () => {
     expect(
       said(
         { kind: "few", laps: 6, bestMs: 84_100, decimals: 1 },
-        { scatter: unknown("needs 5 pace laps, has 0") },
+        { scatter: unknown({ needs: 5, of: "pace lap", has: 0 }) },
       ),
     ).toBe("Best about 1:24.1 of 6 laps. Not enough pace laps yet: 0 of 5."));
 });

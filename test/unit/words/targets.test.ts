@@ -38,7 +38,7 @@ describe("progress", () => {
     expect(of("cleanShare", 700, 650, 800)).toBe("5.0 % to go, though it was reached when it was set"));
 
   it("gives the reason where it is not known", () =>
-    expect(sayProgress({ kind: "best" }, unknown("no figure yet to compare with the target"))).toBe(
+    expect(sayProgress({ kind: "best" }, unknown({ because: "no figure yet" }))).toBe(
       "No figure yet to compare with the target",
     ));
 

@@ -52,10 +52,10 @@ describe("the week in words", () => {
     ] as const;
     expect(weekFinding(state(two))).toMatchObject({
       title: "PB down by 0.500 s to 1:25.300",
-      reading: expect.stringContaining("Not enough sessions with 5 pace laps yet: 2 of 5"),
+      reading: expect.stringContaining("Not enough sessions with 5 pace laps each yet: 2 of 5"),
     });
     expect(weekFinding(state([[5, about(85_500)]]))?.title).toBe(
-      "Not enough sessions with 5 pace laps yet: 1 of 5",
+      "Not enough sessions with 5 pace laps each yet: 1 of 5",
     );
   });
 

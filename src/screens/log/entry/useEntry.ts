@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from "react";
 import { addLap, type NewLap } from "#db";
 import type { Id, Run } from "#domain";
-import { type EntryContext, type EntryReading, isOdd, parseEntry, questionOf, sourceOf } from "#entry";
+import { type Ask, type EntryContext, type EntryReading, isOdd, parseEntry, sourceOf } from "#entry";
 import { type Draft, type LeftDraft, useDraft, useLogbook, useWrite } from "#live";
 import { type DraftedLine, type Line, lineWords } from "./draftedLine.ts";
 import { isSeparate } from "./isSeparate.ts";
@@ -14,7 +14,7 @@ const nothing: DraftedLine = { text: "", lines: [] };
  */
 export type Standing =
   | { readonly kind: "typing" | "refused" | "homeless" }
-  | { readonly kind: "asking"; readonly why: string };
+  | { readonly kind: "asking"; readonly asks: readonly Ask[] };
 
 export interface Entry {
   readonly text: string;
@@ -137,10 +137,9 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
     if (runId === undefined || reading === undefined) return;
     if (!reading.ok) return setStanding({ kind: "refused" });
     const isAgain = lastAdded.current?.text === text && at - lastAdded.current.at < sameTapMs;
-    const why = questionOf(reading) ?? (isAgain ? "The same lap again?" : undefined);
-    if (why !== undefined && standing.kind !== "asking") {
+    if ((reading.asks.length > 0 || isAgain) && standing.kind !== "asking") {
       askedAt.current = at;
-      return setStanding({ kind: "asking", why });
+      return setStanding({ kind: "asking", asks: reading.asks });
     }
     if (standing.kind === "asking" && !isSeparate(at, askedAt.current)) return;
     const lap: NewLap = {

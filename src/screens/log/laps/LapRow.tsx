@@ -1,6 +1,6 @@
 import { betweenSigns, formatDelta, formatLapTime, lapSigns, signsOf } from "#domain";
 import type { LapDifferences } from "#stats";
-import { Ink } from "#ui/Ink.tsx";
+import { Delta } from "#ui/Delta.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Spoken } from "#ui/Spoken.tsx";
 import styles from "./LapTable.module.css";
@@ -49,7 +49,11 @@ export function LapRow({ row, columns, isStanding, onEdit }: LapRowProps) {
           </button>
         </td>
         <td className={styles["figures"]}>
-          {toClean !== undefined && <Delta ms={toClean} decimals={decimals.toClean} />}
+          {toClean !== undefined && (
+            <Delta ms={toClean} decimals={decimals.toClean}>
+              {(way) => <Spoken> {way}</Spoken>}
+            </Delta>
+          )}
         </td>
         <td className={styles["figures"]}>
           {toBest !== undefined && formatDelta(toBest, decimals.toBest)}
@@ -90,15 +94,5 @@ export function LapRow({ row, columns, isStanding, onEdit }: LapRowProps) {
         </tr>
       )}
     </>
-  );
-}
-
-/** Faster or slower by a sign and a word first, then by the ink. */
-function Delta({ ms, decimals }: { readonly ms: number; readonly decimals: number }) {
-  return (
-    <Ink tone={ms < 0 ? "gain" : ms > 0 ? "loss" : "plain"}>
-      {formatDelta(ms, decimals)}
-      <Spoken>{ms < 0 ? " faster" : ms > 0 ? " slower" : " level"}</Spoken>
-    </Ink>
   );
 }

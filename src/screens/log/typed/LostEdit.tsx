@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from "react";
 import { addLap, bringBackLap } from "#db";
 import type { Run } from "#domain";
-import { type EntryContext, parseEntry, questionOf, sourceOf } from "#entry";
+import { type EntryContext, factsOf, parseEntry, sourceOf } from "#entry";
 import { type FoundDraft, useLogbook, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
@@ -55,8 +55,7 @@ export function LostEdit(props: LostEditProps) {
   const storeAsNew = async () => {
     if (home === undefined) return;
     if (!reading.ok) return setRefused(true);
-    const why = questionOf(reading);
-    if (why !== undefined && asked !== text) return setAsked(text);
+    if (reading.asks.length > 0 && asked !== text) return setAsked(text);
     const lap = { ...reading.lap, source: sourceOf(reading, context.displayDecimals) };
     const adding = { runId: home.id, id: newId, lap };
     if (await write((to) => addLap(to, adding), { isUndoOffered: true })) letGo();
@@ -118,7 +117,7 @@ export function LostEdit(props: LostEditProps) {
             problem={isRefused && !reading.ok ? reading.problem : undefined}
             hint={
               isAsking
-                ? `${questionOf(reading)} Store it again if it is right.`
+                ? `${factsOf(reading)} Store it again if it is right.`
                 : reading.ok && readAs(reading.lap)
             }
           />

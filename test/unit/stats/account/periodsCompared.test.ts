@@ -32,11 +32,11 @@ describe("the shift between two periods", () => {
   it("needs four sessions on each side, and says which side lacks them", () => {
     expect(periodShift([1, 2, 3], [1, 2, 3, 4])).toEqual({
       known: false,
-      reason: "needs 4 sessions with 5 pace laps, has 3",
+      reason: { needs: 4, of: "session", each: { needs: 5, of: "pace lap" }, has: 3 },
     });
     expect(periodShift([1, 2, 3, 4], [1])).toEqual({
       known: false,
-      reason: "needs 4 sessions with 5 pace laps, has 1 in the period before",
+      reason: { needs: 4, of: "session", each: { needs: 5, of: "pace lap" }, has: 1, period: "before" },
     });
   });
 
@@ -72,7 +72,7 @@ describe("the change of the time account", () => {
   it("needs a session with five pace laps on both sides", () => {
     expect(accountChange([[1, 2, 3, 4, 5].map(pace)], [])).toEqual({
       known: false,
-      reason: "needs 5 pace laps, has 0 in the period before",
+      reason: { needs: 5, of: "pace lap", has: 0, period: "before" },
     });
   });
 });

@@ -171,7 +171,7 @@ describe("spread", () => {
     expect(pace).toMatchObject({ laps: 6, exactLaps: 4, standardDeviation: undefined });
     expect(pace.consistency).toEqual({
       known: false,
-      reason: "needs 5 exact pace laps, has 4; 2 from memory or with fewer decimals",
+      reason: { needs: 5, of: "exact pace lap", has: 4, rough: 2 },
     });
     expect(pace.median).toBe(84_080);
   });

@@ -55,7 +55,7 @@ describe("trend over sessions", () => {
   it("needs five sessions with five pace laps", () => {
     expect(review(sessions(4, 60)).trend).toEqual({
       known: false,
-      reason: "needs 5 sessions with 5 pace laps, has 4",
+      reason: { needs: 5, of: "session", each: { needs: 5, of: "pace lap" }, has: 4 },
     });
   });
 });

@@ -73,7 +73,7 @@ describe("the practice curve on the calendar", () => {
 
   it("looks six weeks ahead at the present rate, bands inside each other", () => {
     const curve = ask("a");
-    if (!curve.known) throw new Error(curve.reason);
+    if (!curve.known) throw new Error(JSON.stringify(curve.reason));
     const { ahead, line } = curve.value;
     expect(ahead).toHaveLength(5);
     expect(ahead.at(-1)?.date).toBe("2026-03-26");
@@ -89,7 +89,7 @@ describe("the practice curve on the calendar", () => {
     expect(later).toMatchObject({ known: true, value: { ahead: [] } });
     expect(curveOutlook({ comboId: "a", history: history.slice(0, 1), rate: undefined, today })).toEqual({
       known: false,
-      reason: "needs 2 sessions, has 1",
+      reason: { needs: 2, of: "session", each: { needs: 5, of: "pace lap" }, has: 1 },
     });
   });
 

@@ -51,7 +51,10 @@ describe("session report", () => {
   it("gives sectors, bound and reachable lap", () => {
     expect(report.sectors).toMatchObject({ value: { best: 84_000, gap: 300, largest: 0 } });
     expect(report.sumOfBestSectors).toMatchObject({ value: { ms: 84_000, laps: 5 } });
-    expect(report.reachableLap).toEqual({ known: false, reason: "needs 8 pace laps with sectors, has 5" });
+    expect(report.reachableLap).toEqual({
+      known: false,
+      reason: { needs: 8, of: "pace lap with sectors", has: 5 },
+    });
   });
 
   it("gives shares with the laps behind them, and three in a row", () => {
@@ -65,7 +68,7 @@ describe("session report", () => {
     const bare = sessionReport({ session: aSession(3), runs: [], preferences: choices });
     expect(bare.account).toEqual({
       known: false,
-      reason: "no target, no reference lap and no PB from before this session to measure against",
+      reason: { because: "nothing to measure a session against" },
     });
     expect(bare.workOn).toBeUndefined();
     expect(bare.cleanShare).toBeUndefined();
@@ -92,7 +95,7 @@ describe("progress towards a target", () => {
     expect(targetProgress(84_000, 84_000, undefined).known).toBe(false);
     expect(targetProgress(84_000, 84_000, 84_000)).toEqual({
       known: false,
-      reason: "the target was reached on the day it was set",
+      reason: { because: "reached at the setting" },
     });
     expect(() => targetProgress(Number.NaN, 1, 2)).toThrow("target is NaN");
   });
