@@ -130,10 +130,9 @@ export default defineConfig({
     },
   },
   worker: { format: "es" },
-  // Tests say what is right, not how fast it is; the limits are there only so that a hanging one ends. On a build
-  // machine, busy with who knows what, a component test that fails is run once more, and said to have been.
+  // Tests say what is right, not how fast it is; the limits are there only so that a hanging one ends. None is run a
+  // second time: one that fails by chance has found something.
   test: {
-    reporters: process.env["CI"] ? ["verbose"] : ["default"],
     projects: [
       {
         extends: true,
@@ -155,7 +154,6 @@ export default defineConfig({
           setupFiles: ["test/support/components.ts"],
           env: { TZ: "Europe/Berlin" },
           testTimeout: 60_000,
-          retry: process.env["CI"] ? 1 : 0,
         },
       },
     ],

@@ -96,6 +96,7 @@ export type { NewRow, RowEdit } from "./writes/rowWrites.ts";
 export * from "./writes/runs.ts";
 export * from "./writes/sessions.ts";
 export * from "./writes/setPreferences.ts";
+export * from "./writes/splitRun.ts";
 export * from "./writes/splitSession.ts";
 export type { Fields } from "./writes/stamp.ts";
 export * from "./writes/targets.ts";

@@ -16,6 +16,7 @@ export * from "./ranges.ts";
 export * from "./readDate.ts";
 export * from "./reason.ts";
 export * from "./remarks.ts";
+export * from "./rigOn.ts";
 export * from "./rows.ts";
 export * from "./sameName.ts";
 export * from "./sayDate.ts";

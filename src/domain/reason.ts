@@ -54,6 +54,7 @@ export type PlainCause =
   | "reached at the setting"
   | "already reached"
   | "change too long ago"
+  | "no usual lap on both sides"
   | "more than a year away"
   | "nothing driven lately"
   | "no two laps in a row"

@@ -2,16 +2,15 @@ import { aboutRemark, type Problem } from "#domain";
 import { asksOf } from "./asks.ts";
 import { fold, placed, visiblePart } from "./characters.ts";
 import type { EntryContext, EntryReading, TypedLap } from "./context.ts";
-import { fewestForUsual } from "./grounds.ts";
 import { type KnownTimes, knownTimes } from "./knownTimes.ts";
 import { type LapTimes, readLapTimes } from "./lapTimes.ts";
 import { readNote, strokeAt } from "./note.ts";
 import type { WordOptions } from "./readWord.ts";
 import { refuse } from "./refuse.ts";
 import type { Base, BaseName } from "./relative.ts";
-import { tensReachMs } from "./shortForm.ts";
 import { type EntryParts, splitEntry } from "./splitEntry.ts";
 import { askUnit, unclearUnit } from "./unitOrSpin.ts";
+import { isUsualUnsure } from "./usualLap.ts";
 
 const out = aboutRemark("out");
 
@@ -60,7 +59,7 @@ function readHead(head: string, context: EntryContext, times: KnownTimes): Entry
   if (!parts.ok) return parts;
   const [first, ...rest] = parts.times;
   if (first === undefined) return { ok: true, lap: { remarks: parts.remarks }, form: "no time", asks: [] };
-  const read = readLapTimes([first, ...rest], optionsOf(parts, context, times.pace), context);
+  const read = readLapTimes([first, ...rest], optionsOf(parts, context, times), context);
   if (!read.ok) return read;
   const lap = lapOf(read, parts);
   return {
@@ -75,27 +74,16 @@ function lapOf({ ms, decimals, sectors }: LapTimes, { remarks }: EntryParts): Ty
   return sectors === undefined ? { ms, decimals, remarks } : { ms, decimals, sectors, remarks };
 }
 
-function optionsOf({ remarks }: EntryParts, context: EntryContext, sorted: readonly number[]): WordOptions {
+function optionsOf({ remarks }: EntryParts, context: EntryContext, times: KnownTimes): WordOptions {
   const [base, baseName] = baseOf(context);
   return {
     nearMs: context.usualMs,
     mustTypeTens: remarks.length > 0,
-    isUsualUnsure: isUsualUnsure(context, sorted),
+    isUsualUnsure: isUsualUnsure(times, context),
     displayDecimals: context.displayDecimals,
     base,
     baseName,
   };
-}
-
-/**
- * Whether the usual rests on one or two laps of this session that no older PB bears out. One slow lap without a
- * remark would else draw all the laps after it ten seconds too far.
- */
-function isUsualUnsure({ usualMs, pbMs }: EntryContext, sorted: readonly number[]): boolean {
-  const [first] = sorted;
-  if (usualMs === undefined || first === undefined || sorted.length >= fewestForUsual) return false;
-  const isPbOlder = pbMs !== undefined && pbMs !== first;
-  return !(isPbOlder && Math.abs(usualMs - pbMs) <= tensReachMs);
 }
 
 function baseOf(context: EntryContext): readonly [Base | undefined, BaseName] {

@@ -1,5 +1,4 @@
 import { isClean, latestMs } from "#domain";
-import { medianOfSorted } from "#numbers";
 import { isOdd } from "./asks.ts";
 import { fold } from "./characters.ts";
 import type { Entry, EntryContext, EntryReading } from "./context.ts";
@@ -9,6 +8,7 @@ import { strokeAt } from "./note.ts";
 import { nothingTyped, readEntry } from "./parseEntry.ts";
 import { refuse } from "./refuse.ts";
 import { askUnit, refuseUnit, unclearUnit } from "./unitOrSpin.ts";
+import { usualLap } from "./usualLap.ts";
 
 /** One pasted line and what it was read as. */
 export interface PasteLine {
@@ -91,7 +91,7 @@ function after(entry: Entry, context: EntryContext, times: KnownTimes): EntryCon
   const sectors = context.sectors ?? lap.sectors?.length;
   const next = { ...context, sectors, previousMs: lap.ms, previousDecimals: lap.decimals };
   if (!isClean(lap) || isOdd(entry)) return next;
-  learn(times, lap.ms, context);
+  learn(times, lap.ms);
   const isPb =
     context.isPractice &&
     lap.isNotBest !== true &&
@@ -99,5 +99,6 @@ function after(entry: Entry, context: EntryContext, times: KnownTimes): EntryCon
   const best = isPb
     ? { pbMs: lap.ms, pbDecimals: lap.decimals }
     : { pbMs: next.pbMs, pbDecimals: next.pbDecimals };
-  return { ...next, ...best, usualMs: medianOfSorted(times.pace) ?? best.pbMs ?? context.usualMs };
+  const now = { ...next, ...best };
+  return { ...now, usualMs: usualLap(times, now) ?? context.usualMs };
 }

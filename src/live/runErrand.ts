@@ -1,8 +1,8 @@
 import { LedgerFault, openLogbook, openShelf, setAside } from "#db";
 import { type ErrandDetails, type ErrandName, type ErrandResult, errands } from "./errands/errands.ts";
 import { type ReadSource, readSource } from "./errands/readSource.ts";
+import type { Follow, SendOut } from "./errands/sending.ts";
 import type { Surroundings } from "./openAtStart.ts";
-import type { Follow, SendOut } from "./sendOut.ts";
 
 /** Runs an errand here, by connections of its own to the logbook and the shelf. */
 export async function runErrand<E extends ErrandName>(

@@ -1,21 +1,6 @@
-import type { Progress } from "./errands/errand.ts";
 import type { ErrandDetails, ErrandName, ErrandResult } from "./errands/errands.ts";
+import type { Follow, SendOut } from "./errands/sending.ts";
 import { startLine, type WorkerLine } from "./workerLine.ts";
-
-/** How an errand is followed and stopped. */
-export interface Follow {
-  readonly onProgress?: (progress: Progress) => void;
-  /** Stopping it ends in the fault `cancelled`; nothing has been changed then. */
-  readonly signal?: AbortSignal;
-}
-
-/** Sends out an errand on a logbook, named by its database. Throws LedgerFault. */
-export type SendOut = <E extends ErrandName>(
-  logbook: string,
-  errand: E,
-  details: ErrandDetails<E>,
-  follow?: Follow,
-) => Promise<ErrandResult<E>>;
 
 /** A worker that looked at a file and still holds what it read, until the driver has decided about the file. */
 let holder: { readonly line: WorkerLine; readonly source: Blob } | undefined;

@@ -1,6 +1,6 @@
 import { idMaker, LedgerFault, type Logbook, openLogbook } from "#db";
 import type { Progress } from "./errands/errand.ts";
-import type { SendOut } from "./sendOut.ts";
+import type { SendOut } from "./errands/sending.ts";
 import type { FromWorker, ToWorker, Wanted } from "./workerMessages.ts";
 
 type Asked<K extends Wanted["kind"]> = { readonly number: number } & Extract<Wanted, { readonly kind: K }>;

@@ -1,5 +1,5 @@
 import { LedgerFault, type UnreadableRow } from "#db";
-import type { Follow } from "./sendOut.ts";
+import type { Follow } from "./errands/sending.ts";
 import type { FromWorker, ToWorker, Wanted } from "./workerMessages.ts";
 
 /** How one request is followed and stopped. */

@@ -52,6 +52,7 @@ export { type RunTrend, runTrend } from "./run/runTrend.ts";
 // Over weeks
 
 export { type BestStep, type LapForBest, personalBests } from "./bests/personalBests.ts";
+export type { Break } from "./period/breaksOf.ts";
 export type { Band, Range } from "./weeks/bands.ts";
 export { type BreakCost, breakCosts, type DatedMedian } from "./weeks/breakCosts.ts";
 export { type ExponentialFit, fitExponential } from "./weeks/fitExponential.ts";
@@ -109,6 +110,9 @@ export {
   inOrderDriven,
 } from "./across/acrossTrend.ts";
 export type { BestCandidate } from "./bests/bestCandidates.ts";
+export type { DatedBest } from "./bests/datedBest.ts";
+export { datedBests } from "./bests/datedBests.ts";
+export { mayTakeBest } from "./bests/mayTakeBest.ts";
 export { rangeOfBests } from "./bests/rangeOfBests.ts";
 export { type ComboQuestion, type ComboStanding, comboStanding } from "./combo/comboStanding.ts";
 export { figureAt } from "./combo/figureAt.ts";
@@ -126,8 +130,9 @@ export {
 export type { Choices } from "./laps/choices.ts";
 export { type GainDays, type LevelGain, levelGain } from "./level/levelGain.ts";
 export type { PaceFigures } from "./pace/paceFigures.ts";
+export { usualDecimals } from "./pace/usualDecimals.ts";
 export { type ComboReviewInput, comboReview } from "./period/comboReview.ts";
-export type { ComboReview, DatedBest, SessionAccount, SessionPoint } from "./period/comboReviewFigures.ts";
+export type { ComboReview, SessionAccount, SessionPoint } from "./period/comboReviewFigures.ts";
 export { type CurveOutlook, curveOutlook, type DatedBand } from "./period/curveOutlook.ts";
 export {
   type FactorDifference,
@@ -146,6 +151,7 @@ export { isClearShift, type Shift } from "./period/shift.ts";
 export { fuelNeeded } from "./race/fuelNeeded.ts";
 export { type RaceDistance, type RaceQuestion, raceDistance } from "./race/raceDistance.ts";
 export type { RaceLap } from "./race/raceLaps.ts";
+export type { RigRecordDay } from "./rigTests/rigSide.ts";
 export { type RigStep, rigSteps } from "./rigTests/rigSteps.ts";
 export {
   type RigPair,
@@ -154,6 +160,7 @@ export {
   rigTestReport,
 } from "./rigTests/rigTestReport.ts";
 export { spreadOfRunDifferences } from "./rigTests/spreadOfRunDifferences.ts";
+export { longGap } from "./run/longGap.ts";
 export type {
   AgainstBest,
   AgainstRun,

@@ -34,7 +34,8 @@ export { gainReading, gainTitle, sayGain } from "./gain.ts";
 export { sayGuest } from "./guest.ts";
 export { individualsReading, individualsTitle } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";
-export { type NextRun, type NextRunContext, suggestNextRun } from "./nextRun.ts";
+export { askLongGap } from "./longGap.ts";
+export { type NextRunContext, suggestNextRun } from "./nextRun.ts";
 export { bandMeaning, type CurveFigures, type ExpectedDates, sayCurve, sayExpected } from "./outlook.ts";
 export { scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
@@ -57,6 +58,7 @@ export { sayScatter } from "./scatter.ts";
 export { sectorsReading, sectorsTitle } from "./sectors.ts";
 export { sayShareBefore } from "./sharesCompared.ts";
 export { suggestionParts } from "./suggestedTargets.ts";
+export type { NextRun } from "./suggestion.ts";
 export {
   chanceMeaning,
   sayMilestones,

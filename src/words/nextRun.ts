@@ -1,20 +1,9 @@
 import { leastForSpread } from "#domain";
 import type { RunReport, SessionReport } from "#stats";
 import { asSentence, counted } from "./counted.ts";
-import type { Rests } from "./evidence.ts";
 import { sayLapsToGo, sayTooFew } from "./reason.ts";
+import type { NextRun } from "./suggestion.ts";
 import { workOnLine } from "./workOnLine.ts";
-
-/** One suggestion for the next run. */
-export interface NextRun {
-  /** What to do. */
-  readonly suggestion: string;
-  /** The figure it rests on. */
-  readonly reason: string;
-  readonly evidence: Rests;
-  /** How to see in the next run or session whether it worked. */
-  readonly check: string;
-}
 
 /** What a suggestion looks at beside the run itself. */
 export interface NextRunContext {

@@ -26,7 +26,7 @@ function sentenceOf(finding: RunFinding, report: RunReport): string {
         ? "No laps yet."
         : `No clean lap with a time in ${counted(finding.driven, "lap")}.`;
     case "first best":
-      return `${sayLapTime(finding.ms, finding.decimals)} is your first PB here.`;
+      return firstBest(finding);
     case "new best":
       return newBest(finding);
     case "level with best":
@@ -49,6 +49,13 @@ function sentenceOf(finding: RunFinding, report: RunReport): string {
 }
 
 type Finding<Kind extends RunFinding["kind"]> = Extract<RunFinding, { readonly kind: Kind }>;
+
+/** Where the run's first clean lap was beaten in the run itself, that one was the first. */
+function firstBest({ ms, decimals, first }: Finding<"first best">): string {
+  const time = sayLapTime(ms, decimals);
+  if (first === undefined) return `${time} is your first PB here.`;
+  return `${time} is your PB here, ${sayLeast({ ms, decimals }, first)} under the first, ${sayLapTime(first.ms, first.decimals)}.`;
+}
 
 /** The gain that is sure whatever the digits that are not known. */
 function newBest({ ms, decimals, pbMs, pbDecimals }: Finding<"new best">): string {

@@ -3,9 +3,9 @@ import type { WeekStatement } from "#stats";
 import { certaintyOf } from "./certainty.ts";
 import { counted } from "./counted.ts";
 import { sayApart, sayLapTime } from "./lapTime.ts";
-import type { NextRun } from "./nextRun.ts";
 import { progressReading, progressTitle } from "./progress.ts";
 import { sayTooFew } from "./reason.ts";
+import type { NextRun } from "./suggestion.ts";
 import { sayTargetValue, targetFigure } from "./targets.ts";
 import { workOnLine } from "./workOnLine.ts";
 

@@ -1,6 +1,6 @@
 import type { SessionReport } from "#stats";
 import { hundredths, sayAmount } from "./amount.ts";
-import type { NextRun } from "./nextRun.ts";
+import type { NextRun } from "./suggestion.ts";
 
 const practised = { reason: "measured on you", advice: "common practice, no source" } as const;
 

@@ -51,7 +51,11 @@ export async function useEverything(book: Logbook): Promise<string[]> {
   await askHere(book, "freshen", null);
   shown["across"] = await askHere(book, "acrossCombos", { today });
   shown["statement"] = await askHere(book, "statement", { monday: "2026-03-09", today });
-  shown["rig"] = await askHere(book, "rigSteps", { on: today, records: [today], today });
+  shown["rig"] = await askHere(book, "rigSteps", {
+    rigId: "none",
+    records: [{ id: "none", from: today }],
+    today,
+  });
   shown["search"] = await askHere(book, "search", { terms: { words: "e" }, most: 100 });
   const combos = await combosWithNames(book);
   for (const named of combos) {

@@ -1,13 +1,13 @@
-import type { CalendarDate } from "#domain";
-import { type RigStep, rigSteps } from "#stats";
+import type { CalendarDate, Id } from "#domain";
+import { type RigRecordDay, type RigStep, rigSteps } from "#stats";
 import type { JobRun } from "./job.ts";
 import { wholeBook } from "./wholeBook.ts";
 
 export interface RigStepsDetails {
-  /** First day of the record. */
-  readonly on: CalendarDate;
-  /** First days of all records. */
-  readonly records: readonly CalendarDate[];
+  /** The record that began. */
+  readonly rigId: Id;
+  /** All records in their order. */
+  readonly records: readonly RigRecordDay[];
   readonly today: CalendarDate;
 }
 

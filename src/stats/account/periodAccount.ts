@@ -1,8 +1,9 @@
 import { accountTarget, type PageSpan } from "#combo";
 import { type Figure, known, type ReferenceLap, type Target, unknown } from "#domain";
+import type { DatedBest } from "../bests/datedBest.ts";
 import { accountLaps } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
-import type { DatedBest, SessionAccount } from "../period/comboReviewFigures.ts";
+import type { SessionAccount } from "../period/comboReviewFigures.ts";
 import { accountsOfLaps, type TimeAccount } from "./timeAccount.ts";
 
 /** Sessions of one page in time order, and what they may be measured against. */

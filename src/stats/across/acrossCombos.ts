@@ -1,6 +1,7 @@
 import { newestReference, onPage } from "#combo";
 import { addCounts, type CalendarDate, type Figure, type Id, type ReferenceLap, type Target } from "#domain";
 import { CONFIDENCE, median } from "#numbers";
+import type { DatedBest } from "../bests/datedBest.ts";
 import { datedBests } from "../bests/datedBests.ts";
 import { type ComboQuestion, type ComboStanding, comboStanding } from "../combo/comboStanding.ts";
 import { latestUsual } from "../combo/latestUsual.ts";
@@ -8,7 +9,6 @@ import { seasonBegins } from "../combo/season.ts";
 import { nextTarget } from "../combo/targetStates.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import { type LevelGain, levelGain } from "../level/levelGain.ts";
-import type { DatedBest } from "../period/comboReviewFigures.ts";
 import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
 import { lapsUntilWithin } from "./lapsUntilWithin.ts";
 

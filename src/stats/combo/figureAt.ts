@@ -1,5 +1,5 @@
 import type { Figure } from "#domain";
-import type { DatedBest } from "../period/comboReviewFigures.ts";
+import type { DatedBest } from "../bests/datedBest.ts";
 import type { CurveOutlook } from "../period/curveOutlook.ts";
 import type { PageSession } from "../period/pageHistory.ts";
 import type { ForecastKind } from "../targets/futureFigures.ts";

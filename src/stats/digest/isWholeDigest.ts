@@ -15,7 +15,12 @@ const isTagged = (tag: string) => (value: unknown) =>
 const isFacts = (value: unknown) =>
   isObject(value) && typeof value["effort"] === "string" && typeof value["surface"] === "string";
 const isCandidate = (value: unknown) =>
-  isObject(value) && isNumber(value["at"]) && isNumber(value["ms"]) && isNumber(value["decimals"]);
+  isObject(value) &&
+  typeof value["kind"] === "string" &&
+  typeof value["sessionId"] === "string" &&
+  isNumber(value["at"]) &&
+  isNumber(value["ms"]) &&
+  isNumber(value["decimals"]);
 const isPace = (value: unknown) => {
   if (!isObject(value)) return false;
   const { laps, exactLaps, consistency, ...figures } = value;

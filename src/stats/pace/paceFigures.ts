@@ -4,6 +4,7 @@ import type { PlacedLap } from "../laps/sessionLaps.ts";
 import { summary } from "../sample/summary.ts";
 import { bestOfK } from "./bestOfK.ts";
 import { type Consistency, consistency } from "./consistency.ts";
+import { usualDecimals } from "./usualDecimals.ts";
 
 const BEST_OF = 10;
 /** Laps at the start of a session that its median for the trend leaves out (warm-up decrement). */
@@ -18,6 +19,8 @@ export interface PaceFigures {
   readonly best: number | undefined;
   readonly mean: number | undefined;
   readonly median: number | undefined;
+  /** To how many decimals of a second the median is known. */
+  readonly medianDecimals: number;
   /** Quartiles of all pace laps, from five up. */
   readonly lowerQuartile: number | undefined;
   readonly upperQuartile: number | undefined;
@@ -51,6 +54,7 @@ export function paceFigures(laps: readonly PlacedLap[]): PaceFigures {
     best: fastest(maybeBests),
     mean: all?.mean,
     median: all?.median,
+    medianDecimals: usualDecimals(pace.map(({ lap }) => lap)),
     lowerQuartile: enough ? all?.lowerQuartile : undefined,
     upperQuartile: enough ? all?.upperQuartile : undefined,
     standardDeviation: exactEnough ? exact.standardDeviation : undefined,

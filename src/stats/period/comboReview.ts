@@ -47,6 +47,8 @@ export function comboReview(input: ComboReviewInput): ComboReview {
     standing,
     page,
     today,
+    all: digests,
+    pages: input.pages,
     now,
     before,
     driven: inPeriod,
@@ -94,7 +96,7 @@ function isBefore({ from, to }: ComboReviewInput["period"], today: CalendarDate)
 
 function pointOf(digest: SessionDigest, isPresentPage: boolean): SessionPoint {
   const { sessionId, date, startedAt, pace, counts, mistakes, drivingMs } = digest;
-  const { median, lowerQuartile, upperQuartile, best, bestOfTen, consistency } = pace;
+  const { median, medianDecimals, lowerQuartile, upperQuartile, best, bestOfTen, consistency } = pace;
   return {
     sessionId,
     date,
@@ -105,6 +107,7 @@ function pointOf(digest: SessionDigest, isPresentPage: boolean): SessionPoint {
     mistakes,
     drivingMs,
     median,
+    medianDecimals,
     lowerQuartile,
     upperQuartile,
     best,

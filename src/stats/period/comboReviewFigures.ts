@@ -3,6 +3,7 @@ import type { CalendarDate, Figure, Id, LapCounts } from "#domain";
 import type { SectorAccount } from "../account/sectorAccount.ts";
 import type { TimeAccount } from "../account/timeAccount.ts";
 import type { BestCandidate } from "../bests/bestCandidates.ts";
+import type { DatedBest } from "../bests/datedBest.ts";
 import type { TargetState } from "../combo/targetStates.ts";
 import type { LevelGain } from "../level/levelGain.ts";
 import type { LapDistribution } from "../pace/lapDistribution.ts";
@@ -23,6 +24,7 @@ export interface SessionPoint {
   readonly mistakes: number;
   readonly drivingMs: number;
   readonly median: number | undefined;
+  readonly medianDecimals: number;
   readonly lowerQuartile: number | undefined;
   readonly upperQuartile: number | undefined;
   /** Best pace lap. */
@@ -32,12 +34,6 @@ export interface SessionPoint {
   readonly bestOfTen: number | undefined;
   /** Scatter in percent of the median, with its interval. */
   readonly consistency: { readonly percent: number; readonly low: number; readonly high: number } | undefined;
-}
-
-/** One step of the personal-best line with the day it was driven. */
-export interface DatedBest extends BestCandidate {
-  readonly sessionId: Id;
-  readonly date: CalendarDate;
 }
 
 /** The time account of one session and what it was measured against. */

@@ -1,4 +1,4 @@
-import type { CalendarDate, Figure, Id } from "#domain";
+import type { CalendarDate, Figure, Id, Page } from "#domain";
 import { CONFIDENCE } from "#numbers";
 import { type AccountChange, accountChange } from "../account/accountChange.ts";
 import { reachableLap } from "../account/reachableLap.ts";
@@ -11,7 +11,7 @@ import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
 import { nearSessionBest } from "../session/nearSessionBest.ts";
 import { type SittingThirds, sittingThirds } from "../session/sittingThirds.ts";
 import { practiceRate } from "../targets/practiceRate.ts";
-import { type BreakCost, breakCosts } from "../weeks/breakCosts.ts";
+import { type Break, breaksOf } from "./breaksOf.ts";
 import { type CurveOutlook, curveOutlook } from "./curveOutlook.ts";
 import { type FactorGroups, factorGroups } from "./factorGroups.ts";
 import { factors } from "./factors.ts";
@@ -37,8 +37,8 @@ export interface ReviewDetails {
   readonly factors: readonly FactorGroups[];
   readonly practice: PracticeAmount;
   readonly practiceBefore: PracticeAmount;
-  /** Breaks that ended in the period. */
-  readonly breaks: readonly BreakCost[];
+  /** Breaks that ended in the period, across pages. */
+  readonly breaks: readonly Break[];
   /** Sessions of the page with a median, from its beginning. */
   readonly history: readonly PageSession[];
 }
@@ -48,6 +48,9 @@ export interface DetailsInput {
   readonly comboId: Id;
   readonly standing: ComboStanding;
   readonly page: readonly SessionDigest[];
+  /** All of the combo, and its new pages: a break is one whatever page was driven on. */
+  readonly all: readonly SessionDigest[];
+  readonly pages: readonly Page[];
   readonly now: readonly SessionDigest[];
   readonly before: readonly SessionDigest[];
   /** Of the period, older pages too: their laps were practice all the same. */
@@ -62,7 +65,7 @@ export function reviewDetails(input: DetailsInput): ReviewDetails {
   const { comboId, page, now, before, today, marginPercent } = input;
   const { history } = input.standing;
   const curve = curveOutlook({ comboId, history, rate: practiceRate(page, today), today });
-  const days = new Set(now.map(({ date }) => date));
+  const days = new Set(input.driven.map(({ date }) => date));
   const sum = (field: "clean" | "timed") => before.reduce((total, digest) => total + digest[field], 0);
   const levelOf = levels(curve, history);
   return {
@@ -81,7 +84,7 @@ export function reviewDetails(input: DetailsInput): ReviewDetails {
     factors: factors.map((factor) => factorGroups(now, factor, levelOf)),
     practice: practiceAmount(input.driven),
     practiceBefore: practiceAmount(input.drivenBefore),
-    breaks: breakCosts(history).filter(({ to }) => days.has(to)),
+    breaks: breaksOf(input.all, input.pages).filter(({ to }) => days.has(to)),
     history,
   };
 }

@@ -81,5 +81,7 @@ export interface RunFigures {
   readonly againstRunBefore: Figure<AgainstRun>;
   readonly againstTarget: Figure<AgainstTarget>;
   readonly againstBest: Figure<AgainstBest>;
+  /** The lap that was the page's first personal best, where this run brought it: a faster one may have followed. */
+  readonly firstBest: KnownTime | undefined;
   readonly pointedAt: readonly PointedAt[];
 }

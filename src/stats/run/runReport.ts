@@ -2,6 +2,8 @@ import { type Figure, known, latestMs, noCounts, notWritten, type Run, unknown }
 import { CONFIDENCE } from "#numbers";
 import { bestCandidates } from "../bests/bestCandidates.ts";
 import { bestLine } from "../bests/bestLine.ts";
+import { fastestOf } from "../bests/fastestOf.ts";
+import { mayTakeBest } from "../bests/mayTakeBest.ts";
 import type { Choices } from "../laps/choices.ts";
 import { type PlacedLap, placedRun } from "../laps/sessionLaps.ts";
 import { paceFigures } from "../pace/paceFigures.ts";
@@ -23,7 +25,8 @@ export interface RunReportInput {
   readonly run: Run;
   /** The session's runs before it, in any order. */
   readonly runsBefore: readonly Run[];
-  /** Personal best of the page before this run. */
+  /** Personal best of the page before this run, and whether there was one before its session: where not said, as `pb`. */
+  readonly hasEarlierBest?: boolean | undefined;
   readonly pb?: { readonly ms: number; readonly decimals?: number } | undefined;
   readonly targetMs?: number | undefined;
   readonly preferences: Choices;
@@ -33,7 +36,8 @@ export interface RunReportInput {
  * What one run says. A pace run is read by its pace laps; any other (drill, warm-up, race, wet, easy, a guest's, partly
  * written) by its clean laps, for itself alone.
  */
-export function runReport({ run, runsBefore, pb, targetMs, preferences }: RunReportInput): RunReport {
+export function runReport(input: RunReportInput): RunReport {
+  const { run, runsBefore, targetMs, preferences } = input;
   const laps = placedRun(run, 0, run.startedAt, preferences);
   const isPace = hasPace(run, laps);
   const looked = isPace ? laps : laps.map(asIfPace);
@@ -49,7 +53,8 @@ export function runReport({ run, runsBefore, pb, targetMs, preferences }: RunRep
     laps: times.length,
     best,
     usual,
-    usualDecimals: run.summary?.usualMs === undefined ? 3 : (run.summary.usualDecimals ?? 3),
+    usualDecimals:
+      run.summary?.usualMs === undefined ? figures.medianDecimals : (run.summary.usualDecimals ?? 3),
     isUsualGiven: run.summary?.usualMs !== undefined,
     scatter: figures.consistency,
     trend: runTrend(
@@ -59,7 +64,8 @@ export function runReport({ run, runsBefore, pb, targetMs, preferences }: RunRep
     mistakes: Math.max(laps.filter((placed) => placed.isMistake).length, run.summary?.off ?? 0),
     againstRunBefore: againstRunBefore(isPace, times, runsBefore, preferences),
     againstTarget: againstTarget(best, usual, counted, targetMs),
-    againstBest: againstBest(best, pb),
+    againstBest: againstBest(best, input),
+    firstBest: firstBest(run, laps, input),
     pointedAt: pointedAtLaps(times).flatMap(({ index, reasons }) => {
       const placed = counted[index];
       return placed === undefined ? [] : [{ lapId: placed.lap.id, number: placed.index + 1, reasons }];
@@ -85,7 +91,7 @@ function countsOf(run: Run, laps: readonly PlacedLap[]) {
 }
 
 function bestOf(run: Run, laps: readonly PlacedLap[]): Figure<KnownTime> {
-  const best = bestLine(bestCandidates({ runs: [run], laps }, run.startedAt)).at(-1);
+  const best = fastestOf(bestCandidates({ runs: [run], laps }, run.startedAt));
   if (best === undefined) return unknown({ needs: 1, of: "clean lap", has: 0 });
   return known({ ms: best.ms, decimals: best.decimals, lapId: best.isSummary ? undefined : best.lapId });
 }
@@ -144,15 +150,28 @@ function againstTarget(
   });
 }
 
-function againstBest(best: Figure<KnownTime>, pb: RunReportInput["pb"]): Figure<AgainstBest> {
+/** The lap that was the page's first personal best, where this run brought it. */
+function firstBest(run: Run, laps: readonly PlacedLap[], { pb }: RunReportInput): KnownTime | undefined {
+  if (pb !== undefined || run.guest !== undefined) return undefined;
+  const first = bestLine(bestCandidates({ runs: [run], laps }, run.startedAt))[0];
+  return (
+    first && { ms: first.ms, decimals: first.decimals, lapId: first.isSummary ? undefined : first.lapId }
+  );
+}
+
+function againstBest(
+  best: Figure<KnownTime>,
+  { run, pb, hasEarlierBest = pb !== undefined }: RunReportInput,
+): Figure<AgainstBest> {
   if (!best.known) return best;
   if (pb === undefined) return unknown({ because: "no PB before" });
-  const isNew = latestMs(best.value) < pb.ms;
+  const mayTake = mayTakeBest(run.kind, hasEarlierBest);
+  const isFaster = latestMs(best.value) < pb.ms;
   return known({
     pbMs: pb.ms,
     pbDecimals: pb.decimals ?? 3,
     ms: best.value.ms - pb.ms,
-    isNew,
-    isLevel: !isNew && best.value.ms <= latestMs(pb),
+    isNew: mayTake && isFaster,
+    isLevel: mayTake && !isFaster && best.value.ms <= latestMs(pb),
   });
 }

@@ -9,6 +9,7 @@ import { accountOfLaps, type TimeAccount } from "../account/timeAccount.ts";
 import { type WorkOn, workOn } from "../account/workOn.ts";
 import { type BestCandidate, bestCandidates } from "../bests/bestCandidates.ts";
 import { bestLine } from "../bests/bestLine.ts";
+import { fastestOf } from "../bests/fastestOf.ts";
 import type { Choices } from "../laps/choices.ts";
 import { type PlacedLap, type SessionLaps, sessionLaps } from "../laps/sessionLaps.ts";
 import { type BestInARow, threeInARow } from "../pace/bestInARow.ts";
@@ -84,7 +85,7 @@ export function sessionReport(input: SessionReportInput): SessionReport {
     nearTheBest: nearSessionBest([paceBests.map(({ lap }) => lap.ms as number)], preferences.marginPercent),
     threeInARow: threeInARow(runsOfMaybeBests(sorted)),
     newBests: newBests(candidates, session.startedAt, pbBefore),
-    best: bestLine(candidates).at(-1),
+    best: fastestOf(candidates),
     target,
     account,
     workOn: workOn(account, sectors),
@@ -118,6 +119,8 @@ function newBests(
   const before: BestCandidate = {
     lapId: "",
     runId: "",
+    sessionId: "",
+    kind: "pace",
     isSummary: false,
     at: startedAt - 1,
     ms: pbBefore.ms,

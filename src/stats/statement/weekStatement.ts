@@ -1,6 +1,7 @@
 import { isInForce, nearestFirst, onPage } from "#combo";
 import { addCounts, addDays, type CalendarDate, type Figure, type Id, type ReferenceLap } from "#domain";
 import { type WorkOn, workOn } from "../account/workOn.ts";
+import type { DatedBest } from "../bests/datedBest.ts";
 import { datedBests } from "../bests/datedBests.ts";
 import { type ComboQuestion, type ComboStanding, comboStanding } from "../combo/comboStanding.ts";
 import { latestUsual } from "../combo/latestUsual.ts";
@@ -10,7 +11,7 @@ import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { Choices } from "../laps/choices.ts";
 import { type LevelGain, levelGain } from "../level/levelGain.ts";
 import { comboReview } from "../period/comboReview.ts";
-import type { ComboReview, DatedBest } from "../period/comboReviewFigures.ts";
+import type { ComboReview } from "../period/comboReviewFigures.ts";
 
 /** A combo driven in the week, with its whole history. */
 export interface WeekCombo extends Omit<ComboQuestion, "today"> {

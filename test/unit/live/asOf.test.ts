@@ -48,7 +48,7 @@ test("a session and a page dated 2036 change none of the figures of today, which
     comboReview: await askHere(book, "comboReview", { comboId, period: {}, today }),
     weeks: await askHere(book, "comboReview", { comboId, period: { from: "2026-02-10" }, today }),
     acrossCombos: await askHere(book, "acrossCombos", { today }),
-    rigSteps: await askHere(book, "rigSteps", { on, records: [on], today }),
+    rigSteps: await askHere(book, "rigSteps", { rigId: "r", records: [{ id: "r", from: on }], today }),
     statement: await askHere(book, "statement", { monday: "2026-03-09", today }),
     suggestedTargets: await askHere(book, "suggestedTargets", {
       comboId,

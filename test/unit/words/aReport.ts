@@ -25,6 +25,7 @@ export function aReport(finding: RunFinding, fields: Partial<RunReport> = {}): R
     againstRunBefore: unknown({ because: "no pace run before" }),
     againstTarget: unknown({ because: "no target" }),
     againstBest: unknown({ because: "no PB before" }),
+    firstBest: undefined,
     pointedAt: [],
     ...fields,
     finding,

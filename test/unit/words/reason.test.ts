@@ -34,6 +34,7 @@ const causes: {
   "both runs the same": [{}, "all laps of both runs are the same"],
   "the most driven": [{}, "the most driven"],
   "all at one time": [{}, "needs sessions at different times"],
+  "no usual lap on both sides": [{}, "no usual lap of the same page on both sides of it"],
   "sessions that do not differ": [{}, "sessions that do not differ give no measure"],
   "pairs that do not differ": [{}, "needs pairs in both orders that differ"],
   "all values equal": [{}, "all values are equal: there is no curve"],

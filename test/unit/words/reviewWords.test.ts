@@ -132,6 +132,7 @@ describe("every sentence about a change", () => {
           days: 11,
           cost: known(found),
           lapsUntilBack: 40,
+          isCompared: true,
         });
         const sentences = [
           shiftTitle({ shift }, before),
@@ -301,7 +302,9 @@ describe("practice", () => {
 
   it("says what a break cost, or why that cannot be told", () => {
     const cost = unknown({ needs: 4, of: "step of neighbouring sessions", has: 1 });
-    expect(sayBreak({ from: "2026-11-04", to: "2026-11-18", days: 14, cost, lapsUntilBack: 14 })).toBe(
+    expect(
+      sayBreak({ from: "2026-11-04", to: "2026-11-18", days: 14, cost, lapsUntilBack: 14, isCompared: true }),
+    ).toBe(
       "14 days without a session until Wed 18 Nov 2026: what it cost cannot be told, not enough steps of neighbouring sessions yet: 1 of 4. The old level was back after 14 laps.",
     );
     expect(sayBreaks([])).toBe("no break of ten days or more");

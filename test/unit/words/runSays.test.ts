@@ -13,8 +13,15 @@ describe("what a run says", () => {
     [{ kind: "guest" }, "Someone else drove: this run enters no figure of yours."],
     [{ kind: "no times", driven: 0 }, "No laps yet."],
     [{ kind: "no times", driven: 1 }, "No clean lap with a time in 1 lap."],
-    [{ kind: "first best", ms: 83_704, decimals: 3 }, "1:23.704 is your first PB here."],
-    [{ kind: "first best", ms: 83_700, decimals: 1 }, "About 1:23.7 is your first PB here."],
+    [{ kind: "first best", ms: 83_704, decimals: 3, first: undefined }, "1:23.704 is your first PB here."],
+    [
+      { kind: "first best", ms: 83_700, decimals: 1, first: undefined },
+      "About 1:23.7 is your first PB here.",
+    ],
+    [
+      { kind: "first best", ms: 85_740, decimals: 3, first: { ms: 85_812, decimals: 3 } },
+      "1:25.740 is your PB here, 0.072 s under the first, 1:25.812.",
+    ],
     [
       { kind: "new best", ms: 83_704, decimals: 3, pbMs: 84_017, pbDecimals: 3 },
       "1:23.704 is a new PB, 0.313 s under the old one.",

@@ -51,6 +51,7 @@ describe("the personal best", () => {
   const step = (ms: number, date: string, decimals = 3): DatedBest => ({
     lapId: date,
     runId: "run",
+    kind: "pace",
     isSummary: false,
     at: Date.parse(date),
     ms,

@@ -19,6 +19,7 @@ function aPoint(date: string, fields: Partial<SessionPoint> = {}): SessionPoint 
     paceLaps: 15,
     mistakes: 1,
     drivingMs: 1_700_000,
+    medianDecimals: 3,
     median: 84_000,
     lowerQuartile: 83_800,
     upperQuartile: 84_300,

@@ -53,6 +53,8 @@ export interface Entry {
   readonly takePasted: (laps: readonly Id[]) => void;
   /** The laps stored last from here since the page was opened: one that was typed, or all of a pasted block. */
   readonly stored: readonly Id[];
+  /** All laps typed here one by one and stored as Enter was pressed, since the page was opened. */
+  readonly driven: readonly Id[];
 }
 
 const sameTapMs = 1000;
@@ -69,6 +71,7 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
   const draft = useDraft<DraftedLine>(`entry ${sessionId}`, nothing, lineWords);
   const [standing, setStanding] = useState<Standing>({ kind: "typing" });
   const [stored, setStored] = useState<readonly Id[]>([]);
+  const [driven, setDriven] = useState<readonly Id[]>([]);
   const now = useRef(draft.value);
   now.current = draft.value;
   const lastAdded = useRef<{ text: string; at: number }>(undefined);
@@ -98,9 +101,14 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
     const change = await write((to) => addLap(to, { runId, id, lap }), {
       onFault: (fault) => settle(id, fault.message),
     });
-    if (change === undefined) return;
+    if (change === undefined) return false;
     settle(id);
     setStored([id]);
+    return true;
+  };
+  /** A line that had to wait says nothing of when its lap was driven. */
+  const storeAsDriven = async (line: Line) => {
+    if (await store(line)) setDriven((before) => [...before, line.id]);
   };
   const takeBack = (line: Line) => {
     settle(line.id);
@@ -157,7 +165,7 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
       lines: [...now.current.lines, line],
       emptied: undefined,
     });
-    void store(line);
+    void storeAsDriven(line);
   };
   const submit = (at: number) =>
     isStray ? setStanding({ kind: "homeless" }) : submitTo(into ?? run?.id, at);
@@ -184,6 +192,7 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
     takeBack: text === "" ? takeBack : undefined,
     submit,
     stored,
+    driven,
     begunIn,
     isStray,
     placeIn: (runId, at) => {

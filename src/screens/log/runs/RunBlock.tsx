@@ -108,7 +108,9 @@ export function RunBlock({
         </p>
       )}
       {said && <p className={styles["note"]}>{sayRun(said.report)}</p>}
-      {isCurrent && rows.length === 0 && <NextRunSettings run={run} />}
+      {isCurrent && rows.length === 0 && (
+        <NextRunSettings run={run} before={shown.findLast((one) => one.number < number)} />
+      )}
       {isShown && first > 0 && (
         <Button variant="quiet" onClick={() => setDrawn(rows.length - first + more)}>
           Show {Math.min(more, first)} of {first.toLocaleString("en")} earlier laps

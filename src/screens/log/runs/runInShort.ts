@@ -1,5 +1,5 @@
 import { formatLapTime, isClean, lapsInOrder, mayBeBest, type Run, type RunSummary } from "#domain";
-import { median } from "#stats";
+import { median, usualDecimals } from "#stats";
 import { counted } from "#words";
 
 /**
@@ -23,12 +23,12 @@ function lapParts(run: Run) {
   const laps = lapsInOrder(run);
   if (laps.length === 0) return ["no laps yet"];
   const [best] = laps.filter(mayBeBest).sort((a, b) => a.ms - b.ms);
-  const times = laps.filter(isClean).map(({ ms }) => ms);
-  const usual = median(times);
+  const clean = laps.filter(isClean);
+  const usual = median(clean.map(({ ms }) => ms));
   const driven = run.lapsDriven !== undefined && run.lapsDriven > laps.length ? ` of ${run.lapsDriven}` : "";
   return [
     `${laps.length}${driven} ${laps.length === 1 && driven === "" ? "lap" : "laps"}`,
     best !== undefined && `best ${formatLapTime(best.ms, best.decimals)}`,
-    usual !== undefined && times.length > 1 && `usual ${formatLapTime(usual)}`,
+    usual !== undefined && clean.length > 1 && `usual ${formatLapTime(usual, usualDecimals(clean))}`,
   ];
 }

@@ -16,7 +16,7 @@ async function marksIn(book: Parameters<typeof markOf>[0], comboId: string) {
   const questions: { readonly [J in Exclude<JobName, "freshen">]: JobArguments<J> } = {
     acrossCombos: { today },
     comboReview: { comboId, period: {}, today },
-    rigSteps: { on: "2026-03-01", records: ["2026-03-01"], today },
+    rigSteps: { rigId: "rig", records: [{ id: "rig", from: "2026-03-01" }], today },
     search: { terms: {}, most: 5 },
     statement: { monday: "2026-03-09", today },
     suggestedTargets: { comboId, kind: "best", by, today },

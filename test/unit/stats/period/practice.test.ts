@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { curveOutlook, practiceAmount, practiceRate } from "#stats";
 import { pageHistory } from "../../../../src/stats/period/pageHistory.ts";
 import { seedOf } from "../../../../src/stats/random/seedOf.ts";
+import type { Told } from "../someRows.ts";
 import { aDigest, lapsAbout } from "./manySessions.ts";
 
 // Day 0 is 1 January 2026.
@@ -44,6 +45,21 @@ describe("the amount of practice", () => {
   it("does not take a session entered afterwards for a sitting of no length", () => {
     const at = Date.UTC(2026, 0, 1, 20);
     expect(practiceAmount([aDigest(0, [80_000], {}, { endedAt: at })]).sittingsKnown).toBe(0);
+  });
+
+  it("shows no start to end of an imported session, which is shorter than the time at its wheel", () => {
+    const imported: Told[] = [
+      { ms: 80_000, source: "imported" },
+      { ms: 82_000, source: "imported" },
+    ];
+    const at = Date.UTC(2026, 0, 1, 20);
+    const end = (endedAt: number, laps: readonly Told[]) =>
+      practiceAmount([aDigest(0, laps, {}, { endedAt })]).sittingsKnown;
+    expect(end(at + 162_000, imported)).toBe(0);
+    expect(end(at + 3_600_000, imported)).toBe(0);
+    expect(end(at + 3_600_000, [...imported, 81_000])).toBe(1);
+    expect(end(at + 161_999, [80_000, 82_000])).toBe(0);
+    expect(end(at + 162_000, [80_000, 82_000])).toBe(1);
   });
 
   it("does not count ten years at the wheel for an evening that ended under a clock ahead", () => {
