@@ -3,8 +3,8 @@ import { pagesOfCombo, preferences, type ReadOnlyLogbook, referencesOfCombo, tar
 import type { CalendarDate, Id } from "#domain";
 import { type ComboReview, comboReview } from "#stats";
 import { freshDigests } from "./freshDigests.ts";
-import { keptCurve } from "./keptCurve.ts";
 import type { JobRun } from "./job.ts";
+import { keptCurve } from "./keptCurve.ts";
 
 export interface ComboReviewDetails {
   readonly comboId: Id;

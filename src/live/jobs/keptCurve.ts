@@ -33,7 +33,9 @@ function isCurve(answer: unknown): answer is KeptCurve {
   if (typeof today !== "string" || typeof curve !== "object" || curve === null) return false;
   if (!curve.known) return typeof curve.reason === "object" && curve.reason !== null;
   const { line, ahead, now, levelsOff } = curve.value ?? {};
-  return Array.isArray(line) && Array.isArray(ahead) && isSound(now) && isSound(levelsOff) && isSound(curve.value);
+  return (
+    Array.isArray(line) && Array.isArray(ahead) && isSound(now) && isSound(levelsOff) && isSound(curve.value)
+  );
 }
 
 /** Whether every number in it can be shown. */

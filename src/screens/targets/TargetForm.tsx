@@ -1,6 +1,13 @@
 import { useEffect, useState } from "react";
 import { type Change, editTarget, setTarget } from "#db";
-import { addDays, type CalendarDate, formatLapTime, isCalendarDate, type Preferences, type Target } from "#domain";
+import {
+  addDays,
+  type CalendarDate,
+  formatLapTime,
+  isCalendarDate,
+  type Preferences,
+  type Target,
+} from "#domain";
 import { type DrivenCombo, useFigures, useLogbook, useWriteForm } from "#live";
 import { type ComboReview, type ForecastKind, figureAt, rangeOfBests } from "#stats";
 import { Button } from "#ui/Button.tsx";
@@ -52,7 +59,9 @@ export function TargetForm(props: TargetFormProps) {
   const isAgreed = (wanted: ReadTarget) => {
     if (review === undefined) return false;
     const isAnswered = questions.length > 0 || isStoredSo(target, wanted);
-    const doubts = isAnswered ? [] : questionsAbout(wanted, review, today, suggested?.known ? suggested.value.hardest : undefined);
+    const doubts = isAnswered
+      ? []
+      : questionsAbout(wanted, review, today, suggested?.known ? suggested.value.hardest : undefined);
     if (doubts.length > 0) setAsked({ about, questions: doubts });
     return doubts.length === 0;
   };

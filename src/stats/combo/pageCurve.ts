@@ -1,8 +1,8 @@
 import type { CalendarDate, Figure } from "#domain";
+import type { SessionDigest } from "../digest/sessionDigest.ts";
 import { type CurveOutlook, curveOutlook } from "../period/curveOutlook.ts";
 import { pageHistory } from "../period/pageHistory.ts";
 import { practiceRate } from "../targets/practiceRate.ts";
-import type { SessionDigest } from "../digest/sessionDigest.ts";
 
 /** What a page's curve is drawn from. */
 export interface PageCurveQuestion {

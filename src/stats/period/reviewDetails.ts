@@ -4,8 +4,7 @@ import { type AccountChange, accountChange } from "../account/accountChange.ts";
 import { reachableLap } from "../account/reachableLap.ts";
 import { type LapOfSectors, sumOfBestSectors } from "../account/sumOfBestSectors.ts";
 import type { ComboStanding } from "../combo/comboStanding.ts";
-import { lapFlags } from "../digest/digestFlags.ts";
-import { accountLaps, sectorsWith } from "../digest/digestLaps.ts";
+import { accountLaps, sectorsOf, timesOf } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { NearTheBest } from "../pace/shareWithinMargin.ts";
 import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
@@ -70,10 +69,13 @@ export function reviewDetails(input: DetailsInput): ReviewDetails {
     shift: periodShift(medians(now), medians(before)),
     scatterShift: periodShift(scatters(now), scatters(before)),
     cleanShareBefore: wilsonInterval(sum("clean"), sum("timed"), CONFIDENCE),
-    nearTheBestBefore: nearSessionBest(before, marginPercent),
+    nearTheBestBefore: nearSessionBest(
+      before.map((digest) => timesOf([digest], "paceBests")),
+      marginPercent,
+    ),
     accountChange: accountChange(now.map(accountLaps), before.map(accountLaps)),
-    bestSectors: sumOfBestSectors(sectorsWith(now, lapFlags.mayBeBest)),
-    reachable: reachableLap(sectorsWith(now, lapFlags.pace)),
+    bestSectors: sumOfBestSectors(sectorsOf(now, "bests")),
+    reachable: reachableLap(sectorsOf(now, "pace")),
     thirds: sittingThirds(now),
     factors: factors.map((factor) => factorGroups(now, factor, levelOf)),
     practice: practiceAmount(input.driven),

@@ -71,7 +71,9 @@ describe("a target is questioned", () => {
   });
 
   it("“fair: 1:23.65”, then “faster than your PB: is it meant?”: what a forecast allows raises no other question", () => {
-    expect(question({ kind: "median", value: 83_650 }, { ...combo, now: 84_500, hardest: 82_400 })).toEqual([]);
+    expect(question({ kind: "median", value: 83_650 }, { ...combo, now: 84_500, hardest: 82_400 })).toEqual(
+      [],
+    );
     expect(question({ kind: "best", value: 80_004 }, { ...combo, hardest: 79_000 })).toEqual([]);
   });
 
