@@ -7,6 +7,7 @@ import { datedBests } from "../bests/datedBests.ts";
 import { sessionBests } from "../bests/sessionBests.ts";
 import { type ComboQuestion, type ComboStanding, comboStanding } from "../combo/comboStanding.ts";
 import { pageCurve } from "../combo/pageCurve.ts";
+import { isDrivenSession } from "../digest/isDrivenSession.ts";
 import { sectorsOf, timesOf } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { Choices } from "../laps/choices.ts";
@@ -34,7 +35,9 @@ export interface ComboReviewInput extends ComboQuestion {
 /** What the weeks say about one combo. */
 export function comboReview(input: ComboReviewInput): ComboReview {
   const { period, today, preferences, standing = comboStanding(input) } = input;
-  const digests = input.digests.toSorted((a, b) => a.startedAt - b.startedAt);
+  const all = input.digests.toSorted((a, b) => a.startedAt - b.startedAt);
+  const digests = all.filter(isDrivenSession);
+  const listed = all.filter(({ date }) => isWithin(date, period));
   const isPresent = (digest: SessionDigest) => isOnPage(standing.page, digest.startedAt);
   const inPeriod = digests.filter((digest) => isWithin(digest.date, period));
   const page = onPage(standing.page, digests);
@@ -43,7 +46,8 @@ export function comboReview(input: ComboReviewInput): ComboReview {
   const now = onPage(standing.page, inPeriod);
   const bests = datedBests(page);
   const last = digests.at(-1);
-  const sum = (field: "guestLaps" | "mistakes" | "drivingMs" | "clean" | "timed") =>
+  const guestLaps = onPage(standing.page, listed).reduce((total, digest) => total + digest.guestLaps, 0);
+  const sum = (field: "mistakes" | "drivingMs" | "clean" | "timed") =>
     now.reduce((total, digest) => total + digest[field], 0);
   const counts = addCounts(now.map((digest) => digest.counts));
   const details = reviewDetails({
@@ -58,13 +62,13 @@ export function comboReview(input: ComboReviewInput): ComboReview {
     marginPercent: preferences.marginPercent,
   });
   return {
-    points: inPeriod.map((digest) => pointOf(digest, isPresent(digest))),
+    points: listed.map((digest) => pointOf(digest, isPresent(digest))),
     bests,
     sessionBests: sessionBests(page),
     sessions: now.length,
     sessionsOnOldPages: inPeriod.length - now.length,
     counts,
-    guestLaps: sum("guestLaps"),
+    guestLaps,
     mistakes: sum("mistakes"),
     drivingMs: sum("drivingMs"),
     gain: levelGain(standing.history, period),

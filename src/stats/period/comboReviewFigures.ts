@@ -46,7 +46,7 @@ export interface SessionAccount {
 
 /** What the review of one combo says. All but `points`, `bests` and `sessionBests` is of the present page within the period. */
 export interface ComboReview extends ReviewDetails {
-  /** Sessions in the period in time order, those of old pages too. */
+  /** Sessions in the period in time order, those of old pages and those without a lap too. */
   readonly points: readonly SessionPoint[];
   /** The present page's personal-best line, from its beginning. */
   readonly bests: readonly DatedBest[];

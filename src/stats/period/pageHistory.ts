@@ -1,4 +1,5 @@
 import type { CalendarDate, Id } from "#domain";
+import { isDrivenSession } from "../digest/isDrivenSession.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { PastSession } from "../weeks/history.ts";
 import { BREAK_DAYS, type DrivenDays, longestPause } from "../weeks/longestPause.ts";
@@ -19,11 +20,11 @@ export function pageHistory(digests: readonly SessionDigest[]): PageSession[] {
   let lapsBefore = 0;
   const history: (PageSession & { readonly drivenSince: CalendarDate[] })[] = [];
   for (const digest of digests.toSorted((a, b) => a.startedAt - b.startedAt)) {
-    const { sessionId, date, startedAt, timedDriven: laps, counts } = digest;
+    const { sessionId, date, startedAt, timedDriven: laps } = digest;
     const { medianForTrend: medianMs, best: bestMs } = digest.pace;
     if (medianMs !== undefined && bestMs !== undefined)
       history.push({ sessionId, date, startedAt, lapsBefore, laps, medianMs, bestMs, drivenSince: [] });
-    else if (counts.driven > 0) history.at(-1)?.drivenSince.push(date);
+    else if (isDrivenSession(digest)) history.at(-1)?.drivenSince.push(date);
     lapsBefore += laps;
   }
   return history;
