@@ -40,11 +40,12 @@ const HUNDREDTH = 10;
 export function suggestedTargets(input: SuggestionInput): Figure<SuggestedTargets> {
   const basis = forecastBasis(input);
   if (!basis.known) return basis;
-  const { kind, page, by } = input;
+  const { kind, page, driven, by } = input;
   const { question: practice, rate, horizon } = basis.value;
   if (by > horizon) return unknown({ because: "more than a year away" });
   const future = daysUntil(basis.value, by).map(() => ({ laps: rate.lapsASession }));
-  const now = figureForTarget({ kind }, page, () => levelOfPage(page))?.value ?? Number.POSITIVE_INFINITY;
+  const now =
+    figureForTarget({ kind }, page, () => levelOfPage(page, driven))?.value ?? Number.POSITIVE_INFINITY;
   const figures = futureFigures({ ...practice, future }, kind);
   if (!figures.known) return figures;
   const suggest = (value: number): SuggestedTarget | undefined => {
