@@ -67,6 +67,14 @@ export {
   sayTargetDates,
   sayTargetRests,
 } from "./targetOutlook.ts";
-export { sayProgress, sayTarget, sayTargetValue, targetFigure } from "./targets.ts";
+export {
+  sayKnownFigure,
+  sayProgress,
+  sayTarget,
+  sayTargetFigure,
+  sayTargetValue,
+  targetFigure,
+} from "./targets.ts";
 export { thirdsReading, thirdsTitle } from "./thirds.ts";
+export { sayLevel, sayUsual } from "./usualLap.ts";
 export { sayDriven, type WeekFinding, weekDays, weekFinding, weekNext, weekTitle } from "./weekSays.ts";

@@ -7,6 +7,8 @@ export interface ProgressSession {
   /** For the order of sessions within a day, epoch ms. */
   readonly startedAt: number;
   readonly median?: number | undefined;
+  /** Known decimals of its median and quartiles; absent means all three. */
+  readonly decimals?: number | undefined;
   readonly q1?: number | undefined;
   readonly q3?: number | undefined;
   readonly best?: number | undefined;

@@ -1,10 +1,16 @@
-import { formatLapTime, sayDate } from "#domain";
+import { sayDate, shownPart } from "#domain";
+import { sayLevel, sayUsual } from "#words";
 import { type ChartCell, type ChartRow, type ChartTable, emptyCell } from "../frame/chartTable.ts";
 import type { CurvePoint, ProgressData, ProgressSession } from "./progress.ts";
 
-/** A lap time as read, and in seconds for a spreadsheet. */
-export function timeCell(ms: number | undefined): ChartCell {
-  return ms === undefined ? emptyCell : { text: formatLapTime(ms), value: Math.round(ms) / 1000 };
+/** A lap time as read, and in seconds for a spreadsheet: to the same decimals. */
+export function timeCell(ms: number | undefined, decimals = 3): ChartCell {
+  if (ms === undefined) return emptyCell;
+  return { text: sayUsual(ms, decimals), value: shownPart(Math.round(ms), decimals) / 1000 };
+}
+
+function levelCell(ms: number | undefined): ChartCell {
+  return ms === undefined ? emptyCell : { text: sayLevel(ms), value: Math.round(ms / 10) / 100 };
 }
 
 /** The sessions of the progress chart, oldest first, then the forecast where there is one. */
@@ -37,9 +43,9 @@ function sessionRow(session: ProgressSession): ChartRow {
     cells: {
       date: { text: sayDate(session.date), value: session.date },
       laps: { text: String(session.laps), value: session.laps },
-      usual: timeCell(session.median),
-      from: timeCell(session.q1),
-      to: timeCell(session.q3),
+      usual: timeCell(session.median, session.decimals),
+      from: timeCell(session.q1, session.decimals),
+      to: timeCell(session.q3, session.decimals),
       best: timeCell(session.best),
       bestOfTen: timeCell(session.bestOfTen),
       page: { text: session.isPresentPage ? "present" : "older" },
@@ -53,9 +59,9 @@ function forecastRow(point: CurvePoint): ChartRow {
     soft: true,
     cells: {
       date: { text: sayDate(point.date), value: point.date },
-      usual: timeCell(point.ms),
-      from: timeCell(point.half?.[0]),
-      to: timeCell(point.half?.[1]),
+      usual: levelCell(point.ms),
+      from: levelCell(point.half?.[0]),
+      to: levelCell(point.half?.[1]),
       page: { text: "forecast" },
     },
   };

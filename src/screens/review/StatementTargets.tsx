@@ -3,7 +3,7 @@ import { type Id, sayDate } from "#domain";
 import type { WeekTarget } from "#stats";
 import { Name } from "#ui/Name.tsx";
 import { RuledTable } from "#ui/RuledTable.tsx";
-import { counted, sayTargetValue, targetFigure } from "#words";
+import { counted, sayTargetFigure, sayTargetValue, targetFigure } from "#words";
 
 /** Targets that fit on the page. */
 const mostTargets = 5;
@@ -37,7 +37,7 @@ export function StatementTargets({ targets, nameOf }: StatementTargetsProps) {
             combo: <Name>{nameOf(target.comboId)}</Name>,
             wanted: `${targetFigure(target)} ${sayTargetValue(target.kind, target.value)}`,
             by: target.by === undefined ? "no date" : sayDate(target.by),
-            now: now === undefined ? "—" : sayTargetValue(target.kind, now.value, now.decimals),
+            now: now === undefined ? "—" : sayTargetFigure(target.kind, now),
             state: isNewlyReached
               ? "reached this week"
               : isReached(standing)

@@ -16,6 +16,7 @@ export function progressOf({ review, days, today }: Looked): ProgressData {
       date: point.date,
       startedAt: point.startedAt,
       median: point.median,
+      decimals: point.medianDecimals,
       q1: point.lowerQuartile,
       q3: point.upperQuartile,
       best: point.best,

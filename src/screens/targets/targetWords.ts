@@ -1,6 +1,6 @@
 import { sayDate } from "#domain";
 import type { TargetState } from "#stats";
-import { counted, sayTargetValue, targetFigure } from "#words";
+import { counted, sayTargetFigure, targetFigure } from "#words";
 
 /** How it stands with a target, in one sentence. */
 export function sayStanding(state: TargetState): string {
@@ -26,7 +26,7 @@ export function sayStanding(state: TargetState): string {
 function sayMissed({ target, closest }: TargetState, reachedOn: string | undefined): string {
   if (reachedOn !== undefined) return `Missed by its date; reached on ${sayDate(reachedOn)}.`;
   if (closest === undefined) return "Missed.";
-  const figure = sayTargetValue(target.kind, closest.value, closest.decimals);
+  const figure = sayTargetFigure(target.kind, closest);
   return `Missed. Your best ${targetFigure(target).replace(/^best /, "")} in that time: ${figure}.`;
 }
 

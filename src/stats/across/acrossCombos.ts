@@ -93,7 +93,7 @@ function lineOf(
     scatterPercent: median(
       digests.flatMap(({ pace: { consistency } }) => (consistency.known ? [consistency.value.percent] : [])),
     ),
-    usualToBestPercent: percentOver(latestUsual(digests), best?.ms),
+    usualToBestPercent: percentOver(latestUsual(digests)?.ms, best?.ms),
     cleanShare: wilsonInterval(sum("clean"), sum("timed"), CONFIDENCE),
     mistakesPer100: laps === 0 ? undefined : (100 * sum("mistakes")) / laps,
     lapsUntilOnThePace:

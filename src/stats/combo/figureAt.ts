@@ -3,7 +3,7 @@ import type { DatedBest } from "../bests/datedBest.ts";
 import type { CurveOutlook } from "../period/curveOutlook.ts";
 import type { PageSession } from "../period/pageHistory.ts";
 import type { ForecastKind } from "../targets/futureFigures.ts";
-import type { TargetFigure } from "./figureForTarget.ts";
+import { levelFigure, type TargetFigure } from "./figureForTarget.ts";
 
 /** What a figure of a target is looked up in. */
 export interface FigureSources {
@@ -31,5 +31,5 @@ export function figureAt(
   if (!curve.known) return undefined;
   const before = new Set(history.flatMap(({ sessionId, startedAt }) => (startedAt < at ? [sessionId] : [])));
   const level = curve.value.line.findLast(({ sessionId }) => before.has(sessionId))?.mid;
-  return level === undefined ? undefined : { value: Math.round(level), decimals: 3 };
+  return level === undefined ? undefined : levelFigure(level);
 }

@@ -4,7 +4,7 @@ import { type LineToWorkOn, largestLine } from "../account/largestLine.ts";
 import type { DatedBest } from "../bests/datedBest.ts";
 import { datedBests } from "../bests/datedBests.ts";
 import { type ComboQuestion, type ComboStanding, comboStanding } from "../combo/comboStanding.ts";
-import { latestUsual } from "../combo/latestUsual.ts";
+import { latestUsual, type UsualLap } from "../combo/latestUsual.ts";
 import { seasonBegins } from "../combo/season.ts";
 import type { TargetState } from "../combo/targetStates.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
@@ -30,8 +30,8 @@ export interface WeekLine {
   readonly bestBefore: DatedBest | undefined;
   readonly best: DatedBest | undefined;
   /** Usual lap of the last session with five pace laps before the week, and of the last one in it. */
-  readonly usualBefore: number | undefined;
-  readonly usual: number | undefined;
+  readonly usualBefore: UsualLap | undefined;
+  readonly usual: UsualLap | undefined;
   /** How far the level has moved over the twelve weeks to the Sunday. */
   readonly gain: Figure<LevelGain>;
 }

@@ -1,6 +1,6 @@
 import { formatLapTime, isClean, lapsInOrder, mayBeBest, type Run, type RunSummary } from "#domain";
 import { median, usualDecimals } from "#stats";
-import { counted } from "#words";
+import { counted, sayUsual } from "#words";
 
 /**
  * A run in one line.
@@ -14,7 +14,7 @@ function summaryParts({ laps, bestMs, bestDecimals, usualMs, usualDecimals, off 
   return [
     `summary: ${counted(laps, "lap")}`,
     bestMs !== undefined && `best ${formatLapTime(bestMs, bestDecimals)}`,
-    usualMs !== undefined && `usual ${formatLapTime(usualMs, usualDecimals)}`,
+    usualMs !== undefined && `usual ${sayUsual(usualMs, usualDecimals)}`,
     off !== undefined && off > 0 && `${off} off`,
   ];
 }
@@ -29,6 +29,6 @@ function lapParts(run: Run) {
   return [
     `${laps.length}${driven} ${laps.length === 1 && driven === "" ? "lap" : "laps"}`,
     best !== undefined && `best ${formatLapTime(best.ms, best.decimals)}`,
-    usual !== undefined && clean.length > 1 && `usual ${formatLapTime(usual, usualDecimals(clean))}`,
+    usual !== undefined && clean.length > 1 && `usual ${sayUsual(usual, usualDecimals(clean))}`,
   ];
 }
