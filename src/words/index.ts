@@ -15,7 +15,7 @@ export { sayChance } from "./chance.ts";
 export { sayCleanShare, sayMistakeShare, sayNearTheBest } from "./cleanShare.ts";
 export { sayClock } from "./clock.ts";
 export { steadinessReading, steadinessTitle } from "./consistency.ts";
-export { counted } from "./counted.ts";
+export { asSentence, counted } from "./counted.ts";
 export { sayCounts } from "./counts.ts";
 export { sayDatesAhead } from "./datesAhead.ts";
 export { answerOfDifferent } from "./different.ts";
@@ -68,6 +68,7 @@ export {
   sayTargetRests,
 } from "./targetOutlook.ts";
 export {
+  bestFigure,
   sayKnownFigure,
   sayProgress,
   sayTarget,

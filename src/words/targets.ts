@@ -58,6 +58,12 @@ export function targetFigure({ kind, laps }: Pick<Target, "kind" | "laps">): str
   }
 }
 
+/** The best of it over some time: "best lap", "best usual lap". */
+export function bestFigure(target: Pick<Target, "kind" | "laps">): string {
+  const figure = targetFigure(target);
+  return target.kind === "best" ? figure : `best ${figure}`;
+}
+
 /**
  * A target in words.
  * @example "Best lap 1:23.000 by Wed 14 Oct 2026"

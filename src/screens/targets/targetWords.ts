@@ -1,6 +1,6 @@
 import { sayDate } from "#domain";
 import type { TargetState } from "#stats";
-import { counted, sayTargetFigure, targetFigure } from "#words";
+import { bestFigure, counted, sayTargetFigure } from "#words";
 
 /** How it stands with a target, in one sentence. */
 export function sayStanding(state: TargetState): string {
@@ -27,7 +27,7 @@ function sayMissed({ target, closest }: TargetState, reachedOn: string | undefin
   if (reachedOn !== undefined) return `Missed by its date; reached on ${sayDate(reachedOn)}.`;
   if (closest === undefined) return "Missed.";
   const figure = sayTargetFigure(target.kind, closest);
-  return `Missed. Your best ${targetFigure(target).replace(/^best /, "")} in that time: ${figure}.`;
+  return `Missed. Your ${bestFigure(target)} in that time: ${figure}.`;
 }
 
 function sayDaysLeft(days: number | undefined): string {
