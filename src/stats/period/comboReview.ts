@@ -46,7 +46,7 @@ export function comboReview(input: ComboReviewInput): ComboReview {
   const { marginPercent } = preferences;
   const details = reviewDetails({
     standing,
-    curve: input.curve ?? pageCurve({ comboId: input.comboId, page, today }),
+    curve: input.curve ?? pageCurve({ comboId: input.comboId, page, driven: digests, today }),
     all: digests,
     pages: input.pages,
     now,

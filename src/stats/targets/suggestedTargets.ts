@@ -51,7 +51,8 @@ export function suggestedTargets(input: SuggestionInput): Figure<SuggestedTarget
   const days = daysUntil(basis.value, by);
   // The sessions until the date come first in the year too, so what is suggested is never harder than the hardest.
   const year = [...days, ...ahead.slice(days.length)];
-  const now = figureForTarget({ kind }, page, () => levelOfPage(page, driven))?.value ?? Number.POSITIVE_INFINITY;
+  const now =
+    figureForTarget({ kind }, page, () => levelOfPage(page, driven))?.value ?? Number.POSITIVE_INFINITY;
   const figures = futureFigures({ ...practice, future: year.map(() => ({ laps: rate.lapsASession })) }, kind);
   if (!figures.known) return figures;
   const untilThen = figures.value.slice(0, days.length);
