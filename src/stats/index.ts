@@ -121,7 +121,6 @@ export { lapFlags } from "./digest/digestFlags.ts";
 export { timesWith } from "./digest/digestLaps.ts";
 export { isWholeDigest } from "./digest/isWholeDigest.ts";
 export {
-  isDigestCurrent,
   methodVersion,
   NO_TIME,
   type SessionDigest,

@@ -100,15 +100,6 @@ export function sessionDigest(session: Session, runs: readonly Run[], choices: C
   };
 }
 
-/** Whether a stored digest was made by this method with these choices. */
-export function isDigestCurrent(digest: SessionDigest, choices: Choices): boolean {
-  return (
-    digest.methodVersion === methodVersion &&
-    digest.settlingLaps === choices.settlingLaps &&
-    digest.displayDecimals === choices.displayDecimals
-  );
-}
-
 /** Nobody sits for more than a day: a clock jumped, or the session was left open. Common practice, no source. */
 export const longestSittingMs = 86_400_000;
 
