@@ -1,5 +1,5 @@
 import { newestReference, onPage } from "#combo";
-import type { CalendarDate, Figure, Id, ReferenceLap, Target } from "#domain";
+import { addCounts, type CalendarDate, type Figure, type Id, type ReferenceLap, type Target } from "#domain";
 import { CONFIDENCE, median } from "#numbers";
 import type { DatedBest } from "../bests/datedBest.ts";
 import { datedBests } from "../bests/datedBests.ts";
@@ -8,7 +8,6 @@ import { latestUsual } from "../combo/latestUsual.ts";
 import { seasonBegins } from "../combo/season.ts";
 import { nextTarget } from "../combo/targetStates.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
-import { addCounts } from "../laps/lapPlaces.ts";
 import { type LevelGain, levelGain } from "../level/levelGain.ts";
 import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
 import { lapsUntilWithin } from "./lapsUntilWithin.ts";

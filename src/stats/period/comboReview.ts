@@ -1,20 +1,21 @@
 import { isOnPage, onPage } from "#combo";
-import { addDays, type CalendarDate, daysBetween, type ReferenceLap } from "#domain";
+import { addCounts, addDays, type CalendarDate, daysBetween, type Figure, type ReferenceLap } from "#domain";
 import { CONFIDENCE } from "#numbers";
 import { periodAccount } from "../account/periodAccount.ts";
 import { sectorAccount } from "../account/sectorAccount.ts";
 import { datedBests } from "../bests/datedBests.ts";
 import { sessionBests } from "../bests/sessionBests.ts";
 import { type ComboQuestion, type ComboStanding, comboStanding } from "../combo/comboStanding.ts";
-import { lapFlags } from "../digest/digestFlags.ts";
-import { sectorsWith, timesWith } from "../digest/digestLaps.ts";
+import { pageCurve } from "../combo/pageCurve.ts";
+import { sectorsOf, timesOf } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
-import { addCounts, type Choices } from "../laps/lapPlaces.ts";
+import type { Choices } from "../laps/choices.ts";
 import { levelGain } from "../level/levelGain.ts";
 import { lapDistribution } from "../pace/lapDistribution.ts";
 import { wilsonInterval } from "../sample/wilsonInterval.ts";
 import { nearSessionBest } from "../session/nearSessionBest.ts";
 import type { ComboReview, SessionPoint } from "./comboReviewFigures.ts";
+import type { CurveOutlook } from "./curveOutlook.ts";
 import { reviewDetails } from "./reviewDetails.ts";
 import { reviewTrends } from "./reviewTrends.ts";
 
@@ -24,6 +25,8 @@ export interface ComboReviewInput extends ComboQuestion {
   readonly period: { readonly from?: CalendarDate | undefined; readonly to?: CalendarDate | undefined };
   readonly references: readonly ReferenceLap[];
   readonly preferences: Choices;
+  /** From `pageCurve`, where it has been drawn already. */
+  readonly curve?: Figure<CurveOutlook> | undefined;
   /** From `comboStanding`, where it has been asked already. */
   readonly standing?: ComboStanding | undefined;
 }
@@ -44,10 +47,8 @@ export function comboReview(input: ComboReviewInput): ComboReview {
     now.reduce((total, digest) => total + digest[field], 0);
   const counts = addCounts(now.map((digest) => digest.counts));
   const details = reviewDetails({
-    comboId: input.comboId,
     standing,
-    page,
-    today,
+    curve: input.curve ?? pageCurve({ comboId: input.comboId, page, today }),
     all: digests,
     pages: input.pages,
     now,
@@ -70,10 +71,13 @@ export function comboReview(input: ComboReviewInput): ComboReview {
     ...reviewTrends(now, page),
     cleanShare: wilsonInterval(sum("clean"), sum("timed"), CONFIDENCE),
     mistakeShare: wilsonInterval(Math.min(sum("mistakes"), counts.driven), counts.driven, CONFIDENCE),
-    nearTheBest: nearSessionBest(now, preferences.marginPercent),
+    nearTheBest: nearSessionBest(
+      now.map((digest) => timesOf([digest], "paceBests")),
+      preferences.marginPercent,
+    ),
     ...periodAccount({ ...input, page: standing.page, digests: now, bests }),
-    sectors: sectorAccount(sectorsWith(now, lapFlags.pace | lapFlags.mayBeBest)),
-    distribution: lapDistribution(timesWith(now, lapFlags.pace), timesWith(before, lapFlags.pace)),
+    sectors: sectorAccount(sectorsOf(now, "paceBests")),
+    distribution: lapDistribution(timesOf(now, "pace"), timesOf(before, "pace")),
     ...details,
     targets: standing.targets,
     daysSinceLast: last === undefined ? undefined : daysBetween(last.date, today),

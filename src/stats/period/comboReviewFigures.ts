@@ -1,11 +1,10 @@
 import type { AccountTarget } from "#combo";
-import type { CalendarDate, Figure, Id } from "#domain";
+import type { CalendarDate, Figure, Id, LapCounts } from "#domain";
 import type { SectorAccount } from "../account/sectorAccount.ts";
 import type { TimeAccount } from "../account/timeAccount.ts";
 import type { BestCandidate } from "../bests/bestCandidates.ts";
 import type { DatedBest } from "../bests/datedBest.ts";
 import type { TargetState } from "../combo/targetStates.ts";
-import type { LapCounts } from "../laps/lapPlaces.ts";
 import type { LevelGain } from "../level/levelGain.ts";
 import type { LapDistribution } from "../pace/lapDistribution.ts";
 import type { NearTheBest } from "../pace/shareWithinMargin.ts";
@@ -69,7 +68,7 @@ export interface ComboReview extends ReviewDetails {
   readonly steadiness: Figure<SessionTrend>;
   readonly cleanShare: Share | undefined;
   readonly mistakeShare: Share | undefined;
-  /** Clean laps near the best one of their own session. */
+  /** Pace laps near the best one of their own session. */
   readonly nearTheBest: NearTheBest | undefined;
   readonly accounts: readonly SessionAccount[];
   readonly account: Figure<TimeAccount>;

@@ -1,19 +1,17 @@
-import type { CalendarDate, Figure, Id, Page } from "#domain";
+import type { Figure, Id, Page } from "#domain";
 import { CONFIDENCE } from "#numbers";
 import { type AccountChange, accountChange } from "../account/accountChange.ts";
 import { reachableLap } from "../account/reachableLap.ts";
 import { type LapOfSectors, sumOfBestSectors } from "../account/sumOfBestSectors.ts";
 import type { ComboStanding } from "../combo/comboStanding.ts";
-import { lapFlags } from "../digest/digestFlags.ts";
-import { accountLaps, sectorsWith } from "../digest/digestLaps.ts";
+import { accountLaps, sectorsOf, timesOf } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { NearTheBest } from "../pace/shareWithinMargin.ts";
 import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
 import { nearSessionBest } from "../session/nearSessionBest.ts";
 import { type SittingThirds, sittingThirds } from "../session/sittingThirds.ts";
-import { practiceRate } from "../targets/practiceRate.ts";
 import { type Break, breaksOf } from "./breaksOf.ts";
-import { type CurveOutlook, curveOutlook } from "./curveOutlook.ts";
+import type { CurveOutlook } from "./curveOutlook.ts";
 import { type FactorGroups, factorGroups } from "./factorGroups.ts";
 import { factors } from "./factors.ts";
 import type { PageSession } from "./pageHistory.ts";
@@ -46,9 +44,8 @@ export interface ReviewDetails {
 
 /** What the details are worked out from: sessions of the present page in time order. */
 export interface DetailsInput {
-  readonly comboId: Id;
   readonly standing: ComboStanding;
-  readonly page: readonly SessionDigest[];
+  readonly curve: Figure<CurveOutlook>;
   /** All of the combo, and its new pages: a break is one whatever page was driven on. */
   readonly all: readonly SessionDigest[];
   readonly pages: readonly Page[];
@@ -57,15 +54,13 @@ export interface DetailsInput {
   /** Of the period, older pages too: their laps were practice all the same. */
   readonly driven: readonly SessionDigest[];
   readonly drivenBefore: readonly SessionDigest[];
-  readonly today: CalendarDate;
   readonly marginPercent: number;
 }
 
 /** The figures of the five questions that rest on more than one chapter. */
 export function reviewDetails(input: DetailsInput): ReviewDetails {
-  const { comboId, page, now, before, today, marginPercent } = input;
+  const { curve, now, before, marginPercent } = input;
   const { history } = input.standing;
-  const curve = curveOutlook({ comboId, history, rate: practiceRate(page, today), today });
   const days = new Set(input.driven.map(({ date }) => date));
   const sum = (field: "clean" | "timed") => before.reduce((total, digest) => total + digest[field], 0);
   const levelOf = levels(curve, history);
@@ -74,10 +69,13 @@ export function reviewDetails(input: DetailsInput): ReviewDetails {
     shift: periodShift(medians(now), medians(before)),
     scatterShift: periodShift(scatters(now), scatters(before)),
     cleanShareBefore: wilsonInterval(sum("clean"), sum("timed"), CONFIDENCE),
-    nearTheBestBefore: nearSessionBest(before, marginPercent),
+    nearTheBestBefore: nearSessionBest(
+      before.map((digest) => timesOf([digest], "paceBests")),
+      marginPercent,
+    ),
     accountChange: accountChange(now.map(accountLaps), before.map(accountLaps)),
-    bestSectors: sumOfBestSectors(sectorsWith(now, lapFlags.mayBeBest)),
-    reachable: reachableLap(sectorsWith(now, lapFlags.pace)),
+    bestSectors: sumOfBestSectors(sectorsOf(now, "bests")),
+    reachable: reachableLap(sectorsOf(now, "pace")),
     thirds: sittingThirds(now),
     factors: factors.map((factor) => factorGroups(now, factor, levelOf)),
     practice: practiceAmount(input.driven),

@@ -1,10 +1,10 @@
-import { type Figure, known, latestMs, type Run, unknown } from "#domain";
+import { type Figure, known, latestMs, noCounts, notWritten, type Run, unknown } from "#domain";
 import { CONFIDENCE } from "#numbers";
 import { bestCandidates } from "../bests/bestCandidates.ts";
 import { bestLine } from "../bests/bestLine.ts";
 import { fastestOf } from "../bests/fastestOf.ts";
 import { mayTakeBest } from "../bests/mayTakeBest.ts";
-import { type Choices, noCounts, notWritten } from "../laps/lapPlaces.ts";
+import type { Choices } from "../laps/choices.ts";
 import { type PlacedLap, placedRun } from "../laps/sessionLaps.ts";
 import { paceFigures } from "../pace/paceFigures.ts";
 import { rankSumTest } from "../rigTests/rankSumTest.ts";

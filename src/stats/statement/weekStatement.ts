@@ -1,6 +1,6 @@
 import { isInForce, nearestFirst, onPage } from "#combo";
-import { addDays, type CalendarDate, type Figure, type Id, type ReferenceLap } from "#domain";
-import { type LineToWorkOn, largestLine } from "../account/largestLine.ts";
+import { addCounts, addDays, type CalendarDate, type Figure, type Id, type ReferenceLap } from "#domain";
+import { type WorkOn, workOn } from "../account/workOn.ts";
 import type { DatedBest } from "../bests/datedBest.ts";
 import { datedBests } from "../bests/datedBests.ts";
 import { type ComboQuestion, type ComboStanding, comboStanding } from "../combo/comboStanding.ts";
@@ -8,7 +8,7 @@ import { latestUsual } from "../combo/latestUsual.ts";
 import { seasonBegins } from "../combo/season.ts";
 import type { TargetState } from "../combo/targetStates.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
-import { addCounts, type Choices } from "../laps/lapPlaces.ts";
+import type { Choices } from "../laps/choices.ts";
 import { type LevelGain, levelGain } from "../level/levelGain.ts";
 import { comboReview } from "../period/comboReview.ts";
 import type { ComboReview } from "../period/comboReviewFigures.ts";
@@ -50,9 +50,7 @@ export interface WeekMain {
   /** The twelve weeks to its end. */
   readonly season: ComboReview;
   /** The largest line of the week's time account, and the sector that holds most of it, from 0. */
-  readonly workOn:
-    | { readonly line: LineToWorkOn; readonly ms: number; readonly sector: number | undefined }
-    | undefined;
+  readonly workOn: WorkOn | undefined;
 }
 
 /** One week in ledger form. Sessions after it change nothing. */
@@ -191,13 +189,10 @@ function mainOf(combo: Known, monday: CalendarDate, sunday: CalendarDate, prefer
   const reviewSince = (from: CalendarDate) =>
     comboReview({ ...combo, today: sunday, period: { from, to: sunday }, preferences });
   const week = reviewSince(monday);
-  const { account, sectors } = week;
-  const line = account.known ? largestLine(account.value) : undefined;
-  const sector = sectors.known && line !== "mistakes" ? sectors.value.largest : undefined;
   return {
     comboId: combo.comboId,
     week,
     season: reviewSince(seasonBegins(sunday)),
-    workOn: account.known && line !== undefined ? { line, ms: account.value[line], sector } : undefined,
+    workOn: workOn(week.account, week.sectors),
   };
 }

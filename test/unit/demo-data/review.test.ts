@@ -87,7 +87,14 @@ describe("what Review says of the demo, against what the generator made true", (
   });
 
   test("an account laid beside itself has not changed", () => {
-    const laps = [[84_000, 84_100, 84_200, 84_300, 84_400].map((ms) => ({ ms, remarks: [], pace: true }))];
+    const laps = [
+      [84_000, 84_100, 84_200, 84_300, 84_400].map((ms) => ({
+        ms,
+        place: "pace" as const,
+        isNotBest: false,
+        isOdd: false,
+      })),
+    ];
     expect(accountChange(laps, laps)).toMatchObject({ value: { change: 0 } });
   });
 });

@@ -1,22 +1,20 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { accountChange, type LapForAccount, lapDistribution, periodShift, rankSumTest } from "#stats";
+import { accountChange, type LapInAccount, lapDistribution, periodShift, rankSumTest } from "#stats";
 
 const times = fc.integer({ min: 60_000, max: 120_000 });
-const lap = fc.record<LapForAccount>({
-  ms: fc.option(times, { nil: undefined }),
-  remarks: fc.constantFrom<LapForAccount["remarks"]>(
-    [],
-    [],
-    [],
-    [{ kind: "off" }],
-    [{ kind: "traffic" }],
-    [{ kind: "cut" }],
-  ),
-  pace: fc.boolean(),
-});
+const beside = { isNotBest: false, isOdd: false };
+const lap = fc.oneof(
+  fc.record<LapInAccount>({
+    ms: times,
+    place: fc.constantFrom("pace", "pace", "pace", "mistake", "others", "cut", "wet"),
+    isNotBest: fc.boolean(),
+    isOdd: fc.boolean(),
+  }),
+  fc.constant<LapInAccount>({ ms: undefined, place: "noTime", ...beside }),
+);
 const sessions = fc.array(fc.array(lap, { maxLength: 20 }), { maxLength: 6 });
-const pace = (ms: number): LapForAccount => ({ ms, remarks: [], pace: true });
+const pace = (ms: number): LapInAccount => ({ ms, place: "pace", ...beside });
 
 describe("the shift between two periods", () => {
   it("is the rank-sum shift of the sessions", () => {
