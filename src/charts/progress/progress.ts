@@ -34,7 +34,7 @@ export interface ProgressTarget {
   readonly label: string;
 }
 
-/** A point of the practice curve. */
+/** A point of the level. */
 export interface CurvePoint {
   readonly date: CalendarDate;
   /** The session whose level it is; absent for one to come. */

@@ -27,7 +27,7 @@ export function progressWalk(
       })),
     },
     {
-      name: "Practice curve",
+      name: "Level",
       points: (data.curve ?? []).map((point) => ({
         x: placeOf(point.sessionId, point.date),
         y: point.ms,
@@ -54,5 +54,5 @@ function saySession(session: ProgressSession): string {
 function sayCurve({ date, ms, half, nineInTen }: CurvePoint): string {
   const within = (words: string, band: readonly [number, number] | undefined) =>
     band === undefined ? "" : `, ${words} ${formatLapTime(band[0])} to ${formatLapTime(band[1])}`;
-  return `${sayDay(date)}: practice curve ${formatLapTime(ms)}${within("half of sessions", half)}${within("9 in 10", nineInTen)}`;
+  return `${sayDay(date)}: level ${formatLapTime(ms)}${within("half of sessions", half)}${within("9 in 10", nineInTen)}`;
 }
