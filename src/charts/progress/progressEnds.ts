@@ -49,7 +49,7 @@ export function progressKey(
   const marks: KeyItem[] = [
     { mark: "tick", text: "usual lap" },
     { mark: "box", text: "half of the laps" },
-    { mark: "dot", text: "best lap" },
+    { mark: "dot", text: "best pace lap" },
     ...(hasBestOfTen ? [{ mark: "ring", text: "best of ten" } as const] : []),
   ];
   if (!withLines) return marks;

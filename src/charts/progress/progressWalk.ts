@@ -39,11 +39,11 @@ export function progressWalk(
 }
 
 function saySession(session: ProgressSession): string {
-  const { date, median, q1, q3, best, bestOfTen, laps, isPresentPage } = session;
+  const { date, median, medianDecimals, q1, q3, best, bestOfTen, laps, isPresentPage } = session;
   const parts = [
-    median !== undefined && `usual ${formatLapTime(median)}`,
+    median !== undefined && `usual ${formatLapTime(median, medianDecimals)}`,
     q1 !== undefined && q3 !== undefined && `half of the laps ${formatLapTime(q1)} to ${formatLapTime(q3)}`,
-    best !== undefined && `best ${formatLapTime(best)}`,
+    best !== undefined && `best pace lap ${formatLapTime(best)}`,
     bestOfTen !== undefined && `best of ten ${formatLapTime(bestOfTen)}`,
     laps === 1 ? "1 pace lap" : `${laps} pace laps`,
     !isPresentPage && "older page",
