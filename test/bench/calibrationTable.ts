@@ -1,6 +1,14 @@
 import { driverKinds } from "../../demo-data/drivers.ts";
 import { firstVersion } from "../calibration/firstVersion.ts";
-import { brierShare, fifths, inBand, outcomesOf, type SaidAndCame, saidHalf, shareOf } from "../calibration/scores.ts";
+import {
+  brierShare,
+  fifths,
+  inBand,
+  outcomesOf,
+  type SaidAndCame,
+  saidHalf,
+  shareOf,
+} from "../calibration/scores.ts";
 import { groups, type Horizon, horizons, type Told } from "../calibration/simulate.ts";
 
 const two = (value: number) => (Number.isNaN(value) ? "–" : value.toFixed(2));

@@ -9,12 +9,17 @@ import { runnerImport } from "vite";
 const [part, drivers = "400", seed = "20261"] = process.argv.slice(2);
 
 const run = (command, ...given) => {
-  const { status } = spawnSync("npx", [command, ...given], { stdio: "inherit", shell: process.platform === "win32" });
+  const { status } = spawnSync("npx", [command, ...given], {
+    stdio: "inherit",
+    shell: process.platform === "win32",
+  });
   if (status !== 0) process.exit(status ?? 1);
 };
 
 if (part === "calibration") {
-  const { module } = await runnerImport(fileURLToPath(new URL("calibration.ts", import.meta.url)), { configFile: false });
+  const { module } = await runnerImport(fileURLToPath(new URL("calibration.ts", import.meta.url)), {
+    configFile: false,
+  });
   const begun = performance.now();
   module.calibration(Number(drivers), Number(seed), (text) => process.stdout.write(`${text}\n`));
   process.stdout.write(`${Math.round((performance.now() - begun) / 1000)} s\n`);

@@ -1,8 +1,17 @@
 import { describe, expect, test } from "vitest";
 import { driverKinds } from "../../demo-data/drivers.ts";
 import { firstVersion } from "./firstVersion.ts";
-import { brierShare, fifths, inBand, outcomesOf, type SaidAndCame, saidHalf, shareOf } from "./scores.ts";
-import { groups, horizons, simulate } from "./simulate.ts";
+import {
+  brierShare,
+  fifths,
+  inBand,
+  outcomesOf,
+  type SaidAndCame,
+  saidHalf,
+  shareOf,
+  standardErrorOf,
+} from "./scores.ts";
+import { groups, horizons, simulate, type Told } from "./simulate.ts";
 
 /**
  * A slice of the table that `npm run bench -- calibration` prints: fixed seed, fewer drivers and draws. Its limits are those of
@@ -34,8 +43,9 @@ describe.each([3, 5, 8, 12, 20, 40])("after %i sessions", (sessions) => {
 
   test("forecasts of best laps tell more than the base rate, and more than the first version's did", () => {
     for (const within of horizons) {
+      const brier = (of: readonly Told[]) => brierShare(outcomesOf(of, within));
       const before = firstVersion.brier[within][sessions] ?? 1;
-      expect(brierShare(outcomesOf(told, within))).toBeLessThanOrEqual(before + 2 * BRIER_ERROR);
+      expect(brier(told)).toBeLessThanOrEqual(before + 2 * standardErrorOf(told, brier));
     }
   });
 
@@ -55,12 +65,15 @@ describe.each([3, 5, 8, 12, 20, 40])("after %i sessions", (sessions) => {
     });
 
   if (sessions >= 8)
-    test.each(driverKinds)("the change of level of %s drivers lies in its interval, seldom the wrong way", (kind) => {
-      const held = shareOf(of(kind).map(({ isChangeHeld }) => isChangeHeld));
-      const wrong = shareOf(of(kind).map(({ isWrongWay }) => isWrongWay));
-      expect(held).toBeGreaterThanOrEqual(0.8 - standardErrors(0.8, trial.drivers));
-      expect(wrong).toBeLessThanOrEqual(0.05 + standardErrors(0.05, trial.drivers));
-    });
+    test.each(driverKinds)(
+      "the change of level of %s drivers lies in its interval, seldom the wrong way",
+      (kind) => {
+        const held = shareOf(of(kind).map(({ isChangeHeld }) => isChangeHeld));
+        const wrong = shareOf(of(kind).map(({ isWrongWay }) => isWrongWay));
+        expect(held).toBeGreaterThanOrEqual(0.8 - standardErrors(0.8, trial.drivers));
+        expect(wrong).toBeLessThanOrEqual(0.05 + standardErrors(0.05, trial.drivers));
+      },
+    );
 
   if (sessions >= 20)
     test("whoever is said to move no longer mostly does not", () => {

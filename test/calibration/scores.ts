@@ -35,7 +35,9 @@ function saidBetween(outcomes: readonly Outcome[], from: number, to: number): Sa
 
 /** Forecasts sorted by what was said, in fifths. */
 export function fifths(outcomes: readonly Outcome[]): SaidAndCame[] {
-  return [0, 0.2, 0.4, 0.6, 0.8].map((from) => saidBetween(outcomes, from, from === 0.8 ? Infinity : from + 0.2));
+  return [0, 0.2, 0.4, 0.6, 0.8].map((from) =>
+    saidBetween(outcomes, from, from === 0.8 ? Infinity : from + 0.2),
+  );
 }
 
 /** Forecasts that said about one half. */
@@ -48,4 +50,16 @@ export function brierShare(outcomes: readonly Outcome[]): number {
   const base = shareOf(outcomes.map(({ reached }) => reached));
   const score = outcomes.reduce((sum, { chance, reached }) => sum + (chance - Number(reached)) ** 2, 0);
   return score / outcomes.length / (base * (1 - base));
+}
+
+const JACKKNIFE_GROUPS = 20;
+
+/** Standard error of a figure of many drivers, from what it is without each twentieth of them (Quenouille's jackknife). */
+export function standardErrorOf(told: readonly Told[], figure: (told: readonly Told[]) => number): number {
+  const without = Array.from({ length: JACKKNIFE_GROUPS }, (_, group) =>
+    figure(told.filter((_, n) => n % JACKKNIFE_GROUPS !== group)),
+  );
+  const mean = without.reduce((sum, value) => sum + value, 0) / JACKKNIFE_GROUPS;
+  const squares = without.reduce((sum, value) => sum + (value - mean) ** 2, 0);
+  return Math.sqrt(((JACKKNIFE_GROUPS - 1) / JACKKNIFE_GROUPS) * squares);
 }

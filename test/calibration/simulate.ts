@@ -83,7 +83,8 @@ function tell(kind: DriverKind, n: number, trial: Trial): Told {
   const seed = trial.seed + n;
 
   const model = levelModel({ sessions: past, events });
-  const bests = targets === "best" ? futureFigures({ history: past, future, events, seed, draws }, "best") : model;
+  const bests =
+    targets === "best" ? futureFigures({ history: past, future, events, seed, draws }, "best") : model;
   if (!model.known || !bests.known) throw new Error("two sessions are enough");
   const medians = futureLevels(model.value.posterior, future, seed, draws).medians;
   const figures = bests === model ? medians : (bests.value as readonly Float64Array[]);

@@ -59,7 +59,8 @@ function phasePriors(
 ): Pick<LevelGrid, "places" | "stillLog" | "movingLog" | "stoppedLogs" | "startedLogs"> {
   const all = Math.max(0, count - 2 * least + 1);
   const some = Math.min(all, mostC);
-  const power = all > mostC ? crowding : 1;
+  // No more than lets the last two places be neighbours.
+  const power = all > mostC ? Math.min(crowding, Math.log(all - 1) / Math.log(mostC - 1)) : 1;
   const upTo = (share: number) => 1 - (1 - share) ** power;
   const places = Array.from({ length: some }, (_, i) =>
     Math.round(least + (some > 1 ? (all - 1) * upTo(i / (some - 1)) : 0)),

@@ -23,7 +23,7 @@ export interface LevelSettings {
   /** Fewest sessions of a phase, and most places at which a phase is let begin. */
   readonly least: number;
   readonly mostC: number;
-  /** How the places crowd towards the last session: 1 evenly, 2 by the square of the distance. */
+  /** How far the places may crowd towards the last session: 1 not at all, 2 by the square of the distance. */
   readonly crowding: number;
 }
 
