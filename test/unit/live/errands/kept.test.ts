@@ -109,7 +109,7 @@ test("after a session a backup stands in the folder that was chosen, dated and u
   const [letter, ...written] = names();
   expect(letter).toBe("letter.txt");
   expect(written).toHaveLength(1);
-  expect(written[0]).toMatch(/evenings.*2026-03-10.*k7.*\.json\.gz$/i);
+  expect(written[0]).toBe("Evenings-k7-2026-03-10T180000Z.json.gz");
   expect(folder()).toEqual({
     logbook: name,
     handle,
