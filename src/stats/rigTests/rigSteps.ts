@@ -59,6 +59,7 @@ export function rigSteps({ combos, rigId, records, today }: RigStepsInput): RigS
       sides.get(sessionId) === "both" || (index > firstAfter && sides.get(sessionId) === "before");
     const history = pageHistory(
       onPage.map((digest, index) => (isMixed(digest, index) ? withoutMedian(digest) : digest)),
+      sorted,
     );
     const ofSide = (side: RigSide, from: CalendarDate, to: CalendarDate) =>
       sideOf(
