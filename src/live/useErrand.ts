@@ -44,7 +44,9 @@ export function useErrand({ goesOn = false }: { readonly goesOn?: boolean } = {}
       } catch (error) {
         if (!(error instanceof LedgerFault)) throw error;
         if (stopping.current === mine || error.code !== "cancelled") {
-          const text = await sayNeededSpace(error, async () => (await import("./neededBy.ts")).neededBy(details));
+          const text = await sayNeededSpace(error, async () =>
+            (await import("./neededBy.ts")).neededBy(details),
+          );
           say({ kind: error.code === "cancelled" ? "done" : "fault", text, actions: [] });
         }
         return undefined;
