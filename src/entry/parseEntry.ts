@@ -1,4 +1,4 @@
-import { type Problem, remarkKinds } from "#domain";
+import { aboutRemark, type Problem } from "#domain";
 import { asksOf } from "./asks.ts";
 import { fold, placed, visiblePart } from "./characters.ts";
 import type { EntryContext, EntryReading, TypedLap } from "./context.ts";
@@ -11,6 +11,8 @@ import type { Base, BaseName } from "./relative.ts";
 import { type EntryParts, splitEntry } from "./splitEntry.ts";
 import { askUnit, unclearUnit } from "./unitOrSpin.ts";
 import { isUsualUnsure } from "./usualLap.ts";
+
+const out = aboutRemark("out");
 
 /** The problem of an empty line: always this very object, so that a screen can keep quiet about it. */
 export const nothingTyped: Problem = {
@@ -44,7 +46,7 @@ export function readEntry(text: string, context: EntryContext, times: KnownTimes
       start,
       end - start,
       "A note needs a lap before it.",
-      `Write the time or a remark first: 1:23.456 / note, or o / note for an ${remarkKinds[0].word} without a time.`,
+      `Write the time or a remark first: 1:23.456 / note, or ${out.letter} / note for ${out.named} without a time.`,
     );
   const lap = readHead(head, context, times);
   if (!lap.ok) return { ok: false, problem: placed(lap.problem, places) };

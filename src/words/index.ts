@@ -32,7 +32,7 @@ export { sayForecastRecord } from "./forecastRecord.ts";
 export { sayFound } from "./found.ts";
 export { gainReading, gainTitle, sayGain } from "./gain.ts";
 export { sayGuest } from "./guest.ts";
-export { individualsReading, individualsTitle, sayPaceLap } from "./individuals.ts";
+export { individualsReading, individualsTitle } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";
 export { askLongGap } from "./longGap.ts";
 export { type NextRunContext, suggestNextRun } from "./nextRun.ts";
@@ -67,6 +67,7 @@ export {
   sayTargetDates,
   sayTargetRests,
 } from "./targetOutlook.ts";
+export { sayStanding, sayStandingInShort } from "./targetStanding.ts";
 export {
   bestFigure,
   sayKnownFigure,

@@ -109,6 +109,13 @@ function nothingToMeasure({ session: { target } }: NextRunContext): NextRun | un
 }
 
 function nothingLost({ session: { account } }: NextRunContext): NextRun {
+  if (account.known && account.value.odd !== undefined && account.value.odd.without === undefined)
+    return {
+      suggestion: `The same again, ${LAPS_OF_A_RUN} laps in a row.`,
+      reason: "Too few pace laps beside those confirmed as odd.",
+      evidence: measured,
+      check: `${leastForSpread} more clean laps show where the time goes.`,
+    };
   return account.known
     ? {
         suggestion: "The same again, or set a faster target.",

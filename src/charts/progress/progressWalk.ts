@@ -27,7 +27,7 @@ export function progressWalk(
       })),
     },
     {
-      name: "Practice curve",
+      name: "Level",
       points: (data.curve ?? []).map((point) => ({
         x: placeOf(point.sessionId, point.date),
         y: point.ms,
@@ -39,13 +39,13 @@ export function progressWalk(
 }
 
 function saySession(session: ProgressSession): string {
-  const { date, median, decimals, q1, q3, best, bestOfTen, laps, isPresentPage } = session;
+  const { date, median, medianDecimals, q1, q3, best, bestOfTen, laps, isPresentPage } = session;
   const parts = [
-    median !== undefined && `usual ${sayUsual(median, decimals)}`,
+    median !== undefined && `usual ${sayUsual(median, medianDecimals)}`,
     q1 !== undefined &&
       q3 !== undefined &&
-      `half of the laps ${sayUsual(q1, decimals)} to ${sayUsual(q3, decimals)}`,
-    best !== undefined && `best ${formatLapTime(best)}`,
+      `half of the laps ${sayUsual(q1, medianDecimals)} to ${sayUsual(q3, medianDecimals)}`,
+    best !== undefined && `best pace lap ${formatLapTime(best)}`,
     bestOfTen !== undefined && `best of ten ${formatLapTime(bestOfTen)}`,
     laps === 1 ? "1 pace lap" : `${laps} pace laps`,
     !isPresentPage && "older page",
@@ -56,5 +56,5 @@ function saySession(session: ProgressSession): string {
 function sayCurve({ date, ms, half, nineInTen }: CurvePoint): string {
   const within = (words: string, band: readonly [number, number] | undefined) =>
     band === undefined ? "" : `, ${words} ${sayLevel(band[0])} to ${sayLevel(band[1])}`;
-  return `${sayDay(date)}: practice curve ${sayLevel(ms)}${within("half of sessions", half)}${within("9 in 10", nineInTen)}`;
+  return `${sayDay(date)}: level ${sayLevel(ms)}${within("half of sessions", half)}${within("9 in 10", nineInTen)}`;
 }

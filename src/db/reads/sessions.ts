@@ -100,11 +100,6 @@ export function sessionBefore(
     .first();
 }
 
-/** Sessions that began in a span of time, oldest first: `from` counts, `to` does not. */
-export function sessionsBetween(book: ReadOnlyLogbook, from: number, to: number): Promise<Session[]> {
-  return book.tables.sessions.where("startedAt").between(from, to, true, false).filter(isLive).toArray();
-}
-
 /** Runs of a combo with their laps, oldest first. For jobs: a long history is many rows. */
 export function runsOfCombo(book: ReadOnlyLogbook, comboId: Id): Promise<Run[]> {
   return within(book.tables.runs, "[comboId+startedAt]", comboId).filter(isLive).toArray();

@@ -1,8 +1,10 @@
+import { onPage, presentPage } from "#combo";
 import { pagesOfCombo, preferences, type ReadOnlyLogbook, referencesOfCombo, targetsOfCombo } from "#db";
 import type { CalendarDate, Id } from "#domain";
 import { type ComboReview, comboReview } from "#stats";
 import { freshDigests } from "./freshDigests.ts";
 import type { JobRun } from "./job.ts";
+import { keptCurve } from "./keptCurve.ts";
 
 export interface ComboReviewDetails {
   readonly comboId: Id;
@@ -18,7 +20,9 @@ export const runComboReview: JobRun<ComboReviewDetails, ComboReview> = async (
 ) => {
   const { pages, targets, references, chosen } = await besideTheLaps(book, comboId);
   const digests = await freshDigests(book, comboId, chosen, today);
+  const page = onPage(presentPage(pages, today), digests);
   return comboReview({
+    curve: await keptCurve(book, { comboId, page, driven: digests, today }),
     comboId,
     digests,
     pages,

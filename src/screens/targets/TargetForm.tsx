@@ -1,6 +1,13 @@
 import { useEffect, useState } from "react";
 import { type Change, editTarget, setTarget } from "#db";
-import { addDays, type CalendarDate, formatLapTime, type Preferences, type Target } from "#domain";
+import {
+  addDays,
+  type CalendarDate,
+  formatLapTime,
+  isCalendarDate,
+  type Preferences,
+  type Target,
+} from "#domain";
 import { type DrivenCombo, useFigures, useLogbook, useWriteForm } from "#live";
 import { type ComboReview, type ForecastKind, figureAt, rangeOfBests } from "#stats";
 import { Button } from "#ui/Button.tsx";
@@ -36,6 +43,14 @@ export function TargetForm(props: TargetFormProps) {
   const typed = editing.typed ?? blankOf(combos[0], target, today);
   const figures = useFigures("comboReview", { comboId: typed.comboId, period: {}, today });
   const review = figures.value;
+  const { by } = typed;
+  const isForecast = isCalendarDate(by) && by >= today;
+  const suggested = useFigures("suggestedTargets", {
+    comboId: typed.comboId,
+    kind: typed.kind,
+    by: isForecast ? by : addDays(today, daysAhead),
+    today,
+  }).value;
   const now = review && figureAt(review, typed.kind, Number.POSITIVE_INFINITY);
   const { displayDecimals } = preferences;
   const reading = readTarget(typed, { nearMs: now?.value, displayDecimals });
@@ -44,7 +59,9 @@ export function TargetForm(props: TargetFormProps) {
   const isAgreed = (wanted: ReadTarget) => {
     if (review === undefined) return false;
     const isAnswered = questions.length > 0 || isStoredSo(target, wanted);
-    const doubts = isAnswered ? [] : questionsAbout(wanted, review, today);
+    const doubts = isAnswered
+      ? []
+      : questionsAbout(wanted, review, today, suggested?.known ? suggested.value.hardest : undefined);
     if (doubts.length > 0) setAsked({ about, questions: doubts });
     return doubts.length === 0;
   };
@@ -140,12 +157,18 @@ function isStoredSo(target: Target | undefined, { kind, value, by }: ReadTarget)
   return target?.kind === kind && target.value === value && target.by === by;
 }
 
-function questionsAbout(target: ReadTarget, review: ComboReview, today: CalendarDate): readonly string[] {
+function questionsAbout(
+  target: ReadTarget,
+  review: ComboReview,
+  today: CalendarDate,
+  hardest: number | undefined,
+): readonly string[] {
   const now = (kind: ForecastKind) => figureAt(review, kind, Number.POSITIVE_INFINITY)?.value;
   return questionTarget(target, {
     today,
     now: now(target.kind),
     best: now("best"),
     sessionBests: rangeOfBests(review),
+    hardest,
   });
 }

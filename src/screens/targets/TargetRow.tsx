@@ -11,6 +11,7 @@ import { useFocusBack } from "#ui/useFocusBack.ts";
 import {
   sayKnownFigure,
   sayProgress,
+  sayStanding,
   sayTarget,
   sayTargetFigure,
   sayTargetValue,
@@ -19,7 +20,6 @@ import {
 import { Outlook } from "./Outlook.tsx";
 import { TargetForm } from "./TargetForm.tsx";
 import styles from "./TargetRow.module.css";
-import { sayStanding } from "./targetWords.ts";
 import { isMeasured } from "./typedTarget.ts";
 import { useTypedTarget } from "./useTypedTarget.ts";
 
@@ -119,14 +119,10 @@ function Progress({ target, state }: { readonly target: Target; readonly state: 
     <>
       <p className={styles["standing"]}>{sayStanding(state)}</p>
       {progress.known ? (
-        <ProgressBar
-          label={figures.join(" · ")}
-          share={progress.value.progress}
-          text={sayProgress(target, progress)}
-        />
+        <ProgressBar label={figures.join(" · ")} share={progress.value.progress} text={sayProgress(state)} />
       ) : (
         <p className={styles["figures"]}>
-          {[...figures, isAsked(standing) && sayProgress(target, progress)].filter(Boolean).join(" · ")}
+          {[...figures, isAsked(standing) && sayProgress(state)].filter(Boolean).join(" · ")}
         </p>
       )}
     </>

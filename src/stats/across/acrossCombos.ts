@@ -1,5 +1,5 @@
 import { newestReference, onPage } from "#combo";
-import type { CalendarDate, Figure, Id, ReferenceLap, Target } from "#domain";
+import { addCounts, type CalendarDate, type Figure, type Id, type ReferenceLap, type Target } from "#domain";
 import { CONFIDENCE, median } from "#numbers";
 import type { DatedBest } from "../bests/datedBest.ts";
 import { datedBests } from "../bests/datedBests.ts";
@@ -7,8 +7,8 @@ import { type ComboQuestion, type ComboStanding, comboStanding } from "../combo/
 import { latestUsual } from "../combo/latestUsual.ts";
 import { seasonBegins } from "../combo/season.ts";
 import { nextTarget } from "../combo/targetStates.ts";
+import { isDrivenSession } from "../digest/isDrivenSession.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
-import { addCounts } from "../laps/lapPlaces.ts";
 import { type LevelGain, levelGain } from "../level/levelGain.ts";
 import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
 import { lapsUntilWithin } from "./lapsUntilWithin.ts";
@@ -60,7 +60,9 @@ export function acrossCombos(combos: readonly ComboForLine[], today: CalendarDat
   return combos
     .flatMap((combo) => {
       const { standing = comboStanding({ ...combo, today }) } = combo;
-      const digests = onPage(standing.page, combo.digests).toSorted((a, b) => a.startedAt - b.startedAt);
+      const digests = onPage(standing.page, combo.digests)
+        .filter(isDrivenSession)
+        .toSorted((a, b) => a.startedAt - b.startedAt);
       const [first, last] = [digests[0], digests.at(-1)];
       return first === undefined || last === undefined
         ? []

@@ -77,14 +77,16 @@ function surely(now: TargetFigure | undefined): number | undefined {
 function closestTo(target: Target, digests: readonly SessionDigest[]): TargetFigure | undefined {
   const { kind, setAt, by = target.setOn } = target;
   const within = digests.filter(({ startedAt, date }) => startedAt >= setAt && date <= by);
-  const figures =
-    kind === "best"
-      ? sessionBests(within).map(bestFigure)
-      : within.flatMap((digest) => usualFigure(latestUsual([digest])) ?? []);
+  const figures = kind === "best" ? sessionBests(within).map(bestFigure) : within.flatMap(ownUsual);
   if (kind !== "best" && kind !== "median") return undefined;
   return figures.toSorted((a, b) => (surely(a) ?? 0) - (surely(b) ?? 0))[0];
 }
 
 function bestFigure({ ms, decimals }: { readonly ms: number; readonly decimals: number }): TargetFigure {
   return { value: ms, decimals };
+}
+
+function ownUsual(digest: SessionDigest): TargetFigure[] {
+  const usual = usualFigure(latestUsual([digest]));
+  return usual === undefined ? [] : [usual];
 }

@@ -44,7 +44,10 @@ const needs: { readonly [F in keyof SessionDigest]: (value: unknown) => boolean 
   focus: (value) => typeof value === "string",
   targetMs: isNumberOrNone,
   times: isTagged("Int32Array"),
-  flags: isTagged("Uint16Array"),
+  places: isTagged("Uint8Array"),
+  worths: isTagged("Uint8Array"),
+  exact: isTagged("Uint8Array"),
+  odd: (value) => isListOf(isNumber, value),
   runs: isTagged("Uint16Array"),
   runFacts: (value) => isListOf(isFacts, value),
   sectorCount: isNumber,
@@ -69,7 +72,8 @@ const needs: { readonly [F in keyof SessionDigest]: (value: unknown) => boolean 
 export function isWholeDigest(value: unknown): value is SessionDigest {
   if (!isObject(value) || !Object.entries(needs).every(([field, isRight]) => isRight(value[field])))
     return false;
-  const { times, flags, runs, sectors, sectorCount } = value as unknown as SessionDigest;
+  const { times, places, worths, exact, runs, sectors, sectorCount } = value as unknown as SessionDigest;
   const laps = times.length;
-  return flags.length === laps && runs.length === laps && sectors.length === laps * sectorCount;
+  const isEach = [places, worths, exact, runs].every((list) => list.length === laps);
+  return isEach && sectors.length === laps * sectorCount;
 }

@@ -1,14 +1,13 @@
-import type { Focus, Run, Session } from "#domain";
+import { type Focus, type LapCounts, lapPlaces, lapWorths, type Run, type Session } from "#domain";
 import { type BestCandidate, bestCandidates } from "../bests/bestCandidates.ts";
 import { fastestOf } from "../bests/fastestOf.ts";
-import type { Choices, LapCounts } from "../laps/lapPlaces.ts";
+import type { Choices } from "../laps/choices.ts";
 import { type PlacedLap, sessionLaps } from "../laps/sessionLaps.ts";
 import { type PaceFigures, paceFigures } from "../pace/paceFigures.ts";
-import { flagsOf } from "./digestFlags.ts";
 import { type RunFacts, runFacts } from "./runFacts.ts";
 
-/** Goes up whenever a digest would come out otherwise for the same rows. */
-export const methodVersion = 6;
+/** Goes up whenever a digest would come out otherwise for the same rows, as it does when places of laps are added. */
+export const methodVersion = 7;
 
 /** Stands for no time in the typed arrays. */
 export const NO_TIME = -1;
@@ -27,8 +26,14 @@ export interface SessionDigest {
   readonly targetMs: number | undefined;
   /** One entry a lap in order, ms; −1 for none. */
   readonly times: Int32Array;
-  /** Bits of `lapFlags`. */
-  readonly flags: Uint16Array;
+  /** Place of each lap, as its index in `lapPlaces`. */
+  readonly places: Uint8Array;
+  /** What each lap may stand for, as its index in `lapWorths`. */
+  readonly worths: Uint8Array;
+  /** 1 for a lap that is good enough for a spread (not from memory, known to all decimals), else 0. */
+  readonly exact: Uint8Array;
+  /** Indices of the laps that the driver confirmed as odd. */
+  readonly odd: readonly number[];
   /** Index of the lap's run among the driver's own runs of the session. */
   readonly runs: Uint16Array;
   /** What each of those runs was driven with. */
@@ -81,7 +86,10 @@ export function sessionDigest(session: Session, runs: readonly Run[], choices: C
     focus: session.focus,
     targetMs: session.targetMs,
     times: Int32Array.from(laps, (placed) => placed.lap.ms ?? NO_TIME),
-    flags: Uint16Array.from(laps, flagsOf),
+    places: Uint8Array.from(laps, (placed) => lapPlaces.indexOf(placed.place)),
+    worths: Uint8Array.from(laps, (placed) => lapWorths.indexOf(placed.worth)),
+    exact: Uint8Array.from(laps, (placed) => (placed.isExact ? 1 : 0)),
+    odd: laps.flatMap((placed, index) => (placed.lap.isOdd === true ? [index] : [])),
     runs: Uint16Array.from(laps, (placed) => placed.run),
     runFacts: sorted.runs.map(runFacts),
     sectorCount,
@@ -98,15 +106,6 @@ export function sessionDigest(session: Session, runs: readonly Run[], choices: C
     drivingMs,
     sittingMs: sittingOf(session, laps, drivingMs),
   };
-}
-
-/** Whether a stored digest was made by this method with these choices. */
-export function isDigestCurrent(digest: SessionDigest, choices: Choices): boolean {
-  return (
-    digest.methodVersion === methodVersion &&
-    digest.settlingLaps === choices.settlingLaps &&
-    digest.displayDecimals === choices.displayDecimals
-  );
 }
 
 /** Nobody sits for more than a day: a clock jumped, or the session was left open. Common practice, no source. */

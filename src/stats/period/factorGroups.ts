@@ -1,7 +1,7 @@
 import { type Figure, type Id, known, unknown } from "#domain";
 import { CONFIDENCE, median } from "#numbers";
 import type { UsualLap } from "../combo/latestUsual.ts";
-import { lapFlags } from "../digest/digestFlags.ts";
+import { inSet } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import { usualDecimals } from "../pace/usualDecimals.ts";
 import { rankSumTest } from "../rigTests/rankSumTest.ts";
@@ -126,10 +126,10 @@ function differenceOf(
 function timesByValue(digest: SessionDigest, factor: Factor): Map<string, number[]> {
   const byRun = digest.runFacts.map((facts) => valueByFactor[factor](facts, digest.focus));
   const times = new Map<string, number[]>();
+  const isCounted = inSet(digest, "practice");
   digest.times.forEach((ms, lap) => {
-    const isCounted = ((digest.flags[lap] as number) & lapFlags.practice) !== 0;
     const value = byRun[digest.runs[lap] as number];
-    if (!isCounted || value === undefined) return;
+    if (value === undefined || !isCounted(lap)) return;
     const list = times.get(value) ?? [];
     list.push(ms);
     times.set(value, list);

@@ -1,6 +1,6 @@
 import { type Figure, type Id, known, type RigTest, type Run, unknown } from "#domain";
 import { median } from "#numbers";
-import type { Choices } from "../laps/lapPlaces.ts";
+import type { Choices } from "../laps/choices.ts";
 import { placedRun } from "../laps/sessionLaps.ts";
 import type { RankTest } from "./findings.ts";
 import { type OrderedTTest, orderedPairsTTest } from "./orderedPairsTTest.ts";

@@ -1,5 +1,4 @@
-import type { Figure } from "#domain";
-import type { LapCounts } from "../laps/lapPlaces.ts";
+import type { Figure, LapCounts } from "#domain";
 import type { Consistency } from "../pace/consistency.ts";
 import type { PointedAtFor } from "./pointedAtLaps.ts";
 import type { RunTrend } from "./runTrend.ts";

@@ -1,7 +1,6 @@
 import { type Figure, known, unknown } from "#domain";
 import { CONFIDENCE, median } from "#numbers";
-import { lapFlags } from "../digest/digestFlags.ts";
-import { timesWith } from "../digest/digestLaps.ts";
+import { timesOf } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { Shift } from "../period/shift.ts";
 import { signedRankTest } from "../rigTests/signedRankTest.ts";
@@ -28,7 +27,7 @@ export interface SittingThirds extends Shift {
  * @returns a reason for fewer than five such sessions
  */
 export function sittingThirds(digests: readonly SessionDigest[]): Figure<SittingThirds> {
-  const all = digests.flatMap((digest) => lateAgainstEarly([...timesWith([digest], lapFlags.pace)]));
+  const all = digests.flatMap((digest) => lateAgainstEarly([...timesOf([digest], "pace")]));
   const differences = all.slice(-MOST_SESSIONS);
   if (differences.length < LEAST_SESSIONS)
     return unknown({

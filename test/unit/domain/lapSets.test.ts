@@ -4,7 +4,6 @@ import {
   isExact,
   isMeasure,
   isMistake,
-  isPaceRun,
   isTimed,
   type Lap,
   lapsInOrder,
@@ -13,7 +12,7 @@ import {
   type RemarkKind,
   type Run,
   remarkKinds,
-  sortLaps,
+  worthOf,
 } from "#domain";
 
 const stamps = { createdAt: 0, updatedAt: 0 };
@@ -102,24 +101,16 @@ describe("sets of laps", () => {
     expect(lapsInOrder({ laps: [other, one] })).toEqual([one, other]);
   });
 
-  it("takes pace from dry pace runs of the driver's own, brisk or full", () => {
-    expect(isPaceRun(run)).toBe(true);
-    expect(isPaceRun({ ...run, effort: "brisk" })).toBe(true);
-    expect(isPaceRun({ ...run, effort: "learning" })).toBe(false);
-    expect(isPaceRun({ ...run, surface: "damp" })).toBe(false);
-    expect(isPaceRun({ ...run, kind: "race" })).toBe(false);
-    expect(isPaceRun({ ...run, guest: "" })).toBe(false);
-  });
-
-  it("puts laps in order, without the deleted ones, and leaves the first of a run out of the pace", () => {
+  it("puts laps in order, without the deleted ones", () => {
     const laps = [...run.laps, { ...lap(6, 80_000), deletedAt: 5 }];
     expect(lapsInOrder({ laps }).map(({ n }) => n)).toEqual([1, 2, 3, 4, 5]);
-    const pace = (settlingLaps: number) =>
-      sortLaps(run, settlingLaps)
-        .filter(({ isPace }) => isPace)
-        .map(({ lap: { n } }) => n);
-    expect(pace(0)).toEqual([2, 3]);
-    expect(pace(2)).toEqual([3]);
-    expect(sortLaps({ ...run, surface: "wet" }, 0).some(({ isPace }) => isPace)).toBe(false);
+  });
+
+  it("gives each lap the most that it may stand for", () => {
+    expect(worthOf(lap(1, 90_000))).toBe("best");
+    expect(worthOf({ ...lap(1, 90_000), isNotBest: true })).toBe("clean");
+    expect(worthOf(lap(1, 90_000, "traffic"))).toBe("timed");
+    expect(worthOf(lap(1, 90_000, "in"))).toBe("none");
+    expect(worthOf(lap(1, undefined))).toBe("none");
   });
 });

@@ -127,7 +127,7 @@ describe("a corner's line", () => {
 
   test("the best apex is the fastest of those on offer, and not the first or the last of them", () => {
     const offered = apexTimes({ ...corner, approachLength: 400, exitLength: 400 });
-    if (!offered.known) throw new Error(offered.reason);
+    if (!offered.known) throw new Error(JSON.stringify(offered.reason));
     const { best, points } = offered.value;
     expect(points).toContain(best);
     expect(best.seconds).toBe(Math.min(...points.map(({ seconds }) => seconds)));
@@ -139,8 +139,10 @@ describe("a corner's line", () => {
   test("an apex whose line does not fit the straights is not on offer", () => {
     const apexes = (changes: Partial<Corner>) => {
       const offered = apexTimes({ ...corner, approachLength: 400, exitLength: 400, ...changes });
-      return offered.known ? offered.value.points.map(({ apexAngle }) => apexAngle) : offered.reason;
+      if (!offered.known) throw new Error(JSON.stringify(offered.reason));
+      return offered.value.points.map(({ apexAngle }) => apexAngle);
     };
+    const refused = (changes: Partial<Corner>) => apexTimes({ ...corner, ...changes });
     const all = apexes({});
     // The less a half turns, the wider its arc and the more straight it takes: a late apex at the exit, an early one
     // on the approach.
@@ -150,10 +152,18 @@ describe("a corner's line", () => {
     const shortApproach = apexes({ approachSpeed: 20, approachLength: 30 });
     expect(shortApproach[0]).toBeGreaterThan(Number(all[0]));
     expect(shortApproach.at(-1)).toBe(all.at(-1));
-    // 150 m at 5 m/s² do not slow a car from 50 m/s to the speed of the tightest of these arcs.
-    expect(apexes({ approachLength: 150, braking: 5 }).length).toBeLessThan(all.length);
-    expect(apexes({ approachLength: 0, exitLength: 0 })).toMatch(/too short for any line/);
-    expect(apexes({ roadWidth: 1 })).toMatch(/road must be wider/);
+    // With the apex in the middle, one arc of 59.14 m allows √(1.2·9.80665·59.14) m/s. Braking from 50 m/s to it at
+    // 5 m/s² takes 180.4 m, and the car turns in 24.1 m before the corner: 204.5 m. Later apexes take more.
+    const slow = (approachLength: number) => apexes({ approachLength, braking: 5 });
+    expect(slow(205)).toContain(45);
+    expect(slow(204)).not.toContain(45);
+    expect(slow(204).length).toBeGreaterThan(1);
+    expect(Math.max(...slow(204))).toBeLessThan(45);
+    expect(refused({ approachLength: 0, exitLength: 0 })).toEqual({
+      known: false,
+      reason: { because: "straights too short" },
+    });
+    expect(refused({ roadWidth: 1 })).toMatchObject({ reason: { because: "car wider than the road" } });
   });
 
   test("in a hairpin of more than 180° neither half turns through 180°", () => {
@@ -164,7 +174,7 @@ describe("a corner's line", () => {
       approachLength: 2e4,
       exitLength: 2e4,
     });
-    if (!offered.known) throw new Error(offered.reason);
+    if (!offered.known) throw new Error(JSON.stringify(offered.reason));
     const apexes = offered.value.points.map(({ apexAngle }) => apexAngle);
     expect(Math.min(...apexes)).toBeGreaterThan(20);
     expect(Math.max(...apexes)).toBeLessThan(180);

@@ -40,16 +40,18 @@ describe("force feedback", () => {
 
   test("a share of 0 or of 0.3 and more gives a reason", () => {
     for (const share of [0, -0.1, 0.3, 0.9])
-      expect(gainForShare({ gain: 60, share })).toMatchObject({
+      expect(gainForShare({ gain: 60, share })).toEqual({
         known: false,
-        reason: `share must lie between 0 and 0.3, is ${share}`,
+        reason: { because: "out of range", measure: "share", from: 0, to: 0.3, value: share },
       });
-    expect(gainForShare({ gain: 0, share: 0.1 })).toMatchObject({
+    expect(gainForShare({ gain: 0, share: 0.1 })).toEqual({
       known: false,
-      reason: expect.stringMatching(/gain/),
+      reason: { because: "not above zero", measure: "gain", value: 0 },
     });
     expect(() => gainForShare({ gain: 60, share: Number.NaN })).toThrow(/share/);
-    expect(gainForShare({ gain: 60, share: 0.1, wanted: 0.4 }).known).toBe(false);
+    expect(gainForShare({ gain: 60, share: 0.1, wanted: 0.4 })).toMatchObject({
+      reason: { because: "out of range", measure: "wanted share", value: 0.4 },
+    });
   });
 
   test("the wanted share is 1 % unless said, and the range is sorted both when gain falls and when it rises", () => {

@@ -1,5 +1,5 @@
-import { known, unknown } from "#domain";
-import { type LapCounts, type LapPlace, lapPlaces, type RunFinding, type RunReport } from "#stats";
+import { known, type LapCounts, type LapPlace, lapPlaces, unknown } from "#domain";
+import type { RunFinding, RunReport } from "#stats";
 
 /** Counts with the places given, adding up. */
 export function someCounts(places: Partial<Record<LapPlace, number>>): LapCounts {

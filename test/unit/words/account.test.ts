@@ -83,6 +83,51 @@ describe("the time account's reading", () => {
     expect(Object.keys(accountLineMeanings)).toEqual(Object.keys(accountLineNames)));
 });
 
+describe("an account with laps confirmed as odd", () => {
+  const usual = [84_000, 84_500, 84_200, 84_300, 84_500, 84_500, 84_500, 84_500, 84_500];
+  const drive = (...odd: [ms: number, kind: "off" | "traffic" | undefined][]) =>
+    timeAccount(
+      [
+        [
+          ...usual.map((ms) => ({ ms, remarks: [], pace: true })),
+          ...odd.map(([ms, kind]) => ({
+            ms,
+            remarks: kind === undefined ? [] : [{ kind }],
+            pace: kind === undefined,
+            isOdd: true,
+          })),
+        ],
+      ],
+      84_000,
+    );
+
+  it("says what one lap did to it, and what to work on without that lap", () => {
+    const account = drive([1_500_000, "off"]);
+    expect(accountTitle({ account })).toBe("One lap of 25:00.000 adds 141.56 s a lap to mistakes");
+    expect(accountReading({ account, target: { ms: 84_000, from: "session" } })).toBe(
+      "Against the session's target, 1:24.000, from 10 laps: the mean lap is at +141.95 s. To work on, laps confirmed as odd left aside: repeatability, 0.39 s a lap.",
+    );
+    expectWellFormed(accountTitle({ account }));
+  });
+
+  it("names a lap that made a smaller line in the reading, and counts several", () => {
+    const account = drive([1_500_000, "off"], [900_000, "off"], [400_000, "traffic"]);
+    expect(accountTitle({ account })).toMatch(/^2 laps of up to 25:00\.000 add .* a lap to mistakes$/);
+    const reading = accountReading({ account });
+    expect(reading).toContain("One lap of 6:40.000 adds ");
+    expect(reading).toContain(" a lap to others on track.");
+    expectWellFormed(reading);
+  });
+
+  it("says where too few laps are left to say what to work on", () => {
+    const few = [84_000, 84_100, 84_200, 84_300].map((ms) => ({ ms, remarks: [], pace: true }));
+    const account = timeAccount([[...few, { ms: 1_500_000, remarks: [], pace: true, isOdd: true }]], 84_000);
+    expect(accountReading({ account })).toContain(
+      "Too few pace laps are left without it to say what to work on.",
+    );
+  });
+});
+
 describe("any time account", () => {
   const laps = fc.array(
     fc.record({

@@ -33,9 +33,9 @@ function next(
   cornersOfMistakes: readonly number[] = [],
   sector?: number,
 ): NextRun {
-  const line = account.known ? largestLine(account.value) : undefined;
-  const workOn: SessionReport["workOn"] =
-    account.known && line !== undefined ? { line, ms: account.value[line], sector } : undefined;
+  const largest = account.known ? largestLine(account.value) : undefined;
+  const isOddAside = account.known && account.value.odd !== undefined;
+  const workOn: SessionReport["workOn"] = largest && { ...largest, sector, isOddAside };
   const suggested = suggestNextRun(aReport(spread, fields), {
     session: {
       account,

@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { known, unknown } from "#domain";
-import { lapPlaces } from "#stats";
+import { known, lapPlaces, unknown } from "#domain";
 import {
   sayAgainstRun,
   sayAgainstTarget,

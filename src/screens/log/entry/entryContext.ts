@@ -5,9 +5,9 @@ import {
   isPaceRun,
   type Layout,
   lapsInOrder,
+  lapsInPlace,
   type Preferences,
   type Run,
-  sortLaps,
 } from "#domain";
 import { type EntryContext, isAlike, knownFrom, knownTimes, measuresOf, usualLap } from "#entry";
 import { mayTakeBest, median } from "#stats";
@@ -100,5 +100,7 @@ function timesKnown(about: About) {
 const noRun = { kind: "pace", effort: "full", surface: "dry" } as const;
 
 function paceTimesOf(run: Run, settlingLaps: number): number[] {
-  return sortLaps(run, settlingLaps).flatMap(({ lap, isPace }) => (isPace && isMeasure(lap) ? [lap.ms] : []));
+  return lapsInPlace(run, settlingLaps).flatMap(({ lap, place }) =>
+    place === "pace" && isMeasure(lap) ? [lap.ms] : [],
+  );
 }

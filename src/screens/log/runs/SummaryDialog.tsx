@@ -1,5 +1,5 @@
 import { addSummaryRun, type Change, editRun } from "#db";
-import type { Run, RunSummary } from "#domain";
+import { type Run, type RunSummary, remarksNamed } from "#domain";
 import { asksOfTime, type EntryContext, factsOf, isOdd } from "#entry";
 import { useDraft, useWriteForm } from "#live";
 import { Button } from "#ui/Button.tsx";
@@ -94,7 +94,7 @@ export function SummaryDialog({ data, run, context, onClose }: SummaryDialogProp
         />
         <Field label="Usual" size="between" inputMode="decimal" {...field("usual")} />
         <Field
-          label="Laps with an off, a spin or a contact"
+          label={`Laps with ${remarksNamed("mistake")}`}
           size="between"
           inputMode="numeric"
           {...field("off")}

@@ -90,7 +90,16 @@ describe("pages and period", () => {
     expect(found.bests[0]?.date).toBe("2026-01-01");
     expect(found.distribution.now?.laps).toBe(3 * 16);
     // The five days before: 6 to 10 January.
-    expect(found.distribution.before?.laps).toBe(2 * 16);
+    expect(found.before.counts.driven).toBe(2 * 16);
+  });
+
+  it("“surely more than 1.64 s” beside “perhaps by chance”: two sessions are compared with nothing", () => {
+    const found = review(digests, { period: { from: "2026-01-11", to: "2026-01-15" } });
+    const reason = { needs: 5, of: "session", each: { needs: 5, of: "pace lap" }, has: 3 };
+    expect(found.against).toEqual({ known: false, reason });
+    for (const figure of [found.shift, found.scatterShift, found.accountChange])
+      expect(figure).toEqual({ known: false, reason });
+    expect(found.distribution.before).toBeUndefined();
   });
 
   it("does not hang on the order of the digests", () => {

@@ -65,7 +65,7 @@ describe("laps by what they were driven with", () => {
     const laps = (decimals: number) =>
       [84_000, 84_100, 84_200, 84_300, 84_400].map((ms) => ({ ms, decimals }));
     const typed = (day: number, decimals: number) =>
-      aDigestOf(day, [aRun(1, laps(decimals), { sessionId: `session ${day}` })]);
+      aDigestOf(day, [aRun(1, laps(decimals), { sessionId: `session ${day}`, tyres: "hard" })]);
     const { groups } = factorGroups([typed(0, 1), typed(1, 1), typed(2, 3)], "tyres", noLevel);
     expect(groups[0]?.usual).toEqual({ ms: 84_200, decimals: 1 });
   });

@@ -33,14 +33,14 @@ describe("session report", () => {
   });
 
   it("names the largest loss, and the sector only where it is one of pace or repeatability", () => {
-    expect(report.workOn).toEqual({ line: "mistakes", ms: 617, sector: undefined });
+    expect(report.workOn).toEqual({ line: "mistakes", ms: 617, sector: undefined, isOddAside: false });
     const clean = sessionReport({
       session: aSession(3),
       runs: [aRun(1, laps.slice(0, 5))],
       preferences: choices,
       target: { ms: 84_000, from: "pb" },
     });
-    expect(clean.workOn).toEqual({ line: "repeatability", ms: 300, sector: 0 });
+    expect(clean.workOn).toEqual({ line: "repeatability", ms: 300, sector: 0, isOddAside: false });
   });
 
   it("marks the steps of the personal-best line", () => {
@@ -59,7 +59,7 @@ describe("session report", () => {
 
   it("gives shares with the laps behind them, and three in a row", () => {
     expect(report.cleanShare?.share).toBe(7 / 10);
-    expect(report.nearTheBest).toMatchObject({ within: 4, laps: 7 });
+    expect(report.nearTheBest).toMatchObject({ within: 4, laps: 5 });
     expect(report.threeInARow?.meanMs).toBe(84_300);
     expect(report.chart.laps).toHaveLength(5);
   });

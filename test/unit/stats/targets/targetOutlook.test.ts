@@ -150,3 +150,22 @@ describe("suggested targets", () => {
     });
   });
 });
+
+describe("what a driver saw", () => {
+  it("“a session has come there already, so no chance”: a usual lap that one evening reached still has its chance", () => {
+    const evening = aDigest(36, lapsAbout(83_000, 20, 99));
+    const page = [...flat(12), evening, ...[13, 14, 15].map((n) => aDigest(3 * n, lapsAbout(84_000, 20, n)))];
+    const outlook = outlookOf(page, { kind: "median", value: 83_200 });
+    expect(outlook.byDate?.chance).toBeGreaterThanOrEqual(0);
+    expect(outlook.byDate?.chance).toBeLessThan(0.5);
+  });
+
+  it("what is suggested is never what is asked about as out of reach", () => {
+    for (const page of [improving(12), flat(12)])
+      for (const kind of ["best", "median"] as const) {
+        const { fair, stretch, hardest } = suggest(page, kind, addDays(dayAfter(page), 28));
+        for (const one of [fair, stretch]) expect(one?.ms ?? hardest).toBeGreaterThanOrEqual(hardest);
+        expect(hardest).toBeGreaterThan(60_000);
+      }
+  });
+});
