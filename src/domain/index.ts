@@ -21,6 +21,7 @@ export * from "./rows.ts";
 export * from "./sameName.ts";
 export * from "./sayDate.ts";
 export * from "./sayMoment.ts";
+export * from "./saySectors.ts";
 export * from "./searchSession.ts";
 export * from "./searchTerms.ts";
 export * from "./searchText.ts";

@@ -137,6 +137,8 @@ export interface Lap extends Stamped {
   /** How many decimals of a second are known, 0 to 3. Stands whenever `ms` does. */
   readonly decimals?: number;
   readonly sectors?: readonly number[];
+  /** How many decimals of each sector are known, 0 to 3, as many as there are sectors. Absent means three of each. */
+  readonly sectorDecimals?: readonly number[];
   readonly source: LapSource;
   readonly remarks: readonly Remark[];
   readonly note?: string;

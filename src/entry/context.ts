@@ -60,6 +60,8 @@ export interface TypedLap {
   /** Stands whenever `ms` does, 0 to 3. */
   readonly decimals?: number;
   readonly sectors?: readonly number[];
+  /** How many decimals each sector was typed with; absent where that is not known. */
+  readonly sectorDecimals?: readonly number[];
   readonly remarks: readonly Remark[];
   readonly note?: string;
   /** The ledger said so of the row it was copied from. */

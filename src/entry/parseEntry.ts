@@ -70,8 +70,9 @@ function readHead(head: string, context: EntryContext, times: KnownTimes): Entry
   };
 }
 
-function lapOf({ ms, decimals, sectors }: LapTimes, { remarks }: EntryParts): TypedLap {
-  return sectors === undefined ? { ms, decimals, remarks } : { ms, decimals, sectors, remarks };
+function lapOf({ ms, decimals, sectors, sectorDecimals }: LapTimes, { remarks }: EntryParts): TypedLap {
+  if (sectors === undefined || sectorDecimals === undefined) return { ms, decimals, remarks };
+  return { ms, decimals, sectors, sectorDecimals, remarks };
 }
 
 function optionsOf({ remarks }: EntryParts, context: EntryContext, times: KnownTimes): WordOptions {

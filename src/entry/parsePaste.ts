@@ -53,7 +53,7 @@ function readLine(line: string, context: EntryContext, times: KnownTimes): Entry
 
 function readTyped(line: string, context: EntryContext, times: KnownTimes): EntryReading {
   const copied = line.includes("\t") ? readCopiedRow(line) : undefined;
-  if (copied !== undefined) return asCopied(readEntry(copied.line, context, times), copied, line);
+  if (copied !== undefined) return asCopied(readCopied(copied, context, times), copied, line);
   const why = whyNoLap(line);
   if (why !== undefined) return refuse(0, line.length, why.wrong, why.right);
   const whole = readEntry(withSpaces(line), context, times);
@@ -63,6 +63,23 @@ function readTyped(line: string, context: EntryContext, times: KnownTimes): Entr
   const rest = " ".repeat(counted[0].length) + withSpaces(line.slice(counted[0].length));
   const reading = readEntry(rest, context, times);
   return reading.ok && (reading.form === "full" || reading.form === "sectors") ? reading : whole;
+}
+
+/**
+ * A copied row with the decimals its sectors are printed with. A lap that does not say theirs has them printed to the
+ * thousandth, however well they were known: where the sum does not allow that, they stay unsaid.
+ */
+function readCopied(
+  { line, lineWithoutNoughts }: CopiedRow,
+  context: EntryContext,
+  times: KnownTimes,
+): EntryReading {
+  const printed = readEntry(line, context, times);
+  if (printed.ok || lineWithoutNoughts === undefined) return printed;
+  const reading = readEntry(lineWithoutNoughts, context, times);
+  if (!reading.ok) return reading;
+  const { sectorDecimals: _, ...lap } = reading.lap;
+  return { ...reading, lap };
 }
 
 /** A copied row is read in other words than it has: what is wrong there is wrong with the row. */

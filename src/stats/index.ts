@@ -117,7 +117,7 @@ export { rangeOfBests } from "./bests/rangeOfBests.ts";
 export { type ComboQuestion, type ComboStanding, comboStanding } from "./combo/comboStanding.ts";
 export { figureAt } from "./combo/figureAt.ts";
 export { figureForTarget, type TargetFigure } from "./combo/figureForTarget.ts";
-export { type PageCurveQuestion, pageCurve } from "./combo/pageCurve.ts";
+export { pageCurve } from "./combo/pageCurve.ts";
 export { levelOfPage } from "./combo/pageLevel.ts";
 export { SEASON_DAYS, seasonBegins } from "./combo/season.ts";
 export { isTargetReached, nextTarget, type TargetState, targetStates } from "./combo/targetStates.ts";
@@ -155,7 +155,7 @@ export { fuelNeeded } from "./race/fuelNeeded.ts";
 export { type RaceDistance, type RaceQuestion, raceDistance } from "./race/raceDistance.ts";
 export type { RaceLap } from "./race/raceLaps.ts";
 export type { RigRecordDay } from "./rigTests/rigSide.ts";
-export { type RigStep, rigSteps } from "./rigTests/rigSteps.ts";
+export { type RigStep, rigSteps, type SideOfStep } from "./rigTests/rigSteps.ts";
 export {
   type RigPair,
   type RigTestReport,
@@ -191,6 +191,7 @@ export {
   type WeekTarget,
   weekStatement,
 } from "./statement/weekStatement.ts";
+export type { PagePractice } from "./targets/forecastBasis.ts";
 export { type PracticeRate, practiceRate } from "./targets/practiceRate.ts";
 export {
   type SuggestedTarget,

@@ -9,6 +9,9 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { rooms } from "./rooms.mjs";
 
+/** What becomes of a mutant that no test notices, and how it is listed. */
+const unnoticed = { Survived: "survived", NoCoverage: "not run ", Timeout: "ran out of time" };
+
 const here = (name) => fileURLToPath(new URL(name, import.meta.url));
 const [room, ...flags] = process.argv.slice(2);
 const chosen = rooms[room];
@@ -22,6 +25,7 @@ const kept = `.cache/mutants/${room}`;
 rmSync(`${kept}/tmp`, { recursive: true, force: true });
 mkdirSync(kept, { recursive: true });
 if (flags.includes("--again")) rmSync(`${kept}/known.json`, { force: true });
+forgetWhatRanOutOfTime(`${kept}/known.json`);
 const report = `${kept}/${only ? "only" : "report"}.json`;
 const files = filesBelow(`src/${room}`).filter((name) => !only || name.includes(only));
 writeFileSync(
@@ -39,7 +43,8 @@ writeFileSync(
     tempDirName: `.cache/mutants/${room}/tmp`,
     // Stryker reads this file with a function that TypeScript 7 has no more, unless it is not there.
     tsconfigFile: "none.json",
-    timeoutMS: 3000,
+    // Time for a worker of its own on a machine that is busy; what is endless is told by its passes long before.
+    timeoutMS: 30_000,
     timeoutFactor: 1,
     disableTypeChecks: false,
     ignorePatterns: [".cache", "dist", "shots", "public", "test/mutants/stryker"],
@@ -56,13 +61,15 @@ tell(JSON.parse(readFileSync(report, "utf8")), (Date.now() - started) / 1000);
 function tell({ files: judged }, seconds) {
   const accepted = JSON.parse(readFileSync(here("accepted.json"), "utf8"));
   const used = new Set();
-  const counts = { Killed: 0, Timeout: 0, Survived: 0, NoCoverage: 0 };
+  const counts = { Killed: 0, Endless: 0, Timeout: 0, Survived: 0, NoCoverage: 0 };
   let acceptedCount = 0;
   for (const [file, { source, mutants }] of Object.entries(judged)) {
     const lines = source.split("\n");
-    for (const { status, location, replacement, mutatorName } of mutants) {
+    for (const mutant of mutants) {
+      const { location, replacement, mutatorName } = mutant;
+      const status = ranOutOfTime(mutant) || mutant.status !== "Timeout" ? mutant.status : "Endless";
       counts[status] = (counts[status] ?? 0) + 1;
-      if (status !== "Survived" && status !== "NoCoverage") continue;
+      if (!(status in unnoticed)) continue;
       const line = lines[location.start.line - 1];
       const why = accepted.find(
         (entry) =>
@@ -76,15 +83,19 @@ function tell({ files: judged }, seconds) {
         continue;
       }
       const was = textAt(lines, location);
-      say(
-        `${status === "NoCoverage" ? "not run " : "survived"} ${file}:${location.start.line} ${mutatorName}`,
-      );
+      say(`${unnoticed[status]} ${file}:${location.start.line} ${mutatorName}`);
       say(`    ${line.trim()}`);
       say(`    ${short(was)} -> ${short(replacement ?? "")}`);
     }
   }
-  const { Killed: killed, Timeout: endless, Survived: survived, NoCoverage: notRun } = counts;
-  const mutants = killed + endless + survived + notRun;
+  const {
+    Killed: killed,
+    Endless: endless,
+    Timeout: outOfTime,
+    Survived: survived,
+    NoCoverage: notRun,
+  } = counts;
+  const mutants = killed + endless + outOfTime + survived + notRun;
   const score = Math.round(((killed + endless) / mutants) * 1000) / 10;
   const inRoom = accepted.filter(({ file }) => file.startsWith(`src/${room}/`));
   if (inRoom.length > 0) say("\nAccepted, and why:");
@@ -94,20 +105,44 @@ function tell({ files: judged }, seconds) {
     say(`    ${entry.reason}${isGone ? "  (no such survivor any more: take this entry out)" : ""}`);
   }
   const date = new Date().toISOString().slice(0, 10);
-  const figures = { mutants, killed, endless, survived, notRun, accepted: acceptedCount, score, date };
+  const figures = {
+    mutants,
+    killed,
+    endless,
+    survived,
+    outOfTime,
+    notRun,
+    accepted: acceptedCount,
+    score,
+    date,
+  };
   say(
     `\n${room}: ${score} % of ${mutants} mutants noticed (aim ${chosen.aim} %): ${killed} killed, ${endless} endless, `,
   );
   say(
-    `${survived} survived, ${notRun} in code no test runs; ${acceptedCount} of these accepted. ${Math.round(seconds)} s.`,
+    `${survived} survived, ${outOfTime} ran out of time, ${notRun} in code no test runs; ${acceptedCount} of these accepted. ${Math.round(seconds)} s.`,
   );
   const others = Object.entries(counts).filter(
-    ([name]) => !["Killed", "Timeout", "Survived", "NoCoverage"].includes(name),
+    ([name]) => !["Killed", "Endless", ...Object.keys(unnoticed)].includes(name),
   );
   for (const [name, count] of others) say(`${count} not judged: ${name}`);
   if (only) return;
   const published = JSON.parse(readFileSync(here("scores.json"), "utf8"));
   writeFileSync(here("scores.json"), `${JSON.stringify({ ...published, [room]: figures }, null, 2)}\n`);
+}
+
+/** Whether the clock ended a mutant, which a busy machine does too: only too many passes show that it is endless. */
+function ranOutOfTime({ status, statusReason = "" }) {
+  return status === "Timeout" && !statusReason.includes("passes");
+}
+
+/** Such a mutant is tried again in the next run. */
+function forgetWhatRanOutOfTime(file) {
+  if (!existsSync(file)) return;
+  const known = JSON.parse(readFileSync(file, "utf8"));
+  for (const judged of Object.values(known.files))
+    judged.mutants = judged.mutants.filter((mutant) => !ranOutOfTime(mutant));
+  writeFileSync(file, JSON.stringify(known));
 }
 
 function testFiles({ tests, without = [] }) {

@@ -22,7 +22,7 @@ export const runComboReview: JobRun<ComboReviewDetails, ComboReview> = async (
   const digests = await freshDigests(book, comboId, chosen, today);
   const page = onPage(presentPage(pages, today), digests);
   return comboReview({
-    curve: await keptCurve(book, { comboId, page, today }),
+    curve: await keptCurve(book, { comboId, page, driven: digests, today }),
     comboId,
     digests,
     pages,

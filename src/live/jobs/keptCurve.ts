@@ -1,6 +1,6 @@
 import { keptAnswer, type ReadOnlyLogbook } from "#db";
 import { type CalendarDate, type Figure, textMark } from "#domain";
-import { type CurveOutlook, levelSettings, methodVersion, type PageCurveQuestion, pageCurve } from "#stats";
+import { type CurveOutlook, levelSettings, methodVersion, type PagePractice, pageCurve } from "#stats";
 
 interface KeptCurve {
   /** The day it was drawn for. */
@@ -14,7 +14,7 @@ const version = `${methodVersion}/${textMark(JSON.stringify(levelSettings))}`;
 /** The curve of a combo's page as of today, drawn once a day and after every change of the combo. */
 export async function keptCurve(
   book: ReadOnlyLogbook,
-  question: PageCurveQuestion,
+  question: PagePractice,
 ): Promise<Figure<CurveOutlook>> {
   const { comboId, today } = question;
   const isWhole = (answer: unknown): answer is KeptCurve => isCurve(answer) && answer.today === today;

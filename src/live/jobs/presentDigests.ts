@@ -4,11 +4,18 @@ import type { CalendarDate, Id } from "#domain";
 import type { SessionDigest } from "#stats";
 import { freshDigests } from "./freshDigests.ts";
 
-/** Figures of the sessions of a combo whose times compare with those of today, oldest first. */
+/** Figures of the sessions of a combo: those whose times compare with those of today, and all. */
+export interface PresentDigests {
+  readonly page: readonly SessionDigest[];
+  readonly driven: readonly SessionDigest[];
+}
+
+/** What a forecast about the present page of a combo is made from, oldest first. */
 export async function presentDigests(
   book: ReadOnlyLogbook,
   { comboId, today }: { readonly comboId: Id; readonly today: CalendarDate },
-): Promise<SessionDigest[]> {
+): Promise<PresentDigests> {
   const [pages, chosen] = await Promise.all([pagesOfCombo(book, comboId), preferences(book)]);
-  return onPage(presentPage(pages, today), await freshDigests(book, comboId, chosen, today));
+  const driven = await freshDigests(book, comboId, chosen, today);
+  return { page: onPage(presentPage(pages, today), driven), driven };
 }

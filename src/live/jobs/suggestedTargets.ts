@@ -14,4 +14,4 @@ export interface SuggestedTargetsDetails {
 export const runSuggestedTargets: JobRun<SuggestedTargetsDetails, Figure<SuggestedTargets>> = async (
   book,
   details,
-) => suggestedTargets({ ...details, page: await presentDigests(book, details) });
+) => suggestedTargets({ ...details, ...(await presentDigests(book, details)) });

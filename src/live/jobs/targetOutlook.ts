@@ -13,4 +13,4 @@ export interface TargetOutlookDetails {
 
 /** Whether and when one target is likely to be reached. */
 export const runTargetOutlook: JobRun<TargetOutlookDetails, Figure<TargetOutlook>> = async (book, details) =>
-  targetOutlook({ ...details, page: await presentDigests(book, details) });
+  targetOutlook({ ...details, ...(await presentDigests(book, details)) });

@@ -112,6 +112,11 @@ export function consistencyOf({ points }: ComboReview): ConsistencySession[] {
   }));
 }
 
+/** The period before, where shares may be compared with it. */
+export function sharesBefore({ against, before }: ComboReview): ComboReview["before"] | undefined {
+  return against.known ? before : undefined;
+}
+
 /** Shares of clean laps and of laps near their session's best, now and before, in percent. */
 export function shareRows(review: ComboReview, marginPercent: number): RangeRow[] {
   const row = (id: string, label: string, share: Share | undefined, soft: boolean): RangeRow[] =>
@@ -121,9 +126,9 @@ export function shareRows(review: ComboReview, marginPercent: number): RangeRow[
   const near = `within ${marginPercent} % of the session's best`;
   return [
     ...row("clean", "clean, now", review.cleanShare, false),
-    ...row("cleanBefore", "clean, before", review.cleanShareBefore, true),
+    ...row("cleanBefore", "clean, before", sharesBefore(review)?.cleanShare, true),
     ...row("near", `${near}, now`, review.nearTheBest, false),
-    ...row("nearBefore", `${near}, before`, review.nearTheBestBefore, true),
+    ...row("nearBefore", `${near}, before`, sharesBefore(review)?.nearTheBest, true),
   ];
 }
 

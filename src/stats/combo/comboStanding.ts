@@ -32,7 +32,7 @@ export interface ComboStanding {
 export function comboStanding({ digests, pages, targets, today }: ComboQuestion): ComboStanding {
   const page = presentPage(pages, today);
   const paged = onPage(page, digests).toSorted((a, b) => a.startedAt - b.startedAt);
-  const history = pageHistory(paged);
+  const history = pageHistory(paged, digests);
   const level = pageLevel(history);
   return { page, history, targets: targetStates({ targets, page, digests: paged, history, level, today }) };
 }

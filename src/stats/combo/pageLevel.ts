@@ -14,10 +14,14 @@ export function pageLevel(history: readonly PageSession[]): LevelKnown {
 
 /**
  * What the usual lap of a page is after its last session, ms.
- * @param digests of the page, in any order
+ * @param page digests of the page, in any order
+ * @param combo digests of the combo on all its pages, in any order; those of the page where not said
  * @returns undefined with fewer than two sessions of five pace laps
  */
-export function levelOfPage(digests: readonly SessionDigest[]): number | undefined {
-  const history = pageHistory(digests);
+export function levelOfPage(
+  page: readonly SessionDigest[],
+  combo?: readonly SessionDigest[],
+): number | undefined {
+  const history = pageHistory(page, combo);
   return pageLevel(history).after(history.length - 1)?.mid;
 }

@@ -1,6 +1,5 @@
 import { isOnPage, onPage } from "#combo";
-import { addCounts, addDays, type CalendarDate, daysBetween, type Figure, type ReferenceLap } from "#domain";
-import { CONFIDENCE } from "#numbers";
+import { addDays, type CalendarDate, daysBetween, type Figure, type ReferenceLap } from "#domain";
 import { periodAccount } from "../account/periodAccount.ts";
 import { sectorAccount } from "../account/sectorAccount.ts";
 import { datedBests } from "../bests/datedBests.ts";
@@ -13,10 +12,10 @@ import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { Choices } from "../laps/choices.ts";
 import { levelGain } from "../level/levelGain.ts";
 import { lapDistribution } from "../pace/lapDistribution.ts";
-import { wilsonInterval } from "../sample/wilsonInterval.ts";
-import { nearSessionBest } from "../session/nearSessionBest.ts";
 import type { ComboReview, SessionPoint } from "./comboReviewFigures.ts";
+import { comparable } from "./comparable.ts";
 import type { CurveOutlook } from "./curveOutlook.ts";
+import { periodFigures } from "./periodFigures.ts";
 import { reviewDetails } from "./reviewDetails.ts";
 import { reviewTrends } from "./reviewTrends.ts";
 
@@ -46,42 +45,34 @@ export function comboReview(input: ComboReviewInput): ComboReview {
   const now = onPage(standing.page, inPeriod);
   const bests = datedBests(page);
   const last = digests.at(-1);
+  const against = comparable(now, before);
+  const { marginPercent } = preferences;
+  // A session that only a guest drove is listed, and is none of the driver's.
   const guestLaps = onPage(standing.page, listed).reduce((total, digest) => total + digest.guestLaps, 0);
-  const sum = (field: "mistakes" | "drivingMs" | "clean" | "timed") =>
-    now.reduce((total, digest) => total + digest[field], 0);
-  const counts = addCounts(now.map((digest) => digest.counts));
   const details = reviewDetails({
     standing,
-    curve: input.curve ?? pageCurve({ comboId: input.comboId, page, today }),
+    curve: input.curve ?? pageCurve({ comboId: input.comboId, page, driven: digests, today }),
     all: digests,
     pages: input.pages,
     now,
     before,
     driven: inPeriod,
-    drivenBefore,
-    marginPercent: preferences.marginPercent,
+    against,
   });
   return {
     points: listed.map((digest) => pointOf(digest, isPresent(digest))),
     bests,
     sessionBests: sessionBests(page),
-    sessions: now.length,
+    ...periodFigures(now, inPeriod, marginPercent),
+    before: periodFigures(before, drivenBefore, marginPercent),
+    against,
     sessionsOnOldPages: inPeriod.length - now.length,
-    counts,
     guestLaps,
-    mistakes: sum("mistakes"),
-    drivingMs: sum("drivingMs"),
     gain: levelGain(standing.history, period),
     ...reviewTrends(now, page),
-    cleanShare: wilsonInterval(sum("clean"), sum("timed"), CONFIDENCE),
-    mistakeShare: wilsonInterval(Math.min(sum("mistakes"), counts.driven), counts.driven, CONFIDENCE),
-    nearTheBest: nearSessionBest(
-      now.map((digest) => timesOf([digest], "paceBests")),
-      preferences.marginPercent,
-    ),
     ...periodAccount({ ...input, page: standing.page, digests: now, bests }),
     sectors: sectorAccount(sectorsOf(now, "paceBests")),
-    distribution: lapDistribution(timesOf(now, "pace"), timesOf(before, "pace")),
+    distribution: lapDistribution(timesOf(now, "pace"), against.known ? timesOf(before, "pace") : []),
     ...details,
     targets: standing.targets,
     daysSinceLast: last === undefined ? undefined : daysBetween(last.date, today),

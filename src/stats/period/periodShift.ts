@@ -4,7 +4,7 @@ import { lapsForMedian } from "../pace/lapsForMedian.ts";
 import { rankSumTest } from "../rigTests/rankSumTest.ts";
 import type { Shift } from "./shift.ts";
 
-const LEAST_SESSIONS = 4;
+const LEAST_SESSIONS = 5;
 
 /** A shift between two periods, and the sessions on each side. */
 export interface PeriodShift extends Shift {
@@ -17,7 +17,7 @@ export interface PeriodShift extends Shift {
  * (Hodges–Lehmann; Mann & Whitney 1947). The unit is the session, never the lap: laps of one session are alike.
  * @param now the figure of each session of the period
  * @param before the same for the period before
- * @returns a reason where either has fewer than four sessions
+ * @returns a reason where either has fewer than five sessions
  */
 export function periodShift(now: readonly number[], before: readonly number[]): Figure<PeriodShift> {
   const lacking = { needs: LEAST_SESSIONS, of: "session", each: lapsForMedian } as const;

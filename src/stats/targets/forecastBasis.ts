@@ -19,6 +19,8 @@ export interface PagePractice {
   readonly comboId: Id;
   /** Digests of the page, in any order. */
   readonly page: readonly SessionDigest[];
+  /** Digests of the combo on all its pages, in any order: driving on another one ends a break too. Those of the page where not said. */
+  readonly driven?: readonly SessionDigest[] | undefined;
   readonly today: CalendarDate;
 }
 
@@ -37,8 +39,8 @@ export interface ForecastBasis {
  * same chances, and an easier target never a lower one than a harder.
  * @returns a reason with fewer than three sessions of five pace laps, or where nothing was driven in six weeks
  */
-export function forecastBasis({ comboId, page, today }: PagePractice): Figure<ForecastBasis> {
-  const history = pageHistory(page).slice(-MOST_SESSIONS);
+export function forecastBasis({ comboId, page, driven, today }: PagePractice): Figure<ForecastBasis> {
+  const history = pageHistory(page, driven).slice(-MOST_SESSIONS);
   if (history.length < LEAST_SESSIONS)
     return unknown({ needs: LEAST_SESSIONS, of: "session", each: lapsForMedian, has: history.length });
   const rate = practiceRate(page, today);

@@ -45,13 +45,14 @@ const HARDEST = 0.05;
 export function suggestedTargets(input: SuggestionInput): Figure<SuggestedTargets> {
   const basis = forecastBasis(input);
   if (!basis.known) return basis;
-  const { kind, page, by } = input;
+  const { kind, page, driven, by } = input;
   const { question: practice, rate, horizon, ahead } = basis.value;
   if (by > horizon) return unknown({ because: "more than a year away" });
   const days = daysUntil(basis.value, by);
   // The sessions until the date come first in the year too, so what is suggested is never harder than the hardest.
   const year = [...days, ...ahead.slice(days.length)];
-  const now = figureForTarget({ kind }, page, () => levelOfPage(page))?.value ?? Number.POSITIVE_INFINITY;
+  const now =
+    figureForTarget({ kind }, page, () => levelOfPage(page, driven))?.value ?? Number.POSITIVE_INFINITY;
   const figures = futureFigures({ ...practice, future: year.map(() => ({ laps: rate.lapsASession })) }, kind);
   if (!figures.known) return figures;
   const untilThen = figures.value.slice(0, days.length);

@@ -76,8 +76,11 @@ export function targetOutlook(input: OutlookInput): Figure<TargetOutlook> {
   });
 }
 
-function stepsTo({ kind, value, page }: OutlookInput, figures: readonly Float64Array[]): readonly number[] {
-  const nowMs = figureForTarget({ kind }, page, () => levelOfPage(page))?.value;
+function stepsTo(
+  { kind, value, page, driven }: OutlookInput,
+  figures: readonly Float64Array[],
+): readonly number[] {
+  const nowMs = figureForTarget({ kind }, page, () => levelOfPage(page, driven))?.value;
   if (nowMs === undefined) return [];
   const count = Math.min(MOST_STEPS, Math.floor((nowMs - value) / LEAST_STEP_MS));
   const steps = milestones({ nowMs, targetMs: value, figures, steps: Math.max(1, count) });

@@ -11,7 +11,13 @@ describe("sectors of a layout that has no number of sectors yet", () => {
   it("are found where their sum is near the usual lap", () => {
     expect(read("17.1 20.42 17.9", underAMinute)).toEqual({
       ok: true,
-      lap: { ms: 55_420, decimals: 1, sectors: [17_100, 20_420, 17_900], remarks: [] },
+      lap: {
+        ms: 55_420,
+        decimals: 1,
+        sectors: [17_100, 20_420, 17_900],
+        sectorDecimals: [1, 2, 1],
+        remarks: [],
+      },
       form: "sectors",
       asks: [],
     });

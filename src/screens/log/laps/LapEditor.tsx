@@ -168,12 +168,14 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
 }
 
 /** Only what the driver changed, so that another field mended in another tab meanwhile stays. */
-function changedFields(seen: TypedLap, { ms, decimals, sectors, note, remarks }: TypedLap): LapPatch {
-  const isOther = (a: unknown, b: unknown) => canonicalText(a ?? null) !== canonicalText(b ?? null);
+function changedFields(seen: TypedLap, typed: TypedLap): LapPatch {
+  const { ms, decimals, sectors, sectorDecimals, note, remarks } = typed;
+  const isOther = (...fields: readonly (keyof TypedLap)[]) =>
+    fields.some((field) => canonicalText(typed[field] ?? null) !== canonicalText(seen[field] ?? null));
   return {
-    ...((ms !== seen.ms || decimals !== seen.decimals) && { ms, decimals }),
-    ...(isOther(sectors, seen.sectors) && { sectors }),
-    ...(note !== seen.note && { note }),
-    ...(isOther(remarks, seen.remarks) && { remarks }),
+    ...(isOther("ms", "decimals") && { ms, decimals }),
+    ...(isOther("sectors", "sectorDecimals") && { sectors, sectorDecimals }),
+    ...(isOther("note") && { note }),
+    ...(isOther("remarks") && { remarks }),
   };
 }

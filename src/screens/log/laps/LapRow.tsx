@@ -1,4 +1,4 @@
-import { betweenSigns, formatDelta, formatLapTime, lapSigns, signsOf } from "#domain";
+import { betweenSigns, formatDelta, formatLapTime, lapSigns, saySectors, signsOf } from "#domain";
 import type { LapDifferences } from "#stats";
 import { Delta } from "#ui/Delta.tsx";
 import { Name } from "#ui/Name.tsx";
@@ -37,6 +37,7 @@ export function LapRow({ row, columns, isStanding, onEdit }: LapRowProps) {
   const target = toTarget !== undefined && formatDelta(toTarget, decimals.toTarget);
   // With its signs in the text, and the stroke a note is typed behind, a copied row can be pasted as the lap.
   const said = signsOf(lap);
+  const sectors = saySectors(lap);
   const hasOwnLine = isNarrow && lap.sectors !== undefined;
   return (
     <>
@@ -67,14 +68,11 @@ export function LapRow({ row, columns, isStanding, onEdit }: LapRowProps) {
         </td>
         {hasTarget && !isNarrow && <td className={styles["figures"]}>{target}</td>}
         {!isNarrow &&
-          Array.from({ length: sectorCount }, (_, index) => {
-            const sector = lap.sectors?.[index];
-            return (
-              <td key={index} className={styles["figures"]}>
-                {sector !== undefined && formatLapTime(sector)}
-              </td>
-            );
-          })}
+          Array.from({ length: sectorCount }, (_, index) => (
+            <td key={index} className={styles["figures"]}>
+              {sectors[index]}
+            </td>
+          ))}
         <td className={styles["remarks"]}>
           {isBest &&
             (isStanding ? <strong className={styles["best"]}>{lapSigns.pb}</strong> : lapSigns.wasPb)}
@@ -90,7 +88,7 @@ export function LapRow({ row, columns, isStanding, onEdit }: LapRowProps) {
       {hasOwnLine && (
         <tr className={styles["sectors"]}>
           <td />
-          <td colSpan={4}>sectors {lap.sectors?.map((sector) => formatLapTime(sector)).join(" · ")}</td>
+          <td colSpan={4}>sectors {sectors.join(" · ")}</td>
         </tr>
       )}
     </>

@@ -1,11 +1,11 @@
 import { lazy, memo, Suspense, useEffect, useMemo, useRef, useState } from "react";
 import { addRun, type RunsToJudgeBy, runsToJudgeBy } from "#db";
-import { comboName, formatLapTime, type Id, lapsInOrder, type Run } from "#domain";
+import { comboName, type Id, lapsInOrder, type Run } from "#domain";
 import { usePageBest, useRows, useToday, useWrite } from "#live";
 import type { KnownBest } from "#stats";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { useFocusBack } from "#ui/useFocusBack.ts";
-import { sayRun, suggestNextRun } from "#words";
+import { sayRun, sayUsual, suggestNextRun } from "#words";
 import { EntryArea } from "../entry/EntryArea.tsx";
 import { fieldId } from "../entry/EntryPanel.tsx";
 import { useFocusHome } from "../entry/useFocusHome.ts";
@@ -219,7 +219,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
             next={next?.suggestion ?? "Type the first laps after your run."}
             usual={
               said?.report.usual.known
-                ? formatLapTime(said.report.usual.value, said.report.usualDecimals)
+                ? sayUsual(said.report.usual.value, said.report.usualDecimals)
                 : undefined
             }
             isAwake={isAwake}

@@ -19,29 +19,29 @@ const pace = (ms: number): LapInAccount => ({ ms, place: "pace", ...beside });
 describe("the shift between two periods", () => {
   it("is the rank-sum shift of the sessions", () => {
     const [now, before] = [
-      [84_000, 84_100, 84_050, 83_900],
-      [84_500, 84_600, 84_450, 84_700],
+      [84_000, 84_100, 84_050, 83_900, 84_020],
+      [84_500, 84_600, 84_450, 84_700, 84_550],
     ];
     const test = rankSumTest(now, before, 0.9);
     expect(periodShift(now, before)).toEqual({
       known: true,
-      value: { estimate: test?.estimate, low: test?.low, high: test?.high, sessions: 4, sessionsBefore: 4 },
+      value: { estimate: test?.estimate, low: test?.low, high: test?.high, sessions: 5, sessionsBefore: 5 },
     });
   });
 
-  it("needs four sessions on each side, and says which side lacks them", () => {
-    expect(periodShift([1, 2, 3], [1, 2, 3, 4])).toEqual({
+  it("needs five sessions on each side, and says which side lacks them", () => {
+    expect(periodShift([1, 2, 3, 4], [1, 2, 3, 4, 5])).toEqual({
       known: false,
-      reason: { needs: 4, of: "session", each: { needs: 5, of: "pace lap" }, has: 3 },
+      reason: { needs: 5, of: "session", each: { needs: 5, of: "pace lap" }, has: 4 },
     });
-    expect(periodShift([1, 2, 3, 4], [1])).toEqual({
+    expect(periodShift([1, 2, 3, 4, 5], [1])).toEqual({
       known: false,
-      reason: { needs: 4, of: "session", each: { needs: 5, of: "pace lap" }, has: 1, period: "before" },
+      reason: { needs: 5, of: "session", each: { needs: 5, of: "pace lap" }, has: 1, period: "before" },
     });
   });
 
   it("is nothing where all sessions are alike", () => {
-    expect(periodShift([5, 5, 5, 5], [5, 5, 5, 5])).toMatchObject({
+    expect(periodShift([5, 5, 5, 5, 5], [5, 5, 5, 5, 5])).toMatchObject({
       value: { estimate: 0, low: 0, high: 0 },
     });
   });
