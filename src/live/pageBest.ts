@@ -1,5 +1,5 @@
 import { type DigestMaker, fastestSession, type ReadOnlyLogbook, readDigests, type Span } from "#db";
-import type { Id } from "#domain";
+import { type Id, latestMs } from "#domain";
 import { type BestCandidate, datedBests, mayTakeBest, type SessionDigest } from "#stats";
 import { fastestCandidate } from "./digestMaker.ts";
 
@@ -8,6 +8,8 @@ interface Asked {
   readonly span: Span;
   /** A session that is not asked about: the one being driven. */
   readonly except?: Id;
+  /** The page has a personal best from before the span, so that laps of warm-ups and drills count in it. */
+  readonly isAfterBest?: boolean;
 }
 
 /**
@@ -22,8 +24,16 @@ export async function pageBest(
 ): Promise<BestCandidate | undefined> {
   const session = await fastestSession(book, asked, maker);
   const fastest = session && fastestCandidate(session.digest);
-  if (fastest === undefined || (mayTakeBest(fastest.kind, false) && fastest.decimals === 3)) return fastest;
+  const { isAfterBest = false } = asked;
+  if (fastest === undefined || (mayTakeBest(fastest.kind, isAfterBest) && fastest.decimals === 3))
+    return fastest;
   const digests = await readDigests(book, asked.comboId, maker, asked.span);
   const others = digests.filter(({ sessionId }) => sessionId !== asked.except);
+  if (isAfterBest) return surelyFastest(others.flatMap(({ digest }) => digest.bestCandidates));
   return datedBests(others.map(({ digest }) => digest)).at(-1);
+}
+
+/** Of times that all may be a best the one whose latest possible value is the fastest. */
+function surelyFastest(candidates: readonly BestCandidate[]): BestCandidate | undefined {
+  return candidates.toSorted((a, b) => latestMs(a) - latestMs(b))[0];
 }
