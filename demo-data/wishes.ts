@@ -1,5 +1,5 @@
 import type { Id, ReferenceLap } from "#domain";
-import { figureForTarget } from "#stats";
+import { figureForTarget, levelOfPage } from "#stats";
 import type { ComboKey } from "./combos.ts";
 import type { DrivenEvening } from "./driveEvening.ts";
 import type { DatedTarget } from "./forecasts.ts";
@@ -50,7 +50,8 @@ export function makeTargets(
   return wishes.map(({ combo, archivedOn, ...wish }) => {
     const setAt = instantAt(wish.setOn, "22:30");
     const archivedAt = archivedOn === undefined ? undefined : instantAt(archivedOn, "22:30");
-    const start = figureForTarget(wish, pageDigests(season, combo, wish.setOn), undefined)?.value;
+    const page = pageDigests(season, combo, wish.setOn);
+    const start = figureForTarget(wish, page, () => levelOfPage(page))?.value;
     const target = {
       ...stamp(setAt, archivedAt),
       comboId: comboIds[combo],

@@ -7,8 +7,8 @@ const build = process.env["LAP_LEDGER_BUILD"] ?? "dist";
 
 /**
  * The journeys of a driver, in a real Chromium, against the production build. LAP_LEDGER_PORT and LAP_LEDGER_BUILD
- * name another port and another build than `dist`, for a second run beside the first. On a build machine, busy with who
- * knows what, a journey that fails is run once more; `.ci/run` names those that needed it, and each is a fault to mend.
+ * name another port and another build than `dist`, for a second run beside the first. No journey is run
+ * a second time: one that fails by chance has found something.
  */
 export default defineConfig({
   testDir: "journeys",
@@ -16,7 +16,6 @@ export default defineConfig({
   fullyParallel: true,
   workers: 2,
   timeout: 90_000,
-  retries: process.env["CI"] ? 1 : 0,
   expect: { timeout: 10_000 },
   reporter: "list",
   use: {

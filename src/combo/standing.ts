@@ -57,7 +57,7 @@ export function isReached({ kind }: Standing): boolean {
   return kind === "reached" || kind === "reached before";
 }
 
-/** Since when it has been there, and when it was lost last. */
+/** Since when it has been there, and when it was lost last, even where it has come there again. */
 function foldOf(points: readonly TargetPoint[]) {
   let since: TargetPoint | undefined;
   let lostOn: CalendarDate | undefined;
@@ -68,5 +68,5 @@ function foldOf(points: readonly TargetPoint[]) {
       lostOn = point.date;
     }
   }
-  return { since, lostOn: since === undefined ? lostOn : undefined };
+  return { since, lostOn };
 }

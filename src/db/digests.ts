@@ -52,16 +52,6 @@ export async function readDigests<D>(
   return read.filter((digest) => digest !== undefined);
 }
 
-/** Figures of one session; undefined when it is not there or deleted. Stores nothing. */
-export async function readDigest<D>(
-  book: ReadOnlyLogbook,
-  sessionId: Id,
-  maker: DigestMaker<D>,
-): Promise<SessionDigest<D> | undefined> {
-  const row = await book.digests.get(sessionId);
-  return row && digestFrom(book, row, maker);
-}
-
 async function digestFrom<D>(
   book: ReadOnlyLogbook,
   row: StoredDigest,

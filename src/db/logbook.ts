@@ -8,8 +8,11 @@ import {
   type Tables,
   tableNames,
 } from "#domain";
+import { type ChangeMark, derivedTables, type KeptAnswer } from "./derived.ts";
 import { asideMends } from "./edge/asideMends.ts";
 import { checkReads } from "./edge/checkReads.ts";
+import { derivedMends } from "./edge/derivedMends.ts";
+import { markChanges } from "./edge/markChanges.ts";
 import { mendReads } from "./edge/mendReads.ts";
 import { faultOf, LedgerFault } from "./fault.ts";
 import { declareSchemas } from "./migrations/declareSchemas.ts";
@@ -32,6 +35,9 @@ export interface ReadOnlyLogbook {
   readonly unreadable: UnreadableSource;
   readonly tables: { readonly [T in TableName]: ReadTable<Tables[T]> };
   readonly digests: ReadTable<StoredDigest>;
+  /** What tells of changes, and answers that were computed; absent where a newer version keeps none. */
+  readonly changeMarks?: ReadTable<ChangeMark>;
+  readonly keptAnswers?: ReadTable<KeptAnswer>;
   /** What could not stand in its table; absent where a newer version keeps none. */
   readonly aside?: ReadTable<AsideRow>;
   /** The schema its rows are in: this version's own, or a newer one. */
@@ -93,7 +99,8 @@ export async function openLogbook(
   readAround(database, unreadable);
   // What is right in a newer version's rows is not for this one to say.
   if (!isNewer) checkReads(database, unreadable);
-  mendReads(database, asideMends);
+  mendReads(database, { ...asideMends, ...derivedMends });
+  if (!isNewer) markChanges(database, newId);
   guard(database, status, { wasThere: mustExist || stored !== undefined, isNewer });
   try {
     await database.open();
@@ -103,7 +110,7 @@ export async function openLogbook(
   }
   const there = new Set(database.tables.map(({ name: table }) => table));
   const needed: readonly string[] = [...tableNames, "digests"];
-  const known = new Set([...needed, "aside"]);
+  const known = new Set([...needed, ...derivedTables, "aside"]);
   if (!needed.every((table) => there.has(table))) {
     database.close();
     throw new LedgerFault("newer", newer);
@@ -116,6 +123,8 @@ export async function openLogbook(
     unreadable,
     tables: everyTable((table) => database.table(table)) as unknown as ReadOnlyLogbook["tables"],
     digests: database.table("digests"),
+    ...(there.has("changeMarks") && { changeMarks: database.table("changeMarks") }),
+    ...(there.has("keptAnswers") && { keptAnswers: database.table("keptAnswers") }),
     ...(there.has("aside") && { aside: database.table("aside") }),
     schema: isNewer ? Math.floor(stored / 10) : newestSchema,
     unknownTables: Object.fromEntries(

@@ -1,4 +1,5 @@
 import { type AllRows, everyTable, plainValue } from "#domain";
+import { derivedTables } from "./derived.ts";
 import { faultOf, LedgerFault } from "./fault.ts";
 import { openAsItIs } from "./openAsItIs.ts";
 import type { UnreadableRow } from "./unreadable.ts";
@@ -25,7 +26,7 @@ export async function rawRows(name: string): Promise<RawRows> {
     const found: Record<string, readonly unknown[]> = {};
     for (const table of Array.from(database.objectStoreNames)) {
       // Figures are made from the rows again.
-      if (table === "digests") continue;
+      if (derivedTables.includes(table)) continue;
       const rows = await rowsOf(database, table, unreadable);
       if (table !== "aside" || rows.length > 0) found[table] = rows.map(plainValue);
     }

@@ -28,6 +28,22 @@ export function mayBeBest<
   return isClean(lap) && lap.isNotBest !== true;
 }
 
+/**
+ * How much a lap may stand for, each step with all before it: `timed` enters the rate of mistakes, `clean` a usual lap,
+ * `best` a best of any kind.
+ */
+export const lapWorths = ["none", "timed", "clean", "best"] as const;
+export type LapWorth = (typeof lapWorths)[number];
+
+/** How much one lap may stand for. */
+export function worthOf(
+  lap: Pick<Lap, "ms" | "remarks"> & { readonly isNotBest?: boolean | undefined },
+): LapWorth {
+  if (mayBeBest(lap)) return "best";
+  if (isClean(lap)) return "clean";
+  return isTimed(lap) ? "timed" : "none";
+}
+
 /** Whether what is typed later may be measured by it: clean, and never confirmed as odd. */
 export function isMeasure<L extends Pick<Lap, "ms" | "remarks"> & { readonly isOdd?: boolean | undefined }>(
   lap: L,
@@ -52,34 +68,6 @@ export function isExact(lap: Pick<Lap, "decimals" | "source">, displayDecimals: 
 /** Latest value a time known to fewer decimals may stand for: 1:23.4 may have been 1:23.499. */
 export function latestMs(lap: { readonly ms: number; readonly decimals?: number }): number {
   return lap.ms + 10 ** (3 - (lap.decimals ?? 3)) - 1;
-}
-
-/** Whether a run's clean laps count as pace laps: a pace run, dry, brisk or full, the driver's own. */
-export function isPaceRun(run: Pick<Run, "kind" | "effort" | "surface" | "guest">): boolean {
-  return (
-    run.kind === "pace" &&
-    run.surface === "dry" &&
-    (run.effort === "full" || run.effort === "brisk") &&
-    run.guest === undefined
-  );
-}
-
-/** A lap together with the sets it belongs to. */
-export interface SortedLap {
-  readonly lap: Lap;
-  readonly isPace: boolean;
-}
-
-/**
- * The laps of one run in order, each with whether it is a pace lap.
- * @param settlingLaps first laps of the run that do not count, 0 to 3
- */
-export function sortLaps(run: Run, settlingLaps: number): SortedLap[] {
-  const counts = isPaceRun(run);
-  return lapsInOrder(run).map((lap, index) => ({
-    lap,
-    isPace: counts && index >= settlingLaps && isClean(lap),
-  }));
 }
 
 /** The laps of a run that are not deleted, in order. */

@@ -12,3 +12,11 @@ export interface Problem {
 
 /** The outcome of reading something typed. */
 export type Reading<T> = ({ readonly ok: true } & T) | { readonly ok: false; readonly problem: Problem };
+
+/** What is wrong with what stands in a field: one sentence, or what is wrong and what would be right. */
+export type FieldProblem = string | Pick<Problem, "wrong" | "right">;
+
+/** What the texts of a form mean: a value to do something with, or what is wrong, by the field it is wrong in. */
+export type FormReading<V, F extends string> =
+  | { readonly ok: true; readonly value: V }
+  | { readonly ok: false; readonly problems: { readonly [K in F]?: FieldProblem | undefined } };

@@ -1,3 +1,4 @@
+import { isCalendarDate } from "./calendar.ts";
 import type { CalendarDate } from "./rows.ts";
 
 /** From `least` to `most`, both counted. */
@@ -12,6 +13,11 @@ export const lapRange: Range = { least: 100, most: 86_400_000 };
 /** The days a row may name: nobody drove a simulator at home before, and no target reaches further. */
 export const firstDate: CalendarDate = "1970-01-01";
 export const lastDate: CalendarDate = "2199-12-31";
+
+/** Whether the text is a day that exists and that a row may name. */
+export function isStorableDate(text: string): text is CalendarDate {
+  return isCalendarDate(text) && text >= firstDate && text <= lastDate;
+}
 
 const day = 86_400_000;
 /** Instants in those years, whatever the zone: noon of a date lies within a day of it. */

@@ -1,5 +1,5 @@
 /**
- * The rows of a logbook, schema 2. Times are integer milliseconds, instants epoch milliseconds, lengths metres,
+ * The rows of a logbook, schema 3. Times are integer milliseconds, instants epoch milliseconds, lengths metres,
  * angles degrees, torque N·m, dates local calendar dates "2026-10-14". An absent field means "not known".
  */
 import type { Remark } from "./remarks.ts";
@@ -137,6 +137,8 @@ export interface Lap extends Stamped {
   /** How many decimals of a second are known, 0 to 3. Stands whenever `ms` does. */
   readonly decimals?: number;
   readonly sectors?: readonly number[];
+  /** How many decimals of each sector are known, 0 to 3, as many as there are sectors. Absent means three of each. */
+  readonly sectorDecimals?: readonly number[];
   readonly source: LapSource;
   readonly remarks: readonly Remark[];
   readonly note?: string;

@@ -65,6 +65,18 @@ export function formatDelta(ms: number, decimals = 3): string {
   return sign + formatLapTime(Math.abs(value), decimals);
 }
 
+/** Which way a difference goes. */
+export type Way = "faster" | "slower" | "the same";
+
+/**
+ * Which way a difference of times goes as `formatDelta` shows it: what rounds to ±0 goes neither way.
+ * @example wayOf(-40, 1) // "the same"
+ */
+export function wayOf(ms: number, decimals = 3): Way {
+  const value = rounded(checked(ms, decimals), decimals);
+  return value < 0 ? "faster" : value > 0 ? "slower" : "the same";
+}
+
 /** A time as it is shown: to how many decimals it is known, 3 where nothing is said. */
 export interface ShownTime {
   readonly ms: number;

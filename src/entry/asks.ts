@@ -38,7 +38,7 @@ export function asksOf(lap: TypedLap, read: Read, context: EntryContext, like: L
     asks.push({
       why: "minute left out",
       fact: `This is read as ${formatLapTime(ms, decimals)} s, under a minute.`,
-      sentence: `This is read as ${formatLapTime(ms, decimals)} s, under a minute. Enter again if it is right, or write ${wholeTime(ms + 60_000, decimals)} with its minute.`,
+      instead: `, or write ${wholeTime(ms + 60_000, decimals)} with its minute`,
     });
   return asks;
 }
@@ -54,12 +54,25 @@ export function isOdd({ asks }: Pick<Entry, "asks">): boolean {
   return asks.some((one) => one.isOdd);
 }
 
-/** All that is asked about a line, with what the second Enter says; undefined where nothing is. */
-export function questionOf({ asks }: Pick<Entry, "asks">): string | undefined {
-  const parts = asks.map(({ fact, sentence }, index) =>
-    index < asks.length - 1 && sentence === again(fact) ? fact : sentence,
+/** How a line is taken: by the Enter key, or by the pad's Add. */
+export type Hand = "keys" | "pad";
+
+/** All that is asked about a line, with what the second Enter or Add says; undefined where nothing is. */
+export function questionOf({ asks }: Pick<Entry, "asks">, hand: Hand = "keys"): string | undefined {
+  const parts = asks.map((one, index) =>
+    index < asks.length - 1 && isPlain(one) ? one.fact : askInFull(one, hand),
   );
   return parts.length === 0 ? undefined : parts.join(" ");
+}
+
+function isPlain({ again, instead }: Ask): boolean {
+  return again === undefined && instead === undefined;
+}
+
+function askInFull({ fact, before = fact, again, instead = "" }: Ask, hand: Hand): string {
+  const press = hand === "pad" ? "Press Add again" : "Enter again";
+  const right = hand === "pad" ? "to keep it" : "if it is right";
+  return `${before} ${press} ${again ?? right}${instead}.`;
 }
 
 /** All that is the matter with a line, alone; undefined where nothing is. */
@@ -67,18 +80,16 @@ export function factsOf({ asks }: Pick<Entry, "asks">): string | undefined {
   return asks.length === 0 ? undefined : asks.map(({ fact }) => fact).join(" ");
 }
 
-const again = (fact: string) => `${fact} Enter again if it is right.`;
-
 function ask(why: Ask["why"], fact: string): Ask {
-  return { why, fact, sentence: again(fact) };
+  return { why, fact };
 }
 
 function sectorsAsk({ times, sum }: Sectors): Ask {
-  const fact = `Read as ${times.length} sectors of one lap, ${sum} together.`;
   return {
     why: "sectors found",
-    fact,
-    sentence: `${fact} Enter again if this layout has ${times.length} sectors; laps go one a line.`,
+    fact: `Read as ${times.length} sectors of one lap, ${sum} together.`,
+    again: `if this layout has ${times.length} sectors`,
+    instead: "; laps go one a line",
   };
 }
 

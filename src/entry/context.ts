@@ -18,7 +18,7 @@ export interface Known {
 
 /** All that is known when a line is typed. */
 export interface EntryContext {
-  /** Median of this session's pace laps, else the page's PB. */
+  /** The usual lap that short forms are completed from: `usualLap` says which. */
   readonly usualMs?: number | undefined;
   /** The lap before, where it has a time. */
   readonly previousMs?: number | undefined;
@@ -33,19 +33,24 @@ export interface EntryContext {
   /** Number of the layout's sectors and corners, where known. */
   readonly sectors?: number | undefined;
   readonly corners?: number | undefined;
-  /** Times of this session's pace laps, in any order. */
+  /** Times of this session's laps that say what is usual in the run, in any order: its pace laps, or those like the run's. */
   readonly paceTimes: readonly number[];
-  /** Times of the run's clean laps, and of the session's in runs of its surface and kind, in any order. Where not said, the pace times. */
+  /** Times of the run's clean laps, in the order driven. */
   readonly runTimes?: readonly number[] | undefined;
+  /** Of the session's clean laps in runs of its surface and kind, in any order. Where not said, the pace times. */
   readonly likeTimes?: readonly number[] | undefined;
   readonly known?: Known | undefined;
+  /** Whether the PB says what is usual in the run: a dry pace or race run, at pace. Taken as true when not said. */
+  readonly isPbUsual?: boolean | undefined;
+  /** Usual lap of other kinds of runs on the same surface, where there are some. */
+  readonly surfaceMs?: number | undefined;
   /** Whether the run is dry: only then the PB says what is usual in it. Taken as true when not said. */
   readonly isDry?: boolean | undefined;
   /** Set for laps that are slow by their nature, like the first of a race. */
   readonly isSlow?: boolean | undefined;
   /** Whether a clean lap would count for the PB. */
   readonly isPractice: boolean;
-  /** Whether a clean lap would be a pace lap; while pasting it then moves the usual. Taken as true when not said. */
+  /** Whether a clean lap would be a pace lap if it were dry. Taken as true when not said. */
   readonly isPaceRun?: boolean | undefined;
 }
 
@@ -55,6 +60,8 @@ export interface TypedLap {
   /** Stands whenever `ms` does, 0 to 3. */
   readonly decimals?: number;
   readonly sectors?: readonly number[];
+  /** How many decimals each sector was typed with; absent where that is not known. */
+  readonly sectorDecimals?: readonly number[];
   readonly remarks: readonly Remark[];
   readonly note?: string;
   /** The ledger said so of the row it was copied from. */
@@ -74,10 +81,14 @@ export interface Ask {
     | "minute left out"
     | "sectors found"
     | "unit or spin";
-  /** What is the matter, and what the second Enter would say. */
-  readonly sentence: string;
-  /** What is the matter, alone. */
+  /** What is the matter, as it stands alone. */
   readonly fact: string;
+  /** The same where what can be done follows; absent where it is no other. */
+  readonly before?: string;
+  /** What a second Enter would say; absent where that is only that it is right. */
+  readonly again?: string;
+  /** What can be done instead, from its comma on. */
+  readonly instead?: string;
   /** Confirmed, the lap is an odd one: no short form and no later lap is measured by it. */
   readonly isOdd?: true;
 }

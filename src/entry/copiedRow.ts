@@ -10,7 +10,7 @@ const hidden = /^edit lap \d+:\s*/i;
 const time = /^(?:\d+:)*\d+(?:\.\d{1,3})?$/;
 const difference = String.raw`[+\-−±](?:\d+:)*\d+(?:\.\d+)?`;
 const differences = new RegExp(
-  `^${difference}(?: (?:faster|slower|level))?\\s*(?:${difference}\\s*(?:to target)?)?$`,
+  `^${difference}(?: (?:faster|slower|the same|level))?\\s*(?:${difference}\\s*(?:to target)?)?$`,
 );
 const said = new Set<string>(Object.values(lapSigns));
 const beforeCounted = `${countedAs} `;
@@ -22,6 +22,8 @@ const hasWord = /\p{L}{3}/u;
 export interface CopiedRow {
   /** The lap as the line a driver would type. */
   readonly line: string;
+  /** The same with no nought behind its sectors that they do not need; undefined where that is no other line. */
+  readonly lineWithoutNoughts: string | undefined;
   /** How many decimals of its time are known; undefined where it has none. */
   readonly decimals: number | undefined;
   /** What the row said besides, and no line can. */
@@ -54,10 +56,13 @@ export function readCopiedRow(row: string): CopiedRow | undefined {
   if (letters === undefined || (isUntimed && letters.length === 0)) return undefined;
   const all = counted ?? shown;
   const whole = all === undefined ? withMinute(lapTime) : wholeTime(all.ms, all.decimals);
-  const times = isUntimed ? [] : [whole, ...sectors.map(withoutNoughts)];
-  const line = `${letters.reduce(withRemark, times.join(" "))}${note}`;
+  const lineOf = (sectorsTyped: readonly string[]) =>
+    `${letters.reduce(withRemark, (isUntimed ? [] : [whole, ...sectorsTyped]).join(" "))}${note}`;
+  const line = lineOf(sectors.map((sector) => asTyped(sector)));
+  const withoutNoughts = lineOf(sectors.map((sector) => asTyped(sector, decimalsOf)));
   return {
     line,
+    lineWithoutNoughts: withoutNoughts === line ? undefined : withoutNoughts,
     decimals: shown?.decimals,
     isNotBest: signs.includes(lapSigns.notBest),
     isFromMemory: signs.includes(lapSigns.fromMemory),
@@ -87,10 +92,10 @@ function timeIn(printed = ""): ReadTime | undefined {
   return read?.ok ? read : undefined;
 }
 
-/** A sector with no more digits than it needs: every sector is printed to the thousandth, however well it was known. */
-function withoutNoughts(sector: string): string {
+/** A printed sector as a driver would type it, with the decimals it has or with others. */
+function asTyped(sector: string, decimals?: (ms: number) => number): string {
   const read = timeIn(sector);
-  return read === undefined ? sector : wholeTime(read.ms, decimalsOf(read.ms));
+  return read === undefined ? sector : wholeTime(read.ms, decimals?.(read.ms) ?? read.decimals);
 }
 
 function signsAndNote(cell: string): { readonly signs: readonly string[]; readonly note: string } {

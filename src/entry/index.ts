@@ -1,6 +1,7 @@
 export { asksOfTime, factsOf, isOdd, questionOf } from "./asks.ts";
 export type { Ask, Entry, EntryContext, EntryForm, EntryReading, Known, TypedLap } from "./context.ts";
 export { isAlike, knownFrom, measuresOf } from "./knownFrom.ts";
+export { knownTimes } from "./knownTimes.ts";
 export { longestNote } from "./note.ts";
 export { oddInTable, type TableCombo } from "./oddInTable.ts";
 export { nothingTyped, parseEntry } from "./parseEntry.ts";
@@ -8,5 +9,6 @@ export { type PasteLine, parsePaste } from "./parsePaste.ts";
 export { type Measure, readMeasure, writeMeasure } from "./readMeasure.ts";
 export { readTime, type TimeContext } from "./readTime.ts";
 export { sourceOf } from "./sourceOf.ts";
+export { usualLap } from "./usualLap.ts";
 export type { ReadTime, TimeForm } from "./word.ts";
 export { writeEntry } from "./writeEntry.ts";

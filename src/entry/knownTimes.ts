@@ -1,10 +1,12 @@
 import { insertSorted } from "#numbers";
 import type { EntryContext } from "./context.ts";
 
-/** The session's times that are known when a line is read, sorted; while pasting they grow line by line. */
+/** The session's times that are known when a line is read, sorted but for `last`; while pasting they grow line by line. */
 export interface KnownTimes {
-  /** What short forms are completed from. */
+  /** Of the session's laps that say what is usual in this run; short forms are completed from them. */
   readonly pace: number[];
+  /** Of the run, in the order driven. */
+  readonly last: number[];
   /** Laps like the one typed: of the session, and of its run alone. */
   readonly session: number[];
   readonly run: number[];
@@ -12,14 +14,17 @@ export interface KnownTimes {
 
 const sorted = (times: readonly number[]) => times.toSorted((a, b) => a - b);
 
+type Times = Pick<EntryContext, "paceTimes" | "likeTimes" | "runTimes">;
+
 /** The times a context holds. */
-export function knownTimes({ paceTimes, likeTimes = paceTimes, runTimes = [] }: EntryContext): KnownTimes {
-  return { pace: sorted(paceTimes), session: sorted(likeTimes), run: sorted(runTimes) };
+export function knownTimes({ paceTimes, likeTimes = paceTimes, runTimes = [] }: Times): KnownTimes {
+  return { pace: sorted(paceTimes), last: [...runTimes], session: sorted(likeTimes), run: sorted(runTimes) };
 }
 
 /** Puts the time of a clean lap in its places. */
-export function learn({ pace, session, run }: KnownTimes, ms: number, { isPaceRun }: EntryContext): void {
+export function learn({ pace, last, session, run }: KnownTimes, ms: number): void {
+  last.push(ms);
   insertSorted(session, ms);
   insertSorted(run, ms);
-  if (isPaceRun !== false) insertSorted(pace, ms);
+  insertSorted(pace, ms);
 }

@@ -13,6 +13,7 @@ export interface LapTimes {
   readonly ms: number;
   readonly decimals: number;
   readonly sectors?: readonly number[];
+  readonly sectorDecimals?: readonly number[];
   readonly form: EntryForm;
   /** Seconds under a minute with nothing known to complete them from. */
   readonly mayLackMinute: boolean;
@@ -47,8 +48,9 @@ export function readLapTimes(
   return refuseUnlikelySectors(words, options) ?? read;
 }
 
-function sectorsAlone({ ms, decimals, times }: Sectors) {
-  return { ok: true, ms, decimals, sectors: times, form: "sectors", mayLackMinute: false } as const;
+function sectorsAlone({ ms, decimals, times, timesDecimals }: Sectors) {
+  const each = { sectors: times, sectorDecimals: timesDecimals };
+  return { ok: true, ms, decimals, ...each, form: "sectors", mayLackMinute: false } as const;
 }
 
 function readTimeFirst(words: readonly [Word, ...Word[]], options: WordOptions): Reading<LapTimes> {
@@ -66,6 +68,7 @@ function readTimeFirst(words: readonly [Word, ...Word[]], options: WordOptions):
       ms,
       decimals,
       sectors: sectors.times,
+      sectorDecimals: sectors.timesDecimals,
       form,
       mayLackMinute: false,
     }

@@ -1,17 +1,18 @@
-import { type Problem, remarkKinds } from "#domain";
+import { aboutRemark, type Problem } from "#domain";
 import { asksOf } from "./asks.ts";
 import { fold, placed, visiblePart } from "./characters.ts";
 import type { EntryContext, EntryReading, TypedLap } from "./context.ts";
-import { fewestForUsual } from "./grounds.ts";
 import { type KnownTimes, knownTimes } from "./knownTimes.ts";
 import { type LapTimes, readLapTimes } from "./lapTimes.ts";
 import { readNote, strokeAt } from "./note.ts";
 import type { WordOptions } from "./readWord.ts";
 import { refuse } from "./refuse.ts";
 import type { Base, BaseName } from "./relative.ts";
-import { tensReachMs } from "./shortForm.ts";
 import { type EntryParts, splitEntry } from "./splitEntry.ts";
 import { askUnit, unclearUnit } from "./unitOrSpin.ts";
+import { isUsualUnsure } from "./usualLap.ts";
+
+const out = aboutRemark("out");
 
 /** The problem of an empty line: always this very object, so that a screen can keep quiet about it. */
 export const nothingTyped: Problem = {
@@ -45,7 +46,7 @@ export function readEntry(text: string, context: EntryContext, times: KnownTimes
       start,
       end - start,
       "A note needs a lap before it.",
-      `Write the time or a remark first: 1:23.456 / note, or o / note for an ${remarkKinds[0].word} without a time.`,
+      `Write the time or a remark first: 1:23.456 / note, or ${out.letter} / note for ${out.named} without a time.`,
     );
   const lap = readHead(head, context, times);
   if (!lap.ok) return { ok: false, problem: placed(lap.problem, places) };
@@ -58,7 +59,7 @@ function readHead(head: string, context: EntryContext, times: KnownTimes): Entry
   if (!parts.ok) return parts;
   const [first, ...rest] = parts.times;
   if (first === undefined) return { ok: true, lap: { remarks: parts.remarks }, form: "no time", asks: [] };
-  const read = readLapTimes([first, ...rest], optionsOf(parts, context, times.pace), context);
+  const read = readLapTimes([first, ...rest], optionsOf(parts, context, times), context);
   if (!read.ok) return read;
   const lap = lapOf(read, parts);
   return {
@@ -69,31 +70,21 @@ function readHead(head: string, context: EntryContext, times: KnownTimes): Entry
   };
 }
 
-function lapOf({ ms, decimals, sectors }: LapTimes, { remarks }: EntryParts): TypedLap {
-  return sectors === undefined ? { ms, decimals, remarks } : { ms, decimals, sectors, remarks };
+function lapOf({ ms, decimals, sectors, sectorDecimals }: LapTimes, { remarks }: EntryParts): TypedLap {
+  if (sectors === undefined || sectorDecimals === undefined) return { ms, decimals, remarks };
+  return { ms, decimals, sectors, sectorDecimals, remarks };
 }
 
-function optionsOf({ remarks }: EntryParts, context: EntryContext, sorted: readonly number[]): WordOptions {
+function optionsOf({ remarks }: EntryParts, context: EntryContext, times: KnownTimes): WordOptions {
   const [base, baseName] = baseOf(context);
   return {
     nearMs: context.usualMs,
     mustTypeTens: remarks.length > 0,
-    isUsualUnsure: isUsualUnsure(context, sorted),
+    isUsualUnsure: isUsualUnsure(times, context),
     displayDecimals: context.displayDecimals,
     base,
     baseName,
   };
-}
-
-/**
- * Whether the usual rests on one or two laps of this session that no older PB bears out. One slow lap without a
- * remark would else draw all the laps after it ten seconds too far.
- */
-function isUsualUnsure({ usualMs, pbMs }: EntryContext, sorted: readonly number[]): boolean {
-  const [first] = sorted;
-  if (usualMs === undefined || first === undefined || sorted.length >= fewestForUsual) return false;
-  const isPbOlder = pbMs !== undefined && pbMs !== first;
-  return !(isPbOlder && Math.abs(usualMs - pbMs) <= tensReachMs);
 }
 
 function baseOf(context: EntryContext): readonly [Base | undefined, BaseName] {

@@ -1,5 +1,4 @@
 import { isClean, latestMs } from "#domain";
-import { medianOfSorted } from "#numbers";
 import { isOdd } from "./asks.ts";
 import { fold } from "./characters.ts";
 import type { Entry, EntryContext, EntryReading } from "./context.ts";
@@ -9,6 +8,7 @@ import { strokeAt } from "./note.ts";
 import { nothingTyped, readEntry } from "./parseEntry.ts";
 import { refuse } from "./refuse.ts";
 import { askUnit, refuseUnit, unclearUnit } from "./unitOrSpin.ts";
+import { usualLap } from "./usualLap.ts";
 
 /** One pasted line and what it was read as. */
 export interface PasteLine {
@@ -53,7 +53,7 @@ function readLine(line: string, context: EntryContext, times: KnownTimes): Entry
 
 function readTyped(line: string, context: EntryContext, times: KnownTimes): EntryReading {
   const copied = line.includes("\t") ? readCopiedRow(line) : undefined;
-  if (copied !== undefined) return asCopied(readEntry(copied.line, context, times), copied, line);
+  if (copied !== undefined) return asCopied(readCopied(copied, context, times), copied, line);
   const why = whyNoLap(line);
   if (why !== undefined) return refuse(0, line.length, why.wrong, why.right);
   const whole = readEntry(withSpaces(line), context, times);
@@ -63,6 +63,23 @@ function readTyped(line: string, context: EntryContext, times: KnownTimes): Entr
   const rest = " ".repeat(counted[0].length) + withSpaces(line.slice(counted[0].length));
   const reading = readEntry(rest, context, times);
   return reading.ok && (reading.form === "full" || reading.form === "sectors") ? reading : whole;
+}
+
+/**
+ * A copied row with the decimals its sectors are printed with. A lap that does not say theirs has them printed to the
+ * thousandth, however well they were known: where the sum does not allow that, they stay unsaid.
+ */
+function readCopied(
+  { line, lineWithoutNoughts }: CopiedRow,
+  context: EntryContext,
+  times: KnownTimes,
+): EntryReading {
+  const printed = readEntry(line, context, times);
+  if (printed.ok || lineWithoutNoughts === undefined) return printed;
+  const reading = readEntry(lineWithoutNoughts, context, times);
+  if (!reading.ok) return reading;
+  const { sectorDecimals: _, ...lap } = reading.lap;
+  return { ...reading, lap };
 }
 
 /** A copied row is read in other words than it has: what is wrong there is wrong with the row. */
@@ -91,7 +108,7 @@ function after(entry: Entry, context: EntryContext, times: KnownTimes): EntryCon
   const sectors = context.sectors ?? lap.sectors?.length;
   const next = { ...context, sectors, previousMs: lap.ms, previousDecimals: lap.decimals };
   if (!isClean(lap) || isOdd(entry)) return next;
-  learn(times, lap.ms, context);
+  learn(times, lap.ms);
   const isPb =
     context.isPractice &&
     lap.isNotBest !== true &&
@@ -99,5 +116,6 @@ function after(entry: Entry, context: EntryContext, times: KnownTimes): EntryCon
   const best = isPb
     ? { pbMs: lap.ms, pbDecimals: lap.decimals }
     : { pbMs: next.pbMs, pbDecimals: next.pbDecimals };
-  return { ...next, ...best, usualMs: medianOfSorted(times.pace) ?? best.pbMs ?? context.usualMs };
+  const now = { ...next, ...best };
+  return { ...now, usualMs: usualLap(times, now) ?? context.usualMs };
 }

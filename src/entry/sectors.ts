@@ -8,6 +8,8 @@ import type { ReadTime, Word } from "./word.ts";
 /** Sector times with their sum. */
 export interface Sectors {
   readonly times: readonly number[];
+  /** How many decimals each was typed with. */
+  readonly timesDecimals: readonly number[];
   readonly ms: number;
   /** The fewest decimals among them: the sum is known no better. */
   readonly decimals: number;
@@ -45,6 +47,7 @@ export function readSectors(words: readonly Word[], displayDecimals: number): Re
   return {
     ok: true,
     times: read.map((one) => one.ms),
+    timesDecimals: read.map((one) => one.decimals),
     ms,
     decimals: Math.min(...read.map(({ decimals }) => decimals)),
     sum: formatLapTime(ms, Math.max(...read.map(({ decimals }) => decimals))),

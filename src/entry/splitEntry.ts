@@ -1,4 +1,4 @@
-import { type Reading, type Remark, remarkKinds } from "#domain";
+import { aboutRemark, type Reading, type Remark, remarkKinds } from "#domain";
 import { quoted, refuse } from "./refuse.ts";
 import { withRemark } from "./unitOrSpin.ts";
 import type { Word } from "./word.ts";
@@ -10,6 +10,7 @@ export interface EntryParts {
 }
 
 const letters = remarkKinds.map(({ letter, word }) => `${letter} ${word}`).join(", ");
+const off = aboutRemark("off");
 const timeSigns = /[0-9:.,'"+-]+/y;
 const remarkSigns = /([a-z])(?:@(\d+))?/y;
 const writtenOut = /[a-z]+/y;
@@ -80,7 +81,12 @@ function readRemark(
   remarkSigns.lastIndex = at;
   const match = remarkSigns.exec(text);
   if (match === null)
-    return refuse(at, 1, "A corner needs a remark before it.", "Write f@5 for off at corner 5.");
+    return refuse(
+      at,
+      1,
+      "A corner needs a remark before it.",
+      `Write ${off.letter}@5 for ${off.word} at corner 5.`,
+    );
   const [all, letter = "", digits] = match;
   const kind = remarkKinds.find((about) => about.letter === letter)?.kind;
   if (kind === undefined)
@@ -129,7 +135,7 @@ function refuseTimeAfterRemark(text: string, at: number, word: string) {
     word.length,
     `${quoted(word)} stands after a remark: times come first.`,
     /\d/.test(before)
-      ? "Write the times first, then the remarks, such as 1:23.456 f@5."
+      ? `Write the times first, then the remarks, such as 1:23.456 ${off.letter}@5.`
       : `Write ${word} ${before}.`,
   );
 }

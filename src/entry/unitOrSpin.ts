@@ -1,8 +1,9 @@
+import { aboutRemark } from "#domain";
 import type { Ask } from "./context.ts";
 import { refuse } from "./refuse.ts";
 
 /** The only remark whose letter is a unit of time as well. */
-const unit = "s";
+const { letter: unit, named } = aboutRemark("spin");
 const timeInPrint = `[0-9:.,'"+-]*[:.,'"+-][0-9:.,'"+-]*`;
 const unclear = new RegExp(`(?:^| )(${timeInPrint}) +${unit}(?= |$)`);
 const endsInPrint = new RegExp(`(?:^| )${timeInPrint}$`);
@@ -20,8 +21,9 @@ export function unclearUnit(head: string): string | undefined {
 /** The question to whoever typed it. */
 export const askUnit: Ask = {
   why: "unit or spin",
-  fact: "“s” is read as a spin; if it means seconds, take it away.",
-  sentence: "“s” is read as a spin. Enter again if it is right; if it means seconds, take it away.",
+  fact: `“${unit}” is read as ${named}; if it means seconds, take it away.`,
+  before: `“${unit}” is read as ${named}.`,
+  instead: "; if it means seconds, take it away",
 };
 
 /** The refusal of a pasted line, which nobody looks at one by one. */
@@ -29,8 +31,8 @@ export function refuseUnit(line: string, time: string) {
   return refuse(
     0,
     line.length,
-    "“s” behind a space may be a spin or the unit, seconds.",
-    `Write ${time}s for a spin, or ${time} alone.`,
+    `“${unit}” behind a space may be ${named} or the unit, seconds.`,
+    `Write ${time}${unit} for ${named}, or ${time} alone.`,
   );
 }
 

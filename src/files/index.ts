@@ -2,7 +2,7 @@ export * from "./backup.ts";
 export { type ColumnKind, columnKinds, columnWord, isColumnKind, mostSectors } from "./columns.ts";
 export * from "./datedFiles.ts";
 export type { CsvTable } from "./exportRows.ts";
-export * from "./fetchBackup.ts";
+export * from "./fetchFile.ts";
 export * from "./fileName.ts";
 export * from "./folder.ts";
 export { guarded, unguarded } from "./formulaGuard.ts";

@@ -95,7 +95,7 @@ function lapRows(all: ExportSession, { run, laps }: ExportRun, number: number, s
     session.conditions ?? "",
     session.note,
     ...Array.from({ length: sectors }, (_, place) =>
-      sectorCell(lap.ms === undefined ? undefined : lap.sectors?.[place]),
+      lap.ms === undefined ? "" : sectorCell(lap.sectors?.[place], lap.sectorDecimals?.[place]),
     ),
   ]);
 }
@@ -106,8 +106,11 @@ function secondsCell(ms: number, decimals = 3): CsvCell {
   return { figures: (ms / 1000).toFixed(Math.max(fewest, decimals, decimalsOf(ms))) };
 }
 
-/** A sector with no more digits than it needs, so that its sum is not checked more closely than it was known. */
-function sectorCell(ms: number | undefined): CsvCell {
+/**
+ * A sector with the decimals it is known to; where they are not said, with no more than it needs, so that its sum is not
+ * checked more closely than it was known.
+ */
+function sectorCell(ms: number | undefined, decimals?: number): CsvCell {
   if (ms === undefined) return "";
-  return { figures: formatLapTime(ms, decimalsOf(ms)) };
+  return { figures: formatLapTime(ms, decimals ?? decimalsOf(ms)) };
 }

@@ -37,5 +37,5 @@ export interface TableLap {
   readonly settings: TableSettings;
   readonly about: TableAbout;
   readonly lap: Pick<Lap, "source" | "remarks"> &
-    Partial<Pick<Lap, "ms" | "decimals" | "sectors" | "note" | "isNotBest" | "isOdd">>;
+    Partial<Pick<Lap, "ms" | "decimals" | "sectors" | "sectorDecimals" | "note" | "isNotBest" | "isOdd">>;
 }

@@ -8,6 +8,7 @@ export interface TableLapTimes {
   readonly ms?: number;
   readonly decimals?: number;
   readonly sectors?: readonly number[];
+  readonly sectorDecimals?: readonly number[];
 }
 
 const noTime = /^(no time|none|dnf|[-–—])$/i;
@@ -42,14 +43,14 @@ export function readLapTimes(
       `The lap time is missing, and so is sector ${sectors.length + 1}.`,
       "Write the lap time, or all sectors.",
     );
-  const times = sectors.map(({ ms }) => ms);
-  const sum = times.reduce((total, ms) => total + ms, 0);
-  const decimals = Math.min(...sectors.map((sector) => sector.decimals));
+  const each = { sectors: sectors.map(({ ms }) => ms), sectorDecimals: sectors.map((one) => one.decimals) };
+  const sum = each.sectors.reduce((total, ms) => total + ms, 0);
+  const decimals = Math.min(...each.sectorDecimals);
   if (sum > lapRange.most)
     return cells.refuse("The sectors add up to over 24 hours.", "Put right the one that is wrong.");
-  if (time === undefined) return { ms: sum, decimals, sectors: times };
+  if (time === undefined) return { ms: sum, decimals, ...each };
   const most = 2 + [time, ...sectors].reduce((total, one) => total + halfOfLastDigit(one), 0);
-  if (Math.abs(sum - time.ms) <= most) return { ms: time.ms, decimals: time.decimals, sectors: times };
+  if (Math.abs(sum - time.ms) <= most) return { ms: time.ms, decimals: time.decimals, ...each };
   return cells.refuse(
     `The sectors add up to ${formatLapTime(sum, decimals)}, ${formatSeconds(Math.abs(sum - time.ms))} ${sum > time.ms ? "more" : "less"} than ${shown(typed)}.`,
     "Put right the one that is wrong, or leave the sectors out.",

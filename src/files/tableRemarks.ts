@@ -1,4 +1,4 @@
-import { type Reading, type Remark, type RemarkKind, remarkKinds } from "#domain";
+import { aboutRemark, type Reading, type Remark, type RemarkKind, remarkKinds } from "#domain";
 
 const names = new Map<string, RemarkKind>(
   remarkKinds.flatMap(({ kind, letter, word }) => [kind, letter, word].map((name) => [name, kind] as const)),
@@ -11,7 +11,7 @@ const longest = 1000;
 export function writeRemarks(remarks: readonly Remark[]): string {
   return remarks
     .map(({ kind, corner }) => {
-      const word = remarkKinds.find((one) => one.kind === kind)?.word ?? kind;
+      const { word } = aboutRemark(kind);
       return corner === undefined ? word : `${word}@${corner}`;
     })
     .join("; ");

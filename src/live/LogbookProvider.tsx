@@ -3,9 +3,9 @@ import { LedgerFault } from "#db";
 import { useDevice } from "#state/device.ts";
 import { useUndo } from "#state/undo.ts";
 import type { Ask } from "./ask.ts";
+import type { SendOut } from "./errands/sending.ts";
 import { LogbookContext } from "./logbookContext.ts";
 import { type Opened, openAtStart, type Surroundings } from "./openAtStart.ts";
-import type { SendOut } from "./sendOut.ts";
 
 /** What was to be opened when it failed, and the way to try that one or another. */
 export interface Asked {

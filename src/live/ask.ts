@@ -1,82 +1,30 @@
-import type { ReadOnlyLogbook, UnreadableRow } from "#db";
-import { type JobArguments, type JobName, type JobResult, runJob } from "./jobs/jobs.ts";
+import type { ReadOnlyLogbook } from "#db";
+import type { JobArguments, JobName, JobResult } from "./jobs/jobs.ts";
+import { startLine, type WorkerLine } from "./workerLine.ts";
 
-/** Puts a job to whoever computes it: the worker in the app, the spot itself in tests. */
+/** Puts a job to whoever computes it: the worker in the app (`makeWorkerAsk`), the spot itself in tests (`askHere`). */
 export type Ask = <J extends JobName>(
   book: ReadOnlyLogbook,
   job: J,
   details: JobArguments<J>,
 ) => Promise<JobResult<J>>;
 
-/** What goes to the worker. */
-export interface Question {
-  readonly number: number;
-  readonly logbook: string;
-  readonly job: JobName;
-  readonly details: unknown;
-}
-/** What comes back. */
-export type Answer = {
-  readonly number: number;
-  /** Rows the worker has read around since it opened the logbook. */
-  readonly unreadable: readonly UnreadableRow[];
-} & ({ readonly result: unknown } | { readonly fault: string });
-
-/** Computes on the spot: for tests, and for browsers without workers. */
-export const askHere: Ask = (book, job, details) => runJob(book, job, details);
-
-interface Waiting {
-  readonly book: ReadOnlyLogbook;
-  readonly resolve: (result: unknown) => void;
-  readonly reject: (fault: Error) => void;
-}
-
 const patience = 30_000;
 
 /** Computes in a worker of its own, started at the first question. A worker that fails or hangs is replaced. */
 export function makeWorkerAsk(): Ask {
-  let worker: Worker | undefined;
-  let lastNumber = 0;
-  const waiting = new Map<number, Waiting>();
+  let line: WorkerLine | undefined;
+  const start = () => startLine("figures", () => "The figures could not be worked out: their worker failed.");
 
-  const giveUp = (why: string) => {
-    worker?.terminate();
-    worker = undefined;
-    for (const { reject } of waiting.values()) reject(new Error(why));
-    waiting.clear();
+  return async <J extends JobName>(book: ReadOnlyLogbook, job: J, details: JobArguments<J>) => {
+    if (line === undefined || line.isOver()) line = start();
+    const asked = line;
+    const clock = setTimeout(() => asked.end("The figures could not be worked out in time."), patience);
+    try {
+      const wanted = { kind: "job", logbook: book.name, name: job, details } as const;
+      return (await asked.send(wanted, { onUnreadable: book.unreadable.note })) as JobResult<J>;
+    } finally {
+      clearTimeout(clock);
+    }
   };
-  const start = () => {
-    const fresh = new Worker(new URL("./worker.ts", import.meta.url), { type: "module" });
-    fresh.addEventListener("message", ({ data }: MessageEvent<Answer>) => {
-      const asked = waiting.get(data.number);
-      waiting.delete(data.number);
-      asked?.book.unreadable.note(data.unreadable);
-      if ("fault" in data) asked?.reject(new Error(data.fault));
-      else asked?.resolve(data.result);
-    });
-    fresh.addEventListener("error", () =>
-      giveUp("The figures could not be worked out: their worker failed."),
-    );
-    return fresh;
-  };
-
-  return <J extends JobName>(book: ReadOnlyLogbook, job: J, details: JobArguments<J>) =>
-    new Promise<JobResult<J>>((resolve, reject) => {
-      worker ??= start();
-      lastNumber += 1;
-      const number = lastNumber;
-      const clock = setTimeout(() => giveUp("The figures could not be worked out in time."), patience);
-      waiting.set(number, {
-        book,
-        resolve: (result) => {
-          clearTimeout(clock);
-          resolve(result as JobResult<J>);
-        },
-        reject: (fault) => {
-          clearTimeout(clock);
-          reject(fault);
-        },
-      });
-      worker.postMessage({ number, logbook: book.name, job, details } satisfies Question);
-    });
 }

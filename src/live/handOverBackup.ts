@@ -1,8 +1,8 @@
 import { LedgerFault, noteBackup, rawRows, type Shelf, type ShelvedLogbook, type UnreadableRow } from "#db";
 import { type AllRows, practiceDay } from "#domain";
 import { browserSha256, fileName, pack, saveFile, writeBackup } from "#files";
+import type { SendOut } from "./errands/sending.ts";
 import type { Surroundings } from "./openAtStart.ts";
-import type { SendOut } from "./sendOut.ts";
 
 /** What a backup is saved with. */
 export interface Around {

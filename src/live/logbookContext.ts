@@ -3,8 +3,8 @@ import type { LogbookStatus } from "#db";
 import { type CalendarDate, endOfTomorrow, type Preferences, practiceDay } from "#domain";
 import type { Ask } from "./ask.ts";
 import { eachMinute } from "./eachMinute.ts";
+import type { SendOut } from "./errands/sending.ts";
 import type { Opened, Surroundings } from "./openAtStart.ts";
-import type { SendOut } from "./sendOut.ts";
 
 /** The logbook that is open now, and the shelf it stands on. */
 export interface OpenLogbook extends Opened {

@@ -2,7 +2,7 @@ import { LedgerFault } from "#db";
 import { useNotices } from "#state/notices.ts";
 import type { Deed } from "#state/undo.ts";
 import type { MergeDone } from "./errands/merge.ts";
-import type { SendOut } from "./sendOut.ts";
+import type { SendOut } from "./errands/sending.ts";
 
 interface MergedFile {
   readonly sendOut: SendOut;

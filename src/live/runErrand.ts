@@ -1,8 +1,8 @@
 import { LedgerFault, openLogbook, openShelf, setAside } from "#db";
 import { type ErrandDetails, type ErrandName, type ErrandResult, errands } from "./errands/errands.ts";
 import { type ReadSource, readSource } from "./errands/readSource.ts";
+import type { Follow, SendOut } from "./errands/sending.ts";
 import type { Surroundings } from "./openAtStart.ts";
-import type { Follow, SendOut } from "./sendOut.ts";
 
 /** Runs an errand here, by connections of its own to the logbook and the shelf. */
 export async function runErrand<E extends ErrandName>(
@@ -40,4 +40,15 @@ export async function runErrand<E extends ErrandName>(
 /** Errands run on the spot, for tests. */
 export function sendHere(surroundings: Pick<Surroundings, "clock" | "newId">): SendOut {
   return (logbook, errand, details, follow) => runErrand(surroundings, logbook, errand, details, follow);
+}
+
+/** Errands of which all that are about a file are about the same one, so it is read once. */
+export function errandsAboutOneFile(surroundings: Pick<Surroundings, "clock" | "newId">): SendOut {
+  let read: ReturnType<ReadSource> | undefined;
+  const readFile: ReadSource = (source) => {
+    read ??= readSource(source, surroundings.clock());
+    return read;
+  };
+  return (logbook, errand, details, follow) =>
+    runErrand(surroundings, logbook, errand, details, { ...follow, readFile });
 }

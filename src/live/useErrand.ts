@@ -1,6 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import { LedgerFault } from "#db";
-import { sizeOfRows } from "#files";
 import { useNotices } from "#state/notices.ts";
 import type { Progress } from "./errands/errand.ts";
 import type { ErrandDetails, ErrandName, ErrandResult } from "./errands/errands.ts";
@@ -19,14 +18,17 @@ export interface Errands {
   readonly stop: () => void;
 }
 
-/** Sends out errands on the open logbook. One under way is stopped when the part that sent it leaves the page. */
-export function useErrand(): Errands {
+/**
+ * Sends out errands on the open logbook. One under way is stopped when the part that sent it leaves the page.
+ * @param goesOn it is not: whoever presses a button and looks elsewhere meanwhile still wants it done
+ */
+export function useErrand({ goesOn = false }: { readonly goesOn?: boolean } = {}): Errands {
   const { book, sendOut } = useLogbook();
   const say = useNotices((notices) => notices.say);
   const [progress, setProgress] = useState<Progress>();
   const stopping = useRef<AbortController>(undefined);
   const stop = useCallback(() => stopping.current?.abort(), []);
-  useEffect(() => stop, [stop]);
+  useEffect(() => (goesOn ? undefined : stop), [stop, goesOn]);
 
   const send: Errands["send"] = useCallback(
     async (errand, details) => {
@@ -42,7 +44,9 @@ export function useErrand(): Errands {
       } catch (error) {
         if (!(error instanceof LedgerFault)) throw error;
         if (stopping.current === mine || error.code !== "cancelled") {
-          const text = await sayNeededSpace(error, () => neededBy(details));
+          const text = await sayNeededSpace(error, async () =>
+            (await import("./neededBy.ts")).neededBy(details),
+          );
           say({ kind: error.code === "cancelled" ? "done" : "fault", text, actions: [] });
         }
         return undefined;
@@ -53,11 +57,4 @@ export function useErrand(): Errands {
     [book, sendOut, say, stop],
   );
   return { progress, send, stop };
-}
-
-/** Bytes that an errand stores, where it is told from its details: the rows of its file. */
-async function neededBy(details: unknown): Promise<number | undefined> {
-  const source = (details as { readonly source?: Blob } | null)?.source;
-  // A file that has gone meanwhile leaves the fault itself to be said.
-  return source === undefined ? undefined : sizeOfRows(source).catch(() => undefined);
 }

@@ -16,8 +16,14 @@ import { type Errands, useErrand } from "./useErrand.ts";
 
 /** The three ways of a file into this browser, each whole or not at all. False when it failed or was stopped. */
 export interface Incoming extends Pick<Errands, "progress" | "stop"> {
-  /** Stores it as a logbook of its own and opens that. The one open before is left alone. */
-  readonly asNew: (source: Blob, title: string) => Promise<boolean>;
+  /**
+   * Stores it as a logbook of its own and opens that. The one open before is left alone.
+   * @param title without it, the one in the file
+   */
+  readonly asNew: (
+    source: Blob,
+    as: { readonly title?: string; readonly kind: "own" | "demo" },
+  ) => Promise<boolean>;
   /**
    * Merges it into the open logbook; one undo takes it back. Once the driver has confirmed the date, stamps ahead of
    * this device's clock are put right.
@@ -27,9 +33,12 @@ export interface Incoming extends Pick<Errands, "progress" | "stop"> {
   readonly replace: (source: Blob) => Promise<boolean>;
 }
 
-/** What can be done with a file that has been looked at. */
-export function useIncoming(): Incoming {
-  const { progress, send, stop } = useErrand();
+/**
+ * What can be done with a file that has been looked at.
+ * @param how as for `useErrand`
+ */
+export function useIncoming(how: Parameters<typeof useErrand>[0] = {}): Incoming {
+  const { progress, send, stop } = useErrand(how);
   const { shelf, book, entry, sendOut, openOther } = useLogbook();
   const say = useNotices((notices) => notices.say);
   const push = useUndo((list) => list.push);
@@ -45,16 +54,18 @@ export function useIncoming(): Incoming {
     }
   };
 
-  const stored = async (source: Blob, enter: (name: string) => Promise<void>) => {
+  const stored = async (source: Blob, enter: (name: string, titleInFile: string) => Promise<void>) => {
     const name = newLogbookName(shelf);
     if (!(await told(() => noteUnlisted(shelf, name)))) return false;
-    if ((await send("restore", { source, name })) === undefined) return false;
-    return told(() => enterOrDelete(name, () => enter(name)));
+    const restored = await send("restore", { source, name });
+    if (restored === undefined) return false;
+    return told(() => enterOrDelete(name, () => enter(name, restored.title)));
   };
 
-  const asNew: Incoming["asNew"] = (source, title) =>
-    stored(source, async (name) => {
-      await createLogbook(shelf, { title, kind: "own", name });
+  const asNew: Incoming["asNew"] = (source, { title: own, kind }) =>
+    stored(source, async (name, titleInFile) => {
+      const title = own ?? titleInFile;
+      await createLogbook(shelf, { title, kind, name });
       openOther(name);
       say({ kind: "done", text: `“${title}” is open. Your other logbooks are on Data.`, actions: [] });
     });

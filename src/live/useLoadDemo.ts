@@ -1,41 +1,31 @@
 import { useState } from "react";
-import { checkRows, migrateRows } from "#db";
-import type { Reading } from "#domain";
+import { fetchFile } from "#files";
 import { useNotices } from "#state/notices.ts";
 import { useLogbook } from "./logbookContext.ts";
-import { useRestore } from "./useRestore.ts";
+import { useIncoming } from "./useIncoming.ts";
 import { useShelved } from "./useShelved.ts";
 
-/** A backup as its file gives it, still to be migrated and checked. */
-interface ReadBackup {
-  readonly title: string;
-  readonly schema: number;
-  readonly tables: Readonly<Record<string, readonly Readonly<Record<string, unknown>>[]>>;
-}
-
 /**
- * Loads the demo as a logbook of its own and opens it; one that is on the shelf already is opened again.
- * @param read fetches the demo and reads it
+ * Loads the demo as a logbook of its own, as any backup is restored, and opens it; one that is on the shelf already is opened
+ * again.
+ * @param address where the demo lies as it came
  */
-export function useLoadDemo(read: () => Promise<Reading<{ readonly backup: ReadBackup }>>): {
+export function useLoadDemo(address: string): {
   readonly load: () => void;
   readonly isLoading: boolean;
 } {
   const { openOther } = useLogbook();
   const shelved = useShelved();
-  const { restore } = useRestore();
+  const { asNew } = useIncoming({ goesOn: true });
   const say = useNotices((notices) => notices.say);
   const [isLoading, setLoading] = useState(false);
-  const refuse = (why: string) =>
-    say({ kind: "fault", text: `Demo logbook not loaded. ${why} Nothing was changed.`, actions: [] });
 
   const fetchAndRestore = async () => {
-    const reading = await read();
-    if (!reading.ok) return refuse(`${reading.problem.wrong} ${reading.problem.right}`);
-    const { title, schema, tables } = reading.backup;
-    const { rows, bad } = checkRows(migrateRows(tables, schema));
-    if (bad.length > 0) return refuse(`${bad.length} of its rows are not as they should be.`);
-    return restore({ title, kind: "demo", rows });
+    const file = await fetchFile(address);
+    if (file.ok) return asNew(file.source, { kind: "demo" });
+    const { wrong, right } = file.problem;
+    const text = `Demo logbook not loaded. ${wrong} ${right} Nothing was changed.`;
+    return say({ kind: "fault", text, actions: [] });
   };
   const load = () => {
     const there = shelved?.find(({ kind }) => kind === "demo");

@@ -1,8 +1,9 @@
 import { useRef } from "react";
-import { fastestSession, type Span } from "#db";
+import type { Span } from "#db";
 import type { Id, Preferences } from "#domain";
 import type { BestCandidate } from "#stats";
 import { digestMaker } from "./digestMaker.ts";
+import { pageBest } from "./pageBest.ts";
 import { useRows } from "./useRows.ts";
 
 /**
@@ -20,7 +21,7 @@ export function usePageBest(
   const read = useRows(
     async (book) => {
       const asked = { comboId, span: { from, to }, ...(except !== undefined && { except }) };
-      return (await fastestSession(book, asked, maker))?.digest.bestClean ?? null;
+      return (await pageBest(book, asked, maker)) ?? null;
     },
     [comboId, from, to, except, maker.methodVersion],
   );

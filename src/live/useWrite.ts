@@ -1,9 +1,9 @@
 import { useCallback } from "react";
 import { type Change, LedgerFault, type Logbook, noteLaps, type Shelf, undoChange } from "#db";
-import { lapsInOrder } from "#domain";
 import { useNotices } from "#state/notices.ts";
 import { type Deed, useUndo } from "#state/undo.ts";
 import { useLogbook } from "./logbookContext.ts";
+import { newLaps } from "./newLaps.ts";
 import { saveBackup } from "./saveBackup.ts";
 import { sayNeededSpace } from "./sayNeededSpace.ts";
 
@@ -17,10 +17,10 @@ export interface WriteOptions {
 }
 
 /** Runs a named write; gives its change, or undefined when it failed, which the driver has then been told. */
-export type RunWrite = (
-  work: (book: Logbook) => Promise<Change>,
+export type RunWrite = <C extends Change>(
+  work: (book: Logbook) => Promise<C>,
   options?: WriteOptions,
-) => Promise<Change | undefined>;
+) => Promise<C | undefined>;
 
 /** The only way from a screen to the book. */
 export function useWrite(): RunWrite {
@@ -79,15 +79,6 @@ function countLaps(shelf: Shelf, name: string, laps: number): void {
     if (!(error instanceof LedgerFault)) throw error;
     useNotices.getState().say({ kind: "fault", text: error.message, actions: [] });
   });
-}
-
-/** Laps that a change added. */
-function newLaps({ edits }: Change): number {
-  return edits.reduce((sum, edit) => {
-    if (edit.table !== "runs" || edit.after === undefined) return sum;
-    const before = edit.before === undefined ? 0 : lapsInOrder(edit.before).length;
-    return sum + Math.max(0, lapsInOrder(edit.after).length - before);
-  }, 0);
 }
 
 const undoOf = (deed: Deed) => ({ name: "Undo", run: () => void useUndo.getState().undo(deed) });

@@ -32,7 +32,7 @@ export function apexTimes(corner: Corner): Figure<ApexTimes> {
     .map(({ apexAngle, stretches }) => ({ apexAngle, seconds: cornerTime(stretches, corner) }));
   const [first] = points;
   if (first === undefined) {
-    return unknown("the straights beside this corner are too short for any line that uses the whole road");
+    return unknown({ because: "straights too short" });
   }
   return known({
     points,

@@ -21,7 +21,7 @@ export function curvedScreen(screen: {
   if (wrong !== undefined) return unknown(wrong);
   const half = arcWidth / (2 * radius);
   if (half > Math.PI / 2) {
-    return unknown(`a screen ${arcWidth} wide at a radius of ${radius} would be more than half a circle`);
+    return unknown({ because: "more than half a circle", arcWidth, radius });
   }
   const halfChord = radius * Math.sin(half);
   const sagitta = radius * (1 - Math.cos(half));

@@ -1,4 +1,4 @@
-import { unknown } from "#domain";
+import { type Unknown, unknown } from "#domain";
 import { mustBeFinite, notAboveZero } from "./finite.ts";
 
 /**
@@ -15,16 +15,15 @@ export function gainForPeak(wheel: {
   readonly gain: number;
   readonly peak: number;
   readonly reserve: number;
-}): number | ReturnType<typeof unknown> {
+}): number | Unknown {
   const { gain, peak, reserve } = wheel;
   mustBeFinite({ reserve });
   const wrong = notAboveZero({ gain, peak });
   if (wrong !== undefined) return unknown(wrong);
-  if (reserve < 0 || reserve >= 1) return unknown(`reserve must lie from 0 to under 1, is ${reserve}`);
+  if (reserve < 0 || reserve >= 1)
+    return unknown({ because: "out of range", measure: "reserve", from: 0, to: 1, value: reserve });
   if (peak >= 100) {
-    return unknown(
-      "a peak of 100 % is cut off, so the true one is unknown: use the share of time at the limit",
-    );
+    return unknown({ because: "peak cut off" });
   }
   return (gain * (1 - reserve) * 100) / peak;
 }

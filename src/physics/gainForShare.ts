@@ -1,4 +1,4 @@
-import { type Figure, known, unknown } from "#domain";
+import { type Figure, known, type Unknown, unknown } from "#domain";
 import { normalQuantile } from "#numbers";
 import { mustBeFinite, notAboveZero } from "./finite.ts";
 
@@ -7,6 +7,9 @@ export interface GainRange {
   readonly low: number;
   readonly high: number;
 }
+
+/** Share of time at the limit from which on nothing is known of the forces above it. */
+const MOST_SHARE = 0.3;
 
 /**
  * Typical range of gains that brings the share of time at the limit down (or up) to a wanted one. One end assumes
@@ -22,16 +25,17 @@ export function gainForShare(wheel: {
   readonly gain: number;
   readonly share: number;
   readonly wanted?: number;
-}): (Figure<GainRange> & { known: false }) | (Figure<GainRange> & { known: true } & GainRange) {
+}): Unknown | (Figure<GainRange> & { known: true } & GainRange) {
   const { gain, share, wanted = 0.01 } = wheel;
   mustBeFinite({ share, wanted });
   const wrong = notAboveZero({ gain });
   if (wrong !== undefined) return unknown(wrong);
-  for (const [name, value] of [
+  for (const [measure, value] of [
     ["share", share],
     ["wanted share", wanted],
   ] as const) {
-    if (value <= 0 || value >= 0.3) return unknown(`${name} must lie between 0 and 0.3, is ${value}`);
+    if (value <= 0 || value >= MOST_SHARE)
+      return unknown({ because: "out of range", measure, from: 0, to: MOST_SHARE, value });
   }
   const exponential = gain * (Math.log(share) / Math.log(wanted));
   const halfNormal = gain * (normalQuantile(share / 2) / normalQuantile(wanted / 2));

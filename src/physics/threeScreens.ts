@@ -1,6 +1,6 @@
 import { type Figure, known, unknown } from "#domain";
 import { angleOf, toDegrees, toRadians } from "./angles.ts";
-import { mustBeFinite, notAboveZero } from "./finite.ts";
+import { belowZero, mustBeFinite, notAboveZero } from "./finite.ts";
 import type { FieldOfView } from "./flatScreen.ts";
 
 export interface ThreeScreensView extends FieldOfView {
@@ -30,21 +30,20 @@ export function threeScreens(screens: {
 }): Figure<ThreeScreensView> {
   const { width, height, distance, sideAngle, bezel } = screens;
   mustBeFinite({ sideAngle, bezel });
-  const wrong = notAboveZero({ width, height, distance });
+  const wrong = notAboveZero({ width, height, distance }) ?? belowZero({ bezel });
   if (wrong !== undefined) return unknown(wrong);
-  if (bezel < 0) return unknown(`bezel must be 0 or more, is ${bezel}`);
   if (sideAngle < 0 || sideAngle >= 180) {
-    return unknown(`side angle must lie from 0 to under 180 degrees, is ${sideAngle}`);
+    return unknown({ because: "out of range", measure: "side angle", from: 0, to: 180, value: sideAngle });
   }
   const hinge = width / 2 + bezel;
   const turn = toRadians(sideAngle);
   const angleAt = (along: number) =>
     Math.atan2(hinge + along * Math.cos(turn), distance - along * Math.sin(turn));
   if (hinge * Math.sin(turn) + distance * Math.cos(turn) <= 0) {
-    return unknown(`at a side angle of ${sideAngle} degrees the eye sees the side screens from behind`);
+    return unknown({ because: "side screens seen from behind", sideAngle });
   }
   if (hinge + (bezel + width) * Math.cos(turn) <= 0) {
-    return unknown(`at a side angle of ${sideAngle} degrees the side screens run into each other`);
+    return unknown({ because: "side screens meet", sideAngle });
   }
   return known({
     horizontal: toDegrees(2 * angleAt(bezel + width)),

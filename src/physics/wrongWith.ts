@@ -1,11 +1,16 @@
+import type { WrongMeasure } from "#domain";
 import { apexOf, type Corner } from "./cornerShape.ts";
-import { mustBeFinite } from "./finite.ts";
+import { belowZero, mustBeFinite, notAboveZero } from "./finite.ts";
+
+/** Degrees a corner turns through. */
+const LEAST_ANGLE = 5;
+const MOST_ANGLE = 200;
 
 /**
- * What is wrong with a corner, as a sentence for the driver; undefined when all is well.
+ * What is wrong with a corner, as a reason; undefined when all is well.
  * @throws RangeError for a NaN or an infinite value
  */
-export function wrongWith(corner: Corner): string | undefined {
+export function wrongWith(corner: Corner): WrongMeasure | undefined {
   const { unused, angle, banking = 0, apexAngle, topSpeed } = corner;
   const above = {
     "inner radius": corner.innerRadius,
@@ -25,24 +30,29 @@ export function wrongWith(corner: Corner): string | undefined {
     banking,
   };
   mustBeFinite({ ...above, ...notBelow, angle, "apex angle": apexAngle, "top speed": topSpeed });
-  const zero = Object.entries(above).find(([, value]) => value <= 0);
-  if (zero) return `${zero[0]} must be more than 0, is ${zero[1]}`;
-  const minus = Object.entries(notBelow).find(([, value]) => value < 0);
-  if (minus) return `${minus[0]} must be 0 or more, is ${minus[1]}`;
-  if (angle < 5 || angle > 200) return `the corner must turn through 5 to 200 degrees, is ${angle}`;
-  if (banking >= 90) return `banking must be under 90 degrees, is ${banking}`;
+  const outside = notAboveZero(above) ?? belowZero(notBelow);
+  if (outside !== undefined) return outside;
+  if (angle < LEAST_ANGLE || angle > MOST_ANGLE)
+    return {
+      because: "out of range",
+      measure: "angle of the corner",
+      from: LEAST_ANGLE,
+      to: MOST_ANGLE,
+      value: angle,
+    };
+  if (banking >= 90) return { because: "out of range", measure: "banking", from: 0, to: 90, value: banking };
   if (topSpeed !== undefined && topSpeed < corner.approachSpeed) {
-    return `top speed must not be under the approach speed of ${corner.approachSpeed}, is ${topSpeed}`;
+    return { because: "top speed under the approach", approachSpeed: corner.approachSpeed, topSpeed };
   }
   const apex = apexOf(corner);
   if (apex <= 0 || apex >= angle || apex >= 180 || angle - apex >= 180) {
-    return `the apex must lie inside the corner of ${angle} degrees, is at ${apex}`;
+    return { because: "apex outside the corner", angle, apexAngle: apex };
   }
   const room = corner.roadWidth - corner.carWidth;
   if (room <= 0) {
-    return `the road must be wider than the car: ${corner.roadWidth} m against ${corner.carWidth} m`;
+    return { because: "car wider than the road", roadWidth: corner.roadWidth, carWidth: corner.carWidth };
   }
   const most = unused.apex + Math.max(unused.entry, unused.exit);
-  if (most > room) return `${most} m unused is more than the ${room} m there are beside the car`;
+  if (most > room) return { because: "more unused than there is", unused: most, room };
   return undefined;
 }

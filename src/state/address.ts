@@ -1,5 +1,12 @@
 import { useSyncExternalStore } from "react";
-import { type CalendarDate, type Id, mondayOf, type SearchTerms, type WeekName } from "#domain";
+import {
+  type CalendarDate,
+  type Id,
+  isStorableDate,
+  mondayOf,
+  type SearchTerms,
+  type WeekName,
+} from "#domain";
 import { parseSearch, printSearch } from "./searchQuery.ts";
 
 /** How much history a review looks at: the last n days, all of it, or chosen dates (both ends included). */
@@ -29,7 +36,6 @@ export type AroundReview =
   | { readonly place: "review"; readonly part: "statement"; readonly week?: WeekName };
 
 const idPattern = /^[0-9a-f-]{36}$/;
-const datePattern = /^\d{4}-\d{2}-\d{2}$/;
 
 /** Reads the hash of an address. Whatever it does not understand leads to Log. */
 export function parseAddress(hash: string): Address {
@@ -76,7 +82,7 @@ function parsePeriod(query: URLSearchParams): Period {
   if (kind === "4w" || kind === "year" || kind === "all") return { kind };
   const from = query.get("from") ?? "";
   const to = query.get("to") ?? "";
-  if (datePattern.test(from) && datePattern.test(to) && from <= to) return { kind: "dates", from, to };
+  if (isStorableDate(from) && isStorableDate(to) && from <= to) return { kind: "dates", from, to };
   return { kind: "12w" };
 }
 

@@ -32,11 +32,14 @@ export { successiveScatter } from "./pace/successiveScatter.ts";
 
 // The time account
 
+export type { LapInAccount } from "./account/accountSteps.ts";
 export { type LineToWorkOn, largestLine } from "./account/largestLine.ts";
+export type { OddPart } from "./account/oddParts.ts";
 export { reachableLap } from "./account/reachableLap.ts";
 export { type SectorAccount, type SectorLine, sectorAccount } from "./account/sectorAccount.ts";
 export { type LapOfSectors, sumOfBestSectors } from "./account/sumOfBestSectors.ts";
 export { type LapForAccount, type TimeAccount, timeAccount } from "./account/timeAccount.ts";
+export type { WorkOn } from "./account/workOn.ts";
 
 // Inside a run
 
@@ -49,6 +52,7 @@ export { type RunTrend, runTrend } from "./run/runTrend.ts";
 // Over weeks
 
 export { type BestStep, type LapForBest, personalBests } from "./bests/personalBests.ts";
+export type { Break } from "./period/breaksOf.ts";
 export type { Band, Range } from "./weeks/bands.ts";
 export { type BreakCost, breakCosts, type DatedMedian } from "./weeks/breakCosts.ts";
 export { type ExponentialFit, fitExponential } from "./weeks/fitExponential.ts";
@@ -106,25 +110,32 @@ export {
   inOrderDriven,
 } from "./across/acrossTrend.ts";
 export type { BestCandidate } from "./bests/bestCandidates.ts";
+export type { DatedBest } from "./bests/datedBest.ts";
+export { datedBests } from "./bests/datedBests.ts";
+export { mayTakeBest } from "./bests/mayTakeBest.ts";
 export { rangeOfBests } from "./bests/rangeOfBests.ts";
 export { type ComboQuestion, type ComboStanding, comboStanding } from "./combo/comboStanding.ts";
 export { figureAt } from "./combo/figureAt.ts";
 export { figureForTarget, type TargetFigure } from "./combo/figureForTarget.ts";
+export { pageCurve } from "./combo/pageCurve.ts";
+export { levelOfPage } from "./combo/pageLevel.ts";
+export { SEASON_DAYS, seasonBegins } from "./combo/season.ts";
 export { isTargetReached, nextTarget, type TargetState, targetStates } from "./combo/targetStates.ts";
-export { lapFlags } from "./digest/digestFlags.ts";
-export { timesWith } from "./digest/digestLaps.ts";
+export { isDrivenSession } from "./digest/isDrivenSession.ts";
 export { isWholeDigest } from "./digest/isWholeDigest.ts";
 export {
-  isDigestCurrent,
   methodVersion,
   NO_TIME,
   type SessionDigest,
   sessionDigest,
 } from "./digest/sessionDigest.ts";
-export { addCounts, type Choices, type LapCounts, type LapPlace, lapPlaces } from "./laps/lapPlaces.ts";
+export type { Choices } from "./laps/choices.ts";
+export { type GainDays, type LevelGain, levelGain } from "./level/levelGain.ts";
+export { levelSettings } from "./level/levelSettings.ts";
 export type { PaceFigures } from "./pace/paceFigures.ts";
+export { usualDecimals } from "./pace/usualDecimals.ts";
 export { type ComboReviewInput, comboReview } from "./period/comboReview.ts";
-export type { ComboReview, DatedBest, SessionAccount, SessionPoint } from "./period/comboReviewFigures.ts";
+export type { ComboReview, SessionAccount, SessionPoint } from "./period/comboReviewFigures.ts";
 export { type CurveOutlook, curveOutlook, type DatedBand } from "./period/curveOutlook.ts";
 export {
   type FactorDifference,
@@ -143,6 +154,7 @@ export { isClearShift, type Shift } from "./period/shift.ts";
 export { fuelNeeded } from "./race/fuelNeeded.ts";
 export { type RaceDistance, type RaceQuestion, raceDistance } from "./race/raceDistance.ts";
 export type { RaceLap } from "./race/raceLaps.ts";
+export type { RigRecordDay } from "./rigTests/rigSide.ts";
 export { type RigStep, rigSteps } from "./rigTests/rigSteps.ts";
 export {
   type RigPair,
@@ -151,6 +163,7 @@ export {
   rigTestReport,
 } from "./rigTests/rigTestReport.ts";
 export { spreadOfRunDifferences } from "./rigTests/spreadOfRunDifferences.ts";
+export { longGap } from "./run/longGap.ts";
 export type {
   AgainstBest,
   AgainstRun,
@@ -161,12 +174,12 @@ export type {
 } from "./run/runFigures.ts";
 export type { RunFinding } from "./run/runFinding.ts";
 export { type RunReport, type RunReportInput, runReport } from "./run/runReport.ts";
+export { type RunTimes, runTimes } from "./run/runTimes.ts";
 export {
   type SessionChart,
   type SessionReport,
   type SessionReportInput,
   sessionReport,
-  type WorkOn,
 } from "./session/sessionReport.ts";
 export { type SittingThirds, sittingThirds } from "./session/sittingThirds.ts";
 export {
@@ -178,6 +191,7 @@ export {
   type WeekTarget,
   weekStatement,
 } from "./statement/weekStatement.ts";
+export type { PagePractice } from "./targets/forecastBasis.ts";
 export { type PracticeRate, practiceRate } from "./targets/practiceRate.ts";
 export {
   type SuggestedTarget,

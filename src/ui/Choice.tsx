@@ -1,7 +1,8 @@
 import { type ReactNode, useId } from "react";
+import type { FieldProblem } from "#domain";
 import styles from "./Choice.module.css";
 import { classes } from "./classes.ts";
-import { type FieldProblem, sayProblem } from "./FieldFrame.tsx";
+import { sayProblem } from "./FieldFrame.tsx";
 import type { Option } from "./Select.tsx";
 import { Spoken } from "./Spoken.tsx";
 

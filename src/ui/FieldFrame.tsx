@@ -1,10 +1,7 @@
 import { type ReactNode, useId } from "react";
-import type { Problem } from "#domain";
+import type { FieldProblem } from "#domain";
 import styles from "./Field.module.css";
 import { Spoken } from "./Spoken.tsx";
-
-/** What is wrong with what stands in a field: one sentence, or what is wrong and what would be right. */
-export type FieldProblem = string | Pick<Problem, "wrong" | "right">;
 
 /** What every labelled control may be given. */
 export interface Labelled {

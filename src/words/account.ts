@@ -1,10 +1,10 @@
 import type { AccountTarget } from "#combo";
-import { type Figure, formatLapTime } from "#domain";
-import { largestLine, type TimeAccount } from "#stats";
+import { type Figure, formatLapTime, remarksNamed } from "#domain";
+import { largestLine, type OddPart, type TimeAccount } from "#stats";
 import { hundredths, sayAmount } from "./amount.ts";
 import { counted, listed } from "./counted.ts";
+import { sayTooFew } from "./reason.ts";
 import { saySigned } from "./signed.ts";
-import { sayTooFew } from "./tooFew.ts";
 
 /** A line of the time account. */
 export type AccountLineName = "pace" | "repeatability" | "mistakes" | "others";
@@ -22,9 +22,12 @@ export const accountLineNames: Readonly<Record<AccountLineName, string>> = {
 export const accountLineMeanings: Readonly<Record<AccountLineName, string>> = {
   pace: "from the target to your best laps (the mean best of ten, or of all where there are fewer)",
   repeatability: "from your best laps to your mean lap without a mistake",
-  mistakes: "what laps with an off, a spin or a contact add to the mean",
-  others: "what laps in traffic or a slow zone add to the mean",
+  mistakes: `what laps with ${remarksNamed("mistake")} add to the mean`,
+  others: `what laps with ${remarksNamed("others")} add to the mean`,
 };
+
+/** What is measured against where each session has a time of its own. */
+const ownTimes = "the times it is measured against";
 
 const targetWords: Readonly<Record<AccountTarget["from"], string>> = {
   session: "the session's target",
@@ -40,14 +43,21 @@ export interface AccountReport {
 }
 
 /**
- * What a time account finds: the largest line and the mean lap's distance to the target.
+ * What a time account finds: the largest line and the mean lap's distance to the target, or the laps confirmed as odd
+ * that make the largest line.
  * @example "Mostly repeatability: 0.56 of 1.01 s a lap"
+ * @example "One lap of 25:00.000 adds 149.00 s a lap to mistakes"
  */
-export function accountTitle({ account }: Pick<AccountReport, "account">): string {
+export function accountTitle({ account, target }: AccountReport): string {
   if (!account.known) return sayTooFew(account.reason);
   const { balance } = account.value;
   const whole = sayAmount(balance, hundredths);
-  if (balance <= 0) return balance === 0 ? "Mean lap at the target" : `Mean lap ${whole} under the target`;
+  if (balance <= 0) {
+    const what = target === undefined ? ownTimes : targetWords[target.from];
+    return balance === 0 ? `Mean lap at ${what}` : `Mean lap ${whole} under ${what}`;
+  }
+  const odd = oddInTitle(account.value);
+  if (odd !== undefined) return oddWords(odd);
   const largest = largestOf(account.value);
   const cost = account.value[largest];
   const isMost = cost * 2 > balance;
@@ -55,6 +65,18 @@ export function accountTitle({ account }: Pick<AccountReport, "account">): strin
     ? `${hundredths.say(cost)} a lap, ${whole} in all`
     : `${hundredths.digits(cost)} of ${whole} a lap`;
   return `${isMost ? "Mostly" : "Largest part:"} ${accountLineNames[largest]}${isMost ? ":" : ","} ${share}`;
+}
+
+/** The laps confirmed as odd that make most of the largest line. */
+function oddInTitle(account: TimeAccount): OddPart | undefined {
+  if (account.balance <= 0) return undefined;
+  return account.odd?.parts.find(({ line }) => line === largestOf(account));
+}
+
+function oddWords({ laps, slowest, perLap, line }: OddPart): string {
+  const time = formatLapTime(slowest);
+  const who = laps === 1 ? `One lap of ${time} adds` : `${laps} laps of up to ${time} add`;
+  return `${who} ${sayAmount(perLap, hundredths)} a lap to ${accountLineNames[line]}`;
 }
 
 /** The line with the greatest loss, whoever's it is. */
@@ -71,7 +93,7 @@ export function accountReading({ account, target }: AccountReport): string {
   const { value } = account;
   const against =
     target === undefined
-      ? "Each session against its own target"
+      ? "Each session against its own target, reference lap or PB"
       : `Against ${targetWords[target.from]}, ${formatLapTime(target.ms)}`;
   const sessions = value.sessions > 1 ? ` in ${counted(value.sessions, "session")}` : "";
   const from = `${against}, from ${counted(value.laps, "lap")}${sessions}`;
@@ -79,9 +101,18 @@ export function accountReading({ account, target }: AccountReport): string {
 }
 
 function workOnWords(account: TimeAccount): string {
-  const line = largestLine(account);
-  if (line === undefined) return " Nothing of yours is lost against it.";
-  return ` To work on: ${accountLineNames[line]}, ${sayAmount(account[line], hundredths)} a lap.`;
+  const inTitle = oddInTitle(account);
+  const odd = (account.odd?.parts ?? [])
+    .filter((part) => part !== inTitle)
+    .map((part) => ` ${oddWords(part)}.`)
+    .join("");
+  const aside = account.odd === undefined ? "" : ", laps confirmed as odd left aside";
+  if (account.odd !== undefined && account.odd.without === undefined)
+    return `${odd} Too few pace laps are left without it to say what to work on.`;
+  const largest = largestLine(account);
+  if (largest === undefined) return `${odd} Nothing of yours is lost against it${aside}.`;
+  const { line, ms } = largest;
+  return `${odd} To work on${aside}: ${accountLineNames[line]}, ${sayAmount(ms, hundredths)} a lap.`;
 }
 
 function leftOut({ cutLaps, notBestLaps, withoutTime, sessionsLeftOut }: TimeAccount): string {

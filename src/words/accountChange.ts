@@ -2,9 +2,9 @@ import type { AccountChange, ChangedLine, ComboReview } from "#stats";
 import { accountLineNames } from "./account.ts";
 import { hundredths } from "./amount.ts";
 import { counted } from "./counted.ts";
+import { sayTooFew } from "./reason.ts";
 import { isClear } from "./shift.ts";
 import { saySigned } from "./signed.ts";
-import { sayTooFew } from "./tooFew.ts";
 
 type Changed = Pick<ComboReview, "accountChange">;
 

@@ -1,10 +1,10 @@
 import type { Figure } from "#domain";
 import type { AcrossFigure, SessionTrend } from "#stats";
-import { hundredths, laps, per100Laps, percentPoints, percents, type Unit } from "./amount.ts";
+import { laps, per100Laps, percentPoints, percents, type Unit } from "./amount.ts";
 import { asSentence, counted, lower } from "./counted.ts";
+import { sayLacking } from "./reason.ts";
 import { sayBetween } from "./shift.ts";
 import { saySigned } from "./signed.ts";
-import { sayTooFew } from "./tooFew.ts";
 import { trendTitle } from "./trendSays.ts";
 
 /** How a figure that compares combos is called and told. */
@@ -83,7 +83,7 @@ export function sayAcross(figure: AcrossFigure, value: number): string {
     case "lapsUntilOnThePace":
       return String(value);
     default:
-      return saySigned(value, percents).replace(/^[+±]/, "");
+      return value < 0 ? saySigned(value, percents) : percents.say(value);
   }
 }
 
@@ -94,7 +94,7 @@ export function sayAcross(figure: AcrossFigure, value: number): string {
  */
 export function acrossTitle(figure: AcrossFigure, trend: Figure<SessionTrend>, days: number): string {
   const { name } = acrossWords[figure];
-  if (!trend.known) return `${name}: ${lower(sayTooFew(trend.reason))}`;
+  if (!trend.known) return `${name}: ${sayLacking(trend.reason)}`;
   const title = lower(trendTitle(worseUp(figure, trend.value), { words: wordsOf(figure), days }));
   const colon = trend.value.finding === "no clear change" ? "," : ":";
   return `${name} from combo to combo${colon} ${title}`;
@@ -108,19 +108,6 @@ export function acrossReading(figure: AcrossFigure, trend: Figure<SessionTrend>)
   const { perWeek, sessions } = worseUp(figure, trend.value);
   const between = sayBetween(perWeek, unit, wordsOf(figure));
   return `${what} From ${counted(sessions, "combo")} in the order first driven: ${between} a week. Circuits and cars differ, so an easier one moves it as well.`;
-}
-
-/**
- * The trend of a combo's usual lap, short.
- * @example "−0.21 s a week"
- */
-export function sayTrend(trend: Figure<SessionTrend>): string {
-  if (!trend.known) {
-    const [, least, has] = /^needs (\d+) .+, has (\d+)/.exec(trend.reason) ?? [];
-    return least === undefined ? "not known" : `${has} of ${least} sessions`;
-  }
-  const { finding, perWeek } = trend.value;
-  return finding === "no clear change" ? finding : `${saySigned(perWeek.slope, hundredths)} a week`;
 }
 
 function wordsOf(figure: AcrossFigure) {

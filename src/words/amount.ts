@@ -10,6 +10,8 @@ function aUnit(step: number, divisor: number, decimals: number, sign: string): U
   return { step, digits, say: (size) => `${digits(size)} ${sign}` };
 }
 
+/** What a difference of usual laps is at least: ms told in tenths. */
+export const tenths = aUnit(100, 1000, 1, "s");
 /** Differences of usual laps and scatters: ms told in hundredths of a second. */
 export const hundredths = aUnit(10, 1000, 2, "s");
 /** Differences of lap times, and what a lap adds: ms told in thousandths. */

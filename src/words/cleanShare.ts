@@ -20,12 +20,12 @@ export function sayMistakeShare(share: Share | undefined): string {
 }
 
 /**
- * Clean laps near the best one of their own session.
- * @example "12 of 41 clean laps within 0.5 % of the best of their session"
+ * Pace laps near the best one of their own session.
+ * @example "12 of 41 pace laps within 0.5 % of the best of their session"
  */
 export function sayNearTheBest(near: NearTheBest | undefined, marginPercent: number): string {
-  if (near === undefined) return "No session with 5 clean laps yet";
-  const laps = near.laps === 1 ? "1 clean lap" : `${near.laps} clean laps`;
+  if (near === undefined) return "No session with 5 pace laps yet";
+  const laps = near.laps === 1 ? "1 pace lap" : `${near.laps} pace laps`;
   return `${near.within} of ${laps} within ${marginPercent} % of the best of their session`;
 }
 

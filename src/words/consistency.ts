@@ -1,7 +1,7 @@
 import type { ComboReview } from "#stats";
 import { percentsOfALap } from "./amount.ts";
 import { daysOfPage } from "./progress.ts";
-import { sayTooFew } from "./tooFew.ts";
+import { sayTooFew } from "./reason.ts";
 import { type Told, trendReading, trendTitle } from "./trendSays.ts";
 
 type Reviewed = Pick<ComboReview, "steadiness" | "points">;

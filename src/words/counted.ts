@@ -25,3 +25,13 @@ export function asSentence(text: string): string {
 export function lower(text: string): string {
   return text.slice(0, 1).toLowerCase() + text.slice(1);
 }
+
+const small = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"];
+
+/**
+ * A number as it is spoken: a word up to ten, figures beyond.
+ * @example inWords(4) // "four"
+ */
+export function inWords(number: number): string {
+  return small[number] ?? String(number);
+}

@@ -1,4 +1,4 @@
-import { type LapCounts, type LapPlace, lapPlaces } from "#stats";
+import { type LapCounts, type LapPlace, lapPlaces, remarksNamed } from "#domain";
 import { counted } from "./counted.ts";
 
 const words: Readonly<Record<LapPlace, string>> = {
@@ -6,7 +6,7 @@ const words: Readonly<Record<LapPlace, string>> = {
   settling: "settling in",
   cut: "cut",
   mistake: "with a mistake",
-  others: "in traffic or a slow zone",
+  others: `with ${remarksNamed("others")}`,
   noTime: "without a time",
   outOrIn: "out or in",
   partly: "in runs written in part",

@@ -1,7 +1,7 @@
 import type { Factor, FactorDifference, FactorGroups } from "#stats";
 import { hundredths } from "./amount.ts";
 import { counted, listed } from "./counted.ts";
-import { isClear, pace, sayBetween, sayClear } from "./shift.ts";
+import { isClear, isSame, pace, sayBetween, sayClear } from "./shift.ts";
 
 export const factorNames: Readonly<Record<Factor, string>> = {
   effort: "effort",
@@ -40,7 +40,9 @@ export function toldDifferences(all: readonly FactorGroups[]): ToldDifference[] 
 export function sayDifference({ value, usual, difference }: ToldDifference): string {
   const found = isClear(difference)
     ? sayClear(difference, hundredths, pace)
-    : `no clear difference, ${sayBetween(difference, hundredths, pace)}`;
+    : isSame(difference)
+      ? "no difference"
+      : `no clear difference, ${sayBetween(difference, hundredths, pace)}`;
   const where =
     difference.basis === "same sessions"
       ? `in the same ${counted(difference.sessions, "session")}`

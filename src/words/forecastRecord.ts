@@ -1,5 +1,5 @@
 import { counted } from "./counted.ts";
-import { sayTooFew } from "./tooFew.ts";
+import { sayTooFew } from "./reason.ts";
 
 const LEAST_FORECASTS = 5;
 
@@ -15,7 +15,7 @@ export function sayForecastRecord(record: {
 }): string {
   const { forecasts, score, baseScore } = record;
   if (forecasts < LEAST_FORECASTS || score === undefined || baseScore === undefined)
-    return sayTooFew(`needs ${LEAST_FORECASTS} forecasts that came due, has ${forecasts}`);
+    return sayTooFew({ needs: LEAST_FORECASTS, of: "forecast that came due", has: forecasts });
   const errors = `error ${score.toFixed(2)}, always saying the usual share ${baseScore.toFixed(2)}`;
   return `${counted(forecasts, "forecast")} so far: ${errors}. Lower is better, 0 is perfect.`;
 }

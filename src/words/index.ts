@@ -7,9 +7,10 @@ export {
   accountTitle,
 } from "./account.ts";
 export { accountChangeReading, accountChangeTitle, mostMoved } from "./accountChange.ts";
-export { acrossReading, acrossTitle, acrossWords, sayAcross, sayTrend } from "./across.ts";
+export { acrossReading, acrossTitle, acrossWords, sayAcross } from "./across.ts";
 export { asideThing, sayAsideCount } from "./aside.ts";
 export { cautions } from "./cautions.ts";
+export { type Certainty, certaintyOf } from "./certainty.ts";
 export { sayChance } from "./chance.ts";
 export { sayCleanShare, sayMistakeShare, sayNearTheBest } from "./cleanShare.ts";
 export { sayClock } from "./clock.ts";
@@ -29,10 +30,12 @@ export {
 } from "./factors.ts";
 export { sayForecastRecord } from "./forecastRecord.ts";
 export { sayFound } from "./found.ts";
+export { gainReading, gainTitle, sayGain } from "./gain.ts";
 export { sayGuest } from "./guest.ts";
-export { individualsReading, individualsTitle, sayPaceLap } from "./individuals.ts";
+export { individualsReading, individualsTitle } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";
-export { type NextRun, type NextRunContext, suggestNextRun } from "./nextRun.ts";
+export { askLongGap } from "./longGap.ts";
+export { type NextRunContext, suggestNextRun } from "./nextRun.ts";
 export { bandMeaning, type CurveFigures, type ExpectedDates, sayCurve, sayExpected } from "./outlook.ts";
 export { scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
@@ -46,6 +49,7 @@ export {
 } from "./practice.ts";
 export { progressBy100Laps, progressReading, progressTitle } from "./progress.ts";
 export { type KnownAtSetting, questionTarget } from "./questionTarget.ts";
+export { sayMissing, sayReason, sayTooFew } from "./reason.ts";
 export { sayRigStep } from "./rigStep.ts";
 export { type RunFigure, sayRunFigures, sayScatterFigure } from "./runFigures.ts";
 export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInRun } from "./runLines.ts";
@@ -54,6 +58,7 @@ export { sayScatter } from "./scatter.ts";
 export { sectorsReading, sectorsTitle } from "./sectors.ts";
 export { sayShareBefore } from "./sharesCompared.ts";
 export { suggestionParts } from "./suggestedTargets.ts";
+export type { NextRun } from "./suggestion.ts";
 export {
   chanceMeaning,
   sayMilestones,
@@ -62,7 +67,7 @@ export {
   sayTargetDates,
   sayTargetRests,
 } from "./targetOutlook.ts";
+export { sayStanding, sayStandingInShort } from "./targetStanding.ts";
 export { sayProgress, sayTarget, sayTargetValue, targetFigure } from "./targets.ts";
 export { thirdsReading, thirdsTitle } from "./thirds.ts";
-export { sayMissing, sayTooFew } from "./tooFew.ts";
 export { sayDriven, type WeekFinding, weekDays, weekFinding, weekNext, weekTitle } from "./weekSays.ts";

@@ -21,8 +21,3 @@ export function individualsReading({ laps, chart, pointedAt }: SessionChart): st
   const limits = `Mean ${formatLapTime(chart.centre)}, limits ${formatLapTime(chart.lower)} and ${formatLapTime(chart.upper)}.`;
   return `${limits}${which} One run in four has one by chance; what it was, you decide.`;
 }
-
-/** A pace lap of the chart, as the list of pointed-at laps names it. */
-export function sayPaceLap(index: number, ms: number): string {
-  return `pace lap ${index + 1}, ${formatLapTime(ms)}`;
-}

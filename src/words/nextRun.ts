@@ -1,20 +1,9 @@
 import { leastForSpread } from "#domain";
 import type { RunReport, SessionReport } from "#stats";
-import { counted } from "./counted.ts";
-import type { Rests } from "./evidence.ts";
-import { sayTooFew } from "./tooFew.ts";
+import { asSentence, counted } from "./counted.ts";
+import { sayLapsToGo, sayTooFew } from "./reason.ts";
+import type { NextRun } from "./suggestion.ts";
 import { workOnLine } from "./workOnLine.ts";
-
-/** One suggestion for the next run. */
-export interface NextRun {
-  /** What to do. */
-  readonly suggestion: string;
-  /** The figure it rests on. */
-  readonly reason: string;
-  readonly evidence: Rests;
-  /** How to see in the next run or session whether it worked. */
-  readonly check: string;
-}
 
 /** What a suggestion looks at beside the run itself. */
 export interface NextRunContext {
@@ -102,7 +91,7 @@ function sameAgain({ laps }: RunReport): NextRun | undefined {
   if (laps >= leastForSpread) return undefined;
   return {
     suggestion: `The same again, ${LAPS_OF_A_RUN} laps in a row.`,
-    reason: `Not enough laps to say: ${laps} of ${leastForSpread}.`,
+    reason: `${asSentence(sayLapsToGo(laps, leastForSpread))}.`,
     evidence: measured,
     check: `${leastForSpread} clean laps give a spread.`,
   };
@@ -120,6 +109,13 @@ function nothingToMeasure({ session: { target } }: NextRunContext): NextRun | un
 }
 
 function nothingLost({ session: { account } }: NextRunContext): NextRun {
+  if (account.known && account.value.odd !== undefined && account.value.odd.without === undefined)
+    return {
+      suggestion: `The same again, ${LAPS_OF_A_RUN} laps in a row.`,
+      reason: "Too few pace laps beside those confirmed as odd.",
+      evidence: measured,
+      check: `${leastForSpread} more clean laps show where the time goes.`,
+    };
   return account.known
     ? {
         suggestion: "The same again, or set a faster target.",

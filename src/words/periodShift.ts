@@ -2,8 +2,8 @@ import type { ComboReview, PeriodShift } from "#stats";
 import type { Unit } from "./amount.ts";
 import { hundredths, percentsOfALap } from "./amount.ts";
 import { asSentence, counted } from "./counted.ts";
-import { type Directions, isClear, pace, sayBetween, sayClear } from "./shift.ts";
-import { sayTooFew } from "./tooFew.ts";
+import { sayTooFew } from "./reason.ts";
+import { type Directions, isClear, isSame, pace, sayBetween, sayClear } from "./shift.ts";
 
 const steady: Directions = { fall: "steadier", rise: "less steady" };
 
@@ -14,6 +14,7 @@ const steady: Directions = { fall: "steadier", rise: "less steady" };
  */
 export function shiftTitle({ shift }: Pick<ComboReview, "shift">, before: string): string {
   if (!shift.known) return sayTooFew(shift.reason);
+  if (isSame(shift.value)) return `No difference from ${before}`;
   if (isClear(shift.value))
     return `Usual lap ${sayClear(shift.value, hundredths, pace, ` than in ${before}`)}`;
   return `No clear change against ${before}: ${sayBetween(shift.value, hundredths, pace)}`;
@@ -43,9 +44,11 @@ export function scatterShiftSays(
 }
 
 function sayPeriodShift(shift: PeriodShift, unit: Unit, words: Directions, before: string): string {
+  if (isSame(shift)) return `No difference from ${before}.`;
   return isClear(shift)
     ? `${asSentence(sayClear(shift, unit, words, ` than in ${before}`))}.`
     : `No clear change against ${before}: ${sayBetween(shift, unit, words)}.`;
 }
 
-const chance = (shift: PeriodShift) => (isClear(shift) ? "" : "What there is may be chance. ");
+const chance = (shift: PeriodShift) =>
+  isClear(shift) || isSame(shift) ? "" : "What there is may be chance. ";

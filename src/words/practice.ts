@@ -1,9 +1,9 @@
 import { sayDate } from "#domain";
-import type { BreakCost, PracticeAmount, PracticeRate } from "#stats";
+import type { Break, PracticeAmount, PracticeRate } from "#stats";
 import { hundredths } from "./amount.ts";
 import { counted } from "./counted.ts";
+import { sayLacking } from "./reason.ts";
 import { isClear, pace, sayBetween, sayClear } from "./shift.ts";
-import { sayTooFew } from "./tooFew.ts";
 
 const MINUTE = 60_000;
 
@@ -50,23 +50,26 @@ export function practiceReading(
  * @example "16 days without a session until Sat 17 Oct 2026: the first session after it was between 0.10 s faster and
  * 0.79 s slower than without it, perhaps by chance. The old level was back after 40 laps."
  */
-export function sayBreak({ days, to, cost, lapsUntilBack }: BreakCost): string {
+export function sayBreak({ days, to, cost, lapsUntilBack, isCompared }: Break): string {
   const back =
     lapsUntilBack === undefined
       ? "No session since has been as fast as the last one before it."
       : `The old level was back after ${counted(lapsUntilBack, "lap")}.`;
-  return `${counted(days, "day")} without a session until ${sayDate(to)}: ${costWords(cost)}. ${back}`;
+  const pause = `${counted(days, "day")} without a session until ${sayDate(to)}`;
+  return isCompared
+    ? `${pause}: ${costWords(cost)}. ${back}`
+    : `${pause}; what it cost cannot be told, with no usual lap of one page on both sides.`;
 }
 
-function costWords(cost: BreakCost["cost"]): string {
-  if (!cost.known) return `what it cost cannot be told, ${sayTooFew(cost.reason).replace(/^N/, "n")}`;
+function costWords(cost: Break["cost"]): string {
+  if (!cost.known) return `what it cost cannot be told, ${sayLacking(cost.reason)}`;
   return isClear(cost.value)
     ? `the first session after it was ${sayClear(cost.value, hundredths, pace)}`
     : `no clear cost, the first session after it was ${sayBetween(cost.value, hundredths, pace)}, perhaps by chance`;
 }
 
 /** Breaks in short, for a folded answer; empty without one. */
-export function sayBreaks(breaks: readonly BreakCost[]): string {
+export function sayBreaks(breaks: readonly Break[]): string {
   const longest = Math.max(0, ...breaks.map(({ days }) => days));
   if (breaks.length === 0) return "no break of ten days or more";
   return breaks.length === 1

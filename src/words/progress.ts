@@ -1,28 +1,44 @@
-import { daysBetween } from "#domain";
-import type { ComboReview } from "#stats";
-import { hundredths } from "./amount.ts";
+import { daysBetween, sayDate } from "#domain";
+import type { ComboReview, CurveOutlook } from "#stats";
+import { hundredths, sayAmount } from "./amount.ts";
+import { gainReading, gainTitle } from "./gain.ts";
 import { pace } from "./shift.ts";
-import { sayTooFew } from "./tooFew.ts";
-import { type Told, trendBy100Laps, trendReading, trendTitle } from "./trendSays.ts";
+import { trendBy100Laps } from "./trendSays.ts";
 
-type Reviewed = Pick<ComboReview, "trend" | "points">;
+type Reviewed = Pick<ComboReview, "gain" | "trend" | "curve">;
 
 /**
- * What the progress chart finds, from a test that can say "no clear change".
- * @example "Usual lap faster by 0.42 s in 6 weeks, surely more than 0.20 s"
+ * What the progress chart finds: how far the level has moved over the period, and whether it still moves.
+ * @example "Usual lap faster by 2.40 s in 12 weeks, very likely at least 2.1 s; no longer moving"
  */
-export function progressTitle({ trend, points }: Reviewed): string {
-  if (!trend.known) return sayTooFew(trend.reason);
-  const title = trendTitle(trend.value, told(points));
-  return trend.value.finding === "no clear change"
-    ? title
-    : `Usual lap ${title.slice(0, 1).toLowerCase()}${title.slice(1)}`;
+export function progressTitle({ gain, curve }: Reviewed): string {
+  const title = gainTitle(gain);
+  return gain.known && curve.known && curve.value.isLevel ? `${title}; no longer moving` : title;
 }
 
-/** One or two sentences under it: sessions, interval, what is ruled out, when an answer is likely. */
-export function progressReading({ trend, points }: Reviewed): string {
-  if (trend.known) return trendReading(trend.value, told(points));
-  return "Each session's usual lap is drawn; whether they rise or fall needs more of them.";
+/** What stands behind it: sessions and interval, since when the level rests or moves again, and the straight line. */
+export function progressReading({ gain, trend, curve }: Reviewed): string {
+  return [gainReading(gain), curve.known && sayRest(curve.value), sayStraightLine({ trend })]
+    .filter(Boolean)
+    .join(" ");
+}
+
+/** Since when the level no longer moves, or moves again; empty where it simply moves. */
+function sayRest({ isLevel, levelSince, movingSince, line, sessionsLeftOut }: CurveOutlook): string {
+  const dayOf = (session: number) => line[session - sessionsLeftOut]?.date;
+  const [rests, moves] = [levelSince, movingSince].map((since) =>
+    since === undefined ? undefined : dayOf(since),
+  );
+  if (isLevel && rests !== undefined) return `No longer moving since about ${sayDate(rests)}.`;
+  return !isLevel && moves !== undefined ? `Moving again since about ${sayDate(moves)}.` : "";
+}
+
+/** The trend as a straight line, which is never multiplied by weeks; empty where it is not clear. */
+function sayStraightLine({ trend }: Pick<ComboReview, "trend">): string {
+  if (!trend.known || trend.value.finding === "no clear change") return "";
+  const { perWeek, finding } = trend.value;
+  const direction = finding === "falling" ? pace.fall : pace.rise;
+  return `About ${sayAmount(perWeek.slope, hundredths)} a week ${direction}, as a straight line.`;
 }
 
 /** The trend by a hundred laps, for who wants it; empty where there is none. */
@@ -30,12 +46,8 @@ export function progressBy100Laps({ trend }: Pick<ComboReview, "trend">): string
   return trend.known ? trendBy100Laps(trend.value, { ...pace, unit: hundredths }) : "";
 }
 
-function told(points: Reviewed["points"]): Told {
-  return { words: { ...pace, unit: hundredths }, days: daysOfPage(points) };
-}
-
 /** Days from the first to the last session of the present page with a usual lap. */
-export function daysOfPage(points: Reviewed["points"]): number {
+export function daysOfPage(points: ComboReview["points"]): number {
   const dates = points
     .filter((point) => point.isPresentPage && point.median !== undefined)
     .map((point) => point.date);

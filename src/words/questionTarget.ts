@@ -11,8 +11,8 @@ export interface KnownAtSetting {
   readonly best?: number | undefined;
   /** Fastest and slowest of the sessions' best laps, ms. */
   readonly sessionBests?: { readonly low: number; readonly high: number } | undefined;
-  /** Where the practice curve levels off, of this kind of target, ms. */
-  readonly floor?: { readonly low: number; readonly high: number } | undefined;
+  /** What one in 20 futures reach within a year, ms, where a forecast is made: then nothing else is asked of a time. */
+  readonly hardest?: number | undefined;
 }
 
 /** A step under the best that is asked about though the sessions' bests lie closer together: share of the best. */
@@ -24,7 +24,7 @@ type Draft = Pick<Target, "kind" | "laps" | "value" | "by">;
 
 /**
  * Questions about a target that may be a slip: a date gone by, a figure reached already, one out of reach of all that
- * was driven, one under the practice curve's floor. A question is never a refusal.
+ * was driven, one that fewer than 1 in 20 futures reach within a year. A question is never a refusal.
  * @returns none for a target that raises no question
  * @example "1:20.000 is 3.70 s under your PB, and your sessions' bests lie within 1.20 s of each other: is it meant?"
  */
@@ -37,11 +37,10 @@ export function questionTarget(target: Draft, known: KnownAtSetting): readonly s
       : undefined,
     reached
       ? `Your ${targetFigure(target)} is ${sayTargetValue(target.kind, known.now)} already: is ${sayTargetValue(target.kind, value)} meant?`
-      : (fasterThanBest(target, known) ?? farUnder(target, known)),
+      : (outOfReach(target, known) ?? fasterThanBest(target, known) ?? farUnder(target, known)),
     target.kind === "cleanShare" && value >= 1000 && !reached
       ? "Every lap clean: one mistake misses it. Is it meant?"
       : undefined,
-    reached ? undefined : underFloor(target, known),
   ].filter((question) => question !== undefined);
 }
 
@@ -53,15 +52,21 @@ function isLapTime({ kind }: Draft): boolean {
   return kind === "best" || kind === "median" || kind === "meanOf";
 }
 
-function fasterThanBest(target: Draft, { best }: KnownAtSetting): string | undefined {
+function outOfReach(target: Draft, { hardest }: KnownAtSetting): string | undefined {
+  if (hardest === undefined || !isLapTime(target) || target.value >= hardest) return undefined;
+  return `Fewer than 1 in 20 futures reach ${sayTargetValue(target.kind, target.value)} within a year: is it meant?`;
+}
+
+function fasterThanBest(target: Draft, { best, hardest }: KnownAtSetting): string | undefined {
+  if (hardest !== undefined) return undefined;
   if ((target.kind !== "median" && target.kind !== "meanOf") || best === undefined || target.value >= best)
     return undefined;
   return `A ${targetFigure(target)} of ${sayTargetValue(target.kind, target.value)} is faster than your PB of ${sayTargetValue("best", best)}: is it meant?`;
 }
 
-function farUnder(target: Draft, { now, sessionBests }: KnownAtSetting): string | undefined {
+function farUnder(target: Draft, { now, sessionBests, hardest }: KnownAtSetting): string | undefined {
   const { kind, value } = target;
-  if (now === undefined) return undefined;
+  if (now === undefined || (hardest !== undefined && isLapTime(target))) return undefined;
   if (kind === "scatter")
     return value * 2 < now
       ? `That is under half of your scatter of ${sayTargetValue(kind, now)}: is it meant?`
@@ -75,10 +80,4 @@ function farUnder(target: Draft, { now, sessionBests }: KnownAtSetting): string 
   const range = sessionBests.high - sessionBests.low;
   if (under <= Math.max(range, now * LEAST_STEP)) return undefined;
   return `${start}, and your sessions' bests lie within ${hundredths.say(range)} of each other: is it meant?`;
-}
-
-function underFloor(target: Draft, { floor }: KnownAtSetting): string | undefined {
-  if (floor === undefined || !isLapTime(target) || target.value >= floor.low) return undefined;
-  const [low, high] = [sayTargetValue("best", floor.low), sayTargetValue("best", floor.high)];
-  return `Your ${targetFigure(target)} seems to level off between ${low} and ${high}, and the target lies under that: is it meant?`;
 }

@@ -1,8 +1,8 @@
 import type { Figure } from "#domain";
 import type { StepAtChange } from "#stats";
 import { hundredths } from "./amount.ts";
-import { isClear, pace, sayBetween, sayClear } from "./shift.ts";
-import { sayTooFew } from "./tooFew.ts";
+import { sayTooFew } from "./reason.ts";
+import { isClear, isSame, pace, sayBetween, sayClear } from "./shift.ts";
 
 /**
  * What happened to a combo's usual lap at a change of the rig, practice taken out.
@@ -11,6 +11,7 @@ import { sayTooFew } from "./tooFew.ts";
  */
 export function sayRigStep(step: Figure<StepAtChange>): string {
   if (!step.known) return sayTooFew(step.reason);
+  if (isSame(step.value)) return "no difference";
   const said = isClear(step.value)
     ? sayClear(step.value, hundredths, pace)
     : `may be chance, ${sayBetween(step.value, hundredths, pace)}`;

@@ -1,7 +1,8 @@
-import { differenceShown, formatDelta, formatLapTime, formatSeconds, latestMs } from "#domain";
+import { differenceShown, formatLapTime, formatSeconds, latestMs } from "#domain";
 import type { AgainstBest, KnownTime, RunReport } from "#stats";
 import { percents } from "./amount.ts";
 import { counted } from "./counted.ts";
+import { sayReason } from "./reason.ts";
 
 /** A figure as it stands in a row of them. */
 export interface RunFigure {
@@ -18,14 +19,14 @@ export function sayRunFigures(report: RunReport): readonly RunFigure[] {
 }
 
 function bestOf({ best, againstBest }: RunReport): RunFigure {
-  if (!best.known) return { label: "best", value: none, detail: best.reason };
+  if (!best.known) return { label: "best", value: none, detail: sayReason(best.reason) };
   const { ms, decimals } = best.value;
   const detail = againstBest.known ? sayToBest(best.value, againstBest.value) : undefined;
   return { label: "best", value: formatLapTime(ms, decimals), detail };
 }
 
 function usualOf({ usual, usualDecimals, isUsualGiven, laps }: RunReport): RunFigure {
-  if (!usual.known) return { label: "usual", value: none, detail: usual.reason };
+  if (!usual.known) return { label: "usual", value: none, detail: sayReason(usual.reason) };
   const detail = isUsualGiven ? "as you gave it" : `median of ${counted(laps, "lap")}`;
   return { label: "usual", value: formatLapTime(usual.value, usualDecimals), detail };
 }
@@ -38,7 +39,7 @@ function scatterOf({ scatter, counts }: RunReport): RunFigure {
 
 /** The scatter of a run or a session, or why there is none. */
 export function sayScatterFigure(scatter: RunReport["scatter"]): RunFigure {
-  if (!scatter.known) return { label: "scatter", value: none, detail: scatter.reason };
+  if (!scatter.known) return { label: "scatter", value: none, detail: sayReason(scatter.reason) };
   const { scatterMs, percent } = scatter.value;
   const detail = `${percents.say(percent)}, lap to lap`;
   return { label: "scatter", value: `± ${formatSeconds(scatterMs, 2)}`, detail };
@@ -54,7 +55,7 @@ export function sayToBest(best: KnownTime, { pbMs, pbDecimals, isNew, isLevel }:
     return best.decimals < 3 || pbDecimals < 3 ? "level with PB, as far as its digits tell" : "level with PB";
   if (isNew) return `${sayLeast(best, { ms: pbMs, decimals: pbDecimals })} under PB`;
   const { ms, decimals } = differenceShown({ ms: pbMs, decimals: pbDecimals }, best);
-  return `${decimals < 3 ? "about " : ""}${formatDelta(ms, decimals).slice(1)} s off PB`;
+  return `${decimals < 3 ? "about " : ""}${formatSeconds(ms, decimals)} off PB`;
 }
 
 /**

@@ -2,15 +2,16 @@ import { type Figure, formatDelta, formatLapTime } from "#domain";
 import type { AgainstRun, AgainstTarget, PointedAt, PointedAtFor, RunFigures, RunTrend } from "#stats";
 import { hundredths, thousandths } from "./amount.ts";
 import { clearChangeFromRun } from "./clearChangeFromRun.ts";
-import { asSentence, counted, listed, lower } from "./counted.ts";
-import { isClear, pace, sayBetween, sayClear } from "./shift.ts";
+import { asSentence, counted, listed } from "./counted.ts";
+import { sayLacking, sayTooFew } from "./reason.ts";
+import { isClear, isSame, pace, sayBetween, sayClear } from "./shift.ts";
 import { saySigned } from "./signed.ts";
-import { sayTooFew } from "./tooFew.ts";
 
 /** How the pace moves inside a run; why that cannot be told names what it is about. */
 export function sayTrendInRun(trend: Figure<RunTrend>): string {
-  if (!trend.known) return `Drift through the run: ${lower(sayTooFew(trend.reason))}`;
+  if (!trend.known) return `Drift through the run: ${sayLacking(trend.reason)}`;
   const { msPerLap: estimate, low, high } = trend.value;
+  if (isSame({ low, high })) return `No drift in ${counted(trend.value.laps, "lap")}`;
   if (!isClear({ low, high }))
     return `No clear drift in ${counted(trend.value.laps, "lap")}: ${sayBetween({ low, high }, thousandths, pace)} a lap`;
   return asSentence(sayClear({ estimate, low, high }, thousandths, pace, " a lap"));
@@ -18,8 +19,9 @@ export function sayTrendInRun(trend: Figure<RunTrend>): string {
 
 /** A run's usual lap against that of the run before it. */
 export function sayAgainstRun(against: Figure<AgainstRun>): string {
-  if (!against.known) return `Against the run before: ${lower(sayTooFew(against.reason))}`;
+  if (!against.known) return `Against the run before: ${sayLacking(against.reason)}`;
   const { n, low, high } = against.value;
+  if (isSame({ low, high })) return `No difference from run ${n}`;
   if (!isClear({ low, high }))
     return `No clear change from run ${n}: ${sayBetween({ low, high }, hundredths, pace)}`;
   return asSentence(clearChangeFromRun(against.value));

@@ -4,10 +4,10 @@ import { thousandths } from "./amount.ts";
 import { clearChangeFromRun } from "./clearChangeFromRun.ts";
 import { asSentence, counted } from "./counted.ts";
 import { sayLapTime } from "./lapTime.ts";
+import { sayLapsToGo, sayTooFew } from "./reason.ts";
 import { sayLeast } from "./runFigures.ts";
 import { scatterInWords } from "./scatter.ts";
 import { pace, sayClear } from "./shift.ts";
-import { sayTooFew } from "./tooFew.ts";
 
 /**
  * What one run says, in one sentence that is true for its figures.
@@ -26,7 +26,7 @@ function sentenceOf(finding: RunFinding, report: RunReport): string {
         ? "No laps yet."
         : `No clean lap with a time in ${counted(finding.driven, "lap")}.`;
     case "first best":
-      return `${sayLapTime(finding.ms, finding.decimals)} is your first PB here.`;
+      return firstBest(finding);
     case "new best":
       return newBest(finding);
     case "level with best":
@@ -49,6 +49,13 @@ function sentenceOf(finding: RunFinding, report: RunReport): string {
 }
 
 type Finding<Kind extends RunFinding["kind"]> = Extract<RunFinding, { readonly kind: Kind }>;
+
+/** Where the run's first clean lap was beaten in the run itself, that one was the first. */
+function firstBest({ ms, decimals, first }: Finding<"first best">): string {
+  const time = sayLapTime(ms, decimals);
+  if (first === undefined) return `${time} is your first PB here.`;
+  return `${time} is your PB here, ${sayLeast({ ms, decimals }, first)} under the first, ${sayLapTime(first.ms, first.decimals)}.`;
+}
 
 /** The gain that is sure whatever the digits that are not known. */
 function newBest({ ms, decimals, pbMs, pbDecimals }: Finding<"new best">): string {
@@ -79,7 +86,7 @@ function spread(finding: Finding<"spread">, { againstRunBefore }: RunReport): st
 function few({ laps, bestMs, decimals }: Finding<"few">, { scatter }: RunReport): string {
   const best = `best ${sayLapTime(bestMs, decimals)}`;
   if (laps === 0) return `${best}; with no laps written down there is no more to say.`;
-  const lacking = laps < leastForSpread ? `Not enough laps yet: ${laps} of ${leastForSpread}` : undefined;
-  const why = lacking ?? (scatter.known ? undefined : sayTooFew(scatter.reason));
-  return `${best} of ${counted(laps, "lap")}.${why === undefined ? "" : ` ${why}.`}`;
+  if (laps < leastForSpread) return `${best}. ${asSentence(sayLapsToGo(laps, leastForSpread))}.`;
+  const why = scatter.known ? "" : ` ${sayTooFew(scatter.reason)}.`;
+  return `${best} of ${counted(laps, "lap")}.${why}`;
 }

@@ -1,7 +1,7 @@
 import type { Figure } from "#domain";
 import type { Consistency } from "#stats";
 import { hundredths, percents } from "./amount.ts";
-import { sayTooFew } from "./tooFew.ts";
+import { sayTooFew } from "./reason.ts";
 
 /**
  * Scatter from lap to lap, in seconds and in percent of the usual lap.

@@ -2,7 +2,7 @@ import { formatLapTime } from "#domain";
 import type { ComboReview } from "#stats";
 import { hundredths } from "./amount.ts";
 import { counted } from "./counted.ts";
-import { sayTooFew } from "./tooFew.ts";
+import { sayLacking, sayTooFew } from "./reason.ts";
 
 type Reviewed = Pick<ComboReview, "sectors" | "bestSectors" | "reachable">;
 
@@ -27,7 +27,7 @@ export function sectorsReading({ sectors, bestSectors, reachable }: Reviewed): s
       `Best sectors together ${formatLapTime(bestSectors.value.ms)}, picked from ${counted(bestSectors.value.laps, "clean lap")}: a bound, not a goal.`,
     reachable.known
       ? `Reachable lap ${formatLapTime(reachable.value.ms)}: the time every fourth of ${counted(reachable.value.laps, "pace lap")} beats in each sector.`
-      : `For a reachable lap: ${sayTooFew(reachable.reason).toLowerCase()}.`,
+      : `For a reachable lap: ${sayLacking(reachable.reason)}.`,
   ]
     .filter((part) => part !== false)
     .join(" ");

@@ -12,6 +12,7 @@ export function sayShareBefore(
 ): string {
   if (now === undefined || before === undefined) return "nothing before to compare with";
   const was = `before ${Math.round(before.share * 100)} %, between ${Math.floor(before.low * 100)} and ${Math.ceil(before.high * 100)} %`;
+  if (now.share === before.share) return `${was}; no difference`;
   if (now.low > before.high) return `${more[0]}: ${was}`;
   if (now.high < before.low) return `${more[1]}: ${was}`;
   return `${was}; the difference may be chance`;

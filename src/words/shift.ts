@@ -20,6 +20,11 @@ export function isClear({ low, high }: Pick<Shift, "low" | "high">): boolean {
   return low > 0 || high < 0;
 }
 
+/** Whether nothing differed at all, so that there is nothing that chance could have done. */
+export function isSame({ low, high }: Pick<Shift, "low" | "high">): boolean {
+  return low === 0 && high === 0;
+}
+
 /**
  * Both ends of an interval in words, rounded outwards, so that what lies outside is ruled out.
  * @example sayBetween({ low: -96, high: 301 }, hundredths, pace) // "between 0.10 s faster and 0.31 s slower"
@@ -30,7 +35,7 @@ export function sayBetween(
   unit: Unit,
   { fall, rise }: Directions,
 ): string {
-  if (low === 0 && high === 0) return "no difference";
+  if (isSame({ low, high })) return "no difference";
   if (low >= 0) return oneSide(low, high, unit, rise);
   if (high <= 0) return oneSide(high, low, unit, fall);
   return `between ${unit.say(awayFromZero(low, unit))} ${fall} and ${unit.say(awayFromZero(high, unit))} ${rise}`;

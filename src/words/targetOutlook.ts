@@ -1,9 +1,9 @@
-import { type CalendarDate, formatLapTime, sayDate } from "#domain";
+import { type CalendarDate, formatLapTime, type Reason, sayDate } from "#domain";
 import type { TargetOutlook } from "#stats";
 import { sayChance } from "./chance.ts";
 import { asSentence, counted, listed } from "./counted.ts";
 import { sayExpected } from "./outlook.ts";
-import { sayTooFew } from "./tooFew.ts";
+import { sayTooFew } from "./reason.ts";
 
 /** The word for a number of futures in 20, up to each bound; beyond the last "almost surely". */
 const likelihoods = [
@@ -68,7 +68,7 @@ export function sayTargetRests({
  * Why there is no forecast.
  * @example "Not enough sessions with 5 pace laps for a forecast yet: 2 of 3."
  */
-export function sayNoForecast(reason: string): string {
+export function sayNoForecast(reason: Reason): string {
   return `${sayTooFew(reason)}.`;
 }
 

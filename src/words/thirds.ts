@@ -1,8 +1,8 @@
 import type { ComboReview, SittingThirds } from "#stats";
 import { hundredths } from "./amount.ts";
 import { counted } from "./counted.ts";
-import { isClear, pace, sayBetween, sayClear } from "./shift.ts";
-import { sayTooFew } from "./tooFew.ts";
+import { sayTooFew } from "./reason.ts";
+import { isClear, isSame, pace, sayBetween, sayClear } from "./shift.ts";
 
 type Reviewed = Pick<ComboReview, "thirds">;
 
@@ -13,6 +13,7 @@ type Reviewed = Pick<ComboReview, "thirds">;
  */
 export function thirdsTitle({ thirds }: Reviewed): string {
   if (!thirds.known) return sayTooFew(thirds.reason);
+  if (isSame(thirds.value)) return "No difference late in a session";
   return isClear(thirds.value)
     ? `Late laps ${sayClear(thirds.value, hundredths, pace)}`
     : `No clear difference late in a session: ${sayBetween(thirds.value, hundredths, pace)}`;
@@ -27,11 +28,12 @@ export function thirdsReading({ thirds }: Reviewed): string {
     sessionsLeftOut > 0
       ? `; ${counted(sessionsLeftOut, "session")} with fewer than 12 pace laps left out`
       : "";
-  return `Last third against first third of ${counted(sessions, "session")}, without the first 3 laps${left}. ${meaning(thirds.value)}`;
+  return `Last third against first third of ${counted(sessions, "session")}, without the first 3 laps${left}.${meaning(thirds.value)}`;
 }
 
 function meaning({ low, high }: SittingThirds): string {
-  if (low > 0) return "Tired driver or worn tyres: these figures cannot tell which.";
-  if (high < 0) return "Learning within the evening, or a lighter car: these figures cannot tell which.";
-  return "What there is may be chance.";
+  if (isSame({ low, high })) return "";
+  if (low > 0) return " Tired driver or worn tyres: these figures cannot tell which.";
+  if (high < 0) return " Learning within the evening, or a lighter car: these figures cannot tell which.";
+  return " What there is may be chance.";
 }

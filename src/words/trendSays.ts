@@ -1,7 +1,7 @@
 import type { SessionTrend, Slope } from "#stats";
 import { awayFromZero, sayAmount, type Unit } from "./amount.ts";
 import { asSentence, counted } from "./counted.ts";
-import { type Directions, isClear, sayBetween, saySurely } from "./shift.ts";
+import { type Directions, isClear, isSame, sayBetween, saySurely } from "./shift.ts";
 
 const WEEK = 7;
 const WEEKS_FROM = 14;
@@ -25,6 +25,7 @@ export interface Told {
 export function trendTitle({ finding, perWeek }: SessionTrend, { words, days }: Told): string {
   const { unit } = words;
   const span = sayDays(days);
+  if (isSame(perWeek)) return `No change in ${span}: the same all along`;
   if (finding === "no clear change") return `No clear change in ${span}: ${ruledOut(perWeek, words)}`;
   const change = timesWeeks(perWeek, days / WEEK);
   const direction = finding === "falling" ? words.fall : words.rise;
@@ -42,7 +43,10 @@ export function trendReading(trend: SessionTrend, { words }: Told): string {
   const { finding, perWeek, sessions } = trend;
   const isFound = finding !== "no clear change";
   const chance = !isFound && (perWeek.low >= 0 || perWeek.high <= 0) ? ", perhaps by chance" : "";
-  const weekly = `From ${counted(sessions, "session")}: ${sayBetween(perWeek, words.unit, words)} a week${chance}.`;
+  const between = isSame(perWeek)
+    ? "no difference"
+    : `${sayBetween(perWeek, words.unit, words)} a week${chance}`;
+  const weekly = `From ${counted(sessions, "session")}: ${between}.`;
   const after = isFound
     ? "Sessions in a row are alike, so this is a little too sure."
     : whenLikely(trend, words);
@@ -55,7 +59,7 @@ export function trendReading(trend: SessionTrend, { words }: Told): string {
  */
 export function trendBy100Laps({ per100Laps }: SessionTrend, words: TrendWords): string {
   if (per100Laps === undefined) return "";
-  const chance = isClear(per100Laps) ? "" : ", perhaps by chance";
+  const chance = isClear(per100Laps) || isSame(per100Laps) ? "" : ", perhaps by chance";
   return `A hundred laps: ${sayBetween(per100Laps, words.unit, words)}${chance}.`;
 }
 
@@ -66,8 +70,7 @@ function timesWeeks({ slope, low, high }: Slope, weeks: number): Slope {
 /** The worse end first: what the driver fears most. */
 function ruledOut({ low, high }: Slope, { unit, fall, rise }: TrendWords): string {
   if (high > 0) return `not ${rise} by more than ${unit.say(awayFromZero(high, unit))} a week`;
-  if (low < 0) return `not ${fall} by more than ${unit.say(awayFromZero(low, unit))} a week`;
-  return "the same all along";
+  return `not ${fall} by more than ${unit.say(awayFromZero(low, unit))} a week`;
 }
 
 function whenLikely({ change, moreSessions }: SessionTrend, { unit }: TrendWords): string {

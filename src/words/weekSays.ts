@@ -1,11 +1,12 @@
 import { addDays, type CalendarDate, type Id, isoWeek, sayDate } from "#domain";
 import type { WeekStatement } from "#stats";
-import { asSentence, counted } from "./counted.ts";
+import { certaintyOf } from "./certainty.ts";
+import { counted } from "./counted.ts";
 import { sayApart, sayLapTime } from "./lapTime.ts";
-import type { NextRun } from "./nextRun.ts";
 import { progressReading, progressTitle } from "./progress.ts";
+import { sayTooFew } from "./reason.ts";
+import type { NextRun } from "./suggestion.ts";
 import { sayTargetValue, targetFigure } from "./targets.ts";
-import { sayTooFew } from "./tooFew.ts";
 import { workOnLine } from "./workOnLine.ts";
 
 const LAPS_OF_A_RUN = 8;
@@ -48,9 +49,9 @@ export function weekFinding({ targets, main, lines }: WeekStatement): WeekFindin
       reading: reached.by === undefined ? "It had no date." : `Its date was ${sayDate(reached.by)}.`,
       comboId: reached.comboId,
     };
-  const { trend } = season;
+  const { gain } = season;
   const overWeeks = { title: progressTitle(season), reading: progressReading(season), comboId };
-  if (trend.known && trend.value.finding !== "no clear change") return overWeeks;
+  if (gain.known && certaintyOf(gain.value.chanceFaster) === "very likely") return overWeeks;
   const { best, bestBefore } = lines.find((line) => line.comboId === comboId) ?? {};
   if (best === undefined || bestBefore === undefined || best.lapId === bestBefore.lapId) return overWeeks;
   return {
@@ -80,7 +81,7 @@ export function weekNext({ main }: WeekStatement): NextRun | undefined {
       }
     : {
         suggestion: `Drive a pace run of ${LAPS_OF_A_RUN} laps on a dry track, and set a target for the day.`,
-        reason: `The week has no time account. ${asSentence(sayTooFew(account.reason))}.`,
+        reason: `The week has no time account. ${sayTooFew(account.reason)}.`,
         evidence,
         check: "The session's page shows where the time goes.",
       };

@@ -1,6 +1,6 @@
 import type { SessionReport } from "#stats";
 import { hundredths, sayAmount } from "./amount.ts";
-import type { NextRun } from "./nextRun.ts";
+import type { NextRun } from "./suggestion.ts";
 
 const practised = { reason: "measured on you", advice: "common practice, no source" } as const;
 
@@ -8,26 +8,27 @@ const practised = { reason: "measured on you", advice: "common practice, no sour
 export function workOnLine({ workOn }: Pick<SessionReport, "workOn">, laps: number): NextRun | undefined {
   if (workOn === undefined) return undefined;
   const cost = `${sayAmount(workOn.ms, hundredths)} a lap`;
+  const aside = workOn.isOddAside ? ", laps confirmed as odd left aside" : "";
   const sector = workOn.sector === undefined ? undefined : `sector ${workOn.sector + 1}`;
   switch (workOn.line) {
     case "repeatability":
       return {
         suggestion: `${laps} laps all alike: the same brake points and the same kerbs${sector ? `, ${sector} above all` : ""}.`,
-        reason: `Repeatability costs most: ${cost} between your mean lap and your best ones.`,
+        reason: `Repeatability costs most: ${cost} between your mean lap and your best ones${aside}.`,
         evidence: practised,
         check: "A smaller scatter in the next run.",
       };
     case "mistakes":
       return {
         suggestion: `${laps} laps at learning effort, 70–80 %, with no off.`,
-        reason: `Mistakes cost most: ${cost}, laps without a time not counted.`,
+        reason: `Mistakes cost most: ${cost}, laps without a time not counted${aside}.`,
         evidence: practised,
         check: `${laps} laps without a mistake.`,
       };
     case "pace":
       return {
         suggestion: `Look at one lap of the replay from outside, ${sector ?? "corner by corner"}${sector ? " first" : ""}, then drive ${laps} laps on that line.`,
-        reason: `Pace costs most: your best laps are ${cost} off the target.`,
+        reason: `Pace costs most: your best laps are ${cost} off the target${aside}.`,
         evidence: practised,
         check: `Your best laps of the next run${sector ? `, and its best ${sector}` : ""}.`,
       };

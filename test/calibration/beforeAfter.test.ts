@@ -19,7 +19,7 @@ function readStep(kind: DriverKind, share: number, seed: number) {
     return { lapsBefore: 20 * n, laps: 20, medianMs: median(times) ?? 0, bestMs: Math.min(...times) };
   });
   const step = stepAtChange({ history, afterSession: change });
-  if (!step.known) throw new Error(step.reason);
+  if (!step.known) throw new Error(JSON.stringify(step.reason));
   return { ...step.value, truth: share * driver.baseMs };
 }
 

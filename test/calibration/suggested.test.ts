@@ -16,7 +16,7 @@ function reachedBy(kind: DriverKind, sessions: number) {
     const rate = history.reduce((sum, { laps }) => sum + laps, 0) / sessions;
     const future = later.map(() => ({ laps: rate }));
     const targets = fairTargets({ history, future, seed: n, kind: "best", draws: 300 });
-    if (!targets.known) throw new Error(targets.reason);
+    if (!targets.known) throw new Error(JSON.stringify(targets.reason));
     reached.fair += came <= targets.value.fair ? 1 / drivers : 0;
     reached.stretch += came <= targets.value.stretch ? 1 / drivers : 0;
   }

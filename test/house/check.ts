@@ -50,14 +50,16 @@ function complaintOf(
   return isAllowed ? undefined : `${from} may not import this package`;
 }
 
-/** Chains of relative imports inside the rooms and of faces between them that come back to where they began. */
+/** Chains of imports, of types too, by relative paths and through faces, that come back to where they began. */
 export function cycles(sources: readonly Source[]): string[] {
   const edges = new Map(
-    sources.map((source) => [
-      source.path,
-      source.imports
-        .filter((one) => !one.isType && one.specifier.startsWith("."))
-        .map((one) => posix.join(posix.dirname(source.path), one.specifier)),
+    sources.map(({ path, imports }) => [
+      path,
+      imports.flatMap(({ specifier }) => {
+        if (specifier.startsWith(".")) return [posix.join(posix.dirname(path), specifier)];
+        if (!specifier.startsWith("#")) return [];
+        return [specifier.includes("/") ? specifier.slice(1) : `${specifier.slice(1)}/index.ts`];
+      }),
     ]),
   );
   const done = new Set<string>();

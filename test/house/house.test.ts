@@ -44,9 +44,33 @@ test("types of a room that may only be drawn are let through", () => {
   expect(wrongImports(wrongTree("charts/A.tsx", 'import type { Figure } from "#stats"'), house)).toEqual([]);
 });
 
-test("a circle is found", () => {
-  const tree = [...wrongTree("ui/a.ts", 'import "./b.ts"'), ...wrongTree("ui/b.ts", 'import "./a.ts"')];
-  expect(cycles(tree)).toEqual(["ui/a.ts → ui/b.ts → ui/a.ts"]);
+test.each([
+  ["of values", ["ui/a.ts", 'import "./b.ts"'], ["ui/b.ts", 'import "./a.ts"']],
+  [
+    "of types",
+    ["ui/a.ts", 'import type { B } from "./b.ts"'],
+    ["ui/b.ts", 'export type { A } from "./a.ts"'],
+  ],
+  [
+    "through a face",
+    ["stats/index.ts", 'export { a } from "./a.ts"'],
+    ["stats/a.ts", 'import { b } from "#stats"'],
+  ],
+  ["through a shelf", ["ui/a.ts", 'import type { B } from "#ui/b.ts"'], ["ui/b.ts", 'import "./a.ts"']],
+  ["through a late import", ["ui/a.ts", 'import type { B } from "./b.ts"'], ["ui/b.ts", 'import("./a.ts")']],
+] as const)("a circle is found: %s", (_, [a, inA], [b, inB]) => {
+  expect(cycles([...wrongTree(a, inA), ...wrongTree(b, inB)])).toEqual([`${a} → ${b} → ${a}`]);
+});
+
+test("files that lead to one and the same are no circle", () => {
+  const tree = [
+    ...wrongTree("stats/index.ts", 'export { a } from "./a.ts"; export { b } from "./b.ts"'),
+    ...wrongTree("stats/a.ts", 'import { c } from "./c.ts"; import { b } from "./b.ts"'),
+    ...wrongTree("stats/b.ts", 'import { c } from "./c.ts"'),
+    ...wrongTree("stats/c.ts", 'import { d } from "#domain"'),
+    ...wrongTree("domain/index.ts", "export const d = 1;"),
+  ];
+  expect(cycles(tree)).toEqual([]);
 });
 
 test.each([

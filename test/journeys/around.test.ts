@@ -161,7 +161,7 @@ for (const [format, width, height] of [
       "the week 5 80 1 h 40 min",
       "PB before",
       "1:23.744",
-      "mean lap to the target",
+      "mean lap in all",
       "best lap 1:23.300",
       "Look at one lap of the replay",
       "The reason: measured on you.",

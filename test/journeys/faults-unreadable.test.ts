@@ -20,7 +20,7 @@ test.use({ serviceWorkers: "block" });
 /** From the next page on, rows cannot be read: neither by pages nor by the workers that figures and files are made in. */
 async function failFromNowOn(context: BrowserContext, rows: readonly Unreadable[]): Promise<void> {
   await context.addInitScript(failReadsOf, rows);
-  await context.route(/\/assets\/(worker|errandWorker)-.*\.js$/, async (route) => {
+  await context.route(/\/assets\/worker-.*\.js$/, async (route) => {
     const answer = await route.fetch();
     const body = `(${failReadsOf})(${JSON.stringify(rows)});\n${await answer.text()}`;
     await route.fulfill({ response: answer, body });

@@ -56,7 +56,11 @@ export async function aFullLogbook() {
   });
   await editRun(book, { runId, patch: { rigId: rigA, tyres: "soft", fuelLitres: 12.5, guest: undefined } });
   const lapId = book.newId();
-  await addLap(book, { runId, id: lapId, lap: aLap(83456, { sectors: [27100, 31456, 24900] }) });
+  await addLap(book, {
+    runId,
+    id: lapId,
+    lap: aLap(83456, { sectors: [27100, 31456, 24900], sectorDecimals: [2, 3, 1] }),
+  });
   clock.pass(83_456);
   await addLap(book, {
     runId,

@@ -37,7 +37,7 @@ const bookNow = (page: Page) =>
     for (const { name = "" } of await indexedDB.databases()) {
       const database = await request(indexedDB.open(name));
       const tables = [...database.objectStoreNames].filter(
-        (table) => !/^(drafts|digests|deleted)$/.test(table),
+        (table) => !/^(drafts|digests|changeMarks|keptAnswers|deleted)$/.test(table),
       );
       for (const table of tables) {
         const rows = await request(database.transaction(table).objectStore(table).getAll());

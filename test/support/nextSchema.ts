@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { build, type Plugin } from "vite";
 
-/** The made-up third schema: it changes every car, fails at every car, fails as a whole, or throws when it is imported. */
+/** The made-up next schema: it changes every car, fails at every car, fails as a whole, or throws when it is imported. */
 const made = {
   works: { cars: "id, name, updatedAt", change: "({ ...row, wheels: 4 })", begin: "" },
   failsAtRows: {
@@ -21,7 +21,7 @@ const made = {
 } as const;
 
 /**
- * Builds the app once more as a later version with a third schema would be: an index more, a table more, every car
+ * Builds the app once more as a later version with a next schema would be: an index more, a table more, every car
  * changed. Gives the folder of the build.
  */
 export async function buildWithNextSchema(step: keyof typeof made): Promise<string> {
@@ -30,8 +30,6 @@ export async function buildWithNextSchema(step: keyof typeof made): Promise<stri
     logLevel: "error",
     build: { outDir: folder, emptyOutDir: true },
     plugins: [nextSchema(step)],
-    // Workers are bundled apart, and open the same logbook.
-    worker: { plugins: () => [nextSchema(step)] },
   });
   return folder;
 }
@@ -44,13 +42,14 @@ const nextSchema = (step: keyof typeof made): Plugin => ({
       ? `${made[step].begin}
          import { v1 } from "./v1.ts";
          import { v2 } from "./v2.ts";
-         const v3 = {
-           version: 3,
+         import { v3 } from "./v3.ts";
+         const v4 = {
+           version: 4,
            indexes: { cars: "${made[step].cars}", tyreSets: "id, updatedAt" },
            rows: { cars: (row) => ${made[step].change} },
          };
-         export const migrations = [v1, v2, v3];
+         export const migrations = [v1, v2, v3, v4];
          export const lowestSchema = 1;
-         export const newestSchema = 3;`
+         export const newestSchema = 4;`
       : undefined,
 });

@@ -5,7 +5,7 @@ import { aContext } from "../unit/entry/aContext.ts";
 
 /** A lap as it is stored, without its place and its stamps. */
 export type StoredLap = Pick<Lap, "source" | "remarks"> &
-  Partial<Pick<Lap, "ms" | "decimals" | "sectors" | "note" | "isNotBest" | "isOdd">>;
+  Partial<Pick<Lap, "ms" | "decimals" | "sectors" | "sectorDecimals" | "note" | "isNotBest" | "isOdd">>;
 
 const decimals = fc.integer({ min: 0, max: 3 });
 const cut = (ms: number, digits: number) => ms - (ms % 10 ** (3 - digits));

@@ -6,6 +6,7 @@ import {
   forecasts,
   type Logbook,
   mergeRows,
+  newestSchema,
   pagesOfCombo,
   partOf,
   preferences,
@@ -37,7 +38,7 @@ export async function useEverything(book: Logbook): Promise<string[]> {
   shown["tables"] = [lapsTable, sessionsTable, rigsTable, targetsTable].map((table) =>
     writeCsv(table(rows), { delimiter: ",", decimal: "." }),
   );
-  await writeBackup(rows, { title: "Mine", schema: 2, sha256: undefined });
+  await writeBackup(rows, { title: "Mine", schema: newestSchema, sha256: undefined });
   mergeRows(rows, rows);
   for (const { id } of rows.sessions) partOf(rows, { kind: "session", sessionId: id });
   shown["deleted"] = (await deletedThings(book)).map(({ what, of, deletedAt }) => [
@@ -50,7 +51,11 @@ export async function useEverything(book: Logbook): Promise<string[]> {
   await askHere(book, "freshen", null);
   shown["across"] = await askHere(book, "acrossCombos", { today });
   shown["statement"] = await askHere(book, "statement", { monday: "2026-03-09", today });
-  shown["rig"] = await askHere(book, "rigSteps", { on: today, records: [today], today });
+  shown["rig"] = await askHere(book, "rigSteps", {
+    rigId: "none",
+    records: [{ id: "none", from: today }],
+    today,
+  });
   shown["search"] = await askHere(book, "search", { terms: { words: "e" }, most: 100 });
   const combos = await combosWithNames(book);
   for (const named of combos) {

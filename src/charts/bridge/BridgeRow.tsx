@@ -1,4 +1,4 @@
-import { formatDelta } from "#domain";
+import { formatDelta, wayOf } from "#domain";
 import styles from "./Bridge.module.css";
 import type { BridgeStep } from "./bridgeTable.ts";
 
@@ -13,12 +13,14 @@ interface BridgeRowProps {
   readonly em: number;
 }
 
+const inks = { faster: "gain", slower: "loss", "the same": "same" } as const;
+
 /** A line of the time account: its name, its bar, what it costs. */
 export function BridgeRow({ step, kind, y, height, x, em }: BridgeRowProps) {
   const left = Math.min(x(step.from), x(step.to));
   const right = Math.max(x(step.from), x(step.to));
   const middle = y + height / 2;
-  const ink = step.ms < 0 ? "gain" : "loss";
+  const ink = inks[wayOf(step.ms)];
   const bar = kind === "balance" ? "balance" : kind === "largest" ? `${ink}Largest` : ink;
   return (
     <g>
@@ -43,7 +45,7 @@ export function BridgeRow({ step, kind, y, height, x, em }: BridgeRowProps) {
         y={middle}
         dominantBaseline="central"
         fontSize={em * 1.05}
-        className={styles[step.ms === 0 ? "label" : `${ink}Words`]}
+        className={styles[`${ink}Words`]}
       >
         {formatDelta(step.ms)}
       </text>

@@ -70,6 +70,7 @@ const lap = v.pipe(
     ms: may(time),
     decimals: may(decimals),
     sectors: may(several(partOfLap, 99)),
+    sectorDecimals: may(several(decimals, 99)),
     source: v.picklist(["typed", "memory", "imported"]),
     remarks: several(v.looseObject({ kind: v.picklist(remarkNames), corner: may(cornerNumber) }), 50),
     note: may(note),
@@ -79,6 +80,11 @@ const lap = v.pipe(
   v.check(
     (row) => (row.ms === undefined) === (row.decimals === undefined),
     "decimals stand where a time stands",
+  ),
+  v.check(
+    ({ sectors, sectorDecimals }) =>
+      sectorDecimals === undefined || sectorDecimals.length === sectors?.length,
+    "sectors and their decimals are not as many",
   ),
   v.check(({ ms, sectors }) => ms === undefined || isSumNear(ms, sectors), "its sectors are another lap's"),
 );

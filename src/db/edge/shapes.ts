@@ -83,6 +83,7 @@ export const lapShape: Shape = row({
   ms: may(time),
   decimals: may(decimals),
   sectors: may(times),
+  sectorDecimals: may(list(decimals)),
   source: oneOf("typed", "memory", "imported"),
   remarks: list(part({ kind: oneOf(...remarkKinds.map(({ kind }) => kind)), corner: may(count) })),
   note: may(text),

@@ -1,8 +1,7 @@
 import type { CalendarDate, Car, Combo, Id, Layout, Track } from "#domain";
 import type { ReadOnlyLogbook } from "../logbook.ts";
-import { newestMark } from "../newestMark.ts";
 import { namingRows } from "./namingRows.ts";
-import { isLive, within } from "./ranges.ts";
+import { isLive } from "./ranges.ts";
 
 /** A combo with all that names it. */
 export interface ComboWithNames {
@@ -90,26 +89,4 @@ export async function sessionsSince(
   for (const [comboId, startedAt] of keys as readonly (readonly [Id, number])[])
     if (startedAt >= since && startedAt < until) counts.set(comboId, (counts.get(comboId) ?? 0) + 1);
   return counts;
-}
-
-/**
- * A text that changes whenever the laps, runs or sessions of a combo do: number of its sessions and newest mark of
- * their digests. Reads keys only; changes to other combos do not wake a live query of it.
- */
-export async function markOfCombo(book: ReadOnlyLogbook, comboId: Id): Promise<string> {
-  const [count, newest] = await Promise.all([
-    within(book.digests, "[comboId+changedAt]", comboId).count(),
-    newestMark(book.digests, comboId),
-  ]);
-  return `${count}:${newest}`;
-}
-
-/**
- * A text that changes whenever laps, runs or sessions of any combo do, notes of a session alone excepted: number of
- * sessions and, for each combo, the newest mark of their digests. Reads keys only, one for each session.
- */
-export async function markOfAll(book: ReadOnlyLogbook): Promise<string> {
-  const keys: unknown = await book.digests.orderBy("[comboId+changedAt]").keys();
-  const marks = keys as readonly (readonly [Id, number])[];
-  return [marks.length, ...new Map(marks).values()].join(" ");
 }

@@ -1,14 +1,15 @@
-import type {
-  CalendarDate,
-  CornerReview,
-  Forecast,
-  Id,
-  Page,
-  Preferences,
-  ReferenceLap,
-  RigSettings,
-  RigTest,
-  Target,
+import {
+  type CalendarDate,
+  type CornerReview,
+  type Forecast,
+  type Id,
+  type Page,
+  type Preferences,
+  type ReferenceLap,
+  type RigSettings,
+  type RigTest,
+  rigOn,
+  type Target,
 } from "#domain";
 import type { ReadOnlyLogbook } from "../logbook.ts";
 import { defaultPreferences, preferencesId } from "../preferencesRow.ts";
@@ -27,10 +28,7 @@ export function rigs(book: ReadOnlyLogbook): Promise<RigSettings[]> {
 
 /** The rig settings in force on a date: the last record from that day or before it. */
 export async function rigInForce(book: ReadOnlyLogbook, on: CalendarDate): Promise<RigSettings | undefined> {
-  const rows = await book.tables.rigs.where("from").belowOrEqual(on).filter(isLive).toArray();
-  return rows
-    .sort((a, b) => (a.from === b.from ? a.createdAt - b.createdAt : a.from < b.from ? -1 : 1))
-    .at(-1);
+  return rigOn(await book.tables.rigs.where("from").belowOrEqual(on).filter(isLive).toArray(), on);
 }
 
 /** Pages turned for a combo, oldest first; none while its first page lasts. */

@@ -100,11 +100,6 @@ export function sessionBefore(
     .first();
 }
 
-/** Sessions that began in a span of time, oldest first: `from` counts, `to` does not. */
-export function sessionsBetween(book: ReadOnlyLogbook, from: number, to: number): Promise<Session[]> {
-  return book.tables.sessions.where("startedAt").between(from, to, true, false).filter(isLive).toArray();
-}
-
 /** Runs of a combo with their laps, oldest first. For jobs: a long history is many rows. */
 export function runsOfCombo(book: ReadOnlyLogbook, comboId: Id): Promise<Run[]> {
   return within(book.tables.runs, "[comboId+startedAt]", comboId).filter(isLive).toArray();
@@ -149,10 +144,4 @@ export async function eachRunsOf(
       .toArray();
     each(rows.filter((run) => isLive(run) && wanted.has(run.sessionId)));
   }
-}
-
-/** A text that changes whenever a session's own fields do. Reads keys only, one for each session. */
-export async function markOfSessions(book: ReadOnlyLogbook): Promise<string> {
-  const keys: unknown = await book.tables.sessions.orderBy("updatedAt").keys();
-  return String((keys as readonly number[]).reduce((mark, at) => (mark * 31 + at) % 2_147_483_647, 0));
 }

@@ -1,4 +1,4 @@
-import type { Id, Run, Stamped, TableName, Tables } from "#domain";
+import type { Id, Run, Session, Stamped, TableName, Tables } from "#domain";
 import { LedgerFault } from "../fault.ts";
 import type { Logbook } from "../logbook.ts";
 import type { Patch } from "../patch.ts";
@@ -9,7 +9,10 @@ import { stampChanged } from "./stamp.ts";
 import { write } from "./write.ts";
 import { changeOf, type Writer } from "./writer.ts";
 
-/** Brings back a deleted row; a session with the runs that were deleted with it, a run with its session. */
+/**
+ * Brings back a deleted row; a session with the runs that were deleted with it, a run with its session, and either with
+ * its car, track and layout, which go with a session whose start is taken back.
+ */
 export function bringBack(
   book: Logbook,
   { table, id }: { readonly table: TableName; readonly id: Id },
@@ -22,6 +25,7 @@ export function bringBack(
     await undelete(writer, table, id);
     for (const run of runs) if (wentWith(run, row)) await undelete(writer, "runs", run.id);
     if (table === "runs") await undelete(writer, "sessions", (row as Run).sessionId);
+    if (table === "runs" || table === "sessions") await undeleteCombo(writer, (row as Run | Session).comboId);
     return changeOf(writer, "Brought back");
   });
 }
@@ -30,6 +34,17 @@ export function bringBack(
 function wentWith(run: Run, session: Stamped): boolean {
   const [mine, its] = [deletionAsSaid(run), deletionAsSaid(session)];
   return mine !== undefined && its !== undefined && Math.abs(mine - its) < 1000;
+}
+
+async function undeleteCombo(writer: Writer, comboId: Id): Promise<void> {
+  const combo = await writer.find("combos", comboId);
+  const layout = combo && (await writer.find("layouts", combo.layoutId));
+  await undelete(writer, "combos", comboId);
+  if (combo) await undelete(writer, "cars", combo.carId);
+  if (layout) {
+    await undelete(writer, "layouts", layout.id);
+    await undelete(writer, "tracks", layout.trackId);
+  }
 }
 
 async function undelete(writer: Writer, table: TableName, id: Id): Promise<void> {

@@ -8,6 +8,7 @@ const childrenOf: Partial<Readonly<Record<TableName, readonly (readonly [TableNa
   layouts: [["combos", "layoutId"]],
   combos: [
     ["sessions", "comboId"],
+    ["pages", "comboId"],
     ["targets", "comboId"],
     ["references", "comboId"],
     ["rigTests", "comboId"],

@@ -1,5 +1,5 @@
 import { type AsideRow, type Run, type Stamped, type TableName, tableNames } from "#domain";
-import { checkRow } from "../checks/checkRow.ts";
+import { checkRow, type RowFault } from "../checks/checkRow.ts";
 import { type LinkFault, linkFault } from "../checks/linkFault.ts";
 import { enterHome, homesThere } from "../homesThere.ts";
 import type { ReadOnlyLogbook } from "../logbook.ts";
@@ -7,15 +7,8 @@ import { migrateRows } from "../migrations/migrateRows.ts";
 
 type Fields = Readonly<Record<string, unknown>>;
 
-/** What still keeps a row that was set aside from its table. */
-export interface AsideFault {
-  /** The field that is wrong, by its path: "laps.3.ms". Absent where it is the row as a whole. */
-  readonly field?: string;
-  readonly why: string;
-}
-
 /** What is wrong with a row set aside, corrected or not, by the full check; undefined when it could stand in its table. */
-export function asideFault(aside: AsideRow, row: Fields): AsideFault | undefined {
+export function asideFault(aside: AsideRow, row: Fields): RowFault | undefined {
   const judged = judgeAside(aside, row);
   return "why" in judged ? judged : undefined;
 }
@@ -28,8 +21,12 @@ const runAround = (lap: Fields, schema: number) => {
   return migrateRows({ runs: [whole] }, schema);
 };
 
+/** A field's path inside the lap, from that inside the run around it. */
+const pathInLap = (field: string) => (field.startsWith(aroundLap) ? field.slice(aroundLap.length) : field);
+const aroundLap = "laps.0.";
+
 /** A row set aside as this version has it, or what is wrong with it by itself. */
-export function judgeAside({ table, schema }: AsideRow, row: Fields): AsideFault | { readonly row: Fields } {
+export function judgeAside({ table, schema }: AsideRow, row: Fields): RowFault | { readonly row: Fields } {
   const { runId: _, ...lap } = row;
   const isLap = table === "laps";
   if (!isLap && !(tableNames as readonly string[]).includes(table))
@@ -41,8 +38,8 @@ export function judgeAside({ table, schema }: AsideRow, row: Fields): AsideFault
   if (migrated === undefined) return { why: "this version has no place for it any more" };
   const checked = checkRow((isLap ? "runs" : table) as TableName, migrated);
   if (checked.ok) return { row: isLap ? ((checked.row as Run).laps[0] as unknown as Fields) : migrated };
-  const [, field, why] = /^(?:laps\.0\.)?([\w.]+): (.*)$/s.exec(checked.why) ?? [];
-  return field === undefined || why === undefined ? { why: checked.why } : { field, why };
+  const { field, why } = checked.fault;
+  return field === undefined ? { why } : { field: isLap ? pathInLap(field) : field, why };
 }
 
 /** A link of a row set aside that leads nowhere, or into a wrong table. */

@@ -57,8 +57,10 @@ export async function movedLaps(writer: Writer, move: LapMove): Promise<Change &
 async function targetOf(writer: Writer, { to }: LapMove, from: Run): Promise<Run> {
   if ("runId" in to) return writer.get("runs", to.runId);
   const session = await writer.get("sessions", to.newRunIn);
-  const { guest } = from;
+  const { guest, kind, effort } = from;
   return addRunAfter(writer, session, from, {
+    kind,
+    effort,
     ...(guest !== undefined && { guest }),
     ...(await timesOf(writer, from, session)),
   });

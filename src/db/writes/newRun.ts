@@ -6,9 +6,10 @@ import type { Writer } from "./writer.ts";
 /** What a driver may say of a new run; the rest is carried over from the run before. */
 export type RunSettings = Partial<Omit<Fields<Run>, "sessionId" | "comboId" | "n" | "laps">>;
 
-const carried = ["kind", "effort", "surface", "rigId", "tyres", "fuelLitres", "setup", "assists"] as const;
+/** Kind and effort are chosen for each run, and a guest goes with his: ten laps at pace in no figure are the price else. */
+const carried = ["surface", "rigId", "tyres", "fuelLitres", "setup", "assists"] as const;
 
-/** The settings a run takes over from the one before it. */
+/** The settings a run takes over from the one before it; kind and effort are pace and full again. */
 function settingsOf(run: Run): RunSettings {
   return Object.fromEntries(
     carried.filter((field) => run[field] !== undefined).map((field) => [field, run[field]]),

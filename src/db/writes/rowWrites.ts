@@ -4,7 +4,7 @@ import { overwrittenFields, type Patch } from "../patch.ts";
 import type { Change } from "./change.ts";
 import type { Fields } from "./stamp.ts";
 import { write } from "./write.ts";
-import { changeOf } from "./writer.ts";
+import { changeOf, type Writer } from "./writer.ts";
 
 /** A new row; the id, where given, was made when the driver asked, so that trying again makes no second one. */
 export type NewRow<T extends TableName> = Fields<Tables[T]> & { readonly id?: Id };
@@ -16,18 +16,24 @@ export interface RowEdit<T extends TableName> {
   readonly expected?: Tables[T];
 }
 
-/** Adds one row of a table without children. `word` is how the driver calls it: "Target". */
+/**
+ * Adds one row of a table without children.
+ * @param word how the driver calls it: "Target"
+ * @param alsoDo what else goes with it in the same transaction
+ */
 export function addRow<T extends TableName>(
   book: Logbook,
   table: T,
   word: string,
   row: NewRow<T>,
+  alsoDo: (writer: Writer, added: Tables[T]) => Promise<void> = async () => {},
 ): Promise<Change & { readonly id: Id }> {
   return write(book, `${word} not stored`, async (writer) => {
     const { id, ...fields } = row;
     const known = id === undefined ? undefined : await writer.find(table, id);
     if (known) return { what: `${word} already stored`, edits: [], id: known.id };
     const added = await writer.add(table, fields as unknown as Fields<Tables[T]>, id);
+    await alsoDo(writer, added);
     return { ...changeOf(writer, `${word} added`), id: added.id };
   });
 }

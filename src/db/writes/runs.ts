@@ -2,7 +2,8 @@ import type { Id, Run, RunSummary } from "#domain";
 import type { Logbook } from "../logbook.ts";
 import { overwrittenFields, type Patch } from "../patch.ts";
 import type { Change } from "./change.ts";
-import { addRunAfter, endRuns, type RunSettings } from "./newRun.ts";
+import { endRuns, type RunSettings } from "./newRun.ts";
+import { addNextRun } from "./nextRun.ts";
 import { liveRunsOf } from "./rowsOf.ts";
 import { runInWords } from "./runInWords.ts";
 import type { Fields } from "./stamp.ts";
@@ -19,7 +20,10 @@ export interface NewRun {
   readonly settings?: RunSettings;
 }
 
-/** Adds the next run, with the settings of the run before; in an open session the run before ends now. */
+/**
+ * Adds the next run, at pace and full effort, with the other settings of the run before; in an open session the run before
+ * ends now.
+ */
 export function addRun(book: Logbook, run: NewRun): Promise<Change & { readonly runId: Id }> {
   return write(book, "Run not stored", async (writer) => {
     const known = await storedAlready(writer, run);
@@ -27,7 +31,7 @@ export function addRun(book: Logbook, run: NewRun): Promise<Change & { readonly 
     const session = await writer.get("sessions", run.sessionId);
     const before = (await liveRunsOf(writer, session.id)).at(-1);
     if (session.endedAt === undefined) await endRuns(writer, session.id, writer.now);
-    const added = await addRunAfter(writer, session, before, run.settings, run.id);
+    const added = await addNextRun(writer, session, before, run.settings, run.id);
     return { ...changeOf(writer, `${await runInWords(writer, added)} begun`), runId: added.id };
   });
 }
@@ -55,9 +59,9 @@ export function addSummaryRun(
     const settings = { ...run.settings, summary, ...(isOpen && { endedAt: writer.now }) };
     const stored =
       fills === undefined
-        ? await addRunAfter(writer, session, before, settings, run.id)
+        ? await addNextRun(writer, session, before, settings, run.id)
         : await writer.patch("runs", fills, { summary });
-    if (isOpen) await addRunAfter(writer, session, stored);
+    if (isOpen) await addNextRun(writer, session, stored);
     return {
       ...changeOf(writer, `${await runInWords(writer, stored)} stored as a summary`),
       runId: stored.id,

@@ -3,14 +3,15 @@ import type { Id, Run, Session } from "#domain";
 import type { Logbook } from "../logbook.ts";
 import { overwrittenFields, type Patch } from "../patch.ts";
 import type { Change } from "./change.ts";
+import { comboNamed, type NewCombo } from "./combos.ts";
 import { addRunAfter, endRuns, type RunSettings } from "./newRun.ts";
 import { liveRunsOf, runsOf } from "./rowsOf.ts";
 import type { Fields } from "./stamp.ts";
 import { write } from "./write.ts";
 import { changeOf, type Writer } from "./writer.ts";
 
-export interface NewSession
-  extends Omit<Fields<Session>, "startedAt" | "isTimeOfDayKnown" | "focus" | "note">,
+interface SessionFields
+  extends Omit<Fields<Session>, "comboId" | "startedAt" | "isTimeOfDayKnown" | "focus" | "note">,
     Partial<Pick<Session, "startedAt" | "isTimeOfDayKnown" | "focus" | "note">> {
   /** Ids made when the driver asked, so that trying again makes no second session. */
   readonly id?: Id;
@@ -19,10 +20,16 @@ export interface NewSession
   readonly run?: RunSettings;
 }
 
-/** Starts a session with its first run; `endedAt` makes it one entered afterwards. Without `startedAt`, now. */
+/** A session of a combo that is there, or of one by its names, made with it where it is new. */
+export type NewSession = SessionFields & ({ readonly comboId: Id } | { readonly combo: NewCombo });
+
+/**
+ * Starts a session with its first run, and with its car, track and layout where they are new: one change, so that they go
+ * with the session when it is taken back. `endedAt` makes it one entered afterwards. Without `startedAt`, now.
+ */
 export function startSession(
   book: Logbook,
-  { id, runId, run, ...fields }: NewSession,
+  { id, runId, run, ...asked }: NewSession,
 ): Promise<Change & { readonly sessionId: Id; readonly runId: Id }> {
   return write(book, "Session not started", async (writer) => {
     const known = id === undefined ? undefined : await writer.find("sessions", id);
@@ -30,7 +37,7 @@ export function startSession(
       const first = (await runsOf(writer, known.id))[0];
       return { what: "Session already started", edits: [], sessionId: known.id, runId: first?.id ?? "" };
     }
-    await writer.get("combos", fields.comboId);
+    const fields = await onCombo(writer, asked);
     const before = await lastRunOf(writer, fields.comboId);
     const session = await writer.add(
       "sessions",
@@ -41,6 +48,17 @@ export function startSession(
     const first = await addRunAfter(writer, session, before, { ...settings, ...run }, runId);
     return { ...changeOf(writer, "Session started"), sessionId: session.id, runId: first.id };
   });
+}
+
+/** The fields of a session with the id of its combo. */
+async function onCombo(writer: Writer, asked: NewSession): Promise<SessionFields & { readonly comboId: Id }> {
+  if ("comboId" in asked) {
+    await writer.get("combos", asked.comboId);
+    return asked;
+  }
+  const { combo, ...fields } = asked;
+  const { comboId } = await comboNamed(writer, combo);
+  return { ...fields, comboId };
 }
 
 /** The last run of a combo that the driver drove. */

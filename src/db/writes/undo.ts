@@ -12,6 +12,10 @@ import { changeOf, type Writer } from "./writer.ts";
 /** A change that takes another one back, with what could not be taken back, in words. */
 export interface Undone extends Change {
   readonly skipped: readonly string[];
+  /** What was done in the first place. */
+  readonly of: string;
+  /** The taking back was itself taken back. */
+  readonly isDoneAgain: boolean;
 }
 
 const unread = new Set([...versionFields, "laps"]);
@@ -19,25 +23,20 @@ const unread = new Set([...versionFields, "laps"]);
 /**
  * Takes a change back. Only the fields, and inside runs only the laps, that the change altered and that nobody has
  * altered since are put back; what the change made is marked as deleted, unless it is used elsewhere by now. What had to be
- * left is said in `skipped`. The result is itself a change: taking it back does the first one again.
+ * left is said in `skipped`. The result is itself a change: taking it back does the first one again
+ * ("Undone: Lap 4 deleted", then "Done again: Lap 4 deleted").
  */
-export function undoChange(book: Logbook, change: Change): Promise<Undone> {
+export function undoChange(book: Logbook, change: Change | Undone): Promise<Undone> {
   return write(book, "Not undone", async (writer) => {
     const skipped: string[] = [];
     const laps = undoLaps(change.edits);
     // Children before parents, so that a session begun by this change is free to go once its run has gone.
     for (const edit of [...change.edits].reverse()) skipped.push(...(await undoEdit(writer, edit, laps)));
-    const done = changeOf(writer, undoneWords(change.what));
-    return { ...done, skipped: [...new Set(skipped)] };
+    const isDoneAgain = "of" in change && !change.isDoneAgain;
+    const of = "of" in change ? change.of : change.what;
+    const done = changeOf(writer, `${isDoneAgain ? "Done again" : "Undone"}: ${of}`);
+    return { ...done, of, isDoneAgain, skipped: [...new Set(skipped)] };
   });
-}
-
-/** "Undone: Lap 4 deleted", and for an undone undo "Done again: Lap 4 deleted". */
-function undoneWords(what: string): string {
-  const again = "Done again: ";
-  const undone = "Undone: ";
-  if (what.startsWith(undone)) return again + what.slice(undone.length);
-  return undone + (what.startsWith(again) ? what.slice(again.length) : what);
 }
 
 const words: Readonly<Record<TableName, string>> = {

@@ -6,7 +6,7 @@ import { type Look, type Looked, look } from "./look.ts";
 import { type Merge, type MergeDone, merge } from "./merge.ts";
 import { type Part, type PartMade, part } from "./part.ts";
 import { type PutDatesRight, putDatesRight } from "./putDatesRight.ts";
-import { type Restore, restore } from "./restore.ts";
+import { type Restore, type Restored, restore } from "./restore.ts";
 import { type TakeBack, type TakenBackWords, takeBack } from "./takeBack.ts";
 import { type TypedInDemo, type TypedInDemoFound, typedInDemo } from "./typedInDemo.ts";
 
@@ -16,7 +16,7 @@ interface Errands {
   readonly look: { readonly details: Look; readonly result: Looked };
   readonly merge: { readonly details: Merge; readonly result: MergeDone };
   readonly takeBack: { readonly details: TakeBack; readonly result: TakenBackWords };
-  readonly restore: { readonly details: Restore; readonly result: number };
+  readonly restore: { readonly details: Restore; readonly result: Restored };
   readonly keep: { readonly details: Keep; readonly result: string };
   readonly part: { readonly details: Part; readonly result: PartMade };
   readonly putDatesRight: { readonly details: PutDatesRight; readonly result: number };

@@ -8,13 +8,20 @@ export interface Restore {
   readonly name: string;
 }
 
+export interface Restored {
+  readonly rows: number;
+  /** As the file has it. */
+  readonly title: string;
+}
+
 /** Stores a file as a new database, whole or not at all; rows that are not as they should be are left out. */
-export const restore: Errand<Restore, number> = async (
+export const restore: Errand<Restore, Restored> = async (
   { source, name },
   { book, readFile, tell, signal },
 ) => {
   tell({ step: "Reading the file" });
-  const { rows } = (await readAgain(source, readFile)).alone;
+  const { alone, backup } = await readAgain(source, readFile);
+  const { rows } = alone;
   const { clock, newId } = book;
   const made = await restoreAsNew(rows, {
     name,
@@ -25,5 +32,5 @@ export const restore: Errand<Restore, number> = async (
       tell({ step: `${done} of ${all} rows stored`, share: done / Math.max(1, all) }),
   });
   made.close();
-  return rowsIn(rows);
+  return { rows: rowsIn(rows), title: backup.title };
 };

@@ -1,8 +1,9 @@
-import { checkRows, dump, LedgerFault, lowestSchema, migrateRows, newestSchema, typedBeside } from "#db";
+import { dump, LedgerFault, typedBeside } from "#db";
 import { type AllRows, type CalendarDate, comboName, type Id } from "#domain";
-import { browserSha256, fetchBackup } from "#files";
+import { fetchFile } from "#files";
 import type { Errand } from "./errand.ts";
 import { packRows } from "./packRows.ts";
+import { readSource } from "./readSource.ts";
 
 export interface TypedInDemo {
   /** Where the demo lies as it came. */
@@ -29,16 +30,15 @@ export interface TypedInDemoFound {
 /** Tells apart what was typed in the demo from what it came with. Nothing is changed. */
 export const typedInDemo: Errand<TypedInDemo, TypedInDemoFound> = async ({ address }, { book, tell }) => {
   tell({ step: "Looking for what you typed in the demo" });
-  const known = { lowest: lowestSchema, newest: newestSchema, sha256: browserSha256() };
-  const read = await fetchBackup(address, known);
+  const file = await fetchFile(address);
+  const read = file.ok ? await readSource(file.source) : file;
   if (!read.ok)
     throw new LedgerFault(
       "failed",
       `Demo not removed: it could not be told what you typed in it. ${read.problem.wrong} ${read.problem.right}`,
     );
-  const came = checkRows(migrateRows(read.backup.tables, read.backup.schema)).rows;
   const rows = await dump(book);
-  const { part, laps, others, changed } = typedBeside(rows, came);
+  const { part, laps, others, changed } = typedBeside(rows, read.alone.rows);
   const sessions = part.sessions
     .filter(({ id }) => laps.has(id))
     .sort((a, b) => b.startedAt - a.startedAt)

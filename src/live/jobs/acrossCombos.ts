@@ -1,7 +1,7 @@
 import type { CalendarDate } from "#domain";
 import { acrossCombos, type ComboLine } from "#stats";
-import type { JobMark, JobRun } from "./job.ts";
-import { markOfWholeBook, wholeBook } from "./wholeBook.ts";
+import type { JobRun } from "./job.ts";
+import { wholeBook } from "./wholeBook.ts";
 
 export interface AcrossCombosDetails {
   readonly today: CalendarDate;
@@ -12,5 +12,3 @@ export const runAcrossCombos: JobRun<AcrossCombosDetails, ComboLine[]> = async (
   const { combos } = await wholeBook(book, today);
   return acrossCombos(combos, today);
 };
-
-export const markOfAcrossCombos: JobMark<AcrossCombosDetails> = markOfWholeBook;

@@ -1,16 +1,10 @@
-import {
-  markOfCombo,
-  pagesOfCombo,
-  preferences,
-  type ReadOnlyLogbook,
-  referencesOfCombo,
-  targetsOfCombo,
-} from "#db";
+import { onPage, presentPage } from "#combo";
+import { pagesOfCombo, preferences, type ReadOnlyLogbook, referencesOfCombo, targetsOfCombo } from "#db";
 import type { CalendarDate, Id } from "#domain";
 import { type ComboReview, comboReview } from "#stats";
 import { freshDigests } from "./freshDigests.ts";
-import type { JobMark, JobRun } from "./job.ts";
-import { markOfRows } from "./markOfRows.ts";
+import type { JobRun } from "./job.ts";
+import { keptCurve } from "./keptCurve.ts";
 
 export interface ComboReviewDetails {
   readonly comboId: Id;
@@ -26,7 +20,9 @@ export const runComboReview: JobRun<ComboReviewDetails, ComboReview> = async (
 ) => {
   const { pages, targets, references, chosen } = await besideTheLaps(book, comboId);
   const digests = await freshDigests(book, comboId, chosen, today);
+  const page = onPage(presentPage(pages, today), digests);
   return comboReview({
+    curve: await keptCurve(book, { comboId, page, driven: digests, today }),
     comboId,
     digests,
     pages,
@@ -36,12 +32,6 @@ export const runComboReview: JobRun<ComboReviewDetails, ComboReview> = async (
     references,
     preferences: chosen,
   });
-};
-
-export const markOfComboReview: JobMark<ComboReviewDetails> = async (book, { comboId }) => {
-  const [laps, rows] = await Promise.all([markOfCombo(book, comboId), besideTheLaps(book, comboId)]);
-  const { pages, targets, references, chosen } = rows;
-  return [laps, ...[pages, targets, references, [chosen]].map(markOfRows)].join(" ");
 };
 
 /** The rows that the figures of a combo rest on besides its laps. */

@@ -1,6 +1,6 @@
 import { freshenDigests, type Logbook, preferences } from "#db";
 import { digestMaker } from "../digestMaker.ts";
-import type { JobMark, JobRun } from "./job.ts";
+import type { JobRun } from "./job.ts";
 
 /**
  * Makes and keeps the figures of every session that waits for them, after a restore above all. Gives how many there
@@ -13,5 +13,3 @@ export const runFreshen: JobRun<null, number> = async (book) => {
   for (let last = -1; last !== 0; made += last) last = await freshenDigests(book as Logbook, maker);
   return made;
 };
-
-export const markOfFreshen: JobMark<null> = () => Promise.resolve("");

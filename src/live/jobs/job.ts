@@ -6,8 +6,5 @@ import type { ReadOnlyLogbook } from "#db";
  */
 export type JobRun<Details, Result> = (book: ReadOnlyLogbook, details: Details) => Promise<Result>;
 
-/**
- * A text that is another one whenever the figures of a job could be: a cheap live query that awaits nothing but the
- * book. It stands apart from the run, because the page asks for it and should not have to fetch what computes.
- */
+/** A text that is another one whenever the figures of a job could be: a cheap live query that awaits nothing but the book. */
 export type JobMark<Details> = (book: ReadOnlyLogbook, details: Details) => Promise<string>;

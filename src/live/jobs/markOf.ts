@@ -1,27 +1,25 @@
-import type { ReadOnlyLogbook } from "#db";
-import { markOfAcrossCombos } from "./acrossCombos.ts";
-import { markOfComboReview } from "./comboReview.ts";
-import { markOfFreshen } from "./freshen.ts";
+import { markOfAllCombos, markOfCombo, markOfEverything, type ReadOnlyLogbook } from "#db";
+import type { Id } from "#domain";
 import type { JobMark } from "./job.ts";
 import type { JobArguments, JobName } from "./jobs.ts";
-import { markOfRigSteps } from "./rigSteps.ts";
-import { markOfSearch } from "./search.ts";
-import { markOfStatement } from "./statement.ts";
-import { markOfSuggestedTargets } from "./suggestedTargets.ts";
-import { markOfTargetOutlook } from "./targetOutlook.ts";
+
+const ofCombo: JobMark<{ readonly comboId: Id }> = (book, { comboId }) => markOfCombo(book, comboId);
 
 const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
-  acrossCombos: markOfAcrossCombos,
-  comboReview: markOfComboReview,
-  freshen: markOfFreshen,
-  rigSteps: markOfRigSteps,
-  search: markOfSearch,
-  statement: markOfStatement,
-  suggestedTargets: markOfSuggestedTargets,
-  targetOutlook: markOfTargetOutlook,
+  acrossCombos: markOfAllCombos,
+  comboReview: ofCombo,
+  freshen: () => Promise.resolve(""),
+  rigSteps: markOfAllCombos,
+  search: markOfEverything,
+  statement: markOfAllCombos,
+  suggestedTargets: ofCombo,
+  targetOutlook: ofCombo,
 };
 
-/** A text that is another one whenever the figures of the job could be. */
+/**
+ * A text that is another one whenever the figures of the job could be. Apart from what computes, which the page should not
+ * have to fetch.
+ */
 export function markOf<J extends JobName>(
   book: ReadOnlyLogbook,
   job: J,

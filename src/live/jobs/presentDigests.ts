@@ -1,25 +1,21 @@
 import { onPage, presentPage } from "#combo";
-import { markOfCombo, pagesOfCombo, preferences, type ReadOnlyLogbook } from "#db";
+import { pagesOfCombo, preferences, type ReadOnlyLogbook } from "#db";
 import type { CalendarDate, Id } from "#domain";
 import type { SessionDigest } from "#stats";
 import { freshDigests } from "./freshDigests.ts";
-import { markOfRows } from "./markOfRows.ts";
 
-/** Figures of the sessions of a combo whose times compare with those of today, oldest first. */
+/** Figures of the sessions of a combo: those whose times compare with those of today, and all. */
+export interface PresentDigests {
+  readonly page: readonly SessionDigest[];
+  readonly driven: readonly SessionDigest[];
+}
+
+/** What a forecast about the present page of a combo is made from, oldest first. */
 export async function presentDigests(
   book: ReadOnlyLogbook,
   { comboId, today }: { readonly comboId: Id; readonly today: CalendarDate },
-): Promise<SessionDigest[]> {
+): Promise<PresentDigests> {
   const [pages, chosen] = await Promise.all([pagesOfCombo(book, comboId), preferences(book)]);
-  return onPage(presentPage(pages, today), await freshDigests(book, comboId, chosen, today));
-}
-
-/** Another text whenever anything changes that `presentDigests` reads. */
-export async function markOfPresentDigests(book: ReadOnlyLogbook, { comboId }: { readonly comboId: Id }) {
-  const [laps, pages, chosen] = await Promise.all([
-    markOfCombo(book, comboId),
-    pagesOfCombo(book, comboId),
-    preferences(book),
-  ]);
-  return [laps, markOfRows(pages), markOfRows([chosen])].join(" ");
+  const driven = await freshDigests(book, comboId, chosen, today);
+  return { page: onPage(presentPage(pages, today), driven), driven };
 }

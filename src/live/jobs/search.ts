@@ -1,11 +1,11 @@
 import { numberedRuns } from "#combo";
-import { combosWithNames, eachRunsOf, markOfBook, type ReadOnlyLogbook } from "#db";
+import { combosWithNames, eachRunsOf, type ReadOnlyLogbook } from "#db";
 import {
   type CalendarDate,
   comboName,
   type Focus,
   type Id,
-  lapsInOrder,
+  lapsDriven,
   mayBeFound,
   type Remark,
   type Run,
@@ -14,7 +14,7 @@ import {
   searchSession,
 } from "#domain";
 import { grouped } from "./grouped.ts";
-import type { JobMark, JobRun } from "./job.ts";
+import type { JobRun } from "./job.ts";
 
 export interface SearchDetails {
   readonly terms: SearchTerms;
@@ -28,7 +28,7 @@ export interface FoundSession {
   readonly comboName: string;
   readonly focus: Focus;
   readonly note: string;
-  /** Laps written down. */
+  /** Laps driven, as the list of sessions has them; a guest's are found, and not counted. */
   readonly laps: number;
   /** Laps of it that were found. */
   readonly found: number;
@@ -108,8 +108,6 @@ export const runSearch: JobRun<SearchDetails, SearchResult> = async (book, { ter
   };
 };
 
-export const markOfSearch: JobMark<SearchDetails> = async (book) => String(await markOfBook(book));
-
 async function namesOfCombos(book: ReadOnlyLogbook): Promise<ReadonlyMap<Id, string>> {
   const combos = await combosWithNames(book);
   return new Map(combos.map((named) => [named.combo.id, comboName(named)]));
@@ -117,7 +115,7 @@ async function namesOfCombos(book: ReadOnlyLogbook): Promise<ReadonlyMap<Id, str
 
 function sessionOf(session: Session, name: string, runs: readonly Run[], found: number): FoundSession {
   const { id, date, focus, note } = session;
-  const laps = runs.reduce((sum, run) => sum + lapsInOrder(run).length, 0);
+  const laps = runs.reduce((sum, run) => sum + (run.guest === undefined ? lapsDriven(run) : 0), 0);
   return { sessionId: id, date, comboName: name, focus, note, laps, found };
 }
 

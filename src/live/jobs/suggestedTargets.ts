@@ -1,7 +1,7 @@
 import type { CalendarDate, Figure, Id } from "#domain";
 import { type OutlookInput, type SuggestedTargets, suggestedTargets } from "#stats";
-import type { JobMark, JobRun } from "./job.ts";
-import { markOfPresentDigests, presentDigests } from "./presentDigests.ts";
+import type { JobRun } from "./job.ts";
+import { presentDigests } from "./presentDigests.ts";
 
 export interface SuggestedTargetsDetails {
   readonly comboId: Id;
@@ -14,6 +14,4 @@ export interface SuggestedTargetsDetails {
 export const runSuggestedTargets: JobRun<SuggestedTargetsDetails, Figure<SuggestedTargets>> = async (
   book,
   details,
-) => suggestedTargets({ ...details, page: await presentDigests(book, details) });
-
-export const markOfSuggestedTargets: JobMark<SuggestedTargetsDetails> = markOfPresentDigests;
+) => suggestedTargets({ ...details, ...(await presentDigests(book, details)) });

@@ -1,7 +1,7 @@
 import type { CalendarDate, Figure, Id } from "#domain";
 import { type OutlookInput, type TargetOutlook, targetOutlook } from "#stats";
-import type { JobMark, JobRun } from "./job.ts";
-import { markOfPresentDigests, presentDigests } from "./presentDigests.ts";
+import type { JobRun } from "./job.ts";
+import { presentDigests } from "./presentDigests.ts";
 
 export interface TargetOutlookDetails {
   readonly comboId: Id;
@@ -13,6 +13,4 @@ export interface TargetOutlookDetails {
 
 /** Whether and when one target is likely to be reached. */
 export const runTargetOutlook: JobRun<TargetOutlookDetails, Figure<TargetOutlook>> = async (book, details) =>
-  targetOutlook({ ...details, page: await presentDigests(book, details) });
-
-export const markOfTargetOutlook: JobMark<TargetOutlookDetails> = markOfPresentDigests;
+  targetOutlook({ ...details, ...(await presentDigests(book, details)) });

@@ -1,10 +1,9 @@
-import { digestsOfAll, markOfAll, pages, preferences, type ReadOnlyLogbook, references, targets } from "#db";
+import { digestsOfAll, pages, preferences, type ReadOnlyLogbook, references, targets } from "#db";
 import type { CalendarDate, Preferences } from "#domain";
 import type { WeekCombo } from "#stats";
 import { digestMaker } from "../digestMaker.ts";
 import { grouped } from "./grouped.ts";
 import { idsInDoubt } from "./idsInDoubt.ts";
-import { markOfRows } from "./markOfRows.ts";
 
 /** Every combo with a session, with all that its figures rest on, and the driver's choices. */
 export interface WholeBook {
@@ -36,12 +35,6 @@ export async function wholeBook(book: ReadOnlyLogbook, today: CalendarDate): Pro
     })),
     preferences: beside.preferences,
   };
-}
-
-/** Another text whenever anything in the logbook changes that `wholeBook` reads. */
-export async function markOfWholeBook(book: ReadOnlyLogbook): Promise<string> {
-  const [laps, rows] = await Promise.all([markOfAll(book), besideTheLaps(book)]);
-  return [laps, ...[rows.pages, rows.targets, rows.references, [rows.preferences]].map(markOfRows)].join(" ");
 }
 
 /** The rows beside the laps, few in any logbook. */

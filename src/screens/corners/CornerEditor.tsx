@@ -1,7 +1,7 @@
-import { type KeyboardEvent, useEffect, useRef, useState } from "react";
+import { type KeyboardEvent, useEffect } from "react";
 import { editCorner } from "#db";
 import type { Corner, Id } from "#domain";
-import { useDraft, useWrite } from "#live";
+import { useDraft, useWriteForm } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Choice } from "#ui/Choice.tsx";
 import { Field } from "#ui/Field.tsx";
@@ -25,24 +25,18 @@ const directions = [
 /** One corner in its fields. Enter stores, Escape leaves it as it was. */
 export function CornerEditor({ layoutId, corner, onDone, onRemove }: CornerEditorProps) {
   const { number } = corner;
-  const write = useWrite();
   const draft = useDraft<CornerTexts>(`corner ${layoutId} ${number}`, textsOf(corner));
-  const [isRefused, setRefused] = useState(false);
-  const form = useRef<HTMLFormElement>(null);
-  useEffect(() => form.current?.querySelector("input")?.focus(), []);
-  const texts = draft.value;
-  const reading = readCorner(texts);
-  const problems = reading.ok || !isRefused ? {} : reading.problems;
-  const change = (patch: Partial<CornerTexts>) => draft.set({ ...texts, ...patch });
+  const { box, field, submit } = useWriteForm({
+    typed: draft,
+    reading: readCorner(draft.value),
+    write: (book, patch) => editCorner(book, { layoutId, number, patch }),
+    isUndoOffered: true,
+    onStored: onDone,
+  });
+  useEffect(() => box.current?.querySelector("input")?.focus(), [box]);
   const leave = () => {
     draft.set(undefined);
     onDone();
-  };
-  const store = async () => {
-    if (!reading.ok) return setRefused(true);
-    const { patch } = reading;
-    if (await write((book) => editCorner(book, { layoutId, number, patch }), { isUndoOffered: true }))
-      leave();
   };
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key !== "Escape") return;
@@ -51,32 +45,16 @@ export function CornerEditor({ layoutId, corner, onDone, onRemove }: CornerEdito
   };
   return (
     <form
-      ref={form}
+      ref={box}
       noValidate
       aria-label={`Corner ${number}`}
       className={styles["editor"]}
       onKeyDown={onKeyDown}
-      onSubmit={(event) => {
-        event.preventDefault();
-        void store();
-      }}
+      onSubmit={submit}
     >
       <HalfTyped of={draft} />
-      <Field
-        label={`Name of corner ${number}`}
-        dir="auto"
-        size="between"
-        value={texts.name}
-        onChange={(name) => change({ name })}
-        problem={problems.name}
-      />
-      <Choice
-        label="Turns"
-        size="between"
-        value={texts.direction}
-        options={directions}
-        onChange={(direction) => change({ direction })}
-      />
+      <Field label={`Name of corner ${number}`} dir="auto" size="between" {...field("name")} />
+      <Choice label="Turns" size="between" options={directions} {...field("direction")} />
       <div className={styles["fields"]}>
         {(Object.keys(cornerMeasures) as CornerMeasure[]).map((key) => (
           <Field
@@ -86,9 +64,7 @@ export function CornerEditor({ layoutId, corner, onDone, onRemove }: CornerEdito
             figures
             inputMode="decimal"
             size="between"
-            value={texts[key]}
-            onChange={(text) => change({ [key]: text })}
-            problem={problems[key]}
+            {...field(key)}
           />
         ))}
       </div>

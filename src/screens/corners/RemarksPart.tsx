@@ -1,11 +1,13 @@
 import { runsOfSession, sessionsOfCombo } from "#db";
-import { type Corner, type Id, type RemarkKind, remarkKinds } from "#domain";
+import { aboutRemark, type Corner, type Id, type RemarkKind, remarkKinds } from "#domain";
 import { useRows, useUntil } from "#live";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
 import { RuledTable } from "#ui/RuledTable.tsx";
 import styles from "./Corners.module.css";
 import { cornerRemarks } from "./cornerRemarks.ts";
+
+const off = aboutRemark("off");
 
 const lastSessions = 10;
 
@@ -35,7 +37,7 @@ export function RemarksPart({ comboId, corners }: RemarksPartProps) {
         <p>
           {laps === 0
             ? "No lap of this combo has been written down yet."
-            : `No corner was named in ${looked}. Write f@5 after a time for an off at corner 5.`}
+            : `No corner was named in ${looked}. Write ${off.letter}@5 after a time for ${off.named} at corner 5.`}
         </p>
       </Part>
     );

@@ -1,5 +1,5 @@
 import { type Measure, readMeasure, writeMeasure } from "#entry";
-import { useDraft } from "#live";
+import { useStoredText } from "#live";
 import { Field } from "#ui/Field.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 
@@ -14,12 +14,13 @@ interface StoredMeasureProps {
 
 /** One figure with its unit, stored when the field is left or by Enter; what is wrong stays in the field. */
 export function StoredMeasure({ draftKey, measure, value, onValue, hint }: StoredMeasureProps) {
-  const draft = useDraft(draftKey, writeMeasure(value, measure));
-  const reading = readMeasure(draft.value, measure);
-  const store = async () => {
-    if (!reading.ok) return;
-    if (reading.value === value || (await onValue(reading.value)) !== undefined) draft.set(undefined);
-  };
+  const { field, store, draft } = useStoredText({
+    draftKey,
+    value,
+    stored: writeMeasure(value, measure),
+    read: (text) => readMeasure(text, measure),
+    onStore: onValue,
+  });
   return (
     <>
       <Field
@@ -28,14 +29,9 @@ export function StoredMeasure({ draftKey, measure, value, onValue, hint }: Store
         figures
         inputMode="decimal"
         size="between"
-        value={draft.value}
-        onChange={draft.set}
-        onBlur={() => void store()}
-        onKeyDown={(event) => {
-          if (event.key === "Enter") void store();
-        }}
-        problem={reading.ok ? undefined : reading.problem}
+        onKeyDown={(event) => event.key === "Enter" && store()}
         hint={hint}
+        {...field}
       />
       <HalfTyped of={draft} />
     </>

@@ -1,5 +1,5 @@
 import type { Patch } from "#db";
-import { type Corner, cornerRanges, longestName, type Problem } from "#domain";
+import { type Corner, cornerRanges, type FieldProblem, type FormReading, longestName } from "#domain";
 import { type Measure, readMeasure, writeMeasure } from "#entry";
 
 export type CornerMeasure = "radius" | "width" | "angle";
@@ -16,7 +16,6 @@ export interface CornerTexts extends Readonly<Record<CornerMeasure, string>> {
   readonly name: string;
   readonly direction: "left" | "right" | "";
 }
-export type CornerProblem = Pick<Problem, "wrong" | "right">;
 
 /** A corner as texts, to be changed. */
 export function textsOf(corner: Corner): CornerTexts {
@@ -30,13 +29,11 @@ export function textsOf(corner: Corner): CornerTexts {
   };
 }
 
-type CornerReading =
-  | { readonly ok: true; readonly patch: Patch<Omit<Corner, "number">> }
-  | { readonly ok: false; readonly problems: Partial<Record<keyof CornerTexts, CornerProblem>> };
+type CornerReading = FormReading<Patch<Omit<Corner, "number">>, keyof CornerTexts>;
 
 /** Reads the texts of a corner; an empty one is not known. */
 export function readCorner(texts: CornerTexts): CornerReading {
-  const problems: Partial<Record<keyof CornerTexts, CornerProblem>> = {};
+  const problems: Partial<Record<keyof CornerTexts, FieldProblem>> = {};
   const measured = (key: CornerMeasure) => {
     const reading = readMeasure(texts[key], cornerMeasures[key]);
     if (reading.ok) return reading.value;
@@ -49,12 +46,12 @@ export function readCorner(texts: CornerTexts): CornerReading {
       wrong: `Name: ${name.length} signs are too many.`,
       right: `At most ${longestName} are kept; take off ${name.length - longestName}.`,
     };
-  const patch = {
+  const value = {
     name: name || undefined,
     direction: texts.direction || undefined,
     radius: measured("radius"),
     width: measured("width"),
     angle: measured("angle"),
   };
-  return Object.keys(problems).length > 0 ? { ok: false, problems } : { ok: true, patch };
+  return Object.keys(problems).length > 0 ? { ok: false, problems } : { ok: true, value };
 }

@@ -1,5 +1,5 @@
 import type { AsideLinkFault, NamedChoice } from "#db";
-import type { FieldProblem } from "#ui/FieldFrame.tsx";
+import type { FieldProblem } from "#domain";
 import { Select } from "#ui/Select.tsx";
 
 interface AsideLinkProps {

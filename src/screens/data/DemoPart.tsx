@@ -1,6 +1,5 @@
 import { useState } from "react";
-import { lowestSchema, newestSchema, type ShelvedLogbook } from "#db";
-import { browserSha256, fetchBackup } from "#files";
+import type { ShelvedLogbook } from "#db";
 import { type GoesWithDemo, useLeaveDemo, useLoadDemo, useRemoveLogbook } from "#live";
 import { demoAddress } from "#state/demoAddress.ts";
 import { Button } from "#ui/Button.tsx";
@@ -15,9 +14,7 @@ interface DemoPartProps {
 
 /** A made-up driver's twelve weeks, to look around in: loaded and removed with one button each. */
 export function DemoPart({ demo, own }: DemoPartProps) {
-  const { load, isLoading } = useLoadDemo(() =>
-    fetchBackup(demoAddress, { lowest: lowestSchema, newest: newestSchema, sha256: browserSha256() }),
-  );
+  const { load, isLoading } = useLoadDemo(demoAddress);
   const remove = useRemoveLogbook();
   const { look, moveAndRemove } = useLeaveDemo(demoAddress);
   const [isLooking, setLooking] = useState(false);

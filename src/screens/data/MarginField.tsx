@@ -1,5 +1,5 @@
 import { type Measure, readMeasure, writeMeasure } from "#entry";
-import { useDraft } from "#live";
+import { useStoredText } from "#live";
 import { Field } from "#ui/Field.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 
@@ -7,19 +7,23 @@ const margin: Measure = { name: "Margin", unit: "percent", least: 0, most: 100 }
 
 interface MarginFieldProps {
   readonly percent: number;
-  readonly onPercent: (percent: number) => void;
+  /** Gives undefined when it could not be stored. */
+  readonly onPercent: (percent: number) => Promise<unknown>;
 }
 
 /** How near the best lap a lap has to be, to count as near it. Stored when the field is left, or by Enter. */
 export function MarginField({ percent, onPercent }: MarginFieldProps) {
-  const stored = writeMeasure(percent, margin);
-  const draft = useDraft("margin", stored);
-  const reading = readMeasure(draft.value, margin);
-  const store = () => {
-    if (!reading.ok) return;
-    draft.set(undefined);
-    if (reading.value !== undefined && reading.value !== percent) onPercent(reading.value);
-  };
+  const { field, store, draft } = useStoredText({
+    draftKey: "margin",
+    value: percent,
+    stored: writeMeasure(percent, margin),
+    // There is always one: an emptied field is the one there was.
+    read: (text) => {
+      const reading = readMeasure(text, margin);
+      return reading.ok ? { ok: true, value: reading.value ?? percent } : reading;
+    },
+    onStore: onPercent,
+  });
   return (
     <>
       <Field
@@ -28,11 +32,8 @@ export function MarginField({ percent, onPercent }: MarginFieldProps) {
         figures
         inputMode="decimal"
         size="between"
-        value={draft.value}
-        onChange={draft.set}
-        onBlur={store}
         onKeyDown={(event) => event.key === "Enter" && store()}
-        problem={reading.ok ? undefined : reading.problem}
+        {...field}
       />
       <HalfTyped of={draft} />
     </>

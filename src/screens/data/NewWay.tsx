@@ -1,9 +1,9 @@
-import { useState } from "react";
+import { useForm, useTyped } from "#live";
 import { Field } from "#ui/Field.tsx";
 import { BadRows } from "./BadRows.tsx";
 import { HoldsTable } from "./HoldsTable.tsx";
 import styles from "./Restore.module.css";
-import { freeTitle, wrongTitle } from "./titles.ts";
+import { freeTitle, readTitle } from "./titles.ts";
 import { WayButtons } from "./WayButtons.tsx";
 import { type WayProps, withoutBad } from "./wayProps.ts";
 
@@ -11,23 +11,22 @@ import { type WayProps, withoutBad } from "./wayProps.ts";
 export function NewWay(props: WayProps & { readonly titles: readonly string[] }) {
   const { file, incoming, onLeave, titles } = props;
   const { preview, source } = file;
-  const [title, setTitle] = useState(() => freeTitle(preview.title, titles));
-  const problem = wrongTitle(title);
+  const typed = useTyped({ title: freeTitle(preview.title, titles) });
+  const { box, field, submit } = useForm({
+    typed,
+    reading: readTitle(typed.value.title),
+    onRead: async (title) => {
+      await incoming.asNew(source, { title, kind: "own" });
+      return true;
+    },
+  });
   return (
-    <form
-      className={styles["preview"]}
-      onSubmit={(event) => {
-        event.preventDefault();
-        if (problem === undefined) void incoming.asNew(source, title.trim());
-      }}
-    >
+    <form ref={box} className={styles["preview"]} onSubmit={submit}>
       <HoldsTable holds={preview.holds} />
       {preview.bad.all > 0 && <BadRows bad={preview.bad} />}
       <Field
         label="Name of the restored logbook"
-        value={title}
-        onChange={setTitle}
-        problem={problem}
+        {...field("title")}
         disabled={incoming.progress !== undefined}
         size="between"
       />

@@ -26,7 +26,7 @@ export function PreferencesPart() {
   const chosen = useRows(preferences, []);
   const write = useWrite();
   const choose = (patch: Parameters<typeof setPreferences>[1]) =>
-    void write((book) => setPreferences(book, patch));
+    write((book) => setPreferences(book, patch));
   return (
     <Part title="Preferences" ruled aside="stored at once">
       <div className={styles["list"]}>
@@ -57,7 +57,7 @@ export function PreferencesPart() {
 
 interface OfTheLogbookProps {
   readonly chosen: Preferences;
-  readonly choose: (patch: Parameters<typeof setPreferences>[1]) => void;
+  readonly choose: (patch: Parameters<typeof setPreferences>[1]) => Promise<unknown>;
 }
 
 function OfTheLogbook({ chosen, choose }: OfTheLogbookProps) {

@@ -1,5 +1,5 @@
-import { useRef, useState } from "react";
 import { pickFile } from "#files";
+import { useForm, useTyped } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { TextArea } from "#ui/TextArea.tsx";
 import { useFocusBack } from "#ui/useFocusBack.ts";
@@ -7,19 +7,27 @@ import { Incoming } from "./Incoming.tsx";
 import styles from "./Restore.module.css";
 import { useLook } from "./useLook.ts";
 
+const noText = {
+  wrong: "There is no text yet",
+  right: "Paste what the other device copied, or choose a file",
+};
+
 /** Takes in what another device sent: a file, or pasted text. */
 export function ReceiveForm({ titles }: { readonly titles: readonly string[] }) {
   const looking = useLook();
   const { kind } = looking.step;
-  const [text, setText] = useState("");
-  const [isEmpty, setEmpty] = useState(false);
-  const form = useRef<HTMLFormElement>(null);
+  const typed = useTyped({ text: "" });
+  const { text } = typed.value;
+  const { box, field, submit } = useForm({
+    typed,
+    reading: text.trim() === "" ? { ok: false, problems: { text: noText } } : { ok: true, value: text },
+    onRead: (read) => {
+      looking.look("The pasted text", new Blob([read]));
+      return true;
+    },
+  });
   const isSeen = kind === "seen";
-  useFocusBack(isSeen || undefined, () => form.current?.querySelector("textarea"));
-  const read = () => {
-    if (text.trim() === "") return setEmpty(true);
-    return looking.look("The pasted text", new Blob([text]));
-  };
+  useFocusBack(isSeen || undefined, () => box.current?.querySelector("textarea"));
   const choose = async () => {
     const file = await pickFile(".json,.gz,.txt,application/json,text/plain");
     if (file !== undefined) looking.look(file.name, file);
@@ -27,33 +35,14 @@ export function ReceiveForm({ titles }: { readonly titles: readonly string[] }) 
   return (
     <>
       {!isSeen && (
-        <form
-          ref={form}
-          className={styles["preview"]}
-          onSubmit={(event) => {
-            event.preventDefault();
-            read();
-          }}
-        >
+        <form ref={box} className={styles["preview"]} onSubmit={submit}>
           <TextArea
             label="Text from the other device"
-            value={text}
-            onChange={(next) => {
-              setText(next);
-              setEmpty(false);
-            }}
+            {...field("text")}
             rows={2}
             autoCapitalize="off"
             autoComplete="off"
             spellCheck={false}
-            problem={
-              isEmpty
-                ? {
-                    wrong: "There is no text yet",
-                    right: "Paste what the other device copied, or choose a file",
-                  }
-                : undefined
-            }
           />
           <div className={styles["buttons"]}>
             <Button type="submit" size="between" disabled={kind === "reading"}>
@@ -65,7 +54,7 @@ export function ReceiveForm({ titles }: { readonly titles: readonly string[] }) 
           </div>
         </form>
       )}
-      <Incoming looking={looking} titles={titles} first="merge" onLeave={() => setText("")} />
+      <Incoming looking={looking} titles={titles} first="merge" onLeave={() => typed.set(undefined)} />
     </>
   );
 }

@@ -1,8 +1,9 @@
-import { useEffect, useRef, useState } from "react";
+import { useEffect } from "react";
+import { useForm, useTyped } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
 import styles from "./LogbooksPart.module.css";
-import { wrongTitle } from "./titles.ts";
+import { readTitle } from "./titles.ts";
 
 interface TitleFormProps {
   readonly label: string;
@@ -16,41 +17,27 @@ interface TitleFormProps {
 
 /** One field for the name of a logbook. */
 export function TitleForm({ label, button, start, onTitle, onCancel }: TitleFormProps) {
-  const [title, setTitle] = useState(start);
-  const [isRefused, setRefused] = useState(false);
-  const form = useRef<HTMLFormElement>(null);
+  const typed = useTyped({ title: start });
+  const { box, field, set, submit } = useForm({
+    typed,
+    reading: readTitle(typed.value.title),
+    onRead: async (read) => {
+      const isStored = await onTitle(read);
+      if (isStored) set({ title: "" });
+      return isStored;
+    },
+  });
   const isPlaced = onCancel !== undefined;
   useEffect(() => {
-    const input = form.current?.querySelector("input");
+    const input = box.current?.querySelector("input");
     if (!isPlaced || !input) return;
     input.focus();
     input.select();
-  }, [isPlaced]);
-  const submit = async () => {
-    if (wrongTitle(title) !== undefined) return setRefused(true);
-    if (await onTitle(title.trim())) setTitle("");
-  };
+  }, [isPlaced, box]);
   return (
-    <form
-      ref={form}
-      className={styles["buttons"]}
-      onSubmit={(event) => {
-        event.preventDefault();
-        void submit();
-      }}
-    >
+    <form ref={box} className={styles["buttons"]} onSubmit={submit}>
       <div className={styles["name"]}>
-        <Field
-          label={label}
-          value={title}
-          onChange={(next) => {
-            setTitle(next);
-            setRefused(false);
-          }}
-          problem={isRefused ? wrongTitle(title) : undefined}
-          size="between"
-          dir="auto"
-        />
+        <Field label={label} size="between" dir="auto" {...field("title")} />
       </div>
       <Button type="submit" size="between">
         {button}

@@ -1,4 +1,5 @@
-import { type ReactNode, useRef, useState } from "react";
+import type { ReactNode } from "react";
+import { useForm, useTyped } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
 import { Field } from "#ui/Field.tsx";
@@ -23,15 +24,18 @@ interface TypedWordDialogProps {
 /** What cannot be undone is done only once a word has been typed. */
 export function TypedWordDialog(props: TypedWordDialogProps) {
   const { title, word, keep, act, notDone, between, onAct, onClose, children } = props;
-  const [typed, setTyped] = useState("");
-  const [isRefused, setRefused] = useState(false);
-  const field = useRef<HTMLInputElement>(null);
-  const confirm = () => {
-    if (typed.trim().toLowerCase() === word) return onAct();
-    setRefused(true);
-    return field.current?.focus();
-  };
   const words = word.includes(" ") ? "words" : "word";
+  const missing = { wrong: notDone, right: `Type the ${words} ${word}` };
+  const typed = useTyped({ word: "" });
+  const isThere = typed.value.word.trim().toLowerCase() === word;
+  const { box, field, submit } = useForm<{ readonly word: string }, string, HTMLDivElement>({
+    typed,
+    reading: isThere ? { ok: true, value: word } : { ok: false, problems: { word: missing } },
+    onRead: () => {
+      onAct();
+      return true;
+    },
+  });
   return (
     <Dialog
       title={title}
@@ -44,25 +48,16 @@ export function TypedWordDialog(props: TypedWordDialogProps) {
             {keep}
           </Button>
           {between}
-          <Button size="between" variant="caution" onClick={confirm}>
+          <Button size="between" variant="caution" onClick={submit}>
             {act}
           </Button>
         </>
       }
     >
       {children}
-      <Field
-        ref={field}
-        label={`Type “${word}” to confirm`}
-        value={typed}
-        onChange={(text) => {
-          setTyped(text);
-          setRefused(false);
-        }}
-        autoCapitalize="off"
-        size="between"
-        problem={isRefused ? { wrong: notDone, right: `Type the ${words} ${word}` } : undefined}
-      />
+      <div ref={box}>
+        <Field label={`Type “${word}” to confirm`} autoCapitalize="off" size="between" {...field("word")} />
+      </div>
     </Dialog>
   );
 }

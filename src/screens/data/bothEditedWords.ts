@@ -57,6 +57,7 @@ const words: Readonly<Record<string, string>> = {
   targetMs: "target of the day",
   isNotBest: "not a PB",
   isOdd: "confirmed as odd",
+  sectorDecimals: "decimals of its sectors",
   displayDecimals: "decimals",
   relativeTo: "relative to",
   dayStartsAt: "day begins at",

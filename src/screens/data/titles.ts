@@ -1,12 +1,18 @@
+import type { FormReading } from "#domain";
+
 const longest = 200;
 
-/** What is wrong with the name of a logbook; undefined when nothing is. */
-export function wrongTitle(title: string): string | undefined {
-  const length = [...title.trim()].length;
-  if (length === 0) return "A logbook needs a name. Write one, for example “Evenings”.";
-  return length > longest
-    ? `The name has ${length} signs; at most ${longest} are kept. Take off ${length - longest}.`
-    : undefined;
+/** Reads the name of a logbook, or says what is wrong with it. */
+export function readTitle(typed: string): FormReading<string, "title"> {
+  const title = typed.trim();
+  const { length } = [...title];
+  const refused = (problem: string) => ({ ok: false, problems: { title: problem } }) as const;
+  if (length === 0) return refused("A logbook needs a name. Write one, for example “Evenings”.");
+  if (length > longest)
+    return refused(
+      `The name has ${length} signs; at most ${longest} are kept. Take off ${length - longest}.`,
+    );
+  return { ok: true, value: title };
 }
 
 /** The title, with a number behind it when another logbook has it already. */

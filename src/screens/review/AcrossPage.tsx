@@ -7,8 +7,8 @@ import { Choice } from "#ui/Choice.tsx";
 import { acrossReading, acrossTitle, acrossWords, sayAcross } from "#words";
 import styles from "./Across.module.css";
 import { AcrossTable } from "./AcrossTable.tsx";
-import type { AroundProps } from "./AroundReview.tsx";
 import type { NamedLine } from "./acrossColumns.tsx";
+import type { AroundProps } from "./aroundProps.ts";
 import { Finding } from "./Finding.tsx";
 import { References } from "./References.tsx";
 

@@ -1,20 +1,12 @@
 import { type ComponentType, lazy, Suspense } from "react";
 import { preferences } from "#db";
-import type { CalendarDate, Preferences } from "#domain";
-import { type DrivenCombo, useCombos, useRows, useSessionsInDoubt, useToday } from "#live";
+import { useCombos, useRows, useSessionsInDoubt, useToday } from "#live";
 import type { AroundReview as AroundAddress } from "#state/address.ts";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { SessionsInDoubt } from "#ui/SessionsInDoubt.tsx";
+import type { AroundProps } from "./aroundProps.ts";
 import { ReviewNav } from "./ReviewNav.tsx";
 import styles from "./ReviewScreen.module.css";
-
-/** What each of the views is handed. */
-export interface AroundProps {
-  readonly address: AroundAddress;
-  readonly combos: readonly DrivenCombo[];
-  readonly preferences: Preferences;
-  readonly today: CalendarDate;
-}
 
 const parts: Readonly<Record<AroundAddress["part"], ComponentType<AroundProps>>> = {
   across: lazy(() => import("./AcrossPage.tsx").then((file) => ({ default: file.AcrossPage }))),

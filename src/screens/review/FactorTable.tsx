@@ -37,7 +37,7 @@ export function FactorTable({ factors, reading }: FactorTableProps) {
 }
 
 function rowOf(factor: Factor, { value, laps, usual, difference }: FactorGroup, isMost: boolean): Row {
-  const seconds = (ms: number) => formatDelta(Math.round(ms / 10) * 10).slice(0, -1);
+  const seconds = (ms: number) => formatDelta(ms, 2);
   return {
     id: `${factor} ${value}`,
     cells: {

@@ -1,6 +1,6 @@
 import { lazy, Suspense } from "react";
 import { Disclosure } from "#ui/Disclosure.tsx";
-import { bandMeaning, progressBy100Laps, sayCurve, sayPracticeRate } from "#words";
+import { bandMeaning, progressBy100Laps, sayCurve, sayPracticeRate, sayReason } from "#words";
 import styles from "./FasterPart.module.css";
 import { Finding } from "./Finding.tsx";
 import { LeftOut } from "./LeftOut.tsx";
@@ -67,6 +67,6 @@ function moreWords({ review }: Looked): string[] {
             ? `Of them the last ${curve.value.sessions}; ${curve.value.sessionsLeftOut} older ones are left out.`
             : "",
         ]
-      : [`No forecast yet: ${curve.reason}.`]),
+      : [`No forecast yet: ${sayReason(curve.reason)}.`]),
   ].filter((sentence) => sentence !== "");
 }

@@ -31,9 +31,9 @@ export function IndividualPart({ looked }: { readonly looked: Looked }) {
           label="One session, lap by lap"
           value={shown.sessionId}
           onChange={setChosen}
-          options={sessions.map(({ sessionId, date, paceLaps, median }) => ({
+          options={sessions.map(({ sessionId, date, paceLaps, median, medianDecimals }) => ({
             value: sessionId,
-            label: `${sayDate(date)} · ${paceLaps} pace laps${median === undefined ? "" : ` · usual ${formatLapTime(median)}`}`,
+            label: `${sayDate(date)} · ${paceLaps} pace laps${median === undefined ? "" : ` · usual ${formatLapTime(median, medianDecimals)}`}`,
           }))}
         />
       </div>

@@ -16,11 +16,13 @@ interface MarkLapProps {
 }
 
 const spoiling = remarkKinds.filter(({ spoils }) => spoils);
+/** What it was most often. */
+const likely: RemarkKind = "off";
 
 /** A pointed-at lap: the driver says what it was, or leaves it a pace lap like the others. */
 export function MarkLap({ number, reasons, lap, runId }: MarkLapProps) {
   const write = useWrite();
-  const [kind, setKind] = useState<RemarkKind>("off");
+  const [kind, setKind] = useState(likely);
   const mark = () =>
     write(
       (book) =>

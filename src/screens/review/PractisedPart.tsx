@@ -7,14 +7,14 @@ import type { Looked } from "./looked.ts";
 /** How much did I practise? The days driven, hours, and what breaks cost. */
 export default function PractisedPart({ looked }: { readonly looked: Looked }) {
   const { review, comboName, today, days, before, onSessions } = looked;
-  const { practice, practiceBefore, breaks } = review;
+  const { practice, breaks } = review;
   const { from = practice.days[0]?.date ?? today, to = today } = days;
   const last = practice.days.at(-1)?.date ?? to;
   return (
     <>
       <PracticeCalendar
         title={practiceTitle(practice)}
-        reading={practiceReading(practice, practiceBefore, before)}
+        reading={practiceReading(practice, review.before.practice, before)}
         level={3}
         asOf={today}
         fileName={`${comboName} practice`}

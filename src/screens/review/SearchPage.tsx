@@ -1,7 +1,7 @@
 import { isEmptySearch, type SearchTerms } from "#domain";
 import { useFigures } from "#live";
 import { sayFound } from "#words";
-import type { AroundProps } from "./AroundReview.tsx";
+import type { AroundProps } from "./aroundProps.ts";
 import styles from "./Search.module.css";
 import { SearchForm } from "./SearchForm.tsx";
 import { FoundLaps, FoundSessions } from "./SearchResults.tsx";

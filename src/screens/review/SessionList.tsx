@@ -57,7 +57,7 @@ export function SessionList({ review }: { readonly review: ComboReview }) {
 }
 
 function rowOf(point: SessionPoint, session: Session | undefined, best: DatedBest | undefined): Row {
-  const { sessionId, date, laps, median, bestClean, isPresentPage } = point;
+  const { sessionId, date, laps, median, medianDecimals, bestClean, isPresentPage } = point;
   return {
     id: sessionId,
     soft: !isPresentPage,
@@ -71,7 +71,7 @@ function rowOf(point: SessionPoint, session: Session | undefined, best: DatedBes
         />
       ),
       laps,
-      usual: median === undefined ? "—" : formatLapTime(median),
+      usual: median === undefined ? "—" : formatLapTime(median, medianDecimals),
       best: bestClean === undefined ? "—" : sayLapTime(bestClean.ms, bestClean.decimals),
     },
   };

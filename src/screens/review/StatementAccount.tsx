@@ -29,7 +29,7 @@ export function StatementAccount({ main, nameOf }: StatementAccountProps) {
             </div>
           ))}
           <div className={styles["balance"]}>
-            <dt>mean lap to the target</dt>
+            <dt>mean lap in all</dt>
             <dd>{formatDelta(account.value.balance)} s</dd>
           </div>
         </dl>

@@ -1,9 +1,9 @@
-import { differenceShown, formatDelta, formatLapTime, type Id, type ShownTime } from "#domain";
+import { differenceShown, formatLapTime, type Id, type ShownTime } from "#domain";
 import type { WeekLine, WeekStatement } from "#stats";
-import { Ink } from "#ui/Ink.tsx";
+import { Delta } from "#ui/Delta.tsx";
 import { Name } from "#ui/Name.tsx";
 import { RuledTable } from "#ui/RuledTable.tsx";
-import { counted, sayLapTime } from "#words";
+import { counted, sayGain, sayHours, sayLapTime } from "#words";
 
 /** Combos that fit on the page; the others are summed up in one line. */
 const mostLines = 6;
@@ -53,7 +53,7 @@ export function StatementDriven({ statement, nameOf }: { readonly statement: Wee
 }
 
 function cellsOf({ sessions, laps, drivingMs, mistakes }: Sums) {
-  return { sessions, laps, wheel: sayMinutes(drivingMs), mistakes };
+  return { sessions, laps, wheel: sayHours(drivingMs), mistakes };
 }
 
 function sumOf(lines: readonly WeekLine[]): Sums {
@@ -67,13 +67,6 @@ function sumOf(lines: readonly WeekLine[]): Sums {
   };
 }
 
-/** "1 h 52 min" */
-function sayMinutes(ms: number): string {
-  const minutes = Math.round(ms / 60_000);
-  const hours = Math.floor(minutes / 60);
-  return hours === 0 ? `${minutes} min` : `${hours} h ${String(minutes % 60).padStart(2, "0")} min`;
-}
-
 const timeColumns = [
   { key: "combo", title: "combo" },
   { key: "bestBefore", title: "PB before", figures: true },
@@ -81,7 +74,7 @@ const timeColumns = [
   { key: "gained", title: "gained", figures: true, strong: true },
   { key: "usualBefore", title: "usual before", figures: true },
   { key: "usual", title: "usual after", figures: true },
-  { key: "moved", title: "gained or spent", figures: true, strong: true },
+  { key: "gain", title: "in 12 weeks", figures: true, strong: true },
 ] as const;
 
 /** PB and usual lap brought forward into the week and carried on out of it. */
@@ -91,16 +84,16 @@ export function StatementTimes({ lines, nameOf }: { readonly lines: readonly Wee
       caption="PB and usual lap, before the week and after it"
       captionHidden
       columns={timeColumns}
-      rows={lines.slice(0, mostLines).map(({ comboId, bestBefore, best, usualBefore, usual }) => ({
+      rows={lines.slice(0, mostLines).map(({ comboId, bestBefore, best, usualBefore, usual, gain }) => ({
         id: comboId,
         cells: {
           combo: <Name>{nameOf(comboId)}</Name>,
           bestBefore: bestBefore === undefined ? none : sayLapTime(bestBefore.ms, bestBefore.decimals),
           best: best === undefined ? none : sayLapTime(best.ms, best.decimals),
           gained: <Moved before={bestBefore} after={best} />,
-          usualBefore: usualBefore === undefined ? none : formatLapTime(usualBefore),
-          usual: usual === undefined ? none : formatLapTime(usual),
-          moved: <Moved before={asShown(usualBefore)} after={asShown(usual)} />,
+          usualBefore: usualBefore === undefined ? none : formatLapTime(usualBefore.ms, usualBefore.decimals),
+          usual: usual === undefined ? none : formatLapTime(usual.ms, usual.decimals),
+          gain: sayGain(gain),
         },
       }))}
     />
@@ -108,10 +101,6 @@ export function StatementTimes({ lines, nameOf }: { readonly lines: readonly Wee
 }
 
 const none = "—";
-
-function asShown(ms: number | undefined): ShownTime | undefined {
-  return ms === undefined ? undefined : { ms };
-}
 
 interface MovedProps {
   readonly before: ShownTime | undefined;
@@ -121,10 +110,9 @@ interface MovedProps {
 function Moved({ before, after }: MovedProps) {
   if (before === undefined || after === undefined) return none;
   const { ms, decimals } = differenceShown(before, after);
-  const word = ms < 0 ? " faster" : ms > 0 ? " slower" : "";
   return (
-    <Ink tone={ms < 0 ? "gain" : ms > 0 ? "loss" : "plain"}>
-      {formatDelta(ms, decimals)} s{word}
-    </Ink>
+    <Delta ms={ms} decimals={decimals}>
+      {(way) => (way === "the same" ? " s" : ` s ${way}`)}
+    </Delta>
   );
 }

@@ -4,7 +4,7 @@ import { useFigures, useRows, useShelvedNow, useUntil } from "#live";
 import { type Address, printAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { sayDriven, weekDays, weekTitle } from "#words";
-import type { AroundProps } from "./AroundReview.tsx";
+import type { AroundProps } from "./aroundProps.ts";
 import styles from "./Statement.module.css";
 import { StatementEmpty } from "./StatementEmpty.tsx";
 import { StatementSheet } from "./StatementSheet.tsx";

@@ -11,7 +11,7 @@ import {
 } from "#words";
 import { LeftOut } from "./LeftOut.tsx";
 import { type Looked, openSession } from "./looked.ts";
-import { consistencyOf, shareRows } from "./reviewCharts.ts";
+import { consistencyOf, shareRows, sharesBefore } from "./reviewCharts.ts";
 
 interface SteadierPartProps {
   readonly looked: Looked;
@@ -21,13 +21,16 @@ interface SteadierPartProps {
 /** Am I getting steadier? Scatter of each session, share of clean laps, laps near the best. */
 export default function SteadierPart({ looked, marginPercent }: SteadierPartProps) {
   const { review, comboName, today, before, onSessions } = looked;
-  const { cleanShare, cleanShareBefore, nearTheBest, nearTheBestBefore, points } = review;
+  const { cleanShare, nearTheBest, points } = review;
+  const earlier = sharesBefore(review);
   const about = { asOf: today, level: 3 } as const;
   const against = before === undefined ? "" : scatterShiftSays(review, before);
-  const unknown = points.filter((point) => point.isPresentPage && point.consistency === undefined).length;
+  const unknown = points.filter(
+    (point) => point.isPresentPage && point.laps > 0 && point.consistency === undefined,
+  ).length;
   const shares = [
-    sayShareBefore(cleanShare, cleanShareBefore, ["clearly more clean laps", "clearly fewer clean laps"]),
-    `${sayNearTheBest(nearTheBest, marginPercent)} now; ${sayShareBefore(nearTheBest, nearTheBestBefore, ["clearly more near the best", "clearly fewer near the best"])}`,
+    sayShareBefore(cleanShare, earlier?.cleanShare, ["clearly more clean laps", "clearly fewer clean laps"]),
+    `${sayNearTheBest(nearTheBest, marginPercent)} now; ${sayShareBefore(nearTheBest, earlier?.nearTheBest, ["clearly more near the best", "clearly fewer near the best"])}`,
   ];
   return (
     <>

@@ -16,6 +16,7 @@ export function progressOf({ review, days, today }: Looked): ProgressData {
       date: point.date,
       startedAt: point.startedAt,
       median: point.median,
+      medianDecimals: point.medianDecimals,
       q1: point.lowerQuartile,
       q3: point.upperQuartile,
       best: point.best,
@@ -99,7 +100,8 @@ function targetLine({ kind, value }: Target): ProgressTarget[] {
 
 /** What the consistency chart draws; a session with too few laps stays in its table. */
 export function consistencyOf({ points }: ComboReview): ConsistencySession[] {
-  return points.map((point) => ({
+  const driven = points.filter(({ laps }) => laps > 0);
+  return driven.map((point) => ({
     id: point.sessionId,
     date: point.date,
     startedAt: point.startedAt,
@@ -108,6 +110,11 @@ export function consistencyOf({ points }: ComboReview): ConsistencySession[] {
     laps: point.paceLaps,
     isPresentPage: point.isPresentPage,
   }));
+}
+
+/** The period before, where shares may be compared with it. */
+export function sharesBefore({ against, before }: ComboReview): ComboReview["before"] | undefined {
+  return against.known ? before : undefined;
 }
 
 /** Shares of clean laps and of laps near their session's best, now and before, in percent. */
@@ -119,9 +126,9 @@ export function shareRows(review: ComboReview, marginPercent: number): RangeRow[
   const near = `within ${marginPercent} % of the session's best`;
   return [
     ...row("clean", "clean, now", review.cleanShare, false),
-    ...row("cleanBefore", "clean, before", review.cleanShareBefore, true),
+    ...row("cleanBefore", "clean, before", sharesBefore(review)?.cleanShare, true),
     ...row("near", `${near}, now`, review.nearTheBest, false),
-    ...row("nearBefore", `${near}, before`, review.nearTheBestBefore, true),
+    ...row("nearBefore", `${near}, before`, sharesBefore(review)?.nearTheBest, true),
   ];
 }
 

@@ -32,7 +32,7 @@ export function sayProgressFound(review: ComboReview): { readonly title: string;
   const reading = `${progressReading(review)}${bands}`;
   return {
     title: progressTitle(review),
-    reading: review.trend.known ? reading : `${personalBestTitle(review.bests)}. ${reading}`,
+    reading: review.gain.known ? reading : `${personalBestTitle(review.bests)}. ${reading}`,
   };
 }
 

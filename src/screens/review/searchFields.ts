@@ -1,8 +1,8 @@
 import {
   type Focus,
+  type FormReading,
   formatLapTime,
   isCalendarDate,
-  type Problem,
   type RemarkKind,
   type SearchTerms,
 } from "#domain";
@@ -19,8 +19,6 @@ export interface TypedSearch {
   readonly shortest: string;
   readonly longest: string;
 }
-
-export type SearchProblems = { readonly [F in keyof TypedSearch]?: Pick<Problem, "wrong" | "right"> };
 
 /** The fields that hold what an address asks for. */
 export function typedOf(terms: SearchTerms): TypedSearch {
@@ -41,12 +39,12 @@ export function typedOf(terms: SearchTerms): TypedSearch {
 export function readSearch(
   typed: TypedSearch,
   displayDecimals: number,
-): { readonly terms?: SearchTerms; readonly problems: SearchProblems } {
+): FormReading<SearchTerms, keyof TypedSearch> {
   const time = (text: string) => (text.trim() === "" ? undefined : readTime(text, { displayDecimals }));
   const [shortest, longest] = [time(typed.shortest), time(typed.longest)];
   const areTimesTurned = shortest?.ok && longest?.ok && shortest.ms > longest.ms;
   const areDaysTurned = isCalendarDate(typed.from) && isCalendarDate(typed.to) && typed.from > typed.to;
-  const problems: SearchProblems = {
+  const problems = {
     ...(shortest?.ok === false && { shortest: shortest.problem }),
     ...(longest?.ok === false && { longest: longest.problem }),
     ...(areTimesTurned === true && {
@@ -59,7 +57,7 @@ export function readSearch(
       to: { wrong: "The last day lies before the first.", right: "Pick a later one, or none." },
     }),
   };
-  if (Object.keys(problems).length > 0) return { problems };
+  if (Object.keys(problems).length > 0) return { ok: false, problems };
   const terms = {
     words: typed.words.trim() || undefined,
     remark: typed.remark || undefined,
@@ -71,5 +69,5 @@ export function readSearch(
     longest: longest?.ok ? longest.ms : undefined,
   };
   const asked = Object.entries(terms).filter(([, value]) => value !== undefined);
-  return { terms: Object.fromEntries(asked), problems };
+  return { ok: true, value: Object.fromEntries(asked) };
 }

@@ -1,4 +1,4 @@
-import type { Problem } from "#domain";
+import type { FormReading } from "#domain";
 import { readTime } from "#entry";
 
 /** A reference lap as it is being typed. */
@@ -15,18 +15,16 @@ export interface ReadReference {
   readonly source: string;
 }
 
-export type ReferenceProblems = { readonly [F in "time" | "source"]?: Pick<Problem, "wrong" | "right"> };
-
 const longestSource = 200;
 
 /** Reads what was typed: the reference lap, or what is wrong in which field. */
 export function readReference(
   typed: TypedReference,
   displayDecimals: number,
-): { readonly reference?: ReadReference; readonly problems: ReferenceProblems } {
+): FormReading<ReadReference, "time" | "source"> {
   const time = readTime(typed.time, { displayDecimals });
   const source = typed.source.trim();
-  const problems: ReferenceProblems = {
+  const problems = {
     ...(!time.ok && { time: time.problem }),
     ...(source === "" && {
       source: {
@@ -38,6 +36,6 @@ export function readReference(
       source: { wrong: `This is ${source.length} signs long.`, right: `Write at most ${longestSource}.` },
     }),
   };
-  if (!time.ok || problems.source !== undefined) return { problems };
-  return { reference: { ms: time.ms, decimals: time.decimals, source }, problems };
+  if (!time.ok || problems.source !== undefined) return { ok: false, problems };
+  return { ok: true, value: { ms: time.ms, decimals: time.decimals, source } };
 }

@@ -1,5 +1,6 @@
-import { type CalendarDate, comboName, formatLapTime } from "#domain";
+import { type CalendarDate, comboName, formatLapTime, type Id } from "#domain";
 import { useCombos, useFigures, useSessionsInDoubt } from "#live";
+import type { RigRecordDay } from "#stats";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
 import { SessionsInDoubt } from "#ui/SessionsInDoubt.tsx";
@@ -7,15 +8,15 @@ import { counted, sayRigStep } from "#words";
 import styles from "./Rig.module.css";
 
 interface BeforeAfterProps {
-  /** First day of the record. */
-  readonly on: CalendarDate;
-  readonly records: readonly CalendarDate[];
+  readonly rigId: Id;
+  /** All records in their order. */
+  readonly records: readonly RigRecordDay[];
   readonly today: CalendarDate;
 }
 
-/** The combos driven in the four weeks before a record began and after it. */
-export function BeforeAfter({ on, records, today }: BeforeAfterProps) {
-  const { value: steps, isRenewing } = useFigures("rigSteps", { on, records, today });
+/** The combos driven in the four weeks before a record began and after it, by what their runs were driven with. */
+export function BeforeAfter({ rigId, records, today }: BeforeAfterProps) {
+  const { value: steps, isRenewing } = useFigures("rigSteps", { rigId, records, today });
   const combos = useCombos();
   const ahead = useSessionsInDoubt(today);
   if (steps === undefined || combos === undefined) return <p>Working out the laps before and after</p>;
@@ -31,13 +32,14 @@ export function BeforeAfter({ on, records, today }: BeforeAfterProps) {
       ) : (
         <div aria-busy={isRenewing} className={styles["form"]}>
           <ul className={styles["steps"]} aria-label="Usual lap in the four weeks before and after">
-            {steps.map(({ comboId, before, after, step }) => (
+            {steps.map(({ comboId, before, after, mixed, step }) => (
               <li key={comboId}>
                 <strong>
                   <Name>{named.get(comboId) ?? "a deleted combo"}</Name>
                 </strong>
                 <span>
                   usual lap before {sideOf(before)}, after {sideOf(after)}
+                  {mixed > 0 && `; ${counted(mixed, "session")} with both settings on neither side`}
                 </span>
                 <span>at the change, practice taken out: {sayRigStep(step)}</span>
               </li>

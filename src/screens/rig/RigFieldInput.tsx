@@ -1,33 +1,31 @@
 import { readMeasure } from "#entry";
+import type { FormField } from "#live";
 import { Choice } from "#ui/Choice.tsx";
 import { Field } from "#ui/Field.tsx";
 import { TextArea } from "#ui/TextArea.tsx";
 import type { MeasureField, RigField } from "./rigFields.ts";
-import type { RigProblem } from "./rigTexts.ts";
 
 interface RigFieldInputProps {
   readonly field: RigField;
-  readonly text: string;
-  readonly onText: (text: string) => void;
-  readonly problem: RigProblem | undefined;
+  readonly typed: FormField<string>;
 }
 
 /** One field of a record, by its kind. */
-export function RigFieldInput({ field, text, onText, problem }: RigFieldInputProps) {
+export function RigFieldInput({ field, typed }: RigFieldInputProps) {
   const { label, hint } = field;
-  const shared = { label, problem, ...(hint !== undefined && { hint }) };
+  const shared = { label, ...typed, ...(hint !== undefined && { hint }) };
   if (field.kind === "choice") {
     const options = [...field.options, { value: "", label: "not said" }];
-    return <Choice {...shared} size="between" value={text} options={options} onChange={onText} />;
+    return <Choice {...shared} size="between" options={options} />;
   }
   if (field.kind === "words")
     return field.isLong ? (
-      <TextArea {...shared} rows={2} dir="auto" value={text} onChange={onText} />
+      <TextArea {...shared} rows={2} dir="auto" />
     ) : (
-      <Field {...shared} size="between" dir="auto" value={text} onChange={onText} />
+      <Field {...shared} size="between" dir="auto" />
     );
   const { unit } = field.measure;
-  const asked = problem === undefined ? questionOf(field, text) : undefined;
+  const asked = typed.problem === undefined ? questionOf(field, typed.value) : undefined;
   return (
     <Field
       {...shared}
@@ -36,8 +34,6 @@ export function RigFieldInput({ field, text, onText, problem }: RigFieldInputPro
       size="between"
       inputMode="decimal"
       unit={unit === "" ? undefined : unit}
-      value={text}
-      onChange={onText}
     />
   );
 }

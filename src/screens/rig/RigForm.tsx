@@ -1,13 +1,12 @@
 import { Fragment, type ReactNode, useEffect, useState } from "react";
-import type { Fields } from "#db";
+import type { Change, Fields, Logbook } from "#db";
 import { askDate, isDateAsked, practiceDay, type RigSettings } from "#domain";
-import { useLogbook } from "#live";
+import { type Typed, useLogbook, useWriteForm } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
 import { Notice } from "#ui/Notice.tsx";
 import { Part } from "#ui/Part.tsx";
 import { TextArea } from "#ui/TextArea.tsx";
-import { useToProblem } from "#ui/useToProblem.ts";
 import { cautions } from "#words";
 import styles from "./Rig.module.css";
 import { RigFieldInput } from "./RigFieldInput.tsx";
@@ -19,13 +18,14 @@ import { TrueToSize } from "./TrueToSize.tsx";
 
 interface RigFormProps {
   readonly title: string;
-  readonly texts: RigTexts;
-  readonly onText: (key: string, text: string) => void;
+  /** The texts of the open form. */
+  readonly typed: Typed<RigTexts>;
   /** The record put right, if any. */
   readonly old?: RigSettings | undefined;
   /** The record that what is typed is compared with, while typing. */
   readonly compared: RigSettings | undefined;
-  readonly onStore: (fields: Fields<RigSettings>) => void;
+  readonly write: (book: Logbook, fields: Fields<RigSettings>) => Promise<Change>;
+  readonly onStored: () => void;
   readonly onCancel: () => void;
 }
 
@@ -33,74 +33,53 @@ interface RigFormProps {
 const cautionAfter: readonly string[] = ["wheel.gainPercent", "view.degrees"];
 
 /** A record of the rig as fields with their units. Nothing has to be filled in but the date. */
-export function RigForm({ title, texts, onText, old, compared, onStore, onCancel }: RigFormProps) {
-  const { form, toProblem } = useToProblem();
-  const [isRefused, setRefused] = useState(false);
-  useEffect(() => form.current?.querySelector("input")?.focus(), [form]);
+export function RigForm(props: RigFormProps) {
+  const { title, typed, old, compared, write, onStored, onCancel } = props;
+  const texts = typed.value;
   const reading = readRig(texts, old);
-  const problems = reading.ok || !isRefused ? {} : reading.problems;
   const count = reading.ok ? 0 : Object.keys(reading.problems).length;
   const { clock, zone } = useLogbook().surroundings;
   const now = clock();
   const [asked, setAsked] = useState<string>();
-  const from = reading.ok ? reading.fields.from : undefined;
+  const from = reading.ok ? reading.value.from : undefined;
   const isDoubtful =
     from !== undefined && from !== old?.from && isDateAsked(from, practiceDay(now, zone(), 0), now);
-  const submit = () => {
-    if (isDoubtful && asked !== from) return setAsked(from);
-    if (reading.ok) return onStore(reading.fields);
-    setRefused(true);
-    toProblem();
+  const isAgreed = () => {
+    if (!isDoubtful || asked === from) return true;
+    setAsked(from);
+    return false;
   };
+  const form = { typed, reading, isAgreed, write, isUndoOffered: true, onStored };
+  const { box, field, isRefused, submit } = useWriteForm(form);
+  useEffect(() => box.current?.querySelector("input")?.focus(), [box]);
+  /** A field nothing has been typed into has no text yet. */
+  const filled = (key: string) => ({ ...field(key), value: texts[key] ?? "" });
   const ofPart = (part: RigPart) =>
     rigFields.filter((field) => field.part === part && isAsked(field, texts["screen.kind"] || undefined));
   return (
-    <form
-      ref={form}
-      noValidate
-      aria-label={title}
-      className={styles["form"]}
-      onSubmit={(event) => {
-        event.preventDefault();
-        submit();
-      }}
-    >
+    <form ref={box} noValidate aria-label={title} className={styles["form"]} onSubmit={submit}>
       <Part title={title} ruled>
         <div className={styles["fields"]}>
-          <Field
-            label="From"
-            hint="2026-10-14 or 14 Oct 2026"
-            size="between"
-            value={texts["from"] ?? ""}
-            onChange={(text) => onText("from", text)}
-            problem={problems["from"]}
-          />
+          <Field label="From" hint="2026-10-14 or 14 Oct 2026" size="between" {...filled("from")} />
           <Field
             label="Name of the record"
             hint="what it is about, such as: gain down"
             size="between"
             dir="auto"
-            value={texts["name"] ?? ""}
-            onChange={(text) => onText("name", text)}
-            problem={problems["name"]}
+            {...filled("name")}
           />
         </div>
       </Part>
       {(Object.keys(rigParts) as RigPart[]).map((part) => (
         <Part key={part} title={rigParts[part]} level={3} ruled>
           <div className={styles["fields"]}>
-            {ofPart(part).map((field) => (
-              <Fragment key={textKey(field)}>
-                <div className={field.kind === "measure" ? undefined : styles["wide"]}>
-                  <RigFieldInput
-                    field={field}
-                    text={texts[textKey(field)] ?? ""}
-                    onText={(text) => onText(textKey(field), text)}
-                    problem={problems[textKey(field)]}
-                  />
+            {ofPart(part).map((one) => (
+              <Fragment key={textKey(one)}>
+                <div className={one.kind === "measure" ? undefined : styles["wide"]}>
+                  <RigFieldInput field={one} typed={filled(textKey(one))} />
                 </div>
-                {textKey(field) === "view.degrees" && <TrueToSize screen={screenBeingTyped(texts)} />}
-                {cautionAfter.includes(textKey(field)) && (
+                {textKey(one) === "view.degrees" && <TrueToSize screen={screenBeingTyped(texts)} />}
+                {cautionAfter.includes(textKey(one)) && (
                   <div className={styles["wide"]}>
                     <CautionOf part={part} />
                   </div>
@@ -110,19 +89,13 @@ export function RigForm({ title, texts, onText, old, compared, onStore, onCancel
           </div>
         </Part>
       ))}
-      <TextArea
-        label="Note"
-        dir="auto"
-        value={texts["note"] ?? ""}
-        onChange={(text) => onText("note", text)}
-        problem={problems["note"]}
-      />
+      <TextArea label="Note" dir="auto" {...filled("note")} />
       <div className={styles["foot"]}>
         <div role="status">
           {isRefused && count > 0 && <p>Not stored yet: {fieldsToMend(count)}.</p>}
           {isDoubtful && asked === from && <p>{askDate("record", from)} Store it once more to keep it.</p>}
         </div>
-        {reading.ok && compared && <p>{sayChanges(rigChanges(compared, reading.fields))}</p>}
+        {reading.ok && compared && <p>{sayChanges(rigChanges(compared, reading.value))}</p>}
         <div className={styles["buttons"]}>
           <Button type="submit" variant="primary" size="between">
             Store

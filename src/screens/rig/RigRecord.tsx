@@ -3,6 +3,7 @@ import { deleteRig, editRig } from "#db";
 import type { CalendarDate } from "#domain";
 import { useWrite } from "#live";
 import { goTo } from "#state/address.ts";
+import type { RigRecordDay } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Name } from "#ui/Name.tsx";
@@ -20,8 +21,8 @@ import { useRigDraft } from "./useRigDraft.ts";
 interface RigRecordProps {
   readonly placed: Placed;
   readonly today: CalendarDate;
-  /** First days of all records. */
-  readonly records: readonly CalendarDate[];
+  /** All records in their order. */
+  readonly records: readonly RigRecordDay[];
   /** Begins a new record made from the one in force; absent while another form is open. */
   readonly onNew: (() => void) | undefined;
   /** The form or the record that had the focus is gone. */
@@ -42,15 +43,12 @@ export function RigRecord({ placed, today, records, onNew, onDone }: RigRecordPr
     return (
       <RigForm
         title="Put this record right"
-        texts={draft.open.texts}
-        onText={draft.change}
+        typed={draft.open.typed}
         old={rig}
         compared={rig}
         onCancel={close}
-        onStore={async (patch) => {
-          const edit = { id: rig.id, patch, expected: seen.current };
-          if (await write((book) => editRig(book, edit), { isUndoOffered: true })) close();
-        }}
+        write={(book, patch) => editRig(book, { id: rig.id, patch, expected: seen.current })}
+        onStored={close}
       />
     );
   const remove = async () => {
@@ -72,7 +70,7 @@ export function RigRecord({ placed, today, records, onNew, onDone }: RigRecordPr
         </p>
       )}
       {placed.before !== undefined && rig.from <= today && (
-        <BeforeAfter on={rig.from} records={records} today={today} />
+        <BeforeAfter rigId={rig.id} records={records} today={today} />
       )}
       <div className={styles["buttons"]}>
         {onNew && (

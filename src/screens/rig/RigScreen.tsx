@@ -1,7 +1,7 @@
 import { useRef } from "react";
 import { addRig, preferences, rigs } from "#db";
 import type { Preferences, RigSettings } from "#domain";
-import { useRows, useToday, useWrite } from "#live";
+import { useRows, useToday } from "#live";
 import { goTo, useAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
@@ -67,7 +67,7 @@ function Records({ chosen, records, onDone }: RecordsProps) {
         <RigRecord
           key={shown.rig.id}
           placed={shown}
-          records={records.map(({ from }) => from)}
+          records={placed.map(({ rig: { id, from } }) => ({ id, from }))}
           today={today}
           onNew={begin}
           onDone={onDone}
@@ -86,24 +86,20 @@ interface NewRecordProps {
 }
 
 function NewRecord({ draft, compared, onDone }: NewRecordProps) {
-  const write = useWrite();
   const { open } = draft;
   if (open === undefined) return null;
+  const close = () => {
+    draft.forget();
+    onDone();
+  };
   return (
     <RigForm
       title={compared === undefined ? "The first record" : "A new record"}
-      texts={open.texts}
-      onText={draft.change}
+      typed={open.typed}
       compared={compared}
-      onCancel={() => {
-        draft.forget();
-        onDone();
-      }}
-      onStore={async (fields) => {
-        const stored = await write((book) => addRig(book, { ...fields, id: open.id }), {
-          isUndoOffered: true,
-        });
-        if (stored === undefined) return;
+      onCancel={close}
+      write={(book, fields) => addRig(book, { ...fields, id: open.id })}
+      onStored={() => {
         draft.forget();
         goTo({ place: "rig" }, "replace");
         onDone();

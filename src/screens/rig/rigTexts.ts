@@ -1,9 +1,10 @@
 import type { Fields } from "#db";
 import {
   type CalendarDate,
+  type FieldProblem,
+  type FormReading,
   longestName,
   longestText,
-  type Problem,
   type RigSettings,
   readDate,
 } from "#domain";
@@ -12,7 +13,6 @@ import { isAsked, type RigField, type RigPart, rigFields, rigParts } from "./rig
 
 /** A record as it is typed: the text of each field, "from", "name" and "note" among them. */
 export type RigTexts = Readonly<Record<string, string>>;
-export type RigProblem = Pick<Problem, "wrong" | "right">;
 
 /** The name of a field among the texts: "screen.width". */
 export function textKey({ part, key }: Pick<RigField, "part" | "key">): string {
@@ -42,16 +42,12 @@ export function textsFrom(inForce: RigSettings | undefined, today: CalendarDate)
   return { ...(inForce && textsOf(inForce)), from: today, name: "", note: "" };
 }
 
-export type RigReading =
-  | { readonly ok: true; readonly fields: Fields<RigSettings> }
-  | { readonly ok: false; readonly problems: Readonly<Record<string, RigProblem>> };
-
 /**
  * Reads the texts of a record. Fields that make no sense for the kind of screen are left out.
  * @param old the record that is put right; what the form does not know of it is kept
  */
-export function readRig(texts: RigTexts, old?: RigSettings): RigReading {
-  const problems: Record<string, RigProblem> = {};
+export function readRig(texts: RigTexts, old?: RigSettings): FormReading<Fields<RigSettings>, string> {
+  const problems: Record<string, FieldProblem> = {};
   const parts = Object.fromEntries(
     Object.keys(rigParts).map((part) => [part, { ...old?.[part as RigPart] } as Record<string, unknown>]),
   ) as Record<RigPart, Record<string, unknown>>;
@@ -64,10 +60,10 @@ export function readRig(texts: RigTexts, old?: RigSettings): RigReading {
   const name = wordsOf("name", "Name", texts, longestName, problems);
   const note = wordsOf("note", "Note", texts, longestText, problems);
   if (from === undefined || Object.keys(problems).length > 0) return { ok: false, problems };
-  return { ok: true, fields: { ...(parts as Pick<RigSettings, RigPart>), from, name, note } };
+  return { ok: true, value: { ...(parts as Pick<RigSettings, RigPart>), from, name, note } };
 }
 
-function readField(field: RigField, texts: RigTexts, problems: Record<string, RigProblem>) {
+function readField(field: RigField, texts: RigTexts, problems: Record<string, FieldProblem>) {
   const key = textKey(field);
   if (!isAsked(field, texts["screen.kind"] || undefined)) return undefined;
   if (field.kind === "choice") return texts[key] || undefined;
@@ -83,7 +79,7 @@ function wordsOf(
   label: string,
   texts: RigTexts,
   most: number,
-  problems: Record<string, RigProblem>,
+  problems: Record<string, FieldProblem>,
 ): string {
   const text = (texts[key] ?? "").trim();
   if (text.length > most)
@@ -94,7 +90,7 @@ function wordsOf(
   return text;
 }
 
-function dateOf(text: string, problems: Record<string, RigProblem>): CalendarDate | undefined {
+function dateOf(text: string, problems: Record<string, FieldProblem>): CalendarDate | undefined {
   const reading = readDate(text);
   if (reading.ok) return reading.date;
   problems["from"] = reading.problem;

@@ -1,6 +1,7 @@
 import type { RigSettings } from "#domain";
 import { readMeasure } from "#entry";
 import { curvedScreen, type FieldOfView, flatScreen, threeScreens } from "#physics";
+import { sayReason } from "#words";
 import { rigFields } from "./rigFields.ts";
 import { type RigTexts, textKey } from "./rigTexts.ts";
 
@@ -48,7 +49,7 @@ export function sayScreenView(screen: Screen): string | undefined {
       : kind === "curved"
         ? curvedScreen({ arcWidth: width, height, radius, distance })
         : flatScreen({ width, height, distance });
-  if (!view.known) return `Not worked out: ${view.reason}.`;
+  if (!view.known) return `Not worked out: ${sayReason(view.reason)}.`;
   return sayAngles(view.value, screen.height !== undefined, kind === "three");
 }
 

@@ -1,4 +1,4 @@
-import { type CalendarDate, type RigSettings, sayDate } from "#domain";
+import { type CalendarDate, type RigSettings, rigOn, rigsInOrder, sayDate } from "#domain";
 
 /** A record with its neighbours in time. */
 export interface Placed {
@@ -10,10 +10,8 @@ export interface Placed {
 
 /** Records from the oldest to the newest; of two from one day the one written later holds. */
 export function timeline(rigs: readonly RigSettings[], today: CalendarDate): Placed[] {
-  const sorted = [...rigs].sort((a, b) =>
-    a.from === b.from ? a.createdAt - b.createdAt : a.from < b.from ? -1 : 1,
-  );
-  const inForce = sorted.findLast(({ from }) => from <= today);
+  const sorted = rigsInOrder(rigs);
+  const inForce = rigOn(rigs, today);
   return sorted.map((rig, index) => ({
     rig,
     before: sorted[index - 1],

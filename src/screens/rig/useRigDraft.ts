@@ -1,4 +1,4 @@
-import { type Draft, useDraft, useLogbook } from "#live";
+import { type Draft, type Typed, useDraft, useLogbook } from "#live";
 import type { RigTexts } from "./rigTexts.ts";
 
 interface Drafted {
@@ -7,14 +7,19 @@ interface Drafted {
   readonly texts: RigTexts;
 }
 
+interface Open {
+  readonly id: string;
+  /** It stays open, and its texts with it, until it is forgotten. */
+  readonly typed: Typed<RigTexts>;
+}
+
 export interface RigDraft {
   /** Undefined while the form is not open. */
-  readonly open: Drafted | undefined;
+  readonly open: Open | undefined;
   readonly isRead: boolean;
   /** The draft itself, with what tabs that are gone left of the same form. */
   readonly kept: Draft<Drafted | null>;
   readonly begin: (texts: RigTexts) => void;
-  readonly change: (key: string, text: string) => void;
   readonly forget: () => void;
 }
 
@@ -22,13 +27,14 @@ export interface RigDraft {
 export function useRigDraft(of: string): RigDraft {
   const { book } = useLogbook();
   const draft = useDraft<Drafted | null>(`rig ${of}`, null);
-  const open = draft.value ?? undefined;
+  const { value, set } = draft;
+  const forget = () => set(undefined);
+  const change = (texts: RigTexts | undefined) => value && texts && set({ ...value, texts });
   return {
-    open,
+    open: value === null ? undefined : { id: value.id, typed: { value: value.texts, set: change } },
     isRead: draft.isRead,
     kept: draft,
-    begin: (texts) => draft.set({ id: book.newId(), texts }),
-    change: (key, text) => open && draft.set({ ...open, texts: { ...open.texts, [key]: text } }),
-    forget: () => draft.set(undefined),
+    begin: (texts) => set({ id: book.newId(), texts }),
+    forget,
   };
 }

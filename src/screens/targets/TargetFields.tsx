@@ -1,5 +1,5 @@
 import { type CalendarDate, formatLapTime, isCalendarDate } from "#domain";
-import type { DrivenCombo } from "#live";
+import type { DrivenCombo, Form } from "#live";
 import type { TargetFigure } from "#stats";
 import { Choice } from "#ui/Choice.tsx";
 import { Field } from "#ui/Field.tsx";
@@ -7,14 +7,14 @@ import { Select } from "#ui/Select.tsx";
 import { sayLapTime } from "#words";
 import { Suggestions } from "./Suggestions.tsx";
 import styles from "./TargetForm.module.css";
-import type { ReadTarget, TargetProblems, TypedTarget } from "./typedTarget.ts";
+import type { ReadTarget, TypedTarget } from "./typedTarget.ts";
 
 interface TargetFieldsProps {
   readonly typed: TypedTarget;
   readonly set: (patch: Partial<TypedTarget>) => void;
+  readonly field: Form<TypedTarget, HTMLFormElement>["field"];
   /** What the typed text stands for. */
   readonly read: ReadTarget | undefined;
-  readonly problems: TargetProblems;
   /** The figure now. */
   readonly now: TargetFigure | undefined;
   /** Those to choose from; empty where the combo stands. */
@@ -28,7 +28,7 @@ const kinds = [
 ] as const;
 
 /** What a target is made of. */
-export function TargetFields({ typed, set, read, problems, now, combos, today }: TargetFieldsProps) {
+export function TargetFields({ typed, set, field, read, now, combos, today }: TargetFieldsProps) {
   const { by } = typed;
   const isUnlike = read !== undefined && formatLapTime(read.value) !== typed.value.trim();
   return (
@@ -36,26 +36,17 @@ export function TargetFields({ typed, set, read, problems, now, combos, today }:
       {combos.length > 0 && (
         <Select
           label="Combo"
-          value={typed.comboId}
           options={combos.map(({ id, name }) => ({ value: id, label: name }))}
-          onChange={(comboId) => set({ comboId })}
+          {...field("comboId")}
         />
       )}
-      <Choice
-        label="Figure"
-        size="between"
-        value={typed.kind}
-        options={kinds}
-        onChange={(kind) => set({ kind })}
-      />
+      <Choice label="Figure" size="between" options={kinds} {...field("kind")} />
       <div className={styles["pair"]}>
         <Field
           label="Time to reach"
           size="between"
           inputMode="decimal"
-          value={typed.value}
-          onChange={(value) => set({ value })}
-          problem={problems.value}
+          {...field("value")}
           hint={
             <>
               {isUnlike && <strong>{formatLapTime(read.value)} · </strong>}
@@ -65,22 +56,14 @@ export function TargetFields({ typed, set, read, problems, now, combos, today }:
             </>
           }
         />
-        <Field
-          label="By"
-          type="date"
-          size="between"
-          value={by}
-          onChange={(by) => set({ by })}
-          problem={problems.by}
-        />
+        <Field label="By" type="date" size="between" {...field("by")} />
       </div>
       {isCalendarDate(by) && by >= today && <Suggestions typed={{ ...typed, by }} set={set} today={today} />}
       <Field
         label="One thing to do for it, if you like"
         size="between"
         maxLength={200}
-        value={typed.process}
-        onChange={(process) => set({ process })}
+        {...field("process")}
         hint="What you do, not how it turns out: “brake later for corner 5”"
       />
     </>

@@ -1,7 +1,14 @@
-import { type FormEvent, useEffect, useRef, useState } from "react";
-import { editTarget, setTarget } from "#db";
-import { addDays, type CalendarDate, formatLapTime, type Preferences, type Target } from "#domain";
-import { type DrivenCombo, useFigures, useLogbook, useWrite } from "#live";
+import { useEffect, useState } from "react";
+import { type Change, editTarget, setTarget } from "#db";
+import {
+  addDays,
+  type CalendarDate,
+  formatLapTime,
+  isCalendarDate,
+  type Preferences,
+  type Target,
+} from "#domain";
+import { type DrivenCombo, useFigures, useLogbook, useWriteForm } from "#live";
 import { type ComboReview, type ForecastKind, figureAt, rangeOfBests } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
@@ -30,79 +37,79 @@ const daysAhead = 28;
 export function TargetForm(props: TargetFormProps) {
   const { editing, combos, target, preferences, today, onClose } = props;
   const { surroundings } = useLogbook();
-  const write = useWrite();
-  const form = useRef<HTMLFormElement>(null);
   // One for as long as the form is open, so that pressing twice or trying again makes no second target.
   const [newId] = useState(() => surroundings.newId());
-  const [refusals, setRefusals] = useState(0);
   const [asked, setAsked] = useState<{ readonly about: string; readonly questions: readonly string[] }>();
   const typed = editing.typed ?? blankOf(combos[0], target, today);
   const figures = useFigures("comboReview", { comboId: typed.comboId, period: {}, today });
   const review = figures.value;
+  const { by } = typed;
+  const isForecast = isCalendarDate(by) && by >= today;
+  const suggested = useFigures("suggestedTargets", {
+    comboId: typed.comboId,
+    kind: typed.kind,
+    by: isForecast ? by : addDays(today, daysAhead),
+    today,
+  }).value;
   const now = review && figureAt(review, typed.kind, Number.POSITIVE_INFINITY);
   const { displayDecimals } = preferences;
-  const read = readTarget(typed, { nearMs: now?.value, displayDecimals });
+  const reading = readTarget(typed, { nearMs: now?.value, displayDecimals });
   const about = JSON.stringify(typed);
   const questions = asked?.about === about ? asked.questions : [];
-  const set = (patch: Partial<TypedTarget>) => editing.set({ ...typed, ...patch });
+  const isAgreed = (wanted: ReadTarget) => {
+    if (review === undefined) return false;
+    const isAnswered = questions.length > 0 || isStoredSo(target, wanted);
+    const doubts = isAnswered
+      ? []
+      : questionsAbout(wanted, review, today, suggested?.known ? suggested.value.hardest : undefined);
+    if (doubts.length > 0) setAsked({ about, questions: doubts });
+    return doubts.length === 0;
+  };
+  const { box, set, field, submit } = useWriteForm({
+    typed: { value: typed, set: (next) => next && editing.set(next) },
+    reading,
+    isAgreed,
+    write: (book, wanted): Promise<Change> => {
+      const at = target?.setAt ?? Number.POSITIVE_INFINITY;
+      const isSameFigure = target?.kind === wanted.kind;
+      const start = isSameFigure ? target.start : review && figureAt(review, wanted.kind, at)?.value;
+      const { process, ...fields } = wanted;
+      if (target !== undefined)
+        return editTarget(book, { id: target.id, patch: { ...fields, process, start }, expected: target });
+      return setTarget(book, {
+        ...fields,
+        id: newId,
+        comboId: typed.comboId,
+        setOn: today,
+        ...(process !== undefined && { process }),
+        ...(start !== undefined && { start }),
+      });
+    },
+    isUndoOffered: true,
+    onStored: onClose,
+  });
 
   useEffect(() => {
-    if (editing.isFresh) form.current?.querySelector<HTMLElement>("select, input:checked")?.focus();
-  }, [editing.isFresh]);
-
-  useEffect(() => {
-    if (refusals > 0) form.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
-  }, [refusals]);
-
-  const submit = async (event: FormEvent) => {
-    event.preventDefault();
-    if (review === undefined) return;
-    if (read.target === undefined) return setRefusals(refusals + 1);
-    const isAnswered = questions.length > 0 || isStoredSo(target, read.target);
-    const doubts = isAnswered ? [] : questionsAbout(read.target, review, today);
-    if (doubts.length > 0) return setAsked({ about, questions: doubts });
-    if (await store(read.target)) onClose();
-  };
-
-  const store = (wanted: ReadTarget) => {
-    const at = target?.setAt ?? Number.POSITIVE_INFINITY;
-    const isSameFigure = target?.kind === wanted.kind;
-    const start = isSameFigure ? target.start : review && figureAt(review, wanted.kind, at)?.value;
-    return write(
-      (book) => {
-        const { process, ...fields } = wanted;
-        if (target !== undefined)
-          return editTarget(book, { id: target.id, patch: { ...fields, process, start }, expected: target });
-        return setTarget(book, {
-          ...fields,
-          id: newId,
-          comboId: typed.comboId,
-          setOn: today,
-          ...(process !== undefined && { process }),
-          ...(start !== undefined && { start }),
-        });
-      },
-      { isUndoOffered: true },
-    );
-  };
+    if (editing.isFresh) box.current?.querySelector<HTMLElement>("select, input:checked")?.focus();
+  }, [editing.isFresh, box]);
 
   return (
     <div className={styles["sheet"]}>
       <Sheet>
         <form
-          ref={form}
+          ref={box}
           noValidate
           aria-label={target === undefined ? "New target" : "Change the target"}
           className={styles["form"]}
-          onSubmit={(event) => void submit(event)}
+          onSubmit={submit}
           // A key held down is one press: it must not answer the question it raised.
           onKeyDown={(event) => event.key === "Enter" && event.repeat && event.preventDefault()}
         >
           <TargetFields
             typed={typed}
+            field={field}
             set={set}
-            read={read.target}
-            problems={refusals > 0 ? read.problems : {}}
+            read={reading.ok ? reading.value : undefined}
             now={now}
             combos={target === undefined ? combos : []}
             today={today}
@@ -150,12 +157,18 @@ function isStoredSo(target: Target | undefined, { kind, value, by }: ReadTarget)
   return target?.kind === kind && target.value === value && target.by === by;
 }
 
-function questionsAbout(target: ReadTarget, review: ComboReview, today: CalendarDate): readonly string[] {
+function questionsAbout(
+  target: ReadTarget,
+  review: ComboReview,
+  today: CalendarDate,
+  hardest: number | undefined,
+): readonly string[] {
   const now = (kind: ForecastKind) => figureAt(review, kind, Number.POSITIVE_INFINITY)?.value;
   return questionTarget(target, {
     today,
     now: now(target.kind),
     best: now("best"),
     sessionBests: rangeOfBests(review),
+    hardest,
   });
 }

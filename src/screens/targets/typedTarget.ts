@@ -1,4 +1,4 @@
-import { type CalendarDate, isCalendarDate, type Problem, readDate, type TargetKind } from "#domain";
+import { type CalendarDate, type FormReading, isCalendarDate, readDate, type TargetKind } from "#domain";
 import { readTime } from "#entry";
 import type { ForecastKind } from "#stats";
 
@@ -24,8 +24,6 @@ export interface ReadTarget {
   readonly process: string | undefined;
 }
 
-export type TargetProblems = { readonly [F in "value" | "by"]?: Pick<Problem, "wrong" | "right"> };
-
 interface TargetContext {
   /** The figure now, from which short forms are completed. */
   readonly nearMs: number | undefined;
@@ -36,11 +34,11 @@ interface TargetContext {
 export function readTarget(
   typed: TypedTarget,
   context: TargetContext,
-): { readonly target?: ReadTarget; readonly problems: TargetProblems } {
+): FormReading<ReadTarget, "value" | "by"> {
   const time = readTime(typed.value, context);
   const { by } = typed;
   const day = readDate(by);
-  const problems: TargetProblems = {
+  const problems = {
     ...(!time.ok && { value: time.problem }),
     ...(!day.ok && {
       by: isCalendarDate(by)
@@ -48,10 +46,10 @@ export function readTarget(
         : { wrong: "No whole date is chosen.", right: "Pick the day it should be reached by." },
     }),
   };
-  if (!time.ok || !day.ok) return { problems };
+  if (!time.ok || !day.ok) return { ok: false, problems };
   const process = typed.process.trim();
   return {
-    target: { kind: typed.kind, value: time.ms, by: day.date, process: process === "" ? undefined : process },
-    problems,
+    ok: true,
+    value: { kind: typed.kind, value: time.ms, by: day.date, process: process === "" ? undefined : process },
   };
 }

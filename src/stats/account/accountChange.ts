@@ -1,7 +1,8 @@
-import { type Figure, known } from "#domain";
+import { type Figure, known, type Reason, unknown } from "#domain";
 import { periodShift } from "../period/periodShift.ts";
 import type { Shift } from "../period/shift.ts";
-import { type LapForAccount, type TimeAccount, timeAccount } from "./timeAccount.ts";
+import type { LapInAccount } from "./accountSteps.ts";
+import { accountsOfLaps, type TimeAccount } from "./timeAccount.ts";
 
 /** The lines of a time account. */
 export const accountLines = ["pace", "repeatability", "mistakes", "others"] as const;
@@ -24,7 +25,7 @@ export interface AccountChange {
   readonly lapsBefore: number;
 }
 
-type Sessions = readonly (readonly LapForAccount[])[];
+type Sessions = readonly (readonly LapInAccount[])[];
 
 /**
  * The time accounts of two periods laid side by side, both against the same lap, so that moving targets move nothing.
@@ -34,13 +35,13 @@ type Sessions = readonly (readonly LapForAccount[])[];
  * @returns a reason where either has no session with five pace laps
  */
 export function accountChange(now: Sessions, before: Sessions): Figure<AccountChange> {
-  const there = timeAccount(before, 0);
-  const here = there.known ? timeAccount(now, 0) : there;
-  if (!there.known) return { known: false, reason: `${there.reason} in the period before` };
+  const [earlier, present] = [accountsOfLaps(before, 0), accountsOfLaps(now, 0)];
+  const [there, here] = [earlier.whole, present.whole];
+  if (!there.known) return unknown(saidOfBefore(there.reason));
   if (!here.known) return here;
-  const valuesOf = (sessions: Sessions) =>
-    sessions.map((laps) => timeAccount([laps], 0)).flatMap((one) => (one.known ? [one.value] : []));
-  const [nowValues, beforeValues] = [valuesOf(now), valuesOf(before)];
+  const valuesOf = (each: readonly Figure<TimeAccount>[]) =>
+    each.flatMap((one) => (one.known ? [one.value] : []));
+  const [nowValues, beforeValues] = [valuesOf(present.each), valuesOf(earlier.each)];
   const shiftOf = (line: AccountLineKey) => {
     const of = (values: readonly TimeAccount[]) => values.map((account) => account[line]);
     return periodShift(of(nowValues), of(beforeValues));
@@ -57,4 +58,9 @@ export function accountChange(now: Sessions, before: Sessions): Figure<AccountCh
     laps: here.value.laps,
     lapsBefore: there.value.laps,
   });
+}
+
+/** Too few laps there are said of the period before. */
+function saidOfBefore(reason: Reason): Reason {
+  return "needs" in reason ? { ...reason, period: "before" } : reason;
 }

@@ -1,9 +1,10 @@
 import { accountTarget, type PageSpan } from "#combo";
 import { type Figure, known, type ReferenceLap, type Target, unknown } from "#domain";
-import { accountLaps } from "../digest/digestLaps.ts";
+import type { DatedBest } from "../bests/datedBest.ts";
+import { accountLaps } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
-import type { DatedBest, SessionAccount } from "../period/comboReviewFigures.ts";
-import { type TimeAccount, timeAccount } from "./timeAccount.ts";
+import type { SessionAccount } from "../period/comboReviewFigures.ts";
+import { accountsOfLaps, type TimeAccount } from "./timeAccount.ts";
 
 /** Sessions of one page in time order, and what they may be measured against. */
 export interface PeriodAccountInput {
@@ -22,34 +23,30 @@ export function periodAccount({ digests, bests, page, targets, references }: Per
 } {
   const measured = digests.map((digest) => {
     const pbBefore = bests.findLast((best) => best.at < digest.startedAt)?.ms;
-    const target = accountTarget({ session: digest, page, targets, references, pbBefore });
-    return { digest, target, laps: accountLaps(digest) };
+    return { digest, target: accountTarget({ session: digest, page, targets, references, pbBefore }) };
   });
+  const withTarget = measured.flatMap(({ digest, target }) =>
+    target === undefined ? [] : [{ digest, target }],
+  );
+  const { whole, each } = accountsOfLaps(
+    withTarget.map(({ digest }) => accountLaps(digest)),
+    withTarget.map(({ target }) => target.ms),
+  );
+  const own = new Map(withTarget.map(({ digest }, index) => [digest, each[index]]));
   const accounts = measured.map(
-    ({ digest, target, laps }): SessionAccount => ({
+    ({ digest, target }): SessionAccount => ({
       sessionId: digest.sessionId,
       date: digest.date,
       target,
-      account: target === undefined ? nothingToMeasure : timeAccount([laps], target.ms),
+      account: own.get(digest) ?? nothingToMeasure,
     }),
   );
-  const withTarget = measured.flatMap(({ target, laps }) =>
-    target === undefined ? [] : [{ ms: target.ms, laps }],
-  );
-  const whole =
-    withTarget.length === 0
-      ? nothingToMeasure
-      : timeAccount(
-          withTarget.map((session) => session.laps),
-          withTarget.map((session) => session.ms),
-        );
+  if (withTarget.length === 0) return { accounts, account: nothingToMeasure };
   const without = measured.length - withTarget.length;
   return { accounts, account: whole.known ? known(withLeftOut(whole.value, without)) : whole };
 }
 
-const nothingToMeasure = unknown(
-  "no target, no reference lap and no PB from before a session to measure it against",
-);
+const nothingToMeasure = unknown({ because: "nothing to measure a period against" });
 
 function withLeftOut(account: TimeAccount, more: number): TimeAccount {
   return { ...account, sessionsLeftOut: account.sessionsLeftOut + more };

@@ -1,6 +1,5 @@
 import { type Figure, known, unknown } from "#domain";
 import { quantile } from "#numbers";
-import { needs } from "../sample/needs.ts";
 import { type SectorTimes, sectorColumns } from "./sectorColumns.ts";
 import type { LapOfSectors } from "./sumOfBestSectors.ts";
 
@@ -16,7 +15,11 @@ const LEAST_LAPS = 8;
 export function reachableLap(laps: readonly SectorTimes[]): Figure<LapOfSectors> {
   const sectors = sectorColumns(laps).map((times) => Math.round(quantile(times, 0.25) as number));
   if (sectors.length === 0 || laps.length < LEAST_LAPS) {
-    return unknown(needs(LEAST_LAPS, "pace lap with sectors", sectors.length === 0 ? 0 : laps.length));
+    return unknown({
+      needs: LEAST_LAPS,
+      of: "pace lap with sectors",
+      has: sectors.length === 0 ? 0 : laps.length,
+    });
   }
   return known({ ms: sectors.reduce((sum, ms) => sum + ms, 0), sectors, laps: laps.length });
 }

@@ -1,6 +1,5 @@
 import { type Figure, known, unknown } from "#domain";
 import { median } from "#numbers";
-import { needs } from "../sample/needs.ts";
 import { type SectorTimes, sectorColumns } from "./sectorColumns.ts";
 
 const LEAST_LAPS = 5;
@@ -38,7 +37,11 @@ export function sectorAccount(laps: readonly SectorTimes[]): Figure<SectorAccoun
     return { best, usual, gap: usual - best };
   });
   if (sectors.length === 0 || laps.length < LEAST_LAPS) {
-    return unknown(needs(LEAST_LAPS, "pace lap with sectors", sectors.length === 0 ? 0 : laps.length));
+    return unknown({
+      needs: LEAST_LAPS,
+      of: "pace lap with sectors",
+      has: sectors.length === 0 ? 0 : laps.length,
+    });
   }
   const sum = (field: keyof SectorLine) => sectors.reduce((total, sector) => total + sector[field], 0);
   const gaps = sectors.map((sector) => sector.gap);

@@ -1,5 +1,4 @@
 import { type Figure, known, unknown } from "#domain";
-import { needs } from "../sample/needs.ts";
 import { type SectorTimes, sectorColumns } from "./sectorColumns.ts";
 
 /** A lap put together from sectors: its time, the parts that add up to it, and the laps it was picked from. */
@@ -18,6 +17,6 @@ export interface LapOfSectors {
  */
 export function sumOfBestSectors(laps: readonly SectorTimes[]): Figure<LapOfSectors> {
   const sectors = sectorColumns(laps).map((times) => times.reduce((best, ms) => Math.min(best, ms)));
-  if (sectors.length === 0) return unknown(needs(1, "clean lap with sectors", 0));
+  if (sectors.length === 0) return unknown({ needs: 1, of: "clean lap with sectors", has: 0 });
   return known({ ms: sectors.reduce((sum, ms) => sum + ms, 0), sectors, laps: laps.length });
 }

@@ -1,12 +1,13 @@
-import { type Figure, known, type Remark, unknown } from "#domain";
-import { mean, requireNumber, requireNumberAt } from "#numbers";
-import { bestOfK } from "../pace/bestOfK.ts";
-import { needs } from "../sample/needs.ts";
-
-/** Pace laps a session needs for an account. */
-export const LEAST_FOR_ACCOUNT = 5;
-/** Laps in the "best of k", where there are as many. */
-const BEST_OF = 10;
+import { type Figure, known, placeOfLap, type Remark, unknown } from "#domain";
+import { requireNumber } from "#numbers";
+import {
+  type AccountLines,
+  type AccountSteps,
+  accountSteps,
+  type LapInAccount,
+  LEAST_FOR_ACCOUNT,
+} from "./accountSteps.ts";
+import { type OddPart, oddParts } from "./oddParts.ts";
 
 /** A lap as the time account needs it: `pace` says that it belongs to the pace laps; no `ms` means no time. */
 export interface LapForAccount {
@@ -15,20 +16,12 @@ export interface LapForAccount {
   readonly pace: boolean;
   /** The driver said: not my PB. */
   readonly isNotBest?: boolean | undefined;
+  /** The driver confirmed it as far beyond the usual. */
+  readonly isOdd?: boolean | undefined;
 }
 
-/** The lines of a time account in whole ms, and what stands beside it. */
-export interface TimeAccount {
-  /** Best of k of the pace laps, against the target. */
-  readonly pace: number;
-  /** Mean of the pace laps, against the best of k. */
-  readonly repeatability: number;
-  /** What laps with an own mistake add to the mean. */
-  readonly mistakes: number;
-  /** What laps with traffic or a slow zone add to the mean. */
-  readonly others: number;
-  /** Mean of all these laps against the target: the sum of the four lines. */
-  readonly balance: number;
+/** A time account, and what stands beside it. */
+export interface TimeAccount extends AccountLines {
   /** Laps in the account. */
   readonly laps: number;
   /** Laps that stay out because the track limits were cut. */
@@ -41,6 +34,13 @@ export interface TimeAccount {
   readonly sessions: number;
   /** Sessions left out because they have too few pace laps. */
   readonly sessionsLeftOut: number;
+  /**
+   * The lines that laps confirmed as odd make most of, and the account without any such lap, where enough are left;
+   * undefined where they make most of none.
+   */
+  readonly odd?:
+    | { readonly parts: readonly OddPart[]; readonly without: AccountLines | undefined }
+    | undefined;
 }
 
 /**
@@ -57,83 +57,98 @@ export function timeAccount(
   sessions: readonly (readonly LapForAccount[])[],
   targetMs: number | readonly number[],
 ): Figure<TimeAccount> {
+  return accountOfLaps(
+    sessions.map((laps) => laps.map(inPlace)),
+    targetMs,
+  );
+}
+
+function inPlace(lap: LapForAccount): LapInAccount {
+  const { ms, pace, isNotBest, isOdd } = lap;
+  const place = placeOfLap(lap) ?? (pace ? "pace" : "settling");
+  return { ms, place, isNotBest: isNotBest === true, isOdd: isOdd === true };
+}
+
+/** The same of laps that have their places already. */
+export function accountOfLaps(sessions: Sessions, targetMs: number | readonly number[]): Figure<TimeAccount> {
+  return accountsOfLaps(sessions, targetMs).whole;
+}
+
+/** The account of sessions together, and of each alone. */
+export function accountsOfLaps(
+  sessions: Sessions,
+  targetMs: number | readonly number[],
+): { readonly whole: Figure<TimeAccount>; readonly each: readonly Figure<TimeAccount>[] } {
   const targets = typeof targetMs === "number" ? sessions.map(() => targetMs) : targetMs;
   if (targets.length !== sessions.length) {
     throw new RangeError(`targetMs has ${targets.length} targets for ${sessions.length} sessions`);
   }
   if (typeof targetMs === "number") requireNumber(targetMs, "targetMs");
-  const accounts = sessions.map((laps, index) => stepsOf(laps, targets[index], index));
-  const full = accounts.filter((account) => account.steps !== undefined);
-  const laps = full.reduce((sum, account) => sum + account.laps, 0);
-  if (laps === 0) {
-    const most = Math.max(0, ...accounts.map((account) => account.paceLaps));
-    const where = sessions.length > 1 ? " in its best session" : "";
-    return unknown(`${needs(LEAST_FOR_ACCOUNT, "pace lap", most)}${where}`);
+  const stepped = sessions.map((laps, index): SteppedSession => {
+    const target = targets[index];
+    return { laps, target, account: accountSteps(laps, target, index, LEAST_FOR_ACCOUNT) };
+  });
+  return { whole: accountOf(stepped), each: stepped.map((session) => accountOf([session])) };
+}
+
+type Sessions = readonly (readonly LapInAccount[])[];
+
+interface SteppedSession {
+  readonly laps: readonly LapInAccount[];
+  readonly target: number | undefined;
+  readonly account: AccountSteps;
+}
+
+function accountOf(sessions: readonly SteppedSession[]): Figure<TimeAccount> {
+  const full = sessions.filter(({ account }) => account.steps !== undefined);
+  const accounts = full.map(({ account }) => account);
+  const lines = linesOf(accounts);
+  if (lines === undefined) {
+    const most = Math.max(0, ...sessions.map(({ account }) => account.paceLaps));
+    const where = sessions.length > 1 ? ({ where: "in the best session" } as const) : {};
+    return unknown({ needs: LEAST_FOR_ACCOUNT, of: "pace lap", has: most, ...where });
   }
-  const weighted = (step: 0 | 1 | 2 | 3) =>
-    Math.round(full.reduce((sum, account) => sum + (account.steps?.[step] ?? 0) * (account.laps / laps), 0));
-  const [best, usual, withMistakes, balance] = [weighted(0), weighted(1), weighted(2), weighted(3)];
+  const sum = (field: "laps" | "cutLaps" | "notBestLaps" | "withoutTime") =>
+    accounts.reduce((total, account) => total + account[field], 0);
   return known({
+    ...lines,
+    laps: sum("laps"),
+    cutLaps: sum("cutLaps"),
+    notBestLaps: sum("notBestLaps"),
+    withoutTime: sum("withoutTime"),
+    sessions: full.length,
+    sessionsLeftOut: sessions.length - full.length,
+    odd: oddOf(full, lines),
+  });
+}
+
+/** The lines of sessions together, weighted by their laps; undefined without any. */
+function linesOf(accounts: readonly AccountSteps[]): AccountLines | undefined {
+  const laps = accounts.reduce((sum, account) => sum + account.laps, 0);
+  if (laps === 0) return undefined;
+  const weighted = (step: 0 | 1 | 2 | 3) =>
+    Math.round(
+      accounts.reduce((sum, account) => sum + (account.steps?.[step] ?? 0) * (account.laps / laps), 0),
+    );
+  const [best, usual, withMistakes, balance] = [weighted(0), weighted(1), weighted(2), weighted(3)];
+  return {
     pace: best,
     repeatability: usual - best,
     mistakes: withMistakes - usual,
     others: balance - withMistakes,
     balance,
-    laps,
-    cutLaps: full.reduce((sum, account) => sum + account.cutLaps, 0),
-    notBestLaps: full.reduce((sum, account) => sum + account.notBestLaps, 0),
-    withoutTime: full.reduce((sum, account) => sum + account.withoutTime, 0),
-    sessions: full.length,
-    sessionsLeftOut: sessions.length - full.length,
-  });
+  };
 }
 
-/** The cumulative steps of one session against its target; undefined with too few pace laps. */
-function stepsOf(laps: readonly LapForAccount[], target: number | undefined, session: number) {
-  requireNumber(target, `targetMs[${session}]`);
-  const times = { pace: [] as number[], mistakes: [] as number[], others: [] as number[] };
-  let cutLaps = 0;
-  let notBestLaps = 0;
-  let withoutTime = 0;
-  const name = `ms of sessions[${session}]`;
-  laps.forEach((lap, index) => {
-    if (lap.ms !== undefined) requireNumberAt(lap.ms, name, index);
-    const line = lineOf(lap);
-    if (line === "without time") withoutTime++;
-    else if (line === "cut") cutLaps++;
-    else if (line === "not best") notBestLaps++;
-    else if (line !== undefined) times[line].push(lap.ms as number);
-  });
-  const { pace, mistakes, others } = times;
-  const counted = { cutLaps, notBestLaps, withoutTime, paceLaps: pace.length };
-  const all = [...pace, ...mistakes, ...others];
-  const best = bestOfK(pace, Math.min(BEST_OF, Math.max(1, pace.length)));
-  const usual = mean(pace);
-  const withMistakes = mean([...pace, ...mistakes]);
-  const whole = mean(all);
-  if (
-    pace.length < LEAST_FOR_ACCOUNT ||
-    best === undefined ||
-    usual === undefined ||
-    withMistakes === undefined ||
-    whole === undefined
-  ) {
-    return { ...counted, steps: undefined, laps: 0 };
-  }
-  const steps = [best - target, usual - target, withMistakes - target, whole - target] as const;
-  return { ...counted, steps, laps: all.length };
-}
-
-/** The line in which a lap is met first; undefined for a lap that has no part in the account. */
-function lineOf({ ms, remarks, pace, isNotBest }: LapForAccount) {
-  const has = (...kinds: Remark["kind"][]) => remarks.some((remark) => kinds.includes(remark.kind));
-  if (has("out", "in")) return undefined;
-  if (ms === undefined) return "without time";
-  if (remarks.length > 0) {
-    if (has("cut")) return "cut";
-    if (has("off", "spin", "contact")) return "mistakes";
-    if (has("traffic", "slow")) return "others";
-  }
-  if (!pace) return undefined;
-  return isNotBest === true ? "not best" : "pace";
+/** What the laps confirmed as odd did to the account of these sessions. */
+function oddOf(sessions: readonly SteppedSession[], account: AccountLines): TimeAccount["odd"] {
+  if (sessions.every(({ account: { oddLaps } }) => oddLaps === 0)) return undefined;
+  const odd = sessions.flatMap(({ laps }) => laps.filter((lap) => lap.isOdd));
+  const rest = sessions.map(({ laps, target }) => ({ laps: laps.filter((lap) => !lap.isOdd), target }));
+  const linesFrom = (least: number) =>
+    linesOf(rest.map(({ laps, target }, index) => accountSteps(laps, target, index, least)));
+  // Their share is told from one pace lap up: it is of the account with them, which has enough.
+  const same = linesFrom(1);
+  const parts = same === undefined ? [] : oddParts(odd, account, same);
+  return parts.length === 0 ? undefined : { parts, without: linesFrom(LEAST_FOR_ACCOUNT) };
 }

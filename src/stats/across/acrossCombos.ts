@@ -1,21 +1,20 @@
 import { newestReference, onPage } from "#combo";
-import type { CalendarDate, Figure, Id, ReferenceLap, Target } from "#domain";
+import { addCounts, type CalendarDate, type Figure, type Id, type ReferenceLap, type Target } from "#domain";
 import { CONFIDENCE, median } from "#numbers";
+import type { DatedBest } from "../bests/datedBest.ts";
 import { datedBests } from "../bests/datedBests.ts";
 import { type ComboQuestion, type ComboStanding, comboStanding } from "../combo/comboStanding.ts";
 import { latestUsual } from "../combo/latestUsual.ts";
+import { seasonBegins } from "../combo/season.ts";
 import { nextTarget } from "../combo/targetStates.ts";
+import { isDrivenSession } from "../digest/isDrivenSession.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
-import { addCounts } from "../laps/lapPlaces.ts";
-import type { DatedBest } from "../period/comboReviewFigures.ts";
-import { type SessionTrend, sessionTrend } from "../period/sessionTrend.ts";
+import { type LevelGain, levelGain } from "../level/levelGain.ts";
 import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
 import { lapsUntilWithin } from "./lapsUntilWithin.ts";
 
 /** "On the pace" of a new combo: within this share of the best so far. */
 const ON_THE_PACE = 0.01;
-/** Half a percent of a lap is worth knowing about. */
-const MEDIAN_WORTH_SHOWING = 0.005;
 
 /** One combo with all that its line is made from. */
 export interface ComboForLine extends Omit<ComboQuestion, "today"> {
@@ -47,8 +46,8 @@ export interface ComboLine {
   readonly lapsUntilOnThePace: number | undefined;
   /** Best less the newest reference lap, in percent of it. */
   readonly toReferencePercent: number | undefined;
-  /** Trend of the session medians, ms. */
-  readonly trend: Figure<SessionTrend>;
+  /** How far the level has moved over the last twelve weeks. */
+  readonly gain: Figure<LevelGain>;
   readonly nextTarget: Target | undefined;
 }
 
@@ -61,11 +60,13 @@ export function acrossCombos(combos: readonly ComboForLine[], today: CalendarDat
   return combos
     .flatMap((combo) => {
       const { standing = comboStanding({ ...combo, today }) } = combo;
-      const digests = onPage(standing.page, combo.digests).toSorted((a, b) => a.startedAt - b.startedAt);
+      const digests = onPage(standing.page, combo.digests)
+        .filter(isDrivenSession)
+        .toSorted((a, b) => a.startedAt - b.startedAt);
       const [first, last] = [digests[0], digests.at(-1)];
       return first === undefined || last === undefined
         ? []
-        : [lineOf({ ...combo, digests, standing }, first, last)];
+        : [lineOf({ ...combo, digests, standing }, first, last, today)];
     })
     .toSorted((a, b) => b.lastAt - a.lastAt);
 }
@@ -74,6 +75,7 @@ function lineOf(
   { comboId, digests, references, standing }: ComboForLine & { readonly standing: ComboStanding },
   first: SessionDigest,
   last: SessionDigest,
+  today: CalendarDate,
 ): ComboLine {
   const sum = (field: "mistakes" | "drivingMs" | "clean" | "timed") =>
     digests.reduce((total, digest) => total + digest[field], 0);
@@ -93,21 +95,13 @@ function lineOf(
     scatterPercent: median(
       digests.flatMap(({ pace: { consistency } }) => (consistency.known ? [consistency.value.percent] : [])),
     ),
-    usualToBestPercent: percentOver(latestUsual(digests), best?.ms),
+    usualToBestPercent: percentOver(latestUsual(digests)?.ms, best?.ms),
     cleanShare: wilsonInterval(sum("clean"), sum("timed"), CONFIDENCE),
     mistakesPer100: laps === 0 ? undefined : (100 * sum("mistakes")) / laps,
     lapsUntilOnThePace:
       best === undefined ? undefined : lapsUntilWithin(digests, best.ms * (1 + ON_THE_PACE)),
     toReferencePercent: percentOver(best?.ms, reference?.ms),
-    trend: sessionTrend(
-      standing.history.map(({ startedAt, lapsBefore, laps: own, medianMs }) => ({
-        startedAt,
-        laps: lapsBefore + own / 2,
-        value: medianMs,
-      })),
-      "session with 5 pace laps",
-      MEDIAN_WORTH_SHOWING,
-    ),
+    gain: levelGain(standing.history, { from: seasonBegins(today) }),
     nextTarget: nextTarget(standing.targets),
   };
 }

@@ -46,7 +46,7 @@ export function acrossTrend(lines: readonly ComboLine[], figure: AcrossFigure): 
     laps += line.laps;
     return value === undefined ? [] : [{ startedAt: line.firstAt, laps: laps - line.laps / 2, value }];
   });
-  return sessionTrend(points, "combo with this figure", WORTH_SHOWING);
+  return sessionTrend(points, { of: "combo with this figure" }, WORTH_SHOWING);
 }
 
 /** The combos in the order in which they were first driven. */

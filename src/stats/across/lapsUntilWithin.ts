@@ -1,4 +1,4 @@
-import { lapFlags } from "../digest/digestFlags.ts";
+import { inSet } from "../digest/lapsOfDigest.ts";
 import { NO_TIME, type SessionDigest } from "../digest/sessionDigest.ts";
 
 /**
@@ -9,15 +9,14 @@ import { NO_TIME, type SessionDigest } from "../digest/sessionDigest.ts";
  */
 export function lapsUntilWithin(digests: readonly SessionDigest[], limit: number): number | undefined {
   let before = 0;
-  for (const { times, flags, timedDriven } of digests) {
+  for (const digest of digests) {
+    const [isTimed, mayBeBest] = [inSet(digest, "timed"), inSet(digest, "bests")];
     let timed = 0;
-    for (let i = 0; i < times.length; i++) {
-      const flag = flags[i] ?? 0;
-      const ms = times[i] ?? NO_TIME;
-      if ((flag & lapFlags.timed) !== 0) timed++;
-      if ((flag & lapFlags.mayBeBest) !== 0 && ms !== NO_TIME && ms <= limit) return before + timed;
+    for (const [lap, ms] of digest.times.entries()) {
+      if (isTimed(lap)) timed++;
+      if (ms !== NO_TIME && ms <= limit && mayBeBest(lap)) return before + timed;
     }
-    before += timedDriven;
+    before += digest.timedDriven;
   }
   return undefined;
 }

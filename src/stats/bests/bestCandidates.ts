@@ -1,11 +1,15 @@
-import { latestMs } from "#domain";
+import { latestMs, type Run, type RunKind } from "#domain";
 import type { PlacedLap, SessionLaps } from "../laps/sessionLaps.ts";
+import { mayTakeBest } from "./mayTakeBest.ts";
 
 /** A time that may be a step of the personal-best line. */
 export interface BestCandidate {
   /** The lap's id; of a summary run the run's. */
   readonly lapId: string;
   readonly runId: string;
+  readonly sessionId: string;
+  /** Kind of its run. */
+  readonly kind: RunKind;
   readonly isSummary: boolean;
   readonly at: number;
   readonly ms: number;
@@ -16,7 +20,8 @@ export interface BestCandidate {
 
 /**
  * The laps of a session that can be a step of any personal-best line: those whose latest possible time is below that
- * of every clean lap before them in the session. A summary run stands where its run does.
+ * of every clean lap before them in the session. A lap of a warm-up or a drill keeps none of the others out, because it
+ * may be no step itself. A summary run stands where its run does.
  */
 export function bestCandidates(
   session: Pick<SessionLaps, "runs" | "laps">,
@@ -24,30 +29,36 @@ export function bestCandidates(
 ): BestCandidate[] {
   const candidates: BestCandidate[] = [];
   let bound = Number.POSITIVE_INFINITY;
+  let boundOfAll = Number.POSITIVE_INFINITY;
   let at = startedAt;
   const offer = (candidate: BestCandidate) => {
-    if (latestMs(candidate) >= bound) return;
-    bound = latestMs(candidate);
+    const latest = latestMs(candidate);
+    const isSure = mayTakeBest(candidate.kind, false);
+    if (latest >= (isSure ? bound : boundOfAll)) return;
+    if (isSure) bound = latest;
+    boundOfAll = Math.min(boundOfAll, latest);
     candidates.push(candidate);
   };
   session.runs.forEach((run, index) => {
     const laps = session.laps.filter((placed) => placed.run === index);
     for (const placed of laps) {
       at = placed.at;
-      if (placed.mayBeBest) offer(candidateOf(placed, run.id));
+      if (placed.mayBeBest) offer(candidateOf(placed, run));
     }
     const { bestMs, bestDecimals = 3, isOdd } = run.summary ?? {};
     if (bestMs === undefined) return;
-    const best = { lapId: run.id, runId: run.id, isSummary: true, at, ms: bestMs, decimals: bestDecimals };
+    const best = { ...placeOf(run), lapId: run.id, isSummary: true, at, ms: bestMs, decimals: bestDecimals };
     offer(isOdd ? { ...best, isOdd } : best);
   });
   return candidates;
 }
 
-function candidateOf(placed: PlacedLap, runId: string): BestCandidate {
+const placeOf = ({ id, sessionId, kind }: Run) => ({ runId: id, sessionId, kind });
+
+function candidateOf(placed: PlacedLap, run: Run): BestCandidate {
   return {
+    ...placeOf(run),
     lapId: placed.lap.id,
-    runId,
     isSummary: false,
     at: placed.at,
     ms: placed.lap.ms as number,

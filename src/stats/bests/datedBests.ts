@@ -1,6 +1,6 @@
 import type { SessionDigest } from "../digest/sessionDigest.ts";
-import type { DatedBest } from "../period/comboReviewFigures.ts";
 import { bestLine } from "./bestLine.ts";
+import type { DatedBest } from "./datedBest.ts";
 
 /**
  * The personal-best line of sessions of one page, each step with its session and day.

@@ -1,4 +1,4 @@
-import type { DatedBest } from "../period/comboReviewFigures.ts";
+import type { DatedBest } from "./datedBest.ts";
 
 /** Fastest and slowest of the sessions' best laps of a page, ms; undefined for fewer than two. */
 export function rangeOfBests({

@@ -1,5 +1,5 @@
 import type { SessionDigest } from "../digest/sessionDigest.ts";
-import type { DatedBest } from "../period/comboReviewFigures.ts";
+import type { DatedBest } from "./datedBest.ts";
 
 /**
  * The best clean lap of each session, whether it was a step of the personal-best line or not.

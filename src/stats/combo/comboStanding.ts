@@ -1,9 +1,8 @@
 import { onPage, type PageSpan, presentPage } from "#combo";
-import type { CalendarDate, Figure, Id, Page, Target } from "#domain";
+import type { CalendarDate, Id, Page, Target } from "#domain";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
-import { type CurveOutlook, curveOutlook } from "../period/curveOutlook.ts";
 import { type PageSession, pageHistory } from "../period/pageHistory.ts";
-import { practiceRate } from "../targets/practiceRate.ts";
+import { pageLevel } from "./pageLevel.ts";
 import { type TargetState, targetStates } from "./targetStates.ts";
 
 /** One combo with all that is said of it on a day. */
@@ -22,26 +21,18 @@ export interface ComboStanding {
   /** The page its times are compared on, and the sessions of it that have a median, oldest first. */
   readonly page: PageSpan;
   readonly history: readonly PageSession[];
-  /** The level of that page: what it was, is and may become. */
-  readonly curve: Figure<CurveOutlook>;
   /** All targets as they stand, in the order a driver looks for. */
   readonly targets: readonly TargetState[];
 }
 
 /**
- * What is true of a combo on a day. Review, the week, all combos, Targets and Rig take it from here, so that one question
- * has one answer; it is kept as long as nothing of the combo changes.
+ * What is true of a combo on a day: its page and its targets. Review, the week, all combos and Targets take them from here,
+ * so that one question has one answer.
  */
-export function comboStanding({ comboId, digests, pages, targets, today }: ComboQuestion): ComboStanding {
+export function comboStanding({ digests, pages, targets, today }: ComboQuestion): ComboStanding {
   const page = presentPage(pages, today);
   const paged = onPage(page, digests).toSorted((a, b) => a.startedAt - b.startedAt);
-  const history = pageHistory(paged);
-  const curve = curveOutlook({ comboId, history, rate: practiceRate(paged, today), today });
-  const levelMs = curve.known ? curve.value.line.at(-1)?.mid : undefined;
-  return {
-    page,
-    history,
-    curve,
-    targets: targetStates({ targets, page, digests: paged, history, levelMs, today }),
-  };
+  const history = pageHistory(paged, digests);
+  const level = pageLevel(history);
+  return { page, history, targets: targetStates({ targets, page, digests: paged, history, level, today }) };
 }

@@ -1,12 +1,13 @@
-import { lapFlags } from "../digest/digestFlags.ts";
+import { inSet } from "../digest/lapsOfDigest.ts";
 import { NO_TIME, type SessionDigest } from "../digest/sessionDigest.ts";
 
 /** The laps of each run: the time of one that may be a best and is known exactly, undefined for any other. */
-export function exactRuns({ times, flags, runs }: SessionDigest): (number | undefined)[][] {
-  const wanted = lapFlags.mayBeBest | lapFlags.exact;
+export function exactRuns(digest: SessionDigest): (number | undefined)[][] {
+  const { times, exact, runs } = digest;
+  const mayBeBest = inSet(digest, "bests");
   const byRun: (number | undefined)[][] = [];
   times.forEach((ms, index) => {
-    const isCounted = ((flags[index] ?? 0) & wanted) === wanted && ms !== NO_TIME;
+    const isCounted = exact[index] === 1 && ms !== NO_TIME && mayBeBest(index);
     const run = runs[index] ?? 0;
     byRun[run] ??= [];
     byRun[run].push(isCounted ? ms : undefined);

@@ -2,10 +2,10 @@ import { inOrder, isOnPage, isReached, nearestFirst, type PageSpan, type Standin
 import { type CalendarDate, type Figure, latestMs, type Target } from "#domain";
 import { sessionBests } from "../bests/sessionBests.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
-import { levelKnown } from "../level/levelKnown.ts";
-import { type PageSession, pageEvents } from "../period/pageHistory.ts";
+import type { LevelKnown } from "../level/levelKnown.ts";
+import type { PageSession } from "../period/pageHistory.ts";
 import { type TargetProgress, targetProgress } from "../targets/targetProgress.ts";
-import { figureForTarget, type TargetFigure } from "./figureForTarget.ts";
+import { figureForTarget, type TargetFigure, usualFigure } from "./figureForTarget.ts";
 import { latestUsual } from "./latestUsual.ts";
 import { targetPoints } from "./targetPoints.ts";
 
@@ -29,8 +29,8 @@ export interface TargetsQuestion {
   readonly digests: readonly SessionDigest[];
   /** Those of them with a median, from `pageHistory`. */
   readonly history: readonly PageSession[];
-  /** The level now, ms, where it is known. */
-  readonly levelMs: number | undefined;
+  /** The level after each of them. */
+  readonly level: LevelKnown;
   readonly today: CalendarDate;
 }
 
@@ -39,13 +39,11 @@ export interface TargetsQuestion {
  * §6; what counts as reached is said by `standingOf`.
  */
 export function targetStates(question: TargetsQuestion): TargetState[] {
-  const { targets, page, digests, history, levelMs, today } = question;
-  const level = levelKnown(history, (session) =>
-    pageEvents(history.slice(0, session + 1), history[session]?.date ?? today),
-  );
+  const { targets, page, digests, history, level, today } = question;
+  const levelNow = () => level.after(history.length - 1)?.mid;
   return inOrder(targets, page, today).map((target) => {
     const isOfPage = isOnPage(page, target.setAt);
-    const now = isOfPage ? figureForTarget(target, digests, levelMs) : undefined;
+    const now = isOfPage ? figureForTarget(target, digests, levelNow) : undefined;
     const points = isOfPage ? targetPoints(target, { page: digests, history, level }) : [];
     const standing = standingOf(target, points, page, today);
     return {
@@ -78,7 +76,7 @@ function surely(now: TargetFigure | undefined): number | undefined {
 function closestTo(target: Target, digests: readonly SessionDigest[]): TargetFigure | undefined {
   const { kind, setAt, by = target.setOn } = target;
   const within = digests.filter(({ startedAt, date }) => startedAt >= setAt && date <= by);
-  const figures = kind === "best" ? sessionBests(within).map(bestFigure) : within.flatMap(usualFigure);
+  const figures = kind === "best" ? sessionBests(within).map(bestFigure) : within.flatMap(ownUsual);
   if (kind !== "best" && kind !== "median") return undefined;
   return figures.toSorted((a, b) => (surely(a) ?? 0) - (surely(b) ?? 0))[0];
 }
@@ -87,7 +85,7 @@ function bestFigure({ ms, decimals }: { readonly ms: number; readonly decimals: 
   return { value: ms, decimals };
 }
 
-function usualFigure(digest: SessionDigest): TargetFigure[] {
-  const usual = latestUsual([digest]);
-  return usual === undefined ? [] : [{ value: usual, decimals: 3 }];
+function ownUsual(digest: SessionDigest): TargetFigure[] {
+  const usual = usualFigure(latestUsual([digest]));
+  return usual === undefined ? [] : [usual];
 }

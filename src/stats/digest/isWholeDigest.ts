@@ -15,7 +15,12 @@ const isTagged = (tag: string) => (value: unknown) =>
 const isFacts = (value: unknown) =>
   isObject(value) && typeof value["effort"] === "string" && typeof value["surface"] === "string";
 const isCandidate = (value: unknown) =>
-  isObject(value) && isNumber(value["at"]) && isNumber(value["ms"]) && isNumber(value["decimals"]);
+  isObject(value) &&
+  typeof value["kind"] === "string" &&
+  typeof value["sessionId"] === "string" &&
+  isNumber(value["at"]) &&
+  isNumber(value["ms"]) &&
+  isNumber(value["decimals"]);
 const isPace = (value: unknown) => {
   if (!isObject(value)) return false;
   const { laps, exactLaps, consistency, ...figures } = value;
@@ -23,7 +28,7 @@ const isPace = (value: unknown) => {
     isNumber(laps) &&
     isNumber(exactLaps) &&
     isObject(consistency) &&
-    typeof consistency["known"] === "boolean" &&
+    (consistency["known"] === true ? isObject(consistency["value"]) : isObject(consistency["reason"])) &&
     Object.values(figures).every(isNumberOrNone)
   );
 };
@@ -39,7 +44,10 @@ const needs: { readonly [F in keyof SessionDigest]: (value: unknown) => boolean 
   focus: (value) => typeof value === "string",
   targetMs: isNumberOrNone,
   times: isTagged("Int32Array"),
-  flags: isTagged("Uint16Array"),
+  places: isTagged("Uint8Array"),
+  worths: isTagged("Uint8Array"),
+  exact: isTagged("Uint8Array"),
+  odd: (value) => isListOf(isNumber, value),
   runs: isTagged("Uint16Array"),
   runFacts: (value) => isListOf(isFacts, value),
   sectorCount: isNumber,
@@ -64,7 +72,8 @@ const needs: { readonly [F in keyof SessionDigest]: (value: unknown) => boolean 
 export function isWholeDigest(value: unknown): value is SessionDigest {
   if (!isObject(value) || !Object.entries(needs).every(([field, isRight]) => isRight(value[field])))
     return false;
-  const { times, flags, runs, sectors, sectorCount } = value as unknown as SessionDigest;
+  const { times, places, worths, exact, runs, sectors, sectorCount } = value as unknown as SessionDigest;
   const laps = times.length;
-  return flags.length === laps && runs.length === laps && sectors.length === laps * sectorCount;
+  const isEach = [places, worths, exact, runs].every((list) => list.length === laps);
+  return isEach && sectors.length === laps * sectorCount;
 }

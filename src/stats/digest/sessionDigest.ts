@@ -1,14 +1,13 @@
-import type { Focus, Run, Session } from "#domain";
+import { type Focus, type LapCounts, lapPlaces, lapWorths, type Run, type Session } from "#domain";
 import { type BestCandidate, bestCandidates } from "../bests/bestCandidates.ts";
-import { bestLine } from "../bests/bestLine.ts";
-import type { Choices, LapCounts } from "../laps/lapPlaces.ts";
+import { fastestOf } from "../bests/fastestOf.ts";
+import type { Choices } from "../laps/choices.ts";
 import { type PlacedLap, sessionLaps } from "../laps/sessionLaps.ts";
 import { type PaceFigures, paceFigures } from "../pace/paceFigures.ts";
-import { flagsOf } from "./digestFlags.ts";
 import { type RunFacts, runFacts } from "./runFacts.ts";
 
-/** Goes up whenever a digest would come out otherwise for the same rows. */
-export const methodVersion = 4;
+/** Goes up whenever a digest would come out otherwise for the same rows, as it does when places of laps are added. */
+export const methodVersion = 7;
 
 /** Stands for no time in the typed arrays. */
 export const NO_TIME = -1;
@@ -27,8 +26,14 @@ export interface SessionDigest {
   readonly targetMs: number | undefined;
   /** One entry a lap in order, ms; −1 for none. */
   readonly times: Int32Array;
-  /** Bits of `lapFlags`. */
-  readonly flags: Uint16Array;
+  /** Place of each lap, as its index in `lapPlaces`. */
+  readonly places: Uint8Array;
+  /** What each lap may stand for, as its index in `lapWorths`. */
+  readonly worths: Uint8Array;
+  /** 1 for a lap that is good enough for a spread (not from memory, known to all decimals), else 0. */
+  readonly exact: Uint8Array;
+  /** Indices of the laps that the driver confirmed as odd. */
+  readonly odd: readonly number[];
   /** Index of the lap's run among the driver's own runs of the session. */
   readonly runs: Uint16Array;
   /** What each of those runs was driven with. */
@@ -69,6 +74,7 @@ export function sessionDigest(session: Session, runs: readonly Run[], choices: C
   const known = laps.reduce((sum, placed) => sum + (placed.lap.ms ?? 0), 0);
   const withTime = laps.filter((placed) => placed.lap.ms !== undefined).length;
   const usual = pace.median ?? (withTime === 0 ? 0 : known / withTime);
+  const drivingMs = Math.round(known + (counts.driven - withTime) * usual);
   return {
     methodVersion,
     settlingLaps: choices.settlingLaps,
@@ -80,7 +86,10 @@ export function sessionDigest(session: Session, runs: readonly Run[], choices: C
     focus: session.focus,
     targetMs: session.targetMs,
     times: Int32Array.from(laps, (placed) => placed.lap.ms ?? NO_TIME),
-    flags: Uint16Array.from(laps, flagsOf),
+    places: Uint8Array.from(laps, (placed) => lapPlaces.indexOf(placed.place)),
+    worths: Uint8Array.from(laps, (placed) => lapWorths.indexOf(placed.worth)),
+    exact: Uint8Array.from(laps, (placed) => (placed.isExact ? 1 : 0)),
+    odd: laps.flatMap((placed, index) => (placed.lap.isOdd === true ? [index] : [])),
     runs: Uint16Array.from(laps, (placed) => placed.run),
     runFacts: sorted.runs.map(runFacts),
     sectorCount,
@@ -92,30 +101,29 @@ export function sessionDigest(session: Session, runs: readonly Run[], choices: C
     timed: sorted.timed,
     clean: sorted.clean,
     pace,
-    bestClean: bestLine(candidates).at(-1),
+    bestClean: fastestOf(candidates),
     bestCandidates: candidates,
-    drivingMs: Math.round(known + (counts.driven - withTime) * usual),
-    sittingMs: sittingOf(session),
+    drivingMs,
+    sittingMs: sittingOf(session, laps, drivingMs),
   };
 }
 
-/** Whether a stored digest was made by this method with these choices. */
-export function isDigestCurrent(digest: SessionDigest, choices: Choices): boolean {
-  return (
-    digest.methodVersion === methodVersion &&
-    digest.settlingLaps === choices.settlingLaps &&
-    digest.displayDecimals === choices.displayDecimals
-  );
-}
-
 /** Nobody sits for more than a day: a clock jumped, or the session was left open. Common practice, no source. */
-const longestSittingMs = 86_400_000;
+export const longestSittingMs = 86_400_000;
 
-/** A session entered afterwards has no end of its own. */
-function sittingOf({ startedAt, endedAt, isTimeOfDayKnown }: Session): number | undefined {
-  if (!isTimeOfDayKnown || endedAt === undefined) return undefined;
+/**
+ * A session entered afterwards has no end of its own, nor has an imported one: a table says when laps were driven, not
+ * when the driver stood up. An end before the wheel can have been let go of is none either.
+ */
+function sittingOf(
+  { startedAt, endedAt, isTimeOfDayKnown }: Session,
+  laps: readonly PlacedLap[],
+  drivingMs: number,
+): number | undefined {
+  const isImported = laps.length > 0 && laps.every(({ lap }) => lap.source === "imported");
+  if (!isTimeOfDayKnown || endedAt === undefined || isImported) return undefined;
   const sitting = endedAt - startedAt;
-  return sitting > 0 && sitting <= longestSittingMs ? sitting : undefined;
+  return sitting > 0 && sitting >= drivingMs && sitting <= longestSittingMs ? sitting : undefined;
 }
 
 function sectorTimes(laps: readonly PlacedLap[], count: number): Int32Array {

@@ -1,23 +1,20 @@
 import {
-  isClean,
   isExact,
   isMistake,
-  isTimed,
-  type Lap,
-  lapsInOrder,
-  mayBeBest,
-  type Run,
-  type Session,
-} from "#domain";
-import {
-  type Choices,
   isPartlyWritten,
+  type Lap,
   type LapCounts,
   type LapPlace,
+  type LapWorth,
+  lapsDriven,
+  lapsInPlace,
   noCounts,
   notWritten,
-  placeOfLap,
-} from "./lapPlaces.ts";
+  type Run,
+  type Session,
+  worthOf,
+} from "#domain";
+import type { Choices } from "./choices.ts";
 
 /** A lap of the driver's own with all that the figures ask about it. */
 export interface PlacedLap {
@@ -29,6 +26,7 @@ export interface PlacedLap {
   readonly place: LapPlace;
   /** The session's start and the time driven up to the lap's end, epoch ms: right in order, rough in time. */
   readonly at: number;
+  readonly worth: LapWorth;
   readonly isTimed: boolean;
   readonly isClean: boolean;
   /** Clean, and not taken back as a best. */
@@ -94,26 +92,22 @@ export function sessionLaps(
  * @param startedAt when its first lap began, epoch ms
  */
 export function placedRun(run: Run, index: number, startedAt: number, choices: Choices): PlacedLap[] {
-  const written = lapsInOrder(run);
   let at = startedAt;
-  return written.map((lap, place) => {
+  return lapsInPlace(run, choices.settlingLaps).map(({ lap, place }, number) => {
     at += lap.ms ?? 0;
+    const worth = worthOf(lap);
     return {
       lap,
       run: index,
-      index: place,
-      place: placeOfLap(run, written.length, lap, place, choices),
+      index: number,
+      place,
       at,
-      isTimed: isTimed(lap),
-      isClean: isClean(lap),
-      mayBeBest: mayBeBest(lap),
+      worth,
+      isTimed: worth !== "none",
+      isClean: worth === "clean" || worth === "best",
+      mayBeBest: worth === "best",
       isMistake: isMistake(lap),
       isExact: isExact(lap, choices.displayDecimals),
     };
   });
-}
-
-function lapsDriven(run: Run): number {
-  const written = lapsInOrder(run).length;
-  return written + notWritten(run, written);
 }

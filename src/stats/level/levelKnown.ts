@@ -1,7 +1,8 @@
+import type { Band } from "../weeks/bands.ts";
 import type { SessionEvent } from "../weeks/sessionEvents.ts";
-import { endOf, levelPosterior } from "./levelPosterior.ts";
+import { endOf, type LevelPosterior, levelPosterior } from "./levelPosterior.ts";
 import type { LevelSession } from "./levelSeries.ts";
-import { mixtureBelow, type NormalMixture } from "./normalMixture.ts";
+import { mixtureBelow, mixtureQuantile, type NormalMixture } from "./normalMixture.ts";
 
 /** What was known of the level after each session, without what came later. */
 export interface LevelKnown {
@@ -11,6 +12,8 @@ export interface LevelKnown {
    * @param valueMs lap time, ms
    */
   readonly chanceUnder: (session: number, valueMs: number) => number | undefined;
+  /** The level after that session, ms, with 50 and 90 % bands; undefined where it is one of fewer than two. */
+  readonly after: (session: number) => Band | undefined;
 }
 
 const LEAST_SESSIONS = 2;
@@ -25,31 +28,40 @@ export function levelKnown(
   sessions: readonly LevelSession[],
   eventsUpTo: (session: number) => readonly SessionEvent[],
 ): LevelKnown {
-  const made = new Map<number, { readonly usual: number; readonly mixture: NormalMixture }>();
-  const after = (session: number) => {
-    const old = made.get(session);
-    if (old !== undefined) return old;
-    const posterior = levelPosterior({
-      sessions: sessions.slice(0, session + 1),
-      events: eventsUpTo(session),
-    });
-    const { weights, series } = posterior;
-    const known = {
-      usual: series.usual,
-      mixture: {
-        weights,
-        means: Float64Array.from(weights, (_, cell) => endOf(posterior, cell, "l")),
-        deviations: Float64Array.from(weights, (_, cell) => Math.sqrt(endOf(posterior, cell, "ll"))),
-      },
-    };
-    made.set(session, known);
-    return known;
+  const made = new Map<number, LevelPosterior>();
+  const known = (session: number) => {
+    if (session + 1 < LEAST_SESSIONS) return undefined;
+    const posterior =
+      made.get(session) ??
+      levelPosterior({ sessions: sessions.slice(0, session + 1), events: eventsUpTo(session) });
+    made.set(session, posterior);
+    return posterior;
   };
   return {
     chanceUnder: (session, valueMs) => {
-      if (session + 1 < LEAST_SESSIONS) return undefined;
-      const { usual, mixture } = after(session);
-      return mixtureBelow(mixture, valueMs / usual - 1, 1);
+      const posterior = known(session);
+      return posterior && mixtureBelow(lastLevel(posterior), valueMs / posterior.series.usual - 1, 1);
     },
+    after: (session) => {
+      const posterior = known(session);
+      return posterior && levelAfter(posterior);
+    },
+  };
+}
+
+/** The level after the last session, ms, with 50 and 90 % bands: the one figure for what the usual lap is. */
+export function levelAfter(posterior: LevelPosterior): Band {
+  const mixture = lastLevel(posterior);
+  const ms = (share: number) => posterior.series.usual * (1 + mixtureQuantile(mixture, share));
+  return { low: ms(0.05), lowHalf: ms(0.25), mid: ms(0.5), highHalf: ms(0.75), high: ms(0.95) };
+}
+
+/** The same as shares of the lap above the usual one. */
+function lastLevel(posterior: LevelPosterior): NormalMixture {
+  const { weights } = posterior;
+  return {
+    weights,
+    means: weights.map((_, cell) => endOf(posterior, cell, "l")),
+    deviations: weights.map((_, cell) => Math.sqrt(endOf(posterior, cell, "ll"))),
   };
 }

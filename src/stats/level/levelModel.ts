@@ -1,5 +1,5 @@
 import { type Figure, known, unknown } from "#domain";
-import { needs } from "../sample/needs.ts";
+import { lapsForMedian } from "../pace/lapsForMedian.ts";
 import { type LevelPosterior, type LevelQuestion, levelPosterior } from "./levelPosterior.ts";
 import { type SmoothLevels, smoothLevels } from "./smoothLevels.ts";
 
@@ -37,7 +37,8 @@ export function levelModel(question: LevelQuestion): Figure<LevelModel> {
  */
 export function levelEnd(question: LevelQuestion): Figure<LevelPosterior> {
   const { length } = question.sessions;
-  if (length < LEAST_SESSIONS) return unknown(needs(LEAST_SESSIONS, "session", length));
+  if (length < LEAST_SESSIONS)
+    return unknown({ needs: LEAST_SESSIONS, of: "session", each: lapsForMedian, has: length });
   return known(levelPosterior(question));
 }
 

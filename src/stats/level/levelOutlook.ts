@@ -4,6 +4,7 @@ import type { FutureSession } from "../weeks/history.ts";
 import { type ChangeOfLevel, changeOfLevel } from "./changeOfLevel.ts";
 import { futureLevels } from "./futureLevels.ts";
 import { levelCurve } from "./levelCurve.ts";
+import { levelAfter } from "./levelKnown.ts";
 import { levelModel } from "./levelModel.ts";
 import { type LevelNow, levelNow } from "./levelNow.ts";
 import type { LevelQuestion } from "./levelPosterior.ts";
@@ -49,11 +50,12 @@ export function levelOutlook(question: LevelOutlookQuestion): Figure<LevelOutloo
   if (!found.known) return found;
   const model = found.value;
   const { posterior } = model;
-  const curve = levelCurve(model);
+  const now = levelAfter(posterior);
+  const curve = [...levelCurve(model).slice(0, -1), now];
   return known({
     sessions: posterior.series.count,
     sessionsLeftOut: posterior.series.from,
-    now: curve.at(-1) as Band,
+    now,
     curve,
     changes: since.map((session) => changeOfLevel(model, session)),
     ...levelNow(posterior),

@@ -1,6 +1,5 @@
 import { type Figure, known, leastForSpread, unknown } from "#domain";
 import { chiSquaredQuantile, median, type Numbers, requireFraction } from "#numbers";
-import { needs } from "../sample/needs.ts";
 import { successiveScatter } from "./successiveScatter.ts";
 
 /** Effective degrees of freedom a successive difference is worth: lap times are skewed, so fewer than 2/3. */
@@ -31,8 +30,8 @@ export function consistency(runs: readonly Numbers[], confidence: number): Figur
   requireFraction(confidence, "confidence");
   const scatterMs = successiveScatter(runs);
   const laps = runs.reduce((sum, run) => sum + run.length, 0);
-  if (laps < leastForSpread) return unknown(needs(leastForSpread, "pace lap", laps));
-  if (scatterMs === undefined) return unknown("needs two pace laps of one run in a row, has none");
+  if (laps < leastForSpread) return unknown({ needs: leastForSpread, of: "pace lap", has: laps });
+  if (scatterMs === undefined) return unknown({ because: "no two laps in a row" });
   const middle = median(runs.flatMap((run) => Array.from(run))) as number;
   const differences = runs.reduce((sum, run) => sum + Math.max(0, run.length - 1), 0);
   const degrees = DEGREES_A_DIFFERENCE * differences;

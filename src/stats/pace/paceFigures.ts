@@ -1,10 +1,10 @@
 import { type Figure, leastForSpread, unknown } from "#domain";
 import { CONFIDENCE } from "#numbers";
 import type { PlacedLap } from "../laps/sessionLaps.ts";
-import { needs } from "../sample/needs.ts";
 import { summary } from "../sample/summary.ts";
 import { bestOfK } from "./bestOfK.ts";
 import { type Consistency, consistency } from "./consistency.ts";
+import { usualDecimals } from "./usualDecimals.ts";
 
 const BEST_OF = 10;
 /** Laps at the start of a session that its median for the trend leaves out (warm-up decrement). */
@@ -19,6 +19,8 @@ export interface PaceFigures {
   readonly best: number | undefined;
   readonly mean: number | undefined;
   readonly median: number | undefined;
+  /** To how many decimals of a second the median is known. */
+  readonly medianDecimals: number;
   /** Quartiles of all pace laps, from five up. */
   readonly lowerQuartile: number | undefined;
   readonly upperQuartile: number | undefined;
@@ -52,6 +54,7 @@ export function paceFigures(laps: readonly PlacedLap[]): PaceFigures {
     best: fastest(maybeBests),
     mean: all?.mean,
     median: all?.median,
+    medianDecimals: usualDecimals(pace.map(({ lap }) => lap)),
     lowerQuartile: enough ? all?.lowerQuartile : undefined,
     upperQuartile: enough ? all?.upperQuartile : undefined,
     standardDeviation: exactEnough ? exact.standardDeviation : undefined,
@@ -66,8 +69,7 @@ export function paceFigures(laps: readonly PlacedLap[]): PaceFigures {
 function spreadOf(chains: readonly number[][], paceLaps: number): Figure<Consistency> {
   const exact = chains.flat().length;
   if (exact >= leastForSpread || exact === paceLaps) return consistency(chains, CONFIDENCE);
-  const rough = `${paceLaps - exact} from memory or with fewer decimals`;
-  return unknown(`${needs(leastForSpread, "exact pace lap", exact)}; ${rough}`);
+  return unknown({ needs: leastForSpread, of: "exact pace lap", has: exact, rough: paceLaps - exact });
 }
 
 function timesOf(laps: readonly PlacedLap[]): number[] {

@@ -1,19 +1,21 @@
 import { isOnPage, onPage } from "#combo";
-import { addDays, type CalendarDate, daysBetween, type ReferenceLap } from "#domain";
-import { CONFIDENCE } from "#numbers";
+import { addDays, type CalendarDate, daysBetween, type Figure, type ReferenceLap } from "#domain";
 import { periodAccount } from "../account/periodAccount.ts";
 import { sectorAccount } from "../account/sectorAccount.ts";
 import { datedBests } from "../bests/datedBests.ts";
 import { sessionBests } from "../bests/sessionBests.ts";
 import { type ComboQuestion, type ComboStanding, comboStanding } from "../combo/comboStanding.ts";
-import { lapFlags } from "../digest/digestFlags.ts";
-import { sectorsWith, timesWith } from "../digest/digestLaps.ts";
+import { pageCurve } from "../combo/pageCurve.ts";
+import { isDrivenSession } from "../digest/isDrivenSession.ts";
+import { sectorsOf, timesOf } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
-import { addCounts, type Choices } from "../laps/lapPlaces.ts";
+import type { Choices } from "../laps/choices.ts";
+import { levelGain } from "../level/levelGain.ts";
 import { lapDistribution } from "../pace/lapDistribution.ts";
-import { wilsonInterval } from "../sample/wilsonInterval.ts";
-import { nearSessionBest } from "../session/nearSessionBest.ts";
 import type { ComboReview, SessionPoint } from "./comboReviewFigures.ts";
+import { comparable } from "./comparable.ts";
+import type { CurveOutlook } from "./curveOutlook.ts";
+import { periodFigures } from "./periodFigures.ts";
 import { reviewDetails } from "./reviewDetails.ts";
 import { reviewTrends } from "./reviewTrends.ts";
 
@@ -23,6 +25,8 @@ export interface ComboReviewInput extends ComboQuestion {
   readonly period: { readonly from?: CalendarDate | undefined; readonly to?: CalendarDate | undefined };
   readonly references: readonly ReferenceLap[];
   readonly preferences: Choices;
+  /** From `pageCurve`, where it has been drawn already. */
+  readonly curve?: Figure<CurveOutlook> | undefined;
   /** From `comboStanding`, where it has been asked already. */
   readonly standing?: ComboStanding | undefined;
 }
@@ -30,7 +34,9 @@ export interface ComboReviewInput extends ComboQuestion {
 /** What the weeks say about one combo. */
 export function comboReview(input: ComboReviewInput): ComboReview {
   const { period, today, preferences, standing = comboStanding(input) } = input;
-  const digests = input.digests.toSorted((a, b) => a.startedAt - b.startedAt);
+  const all = input.digests.toSorted((a, b) => a.startedAt - b.startedAt);
+  const digests = all.filter(isDrivenSession);
+  const listed = all.filter(({ date }) => isWithin(date, period));
   const isPresent = (digest: SessionDigest) => isOnPage(standing.page, digest.startedAt);
   const inPeriod = digests.filter((digest) => isWithin(digest.date, period));
   const page = onPage(standing.page, digests);
@@ -39,34 +45,34 @@ export function comboReview(input: ComboReviewInput): ComboReview {
   const now = onPage(standing.page, inPeriod);
   const bests = datedBests(page);
   const last = digests.at(-1);
-  const sum = (field: "guestLaps" | "mistakes" | "drivingMs" | "clean" | "timed") =>
-    now.reduce((total, digest) => total + digest[field], 0);
-  const counts = addCounts(now.map((digest) => digest.counts));
+  const against = comparable(now, before);
+  const { marginPercent } = preferences;
+  // A session that only a guest drove is listed, and is none of the driver's.
+  const guestLaps = onPage(standing.page, listed).reduce((total, digest) => total + digest.guestLaps, 0);
   const details = reviewDetails({
     standing,
+    curve: input.curve ?? pageCurve({ comboId: input.comboId, page, driven: digests, today }),
+    all: digests,
+    pages: input.pages,
     now,
     before,
     driven: inPeriod,
-    drivenBefore,
-    marginPercent: preferences.marginPercent,
+    against,
   });
   return {
-    points: inPeriod.map((digest) => pointOf(digest, isPresent(digest))),
+    points: listed.map((digest) => pointOf(digest, isPresent(digest))),
     bests,
     sessionBests: sessionBests(page),
-    sessions: now.length,
+    ...periodFigures(now, inPeriod, marginPercent),
+    before: periodFigures(before, drivenBefore, marginPercent),
+    against,
     sessionsOnOldPages: inPeriod.length - now.length,
-    counts,
-    guestLaps: sum("guestLaps"),
-    mistakes: sum("mistakes"),
-    drivingMs: sum("drivingMs"),
+    guestLaps,
+    gain: levelGain(standing.history, period),
     ...reviewTrends(now, page),
-    cleanShare: wilsonInterval(sum("clean"), sum("timed"), CONFIDENCE),
-    mistakeShare: wilsonInterval(Math.min(sum("mistakes"), counts.driven), counts.driven, CONFIDENCE),
-    nearTheBest: nearSessionBest(now, preferences.marginPercent),
     ...periodAccount({ ...input, page: standing.page, digests: now, bests }),
-    sectors: sectorAccount(sectorsWith(now, lapFlags.pace | lapFlags.mayBeBest)),
-    distribution: lapDistribution(timesWith(now, lapFlags.pace), timesWith(before, lapFlags.pace)),
+    sectors: sectorAccount(sectorsOf(now, "paceBests")),
+    distribution: lapDistribution(timesOf(now, "pace"), against.known ? timesOf(before, "pace") : []),
     ...details,
     targets: standing.targets,
     daysSinceLast: last === undefined ? undefined : daysBetween(last.date, today),
@@ -87,7 +93,7 @@ function isBefore({ from, to }: ComboReviewInput["period"], today: CalendarDate)
 
 function pointOf(digest: SessionDigest, isPresentPage: boolean): SessionPoint {
   const { sessionId, date, startedAt, pace, counts, mistakes, drivingMs } = digest;
-  const { median, lowerQuartile, upperQuartile, best, bestOfTen, consistency } = pace;
+  const { median, medianDecimals, lowerQuartile, upperQuartile, best, bestOfTen, consistency } = pace;
   return {
     sessionId,
     date,
@@ -98,6 +104,7 @@ function pointOf(digest: SessionDigest, isPresentPage: boolean): SessionPoint {
     mistakes,
     drivingMs,
     median,
+    medianDecimals,
     lowerQuartile,
     upperQuartile,
     best,

@@ -3,11 +3,12 @@ import type { CalendarDate, Figure, Id } from "#domain";
 import type { SectorAccount } from "../account/sectorAccount.ts";
 import type { TimeAccount } from "../account/timeAccount.ts";
 import type { BestCandidate } from "../bests/bestCandidates.ts";
+import type { DatedBest } from "../bests/datedBest.ts";
 import type { TargetState } from "../combo/targetStates.ts";
-import type { LapCounts } from "../laps/lapPlaces.ts";
+import type { LevelGain } from "../level/levelGain.ts";
 import type { LapDistribution } from "../pace/lapDistribution.ts";
-import type { NearTheBest } from "../pace/shareWithinMargin.ts";
-import type { Share } from "../sample/wilsonInterval.ts";
+import type { Comparable } from "./comparable.ts";
+import type { PeriodFigures } from "./periodFigures.ts";
 import type { ReviewDetails } from "./reviewDetails.ts";
 import type { SessionTrend } from "./sessionTrend.ts";
 
@@ -23,6 +24,7 @@ export interface SessionPoint {
   readonly mistakes: number;
   readonly drivingMs: number;
   readonly median: number | undefined;
+  readonly medianDecimals: number;
   readonly lowerQuartile: number | undefined;
   readonly upperQuartile: number | undefined;
   /** Best pace lap. */
@@ -34,12 +36,6 @@ export interface SessionPoint {
   readonly consistency: { readonly percent: number; readonly low: number; readonly high: number } | undefined;
 }
 
-/** One step of the personal-best line with the day it was driven. */
-export interface DatedBest extends BestCandidate {
-  readonly sessionId: Id;
-  readonly date: CalendarDate;
-}
-
 /** The time account of one session and what it was measured against. */
 export interface SessionAccount {
   readonly sessionId: Id;
@@ -49,29 +45,25 @@ export interface SessionAccount {
 }
 
 /** What the review of one combo says. All but `points`, `bests` and `sessionBests` is of the present page within the period. */
-export interface ComboReview extends ReviewDetails {
-  /** Sessions in the period in time order, those of old pages too. */
+export interface ComboReview extends ReviewDetails, PeriodFigures {
+  /** The same of the equally long period before. */
+  readonly before: PeriodFigures;
+  /** Whether the two may be compared. */
+  readonly against: Figure<Comparable>;
+  /** Sessions in the period in time order, those of old pages and those without a lap too. */
   readonly points: readonly SessionPoint[];
   /** The present page's personal-best line, from its beginning. */
   readonly bests: readonly DatedBest[];
   /** The best clean lap of each session of the present page, from its beginning. */
   readonly sessionBests: readonly DatedBest[];
-  readonly sessions: number;
   /** Sessions in the period that belong to old pages, in no figure but the points. */
   readonly sessionsOnOldPages: number;
-  /** Laps driven, by place: all that a figure leaves out is counted here. */
-  readonly counts: LapCounts;
-  readonly guestLaps: number;
-  readonly mistakes: number;
-  readonly drivingMs: number;
-  /** Trend of the session medians, ms. */
+  /** How far the level has moved over the period. */
+  readonly gain: Figure<LevelGain>;
+  /** Trend of the session medians as a straight line, ms. */
   readonly trend: Figure<SessionTrend>;
   /** Trend of the scatter, in percent of the median; falling means steadier. */
   readonly steadiness: Figure<SessionTrend>;
-  readonly cleanShare: Share | undefined;
-  readonly mistakeShare: Share | undefined;
-  /** Clean laps near the best one of their own session. */
-  readonly nearTheBest: NearTheBest | undefined;
   readonly accounts: readonly SessionAccount[];
   readonly account: Figure<TimeAccount>;
   readonly sectors: Figure<SectorAccount>;

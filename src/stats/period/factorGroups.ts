@@ -1,10 +1,9 @@
 import { type Figure, type Id, known, unknown } from "#domain";
 import { CONFIDENCE, median } from "#numbers";
-import { lapFlags } from "../digest/digestFlags.ts";
+import { inSet } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import { rankSumTest } from "../rigTests/rankSumTest.ts";
 import { signedRankTest } from "../rigTests/signedRankTest.ts";
-import { needs } from "../sample/needs.ts";
 import { type Factor, valueByFactor } from "./factors.ts";
 import type { Shift } from "./shift.ts";
 
@@ -78,7 +77,8 @@ export function factorGroups(
         laps: count,
         sessions: own.length,
         usual: median(own.map(({ ms }) => ms)),
-        difference: value === usual ? unknown("the most driven") : against(own, partsOf(usual), levelOf),
+        difference:
+          value === usual ? unknown({ because: "the most driven" }) : against(own, partsOf(usual), levelOf),
       };
     }),
   };
@@ -94,7 +94,12 @@ function against(own: readonly Part[], other: readonly Part[], levelOf: (id: Id)
     return differenceOf(signedRankTest(pairs, CONFIDENCE), "same sessions", pairs.length);
   const fewest = Math.min(own.length, other.length);
   if (fewest < LEAST_UNPAIRED)
-    return unknown(needs(LEAST_UNPAIRED, "session with 3 clean laps of each", fewest));
+    return unknown({
+      needs: LEAST_UNPAIRED,
+      of: "session of each kind",
+      each: { needs: LEAST_LAPS, of: "clean lap" },
+      has: fewest,
+    });
   const aboveLevel = ({ digest, ms }: Part) => ms - levelOf(digest.sessionId);
   const test = rankSumTest(own.map(aboveLevel), other.map(aboveLevel), CONFIDENCE);
   return differenceOf(test, "other sessions", own.length + other.length);
@@ -113,10 +118,10 @@ function differenceOf(
 function timesByValue(digest: SessionDigest, factor: Factor): Map<string, number[]> {
   const byRun = digest.runFacts.map((facts) => valueByFactor[factor](facts, digest.focus));
   const times = new Map<string, number[]>();
+  const isCounted = inSet(digest, "practice");
   digest.times.forEach((ms, lap) => {
-    const isCounted = ((digest.flags[lap] as number) & lapFlags.practice) !== 0;
     const value = byRun[digest.runs[lap] as number];
-    if (!isCounted || value === undefined) return;
+    if (value === undefined || !isCounted(lap)) return;
     const list = times.get(value) ?? [];
     list.push(ms);
     times.set(value, list);

@@ -1,23 +1,18 @@
-import type { Figure, Id } from "#domain";
-import { CONFIDENCE } from "#numbers";
+import type { Figure, Id, Page } from "#domain";
 import { type AccountChange, accountChange } from "../account/accountChange.ts";
 import { reachableLap } from "../account/reachableLap.ts";
 import { type LapOfSectors, sumOfBestSectors } from "../account/sumOfBestSectors.ts";
 import type { ComboStanding } from "../combo/comboStanding.ts";
-import { lapFlags } from "../digest/digestFlags.ts";
-import { accountLaps, sectorsWith } from "../digest/digestLaps.ts";
+import { accountLaps, sectorsOf } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
-import type { NearTheBest } from "../pace/shareWithinMargin.ts";
-import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
-import { nearSessionBest } from "../session/nearSessionBest.ts";
 import { type SittingThirds, sittingThirds } from "../session/sittingThirds.ts";
-import { type BreakCost, breakCosts } from "../weeks/breakCosts.ts";
+import { type Break, breaksOf } from "./breaksOf.ts";
+import type { Comparable } from "./comparable.ts";
 import type { CurveOutlook } from "./curveOutlook.ts";
 import { type FactorGroups, factorGroups } from "./factorGroups.ts";
 import { factors } from "./factors.ts";
 import type { PageSession } from "./pageHistory.ts";
 import { type PeriodShift, periodShift } from "./periodShift.ts";
-import { type PracticeAmount, practiceAmount } from "./practiceAmount.ts";
 
 /** What the review says beside trend and account. */
 export interface ReviewDetails {
@@ -27,18 +22,14 @@ export interface ReviewDetails {
   readonly shift: Figure<PeriodShift>;
   /** Scatter of the sessions in percent, against the same before. */
   readonly scatterShift: Figure<PeriodShift>;
-  readonly cleanShareBefore: Share | undefined;
-  readonly nearTheBestBefore: NearTheBest | undefined;
   readonly accountChange: Figure<AccountChange>;
   /** Sum of best sectors of clean laps, and the lap of lower quartiles of pace laps. */
   readonly bestSectors: Figure<LapOfSectors>;
   readonly reachable: Figure<LapOfSectors>;
   readonly thirds: Figure<SittingThirds>;
   readonly factors: readonly FactorGroups[];
-  readonly practice: PracticeAmount;
-  readonly practiceBefore: PracticeAmount;
-  /** Breaks that ended in the period. */
-  readonly breaks: readonly BreakCost[];
+  /** Breaks that ended in the period, across pages. */
+  readonly breaks: readonly Break[];
   /** Sessions of the page with a median, from its beginning. */
   readonly history: readonly PageSession[];
 }
@@ -46,35 +37,34 @@ export interface ReviewDetails {
 /** What the details are worked out from: sessions of the present page in time order. */
 export interface DetailsInput {
   readonly standing: ComboStanding;
+  readonly curve: Figure<CurveOutlook>;
+  /** All of the combo, and its new pages: a break is one whatever page was driven on. */
+  readonly all: readonly SessionDigest[];
+  readonly pages: readonly Page[];
   readonly now: readonly SessionDigest[];
   readonly before: readonly SessionDigest[];
   /** Of the period, older pages too: their laps were practice all the same. */
   readonly driven: readonly SessionDigest[];
-  readonly drivenBefore: readonly SessionDigest[];
-  readonly marginPercent: number;
+  /** Whether the period may be compared with the one before. */
+  readonly against: Figure<Comparable>;
 }
 
 /** The figures of the five questions that rest on more than one chapter. */
 export function reviewDetails(input: DetailsInput): ReviewDetails {
-  const { now, before, marginPercent } = input;
-  const { curve, history } = input.standing;
-  const days = new Set(now.map(({ date }) => date));
-  const sum = (field: "clean" | "timed") => before.reduce((total, digest) => total + digest[field], 0);
+  const { curve, now, before, against } = input;
+  const { history } = input.standing;
+  const days = new Set(input.driven.map(({ date }) => date));
   const levelOf = levels(curve, history);
   return {
     curve,
-    shift: periodShift(medians(now), medians(before)),
-    scatterShift: periodShift(scatters(now), scatters(before)),
-    cleanShareBefore: wilsonInterval(sum("clean"), sum("timed"), CONFIDENCE),
-    nearTheBestBefore: nearSessionBest(before, marginPercent),
-    accountChange: accountChange(now.map(accountLaps), before.map(accountLaps)),
-    bestSectors: sumOfBestSectors(sectorsWith(now, lapFlags.mayBeBest)),
-    reachable: reachableLap(sectorsWith(now, lapFlags.pace)),
+    shift: against.known ? periodShift(medians(now), medians(before)) : against,
+    scatterShift: against.known ? periodShift(scatters(now), scatters(before)) : against,
+    accountChange: against.known ? accountChange(now.map(accountLaps), before.map(accountLaps)) : against,
+    bestSectors: sumOfBestSectors(sectorsOf(now, "bests")),
+    reachable: reachableLap(sectorsOf(now, "pace")),
     thirds: sittingThirds(now),
     factors: factors.map((factor) => factorGroups(now, factor, levelOf)),
-    practice: practiceAmount(input.driven),
-    practiceBefore: practiceAmount(input.drivenBefore),
-    breaks: breakCosts(history).filter(({ to }) => days.has(to)),
+    breaks: breaksOf(input.all, input.pages).filter(({ to }) => days.has(to)),
     history,
   };
 }

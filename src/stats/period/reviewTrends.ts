@@ -1,5 +1,6 @@
-import type { Figure } from "#domain";
+import { type Figure, leastForSpread } from "#domain";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
+import { lapsForMedian } from "../pace/lapsForMedian.ts";
 import { type SessionTrend, sessionTrend, type TrendPoint } from "./sessionTrend.ts";
 
 /** Half a percent of a lap is worth knowing about; a spread has to change by a quarter. */
@@ -31,12 +32,12 @@ export function reviewTrends(
   return {
     trend: sessionTrend(
       pointsOf(({ pace }) => pace.medianForTrend),
-      "session with 5 pace laps",
+      { of: "session", each: lapsForMedian },
       MEDIAN_WORTH_SHOWING,
     ),
     steadiness: sessionTrend(
       pointsOf(({ pace: { consistency } }) => (consistency.known ? consistency.value.percent : undefined)),
-      "session with 5 exact pace laps",
+      { of: "session", each: { needs: leastForSpread, of: "exact pace lap" } },
       SPREAD_WORTH_SHOWING,
     ),
   };

@@ -1,9 +1,9 @@
-import { type Figure, known, unknown } from "#domain";
-import { CONFIDENCE, median } from "#numbers";
-import { needs } from "../sample/needs.ts";
+import { type Figure, known, type Shortage, unknown } from "#domain";
+import { CONFIDENCE, median, normalCdf } from "#numbers";
 import { theilSen } from "../sample/theilSen.ts";
-import { mannKendall } from "../weeks/mannKendall.ts";
+import { type MannKendall, mannKendall } from "../weeks/mannKendall.ts";
 import { sessionsNeededForChange } from "../weeks/sessionsNeededForChange.ts";
+import { streakFactor } from "../weeks/streakFactor.ts";
 
 const LEAST_SESSIONS = 5;
 const WEEK = 7 * 86_400_000;
@@ -18,7 +18,7 @@ export interface Slope {
 /** The trend of one figure over sessions. */
 export interface SessionTrend {
   readonly sessions: number;
-  /** Mann–Kendall, two-sided; somewhat optimistic, because sessions in a row are alike. */
+  /** Mann–Kendall, two-sided, corrected for good and bad sessions in streaks (beyond ten of them). */
   readonly p: number;
   readonly tau: number;
   /** A clear change needs p under 0.1 and an interval without zero. */
@@ -41,19 +41,20 @@ export interface TrendPoint {
 }
 
 /**
- * Trend of a figure over sessions: Mann–Kendall for whether there is one, Theil–Sen with Sen's interval for how fast.
+ * Trend of a figure over sessions: Mann–Kendall, corrected for streaks, for whether there is one, Theil–Sen with Sen's interval for how fast.
  * @param points in time order
- * @param thing what a point is, for the reason: "session with 5 pace laps"
+ * @param counted what a point is, for the reason: { of: "combo with this figure" }
  * @param worthShowing share of the usual figure that a change worth showing has
  * @returns a reason for fewer than five sessions or where all lie at one instant
  */
 export function sessionTrend(
   points: readonly TrendPoint[],
-  thing: string,
+  counted: Pick<Shortage, "of" | "each">,
   worthShowing: number,
 ): Figure<SessionTrend> {
   const values = points.map((point) => point.value);
-  if (points.length < LEAST_SESSIONS) return unknown(needs(LEAST_SESSIONS, thing, points.length));
+  if (points.length < LEAST_SESSIONS)
+    return unknown({ needs: LEAST_SESSIONS, ...counted, has: points.length });
   const first = points[0]?.startedAt ?? 0;
   const weeks = points.map((point) => (point.startedAt - first) / WEEK);
   const test = mannKendall(values);
@@ -63,12 +64,13 @@ export function sessionTrend(
     values,
     CONFIDENCE,
   );
-  if (test === undefined || perWeek === undefined) return unknown("needs sessions at different times");
-  const isClear = test.p < 1 - CONFIDENCE && (perWeek.low > 0 || perWeek.high < 0);
+  if (test === undefined || perWeek === undefined) return unknown({ because: "all at one time" });
+  const p = withStreaks(test, weeks, values, perWeek.slope);
+  const isClear = p < 1 - CONFIDENCE && (perWeek.low > 0 || perWeek.high < 0);
   const change = worthShowing * Math.abs(median(values) as number);
   return known({
     sessions: points.length,
-    p: test.p,
+    p,
     tau: test.tau,
     finding: !isClear ? "no clear change" : test.s < 0 ? "falling" : "rising",
     perWeek: slopeOf(perWeek),
@@ -76,6 +78,18 @@ export function sessionTrend(
     change,
     moreSessions: change > 0 ? sessionsNeededForChange(values, change) : undefined,
   });
+}
+
+/** The probability of the test where good and bad sessions come in streaks; counted exactly, it is left as it is. */
+function withStreaks(
+  { exact, p, z }: MannKendall,
+  weeks: readonly number[],
+  values: readonly number[],
+  slope: number,
+): number {
+  if (exact) return p;
+  const rest = values.map((value, i) => value - slope * (weeks[i] as number));
+  return Math.min(1, 2 * normalCdf(-Math.abs(z) / Math.sqrt(streakFactor(rest))));
 }
 
 function slopeOf({ slope, low, high }: Slope): Slope {

@@ -2,7 +2,6 @@ import { type Figure, known, unknown } from "#domain";
 import { CONFIDENCE, quantileWithin, requireNumber } from "#numbers";
 import { nextChiSquared, nextNormal, nextUniform } from "../random/draws.ts";
 import { stream } from "../random/stream.ts";
-import { needs } from "../sample/needs.ts";
 import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
 import { cleanRunChance } from "./cleanRunChance.ts";
 import { type CentredRuns, centreRuns, type RaceLap } from "./raceLaps.ts";
@@ -55,7 +54,7 @@ export function raceDistance(question: RaceQuestion): Figure<RaceDistance> {
   const runs = centreRuns(laps);
   const mistakes = wilsonInterval(runs.mistakes, runs.all, CONFIDENCE);
   if (mistakes === undefined || runs.timed < leastLaps) {
-    return unknown(needs(leastLaps, "timed lap", runs.timed));
+    return unknown({ needs: leastLaps, of: "timed lap", has: runs.timed });
   }
   const race = raceDrawer(runs, seed);
   const until = minutes === undefined ? Number.POSITIVE_INFINITY : minutes * 60_000;

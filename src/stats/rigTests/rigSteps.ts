@@ -3,6 +3,7 @@ import { median } from "#numbers";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import { type PageSession, pageEvents, pageHistory } from "../period/pageHistory.ts";
 import { type StepAtChange, stepAtChange } from "../weeks/stepAtChange.ts";
+import { type RigRecordDay, type RigSide, rigSide } from "./rigSide.ts";
 
 /** Days before and after a change whose sessions are set side by side. */
 const daysAround = 28;
@@ -13,10 +14,10 @@ export interface RigStepsInput {
     readonly digests: readonly SessionDigest[];
     readonly pages: readonly Pick<Page, "from">[];
   }[];
-  /** First day of the record of rig settings. */
-  readonly on: CalendarDate;
-  /** First days of all records, this one among them. */
-  readonly records: readonly CalendarDate[];
+  /** The record of rig settings that began, one of `records`. */
+  readonly rigId: Id;
+  /** All records in their order, each with its first day. */
+  readonly records: readonly RigRecordDay[];
   readonly today: CalendarDate;
 }
 
@@ -31,38 +32,67 @@ export interface RigStep {
   readonly comboId: Id;
   readonly before: SideOfStep;
   readonly after: SideOfStep;
+  /** Sessions on neither side: driven with both settings, or with the old one again after the new. */
+  readonly mixed: number;
   /** What happened at the change itself, practice taken out. */
   readonly step: Figure<StepAtChange>;
 }
 
 /**
- * Before and after a change of the rig, for each combo with a usual lap in the 4 weeks before and after on one page.
- * The medians stand for themselves; the step is that of the level over all sessions of the page, which knows
- * the breaks and the other changes (see `stepAtChange`). Not a test: the driver was also practising.
+ * Before and after a change of the rig, for each combo with a usual lap in the 4 weeks before and after on one page. A
+ * session goes by what its runs were driven with, and by its date only where they name no rig; one driven with both is on
+ * neither side, because its usual lap is of both. The medians stand for themselves; the step is that of the level
+ * over all sessions of the page, which knows the breaks and the other changes (see `stepAtChange`). Not a test: the driver
+ * was also practising.
  */
-export function rigSteps({ combos, on, records, today }: RigStepsInput): RigStep[] {
+export function rigSteps({ combos, rigId, records, today }: RigStepsInput): RigStep[] {
+  const change = records.findIndex(({ id }) => id === rigId);
+  const on = records[change]?.from;
+  if (on === undefined) return [];
   return combos.flatMap(({ comboId, digests, pages }) => {
-    const history = pageHistory(onPageOf(on, digests, pages));
-    const before = sideOf(history, addDays(on, -daysAround), addDays(on, -1));
-    const after = sideOf(history, on, addDays(on, daysAround - 1));
+    const sorted = digests.toSorted((a, b) => a.startedAt - b.startedAt);
+    const sides = new Map(sorted.map((digest) => [digest.sessionId, rigSide(digest, records, change)]));
+    const onPage = onPageOf(sorted, (digest) => sides.get(digest.sessionId) !== "before", pages);
+    const firstAfter = onPage.findIndex(({ sessionId }) => sides.get(sessionId) === "after");
+    if (firstAfter < 0) return [];
+    const isMixed = ({ sessionId }: SessionDigest, index: number) =>
+      sides.get(sessionId) === "both" || (index > firstAfter && sides.get(sessionId) === "before");
+    const history = pageHistory(
+      onPage.map((digest, index) => (isMixed(digest, index) ? withoutMedian(digest) : digest)),
+      sorted,
+    );
+    const ofSide = (side: RigSide, from: CalendarDate, to: CalendarDate) =>
+      sideOf(
+        history.filter(({ sessionId }) => sides.get(sessionId) === side),
+        from,
+        to,
+      );
+    const before = ofSide("before", addDays(on, -daysAround), addDays(on, daysAround - 1));
+    const after = ofSide("after", addDays(on, -daysAround), addDays(on, daysAround - 1));
     if (before === undefined || after === undefined) return [];
-    const afterSession = history.filter(({ date }) => date < on).length;
+    const afterSession = history.filter(({ sessionId }) => sides.get(sessionId) === "before").length;
     // Another change between the same two sessions cannot be told from this one.
-    const others = pageEvents(history, today, records).filter(
+    const otherDays = records.filter(({ id }) => id !== rigId).map(({ from }) => from);
+    const others = pageEvents(history, today, otherDays).filter(
       (event) => event.kind === "break" || event.afterSession !== afterSession,
     );
     const step = stepAtChange({ afterSession, history, events: others });
-    return [{ comboId, before, after, step }];
+    return [{ comboId, before, after, mixed: onPage.filter(isMixed).length, step }];
   });
 }
 
-/** The sessions of the page on which the first one from the day on stands. */
+/** The session still counts as driven; its usual lap is of no side. */
+function withoutMedian(digest: SessionDigest): SessionDigest {
+  return { ...digest, pace: { ...digest.pace, medianForTrend: undefined } };
+}
+
+/** The sessions of the page on which the first one with the change stands. */
 function onPageOf(
-  on: CalendarDate,
   digests: readonly SessionDigest[],
+  isWithChange: (digest: SessionDigest) => boolean,
   pages: readonly Pick<Page, "from">[],
 ): SessionDigest[] {
-  const first = Math.min(...digests.filter(({ date }) => date >= on).map(({ startedAt }) => startedAt));
+  const first = digests.find(isWithChange)?.startedAt ?? Number.POSITIVE_INFINITY;
   const starts = pages.map(({ from }) => from);
   const from = Math.max(Number.NEGATIVE_INFINITY, ...starts.filter((start) => start <= first));
   const to = Math.min(Number.POSITIVE_INFINITY, ...starts.filter((start) => start > first));

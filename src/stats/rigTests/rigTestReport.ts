@@ -1,8 +1,7 @@
 import { type Figure, type Id, known, type RigTest, type Run, unknown } from "#domain";
 import { median } from "#numbers";
-import type { Choices } from "../laps/lapPlaces.ts";
+import type { Choices } from "../laps/choices.ts";
 import { placedRun } from "../laps/sessionLaps.ts";
-import { needs } from "../sample/needs.ts";
 import type { RankTest } from "./findings.ts";
 import { type OrderedTTest, orderedPairsTTest } from "./orderedPairsTTest.ts";
 import { signedRankTest } from "./signedRankTest.ts";
@@ -84,11 +83,11 @@ function verdictOf(test: RigTest, complete: number, estimate: OrderedTTest | und
   if (complete < least) {
     return unknown(
       test.endedAt === undefined
-        ? needs(least, "pair", complete)
-        : `stopped after ${complete} of ${least} pairs: an estimate, no claim`,
+        ? { needs: least, of: "pair of runs", has: complete }
+        : { because: "test stopped early", pairs: complete, planned: least },
     );
   }
-  if (estimate === undefined) return unknown("needs pairs in both orders that differ");
+  if (estimate === undefined) return unknown({ because: "pairs that do not differ" });
   const { low, high } = estimate;
   const finding = high < 0 ? "B faster" : low > 0 ? "A faster" : "no clear difference";
   return known({ ...estimate, finding });

@@ -1,8 +1,7 @@
 import { type Figure, known, unknown } from "#domain";
 import { median, standardDeviation } from "#numbers";
-import { lapFlags } from "../digest/digestFlags.ts";
+import { inSet } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
-import { needs } from "../sample/needs.ts";
 
 const LEAST_LAPS = 3;
 const LEAST_DIFFERENCES = 5;
@@ -22,16 +21,17 @@ export function spreadOfRunDifferences(
   });
   const ms = standardDeviation(differences);
   if (ms === undefined || differences.length < LEAST_DIFFERENCES) {
-    return unknown(needs(LEAST_DIFFERENCES, "pair of neighbouring runs", differences.length));
+    return unknown({ needs: LEAST_DIFFERENCES, of: "pair of neighbouring runs", has: differences.length });
   }
   return known({ ms, differences: differences.length });
 }
 
-function runMedians({ times, flags, runs }: SessionDigest): number[] {
+function runMedians(digest: SessionDigest): number[] {
   const byRun = new Map<number, number[]>();
-  times.forEach((ms, index) => {
-    if (((flags[index] ?? 0) & lapFlags.pace) === 0) return;
-    const run = runs[index] ?? 0;
+  const isPace = inSet(digest, "pace");
+  digest.times.forEach((ms, lap) => {
+    if (!isPace(lap)) return;
+    const run = digest.runs[lap] ?? 0;
     byRun.set(run, [...(byRun.get(run) ?? []), ms]);
   });
   return [...byRun.entries()]

@@ -1,4 +1,5 @@
 import { isClean, type Lap, lapsInOrder, latestMs, mayBeBest, type Run } from "#domain";
+import { mayTakeBest } from "../bests/mayTakeBest.ts";
 
 /** A best time and to how many decimals it is known. */
 export interface KnownBest {
@@ -39,6 +40,7 @@ export function lapDifferences(
   return new Map(
     runs.map((run) => {
       let lastClean: KnownBest | undefined;
+      const mayTake = run.guest === undefined && mayTakeBest(run.kind, best !== undefined);
       const rows = lapsInOrder(run).map((lap, index): LapDifferences => {
         const { ms, decimals: own = 3 } = lap;
         const decimals = {
@@ -52,7 +54,7 @@ export function lapDifferences(
         }
         const toClean = lastClean === undefined ? undefined : ms - lastClean.ms;
         const toBest = standing === undefined ? undefined : ms - standing.ms;
-        const counts = mayBeBest(lap) && run.guest === undefined;
+        const counts = mayBeBest(lap) && mayTake;
         const isBest = counts && (standing === undefined || latestMs({ ...lap, ms }) < standing.ms);
         if (isBest) standing = { ms, decimals: own };
         if (isClean(lap)) lastClean = { ms, decimals: own };
@@ -67,7 +69,7 @@ export function lapDifferences(
         };
       });
       const { bestMs, bestDecimals = 3 } = run.summary ?? {};
-      const isWholeBest = bestMs !== undefined && run.guest === undefined;
+      const isWholeBest = bestMs !== undefined && mayTake;
       if (
         isWholeBest &&
         (standing === undefined || latestMs({ ms: bestMs, decimals: bestDecimals }) < standing.ms)

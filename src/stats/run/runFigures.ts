@@ -1,5 +1,4 @@
-import type { Figure } from "#domain";
-import type { LapCounts } from "../laps/lapPlaces.ts";
+import type { Figure, LapCounts } from "#domain";
 import type { Consistency } from "../pace/consistency.ts";
 import type { PointedAtFor } from "./pointedAtLaps.ts";
 import type { RunTrend } from "./runTrend.ts";
@@ -82,5 +81,7 @@ export interface RunFigures {
   readonly againstRunBefore: Figure<AgainstRun>;
   readonly againstTarget: Figure<AgainstTarget>;
   readonly againstBest: Figure<AgainstBest>;
+  /** The lap that was the page's first personal best, where this run brought it: a faster one may have followed. */
+  readonly firstBest: KnownTime | undefined;
   readonly pointedAt: readonly PointedAt[];
 }

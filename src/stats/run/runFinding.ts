@@ -1,10 +1,16 @@
-import type { RunFigures } from "./runFigures.ts";
+import type { KnownTime, RunFigures } from "./runFigures.ts";
 
 /** The one thing a run says, with the numbers for the sentence; ms, a gain is negative. */
 export type RunFinding =
   | { readonly kind: "guest" }
   | { readonly kind: "no times"; readonly driven: number }
-  | { readonly kind: "first best"; readonly ms: number; readonly decimals: number }
+  | {
+      readonly kind: "first best";
+      readonly ms: number;
+      readonly decimals: number;
+      /** The lap of this run that was the very first one, where that is another. */
+      readonly first: Pick<KnownTime, "ms" | "decimals"> | undefined;
+    }
   | {
       readonly kind: "new best";
       readonly ms: number;
@@ -69,10 +75,12 @@ export function runFinding(figures: RunFigures): RunFinding {
   );
 }
 
-function aboutBest({ best, againstBest }: RunFigures): RunFinding | undefined {
+function aboutBest({ best, againstBest, firstBest }: RunFigures): RunFinding | undefined {
   if (!best.known) return undefined;
-  const { ms, decimals } = best.value;
-  if (!againstBest.known) return { kind: "first best", ms, decimals };
+  const { ms, decimals, lapId } = best.value;
+  if (firstBest !== undefined)
+    return { kind: "first best", ms, decimals, first: firstBest.lapId === lapId ? undefined : firstBest };
+  if (!againstBest.known) return undefined;
   const { isNew, pbMs, pbDecimals } = againstBest.value;
   return isNew ? { kind: "new best", ms, decimals, pbMs, pbDecimals } : undefined;
 }

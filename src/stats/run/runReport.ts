@@ -1,15 +1,15 @@
-import { type Figure, known, latestMs, type Run, unknown } from "#domain";
+import { type Figure, known, latestMs, noCounts, notWritten, type Run, unknown } from "#domain";
 import { CONFIDENCE } from "#numbers";
 import { bestCandidates } from "../bests/bestCandidates.ts";
 import { bestLine } from "../bests/bestLine.ts";
-import { type Choices, noCounts, notWritten } from "../laps/lapPlaces.ts";
+import { mayTakeBest } from "../bests/mayTakeBest.ts";
+import type { Choices } from "../laps/choices.ts";
 import { type PlacedLap, placedRun } from "../laps/sessionLaps.ts";
-import { paceFigures } from "../pace/paceFigures.ts";
 import { rankSumTest } from "../rigTests/rankSumTest.ts";
-import { needs } from "../sample/needs.ts";
 import { pointedAtLaps } from "./pointedAtLaps.ts";
 import type { AgainstBest, AgainstRun, AgainstTarget, KnownTime, RunFigures } from "./runFigures.ts";
 import { type RunFinding, runFinding } from "./runFinding.ts";
+import { hasPace, runTimes } from "./runTimes.ts";
 import { runTrend } from "./runTrend.ts";
 
 const LEAST_TO_COMPARE = 5;
@@ -24,7 +24,8 @@ export interface RunReportInput {
   readonly run: Run;
   /** The session's runs before it, in any order. */
   readonly runsBefore: readonly Run[];
-  /** Personal best of the page before this run. */
+  /** Personal best of the page before this run, and whether there was one before its session: where not said, as `pb`. */
+  readonly hasEarlierBest?: boolean | undefined;
   readonly pb?: { readonly ms: number; readonly decimals?: number } | undefined;
   readonly targetMs?: number | undefined;
   readonly preferences: Choices;
@@ -34,25 +35,15 @@ export interface RunReportInput {
  * What one run says. A pace run is read by its pace laps; any other (drill, warm-up, race, wet, easy, a guest's, partly
  * written) by its clean laps, for itself alone.
  */
-export function runReport({ run, runsBefore, pb, targetMs, preferences }: RunReportInput): RunReport {
-  const laps = placedRun(run, 0, run.startedAt, preferences);
-  const isPace = hasPace(run, laps);
-  const looked = isPace ? laps : laps.map(asIfPace);
-  const counted = looked.filter((placed) => placed.place === "pace");
+export function runReport(input: RunReportInput): RunReport {
+  const { run, runsBefore, targetMs, preferences } = input;
+  const { placed: laps, counted, ...figures } = runTimes(run, preferences);
+  const { isPace, best, usual } = figures;
   const times = counted.map((placed) => placed.lap.ms as number);
-  const figures = paceFigures(looked);
-  const best = bestOf(run, laps);
-  const usual = usualOf(run, figures.median);
   const report: RunFigures = {
+    ...figures,
     isGuest: run.guest !== undefined,
     counts: countsOf(run, laps),
-    isPace,
-    laps: times.length,
-    best,
-    usual,
-    usualDecimals: run.summary?.usualMs === undefined ? 3 : (run.summary.usualDecimals ?? 3),
-    isUsualGiven: run.summary?.usualMs !== undefined,
-    scatter: figures.consistency,
     trend: runTrend(
       counted.map((placed) => ({ number: placed.index + 1, ms: placed.lap.ms as number })),
       CONFIDENCE,
@@ -60,21 +51,14 @@ export function runReport({ run, runsBefore, pb, targetMs, preferences }: RunRep
     mistakes: Math.max(laps.filter((placed) => placed.isMistake).length, run.summary?.off ?? 0),
     againstRunBefore: againstRunBefore(isPace, times, runsBefore, preferences),
     againstTarget: againstTarget(best, usual, counted, targetMs),
-    againstBest: againstBest(best, pb),
+    againstBest: againstBest(best, input),
+    firstBest: firstBest(run, laps, input),
     pointedAt: pointedAtLaps(times).flatMap(({ index, reasons }) => {
       const placed = counted[index];
       return placed === undefined ? [] : [{ lapId: placed.lap.id, number: placed.index + 1, reasons }];
     }),
   };
   return { ...report, finding: runFinding(report) };
-}
-
-function hasPace(run: Run, laps: readonly PlacedLap[]): boolean {
-  return run.guest === undefined && laps.some((placed) => placed.place === "pace");
-}
-
-function asIfPace(placed: PlacedLap): PlacedLap {
-  return placed.isClean ? { ...placed, place: "pace" } : placed;
 }
 
 function countsOf(run: Run, laps: readonly PlacedLap[]) {
@@ -85,36 +69,26 @@ function countsOf(run: Run, laps: readonly PlacedLap[]) {
   return counts;
 }
 
-function bestOf(run: Run, laps: readonly PlacedLap[]): Figure<KnownTime> {
-  const best = bestLine(bestCandidates({ runs: [run], laps }, run.startedAt)).at(-1);
-  if (best === undefined) return unknown(needs(1, "clean lap", 0));
-  return known({ ms: best.ms, decimals: best.decimals, lapId: best.isSummary ? undefined : best.lapId });
-}
-
-function usualOf(run: Run, median: number | undefined): Figure<number> {
-  const usual = run.summary?.usualMs ?? median;
-  return usual === undefined ? unknown(needs(1, "clean lap", 0)) : known(usual);
-}
-
 function againstRunBefore(
   isPace: boolean,
   times: readonly number[],
   runsBefore: readonly Run[],
   preferences: Choices,
 ): Figure<AgainstRun> {
-  if (!isPace) return unknown("only pace runs are compared");
-  if (times.length < LEAST_TO_COMPARE) return unknown(needs(LEAST_TO_COMPARE, "pace lap", times.length));
+  if (!isPace) return unknown({ because: "not a pace run" });
+  if (times.length < LEAST_TO_COMPARE)
+    return unknown({ needs: LEAST_TO_COMPARE, of: "pace lap", has: times.length });
   const before = runsBefore
     .toSorted((a, b) => b.n - a.n)
     .map((run) => ({ run, laps: placedRun(run, 0, run.startedAt, preferences) }))
     .find(({ run, laps }) => hasPace(run, laps));
-  if (before === undefined) return unknown("no pace run before it in this session");
+  if (before === undefined) return unknown({ because: "no pace run before" });
   const others = before.laps.filter((lap) => lap.place === "pace").map((lap) => lap.lap.ms as number);
   if (others.length < LEAST_TO_COMPARE) {
-    return unknown(`${needs(LEAST_TO_COMPARE, "pace lap", others.length)} in run ${before.run.n}`);
+    return unknown({ needs: LEAST_TO_COMPARE, of: "pace lap", has: others.length, run: before.run.n });
   }
   const test = rankSumTest(times, others, CONFIDENCE);
-  if (test === undefined) return unknown("all laps of both runs are the same");
+  if (test === undefined) return unknown({ because: "both runs the same" });
   const { estimate, low, high, achievedConfidence } = test;
   return known({
     n: before.run.n,
@@ -132,7 +106,7 @@ function againstTarget(
   laps: readonly PlacedLap[],
   targetMs: number | undefined,
 ): Figure<AgainstTarget> {
-  if (targetMs === undefined) return unknown("no target for this session");
+  if (targetMs === undefined) return unknown({ because: "no target" });
   if (!best.known) return best;
   return known({
     targetMs,
@@ -144,15 +118,28 @@ function againstTarget(
   });
 }
 
-function againstBest(best: Figure<KnownTime>, pb: RunReportInput["pb"]): Figure<AgainstBest> {
+/** The lap that was the page's first personal best, where this run brought it. */
+function firstBest(run: Run, laps: readonly PlacedLap[], { pb }: RunReportInput): KnownTime | undefined {
+  if (pb !== undefined || run.guest !== undefined) return undefined;
+  const first = bestLine(bestCandidates({ runs: [run], laps }, run.startedAt))[0];
+  return (
+    first && { ms: first.ms, decimals: first.decimals, lapId: first.isSummary ? undefined : first.lapId }
+  );
+}
+
+function againstBest(
+  best: Figure<KnownTime>,
+  { run, pb, hasEarlierBest = pb !== undefined }: RunReportInput,
+): Figure<AgainstBest> {
   if (!best.known) return best;
-  if (pb === undefined) return unknown("no personal best before it");
-  const isNew = latestMs(best.value) < pb.ms;
+  if (pb === undefined) return unknown({ because: "no PB before" });
+  const mayTake = mayTakeBest(run.kind, hasEarlierBest);
+  const isFaster = latestMs(best.value) < pb.ms;
   return known({
     pbMs: pb.ms,
     pbDecimals: pb.decimals ?? 3,
     ms: best.value.ms - pb.ms,
-    isNew,
-    isLevel: !isNew && best.value.ms <= latestMs(pb),
+    isNew: mayTake && isFaster,
+    isLevel: mayTake && !isFaster && best.value.ms <= latestMs(pb),
   });
 }

@@ -1,5 +1,4 @@
 import { type Figure, known, unknown } from "#domain";
-import { needs } from "../sample/needs.ts";
 import { theilSen } from "../sample/theilSen.ts";
 
 const LEAST_LAPS = 6;
@@ -30,6 +29,6 @@ export function runTrend(
     confidence,
   );
   if (line === undefined || laps.length < LEAST_LAPS)
-    return unknown(needs(LEAST_LAPS, "pace lap", laps.length));
+    return unknown({ needs: LEAST_LAPS, of: "pace lap", has: laps.length });
   return known({ msPerLap: line.slope, low: line.low, high: line.high, laps: laps.length });
 }

@@ -1,31 +1,24 @@
 import { type AccountTarget, numberedRuns } from "#combo";
-import { type Figure, type Run, type Session, unknown } from "#domain";
+import { type Figure, type LapCounts, type Run, type Session, unknown } from "#domain";
 import { CONFIDENCE } from "#numbers";
-import { lapsForAccount } from "../account/lapsForAccount.ts";
-import { type LineToWorkOn, largestLine } from "../account/largestLine.ts";
+import type { LapInAccount } from "../account/accountSteps.ts";
 import { reachableLap } from "../account/reachableLap.ts";
 import { type SectorAccount, sectorAccount } from "../account/sectorAccount.ts";
 import { type LapOfSectors, sumOfBestSectors } from "../account/sumOfBestSectors.ts";
-import { type TimeAccount, timeAccount } from "../account/timeAccount.ts";
+import { accountOfLaps, type TimeAccount } from "../account/timeAccount.ts";
+import { type WorkOn, workOn } from "../account/workOn.ts";
 import { type BestCandidate, bestCandidates } from "../bests/bestCandidates.ts";
 import { bestLine } from "../bests/bestLine.ts";
-import type { Choices, LapCounts } from "../laps/lapPlaces.ts";
+import { fastestOf } from "../bests/fastestOf.ts";
+import type { Choices } from "../laps/choices.ts";
 import { type PlacedLap, type SessionLaps, sessionLaps } from "../laps/sessionLaps.ts";
 import { type BestInARow, threeInARow } from "../pace/bestInARow.ts";
 import { type PaceFigures, paceFigures } from "../pace/paceFigures.ts";
-import { type NearTheBest, shareWithinMargin } from "../pace/shareWithinMargin.ts";
+import type { NearTheBest } from "../pace/shareWithinMargin.ts";
 import { type IndividualsChart, individualsChart } from "../run/individualsChart.ts";
 import { type PointedAtLap, pointedAtLaps } from "../run/pointedAtLaps.ts";
 import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
-
-/** What to work on next, and where it is largest. */
-export interface WorkOn {
-  readonly line: LineToWorkOn;
-  /** Loss of that line, ms. */
-  readonly ms: number;
-  /** Sector with the largest gap, from 0; known with sector times and a line other than mistakes. */
-  readonly sector: number | undefined;
-}
+import { nearSessionBest } from "./nearSessionBest.ts";
 
 /** The individuals chart of a session's pace laps in order. */
 export interface SessionChart {
@@ -78,24 +71,21 @@ export function sessionReport(input: SessionReportInput): SessionReport {
   const paceLaps = laps.filter((placed) => placed.place === "pace");
   const account =
     target === undefined
-      ? unknown("no target, no reference lap and no PB from before this session to measure against")
-      : timeAccount([lapsForAccount(laps)], target.ms);
+      ? unknown({ because: "nothing to measure a session against" })
+      : accountOfLaps([laps.map(inAccount)], target.ms);
   const maybeBests = laps.filter((placed) => placed.mayBeBest);
-  const sectors = sectorAccount(sectorsOf(paceLaps.filter((placed) => placed.mayBeBest)));
+  const paceBests = paceLaps.filter((placed) => placed.mayBeBest);
+  const sectors = sectorAccount(sectorsOf(paceBests));
   return {
     counts: sorted.counts,
     guestLaps: sorted.guestLaps,
     mistakes: sorted.mistakes,
     pace: paceFigures(laps),
     cleanShare: wilsonInterval(sorted.clean, sorted.timed, CONFIDENCE),
-    nearTheBest: shareWithinMargin(
-      maybeBests.map(({ lap }) => lap.ms as number),
-      preferences.marginPercent,
-      CONFIDENCE,
-    ),
+    nearTheBest: nearSessionBest([paceBests.map(({ lap }) => lap.ms as number)], preferences.marginPercent),
     threeInARow: threeInARow(runsOfMaybeBests(sorted)),
     newBests: newBests(candidates, session.startedAt, pbBefore),
-    best: bestLine(candidates).at(-1),
+    best: fastestOf(candidates),
     target,
     account,
     workOn: workOn(account, sectors),
@@ -129,6 +119,8 @@ function newBests(
   const before: BestCandidate = {
     lapId: "",
     runId: "",
+    sessionId: "",
+    kind: "pace",
     isSummary: false,
     at: startedAt - 1,
     ms: pbBefore.ms,
@@ -137,11 +129,8 @@ function newBests(
   return bestLine([before, ...candidates]).slice(1);
 }
 
-function workOn(account: Figure<TimeAccount>, sectors: Figure<SectorAccount>): WorkOn | undefined {
-  const line = account.known ? largestLine(account.value) : undefined;
-  if (!account.known || line === undefined) return undefined;
-  const sector = sectors.known && line !== "mistakes" ? sectors.value.largest : undefined;
-  return { line, ms: account.value[line], sector };
+function inAccount({ lap: { ms, isNotBest, isOdd }, place }: PlacedLap): LapInAccount {
+  return { ms, place, isNotBest: isNotBest === true, isOdd: isOdd === true };
 }
 
 function chartOf(

@@ -1,11 +1,9 @@
 import { type Figure, known, unknown } from "#domain";
 import { CONFIDENCE, median } from "#numbers";
-import { lapFlags } from "../digest/digestFlags.ts";
-import { timesWith } from "../digest/digestLaps.ts";
+import { timesOf } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { Shift } from "../period/shift.ts";
 import { signedRankTest } from "../rigTests/signedRankTest.ts";
-import { needs } from "../sample/needs.ts";
 
 /** Warm-up laps that are left out, and the pace laps a session needs with them. */
 const WARMING_UP = 3;
@@ -29,10 +27,15 @@ export interface SittingThirds extends Shift {
  * @returns a reason for fewer than five such sessions
  */
 export function sittingThirds(digests: readonly SessionDigest[]): Figure<SittingThirds> {
-  const all = digests.flatMap((digest) => lateAgainstEarly([...timesWith([digest], lapFlags.pace)]));
+  const all = digests.flatMap((digest) => lateAgainstEarly([...timesOf([digest], "pace")]));
   const differences = all.slice(-MOST_SESSIONS);
   if (differences.length < LEAST_SESSIONS)
-    return unknown(needs(LEAST_SESSIONS, `session with ${LEAST_LAPS} pace laps`, differences.length));
+    return unknown({
+      needs: LEAST_SESSIONS,
+      of: "session",
+      each: { needs: LEAST_LAPS, of: "pace lap" },
+      has: differences.length,
+    });
   const test = signedRankTest(differences, CONFIDENCE);
   const { estimate, low, high } = test ?? { estimate: 0, low: 0, high: 0 };
   const sessions = differences.length;

@@ -1,5 +1,4 @@
 import { type Figure, known, unknown } from "#domain";
-import { needs } from "../sample/needs.ts";
 import type { PracticeQuestion } from "../weeks/history.ts";
 import { type ForecastKind, futureFigures } from "./futureFigures.ts";
 import { reachedBy } from "./reachedBy.ts";
@@ -26,7 +25,7 @@ export function fairTargets(
 ): Figure<FairTargets> {
   const figures = futureFigures(question, question.kind);
   if (!figures.known) return figures;
-  if (figures.value.length === 0) return unknown(needs(1, "session to come", 0));
+  if (figures.value.length === 0) return unknown({ needs: 1, of: "session to come", has: 0 });
   return known(fairTargetsOf(figures.value));
 }
 

@@ -1,8 +1,8 @@
 import { addDays, type CalendarDate, type Figure, type Id, known, unknown } from "#domain";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
+import { lapsForMedian } from "../pace/lapsForMedian.ts";
 import { pageEvents, pageHistory } from "../period/pageHistory.ts";
 import { seedOf } from "../random/seedOf.ts";
-import { needs } from "../sample/needs.ts";
 import type { PastSession, PracticeQuestion } from "../weeks/history.ts";
 import { type PracticeRate, practiceRate } from "./practiceRate.ts";
 import { sessionsAhead } from "./sessionsAhead.ts";
@@ -19,6 +19,8 @@ export interface PagePractice {
   readonly comboId: Id;
   /** Digests of the page, in any order. */
   readonly page: readonly SessionDigest[];
+  /** Digests of the combo on all its pages, in any order: driving on another one ends a break too. Those of the page where not said. */
+  readonly driven?: readonly SessionDigest[] | undefined;
   readonly today: CalendarDate;
 }
 
@@ -37,12 +39,12 @@ export interface ForecastBasis {
  * same chances, and an easier target never a lower one than a harder.
  * @returns a reason with fewer than three sessions of five pace laps, or where nothing was driven in six weeks
  */
-export function forecastBasis({ comboId, page, today }: PagePractice): Figure<ForecastBasis> {
-  const history = pageHistory(page).slice(-MOST_SESSIONS);
+export function forecastBasis({ comboId, page, driven, today }: PagePractice): Figure<ForecastBasis> {
+  const history = pageHistory(page, driven).slice(-MOST_SESSIONS);
   if (history.length < LEAST_SESSIONS)
-    return unknown(needs(LEAST_SESSIONS, "session with 5 pace laps for a forecast", history.length));
+    return unknown({ needs: LEAST_SESSIONS, of: "session", each: lapsForMedian, has: history.length });
   const rate = practiceRate(page, today);
-  if (rate === undefined) return unknown("nothing was driven in the last six weeks, so nothing is forecast");
+  if (rate === undefined) return unknown({ because: "nothing driven lately" });
   const question = { history, seed: seedOf(comboId), events: pageEvents(history, today) };
   const ahead = sessionsAhead(rate.sessionsAWeek, today, DAYS_AHEAD);
   return known({ question, rate, ahead, horizon: addDays(today, DAYS_AHEAD) });

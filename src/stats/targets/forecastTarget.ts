@@ -39,7 +39,8 @@ export function forecastTarget(question: TargetQuestion): Figure<TargetForecast>
   const { history, targetMs, kind } = question;
   requireNumber(targetMs, "targetMs");
   requireSessions(history);
-  if (kind === "best" && history.some(({ bestMs }) => bestMs <= targetMs)) return unknown("already reached");
+  if (kind === "best" && history.some(({ bestMs }) => bestMs <= targetMs))
+    return unknown({ because: "already reached" });
   const medians = futureFigures(question, "median");
   if (!medians.known) return medians;
   const figures = kind === "median" ? medians : futureFigures(question, kind);

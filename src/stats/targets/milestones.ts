@@ -31,7 +31,7 @@ export function milestones({ nowMs, targetMs, figures, steps = 4 }: MilestoneQue
   for (const [name, value] of Object.entries({ nowMs, targetMs, steps })) requireNumber(value, name);
   if (!Number.isInteger(steps) || steps < 1)
     throw new RangeError(`steps is ${steps}: a whole number from 1 is needed`);
-  if (nowMs <= targetMs) return unknown("already reached");
+  if (nowMs <= targetMs) return unknown({ because: "already reached" });
   const { chance } = chanceOf(figures, targetMs);
   const at =
     chance < LEAST_CHANCE

@@ -1,6 +1,5 @@
 import { type Figure, known, unknown } from "#domain";
 import { requireNumber } from "#numbers";
-import { needs } from "../sample/needs.ts";
 import { largestRemainder } from "./largestRemainder.ts";
 
 /** What a sector usually takes and what it has taken at best, in ms. */
@@ -25,8 +24,8 @@ export function sectorSplit(gainMs: number, sectors: readonly SectorPace[]): Fig
     requireNumber(bestMs, `sectors[${i}].bestMs`);
     if (medianMs <= 0) throw new RangeError(`sectors[${i}].medianMs is ${medianMs}: a time is needed`);
   });
-  if (sectors.length === 0) return unknown(needs(1, "sector", 0));
-  if (gainMs <= 0) return unknown(`there is nothing to find: the gain is ${gainMs} ms`);
+  if (sectors.length === 0) return unknown({ needs: 1, of: "sector", has: 0 });
+  if (gainMs <= 0) return unknown({ because: "nothing to find", gainMs });
   const reserves = sectors.map(({ medianMs, bestMs }) => Math.max(0, medianMs - bestMs));
   const reserve = Math.min(gainMs, Math.floor(reserves.reduce((sum, value) => sum + value, 0)));
   const covered = reserve > 0 ? largestRemainder(reserve, reserves) : sectors.map(() => 0);

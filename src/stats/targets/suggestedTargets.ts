@@ -1,9 +1,11 @@
 import { type CalendarDate, type Figure, known, unknown } from "#domain";
 import { figureForTarget } from "../combo/figureForTarget.ts";
+import { levelOfPage } from "../combo/pageLevel.ts";
 import { fairTargetsOf } from "./fairTargets.ts";
 import { daysUntil, forecastBasis, type PagePractice } from "./forecastBasis.ts";
 import { chanceOf } from "./forecastTarget.ts";
 import { type ForecastKind, futureFigures } from "./futureFigures.ts";
+import { reachedBy } from "./reachedBy.ts";
 
 /** A value worth setting, in whole hundredths, and the chance of it. */
 export interface SuggestedTarget {
@@ -18,6 +20,8 @@ export interface SuggestedTargets {
   readonly stretch: SuggestedTarget | undefined;
   /** Sessions counted on until the date. */
   readonly sessions: number;
+  /** What one in 20 futures reach within a year, ms: a harder target is a question. */
+  readonly hardest: number;
 }
 
 /** What a suggestion is asked for. */
@@ -28,6 +32,8 @@ export interface SuggestionInput extends PagePractice {
 }
 
 const HUNDREDTH = 10;
+/** A target that fewer futures reach within a year is worth a question. */
+const HARDEST = 0.05;
 
 /**
  * Targets worth setting by a date, the values reached in 10 and in 4 of 20 futures (our methods, §6) in whole
@@ -39,18 +45,23 @@ const HUNDREDTH = 10;
 export function suggestedTargets(input: SuggestionInput): Figure<SuggestedTargets> {
   const basis = forecastBasis(input);
   if (!basis.known) return basis;
-  const { kind, page, by } = input;
-  const { question: practice, rate, horizon } = basis.value;
-  if (by > horizon) return unknown("no forecast looks further than a year");
-  const future = daysUntil(basis.value, by).map(() => ({ laps: rate.lapsASession }));
-  const now = figureForTarget({ kind }, page, undefined)?.value ?? Number.POSITIVE_INFINITY;
-  const figures = futureFigures({ ...practice, future }, kind);
+  const { kind, page, driven, by } = input;
+  const { question: practice, rate, horizon, ahead } = basis.value;
+  if (by > horizon) return unknown({ because: "more than a year away" });
+  const days = daysUntil(basis.value, by);
+  // The sessions until the date come first in the year too, so what is suggested is never harder than the hardest.
+  const year = [...days, ...ahead.slice(days.length)];
+  const now =
+    figureForTarget({ kind }, page, () => levelOfPage(page, driven))?.value ?? Number.POSITIVE_INFINITY;
+  const figures = futureFigures({ ...practice, future: year.map(() => ({ laps: rate.lapsASession })) }, kind);
   if (!figures.known) return figures;
+  const untilThen = figures.value.slice(0, days.length);
   const suggest = (value: number): SuggestedTarget | undefined => {
     const ms = Math.round(value / HUNDREDTH) * HUNDREDTH;
     if (ms >= now) return undefined;
-    return { ms, chance: chanceOf(figures.value, ms).chance };
+    return { ms, chance: chanceOf(untilThen, ms).chance };
   };
-  const { fair, stretch } = fairTargetsOf(figures.value);
-  return known({ fair: suggest(fair), stretch: suggest(stretch), sessions: future.length });
+  const { fair, stretch } = fairTargetsOf(untilThen);
+  const hardest = Math.floor(reachedBy(figures.value, HARDEST));
+  return known({ fair: suggest(fair), stretch: suggest(stretch), sessions: days.length, hardest });
 }

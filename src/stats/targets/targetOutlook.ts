@@ -1,5 +1,6 @@
 import { type CalendarDate, type Figure, known, unknown } from "#domain";
 import { figureForTarget } from "../combo/figureForTarget.ts";
+import { levelOfPage } from "../combo/pageLevel.ts";
 import { isMostlyAssumption } from "../level/levelModel.ts";
 import type { ExpectedSession } from "./expectedSession.ts";
 import { daysUntil, forecastBasis, type PagePractice } from "./forecastBasis.ts";
@@ -49,7 +50,7 @@ export function targetOutlook(input: OutlookInput): Figure<TargetOutlook> {
   const { history } = question;
   const { value: targetMs, kind, today, by } = input;
   if (kind === "best" && history.some(({ bestMs }) => bestMs <= targetMs))
-    return unknown("a session of this page has come there already, so no chance is given");
+    return unknown({ because: "already reached" });
   const days = by !== undefined && by >= today && by <= horizon ? daysUntil(basis.value, by) : undefined;
   // The sessions until the date come first in the year too.
   const year = days === undefined ? ahead : [...days, ...ahead.slice(days.length)];
@@ -75,8 +76,11 @@ export function targetOutlook(input: OutlookInput): Figure<TargetOutlook> {
   });
 }
 
-function stepsTo({ kind, value, page }: OutlookInput, figures: readonly Float64Array[]): readonly number[] {
-  const nowMs = figureForTarget({ kind }, page, undefined)?.value;
+function stepsTo(
+  { kind, value, page, driven }: OutlookInput,
+  figures: readonly Float64Array[],
+): readonly number[] {
+  const nowMs = figureForTarget({ kind }, page, () => levelOfPage(page, driven))?.value;
   if (nowMs === undefined) return [];
   const count = Math.min(MOST_STEPS, Math.floor((nowMs - value) / LEAST_STEP_MS));
   const steps = milestones({ nowMs, targetMs: value, figures, steps: Math.max(1, count) });

@@ -24,10 +24,10 @@ export function targetProgress(
   start: number | undefined,
 ): Figure<TargetProgress> {
   requireNumber(target, "target");
-  if (now === undefined) return unknown("no figure yet to compare with the target");
+  if (now === undefined) return unknown({ because: "no figure yet" });
   requireNumber(now, "now");
-  if (start === undefined) return unknown("no figure was known on the day the target was set");
+  if (start === undefined) return unknown({ because: "no figure at the setting" });
   requireNumber(start, "start");
-  if (start === target) return unknown("the target was reached on the day it was set");
+  if (start === target) return unknown({ because: "reached at the setting" });
   return known({ progress: (start - now) / (start - target), left: Math.round(now) - target });
 }

@@ -1,7 +1,6 @@
 import { type CalendarDate, type Figure, known, unknown } from "#domain";
 import { CONFIDENCE, mean, standardDeviation } from "#numbers";
 import { tInterval } from "../rigTests/tInterval.ts";
-import { needs } from "../sample/needs.ts";
 import { BREAK_DAYS, type DrivenDays, longestPause } from "./longestPause.ts";
 
 const LEAST_NEIGHBOURS = 4;
@@ -54,8 +53,8 @@ function costOf(step: number, ordinary: readonly number[]): BreakCost["cost"] {
   const n = ordinary.length;
   const [usual, deviation] = [mean(ordinary), standardDeviation(ordinary)];
   if (n < LEAST_NEIGHBOURS || usual === undefined || deviation === undefined)
-    return unknown(needs(LEAST_NEIGHBOURS, "step of neighbouring sessions", n));
-  if (deviation === 0) return unknown("sessions that do not differ give no measure");
+    return unknown({ needs: LEAST_NEIGHBOURS, of: "step of neighbouring sessions", has: n });
+  if (deviation === 0) return unknown({ because: "sessions that do not differ" });
   const { estimate, low, high } = tInterval(
     step - usual,
     deviation * Math.sqrt(1 + 1 / n),

@@ -1,6 +1,5 @@
 import { type Figure, known, unknown } from "#domain";
 import { type Numbers, requireFinite, requireSameLength } from "#numbers";
-import { needs } from "../sample/needs.ts";
 import { leastAlong } from "./leastAlong.ts";
 import { polish } from "./polish.ts";
 
@@ -33,11 +32,11 @@ export function fitExponential(x: Numbers, y: Numbers): Figure<ExponentialFit> {
   requireFinite(x, "x");
   requireFinite(y, "y");
   const places = new Set(Array.from(x));
-  if (places.size < least) return unknown(needs(least, "different place", places.size));
+  if (places.size < least) return unknown({ needs: least, of: "different place", has: places.size });
   const from = Math.min(...places);
   const range = Math.max(...places) - from;
   const values = Array.from(y);
-  if (values.every((value) => value === values[0])) return unknown("all values are equal: there is no curve");
+  if (values.every((value) => value === values[0])) return unknown({ because: "all values equal" });
 
   // Counted from the first place, so that no power underflows.
   const along = Array.from(x, (place) => place - from);
@@ -52,7 +51,7 @@ export function fitExponential(x: Numbers, y: Numbers): Figure<ExponentialFit> {
     Math.log2(longest * range),
     120,
   );
-  if (lowest.isAtEnd) return unknown("the points lie along a line or a step: they show no curve");
+  if (lowest.isAtEnd) return unknown({ because: "along a line or a step" });
   const halfLife = 2 ** lowest.at;
   const start = lineThrough(halfLife);
   const curve = ([a = 0, b = 0, rate = 0]: readonly number[]) =>

@@ -1,6 +1,5 @@
 import { type Figure, known, unknown } from "#domain";
 import { type Numbers, requireFinite, requireSameLength } from "#numbers";
-import { needs } from "../sample/needs.ts";
 import { leastAlong } from "./leastAlong.ts";
 import { polish } from "./polish.ts";
 
@@ -33,10 +32,10 @@ export function fitPower(x: Numbers, y: Numbers): Figure<PowerFit> {
   const places = Array.from(x);
   const values = Array.from(y);
   const different = new Set(places).size;
-  if (different < least) return unknown(needs(least, "different place", different));
+  if (different < least) return unknown({ needs: least, of: "different place", has: different });
   const smallest = Math.min(...places);
-  if (smallest <= 0) return unknown(`a power of x needs x above 0, the smallest is ${smallest}`);
-  if (values.every((value) => value === values[0])) return unknown("all values are equal: there is no curve");
+  if (smallest <= 0) return unknown({ because: "place not above zero", smallest });
+  if (values.every((value) => value === values[0])) return unknown({ because: "all values equal" });
 
   // Counted in units of the middle of x, so that scale and exponent hardly pull at each other.
   const logs = places.map(Math.log);
@@ -55,7 +54,7 @@ export function fitPower(x: Numbers, y: Numbers): Figure<PowerFit> {
     );
   };
   const lowest = leastAlong(squaresFor, -steepest, steepest, 241);
-  if (lowest.isAtEnd) return unknown("the points lie along a step: they show no power curve");
+  if (lowest.isAtEnd) return unknown({ because: "along a step" });
   const curve = ([b = 0, exponent = 0]: readonly number[]) =>
     centred.map((log) => {
       const power = Math.exp(exponent * log);

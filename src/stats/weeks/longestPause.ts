@@ -18,7 +18,7 @@ export interface DrivenDays {
 
 /** The longest pause from one session with a usual lap to the next, or to today: short sessions between end it too. */
 export function longestPause({ date, drivenSince = [] }: DrivenDays, next: CalendarDate): Pause {
-  const days = [date, ...drivenSince, next];
+  const days = [date, ...drivenSince.filter((day) => day <= next), next];
   const pauses = days.slice(1).map((to, index): Pause => {
     const from = days[index] as CalendarDate;
     return { from, to, days: daysBetween(from, to) };

@@ -4,6 +4,7 @@ import { levelPosterior } from "../level/levelPosterior.ts";
 import type { LevelSession } from "../level/levelSeries.ts";
 import { mixtureQuantile } from "../level/normalMixture.ts";
 import { smoothLevels } from "../level/smoothLevels.ts";
+import { lapsForMedian } from "../pace/lapsForMedian.ts";
 import type { SessionEvent } from "./sessionEvents.ts";
 
 /** The shift of the level at a change, in ms; below 0 is faster. */
@@ -38,16 +39,17 @@ export function stepAtChange({
   readonly events?: readonly SessionEvent[];
 }): Figure<StepAtChange> {
   const after = history.length - afterSession;
+  const lacking = { needs: LEAST_EACH_SIDE, of: "session", each: lapsForMedian } as const;
   if (afterSession < LEAST_EACH_SIDE)
-    return unknown(`needs ${LEAST_EACH_SIDE} sessions before the change, has ${afterSession}`);
+    return unknown({ ...lacking, has: afterSession, where: "before the change" });
   if (after < LEAST_EACH_SIDE)
-    return unknown(`needs ${LEAST_EACH_SIDE} sessions after the change, has ${Math.max(0, after)}`);
+    return unknown({ ...lacking, has: Math.max(0, after), where: "after the change" });
   const posterior = levelPosterior({
     sessions: history,
     events: [{ kind: "step", afterSession }, ...events],
   });
   const { from, usual } = posterior.series;
-  if (afterSession <= from) return unknown("the change lies before the sessions that are looked at");
+  if (afterSession <= from) return unknown({ because: "change too long ago" });
   const { stepMeans, stepVariances } = smoothLevels(posterior, {
     before: afterSession - from,
     variance: stepVariance(1),

@@ -64,7 +64,7 @@ describe("corners against University Physics 1 and geometry by bisection", () =>
         angle: angleDeg,
         unused: { entry: 0, apex: 0, exit: 0 },
       });
-      if (!line.known) throw new Error(line.reason);
+      if (!line.known) throw new Error(JSON.stringify(line.reason));
       relative(line.value.widestRadius, R);
       relative(line.value.entryRadius, R);
       expect(line.value.seconds).toBe(0);
@@ -82,7 +82,7 @@ describe("corners against University Physics 1 and geometry by bisection", () =>
         apexAngle: given.apexAngleDeg,
         unused: { entry: given.entry, apex: given.apex, exit: given.exit },
       });
-      if (!line.known) throw new Error(line.reason);
+      if (!line.known) throw new Error(JSON.stringify(line.reason));
       relative(line.value.entryRadius, given.entryRadius);
       relative(line.value.exitRadius, given.exitRadius);
     }

@@ -19,7 +19,7 @@ describe("force feedback against ISO 80000-3 and quantiles by R", () => {
       halfNormalTail,
     } of gainFactorFromShareAtLimit) {
       const range = gainForShare({ gain: 60, share: observedShare, wanted: wantedShare });
-      if (!range.known) throw new Error(range.reason);
+      if (!range.known) throw new Error(JSON.stringify(range.reason));
       near(range.low / 60, exponentialTail);
       near(range.high / 60, halfNormalTail);
     }

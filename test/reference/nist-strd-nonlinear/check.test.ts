@@ -10,7 +10,7 @@ const relative = (value: number, wanted: number, tolerance = 1e-6) =>
 describe("curve fits against NIST StRD", () => {
   test("DanWood: the certified power curve", () => {
     const fit = fitPower(data.DanWood.x, data.DanWood.y);
-    if (!fit.known) throw new Error(fit.reason);
+    if (!fit.known) throw new Error(JSON.stringify(fit.reason));
     const { b1, b2, residualStandardDeviation, residualSumOfSquares } = expected.DanWood.certified;
     relative(fit.value.scale, b1);
     relative(fit.value.exponent, b2);
@@ -21,7 +21,7 @@ describe("curve fits against NIST StRD", () => {
   test("Misra1a: the free exponential as by R, closer than the certified one held at the origin", () => {
     const { x, y } = data.Misra1a;
     const fit = fitExponential(x, y);
-    if (!fit.known) throw new Error(fit.reason);
+    if (!fit.known) throw new Error(JSON.stringify(fit.reason));
     const { a, b, h, residualSumOfSquares } = expected.Misra1a.threeParameterFitComputedWithR;
     relative(fit.value.floor, a);
     relative(fit.value.span, b);

@@ -18,7 +18,7 @@ describe.each(people)("practice of %s: reaction times of Morey, fits by R and nu
       expect(fit.known).toBe(false);
       return;
     }
-    if (!fit.known) throw new Error(fit.reason);
+    if (!fit.known) throw new Error(JSON.stringify(fit.reason));
     relative(fit.value.floor, wanted.a);
     relative(fit.value.span, wanted.b);
     relative(fit.value.halfLife, wanted.h);
@@ -27,7 +27,7 @@ describe.each(people)("practice of %s: reaction times of Morey, fits by R and nu
 
   test("power", () => {
     const fit = fitPower(x, y);
-    if (!fit.known) throw new Error(fit.reason);
+    if (!fit.known) throw new Error(JSON.stringify(fit.reason));
     const { b1, b2, residualSumOfSquares } = expected.leastSquaresPower;
     relative(fit.value.scale, b1);
     // Where practice hardly changes anything the given fit stopped early: refined in long double, sub057 is −0.00158554.

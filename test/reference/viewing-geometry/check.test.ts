@@ -14,7 +14,7 @@ import data from "./viewing-geometry.json";
 
 const { expected } = data;
 const given = <T>(figure: Figure<T>): T => {
-  if (!figure.known) throw new Error(figure.reason);
+  if (!figure.known) throw new Error(JSON.stringify(figure.reason));
   return figure.value;
 };
 const pair = (aspect: readonly number[]): [number, number] => [aspect[0] ?? 0, aspect[1] ?? 0];

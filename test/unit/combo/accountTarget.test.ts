@@ -72,6 +72,14 @@ test("a reference lap written down in the session measures it", () => {
   expect(measured(10, { references: [inSession] })).toMatchObject({ from: "reference" });
 });
 
+test("what was written down within half a day of the start was known in the session, and a lap after that was not", () => {
+  const { startedAt } = anEvening(10);
+  const writtenDown = (after: number) =>
+    measured(10, { references: [aReference(10, 82_000, { createdAt: startedAt + after })] });
+  expect(writtenDown(12 * 3_600_000)).toMatchObject({ from: "reference" });
+  expect(writtenDown(12 * 3_600_000 + 1)).toMatchObject({ from: "pb" });
+});
+
 test("of reference laps the one changed last is the newest", () => {
   const old = aReference(2, 82_000);
   const changed = { ...aReference(1, 83_000), updatedAt: old.updatedAt + 1 };

@@ -52,4 +52,17 @@ test("a deleted run is called by the place it had", () => {
   expect(runNumber(aRun(3, [84_000]), runs)).toBe(2);
   expect(runNumber(runs[1] as Run, runs)).toBe(2);
   expect(runNumber(runs[2] as Run, runs)).toBe(2);
+  expect(runNumber(aRun(5, [84_000]), runs)).toBe(3);
+});
+
+test("two runs written as the same one on two devices have their numbers in the same order on both", () => {
+  const [a, b] = [
+    { ...aRun(2, [84_000]), id: "a" },
+    { ...aRun(2, [84_000]), id: "b" },
+  ];
+  for (const runs of [
+    [aRun(1, [84_000]), a, b],
+    [b, a, aRun(1, [84_000])],
+  ])
+    expect(named(numberedRuns(runs)).map(([id]) => id)).toEqual(["run s 1", "a", "b"]);
 });

@@ -37,6 +37,8 @@ test("what stood there before it was set is told as such", () => {
     kind: "reached before",
     on: march(4),
   });
+  expect(isReached({ kind: "reached before", on: march(4) })).toBe(true);
+  expect(standingOf(aTarget(5), [point(5, "there")], whole, march(6))).toMatchObject({ kind: "reached" });
 });
 
 test("when its date has passed it is missed, and a later session does not make it reached", () => {
@@ -49,6 +51,25 @@ test("when its date has passed it is missed, and a later session does not make i
   const late = standingOf(target, [point(9, "between"), point(12, "there")], whole, march(13));
   expect(late).toEqual({ kind: "missed", reachedOn: march(12) });
   expect(isReached(late)).toBe(false);
+});
+
+test("reached on its very date it is reached in time", () => {
+  const target = aTarget(5, { by: march(10) });
+  expect(standingOf(target, [point(10, "there")], whole, march(13))).toEqual({
+    kind: "reached",
+    on: march(10),
+  });
+});
+
+test("it is away again from the session on that lost it, and was there from the one that came there first", () => {
+  const target = aTarget(5);
+  const there = [point(6, "away"), point(8, "there"), point(9, "there")];
+  expect(standingOf(target, there, whole, march(14))).toEqual({ kind: "reached", on: march(8) });
+  expect(standingOf(target, [point(6, "away"), point(7, "between")], whole, march(14))).toEqual({
+    kind: "open",
+    daysLeft: undefined,
+    lostOn: undefined,
+  });
 });
 
 test("reached in time, it is not lost after its date", () => {

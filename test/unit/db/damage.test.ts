@@ -15,6 +15,7 @@ import {
   mendAside,
   mergeInto,
   namedChoices,
+  newestSchema,
   preferences,
   purgeDeleted,
   rawRows,
@@ -91,7 +92,7 @@ test("a session whose date is no day is gone around, then set aside with its rea
   expect(await asideRows(book)).toMatchObject([
     {
       table: "sessions",
-      schema: 2,
+      schema: newestSchema,
       why: "date: not a day of the calendar",
       row: { ...whole, date: "0000-00-00" },
     },
@@ -157,8 +158,8 @@ test("a backup holds what is set aside, found just now or earlier; restored or m
   const { book } = await withDamage("cars", "", { name: 42 });
   const rows = await dump(book);
   expect(rows.aside).toHaveLength(1);
-  const text = await writeBackup(rows, { title: "t", schema: 2, sha256: browserSha256() });
-  const read = await readBackup(text, { lowest: 1, newest: 2, sha256: browserSha256() });
+  const text = await writeBackup(rows, { title: "t", schema: newestSchema, sha256: browserSha256() });
+  const read = await readBackup(text, { lowest: 1, newest: newestSchema, sha256: browserSha256() });
   if (!read.ok) throw new Error(read.problem.wrong);
   expect(read.backup.isVerified).toBe(true);
   const taken = withAside(read.backup.tables, checkRows(read.backup.tables));
@@ -298,7 +299,7 @@ test("rows are read raw at whatever version they stand, and what JSON does not h
   book.close();
   await putRaw(book.name, "sessions", { ...rows.sessions[0], note: Number.NaN, when: new Date(0) });
   const raw = await rawRows(book.name);
-  expect(raw.schema).toBe(2);
+  expect(raw.schema).toBe(newestSchema);
   expect(raw.unreadable).toEqual([]);
   expect(raw.rows.sessions.map((row): unknown => row)).toEqual([
     { ...rows.sessions[0], note: "NaN", when: "1970-01-01T00:00:00.000Z", id: sessionId },
@@ -350,7 +351,7 @@ test("a damaged row among those set aside is named and judged all the same", asy
   const right = {
     id: "0123456789abcdef",
     table: "cars",
-    schema: 2,
+    schema: newestSchema,
     why: "name: not a text",
     row: { name: 5 },
   };

@@ -26,9 +26,13 @@ test("the mark of a combo is not woken by laps of another one", async () => {
   const { runId: elsewhere } = await startSession(book, { comboId: other, date: "2026-03-10", zone: "UTC" });
   const seen: string[] = [];
   const listening = liveQuery(() => markOfCombo(book, comboId)).subscribe((mark) => seen.push(mark));
-  await vi.waitFor(() => expect(seen).toHaveLength(1));
+  const there: string[] = [];
+  const sentinel = liveQuery(() => markOfCombo(book, other)).subscribe((mark) => there.push(mark));
+  await vi.waitFor(() => expect([seen.length, there.length]).toEqual([1, 1]));
   await addLap(book, { runId: elsewhere, id: book.newId(), lap: aLap(83000) });
-  await new Promise((resolve) => setTimeout(resolve, 50));
+  // Once those who watch the other combo have heard of it, so have all.
+  await vi.waitFor(() => expect(there).toHaveLength(2));
+  sentinel.unsubscribe();
   expect(seen).toHaveLength(1);
   await addLap(book, { runId, id: book.newId(), lap: aLap(83000) });
   await vi.waitFor(() => expect(seen).toHaveLength(2));

@@ -103,9 +103,9 @@ test("every date a field reads", () => {
       const read = readDate(by);
       if (read.ok) isBelieved("sessions", { ...session, date: read.date });
       const typed = { comboId: id, kind: "best", value, by, process: "" } as const;
-      const { target } = readTarget(typed, { nearMs: undefined, displayDecimals: 3 });
-      if (target === undefined) return;
-      const { process: _, ...fields } = target;
+      const target = readTarget(typed, { nearMs: undefined, displayDecimals: 3 });
+      if (!target.ok) return;
+      const { process: _, ...fields } = target.value;
       isBelieved("targets", { comboId: id, setAt: 0, setOn: "2026-03-10", ...fields });
     }),
     { seed: 43, numRuns: 3000 },
@@ -127,7 +127,7 @@ test("every record of the rig", () => {
       fc.property(figure, kinds, (text, kind) => {
         const texts = { [textKey(field)]: text, "screen.kind": kind, from: "2026-03-10" };
         const read = readRig(texts);
-        if (read.ok) isBelieved("rigs", read.fields);
+        if (read.ok) isBelieved("rigs", read.value);
       }),
       { seed: 44, numRuns: 300 },
     );
@@ -157,7 +157,7 @@ test("every corner, layout and number of a run", () => {
         const read = readCorner({ ...corner, [key]: text });
         if (!read.ok) continue;
         const fields = Object.fromEntries(
-          Object.entries(read.patch).filter(([, value]) => value !== undefined),
+          Object.entries(read.value).filter(([, value]) => value !== undefined),
         );
         isBelieved("layouts", { ...layout, corners: [{ number: 1, ...fields }] });
       }

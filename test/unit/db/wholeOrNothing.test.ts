@@ -29,6 +29,7 @@ import {
   moveSessionToCombo,
   setPreferences,
   setTarget,
+  splitRun,
   splitSession,
   startSession,
   turnPage,
@@ -46,6 +47,7 @@ interface Scene {
   readonly runId: string;
   readonly secondId: string;
   readonly lapId: string;
+  readonly laterId: string;
   readonly last: Change;
 }
 
@@ -56,8 +58,10 @@ async function aScene(): Promise<Scene> {
   const lapId = book.newId();
   await addLap(book, { runId: ids.runId, id: lapId, lap: aLap(83000) });
   const { runId: secondId } = await addRun(book, { sessionId: ids.sessionId });
-  const last = await addLap(book, { runId: secondId, id: book.newId(), lap: aLap(83100) });
-  return { book, ...ids, otherId, secondId, lapId, last };
+  await addLap(book, { runId: secondId, id: book.newId(), lap: aLap(83100) });
+  const laterId = book.newId();
+  const last = await addLap(book, { runId: secondId, id: laterId, lap: aLap(83200) });
+  return { book, ...ids, otherId, secondId, lapId, laterId, last };
 }
 
 const writes: Readonly<Record<string, (scene: Scene) => Promise<unknown>>> = {
@@ -70,6 +74,7 @@ const writes: Readonly<Record<string, (scene: Scene) => Promise<unknown>>> = {
     changeSessionDate(book, { sessionId, date: "2026-03-01", startedAt: 1e12, isTimeOfDayKnown: true }),
   moveSessionToCombo: ({ book, sessionId, otherId }) =>
     moveSessionToCombo(book, { sessionId, comboId: otherId }),
+  splitRun: ({ book, secondId, laterId }) => splitRun(book, { runId: secondId, lapId: laterId }),
   splitSession: ({ book, sessionId, secondId }) => splitSession(book, { sessionId, fromRunId: secondId }),
   deleteSession: ({ book, sessionId }) => deleteSession(book, { sessionId }),
   addRun: ({ book, sessionId }) => addRun(book, { sessionId }),

@@ -35,7 +35,7 @@ test("the combo that improves is read as falling, at its true slope", () => {
   const { trend } = reviewOf("fenHatch");
   const { gainPerWeekMs } = truth.combos.fenHatch;
   expect(gainPerWeekMs).toBeLessThan(-100);
-  if (!trend.known) throw new Error(trend.reason);
+  if (!trend.known) throw new Error(JSON.stringify(trend.reason));
   expect(trend.value.finding).toBe("falling");
   expect(trend.value.p).toBeLessThan(0.01);
   expect(trend.value.perWeek.low).toBeLessThan(gainPerWeekMs);
@@ -63,7 +63,7 @@ test("its level holds the true level of most sessions, and the interval of its g
 test("the combo gone flat shows no clear change, and what is ruled out leaves room for none", () => {
   const { trend } = reviewOf("ashSingle");
   expect(truth.combos.ashSingle.gainMs).toBe(0);
-  if (!trend.known) throw new Error(trend.reason);
+  if (!trend.known) throw new Error(JSON.stringify(trend.reason));
   expect(trend.value.finding).toBe("no clear change");
   expect(trend.value.perWeek.low).toBeLessThan(0);
   expect(trend.value.perWeek.high).toBeGreaterThan(0);
@@ -72,7 +72,7 @@ test("the combo gone flat shows no clear change, and what is ruled out leaves ro
 test("the combo with few laps gives its reason instead of a trend", () => {
   expect(reviewOf("fenTrainer").trend).toEqual({
     known: false,
-    reason: "needs 5 sessions with 5 pace laps, has 2",
+    reason: { needs: 5, of: "session", each: { needs: 5, of: "pace lap" }, has: 2 },
   });
 });
 

@@ -4,12 +4,16 @@ import { comboKeys } from "../../../demo-data/combos.ts";
 import { comboOf, rows, truth } from "./theDemo.ts";
 
 const combos = comboKeys.map(comboOf);
-const records = rows.rigs.map(({ from }) => from);
+const records = rows.rigs.map(({ id, from }) => ({ id, from }));
+const stepsAt = (on: string) => {
+  const rigId = records.find(({ from }) => from === on)?.id ?? "none";
+  return rigSteps({ combos, rigId, records, today: truth.lastDay });
+};
 
 for (const change of ["gain", "view"] as const)
   test(`the step at the change of ${change} holds the effect that is true of each combo`, () => {
     const { from: on, effectMs } = truth.settings[change];
-    const steps = rigSteps({ combos, on, records, today: truth.lastDay });
+    const steps = stepsAt(on);
     const known = comboKeys.flatMap((key) => {
       const line = steps.find(({ comboId }) => comboId === truth.combos[key].comboId);
       return line?.step.known ? [{ key, ...line.step.value }] : [];
@@ -23,7 +27,7 @@ for (const change of ["gain", "view"] as const)
 
 test("the step leaves out what practice brought at the same time", () => {
   const { from: on, effectMs } = truth.settings.gain;
-  const steps = rigSteps({ combos, on, records, today: truth.lastDay });
+  const steps = stepsAt(on);
   const line = steps.find(({ comboId }) => comboId === truth.combos.fenHatch.comboId);
   if (!line?.step.known) throw new Error("no step");
   const plain = line.after.usual - line.before.usual;
@@ -34,6 +38,9 @@ test("the step leaves out what practice brought at the same time", () => {
 });
 
 test("a combo that was driven on one side only is not listed", () => {
-  expect(rigSteps({ combos, on: "2026-08-01", records, today: truth.lastDay })).toEqual([]);
-  expect(rigSteps({ combos, on: "2026-12-01", records, today: truth.lastDay })).toEqual([]);
+  for (const from of ["2026-08-01", "2026-12-01"]) {
+    const other = { id: "other", from };
+    const all = [...records, other].sort((a, b) => (a.from < b.from ? -1 : 1));
+    expect(rigSteps({ combos, rigId: other.id, records: all, today: truth.lastDay })).toEqual([]);
+  }
 });

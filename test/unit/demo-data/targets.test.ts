@@ -64,7 +64,7 @@ describe("what Targets says of the demo, against the laps themselves", () => {
     const by = "2026-12-20";
     const today = truth.lastDay;
     const asked = { comboId, page, today, kind: "best", value: 70_000, by } as const;
-    const missing = "needs 3 sessions with 5 pace laps for a forecast, has 2";
+    const missing = { needs: 3, of: "session", each: { needs: 5, of: "pace lap" }, has: 2 };
     expect(targetOutlook(asked)).toEqual({ known: false, reason: missing });
     expect(suggestedTargets(asked)).toEqual({ known: false, reason: missing });
   });

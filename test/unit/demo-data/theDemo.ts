@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { checkRows } from "#db";
 import type { AllRows, Run } from "#domain";
-import { type ComboReview, comboReview, sessionDigest } from "#stats";
+import { type ComboReview, type ComboReviewInput, comboReview, sessionDigest } from "#stats";
 import type { ComboKey } from "../../../demo-data/combos.ts";
 import type { Truth } from "../../../demo-data/truth.ts";
 
@@ -46,6 +46,6 @@ export function comboOf(key: ComboKey) {
 }
 
 /** The app's own reading of a combo at the end of the twelve weeks. */
-export function reviewOf(key: ComboKey): ComboReview {
-  return comboReview({ ...comboOf(key), period: {}, today: truth.lastDay, preferences });
+export function reviewOf(key: ComboKey, period: ComboReviewInput["period"] = {}): ComboReview {
+  return comboReview({ ...comboOf(key), period, today: truth.lastDay, preferences });
 }

@@ -2,16 +2,17 @@ import { describe, expect, it } from "vitest";
 import {
   isClean,
   isExact,
+  isMeasure,
   isMistake,
-  isPaceRun,
   isTimed,
   type Lap,
   lapsInOrder,
   latestMs,
+  mayBeBest,
   type RemarkKind,
   type Run,
   remarkKinds,
-  sortLaps,
+  worthOf,
 } from "#domain";
 
 const stamps = { createdAt: 0, updatedAt: 0 };
@@ -77,24 +78,39 @@ describe("sets of laps", () => {
     expect(latestMs({ ms: 83_456 })).toBe(83_456);
   });
 
-  it("takes pace from dry pace runs of the driver's own, brisk or full", () => {
-    expect(isPaceRun(run)).toBe(true);
-    expect(isPaceRun({ ...run, effort: "brisk" })).toBe(true);
-    expect(isPaceRun({ ...run, effort: "learning" })).toBe(false);
-    expect(isPaceRun({ ...run, surface: "damp" })).toBe(false);
-    expect(isPaceRun({ ...run, kind: "race" })).toBe(false);
-    expect(isPaceRun({ ...run, guest: "" })).toBe(false);
+  it("lets no lap stand as a best that is spoilt, has no time or was taken back", () => {
+    expect(mayBeBest(lap(1, 83_000))).toBe(true);
+    expect(mayBeBest({ ...lap(1, 83_000), isNotBest: true })).toBe(false);
+    expect(mayBeBest(lap(1, 83_000, "cut"))).toBe(false);
+    expect(mayBeBest(lap(1, undefined))).toBe(false);
   });
 
-  it("puts laps in order, without the deleted ones, and leaves the first of a run out of the pace", () => {
+  it("measures what is typed later by no lap that was confirmed as odd", () => {
+    expect(isMeasure(lap(1, 83_000))).toBe(true);
+    expect(isMeasure({ ...lap(1, 83_000), isNotBest: true })).toBe(true);
+    expect(isMeasure({ ...lap(1, 983_000), isOdd: true })).toBe(false);
+    expect(isMeasure(lap(1, 83_000, "off"))).toBe(false);
+  });
+
+  it("puts laps of one number, which two devices gave, in the same order on both", () => {
+    const [one, other] = [
+      { ...lap(1, 83_000), id: "a" },
+      { ...lap(1, 84_000), id: "b" },
+    ];
+    expect(lapsInOrder({ laps: [one, other] })).toEqual([one, other]);
+    expect(lapsInOrder({ laps: [other, one] })).toEqual([one, other]);
+  });
+
+  it("puts laps in order, without the deleted ones", () => {
     const laps = [...run.laps, { ...lap(6, 80_000), deletedAt: 5 }];
     expect(lapsInOrder({ laps }).map(({ n }) => n)).toEqual([1, 2, 3, 4, 5]);
-    const pace = (settlingLaps: number) =>
-      sortLaps(run, settlingLaps)
-        .filter(({ isPace }) => isPace)
-        .map(({ lap: { n } }) => n);
-    expect(pace(0)).toEqual([2, 3]);
-    expect(pace(2)).toEqual([3]);
-    expect(sortLaps({ ...run, surface: "wet" }, 0).some(({ isPace }) => isPace)).toBe(false);
+  });
+
+  it("gives each lap the most that it may stand for", () => {
+    expect(worthOf(lap(1, 90_000))).toBe("best");
+    expect(worthOf({ ...lap(1, 90_000), isNotBest: true })).toBe("clean");
+    expect(worthOf(lap(1, 90_000, "traffic"))).toBe("timed");
+    expect(worthOf(lap(1, 90_000, "in"))).toBe("none");
+    expect(worthOf(lap(1, undefined))).toBe("none");
   });
 });

@@ -1,12 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
+  decimalsOf,
   differenceShown,
   formatDelta,
   formatDifference,
   formatLapTime,
   formatPercent,
   formatSeconds,
+  shownPart,
+  wayOf,
 } from "#domain";
 
 describe("lap times", () => {
@@ -28,11 +31,20 @@ describe("lap times", () => {
     expect(formatLapTime(119_999, 0)).toBe("1:59");
   });
 
+  it("knows which part of a time its decimals show, and how few would show all of it", () => {
+    expect([0, 1, 2, 3].map((decimals) => shownPart(83_456, decimals))).toEqual([
+      83_000, 83_400, 83_450, 83_456,
+    ]);
+    expect([83_000, 83_400, 83_450, 83_456].map(decimalsOf)).toEqual([0, 1, 2, 3]);
+  });
+
   it("rounds a median between two milliseconds", () => expect(formatLapTime(83_456.5)).toBe("1:23.457"));
 
   it("refuses what is no time", () => {
     expect(() => formatLapTime(Number.NaN)).toThrow(RangeError);
-    expect(() => formatLapTime(1, 4)).toThrow(RangeError);
+    expect(() => formatLapTime(Number.POSITIVE_INFINITY)).toThrow(/must be a finite number, not Infinity/);
+    for (const decimals of [4, -1, 1.5])
+      expect(() => formatLapTime(1, decimals)).toThrow(`a time has 0 to 3 decimals, not ${decimals}`);
   });
 
   it("sorts like the times when they are of one length", () => {
@@ -104,5 +116,21 @@ describe("seconds and shares", () => {
     expect(formatPercent(1)).toBe("100.0 %");
     expect(formatPercent(-0.0512)).toBe("−5.1 %");
     expect(formatPercent(-0.0001)).toBe("0.0 %");
+    expect(formatPercent(0)).toBe("0.0 %");
+  });
+});
+
+describe("the way of a difference", () => {
+  it.each([
+    [-1, 3, "faster"],
+    [1, 3, "slower"],
+    [0, 3, "the same"],
+    [-0.4, 3, "the same"],
+    [-40, 1, "the same"],
+    [-60, 1, "faster"],
+    [40, 1, "the same"],
+  ] as const)("%d ms to %i decimals is %s", (ms, decimals, way) => {
+    expect(wayOf(ms, decimals)).toBe(way);
+    expect(formatDelta(ms, decimals).startsWith("±")).toBe(way === "the same");
   });
 });

@@ -13,6 +13,13 @@ test.each([
   expect(weekName(date)).toBe(week);
 });
 
+test("weeks are named and found from the year 2 to the year 9998", () => {
+  // The year 1 begins on a Monday, so the year 2 on a Tuesday; 9998 begins on a Thursday.
+  expect(weekName("0002-01-06")).toBe("0002-W01");
+  expect(mondayOf("0002-W02")).toBe("0002-01-07");
+  expect(mondayOf("9998-W02")).toBe("9998-01-05");
+});
+
 test("every day lies in the seven days that begin with the Monday of its week", () => {
   fc.assert(
     fc.property(fc.integer({ min: 0, max: 400_000 }), (days) => {
@@ -25,6 +32,17 @@ test("every day lies in the seven days that begin with the Monday of its week", 
 });
 
 test("what is no week has no Monday", () => {
-  for (const text of ["2025-W53", "2026-W00", "2026-W54", "2026-47", "week 3", ""])
-    expect(mondayOf(text)).toBeUndefined();
+  const none = [
+    "2025-W53",
+    "2026-W00",
+    "2026-W54",
+    "2026-47",
+    "week 3",
+    "",
+    "x2026-W47",
+    "2026-W471",
+    "0001-W01",
+    "9999-W01",
+  ];
+  for (const text of none) expect(mondayOf(text)).toBeUndefined();
 });

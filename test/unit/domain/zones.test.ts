@@ -1,6 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { addDays, daysBetween, instantOf, isKnownZone, practiceDay, timeOfDay } from "#domain";
+import {
+  addDays,
+  daysBetween,
+  instantOf,
+  isKnownZone,
+  practiceDay,
+  sayMoment,
+  timeOfDay,
+  zoneForm,
+} from "#domain";
 
 const hour = 3_600_000;
 const zones = [
@@ -80,11 +89,30 @@ describe("the practice day", () => {
   });
 });
 
+describe("an instant in words", () => {
+  it("is told by the clock on the wall", () => {
+    expect(sayMoment(Date.UTC(2026, 9, 14, 21, 5), "Europe/Berlin")).toBe("Wednesday 14 October, 23:05");
+  });
+
+  it("of midnight is 00:00", () => expect(timeOfDay(Date.UTC(2026, 9, 14), "UTC")).toBe("00:00"));
+});
+
+describe("what may stand for a zone", () => {
+  it.each(["Europe/Berlin", "UTC", "Etc/GMT+12", "America/Port-au-Prince", "+05:45", "-0330"])(
+    "is %s",
+    (zone) => expect(zone).toMatch(zoneForm),
+  );
+  it.each(["", "5", "+5", "+05:4", "+aa:bb", " UTC", "UTC ", "/UTC", "Europe Berlin", `Z${"x".repeat(64)}`])(
+    "is not %j",
+    (zone) => expect(zone).not.toMatch(zoneForm),
+  );
+});
+
 describe("the instant of an hour", () => {
   it("takes the first of an hour that comes twice, and steps over one that is skipped", () => {
     expect(instantOf("2026-10-25", 2, "Europe/Berlin")).toBe(Date.parse("2026-10-25T02:00:00+02:00"));
     expect(instantOf("2026-03-29", 2, "Europe/Berlin")).toBe(Date.parse("2026-03-29T03:00:00+02:00"));
-    expect(() => instantOf("2026-02-30x", 2, "Europe/Berlin")).toThrow(RangeError);
+    expect(() => instantOf("2026-02-30x", 2, "Europe/Berlin")).toThrow(/not a calendar date: 2026-02-30x/);
   });
 
   it("is noon on the clock of the zone, and noon is on its own day", () => {

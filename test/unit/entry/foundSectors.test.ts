@@ -11,7 +11,13 @@ describe("sectors of a layout that has no number of sectors yet", () => {
   it("are found where their sum is near the usual lap", () => {
     expect(read("17.1 20.42 17.9", underAMinute)).toEqual({
       ok: true,
-      lap: { ms: 55_420, decimals: 1, sectors: [17_100, 20_420, 17_900], remarks: [] },
+      lap: {
+        ms: 55_420,
+        decimals: 1,
+        sectors: [17_100, 20_420, 17_900],
+        sectorDecimals: [1, 2, 1],
+        remarks: [],
+      },
       form: "sectors",
       asks: [],
     });
@@ -27,8 +33,9 @@ describe("sectors of a layout that has no number of sectors yet", () => {
       asks: [
         {
           why: "sectors found",
-          sentence:
-            "Read as 3 sectors of one lap, 55.42 together. Enter again if this layout has 3 sectors; laps go one a line.",
+          fact: "Read as 3 sectors of one lap, 55.42 together.",
+          again: "if this layout has 3 sectors",
+          instead: "; laps go one a line",
         },
       ],
     });

@@ -120,6 +120,22 @@ describe("what a lap is judged by", () => {
     expect(whys("1:24.0", { ...nothing, usualMs: 191_728, paceTimes: [83_456, 300_000] })).toEqual([]);
   });
 
+  it("of an uneven driver is left alone up to six times the scatter, of an even one up to a tenth", () => {
+    // The median is 1:30, the median distance from it 2 s, so the scatter 1.4826 · 2 s = 2.965 s; six of it, 17.79 s.
+    const uneven = { ...nothing, paceTimes: [86_000, 88_000, 90_000, 92_000, 94_000] };
+    expect(whys("1:47.7", uneven)).toEqual([]);
+    expect(whys("1:47.8", uneven)).toEqual(["far over usual"]);
+    const even = { ...nothing, paceTimes: [89_800, 89_900, 90_000, 90_100, 90_200] };
+    expect(whys("1:38.9", even)).toEqual([]);
+    expect(whys("1:39.1", even)).toEqual(["far over usual"]);
+  });
+
+  it("allows a quarter where under five laps are known, however alike they are", () => {
+    const four = { ...nothing, paceTimes: [90_000, 90_000, 90_000, 90_000] };
+    expect(whys("1:52.4", four)).toEqual([]);
+    expect(whys("1:52.6", four)).toEqual(["far over usual"]);
+  });
+
   it("is either of two laps far apart, for a slip confirmed in haste is no measure of the good laps after it", () => {
     const good = ["1:23.912", "1:24.123", "1:23.745", "1:23.601"];
     for (const slip of ["1:03.456", "0:20.456", "0:29.9"]) {
@@ -137,7 +153,7 @@ describe("what a lap is judged by", () => {
   });
 
   it("says what it was judged by in a plain sentence", () => {
-    expect(read("2:50.0", { ...nothing, ...pb }).asks[0]?.sentence).toBe(
+    expect(questionOf(read("2:50.0", { ...nothing, ...pb }))).toBe(
       "2:50.0 is 104.5 % over your PB, 1:23.1, and has no remark. Enter again if it is right.",
     );
     expect(facts("200:00.0", { ...nothing, ...pb })).toEqual([
@@ -158,6 +174,20 @@ describe("a line with two things the matter", () => {
       /read as a spin.* 12:23\.456 is more than 3 times .*Enter again if it is right\.$/,
     );
     expect(questionOf(read("1:23.456", aContext()))).toBeUndefined();
+  });
+
+  it("is told by the key where there are keys, and by the pad's button where there is a pad", () => {
+    const spin = read("1:23.456 s", aContext());
+    expect(questionOf(spin)).toBe(
+      "“s” is read as a spin. Enter again if it is right; if it means seconds, take it away.",
+    );
+    expect(questionOf(spin, "pad")).toBe(
+      "“s” is read as a spin. Press Add again to keep it; if it means seconds, take it away.",
+    );
+    const sectors = read("17.1 20.42 17.9", nothing);
+    expect(questionOf(sectors, "pad")).toMatch(
+      / Press Add again if this layout has 3 sectors; laps go one a line\.$/,
+    );
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type EntryContext, nothingTyped, parseEntry } from "#entry";
+import { type EntryContext, nothingTyped, parseEntry, questionOf } from "#entry";
 import { aContext } from "./aContext.ts";
 
 function lapOf(text: string, changes: Partial<EntryContext> = {}) {
@@ -206,7 +206,7 @@ describe("a second Enter", () => {
 
   it("says why in a plain sentence", () => {
     const reading = parseEntry("1:21.0", aContext());
-    expect(reading.ok && reading.asks[0]?.sentence).toBe(
+    expect(reading.ok && questionOf(reading)).toBe(
       "1:21.0 would beat your PB, 1:23.000, by 2.4 %. Enter again if it is right.",
     );
   });

@@ -8,6 +8,7 @@ import {
   type Remark,
   remarkInWords,
   remarkKinds,
+  saySectors,
   signsOf,
 } from "#domain";
 import { type EntryReading, parseEntry, parsePaste, readTime, sourceOf } from "#entry";
@@ -52,7 +53,7 @@ describe("a printed time", () => {
         fc.property(aTime, ({ ms, decimals: digits }) => {
           const shown = `${formatLapTime(ms, digits)}${unit}`;
           const typed = parseEntry(shown, aContext());
-          expect(typed.ok && typed.asks[0]?.sentence).toContain("if it means seconds, take it away");
+          expect(typed.ok && typed.asks[0]?.fact).toContain("if it means seconds, take it away");
           const [reading] = pasted(shown);
           expect(reading && wrongOf(reading)).toBe("“s” behind a space may be a spin or the unit, seconds.");
           expect(readTime(shown).ok).toBe(false);
@@ -162,8 +163,12 @@ describe("rows copied from the table of laps", () => {
     decimals: digits,
   }));
   const sectored = fc
-    .array(fc.integer({ min: 1000, max: 59_000 }), { minLength: 3, maxLength: 3 })
-    .map((sectors) => ({ ms: sectors.reduce((a, b) => a + b), decimals: 3, sectors }));
+    .array(fc.tuple(fc.integer({ min: 1000, max: 59_000 }), decimals), { minLength: 3, maxLength: 3 })
+    .map((all) => {
+      const sectors = all.map(([ms, digits]) => ms - (ms % unitOf(digits)));
+      const sectorDecimals = all.map(([, digits]) => digits);
+      return { ms: sectors.reduce((a, b) => a + b), decimals: 3, sectors, sectorDecimals };
+    });
   const aLap = fc.record({
     time: fc.oneof(time, sectored),
     isUntimed: fc.boolean(),
@@ -184,8 +189,7 @@ describe("rows copied from the table of laps", () => {
       fc.property(aLap, fc.integer({ min: 1, max: 999 }), (row, number) => {
         const isUntimed = row.isUntimed && row.remarks.length > 0 && !("sectors" in row.time);
         const shown = isUntimed ? "no time" : formatLapTime(row.time.ms, row.time.decimals);
-        const sectors =
-          "sectors" in row.time ? row.time.sectors.map((ms) => formatLapTime(ms)) : ["", "", ""];
+        const sectors = "sectors" in row.time ? saySectors(row.time) : ["", "", ""];
         const said = [
           row.before,
           row.isNotBest && "not a PB",
@@ -235,6 +239,19 @@ describe("rows copied from the table of laps", () => {
     );
   });
 
+  it("of a lap that does not say the decimals of its sectors is read however well they were known", () => {
+    const context = aContext({ sectors: 3 });
+    const old = { ms: 83_500, decimals: 1, sectors: [27_100, 31_400, 24_900], remarks: [] };
+    const [far] = pasted(printed({ ...old, source: "typed" }), context);
+    expect(far?.ok && far.lap).toEqual(old);
+    const [near] = pasted(printed({ ...old, ms: 83_400, source: "typed" }), context);
+    expect(near?.ok && near.lap).toEqual({ ...old, ms: 83_400, sectorDecimals: [3, 3, 3] });
+    const [tenths] = pasted(printed({ ...old, sectorDecimals: [1, 1, 1], source: "typed" }), context);
+    expect(tenths?.ok && tenths.lap).toEqual({ ...old, sectorDecimals: [1, 1, 1] });
+    const [wrong] = pasted(printed({ ...old, ms: 84_500, source: "typed" }), context);
+    expect(wrong && wrongOf(wrong)).toContain("The sectors add up to 1:23.4");
+  });
+
   it.each([
     ["1\t1:23.4\t\t\tcounted as 1:23.52", "another time than is shown"],
     ["1\tno time\t\t\tcounted as 1:23.52 · off", "no time"],
@@ -246,10 +263,7 @@ describe("rows copied from the table of laps", () => {
 /** A lap as the table of laps prints it. */
 function printed(lap: StoredLap): string {
   const shown = lap.ms === undefined ? "no time" : formatLapTime(lap.ms, lap.decimals);
-  const sectors = [0, 1, 2].map((place) => {
-    const ms = lap.sectors?.[place];
-    return ms === undefined ? "" : formatLapTime(ms);
-  });
+  const sectors = lap.sectors === undefined ? ["", "", ""] : saySectors(lap);
   const said = [signsOf(lap), lap.note === undefined ? "" : `/ ${lap.note}`].filter(Boolean).join(" ");
   return ["7", shown, "", "", ...sectors, said].join("\t");
 }

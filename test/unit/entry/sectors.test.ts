@@ -10,7 +10,13 @@ describe("sectors", () => {
   it("add up to the lap, known to the fewest decimals among them", () => {
     expect(read("27.1 31.42 24.9")).toEqual({
       ok: true,
-      lap: { ms: 83_420, decimals: 1, sectors: [27_100, 31_420, 24_900], remarks: [] },
+      lap: {
+        ms: 83_420,
+        decimals: 1,
+        sectors: [27_100, 31_420, 24_900],
+        sectorDecimals: [1, 2, 1],
+        remarks: [],
+      },
       form: "sectors",
       asks: [],
     });

@@ -7,7 +7,7 @@
 import { uniformFloat64 } from "pure-rand/distribution/uniformFloat64";
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 import { formatLapTime, isClean } from "#domain";
-import { type EntryContext, isOdd, parseEntry } from "#entry";
+import { type EntryContext, isOdd, knownTimes, parseEntry, usualLap } from "#entry";
 
 export interface Tally {
   readonly laps: number;
@@ -31,6 +31,7 @@ interface Drive {
 type Chance = () => number;
 
 const mistakeShare = 1 / 12;
+const lapsOfRun = 10;
 
 /** Skewed noise with mean 0 and deviation 1: normal and exponential, so that the slow side is longer. */
 function skewed(chance: Chance): number {
@@ -70,16 +71,15 @@ function driveSessions(chance: Chance, unremarked: number, sessions: number) {
   for (let session = 0; session < sessions; session += 1) {
     base *= 1 - 0.006 * chance();
     const paceTimes: number[] = [];
+    let runTimes: number[] = [];
     const laps = 8 + Math.floor(30 * chance());
     for (let lap = 0; lap < laps; lap += 1) {
       const { ms, remark } = driveLap(chance, base, scatter, unremarked);
-      const sorted = paceTimes.toSorted((a, b) => a - b);
-      const usualMs = sorted.length > 0 ? median(sorted) : pbMs;
+      if (lap % lapsOfRun === 0) runTimes = [];
+      const times = { paceTimes, runTimes, known: { page }, pbMs };
       const context: EntryContext = {
-        usualMs,
-        pbMs,
-        paceTimes,
-        known: { page },
+        ...times,
+        usualMs: usualLap(knownTimes(times), times),
         displayDecimals: 3,
         relativeTo: "lap",
         isPractice: true,
@@ -97,17 +97,16 @@ function driveSessions(chance: Chance, unremarked: number, sessions: number) {
         if (stored !== ms) tally.wrong += 1;
         if (stored !== ms && isPb) tally.wrongPbs += 1;
         if (isPb) pbMs = stored;
-        if (isClean(reading.lap) && !isOdd(reading)) paceTimes.push(stored);
+        if (isClean(reading.lap) && !isOdd(reading)) {
+          paceTimes.push(stored);
+          runTimes.push(stored);
+        }
         break;
       }
     }
     page = [...page, ...paceTimes].sort((a, b) => a - b);
   }
   return tally;
-}
-
-function median(sorted: readonly number[]): number {
-  return ((sorted[(sorted.length - 1) >> 1] ?? 0) + (sorted[sorted.length >> 1] ?? 0)) / 2;
 }
 
 /**

@@ -1,7 +1,7 @@
 import "fake-indexeddb/auto";
 import { describe, expect, it } from "vitest";
-import { dump } from "#db";
-import { type AllRows, lapsInOrder } from "#domain";
+import { addLap, dump } from "#db";
+import { type AllRows, decimalsOf, lapsInOrder } from "#domain";
 import { parsePaste } from "#entry";
 import {
   type CsvStyle,
@@ -29,6 +29,7 @@ import { progressTable } from "../../../src/charts/progress/progressTable.ts";
 import { rangeRowsTable } from "../../../src/charts/rangeRows/rangeRowsTable.ts";
 import { whyNoLaps } from "../../../src/screens/data/whyNoLaps.ts";
 import { aFullLogbook } from "../../support/aFullLogbook.ts";
+import { aLap } from "../../support/aLap.ts";
 import { aContext } from "../entry/aContext.ts";
 
 const styles: readonly CsvStyle[] = ([".", ","] as const).flatMap((decimal) =>
@@ -36,7 +37,16 @@ const styles: readonly CsvStyle[] = ([".", ","] as const).flatMap((decimal) =>
 );
 
 async function theRows(): Promise<AllRows> {
-  const { book } = await aFullLogbook();
+  const { book, runId } = await aFullLogbook();
+  const sectored = aLap(83_450, {
+    decimals: 2,
+    sectors: [27_100, 31_450, 24_900],
+    sectorDecimals: [2, 3, 1],
+  });
+  await addLap(book, { runId, id: book.newId(), lap: sectored });
+  // As before sectors said their decimals: "1:23.5 27.1 31.4 24.9" was typed, which is 0.1 s off.
+  const unsaid = aLap(83_500, { decimals: 1, sectors: [27_100, 31_400, 24_900] });
+  await addLap(book, { runId, id: book.newId(), lap: unsaid });
   const rows = await dump(book);
   book.close();
   return rows;
@@ -126,25 +136,28 @@ describe("the exported table of laps", () => {
     const laps = rows.runs
       .filter(({ deletedAt }) => deletedAt === undefined)
       .flatMap((run) => lapsInOrder(run))
-      .map(({ ms, decimals, sectors, remarks, note, source }) => ({
+      .map(({ ms, decimals, sectors, sectorDecimals, remarks, note, source }) => ({
         ms,
         decimals,
         sectors,
+        // What was not said is read as it is written: with no more decimals than each needs.
+        sectorDecimals: sectorDecimals ?? sectors?.map(decimalsOf),
         remarks,
         note,
         source,
       }));
-    expect(laps.length).toBeGreaterThan(0);
+    expect(laps.map(({ sectorDecimals }) => sectorDecimals)).toContainEqual([2, 3, 1]);
     for (const style of styles) {
       const text = writeCsv(lapsTable(rows), style);
       expect(whyNoLaps(text)).toBeUndefined();
       const read = imported(text);
       expect(read.unread).toEqual([]);
       expect(
-        read.laps.map(({ lap: { ms, decimals, sectors, remarks, note, source } }) => ({
+        read.laps.map(({ lap: { ms, decimals, sectors, sectorDecimals, remarks, note, source } }) => ({
           ms,
           decimals,
           sectors,
+          sectorDecimals,
           remarks,
           note,
           source,

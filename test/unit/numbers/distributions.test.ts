@@ -47,6 +47,15 @@ describe("distributions", () => {
     }
   });
 
+  it("nothing lies below zero in chi-squared and half of t does, and all lies below infinity", () => {
+    for (const df of [0.7, 1, 2, 30]) {
+      expect([-1, 0, Number.POSITIVE_INFINITY].map((x) => chiSquaredCdf(x, df))).toEqual([0, 0, 1]);
+      expect(studentTCdf(0, df)).toBe(0.5);
+      expect(studentTQuantile(0.5, df)).toBe(0);
+    }
+    expect([normalCdf(0), normalQuantile(0.5)]).toEqual([0.5, 0]);
+  });
+
   it("t comes near to the normal as its degrees of freedom grow", () => {
     expect(studentTQuantile(0.975, 1e7)).toBeCloseTo(normalQuantile(0.975), 6);
   });
@@ -58,16 +67,22 @@ describe("distributions", () => {
       factorial *= n;
     }
     expect(logGamma(0.5)).toBeCloseTo(Math.log(Math.sqrt(Math.PI)), 13);
+    // Γ(x + 1) = x·Γ(x), and near 0 it is 1/x, less Euler's constant.
+    for (const x of [0.05, 0.2, 0.45, 0.7])
+      expect(logGamma(x)).toBeCloseTo(logGamma(x + 1) - Math.log(x), 12);
+    expect(Math.exp(logGamma(1e-6)) - 1e6).toBeCloseTo(-0.5772156649, 4);
   });
 
   it.each([0, 1, -0.1, 1.5, Number.NaN])("refuses the share %d", (p) => {
-    expect(() => normalQuantile(p)).toThrow(RangeError);
-    expect(() => studentTQuantile(p, 3)).toThrow(RangeError);
-    expect(() => chiSquaredQuantile(p, 3)).toThrow(RangeError);
+    const why = new RangeError(`p is ${p}: a fraction between 0 and 1 is needed`);
+    expect(() => normalQuantile(p)).toThrow(why);
+    expect(() => studentTQuantile(p, 3)).toThrow(why);
+    expect(() => chiSquaredQuantile(p, 3)).toThrow(why);
   });
 
   it.each([0, -1, Number.NaN, Number.POSITIVE_INFINITY])("refuses %d degrees of freedom", (df) => {
-    expect(() => studentTQuantile(0.9, df)).toThrow(RangeError);
-    expect(() => chiSquaredCdf(1, df)).toThrow(RangeError);
+    const why = new RangeError(`degreesOfFreedom is ${df}: a number above 0 is needed`);
+    expect(() => studentTQuantile(0.9, df)).toThrow(why);
+    expect(() => chiSquaredCdf(1, df)).toThrow(why);
   });
 });

@@ -17,7 +17,7 @@ const corner: Corner = {
 };
 const line = (changes: Partial<Corner> = {}) => {
   const figure = cornerLine({ ...corner, ...changes });
-  if (!figure.known) throw new Error(figure.reason);
+  if (!figure.known) throw new Error(JSON.stringify(figure.reason));
   return figure.value;
 };
 
@@ -57,6 +57,21 @@ describe("a corner's line", () => {
     expect(line().lengthened).toEqual({ approach: 0, exit: 0 });
   });
 
+  test("what is missing of the straight for braking is v² less the corner's v², over twice the braking", () => {
+    // Nothing unused, apex in the middle: one arc of 25 + 10·3.414 m, grip 1.2, from 50 m/s at 9 m/s² of braking.
+    const short = line({ unused: { entry: 0, apex: 0, exit: 0 }, approachLength: 0 });
+    const inCorner = 1.2 * 9.80665 * (25 + 34.14213562);
+    const turningIn = 34.14213562 * Math.SQRT1_2;
+    expect(short.lengthened.approach).toBeCloseTo(turningIn + (50 ** 2 - inCorner) / (2 * 9), 4);
+  });
+
+  test("with weak brakes the tighter line needs the longer straight, and both are given it", () => {
+    const weak = { braking: 3, approachLength: 0 };
+    const tight = line({ ...weak, unused: { entry: 2, apex: 1, exit: 2 } });
+    const wide = line({ ...weak, unused: { entry: 0, apex: 0, exit: 0 } });
+    expect(tight.lengthened.approach).toBeGreaterThan(wide.lengthened.approach);
+  });
+
   test("a corner banked beyond the angle of friction has no limit", () => {
     expect(line({ banking: 60, grip: 1 }).entrySpeed).toBe(Number.POSITIVE_INFINITY);
     expect(line({ banking: 5 }).entrySpeed).toBeGreaterThan(line().entrySpeed);
@@ -67,21 +82,111 @@ describe("a corner's line", () => {
       const figure = cornerLine({ ...corner, ...changes });
       return figure.known ? undefined : figure.reason;
     };
-    expect(reason({ roadWidth: 1.8 })).toMatch(/road must be wider/);
-    expect(reason({ angle: 4 })).toMatch(/5 to 200 degrees, is 4/);
-    expect(reason({ angle: 201 })).toMatch(/200/);
-    expect(reason({ unused: { entry: 6, apex: 5, exit: 0 } })).toMatch(/11 m unused is more than/);
-    expect(reason({ unused: { entry: -1, apex: 0, exit: 0 } })).toMatch(/entry must be 0 or more/);
-    expect(reason({ grip: 0 })).toMatch(/grip/);
-    expect(reason({ apexAngle: 90 })).toMatch(/apex must lie inside/);
+    expect(reason({ roadWidth: 1.8 })).toEqual({
+      because: "car wider than the road",
+      roadWidth: 1.8,
+      carWidth: corner.carWidth,
+    });
+    for (const angle of [4, 201])
+      expect(reason({ angle })).toEqual({
+        because: "out of range",
+        measure: "angle of the corner",
+        from: 5,
+        to: 200,
+        value: angle,
+      });
+    expect(reason({ unused: { entry: 6, apex: 5, exit: 0 } })).toMatchObject({
+      because: "more unused than there is",
+      unused: 11,
+    });
+    expect(reason({ unused: { entry: -1, apex: 0, exit: 0 } })).toEqual({
+      because: "below zero",
+      measure: "unused at entry",
+      value: -1,
+    });
+    expect(reason({ grip: 0 })).toEqual({ because: "not above zero", measure: "grip", value: 0 });
+    expect(reason({ apexAngle: 90 })).toMatchObject({ because: "apex outside the corner", apexAngle: 90 });
+    const outside = { because: "apex outside the corner" };
+    expect(reason({ apexAngle: 0 })).toMatchObject(outside);
+    expect(reason({ angle: 200, apexAngle: 180 })).toMatchObject(outside);
+    expect(reason({ angle: 200, apexAngle: 20 })).toMatchObject(outside);
+    expect(reason({ banking: 90 })).toMatchObject({ measure: "banking", value: 90 });
+    expect(reason({ topSpeed: 49 })).toMatchObject({ because: "top speed under the approach" });
     expect(() => cornerLine({ ...corner, drive: Number.NaN })).toThrow(/drive.*NaN/);
+  });
+
+  test("what lies just within the bounds is no bad geometry", () => {
+    for (const changes of [
+      { angle: 5, approachLength: 2000, exitLength: 2000 },
+      { angle: 200 },
+      { topSpeed: 50 },
+      { unused: { entry: 9, apex: 1, exit: 0 } },
+    ])
+      expect(cornerLine({ ...corner, ...changes }).known).toBe(true);
+  });
+
+  test("the best apex is the fastest of those on offer, and not the first or the last of them", () => {
+    const offered = apexTimes({ ...corner, approachLength: 400, exitLength: 400 });
+    if (!offered.known) throw new Error(JSON.stringify(offered.reason));
+    const { best, points } = offered.value;
+    expect(points).toContain(best);
+    expect(best.seconds).toBe(Math.min(...points.map(({ seconds }) => seconds)));
+    expect(best.apexAngle).toBeGreaterThan(points[0]?.apexAngle ?? Number.POSITIVE_INFINITY);
+    expect(best.apexAngle).toBeLessThan(points.at(-1)?.apexAngle ?? 0);
+    expect(points.every(({ apexAngle }) => apexAngle > 0 && apexAngle < 90)).toBe(true);
+  });
+
+  test("an apex whose line does not fit the straights is not on offer", () => {
+    const apexes = (changes: Partial<Corner>) => {
+      const offered = apexTimes({ ...corner, approachLength: 400, exitLength: 400, ...changes });
+      if (!offered.known) throw new Error(JSON.stringify(offered.reason));
+      return offered.value.points.map(({ apexAngle }) => apexAngle);
+    };
+    const refused = (changes: Partial<Corner>) => apexTimes({ ...corner, ...changes });
+    const all = apexes({});
+    // The less a half turns, the wider its arc and the more straight it takes: a late apex at the exit, an early one
+    // on the approach.
+    const shortExit = apexes({ exitLength: 30 });
+    expect(shortExit.at(-1)).toBeLessThan(Number(all.at(-1)));
+    expect(shortExit[0]).toBe(all[0]);
+    const shortApproach = apexes({ approachSpeed: 20, approachLength: 30 });
+    expect(shortApproach[0]).toBeGreaterThan(Number(all[0]));
+    expect(shortApproach.at(-1)).toBe(all.at(-1));
+    // With the apex in the middle, one arc of 59.14 m allows √(1.2·9.80665·59.14) m/s. Braking from 50 m/s to it at
+    // 5 m/s² takes 180.4 m, and the car turns in 24.1 m before the corner: 204.5 m. Later apexes take more.
+    const slow = (approachLength: number) => apexes({ approachLength, braking: 5 });
+    expect(slow(205)).toContain(45);
+    expect(slow(204)).not.toContain(45);
+    expect(slow(204).length).toBeGreaterThan(1);
+    expect(Math.max(...slow(204))).toBeLessThan(45);
+    expect(refused({ approachLength: 0, exitLength: 0 })).toEqual({
+      known: false,
+      reason: { because: "straights too short" },
+    });
+    expect(refused({ roadWidth: 1 })).toMatchObject({ reason: { because: "car wider than the road" } });
+  });
+
+  test("in a hairpin of more than 180° neither half turns through 180°", () => {
+    const offered = apexTimes({
+      ...corner,
+      angle: 200,
+      approachSpeed: 15,
+      approachLength: 2e4,
+      exitLength: 2e4,
+    });
+    if (!offered.known) throw new Error(JSON.stringify(offered.reason));
+    const apexes = offered.value.points.map(({ apexAngle }) => apexAngle);
+    expect(Math.min(...apexes)).toBeGreaterThan(20);
+    expect(Math.max(...apexes)).toBeLessThan(180);
+    expect(apexes).toContain(22);
+    expect(apexes).toContain(178);
   });
 
   test("time against the friction circle walked in a million small steps", () => {
     // One arc only: from 15 m/s, drive 4, μ 1.2, centre radius as in the project; integrated by Euler steps here.
     const only = { ...corner, unused: { entry: 0, apex: 0, exit: 0 }, approachSpeed: 15 };
     const times = apexTimes({ ...only, approachLength: 60, exitLength: 60 });
-    if (!times.known) throw new Error(times.reason);
+    if (!times.known) throw new Error(JSON.stringify(times.reason));
     const middle = times.value.points.find((point) => point.apexAngle === 45);
     const W = 10 / (1 - Math.SQRT1_2);
     const limit = 1.2 * 9.80665 * (25 + W);

@@ -9,9 +9,21 @@ describe("force feedback", () => {
   });
 
   test("a cut-off peak gives a reason, not a gain", () => {
-    expect(gainForPeak({ gain: 60, peak: 100, reserve: 0.1 })).toMatchObject({ known: false });
+    expect(gainForPeak({ gain: 60, peak: 100, reserve: 0.1 })).toEqual({
+      known: false,
+      reason: { because: "peak cut off" },
+    });
     expect(gainForPeak({ gain: 0, peak: 80, reserve: 0.1 })).toMatchObject({ known: false });
-    expect(gainForPeak({ gain: 60, peak: 80, reserve: 1 })).toMatchObject({ known: false });
+    for (const reserve of [-0.1, 1])
+      expect(gainForPeak({ gain: 60, peak: 80, reserve })).toEqual({
+        known: false,
+        reason: { because: "out of range", measure: "reserve", from: 0, to: 1, value: reserve },
+      });
+    expect(() => gainForPeak({ gain: 60, peak: 80, reserve: Number.NaN })).toThrow(/reserve/);
+  });
+
+  test("without a reserve the peak may reach the limit", () => {
+    expect(gainForPeak({ gain: 40, peak: 80, reserve: 0 })).toBeCloseTo(50, 12);
   });
 
   test("after the change the peak stands just under the limit", () => {
@@ -19,7 +31,7 @@ describe("force feedback", () => {
     fc.assert(
       fc.property(some, some, fc.double({ min: 0, max: 0.5, noNaN: true }), (gain, peak, reserve) => {
         const next = gainForPeak({ gain, peak, reserve });
-        if (typeof next !== "number") throw new Error(next.reason);
+        if (typeof next !== "number") throw new Error(JSON.stringify(next.reason));
         expect((peak * next) / gain).toBeCloseTo(100 * (1 - reserve), 8);
       }),
       { seed: 5 },
@@ -27,8 +39,19 @@ describe("force feedback", () => {
   });
 
   test("a share of 0 or of 0.3 and more gives a reason", () => {
-    for (const share of [0, -0.1, 0.3, 0.9]) expect(gainForShare({ gain: 60, share }).known).toBe(false);
-    expect(gainForShare({ gain: 60, share: 0.1, wanted: 0.4 }).known).toBe(false);
+    for (const share of [0, -0.1, 0.3, 0.9])
+      expect(gainForShare({ gain: 60, share })).toEqual({
+        known: false,
+        reason: { because: "out of range", measure: "share", from: 0, to: 0.3, value: share },
+      });
+    expect(gainForShare({ gain: 0, share: 0.1 })).toEqual({
+      known: false,
+      reason: { because: "not above zero", measure: "gain", value: 0 },
+    });
+    expect(() => gainForShare({ gain: 60, share: Number.NaN })).toThrow(/share/);
+    expect(gainForShare({ gain: 60, share: 0.1, wanted: 0.4 })).toMatchObject({
+      reason: { because: "out of range", measure: "wanted share", value: 0.4 },
+    });
   });
 
   test("the wanted share is 1 % unless said, and the range is sorted both when gain falls and when it rises", () => {
@@ -39,7 +62,7 @@ describe("force feedback", () => {
     fc.assert(
       fc.property(share, share, (now, wanted) => {
         const range = gainForShare({ gain: 60, share: now, wanted });
-        if (!range.known) throw new Error(range.reason);
+        if (!range.known) throw new Error(JSON.stringify(range.reason));
         return range.low <= range.high && range.low > 0 && range.high > 60 === now < wanted;
       }),
       { seed: 6 },

@@ -15,7 +15,7 @@ const three = { width: 0.6, height: 0.34, distance: 0.65, sideAngle: 52.42, beze
 describe("screens", () => {
   test("three screens with bezels, turned square to the eye (worked by hand in our methods, §8)", () => {
     const seen = threeScreens(three);
-    if (!seen.known) throw new Error(seen.reason);
+    if (!seen.known) throw new Error(JSON.stringify(seen.reason));
     expect(seen.value.bestSideAngle).toBeCloseTo(52.42, 2);
     expect(seen.value.horizontal).toBeCloseTo(154.4, 1);
   });
@@ -31,21 +31,63 @@ describe("screens", () => {
   test("a length of 0 gives a reason that names it", () => {
     expect(flatScreen({ width: 0.6, height: 0.34, distance: 0 })).toEqual({
       known: false,
-      reason: "distance must be more than 0, is 0",
+      reason: { because: "not above zero", measure: "distance", value: 0 },
     });
-    expect(threeScreens({ ...three, bezel: -0.01 }).known).toBe(false);
+    expect(threeScreens({ ...three, bezel: -0.01 })).toEqual({
+      known: false,
+      reason: { because: "below zero", measure: "bezel", value: -0.01 },
+    });
     expect(curvedScreen({ arcWidth: 1, height: 0.4, radius: -1, distance: 0.7 }).known).toBe(false);
     expect(pixelsPerDegree({ pixels: 0, width: 0.6, distance: 0.6 }).known).toBe(false);
   });
 
-  test("side screens behind the eye or through each other are refused", () => {
-    for (const sideAngle of [150, 179, -5, 180])
-      expect(threeScreens({ ...three, sideAngle }).known).toBe(false);
-    expect(threeScreens({ ...three, distance: 3, sideAngle: 140 }).known).toBe(false);
+  test("side screens behind the eye or through each other are refused, each with its own reason", () => {
+    const said = (changes: Partial<typeof three>) => {
+      const seen = threeScreens({ ...three, ...changes });
+      return seen.known ? "seen" : seen.reason;
+    };
+    for (const sideAngle of [-5, 180, 200])
+      expect(said({ sideAngle })).toEqual({
+        because: "out of range",
+        measure: "side angle",
+        from: 0,
+        to: 180,
+        value: sideAngle,
+      });
+    // The plane of a side screen goes through the eye where tan(angle) = −distance ÷ (half a picture and a bezel).
+    const far = { distance: 0.75, bezel: 0.2 };
+    expect(said({ ...far, sideAngle: 123 })).toBe("seen");
+    expect(said({ ...far, sideAngle: 124.5 })).toEqual({
+      because: "side screens seen from behind",
+      sideAngle: 124.5,
+    });
+    // The outer edges meet where cos(angle) = −(half a picture and a bezel) ÷ (a picture and a bezel).
+    const near = { distance: 0.3, bezel: 0.2 };
+    expect(said({ ...near, sideAngle: 128 })).toBe("seen");
+    expect(said({ ...near, sideAngle: 129 })).toEqual({ because: "side screens meet", sideAngle: 129 });
+  });
+
+  test("three screens without a picture or a distance are refused, and a bezel below 0 is", () => {
+    for (const [measure, value] of [
+      ["width", 0],
+      ["distance", -1],
+    ] as const)
+      expect(threeScreens({ ...three, [measure]: value })).toEqual({
+        known: false,
+        reason: { because: "not above zero", measure, value },
+      });
+    expect(threeScreens({ ...three, bezel: -0.01 })).toMatchObject({
+      reason: { because: "below zero", measure: "bezel" },
+    });
+    expect(threeScreens({ ...three, bezel: 0 }).known).toBe(true);
   });
 
   test("more than half a circle of glass is refused, an eye inside the curve sees 180° and more", () => {
-    expect(curvedScreen({ arcWidth: 3.2, height: 0.4, radius: 1, distance: 0.7 }).known).toBe(false);
+    const more = curvedScreen({ arcWidth: 3.2, height: 0.4, radius: 1, distance: 0.7 });
+    expect(more).toEqual({
+      known: false,
+      reason: { because: "more than half a circle", arcWidth: 3.2, radius: 1 },
+    });
     const inside = curvedScreen({ arcWidth: 3, height: 0.4, radius: 1, distance: 0.7 });
     expect(inside.known && inside.value.horizontal).toBeGreaterThan(180);
   });
@@ -61,7 +103,9 @@ describe("screens", () => {
     expect(() => flatScreen({ width: Number.NaN, height: 1, distance: 1 })).toThrow(/width.*NaN/);
     expect(() => threeScreens({ ...three, sideAngle: Number.POSITIVE_INFINITY })).toThrow(/sideAngle/);
     expect(() => screenSize({ diagonal: 27, aspect: [16, 0] })).toThrow(RangeError);
-    expect(() => verticalFromHorizontal(180, [16, 9])).toThrow(RangeError);
+    expect(() => verticalFromHorizontal(180, [16, 9])).toThrow(/less than 180/);
+    expect(() => verticalFromHorizontal(0, [16, 9])).toThrow(/degrees/);
+    expect(() => horizontalFromVertical(60, [16, 0])).toThrow(/aspect, second number/);
   });
 
   test("horizontal and vertical turn into each other and back", () => {

@@ -74,3 +74,15 @@ test("an address nobody understands leads to Log, and never throws", () => {
     }),
   );
 });
+
+test("Review opens on its usual period where the address names a day that does not exist", () => {
+  const usual = { place: "review", period: { kind: "12w" } };
+  expect(parseAddress("#/review?from=2026-02-30&to=2026-03-10")).toEqual(usual);
+  expect(parseAddress("#/review?from=2026-01-01&to=2026-02-30")).toEqual(usual);
+  expect(parseAddress("#/review?from=2026-13-45&to=2026-14-01")).toEqual(usual);
+  expect(parseAddress("#/review?from=0001-01-01&to=2026-02-03")).toEqual(usual);
+  expect(parseAddress("#/review?from=2026-02-28&to=2026-03-10")).toEqual({
+    place: "review",
+    period: { kind: "dates", from: "2026-02-28", to: "2026-03-10" },
+  });
+});

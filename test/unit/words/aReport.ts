@@ -1,5 +1,5 @@
-import { known, unknown } from "#domain";
-import { type LapCounts, type LapPlace, lapPlaces, type RunFinding, type RunReport } from "#stats";
+import { known, type LapCounts, type LapPlace, lapPlaces, unknown } from "#domain";
+import type { RunFinding, RunReport } from "#stats";
 
 /** Counts with the places given, adding up. */
 export function someCounts(places: Partial<Record<LapPlace, number>>): LapCounts {
@@ -19,12 +19,13 @@ export function aReport(finding: RunFinding, fields: Partial<RunReport> = {}): R
     usual: known(84_100),
     usualDecimals: 3,
     isUsualGiven: false,
-    scatter: unknown("needs 5 pace laps, has 3"),
-    trend: unknown("needs 6 pace laps, has 3"),
+    scatter: unknown({ needs: 5, of: "pace lap", has: 3 }),
+    trend: unknown({ needs: 6, of: "pace lap", has: 3 }),
     mistakes: 0,
-    againstRunBefore: unknown("no pace run before it in this session"),
-    againstTarget: unknown("no target for this session"),
-    againstBest: unknown("no personal best before it"),
+    againstRunBefore: unknown({ because: "no pace run before" }),
+    againstTarget: unknown({ because: "no target" }),
+    againstBest: unknown({ because: "no PB before" }),
+    firstBest: undefined,
     pointedAt: [],
     ...fields,
     finding,

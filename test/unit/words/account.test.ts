@@ -34,17 +34,28 @@ describe("the time account's title", () => {
     [{ repeatability: 560, pace: 480, mistakes: 400 }, "Largest part: repeatability, 0.56 of 1.44 s a lap"],
     [{ repeatability: 560, pace: -300, mistakes: 150 }, "Mostly repeatability: 0.56 s a lap, 0.41 s in all"],
     [{ others: 900, repeatability: 100 }, "Mostly others on track: 0.90 of 1.00 s a lap"],
-    [{ pace: -400, repeatability: 280 }, "Mean lap 0.12 s under the target"],
-    [{}, "Mean lap at the target"],
+    [{ pace: -400, repeatability: 280 }, "Mean lap 0.12 s under the times it is measured against"],
+    [{}, "Mean lap at the times it is measured against"],
   ])("%o", (lines, title) => {
     expect(accountTitle(anAccount(lines))).toBe(title);
     expectWellFormed(title);
   });
 
+  it.each([
+    ["target", "Mean lap 0.12 s under the target nearest in date"],
+    ["session", "Mean lap 0.12 s under the session's target"],
+    ["reference", "Mean lap 0.12 s under the reference lap"],
+    ["pb", "Mean lap 0.12 s under the PB before the session"],
+  ] as const)("names a target only where there is one: %s", (from, title) =>
+    expect(
+      accountTitle({ ...anAccount({ pace: -400, repeatability: 280 }), target: { ms: 83_704, from } }),
+    ).toBe(title),
+  );
+
   it("says how many laps are missing", () =>
-    expect(accountTitle({ account: unknown("needs 5 pace laps, has 3 in its best session") })).toBe(
-      "Not enough pace laps yet: 3 of 5 in its best session",
-    ));
+    expect(
+      accountTitle({ account: unknown({ needs: 5, of: "pace lap", has: 3, where: "in the best session" }) }),
+    ).toBe("Not enough pace laps yet: 3 of 5 in its best session"));
 });
 
 describe("the time account's reading", () => {
@@ -65,11 +76,56 @@ describe("the time account's reading", () => {
 
   it("of a period says that each session had its own target", () =>
     expect(accountReading(anAccount({ others: 200, sessions: 6, sessionsLeftOut: 2 }))).toBe(
-      "Each session against its own target, from 31 laps in 6 sessions: the mean lap is at +0.20 s. Nothing of yours is lost against it. Not in it: 2 sessions with too few laps or no target.",
+      "Each session against its own target, reference lap or PB, from 31 laps in 6 sessions: the mean lap is at +0.20 s. Nothing of yours is lost against it. Not in it: 2 sessions with too few laps or no target.",
     ));
 
   it("has a name and a meaning for each line", () =>
     expect(Object.keys(accountLineMeanings)).toEqual(Object.keys(accountLineNames)));
+});
+
+describe("an account with laps confirmed as odd", () => {
+  const usual = [84_000, 84_500, 84_200, 84_300, 84_500, 84_500, 84_500, 84_500, 84_500];
+  const drive = (...odd: [ms: number, kind: "off" | "traffic" | undefined][]) =>
+    timeAccount(
+      [
+        [
+          ...usual.map((ms) => ({ ms, remarks: [], pace: true })),
+          ...odd.map(([ms, kind]) => ({
+            ms,
+            remarks: kind === undefined ? [] : [{ kind }],
+            pace: kind === undefined,
+            isOdd: true,
+          })),
+        ],
+      ],
+      84_000,
+    );
+
+  it("says what one lap did to it, and what to work on without that lap", () => {
+    const account = drive([1_500_000, "off"]);
+    expect(accountTitle({ account })).toBe("One lap of 25:00.000 adds 141.56 s a lap to mistakes");
+    expect(accountReading({ account, target: { ms: 84_000, from: "session" } })).toBe(
+      "Against the session's target, 1:24.000, from 10 laps: the mean lap is at +141.95 s. To work on, laps confirmed as odd left aside: repeatability, 0.39 s a lap.",
+    );
+    expectWellFormed(accountTitle({ account }));
+  });
+
+  it("names a lap that made a smaller line in the reading, and counts several", () => {
+    const account = drive([1_500_000, "off"], [900_000, "off"], [400_000, "traffic"]);
+    expect(accountTitle({ account })).toMatch(/^2 laps of up to 25:00\.000 add .* a lap to mistakes$/);
+    const reading = accountReading({ account });
+    expect(reading).toContain("One lap of 6:40.000 adds ");
+    expect(reading).toContain(" a lap to others on track.");
+    expectWellFormed(reading);
+  });
+
+  it("says where too few laps are left to say what to work on", () => {
+    const few = [84_000, 84_100, 84_200, 84_300].map((ms) => ({ ms, remarks: [], pace: true }));
+    const account = timeAccount([[...few, { ms: 1_500_000, remarks: [], pace: true, isOdd: true }]], 84_000);
+    expect(accountReading({ account })).toContain(
+      "Too few pace laps are left without it to say what to work on.",
+    );
+  });
 });
 
 describe("any time account", () => {

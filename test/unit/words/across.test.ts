@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { known, unknown } from "#domain";
 import type { SessionTrend } from "#stats";
-import { acrossReading, acrossTitle, sayAcross, sayTrend } from "#words";
+import { acrossReading, acrossTitle, sayAcross } from "#words";
 
 const trend = (fields: Partial<SessionTrend>): SessionTrend => ({
   sessions: 9,
@@ -15,7 +15,7 @@ const trend = (fields: Partial<SessionTrend>): SessionTrend => ({
   ...fields,
 });
 const none = trend({ finding: "no clear change", perWeek: { slope: 0, low: -0.01, high: 0.02 } });
-const few = unknown("needs 5 combos with this figure, has 4");
+const few = unknown({ needs: 5, of: "combo with this figure", has: 4 });
 
 describe("figures across combos in words", () => {
   it.each([
@@ -60,14 +60,5 @@ describe("figures across combos in words", () => {
   it("too few combos are told with how many there are", () => {
     expect(acrossTitle("mistakes", few, 0)).toBe("Mistakes: not enough combos with this figure yet: 4 of 5");
     expect(acrossReading("mistakes", few)).toMatch(/Each combo stands where it was first driven\.$/);
-  });
-
-  it("a trend in a cell is a slope, or why there is none", () => {
-    expect(sayTrend(known(trend({ perWeek: { slope: -210, low: -260, high: -170 } })))).toBe(
-      "−0.21 s a week",
-    );
-    expect(sayTrend(known(none))).toBe("no clear change");
-    expect(sayTrend(unknown("needs 5 sessions with 5 pace laps, has 2"))).toBe("2 of 5 sessions");
-    expect(sayTrend(unknown("needs sessions at different times"))).toBe("not known");
   });
 });

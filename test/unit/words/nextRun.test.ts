@@ -25,7 +25,7 @@ function anAccount(pace: number, repeatability: number, mistakes: number): Figur
   });
 }
 
-const nothingToMeasure = unknown("nothing to measure against");
+const nothingToMeasure = unknown({ because: "nothing to measure a session against" });
 
 function next(
   fields: Partial<RunReport> = {},
@@ -33,9 +33,9 @@ function next(
   cornersOfMistakes: readonly number[] = [],
   sector?: number,
 ): NextRun {
-  const line = account.known ? largestLine(account.value) : undefined;
-  const workOn: SessionReport["workOn"] =
-    account.known && line !== undefined ? { line, ms: account.value[line], sector } : undefined;
+  const largest = account.known ? largestLine(account.value) : undefined;
+  const isOddAside = account.known && account.value.odd !== undefined;
+  const workOn: SessionReport["workOn"] = largest && { ...largest, sector, isOddAside };
   const suggested = suggestNextRun(aReport(spread, fields), {
     session: {
       account,
@@ -90,7 +90,7 @@ describe("the next run", () => {
   it("is the same again after a few laps", () => {
     const suggested = next({ laps: 3, counts: someCounts({ pace: 3 }) }, anAccount(100, 300, 50));
     expect(suggested.suggestion).toBe("The same again, 8 laps in a row.");
-    expect(suggested.reason).toBe("Not enough laps to say: 3 of 5.");
+    expect(suggested.reason).toBe("Two more laps for a verdict.");
   });
 
   it("is a pace run after a drill, and the same again in the wet", () => {
@@ -104,7 +104,9 @@ describe("the next run", () => {
 
   it("says so when there is nothing to measure against, nothing lost, or a guest drove", () => {
     expect(next().reason).toBe("The next session here will be measured against today's PB.");
-    expect(next({}, unknown("needs 5 pace laps, has 4")).reason).toBe("Not enough pace laps yet: 4 of 5.");
+    expect(next({}, unknown({ needs: 5, of: "pace lap", has: 4 })).reason).toBe(
+      "Not enough pace laps yet: 4 of 5.",
+    );
     expect(next({}, anAccount(-100, 0, 0)).suggestion).toBe("The same again, or set a faster target.");
     expect(next({ isGuest: true }).reason).toBe("Someone else drove this run.");
   });

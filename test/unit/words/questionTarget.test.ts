@@ -38,6 +38,14 @@ describe("a target is questioned", () => {
       "1:20.004 is 3.70 s under your PB, and your sessions' bests lie within 1.20 s of each other: is it meant?",
     ]));
 
+  it("not within a hundredth of the PB, however close together the sessions' bests lie", () => {
+    const even = { ...combo, sessionBests: { low: 83_704, high: 83_804 } };
+    expect(question({ kind: "best", value: 82_900 }, even)).toEqual([]);
+    expect(question({ kind: "best", value: 82_800 }, even)).toEqual([
+      "1:22.800 is 0.90 s under your PB, and your sessions' bests lie within 0.10 s of each other: is it meant?",
+    ]);
+  });
+
   it("when it is more than a twentieth under the figure now and no range is known", () => {
     expect(question({ kind: "best", value: 79_000 }, { today, now: 83_704 })).toEqual([
       "1:19.000 is 4.70 s under your PB: is it meant?",
@@ -52,12 +60,22 @@ describe("a target is questioned", () => {
       "A usual lap of 1:23.000 is faster than your PB of 1:23.704: is it meant?",
     ]));
 
-  it("when it lies under the floor of the practice curve", () =>
-    expect(
-      question({ kind: "best", value: 83_000 }, { ...combo, floor: { low: 83_100, high: 83_600 } }),
-    ).toEqual([
-      "Your best lap seems to level off between 1:23.100 and 1:23.600, and the target lies under that: is it meant?",
-    ]));
+  it("when fewer than 1 in 20 futures reach it within a year, and then by that alone", () => {
+    const known = { ...combo, now: 84_500, hardest: 82_400 };
+    expect(question({ kind: "median", value: 82_399 }, known)).toEqual([
+      "Fewer than 1 in 20 futures reach 1:22.399 within a year: is it meant?",
+    ]);
+    expect(question({ kind: "best", value: 79_000 }, { ...combo, hardest: 79_100 })).toEqual([
+      "Fewer than 1 in 20 futures reach 1:19.000 within a year: is it meant?",
+    ]);
+  });
+
+  it("“fair: 1:23.65”, then “faster than your PB: is it meant?”: what a forecast allows raises no other question", () => {
+    expect(question({ kind: "median", value: 83_650 }, { ...combo, now: 84_500, hardest: 82_400 })).toEqual(
+      [],
+    );
+    expect(question({ kind: "best", value: 80_004 }, { ...combo, hardest: 79_000 })).toEqual([]);
+  });
 
   it("when it asks for every lap clean", () =>
     expect(question({ kind: "cleanShare", value: 1000 }, { today, now: 750 })).toEqual([

@@ -60,9 +60,15 @@ describe("what changed since the period before", () => {
   });
 
   it("with too few sessions says how many are missing", () => {
-    const shift = unknown("needs 4 sessions with 5 pace laps, has 1 in the period before");
+    const shift = unknown({
+      needs: 4,
+      of: "session",
+      each: { needs: 5, of: "pace lap" },
+      has: 1,
+      period: "before",
+    });
     expect(shiftTitle({ shift }, before)).toBe(
-      "Not enough sessions with 5 pace laps yet: 1 of 4 in the period before",
+      "Not enough sessions with 5 pace laps each yet: 1 of 4 in the period before",
     );
   });
 
@@ -103,6 +109,7 @@ describe("every sentence about a change", () => {
   it("claims one only where the interval leaves out zero, and names chance where it does not", () =>
     fc.assert(
       fc.property(interval, (found) => {
+        fc.pre(found.low !== 0 || found.high !== 0);
         const holdsZero = found.low <= 0 && found.high >= 0;
         const shift = known({ ...found, sessions: 6, sessionsBefore: 6 });
         const thirds = known({ ...found, sessions: 6, sessionsLeftOut: 2 });
@@ -125,6 +132,7 @@ describe("every sentence about a change", () => {
           days: 11,
           cost: known(found),
           lapsUntilBack: 40,
+          isCompared: true,
         });
         const sentences = [
           shiftTitle({ shift }, before),
@@ -145,6 +153,29 @@ describe("every sentence about a change", () => {
         }
       }),
     ));
+
+  it("puts nothing down to chance where nothing differed", () => {
+    const same = { estimate: 0, low: 0, high: 0 };
+    const shift = known({ ...same, sessions: 6, sessionsBefore: 6 });
+    const thirds = known({ ...same, sessions: 6, sessionsLeftOut: 0 });
+    const difference = { ...same, basis: "same sessions", sessions: 6 } as const;
+    const sentences = [
+      shiftTitle({ shift }, before),
+      thirdsTitle({ thirds }),
+      scatterShiftSays({ scatterShift: shift }, before),
+      sayDifference({ factor: "tyres", value: "soft", usual: "hard", difference }),
+    ];
+    expect(sentences).toEqual([
+      "No difference from the 4 weeks before",
+      "No difference late in a session",
+      "No difference from the 4 weeks before.",
+      "soft against hard: no difference, in the same 6 sessions",
+    ]);
+    for (const sentence of [...sentences, shiftReading({ shift, distribution }), thirdsReading({ thirds })]) {
+      expectWellFormed(sentence);
+      expect(hedges.test(sentence), sentence).toBe(false);
+    }
+  });
 
   it("calls no line of the account sure whose sessions may have moved by chance", () =>
     fc.assert(
@@ -170,7 +201,8 @@ describe("every sentence about a change", () => {
         expectWellFormed(sentence);
         const apart = (now?.low ?? 0) > (was?.high ?? 1) || (now?.high ?? 1) < (was?.low ?? 0);
         expect(/clearly/.test(sentence)).toBe(apart);
-        expect(/may be chance/.test(sentence)).toBe(!apart);
+        expect(/may be chance/.test(sentence)).toBe(!apart && a !== b);
+        expect(/no difference/.test(sentence)).toBe(a === b);
       }),
     ));
 });
@@ -208,7 +240,10 @@ describe("what laps were driven with", () => {
   const found = (estimate: number, low: number, high: number) =>
     known({ estimate, low, high, basis: "same sessions" as const, sessions: 6 });
   const factors = (difference: FactorGroups["groups"][number]["difference"]): FactorGroups[] => [
-    { factor: "tyres", groups: [group("hard", unknown("the most driven")), group("soft", difference)] },
+    {
+      factor: "tyres",
+      groups: [group("hard", unknown({ because: "the most driven" })), group("soft", difference)],
+    },
   ];
 
   it("puts clear differences first, and says that it is not a test", () => {
@@ -216,7 +251,9 @@ describe("what laps were driven with", () => {
     expect(factorsTitle(clear)).toBe("With soft faster by 0.12 s, surely more than 0.04 s, against hard");
     expect(factorsReading(clear)).toMatch(/^Not a test/);
     expect(factorsReading(clear)).not.toContain("A comparison needs");
-    const few = factors(unknown("needs 4 sessions with 3 clean laps of each, has 2"));
+    const few = factors(
+      unknown({ needs: 4, of: "session of each kind", each: { needs: 3, of: "clean lap" }, has: 2 }),
+    );
     expect(factorsReading([...clear, ...few])).toMatch(/^Not a test.+A comparison needs 4 sessions/);
     const [, one] = [...factors(found(900, -10, 2000)), ...clear];
     expect(
@@ -226,11 +263,17 @@ describe("what laps were driven with", () => {
   });
 
   it("says when nothing can be told apart", () => {
-    expect(factorsTitle(factors(unknown("needs 4 sessions with 3 clean laps of each, has 2")))).toBe(
-      "Too few sessions to tell apart by tyres",
-    );
+    expect(
+      factorsTitle(
+        factors(
+          unknown({ needs: 4, of: "session of each kind", each: { needs: 3, of: "clean lap" }, has: 2 }),
+        ),
+      ),
+    ).toBe("Too few sessions to tell apart by tyres");
     expect(factorsTitle([])).toBe("Everything noted stayed the same");
-    expect(sayMissing("needs 4 sessions with 3 clean laps of each, has 2")).toBe("too few sessions: 2 of 4");
+    expect(
+      sayMissing({ needs: 4, of: "session of each kind", each: { needs: 3, of: "clean lap" }, has: 2 }),
+    ).toBe("too few sessions: 2 of 4");
   });
 });
 
@@ -258,8 +301,10 @@ describe("practice", () => {
   });
 
   it("says what a break cost, or why that cannot be told", () => {
-    const cost = unknown("needs 4 steps of neighbouring sessions, has 1");
-    expect(sayBreak({ from: "2026-11-04", to: "2026-11-18", days: 14, cost, lapsUntilBack: 14 })).toBe(
+    const cost = unknown({ needs: 4, of: "step of neighbouring sessions", has: 1 });
+    expect(
+      sayBreak({ from: "2026-11-04", to: "2026-11-18", days: 14, cost, lapsUntilBack: 14, isCompared: true }),
+    ).toBe(
       "14 days without a session until Wed 18 Nov 2026: what it cost cannot be told, not enough steps of neighbouring sessions yet: 1 of 4. The old level was back after 14 laps.",
     );
     expect(sayBreaks([])).toBe("no break of ten days or more");

@@ -8,9 +8,18 @@ const step = (estimate: number, low: number, high: number, isQuestioned = false)
 test("a step clear of zero is a difference, one that holds zero may be chance", () => {
   expect(step(-310, -500, -125)).toBe("faster by 0.31 s, surely more than 0.12 s");
   expect(step(20, -96, 140)).toBe("may be chance, between 0.10 s faster and 0.14 s slower");
-  expect(sayRigStep(unknown("needs 2 sessions before the change, has 1"))).toBe(
-    "Not enough sessions before the change yet: 1 of 2",
-  );
+  expect(step(0, 0, 0)).toBe("no difference");
+  expect(
+    sayRigStep(
+      unknown({
+        needs: 2,
+        of: "session",
+        each: { needs: 5, of: "pace lap" },
+        has: 1,
+        where: "before the change",
+      }),
+    ),
+  ).toBe("Not enough sessions with 5 pace laps each yet: 1 of 2 before the change");
 });
 
 test("a step too large for a rig is asked about", () => {

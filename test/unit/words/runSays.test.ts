@@ -13,8 +13,15 @@ describe("what a run says", () => {
     [{ kind: "guest" }, "Someone else drove: this run enters no figure of yours."],
     [{ kind: "no times", driven: 0 }, "No laps yet."],
     [{ kind: "no times", driven: 1 }, "No clean lap with a time in 1 lap."],
-    [{ kind: "first best", ms: 83_704, decimals: 3 }, "1:23.704 is your first PB here."],
-    [{ kind: "first best", ms: 83_700, decimals: 1 }, "About 1:23.7 is your first PB here."],
+    [{ kind: "first best", ms: 83_704, decimals: 3, first: undefined }, "1:23.704 is your first PB here."],
+    [
+      { kind: "first best", ms: 83_700, decimals: 1, first: undefined },
+      "About 1:23.7 is your first PB here.",
+    ],
+    [
+      { kind: "first best", ms: 85_740, decimals: 3, first: { ms: 85_812, decimals: 3 } },
+      "1:25.740 is your PB here, 0.072 s under the first, 1:25.812.",
+    ],
     [
       { kind: "new best", ms: 83_704, decimals: 3, pbMs: 84_017, pbDecimals: 3 },
       "1:23.704 is a new PB, 0.313 s under the old one.",
@@ -64,13 +71,10 @@ describe("what a run says", () => {
       { kind: "spread", scatterMs: 312, percent: 0.371, laps: 12 },
       "± 0.31 s · 0.37 % from lap to lap, in 12 laps.",
     ],
-    [
-      { kind: "few", laps: 3, bestMs: 84_100, decimals: 3 },
-      "Best 1:24.100 of 3 laps. Not enough laps yet: 3 of 5.",
-    ],
+    [{ kind: "few", laps: 3, bestMs: 84_100, decimals: 3 }, "Best 1:24.100. Two more laps for a verdict."],
     [
       { kind: "few", laps: 1, bestMs: 84_100, decimals: 2 },
-      "Best about 1:24.10 of 1 lap. Not enough laps yet: 1 of 5.",
+      "Best about 1:24.10. Four more laps for a verdict.",
     ],
     [
       { kind: "few", laps: 0, bestMs: 84_100, decimals: 3 },
@@ -93,7 +97,7 @@ describe("what a run says", () => {
     expect(
       said(
         { kind: "few", laps: 6, bestMs: 84_100, decimals: 1 },
-        { scatter: unknown("needs 5 pace laps, has 0") },
+        { scatter: unknown({ needs: 5, of: "pace lap", has: 0 }) },
       ),
     ).toBe("Best about 1:24.1 of 6 laps. Not enough pace laps yet: 0 of 5."));
 });

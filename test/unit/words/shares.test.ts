@@ -19,14 +19,14 @@ describe("shares", () => {
       "1 mistake in 100 laps, between 0 and 5",
     );
     expect(sayNearTheBest({ share: 0.29, low: 0.2, high: 0.4, within: 12, laps: 41 }, 0.5)).toBe(
-      "12 of 41 clean laps within 0.5 % of the best of their session",
+      "12 of 41 pace laps within 0.5 % of the best of their session",
     );
   });
 
   it("say what is missing", () => {
     expect(sayCleanShare(undefined)).toBe("No timed laps yet");
     expect(sayMistakeShare(undefined)).toBe("No laps yet");
-    expect(sayNearTheBest(undefined, 0.5)).toBe("No session with 5 clean laps yet");
+    expect(sayNearTheBest(undefined, 0.5)).toBe("No session with 5 pace laps yet");
   });
 
   it("lie inside the interval told", () =>
@@ -51,6 +51,7 @@ describe("the personal best", () => {
   const step = (ms: number, date: string, decimals = 3): DatedBest => ({
     lapId: date,
     runId: "run",
+    kind: "pace",
     isSummary: false,
     at: Date.parse(date),
     ms,

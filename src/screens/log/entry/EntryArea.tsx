@@ -3,6 +3,7 @@ import { type Id, lapsInOrder, type Run } from "#domain";
 import type { EntryContext } from "#entry";
 import { useHeight } from "#ui/useHeight.ts";
 import { useHeadsTop } from "../laps/useHeadsTop.ts";
+import { ForgottenEnd } from "../runs/ForgottenEnd.tsx";
 import type { SessionFigures } from "../session/sessionFigures.ts";
 import { useStoredWords } from "../typed/useStoredWords.ts";
 import styles from "./EntryArea.module.css";
@@ -56,6 +57,7 @@ export function EntryArea(props: EntryAreaProps) {
           {finding}
         </p>
       )}
+      <ForgottenEnd run={run} driven={entry.driven} usualMs={context.usualMs} />
       <EntryPanel
         entry={entry}
         context={context}

@@ -1,4 +1,4 @@
-import { remarkKinds } from "#domain";
+import { aboutRemark, remarkKinds } from "#domain";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import styles from "./EntryHelp.module.css";
 
@@ -28,7 +28,7 @@ export function EntryHelp({ sectors }: { readonly sectors: number | undefined })
             <dd>{word}</dd>
           </div>
         ))}
-        <dt>4912 f@5</dt>
+        <dt>4912 {aboutRemark("off").letter}@5</dt>
         <dd>a remark after the time, at corner 5; alone it is a lap without a time</dd>
         <dt>/ words</dt>
         <dd>a note behind the lap</dd>

@@ -8,14 +8,13 @@ import {
   useState,
 } from "react";
 import { differenceShown, formatLapTime, formatSeconds, remarkInWords, type ShownTime } from "#domain";
-import { type EntryContext, parseEntry } from "#entry";
+import { type EntryContext, parseEntry, questionOf } from "#entry";
 import { useDevice } from "#state/device.ts";
 import { Button } from "#ui/Button.tsx";
 import { sayProblem } from "#ui/FieldFrame.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
 import { UnstoredLines } from "../typed/UnstoredLines.tsx";
-import { askedOnPad } from "./askedOnPad.ts";
 import { EntryHelp } from "./EntryHelp.tsx";
 import styles from "./EntryPanel.module.css";
 import { Pad } from "./Pad.tsx";
@@ -185,7 +184,7 @@ function ReadingOf({ entry, context, lapNumber, isPadShown }: ReadingOfProps) {
         </p>
       ) : standing.kind === "asking" ? (
         <p className={styles["ask"]} role="alert">
-          {isPadShown ? askedOnPad(standing.why) : standing.why}
+          {questionOf(standing, isPadShown ? "pad" : "keys") ?? "The same lap again?"}
         </p>
       ) : (
         <p className={styles["about"]}>{about.filter(Boolean).join(" · ")}</p>

@@ -1,5 +1,5 @@
 import { type PointerEvent, useState } from "react";
-import { aboutRemark, type RemarkKind } from "#domain";
+import { type RemarkKind, remarksOnPad } from "#domain";
 import { Button } from "#ui/Button.tsx";
 import styles from "./Pad.module.css";
 import { pressKey, remarksIn, toggleRemark, toggleSign } from "./padText.ts";
@@ -17,8 +17,6 @@ interface PadProps {
   readonly lapNumber: number;
 }
 
-const often: readonly RemarkKind[] = ["off", "spin", "cut", "traffic"];
-const seldom: readonly RemarkKind[] = ["contact", "slow", "out", "in"];
 const digits = ["1", "2", "3", "4", "5", "6", "7", "8", "9"];
 
 /** Keeps the focus in the entry line, so that a keyboard beside the pad goes on working. */
@@ -31,7 +29,7 @@ export function Pad({ text, onText, onAdd, onNote, sectors, lapNumber }: PadProp
   // Where nothing is known of sectors, the first ones can still be typed.
   const isSpaceShown = sectors === undefined ? isMore : sectors > 1;
   const present = remarksIn(text);
-  const remark = (kind: RemarkKind) => (
+  const remark = ({ kind, word }: { readonly kind: RemarkKind; readonly word: string }) => (
     <button
       key={kind}
       type="button"
@@ -39,7 +37,7 @@ export function Pad({ text, onText, onAdd, onNote, sectors, lapNumber }: PadProp
       aria-pressed={present.includes(kind)}
       onClick={() => onText(toggleRemark(text, kind))}
     >
-      {aboutRemark(kind).word}
+      {word}
     </button>
   );
   const key = (sign: string, name = sign) => (
@@ -58,7 +56,7 @@ export function Pad({ text, onText, onAdd, onNote, sectors, lapNumber }: PadProp
     // biome-ignore lint/a11y/noStaticElementInteractions: holds the focus in the entry line, offers nothing itself
     <div className={styles["pad"]} onPointerDown={keepFocus} onMouseDown={(event) => event.preventDefault()}>
       <div className={styles["remarks"]}>
-        {(isMore ? seldom : often).map(remark)}
+        {remarksOnPad(isMore ? "seldom" : "often").map(remark)}
         <button
           type="button"
           className={styles["remark"]}

@@ -5,12 +5,12 @@ import {
   isPaceRun,
   type Layout,
   lapsInOrder,
+  lapsInPlace,
   type Preferences,
   type Run,
-  sortLaps,
 } from "#domain";
-import { type EntryContext, isAlike, knownFrom, measuresOf } from "#entry";
-import { median } from "#stats";
+import { type EntryContext, isAlike, knownFrom, knownTimes, measuresOf, usualLap } from "#entry";
+import { mayTakeBest, median } from "#stats";
 
 /** A best time, with what is known of its decimals. */
 export interface Best {
@@ -31,6 +31,8 @@ interface About {
   readonly preferences: Preferences;
   /** Best of the page, a lap confirmed as odd and the edited one left out. */
   readonly pb: Best | undefined;
+  /** Whether the page had a best before the session. */
+  readonly hasEarlierBest: boolean;
   readonly targetMs: number | undefined;
 }
 
@@ -47,7 +49,7 @@ export function entryContext(about: About): EntryContext {
     displayDecimals: preferences.displayDecimals,
     ...(layout.sectors !== undefined && { sectors: layout.sectors }),
     ...(layout.corners.length > 0 && { corners: layout.corners.length }),
-    isPractice: run?.guest === undefined,
+    isPractice: run === undefined || (run.guest === undefined && mayTakeBest(run.kind, about.hasEarlierBest)),
     isSlow: run?.kind === "race" && last === undefined,
   };
 }
@@ -71,25 +73,34 @@ function timesKnown(about: About) {
   const anchor = median(known.page ?? []) ?? pb?.ms;
   const near = (times: readonly number[]) =>
     anchor === undefined ? times : times.filter((ms) => ms >= anchor / 3 && ms <= anchor * 3);
-  const isDry = (run?.surface ?? "dry") === "dry";
+  const { surface } = run ?? noRun;
+  const isDry = surface === "dry";
   const isPace = run !== undefined && isPaceRun({ ...run, surface: "dry" });
+  const isRace = run?.kind === "race" && isPaceRun({ ...run, kind: "pace", surface: "dry" });
+  const isPbUsual = isDry && (run === undefined || isPace || isRace);
   const likeTimes = near(measuresOf(like));
   const paceTimes = near(runs.flatMap((one) => paceTimesOf(one, preferences.settlingLaps)));
-  const usualMs = isDry ? (median(paceTimes) ?? pb?.ms) : (median(likeTimes) ?? median(known.page ?? []));
-  return {
-    ...(usualMs !== undefined && { usualMs }),
-    // A run that is no pace run moves no usual but its own.
-    paceTimes: isPace ? (isDry ? paceTimes : likeTimes) : [],
+  const ofSession = !isRace || likeTimes.length === 0 ? paceTimes : likeTimes;
+  const times = {
+    paceTimes: isPbUsual ? ofSession : likeTimes,
+    runTimes: near(
+      own === undefined ? [] : lapsInOrder(own).flatMap((lap) => (isMeasure(lap) ? [lap.ms] : [])),
+    ),
     likeTimes,
-    runTimes: near(own === undefined ? [] : measuresOf([own])),
     known,
+    isPbUsual,
+    surfaceMs: median(near(measuresOf([...runs, ...around.page].filter((one) => one.surface === surface)))),
     isDry,
     isPaceRun: isPace,
   };
+  const usualMs = usualLap(knownTimes(times), { ...times, pbMs: pb?.ms });
+  return { ...times, ...(usualMs !== undefined && { usualMs }) };
 }
 
 const noRun = { kind: "pace", effort: "full", surface: "dry" } as const;
 
 function paceTimesOf(run: Run, settlingLaps: number): number[] {
-  return sortLaps(run, settlingLaps).flatMap(({ lap, isPace }) => (isPace && isMeasure(lap) ? [lap.ms] : []));
+  return lapsInPlace(run, settlingLaps).flatMap(({ lap, place }) =>
+    place === "pace" && isMeasure(lap) ? [lap.ms] : [],
+  );
 }

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from "react";
 import { addLap, type NewLap } from "#db";
 import type { Id, Run } from "#domain";
-import { type EntryContext, type EntryReading, isOdd, parseEntry, questionOf, sourceOf } from "#entry";
+import { type Ask, type EntryContext, type EntryReading, isOdd, parseEntry, sourceOf } from "#entry";
 import { type Draft, type LeftDraft, useDraft, useLogbook, useWrite } from "#live";
 import { type DraftedLine, type Line, lineWords } from "./draftedLine.ts";
 import { isSeparate } from "./isSeparate.ts";
@@ -14,7 +14,7 @@ const nothing: DraftedLine = { text: "", lines: [] };
  */
 export type Standing =
   | { readonly kind: "typing" | "refused" | "homeless" }
-  | { readonly kind: "asking"; readonly why: string };
+  | { readonly kind: "asking"; readonly asks: readonly Ask[] };
 
 export interface Entry {
   readonly text: string;
@@ -53,6 +53,8 @@ export interface Entry {
   readonly takePasted: (laps: readonly Id[]) => void;
   /** The laps stored last from here since the page was opened: one that was typed, or all of a pasted block. */
   readonly stored: readonly Id[];
+  /** All laps typed here one by one and stored as Enter was pressed, since the page was opened. */
+  readonly driven: readonly Id[];
 }
 
 const sameTapMs = 1000;
@@ -69,6 +71,7 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
   const draft = useDraft<DraftedLine>(`entry ${sessionId}`, nothing, lineWords);
   const [standing, setStanding] = useState<Standing>({ kind: "typing" });
   const [stored, setStored] = useState<readonly Id[]>([]);
+  const [driven, setDriven] = useState<readonly Id[]>([]);
   const now = useRef(draft.value);
   now.current = draft.value;
   const lastAdded = useRef<{ text: string; at: number }>(undefined);
@@ -98,9 +101,14 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
     const change = await write((to) => addLap(to, { runId, id, lap }), {
       onFault: (fault) => settle(id, fault.message),
     });
-    if (change === undefined) return;
+    if (change === undefined) return false;
     settle(id);
     setStored([id]);
+    return true;
+  };
+  /** A line that had to wait says nothing of when its lap was driven. */
+  const storeAsDriven = async (line: Line) => {
+    if (await store(line)) setDriven((before) => [...before, line.id]);
   };
   const takeBack = (line: Line) => {
     settle(line.id);
@@ -137,10 +145,9 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
     if (runId === undefined || reading === undefined) return;
     if (!reading.ok) return setStanding({ kind: "refused" });
     const isAgain = lastAdded.current?.text === text && at - lastAdded.current.at < sameTapMs;
-    const why = questionOf(reading) ?? (isAgain ? "The same lap again?" : undefined);
-    if (why !== undefined && standing.kind !== "asking") {
+    if ((reading.asks.length > 0 || isAgain) && standing.kind !== "asking") {
       askedAt.current = at;
-      return setStanding({ kind: "asking", why });
+      return setStanding({ kind: "asking", asks: reading.asks });
     }
     if (standing.kind === "asking" && !isSeparate(at, askedAt.current)) return;
     const lap: NewLap = {
@@ -158,7 +165,7 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
       lines: [...now.current.lines, line],
       emptied: undefined,
     });
-    void store(line);
+    void storeAsDriven(line);
   };
   const submit = (at: number) =>
     isStray ? setStanding({ kind: "homeless" }) : submitTo(into ?? run?.id, at);
@@ -185,6 +192,7 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
     takeBack: text === "" ? takeBack : undefined,
     submit,
     stored,
+    driven,
     begunIn,
     isStray,
     placeIn: (runId, at) => {

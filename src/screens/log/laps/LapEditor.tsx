@@ -1,8 +1,8 @@
-import { type KeyboardEvent, useEffect, useRef, useState } from "react";
-import { deleteLap, editLap, type LapPatch, moveLaps, setNotBest } from "#db";
+import { type KeyboardEvent, useEffect, useRef } from "react";
+import { type Change, deleteLap, editLap, type LapPatch, moveLaps, setNotBest } from "#db";
 import { canonicalText, type Lap, lapsInOrder, type Run } from "#domain";
 import { type EntryContext, factsOf, isOdd, parseEntry, type TypedLap, writeEntry } from "#entry";
-import { useWrite } from "#live";
+import { useWrite, useWriteForm } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
@@ -14,6 +14,9 @@ import { useSecondPress } from "../entry/useSecondPress.ts";
 import { PickAndDo } from "../putRight/PickAndDo.tsx";
 import type { SessionFigures } from "../session/sessionFigures.ts";
 import styles from "./LapEditor.module.css";
+import { type ReadEdit, readEdit, type TypedEdit } from "./typedEdit.ts";
+
+const nothing = { ok: false, problems: { text: "Write a time or a remark, or delete the lap" } } as const;
 
 interface LapEditorProps {
   readonly lap: Lap;
@@ -33,48 +36,53 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
   // Until the driver types, the field follows the lap: that is what they see, and what they change.
   const seen = useRef(lap);
   if (draft.text === before) seen.current = lap;
-  const [isRefused, setRefused] = useState(false);
   const asking = useSecondPress();
   const isTouch = useIsTouch();
-  const box = useRef<HTMLDivElement>(null);
+  const reading = draft.text.trim() === "" ? nothing : readEdit(draft.text, context);
+  /** What the driver changed in the lap; one whose time or remarks are others is judged, and asked about, again. */
+  const changedIn = (read: ReadEdit) => {
+    const unchanged = parseEntry(writeEntry(seen.current), context);
+    const changed = changedFields(unchanged.ok ? unchanged.lap : seen.current, read.lap);
+    return { changed, isJudged: "ms" in changed || "remarks" in changed };
+  };
+  const { box, field, submit } = useWriteForm<TypedEdit, ReadEdit, Change, HTMLDivElement>({
+    typed: {
+      value: { text: draft.text },
+      set: (typed) => {
+        asking.forget();
+        draft.set(typed?.text);
+      },
+    },
+    reading,
+    isAgreed: (read, { timeStamp }) => {
+      // What an earlier editor left half typed is on its way here: to store what stands there instead would let it go.
+      if (draft.kept.isEmpty && !draft.kept.isRead) return false;
+      return asking.isGivenBy(timeStamp, changedIn(read).isJudged ? factsOf(read) : undefined);
+    },
+    write: async (book, read) => {
+      const { changed, isJudged } = changedIn(read);
+      const patch = isJudged ? { ...changed, isOdd: isOdd(read) ? (true as const) : undefined } : changed;
+      if (Object.keys(patch).length === 0) return { what: "Lap unchanged", edits: [] };
+      return editLap(book, { runId: run.id, lapId: lap.id, patch, expected: seen.current });
+    },
+    isUndoOffered: true,
+    onStored: onDone,
+  });
   useEffect(() => {
     const input = box.current?.querySelector("input");
     input?.focus();
     input?.select();
-  }, []);
-
-  const { text } = draft;
-  const reading = text.trim() === "" ? undefined : parseEntry(text, context);
+  }, [box]);
   const leave = () => {
     draft.set(undefined);
     onDone();
-  };
-  const store = async (at: number) => {
-    // What an earlier editor left half typed is on its way here: to store what stands there instead would let it go.
-    if (draft.kept.isEmpty && !draft.kept.isRead) return;
-    if (!reading?.ok) return setRefused(true);
-    const unchanged = parseEntry(writeEntry(seen.current), context);
-    const changed = changedFields(unchanged.ok ? unchanged.lap : seen.current, reading.lap);
-    // What stood there already is not asked about again.
-    const isJudged = "ms" in changed || "remarks" in changed;
-    const question = isJudged ? factsOf(reading) : undefined;
-    if (!asking.isGivenBy(at, question)) return;
-    const patch = isJudged ? { ...changed, isOdd: isOdd(reading) ? (true as const) : undefined } : changed;
-    if (
-      Object.keys(patch).length === 0 ||
-      (await write((book) => editLap(book, { runId: run.id, lapId: lap.id, patch, expected: seen.current }), {
-        isUndoOffered: true,
-      }))
-    )
-      leave();
   };
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key === "Escape") {
       event.stopPropagation();
       leave();
     } else if (event.key === "Enter" && event.target instanceof HTMLInputElement) {
-      event.preventDefault();
-      void store(event.timeStamp);
+      submit(event);
     }
   };
   const remove = async () => {
@@ -103,23 +111,13 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
     <div ref={box} className={styles["editor"]} onKeyDown={onKeyDown}>
       <Field
         label={`Lap ${number}`}
-        value={text}
-        onChange={(next) => {
-          setRefused(false);
-          asking.forget();
-          draft.set(next);
-        }}
+        {...field("text")}
         size="between"
         autoCapitalize="off"
         spellCheck={false}
-        problem={
-          isRefused && !reading?.ok
-            ? (reading?.problem ?? "Write a time or a remark, or delete the lap")
-            : undefined
-        }
         hint={
-          reading?.ok
-            ? `${readAs(reading.lap)}${isTouch ? "" : " Enter stores it, Escape leaves it as it was."}`
+          reading.ok
+            ? `${readAs(reading.value.lap)}${isTouch ? "" : " Enter stores it, Escape leaves it as it was."}`
             : "Time, sectors, remarks, / note"
         }
       />
@@ -132,7 +130,7 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
       </div>
       <HalfTyped of={draft.kept} />
       <div className={styles["buttons"]}>
-        <Button variant="primary" size="between" onClick={({ timeStamp }) => void store(timeStamp)}>
+        <Button variant="primary" size="between" onClick={submit}>
           Store
         </Button>
         <Button size="between" onClick={leave}>
@@ -170,12 +168,14 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
 }
 
 /** Only what the driver changed, so that another field mended in another tab meanwhile stays. */
-function changedFields(seen: TypedLap, { ms, decimals, sectors, note, remarks }: TypedLap): LapPatch {
-  const isOther = (a: unknown, b: unknown) => canonicalText(a ?? null) !== canonicalText(b ?? null);
+function changedFields(seen: TypedLap, typed: TypedLap): LapPatch {
+  const { ms, decimals, sectors, sectorDecimals, note, remarks } = typed;
+  const isOther = (...fields: readonly (keyof TypedLap)[]) =>
+    fields.some((field) => canonicalText(typed[field] ?? null) !== canonicalText(seen[field] ?? null));
   return {
-    ...((ms !== seen.ms || decimals !== seen.decimals) && { ms, decimals }),
-    ...(isOther(sectors, seen.sectors) && { sectors }),
-    ...(note !== seen.note && { note }),
-    ...(isOther(remarks, seen.remarks) && { remarks }),
+    ...(isOther("ms", "decimals") && { ms, decimals }),
+    ...(isOther("sectors", "sectorDecimals") && { sectors, sectorDecimals }),
+    ...(isOther("note") && { note }),
+    ...(isOther("remarks") && { remarks }),
   };
 }

@@ -1,6 +1,6 @@
-import { betweenSigns, formatDelta, formatLapTime, lapSigns, signsOf } from "#domain";
+import { betweenSigns, formatDelta, formatLapTime, lapSigns, saySectors, signsOf } from "#domain";
 import type { LapDifferences } from "#stats";
-import { Ink } from "#ui/Ink.tsx";
+import { Delta } from "#ui/Delta.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Spoken } from "#ui/Spoken.tsx";
 import styles from "./LapTable.module.css";
@@ -37,6 +37,7 @@ export function LapRow({ row, columns, isStanding, onEdit }: LapRowProps) {
   const target = toTarget !== undefined && formatDelta(toTarget, decimals.toTarget);
   // With its signs in the text, and the stroke a note is typed behind, a copied row can be pasted as the lap.
   const said = signsOf(lap);
+  const sectors = saySectors(lap);
   const hasOwnLine = isNarrow && lap.sectors !== undefined;
   return (
     <>
@@ -49,7 +50,11 @@ export function LapRow({ row, columns, isStanding, onEdit }: LapRowProps) {
           </button>
         </td>
         <td className={styles["figures"]}>
-          {toClean !== undefined && <Delta ms={toClean} decimals={decimals.toClean} />}
+          {toClean !== undefined && (
+            <Delta ms={toClean} decimals={decimals.toClean}>
+              {(way) => <Spoken> {way}</Spoken>}
+            </Delta>
+          )}
         </td>
         <td className={styles["figures"]}>
           {toBest !== undefined && formatDelta(toBest, decimals.toBest)}
@@ -63,14 +68,11 @@ export function LapRow({ row, columns, isStanding, onEdit }: LapRowProps) {
         </td>
         {hasTarget && !isNarrow && <td className={styles["figures"]}>{target}</td>}
         {!isNarrow &&
-          Array.from({ length: sectorCount }, (_, index) => {
-            const sector = lap.sectors?.[index];
-            return (
-              <td key={index} className={styles["figures"]}>
-                {sector !== undefined && formatLapTime(sector)}
-              </td>
-            );
-          })}
+          Array.from({ length: sectorCount }, (_, index) => (
+            <td key={index} className={styles["figures"]}>
+              {sectors[index]}
+            </td>
+          ))}
         <td className={styles["remarks"]}>
           {isBest &&
             (isStanding ? <strong className={styles["best"]}>{lapSigns.pb}</strong> : lapSigns.wasPb)}
@@ -86,19 +88,9 @@ export function LapRow({ row, columns, isStanding, onEdit }: LapRowProps) {
       {hasOwnLine && (
         <tr className={styles["sectors"]}>
           <td />
-          <td colSpan={4}>sectors {lap.sectors?.map((sector) => formatLapTime(sector)).join(" · ")}</td>
+          <td colSpan={4}>sectors {sectors.join(" · ")}</td>
         </tr>
       )}
     </>
-  );
-}
-
-/** Faster or slower by a sign and a word first, then by the ink. */
-function Delta({ ms, decimals }: { readonly ms: number; readonly decimals: number }) {
-  return (
-    <Ink tone={ms < 0 ? "gain" : ms > 0 ? "loss" : "plain"}>
-      {formatDelta(ms, decimals)}
-      <Spoken>{ms < 0 ? " faster" : ms > 0 ? " slower" : " level"}</Spoken>
-    </Ink>
   );
 }

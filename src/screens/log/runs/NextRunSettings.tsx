@@ -2,15 +2,31 @@ import { editRun, type RunPatch } from "#db";
 import type { Run } from "#domain";
 import { useWrite } from "#live";
 import { Choice } from "#ui/Choice.tsx";
+import { Name } from "#ui/Name.tsx";
 import styles from "./NextRunSettings.module.css";
-import { asOptions, effortWords, kindWords, surfaceOptions } from "./runWords.ts";
+import { asOptions, effortWords, kindWords, sayAgainAtPace, surfaceOptions } from "./runWords.ts";
 
-/** Before the first lap: what most often changes from run to run, one tap each. All else is behind "Change". */
-export function NextRunSettings({ run }: { readonly run: Run }) {
+interface NextRunSettingsProps {
+  readonly run: Run;
+  /** The run before it on the page. */
+  readonly before: { readonly run: Run; readonly number: number } | undefined;
+}
+
+/**
+ * Before the first lap: what most often changes from run to run, one tap each, and what went back by itself. All else is
+ * behind "Change".
+ */
+export function NextRunSettings({ run, before }: NextRunSettingsProps) {
   const write = useWrite();
   const change = (patch: RunPatch) => void write((book) => editRun(book, { runId: run.id, patch }));
+  const again = sayAgainAtPace(run, before);
   return (
     <div className={styles["lines"]}>
+      {again !== undefined && (
+        <p className={styles["again"]}>
+          <Name>{again}</Name>
+        </p>
+      )}
       <Choice
         label="Kind"
         labelHidden

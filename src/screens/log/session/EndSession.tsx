@@ -1,6 +1,6 @@
 import { endSession } from "#db";
 import { longestText } from "#domain";
-import { useDraft, useToday, useWrite } from "#live";
+import { useDraft, useToday, useWriteForm } from "#live";
 import { askToKeep } from "#state/storage.ts";
 import { Button } from "#ui/Button.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
@@ -17,21 +17,22 @@ interface EndSessionProps {
 
 /** Ends a session with a note to oneself, read again when this combo is next driven. */
 export function EndSession({ data, drivingMs, onClose }: EndSessionProps) {
-  const write = useWrite();
   const today = useToday(data.preferences);
   const { session } = data;
   const draft = useDraft(`note ${session.id}`, session.note);
-  const end = async () => {
-    const note = draft.value.trim();
-    const end = session.date === today ? {} : { at: session.startedAt + drivingMs };
-    const change = await write((book) => endSession(book, { sessionId: session.id, note, ...end }), {
-      isUndoOffered: true,
-    });
-    if (change === undefined) return;
-    draft.set(undefined);
-    onClose();
-    await askToKeep();
-  };
+  const { field, submit } = useWriteForm({
+    typed: { value: { note: draft.value }, set: (typed) => draft.set(typed?.note) },
+    reading: { ok: true, value: draft.value.trim() },
+    write: (book, note) => {
+      const end = session.date === today ? {} : { at: session.startedAt + drivingMs };
+      return endSession(book, { sessionId: session.id, note, ...end });
+    },
+    isUndoOffered: true,
+    onStored: () => {
+      onClose();
+      void askToKeep();
+    },
+  });
   return (
     <Dialog
       title="End the session"
@@ -41,7 +42,7 @@ export function EndSession({ data, drivingMs, onClose }: EndSessionProps) {
           <Button size="between" onClick={onClose}>
             Not yet
           </Button>
-          <Button size="between" variant="primary" onClick={end}>
+          <Button size="between" variant="primary" onClick={submit}>
             End the session
           </Button>
         </>
@@ -49,8 +50,7 @@ export function EndSession({ data, drivingMs, onClose }: EndSessionProps) {
     >
       <TextArea
         label="Note to yourself, if you like"
-        value={draft.value}
-        onChange={(text) => draft.set(text)}
+        {...field("note")}
         maxLength={longestText}
         hint="You will read it when you next drive this combo."
       />

@@ -1,39 +1,51 @@
-import { useState } from "react";
-import { addReference, deleteReference } from "#db";
-import { formatLapTime } from "#domain";
+import { addReference, type Change, deleteReference } from "#db";
+import { type FormReading, formatLapTime } from "#domain";
 import { readTime } from "#entry";
-import { useDraft, useWrite } from "#live";
+import { useDraft, useWrite, useWriteForm } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Name } from "#ui/Name.tsx";
+import dialog from "../runs/RunDialog.module.css";
 import styles from "./ReferenceLaps.module.css";
 import type { SessionData } from "./useSession.ts";
 
 const blank = { time: "", source: "" };
+
+interface ReadReference {
+  readonly ms: number;
+  readonly decimals: number;
+  readonly source: string;
+}
+
+function readReference(
+  { time, source }: typeof blank,
+  displayDecimals: number,
+): FormReading<ReadReference, keyof typeof blank> {
+  const read = readTime(time, { displayDecimals });
+  const from = source.trim();
+  if (read.ok && from !== "")
+    return { ok: true, value: { ms: read.ms, decimals: read.decimals, source: from } };
+  return {
+    ok: false,
+    problems: {
+      time: read.ok ? undefined : read.problem,
+      source: from === "" ? "Write where the time comes from." : undefined,
+    },
+  };
+}
 
 /** Times the driver wants to be measured against on this combo, with where they come from. */
 export function ReferenceLaps({ data }: { readonly data: SessionData }) {
   const { combo, references, preferences } = data;
   const write = useWrite();
   const draft = useDraft(`reference ${combo.id}`, blank);
-  const [isRefused, setRefused] = useState(false);
-  const { time, source } = draft.value;
-  const set = (patch: Partial<typeof blank>) => {
-    setRefused(false);
-    draft.set({ ...draft.value, ...patch });
-  };
-  const read = readTime(time, { displayDecimals: preferences.displayDecimals });
-  const isFrom = source.trim() !== "";
-  const add = async () => {
-    if (!read.ok || !isFrom) return setRefused(true);
-    const { ms, decimals } = read;
-    const change = await write(
-      (book) => addReference(book, { comboId: combo.id, ms, decimals, source: source.trim() }),
-      { isUndoOffered: true },
-    );
-    if (change) draft.set(undefined);
-  };
+  const { box, field, submit } = useWriteForm<typeof blank, ReadReference, Change, HTMLDivElement>({
+    typed: draft,
+    reading: readReference(draft.value, preferences.displayDecimals),
+    write: (book, read) => addReference(book, { comboId: combo.id, ...read }),
+    isUndoOffered: true,
+  });
   return (
     <>
       <p>
@@ -62,25 +74,18 @@ export function ReferenceLaps({ data }: { readonly data: SessionData }) {
         </ul>
       )}
       <HalfTyped of={draft} />
-      <Field
-        label="Time of the reference lap"
-        value={time}
-        inputMode="decimal"
-        onChange={(text) => set({ time: text })}
-        hint="1:23.000"
-        problem={isRefused && !read.ok ? read.problem : undefined}
-      />
-      <Field
-        label="Where it comes from"
-        value={source}
-        maxLength={500}
-        onChange={(text) => set({ source: text })}
-        hint="For example: Jo, same car, October"
-        problem={isRefused && !isFrom ? "Write where the time comes from." : undefined}
-      />
-      <Button size="between" onClick={add}>
-        Add the reference lap
-      </Button>
+      <div ref={box} className={dialog["form"]}>
+        <Field label="Time of the reference lap" inputMode="decimal" hint="1:23.000" {...field("time")} />
+        <Field
+          label="Where it comes from"
+          maxLength={500}
+          hint="For example: Jo, same car, October"
+          {...field("source")}
+        />
+        <Button size="between" onClick={submit}>
+          Add the reference lap
+        </Button>
+      </div>
     </>
   );
 }

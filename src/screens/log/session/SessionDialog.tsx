@@ -1,4 +1,4 @@
-import { deleteSession, editSession, reopenSession, type SessionPatch, turnPage } from "#db";
+import { deleteSession, editSession, reopenSession, type SessionPatch } from "#db";
 import { type Focus, focuses, formatLapTime } from "#domain";
 import { useWrite } from "#live";
 import { goTo } from "#state/address.ts";
@@ -109,19 +109,7 @@ export function SessionDialog({
           </div>
         </Disclosure>
         <Disclosure title="Layout or physics changed?">
-          <NewPageForm
-            session={session}
-            onTurn={async (isForAll, reason) => {
-              const comboIds = isForAll ? ("all" as const) : [session.comboId];
-              const turned = await write(
-                (book) => turnPage(book, { comboIds, from: session.startedAt, reason }),
-                {
-                  isUndoOffered: true,
-                },
-              );
-              if (turned) onClose();
-            }}
-          />
+          <NewPageForm session={session} onTurned={onClose} />
         </Disclosure>
       </div>
     </Dialog>

@@ -217,7 +217,11 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere, around }: LedgerProps
           <RestingView
             finding={said ? sayRun(said.report) : "No laps yet."}
             next={next?.suggestion ?? "Type the first laps after your run."}
-            usual={said?.report.usual.known ? formatLapTime(said.report.usual.value) : undefined}
+            usual={
+              said?.report.usual.known
+                ? formatLapTime(said.report.usual.value, said.report.usualDecimals)
+                : undefined
+            }
             isAwake={isAwake}
             onBack={() => setResting(false)}
           />

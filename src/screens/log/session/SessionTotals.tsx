@@ -7,7 +7,7 @@ import { counted, sayScatterFigure } from "#words";
 /** Best, usual and scatter of a whole session, as its runs have them one by one. */
 export function SessionTotals({ report, runs }: { readonly report: SessionReport; readonly runs: number }) {
   const { best, pace, counts } = report;
-  const { median, consistency } = pace;
+  const { median, medianDecimals, consistency } = pace;
   if (counts.driven === 0) return null;
   return (
     <Part title="What the session says" aside={`${counted(runs, "run")}, ${counted(counts.driven, "lap")}`}>
@@ -20,7 +20,7 @@ export function SessionTotals({ report, runs }: { readonly report: SessionReport
           },
           {
             label: "usual",
-            value: median === undefined ? "—" : formatLapTime(median),
+            value: median === undefined ? "—" : formatLapTime(median, medianDecimals),
             detail: median === undefined ? "no pace laps" : `median of ${counted(pace.laps, "pace lap")}`,
           },
           sayScatterFigure(consistency),

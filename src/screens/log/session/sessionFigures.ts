@@ -93,6 +93,7 @@ export function sessionFigures(
       pb:
         report.newBests.findLast(({ lapId, isOdd }) => lapId !== editedId && !isOdd) ??
         (pb?.isOdd ? undefined : pb),
+      hasEarlierBest: pb !== undefined,
       targetMs: named?.ms,
     });
   const withLaps = runs.filter(({ run }) => isDrivenRun(run));
@@ -132,7 +133,14 @@ function saidRun(
     .flatMap(({ remarks }) => remarks.flatMap(({ corner }) => (corner === undefined ? [] : [corner])));
   return {
     number,
-    report: runReport({ run, runsBefore, pb: bestBefore, targetMs, preferences }),
+    report: runReport({
+      run,
+      runsBefore,
+      pb: bestBefore,
+      hasEarlierBest: pb !== undefined,
+      targetMs,
+      preferences,
+    }),
     corners,
   };
 }

@@ -1,14 +1,10 @@
-import { lowestSchema, newestSchema } from "#db";
-import { browserSha256, fetchBackup } from "#files";
 import { useLoadDemo } from "#live";
 import { demoAddress } from "#state/demoAddress.ts";
 import { Button } from "#ui/Button.tsx";
 
 /** Loads the demo logbook beside one's own and opens it. */
 export function LoadDemo() {
-  const { load, isLoading } = useLoadDemo(() =>
-    fetchBackup(demoAddress, { lowest: lowestSchema, newest: newestSchema, sha256: browserSha256() }),
-  );
+  const { load, isLoading } = useLoadDemo(demoAddress);
   return (
     <>
       <p>

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { addCombo, combosWithNames, lastDriven, preferences, rigInForce, startSession } from "#db";
+import { type ComboWithNames, combosWithNames, lastDriven, preferences, rigInForce, startSession } from "#db";
 import {
   askDate,
   type Focus,
@@ -8,13 +8,12 @@ import {
   isClockWrong,
   isDateAsked,
   layoutName,
+  type Preferences,
   practiceDay,
-  readDate,
   sayClockWrong,
   sayDate,
 } from "#domain";
-import { readTime } from "#entry";
-import { useDraft, useLogbook, useRows, useUntil, useWrite } from "#live";
+import { type Draft, useDraft, useLogbook, useRows, useUntil, useWriteForm } from "#live";
 import { goTo } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { Combobox } from "#ui/Combobox.tsx";
@@ -23,42 +22,16 @@ import { Field } from "#ui/Field.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Notice } from "#ui/Notice.tsx";
 import { Select } from "#ui/Select.tsx";
-import { useToProblem } from "#ui/useToProblem.ts";
 import { IsItYours } from "../putRight/IsItYours.tsx";
-import {
-  likelyMeant,
-  namesOf,
-  pickedCombo,
-  problemOfLikely,
-  problemOfName,
-  trackOptions,
-} from "./comboChoice.ts";
+import { namesOf, trackOptions } from "./comboChoice.ts";
 import styles from "./StartForm.module.css";
-
-const blank = {
-  car: "",
-  track: "",
-  /** Names that were said to be new, though others are like them. */
-  newCar: "",
-  newTrack: "",
-  focus: "free" as Focus,
-  target: "",
-  conditions: "",
-  date: "",
-};
+import { blankStart, meantBy, readStart, type TypedStart } from "./typedStart.ts";
 
 const noon = 12;
 
 /** Starts a session: two fields are enough, all else has a sensible default. An earlier date enters it afterwards. */
 export function StartForm() {
-  const { surroundings } = useLogbook();
-  const write = useWrite();
-  const draft = useDraft("start", blank);
-  const [isRefused, setRefused] = useState(false);
-  /** The date after tomorrow, or of a clock that is wrong, that the driver was asked about. */
-  const [asked, setAsked] = useState<string>();
-  const [isBusy, setBusy] = useState(false);
-  const { form, toProblem } = useToProblem();
+  const draft = useDraft("start", blankStart);
   const until = useUntil();
   const known = useRows(
     async (book) => {
@@ -73,122 +46,101 @@ export function StartForm() {
     },
     [until],
   );
-  if (known === undefined) return null;
-  const { combos } = known;
+  return known && <StartFields draft={draft} {...known} />;
+}
+
+interface StartFieldsProps {
+  readonly draft: Draft<TypedStart>;
+  /** Those driven last first. */
+  readonly combos: readonly ComboWithNames[];
+  readonly preferences: Preferences;
+}
+
+function StartFields({ draft, combos, preferences: chosen }: StartFieldsProps) {
+  const { surroundings } = useLogbook();
+  /** The date after tomorrow, or of a clock that is wrong, that the driver was asked about. */
+  const [asked, setAsked] = useState<string>();
   const [last] = combos;
   // The combo driven last stands there until something is typed; a field that was emptied stays empty.
-  const value =
-    draft.value === blank && last
-      ? { ...blank, car: last.car.name, track: layoutName(last.track, last.layout) }
+  const typed =
+    draft.value === blankStart && last
+      ? { ...blankStart, car: last.car.name, track: layoutName(last.track, last.layout) }
       : draft.value;
-  const { car, track, newCar, newTrack, focus, target, conditions, date } = value;
-  const set = (patch: Partial<typeof blank>) => {
-    setRefused(false);
-    draft.set({ ...value, ...patch });
-  };
   const names = namesOf(combos);
-  const dayOf = (at: number) => practiceDay(at, surroundings.zone(), known.preferences.dayStartsAt);
-  const readTarget =
-    target.trim() === ""
-      ? undefined
-      : readTime(target, { displayDecimals: known.preferences.displayDecimals });
-  const day = date.trim() === "" ? undefined : readDate(date);
-  const meant = likelyMeant(car, track, names);
-  const meantCar = newCar === car ? undefined : meant.car;
-  const meantTrack = newTrack === track ? undefined : meant.track;
-  const problems = {
-    car: problemOfName(car, "car", "club hatch") ?? problemOfLikely(meantCar),
-    track: problemOfName(track, "track layout", "Marlow Fen") ?? problemOfLikely(meantTrack),
-    target: readTarget?.ok === false ? readTarget.problem : undefined,
-    date: day?.ok === false ? day.problem : undefined,
-  };
+  const meant = meantBy(typed, names);
+  const reading = readStart(typed, { names, combos, displayDecimals: chosen.displayDecimals });
+  const problems = reading.ok ? {} : reading.problems;
+  const dayOf = (at: number) => practiceDay(at, surroundings.zone(), chosen.dayStartsAt);
   /** The date that has to be asked about. Without one of the driver's own it is the clock's. */
   const doubt = () => {
+    if (!reading.ok) return undefined;
     const now = surroundings.clock();
-    if (day === undefined) return isClockWrong(now) ? dayOf(now) : undefined;
-    return day.ok && isDateAsked(day.date, dayOf(now), now) ? day.date : undefined;
+    const { date } = reading.value;
+    if (date === undefined) return isClockWrong(now) ? dayOf(now) : undefined;
+    return isDateAsked(date, dayOf(now), now) ? date : undefined;
   };
   const doubtful = doubt();
 
-  const start = async () => {
-    if (Object.values(problems).some(Boolean)) {
-      setRefused(true);
-      toProblem();
-      return;
-    }
-    if (isBusy) return;
-    // The clock may have been set since the form was drawn.
-    const doubted = doubt();
-    if (doubted !== undefined && doubted !== asked) return setAsked(doubted);
-    setBusy(true);
-    const zone = surroundings.zone();
-    // The page may have stood open over the end of the day, or travelled.
-    const now = practiceDay(surroundings.clock(), zone, known.preferences.dayStartsAt);
-    const isEarlier = day?.ok === true && day.date !== now;
-    const started = await write(async (book) => {
-      const combo = pickedCombo(car, track, combos);
-      const { comboId } = "id" in combo ? { comboId: combo.id } : await addCombo(book, combo);
-      const on = isEarlier ? day.date : now;
-      const rig = await rigInForce(book, on);
+  const { box, set, field, isBusy, submit } = useWriteForm({
+    typed: { value: typed, set: draft.set },
+    reading,
+    isAgreed: () => {
+      // The clock may have been set since the form was drawn.
+      const doubted = doubt();
+      if (doubted === undefined || doubted === asked) return true;
+      setAsked(doubted);
+      return false;
+    },
+    write: async (book, { on, focus, targetMs, conditions, date }) => {
+      const zone = surroundings.zone();
+      // The page may have stood open over the end of the day, or travelled.
+      const today = dayOf(surroundings.clock());
+      const isEarlier = date !== undefined && date !== today;
+      const rig = await rigInForce(book, date ?? today);
       return startSession(book, {
-        comboId,
-        date: on,
+        ...on,
+        date: date ?? today,
         zone,
         focus,
-        ...(isEarlier && { startedAt: instantOf(on, noon, zone), isTimeOfDayKnown: false }),
-        ...(readTarget?.ok && { targetMs: readTarget.ms }),
-        ...(conditions.trim() !== "" && { conditions: conditions.trim() }),
+        ...(isEarlier && { startedAt: instantOf(date, noon, zone), isTimeOfDayKnown: false }),
+        ...(targetMs !== undefined && { targetMs }),
+        ...(conditions !== undefined && { conditions }),
         ...(rig && { run: { rigId: rig.id } }),
       });
-    });
-    setBusy(false);
-    if (started === undefined || !("sessionId" in started)) return;
-    draft.set(undefined);
-    goTo({ place: "log", sessionId: String(started.sessionId) });
-  };
-  const shown = <P,>(problem: P) => (isRefused ? problem : undefined);
+    },
+    onStored: ({ sessionId }) => goTo({ place: "log", sessionId }),
+  });
+  const [car, track] = [field("car"), field("track")];
   return (
-    <form
-      ref={form}
-      noValidate
-      className={styles["form"]}
-      onSubmit={(event) => {
-        event.preventDefault();
-        void start();
-      }}
-    >
+    <form ref={box} noValidate className={styles["form"]} onSubmit={submit}>
       <HalfTyped of={draft} />
       <Combobox
         label="Car"
-        text={car}
-        onText={(text) => set({ car: text })}
+        text={car.value}
+        onText={car.onChange}
         options={names.cars}
-        onPick={({ label }) => set({ car: label })}
+        onPick={({ label }) => car.onChange(label)}
         sayMake={(text) => `New car “${text}”`}
-        onMake={(text) => set({ car: text })}
-        problem={shown(problems.car)}
+        onMake={car.onChange}
+        problem={car.problem}
       />
-      <IsItYours old={meantCar} onUse={(old) => set({ car: old })} onNew={() => set({ newCar: car })} />
+      <IsItYours old={meant.car} onUse={car.onChange} onNew={() => set({ newCar: car.value })} />
       <Combobox
         label="Track layout"
-        text={track}
-        onText={(text) => set({ track: text })}
-        options={trackOptions(names, track)}
-        onPick={({ label }) => set({ track: label })}
+        text={track.value}
+        onText={track.onChange}
+        options={trackOptions(names, track.value)}
+        onPick={({ label }) => track.onChange(label)}
         sayMake={(text) => `New track “${text}”`}
-        onMake={(text) => set({ track: text })}
-        problem={shown(problems.track)}
+        onMake={track.onChange}
+        problem={track.problem}
         hint="A second layout of a track: its name, a comma, the layout (Marlow Fen, short)."
       />
-      <IsItYours
-        old={meantTrack}
-        onUse={(old) => set({ track: old })}
-        onNew={() => set({ newTrack: track })}
-      />
+      <IsItYours old={meant.track} onUse={track.onChange} onNew={() => set({ newTrack: track.value })} />
       <div role="status">
         {doubtful !== undefined && doubtful === asked && (
           <Notice>
-            {day === undefined ? (
+            {typed.date.trim() === "" ? (
               <p>
                 {sayClockWrong(doubtful)} Set it right, or write the date under “Focus, target, conditions,
                 another date”. Start the session once more to keep {sayDate(doubtful)}.
@@ -209,31 +161,18 @@ export function StartForm() {
         <div className={styles["more"]}>
           <Select<Focus>
             label="Focus"
-            value={focus}
             options={focuses.map((one) => ({ value: one.focus, label: one.word }))}
-            onChange={(next) => set({ focus: next })}
+            {...field("focus")}
           />
           <Field
             label="Target of the day"
             inputMode="decimal"
-            value={target}
-            onChange={(text) => set({ target: text })}
+            {...field("target")}
             hint="A lap time, 1:23.000"
             problem={problems.target}
           />
-          <Field
-            label="Conditions"
-            value={conditions}
-            maxLength={2000}
-            onChange={(text) => set({ conditions: text })}
-          />
-          <Field
-            label="Date, if it was not today"
-            type="date"
-            value={date}
-            onChange={(text) => set({ date: text })}
-            problem={problems.date}
-          />
+          <Field label="Conditions" maxLength={2000} {...field("conditions")} />
+          <Field label="Date, if it was not today" type="date" {...field("date")} problem={problems.date} />
         </div>
       </Disclosure>
     </form>

@@ -51,23 +51,22 @@ export function pickedCombo(
   car: string,
   track: string,
   combos: readonly ComboWithNames[],
-): { readonly id: Id } | NewCombo {
+): { readonly comboId: Id } | { readonly combo: NewCombo } {
   const isTrack = (one: ComboWithNames) => sameName(layoutName(one.track, one.layout), track);
   const isCar = (one: ComboWithNames) => sameName(one.car.name, car);
   const whole = combos.find((one) => isCar(one) && isTrack(one));
-  if (whole) return { id: whole.combo.id };
+  if (whole) return { comboId: whole.combo.id };
   const knownCar = combos.find(isCar)?.car;
   const knownLayout = combos.find(isTrack);
   const named = knownCar ? { id: knownCar.id } : { name: car.trim() };
   if (knownLayout)
-    return { car: named, track: { id: knownLayout.track.id }, layout: { id: knownLayout.layout.id } };
+    return {
+      combo: { car: named, track: { id: knownLayout.track.id }, layout: { id: knownLayout.layout.id } },
+    };
   const comma = track.indexOf(",");
-  if (comma < 0) return { car: named, track: { name: track.trim() } };
-  return {
-    car: named,
-    track: { name: track.slice(0, comma).trim() },
-    layout: { name: track.slice(comma + 1).trim() },
-  };
+  if (comma < 0) return { combo: { car: named, track: { name: track.trim() } } };
+  const [ofTrack, ofLayout] = [track.slice(0, comma).trim(), track.slice(comma + 1).trim()];
+  return { combo: { car: named, track: { name: ofTrack }, layout: { name: ofLayout } } };
 }
 
 /** What typed names are likely meant for, where they are not known: names that differ from them in accents only. */

@@ -1,14 +1,15 @@
 import { useEffect, useRef, useState } from "react";
-import { addLap, bringBackLap } from "#db";
+import { addLap, bringBackLap, type Change } from "#db";
 import type { Run } from "#domain";
-import { type EntryContext, parseEntry, questionOf, sourceOf } from "#entry";
-import { type FoundDraft, useLogbook, useWrite } from "#live";
+import { type EntryContext, factsOf, sourceOf } from "#entry";
+import { type FoundDraft, useLogbook, useWrite, useWriteForm } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
 import { Notice } from "#ui/Notice.tsx";
 import { readAs } from "../entry/readAs.ts";
 import { editFrom, useLapDraft } from "../entry/useLapDraft.ts";
 import styles from "../laps/LapEditor.module.css";
+import { type ReadEdit, readEdit, type TypedEdit } from "../laps/typedEdit.ts";
 import type { SessionFigures } from "../session/sessionFigures.ts";
 
 interface LostEditProps {
@@ -37,29 +38,34 @@ export function LostEdit(props: LostEditProps) {
   const { sessionId = "", runId = "", number = 0, text: kept } = editFrom(found.state);
   const draft = useLapDraft(found.of, { sessionId, runId, number }, kept);
   const [asked, setAsked] = useState<string>();
-  const [isRefused, setRefused] = useState(false);
   // Made once, so that pressing twice makes no second lap.
   const [newId] = useState(() => book.newId());
-  const box = useRef<HTMLDivElement>(null);
+  const { text } = draft;
+  const reading = readEdit(text, { ...context, isPractice: false });
+  const { box, field, submit } = useWriteForm<TypedEdit, ReadEdit, Change, HTMLDivElement>({
+    typed: { value: { text }, set: (typed) => draft.set(typed?.text) },
+    reading,
+    isAgreed: (read) => {
+      if (read.asks.length === 0 || asked === text) return true;
+      setAsked(text);
+      return false;
+    },
+    write: (to, read) =>
+      addLap(to, {
+        runId: home?.id ?? "",
+        id: newId,
+        lap: { ...read.lap, source: sourceOf(read, context.displayDecimals) },
+      }),
+    isUndoOffered: true,
+    onStored: onSettled,
+  });
   const start = useRef(isFocused);
   useEffect(() => {
     if (start.current) box.current?.querySelector("input")?.focus();
-  }, []);
-
-  const { text } = draft;
-  const reading = parseEntry(text, { ...context, isPractice: false });
+  }, [box]);
   const letGo = () => {
     draft.set(undefined);
     onSettled();
-  };
-  const storeAsNew = async () => {
-    if (home === undefined) return;
-    if (!reading.ok) return setRefused(true);
-    const why = questionOf(reading);
-    if (why !== undefined && asked !== text) return setAsked(text);
-    const lap = { ...reading.lap, source: sourceOf(reading, context.displayDecimals) };
-    const adding = { runId: home.id, id: newId, lap };
-    if (await write((to) => addLap(to, adding), { isUndoOffered: true })) letGo();
   };
   const bringBack = async () => {
     if (grave === undefined) return;
@@ -82,7 +88,7 @@ export function LostEdit(props: LostEditProps) {
               </Button>
             )}
             {home !== undefined && (
-              <Button size="between" onClick={() => void storeAsNew()}>
+              <Button size="between" onClick={submit}>
                 Store it as a new lap{homeNumber === undefined ? "" : ` of run ${homeNumber}`}
               </Button>
             )}
@@ -107,19 +113,14 @@ export function LostEdit(props: LostEditProps) {
         <div className={styles["editor"]}>
           <Field
             label={`What you typed for ${was}`}
-            value={text}
-            onChange={(next) => {
-              setRefused(false);
-              draft.set(next);
-            }}
+            {...field("text")}
             size="between"
             autoCapitalize="off"
             spellCheck={false}
-            problem={isRefused && !reading.ok ? reading.problem : undefined}
             hint={
               isAsking
-                ? `${questionOf(reading)} Store it again if it is right.`
-                : reading.ok && readAs(reading.lap)
+                ? `${factsOf(reading.value)} Store it again if it is right.`
+                : reading.ok && readAs(reading.value.lap)
             }
           />
         </div>

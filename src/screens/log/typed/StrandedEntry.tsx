@@ -1,5 +1,5 @@
 import type { Id } from "#domain";
-import type { EntryContext } from "#entry";
+import { type EntryContext, factsOf } from "#entry";
 import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
@@ -46,7 +46,7 @@ export function StrandedEntry({ sessionId, shown, context }: StrandedEntryProps)
           {standing.kind === "asking" ? (
             <div>
               <p className={styles["ask"]} role="alert">
-                {standing.why}
+                {factsOf(standing) ?? "The same lap again?"}
               </p>
               <Button size="between" onClick={({ timeStamp }) => entry.submit(timeStamp)}>
                 Add it as it is

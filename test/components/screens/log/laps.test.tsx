@@ -57,6 +57,21 @@ describe("the rows of a run", () => {
   });
 });
 
+describe("sectors typed in tenths", () => {
+  it("stand in the table with the digits that were typed, and are edited in these digits", async () => {
+    const { user } = await renderLog((book) => openWith(book, []));
+    await user.type(await entryField(), "1:23.420 27.1 31.42 24.900{Enter}");
+    expect(await editLap(1)).toHaveTextContent("1:23.420");
+    expect(lapRows(1)[0]?.slice(-4, -1)).toEqual(["27.1", "31.42", "24.900"]);
+    await user.click(await editLap(1));
+    const field = await screen.findByRole("textbox", { name: "Lap 1" });
+    expect(field).toHaveValue("1:23.420 27.1 31.42 24.900");
+    await user.clear(field);
+    await user.type(field, "1:23.420 27.10 31.42 24.9{Enter}");
+    await waitFor(() => expect(lapRows(1)[0]?.slice(-4, -1)).toEqual(["27.10", "31.42", "24.9"]));
+  });
+});
+
 describe("the rows of a run on a phone", () => {
   afterEach(() => vi.unstubAllGlobals());
 
@@ -66,10 +81,11 @@ describe("the rows of a run on a phone", () => {
       addEventListener: () => undefined,
       removeEventListener: () => undefined,
     }));
+    const sectored = { ms: 84_900, sectors: [27_100, 32_900, 24_900], sectorDecimals: [1, 3, 3] };
     await renderLog(async (book) => {
       const comboId = await aCombo(book);
       await setTarget(book, { comboId, kind: "best", value: 84_000, setOn: "2026-11-10" });
-      await openWith(book, [84_700, { ms: 84_900, sectors: [27_100, 32_900, 24_900] }], comboId);
+      await openWith(book, [84_700, sectored], comboId);
     });
     await entryField();
     expect(
@@ -79,7 +95,7 @@ describe("the rows of a run on a phone", () => {
     ).toEqual(["lap", "time", "to last clean", "to PBto target", "remarks"]);
     const rows = lapRows(1);
     expect(rows[1]?.[3]).toBe("+0.200 +0.900 to target");
-    expect(rows[2]).toEqual(["", "sectors 27.100 · 32.900 · 24.900"]);
+    expect(rows[2]).toEqual(["", "sectors 27.1 · 32.900 · 24.900"]);
   });
 });
 

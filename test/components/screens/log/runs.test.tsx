@@ -21,6 +21,24 @@ async function change(user: User, number: number) {
 }
 
 describe("the next run", () => {
+  it("is at pace and full effort again after a drill, and the page says so", async () => {
+    const { user } = await renderLog((book) => openWith(book, []));
+    await entryField();
+    await user.click(runBlock(1).getByRole("radio", { name: "drill" }));
+    await waitFor(() => expect(heading(1)).toHaveTextContent("drill, full effort"));
+    await user.click(runBlock(1).getByRole("radio", { name: "learning effort" }));
+    await waitFor(() => expect(heading(1)).toHaveTextContent("drill, learning effort"));
+    expect(runBlock(1).queryByText(/again after run/)).not.toBeInTheDocument();
+    await user.type(await entryField(), "1:25.000{Enter}");
+    await user.click(await screen.findByRole("button", { name: "End run" }));
+    await waitFor(() => expect(heading(2)).toHaveTextContent("pace, full effort · dry"));
+    expect(
+      runBlock(2).getByText(
+        "Pace and full effort again after run 1 (drill, learning effort). The other settings stay.",
+      ),
+    ).toBeVisible();
+  });
+
   it("has the settings of the run before, and what changed is one tap", async () => {
     const { user } = await renderLog((book) => openWith(book, [84_700]));
     const dialog = await change(user, 1);
@@ -28,15 +46,68 @@ describe("the next run", () => {
     await user.type(dialog.getByLabelText("Tyres"), "soft");
     await user.click(dialog.getByRole("button", { name: "Done" }));
     await user.click(screen.getByRole("button", { name: "End run" }));
-    await waitFor(() => expect(heading(2)).toHaveTextContent("pace, brisk · dry · soft"));
+    await waitFor(() => expect(heading(2)).toHaveTextContent("pace, full effort · dry · soft"));
     expect(await entryField()).toHaveFocus();
     await user.click(runBlock(2).getByRole("radio", { name: "drill" }));
-    await waitFor(() => expect(heading(2)).toHaveTextContent("drill, brisk · dry · soft"));
+    await waitFor(() => expect(heading(2)).toHaveTextContent("drill, full effort · dry · soft"));
     await user.click(runBlock(2).getByRole("radio", { name: "damp" }));
-    await waitFor(() => expect(heading(2)).toHaveTextContent("drill, brisk · damp · soft"));
+    await waitFor(() => expect(heading(2)).toHaveTextContent("drill, full effort · damp · soft"));
     expect(heading(1)).toHaveTextContent("pace, brisk · dry · soft");
     await user.type(await entryField(), "1:25.000{Enter}");
     await waitFor(() => expect(runBlock(2).queryByRole("radio")).not.toBeInTheDocument());
+  });
+});
+
+describe("a forgotten end of a run", () => {
+  const question = "9 minutes between these laps. Begin a new run here?";
+  /** Three laps as they were driven, then nine minutes of nothing. */
+  async function afterAPause() {
+    const { user, clock } = await renderLog((book) => openWith(book, []));
+    const pass = (ms: number) => clock.pass(ms);
+    for (const [index, time] of ["1:24.900", "1:24.700", "1:24.800"].entries()) {
+      await user.type(await entryField(), `${time}{Enter}`);
+      await waitFor(() => expect(lapRows(1)).toHaveLength(index + 1));
+      pass(index < 2 ? 85_000 : 9 * 60_000);
+    }
+    return { user, pass };
+  }
+
+  it("is offered as a new run at the lap after the gap, in one tap and with undo", async () => {
+    const { user, pass } = await afterAPause();
+    expect(screen.queryByText(question)).not.toBeInTheDocument();
+    await user.type(await entryField(), "1:25.000{Enter}");
+    await screen.findByText(question);
+    pass(85_000);
+    await user.type(await entryField(), "1:25.100{Enter}");
+    await waitFor(() => expect(lapRows(1)).toHaveLength(5));
+    await user.click(screen.getByRole("button", { name: "Begin a new run here" }));
+    await waitFor(() =>
+      expect(lapRows(2).map((cells) => cells[1])).toEqual(["Edit lap 1: 1:25.000", "Edit lap 2: 1:25.100"]),
+    );
+    expect(screen.queryByText(question)).not.toBeInTheDocument();
+    await user.click(undo());
+    await waitFor(() => expect(lapRows(1)).toHaveLength(5));
+    expect(screen.queryByText(question)).not.toBeInTheDocument();
+  });
+
+  it("is not asked about again once the driver has said it is the same run", async () => {
+    const { user, pass } = await afterAPause();
+    await user.type(await entryField(), "1:25.000{Enter}");
+    await screen.findByText(question);
+    await user.click(screen.getByRole("button", { name: "Same run" }));
+    pass(85_000);
+    await user.type(await entryField(), "1:25.100{Enter}");
+    await waitFor(() => expect(lapRows(1)).toHaveLength(5));
+    expect(screen.queryByText(question)).not.toBeInTheDocument();
+  });
+
+  it("is not asked about for laps that were pasted after the gap", async () => {
+    const { user } = await afterAPause();
+    await user.click(await entryField());
+    await user.paste("1:25.000\n1:25.100");
+    await user.click(await screen.findByRole("button", { name: "Add 2 laps" }));
+    await waitFor(() => expect(lapRows(1)).toHaveLength(5));
+    expect(screen.queryByText(question)).not.toBeInTheDocument();
   });
 });
 
@@ -44,7 +115,7 @@ describe("what a run says", () => {
   it("stays to be read under its head when the next run has its first lap", async () => {
     const { user } = await renderLog((book) => openWith(book, [84_900, 84_700, 84_800]));
     await screen.findByRole("region", { name: "What run 1 says" });
-    const sentence = "1:24.700 is your first PB here.";
+    const sentence = "1:24.700 is your PB here, 0.200 s under the first, 1:24.900.";
     expect(runBlock(1).queryByText(sentence)).not.toBeInTheDocument();
     await user.click(screen.getByRole("button", { name: "End run" }));
     await waitFor(() => expect(heading(2)).toBeVisible());

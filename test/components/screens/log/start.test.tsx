@@ -1,6 +1,7 @@
 import { screen, waitFor, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import { addCombo, type Logbook, startSession } from "#db";
+import { useUndo } from "#state/undo.ts";
 import { addSessions } from "../../../support/addSessions.ts";
 import { aCombo, entryField, renderLog } from "../../../support/logPage.tsx";
 
@@ -30,6 +31,26 @@ describe("starting a session", () => {
     expect(await entryField()).toHaveFocus();
     expect(screen.getByLabelText("Lap 1")).toHaveFocus();
     expect(window.location.hash).toMatch(/^#\/log\/[0-9a-f-]{36}$/);
+  });
+
+  it("Undo of a start takes the new car and track with it, and Redo brings them back", async () => {
+    const { user } = await renderLog(twoCombos, "#/log", wednesday);
+    const type = async (field: HTMLElement, text: string) => {
+      await user.clear(field);
+      await user.type(field, text);
+    };
+    await type(await car(), "Kart");
+    await type(track(), "Sand Hollow");
+    await user.click(start());
+    expect(await screen.findByRole("heading", { name: "Sand Hollow · Kart" })).toBeVisible();
+    await useUndo.getState().undo();
+    await user.click(await screen.findByRole("link", { name: "Back to Log" }));
+    await type(await car(), "Kart");
+    expect(screen.getByRole("option", { name: "New car “Kart”" })).toBeVisible();
+    await type(track(), "Sand Hollow");
+    expect(screen.getByRole("option", { name: "New track “Sand Hollow”" })).toBeVisible();
+    await useUndo.getState().redo();
+    expect(await screen.findByRole("heading", { name: "Sand Hollow · Kart" })).toBeVisible();
   });
 
   it("offers the combo driven last and the note left for it", async () => {

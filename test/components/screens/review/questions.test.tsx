@@ -38,7 +38,7 @@ describe("the questions of the review", () => {
       "false",
     );
     expect(await question(/^Where does the time go\?/)).toHaveAttribute("aria-expanded", "false");
-    expect(await question(/^What was different\?No clear change against the 4 weeks before/)).toBeVisible();
+    expect(await question(/^What was different\?No difference from the 4 weeks before/)).toBeVisible();
     expect(await question(/^How much did I practise\?8 sessions, 96 laps/)).toBeVisible();
     await screen.findByRole("figure", { name: /^No clear change in/ });
     expect(screen.getAllByRole("figure")).toHaveLength(1);
@@ -76,7 +76,7 @@ describe("the questions of the review", () => {
   it("with three sessions still say what can be said", async () => {
     const { user } = await show(twiceAWeek(3, () => lapsAbout(84_000)));
     await user.click(
-      await question(/^Am I getting steadier\?Not enough sessions with 5 exact pace laps yet: 3 of 5/),
+      await question(/^Am I getting steadier\?Not enough sessions with 5 exact pace laps each yet: 3 of 5/),
     );
     expect(
       await screen.findByRole("figure", { name: /^100 % of timed laps clean, between/ }),

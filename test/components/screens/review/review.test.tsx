@@ -116,7 +116,7 @@ describe("Review", () => {
   it("with three sessions says how many are missing, and what can be said already", async () => {
     await renderAt("#/review", review, filled(weekly(3, 100)));
     expect(
-      await screen.findByRole("heading", { name: "Not enough sessions with 5 pace laps yet: 3 of 5" }),
+      await screen.findByRole("heading", { name: "Not enough sessions with 5 pace laps each yet: 3 of 5" }),
     ).toBeVisible();
     expect(screen.getByText(/^PB 1:24\.600 since Tue 24 Nov 2026/)).toBeVisible();
   });

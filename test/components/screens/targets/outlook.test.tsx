@@ -48,7 +48,7 @@ describe("the outlook of an open target", () => {
   });
 
   it("a target out of reach is almost surely missed, never certainly", async () => {
-    await renderAt("#/targets", targets, withTarget(6, 75_000));
+    await renderAt("#/targets", targets, withTarget(6, 60_000));
     expect(await screen.findByText(chance)).toHaveTextContent(
       "Almost surely not by Sun 13 Dec 2026: reached in fewer than 1 of 20 futures, missed in more than 19.",
     );
@@ -57,9 +57,7 @@ describe("the outlook of an open target", () => {
 
   it("says how many sessions are missing", async () => {
     await renderAt("#/targets", targets, withTarget(2, 84_000));
-    expect(
-      await screen.findByText("Not enough sessions with 5 pace laps for a forecast yet: 2 of 3."),
-    ).toBeVisible();
+    expect(await screen.findByText("Not enough sessions with 5 pace laps each yet: 2 of 3.")).toBeVisible();
     expect(screen.queryByText(/of 20 futures/)).not.toBeInTheDocument();
   });
 
@@ -71,7 +69,7 @@ describe("the outlook of an open target", () => {
       await setTarget(book, { comboId, kind: "best", value: 80_000, by, setOn, setAt: at(setOn) });
     });
     expect(await screen.findByText(/^Reached on /)).toBeVisible();
-    expect(screen.getByText(/^Missed: /)).toBeVisible();
+    expect(screen.getByText(/^Missed\./)).toBeVisible();
     expect(screen.queryByText(/of 20 futures/)).not.toBeInTheDocument();
   });
 });
@@ -117,8 +115,6 @@ describe("suggestions in the form", () => {
   it("says how many sessions are missing", async () => {
     const { user } = await renderAt("#/targets", targets, sessions(1));
     const form = await openForm(user);
-    expect(
-      await form.findByText("Not enough sessions with 5 pace laps for a forecast yet: 1 of 3."),
-    ).toBeVisible();
+    expect(await form.findByText("Not enough sessions with 5 pace laps each yet: 1 of 3.")).toBeVisible();
   });
 });

@@ -135,16 +135,22 @@ describe("following a target", () => {
     expect(screen.getAllByText(/about 1:23\.2 now/)).toHaveLength(2);
   });
 
-  it("measures a usual lap by the medians of sessions", async () => {
-    await renderAt("#/targets", targets, withTarget({ kind: "median", value: 83_450, start: 84_200 }));
-    expect(await screen.findByText("Reached on Wed 18 Nov 2026.")).toBeVisible();
+  it("measures a usual lap by the level, which one good evening does not carry", async () => {
+    await renderAt("#/targets", targets, async (book) => {
+      await withTarget({ kind: "median", value: 83_450, start: 84_200 })(book);
+      const [comboId = ""] = await book.tables.combos.toCollection().primaryKeys();
+      const [setOn, by] = ["2026-11-05", "2026-12-05"];
+      const setAt = at(setOn);
+      await setTarget(book, { comboId, kind: "median", value: 84_500, by, setOn, setAt, start: 84_800 });
+    });
+    // The median of the last evening, 1:23.400, lies under the first of them; the level not very likely.
+    expect(await screen.findByText("10 days left.")).toBeVisible();
+    expect(screen.getByText(/^Reached on .* Nov 2026\.$/)).toBeVisible();
   });
 
   it("says plainly that it was missed, and how close it came", async () => {
     await renderAt("#/targets", targets, withTarget({ by: "2026-11-15" }));
-    expect(
-      await screen.findByText("Missed: the best from its setting to its date was 1:23.400."),
-    ).toBeVisible();
+    expect(await screen.findByText("Missed. Your best lap in that time: 1:23.400.")).toBeVisible();
   });
 
   it("says how close an evening came that was no PB", async () => {
@@ -157,16 +163,12 @@ describe("following a target", () => {
       const [setOn, by] = ["2026-11-19", "2026-11-21"];
       await setTarget(book, { comboId, kind: "best", value: 83_000, by, setOn, setAt: at(setOn) });
     });
-    expect(
-      await screen.findByText("Missed: the best from its setting to its date was 1:23.456."),
-    ).toBeVisible();
+    expect(await screen.findByText("Missed. Your best lap in that time: 1:23.456.")).toBeVisible();
   });
 
-  it("says that nothing was driven for a missed target only where that is so", async () => {
+  it("tells no best of a missed target where nothing was driven in that time", async () => {
     await renderAt("#/targets", targets, withTarget({ by: "2026-11-10" }));
-    expect(
-      await screen.findByText("Missed: no clean lap was driven from its setting to its date."),
-    ).toBeVisible();
+    expect(await screen.findByText("Missed.")).toBeVisible();
   });
 
   it("a target of an older page is measured by nothing", async () => {
@@ -179,7 +181,7 @@ describe("following a target", () => {
         reason: "physics",
       });
     });
-    expect(await screen.findByText(/^Set on an older page/)).toBeVisible();
+    expect(await screen.findByText("Set before the change; no longer comparable.")).toBeVisible();
     expect(screen.queryByRole("progressbar")).not.toBeInTheDocument();
   });
 });

@@ -221,6 +221,8 @@ const limits: readonly (readonly [string, string, (row: Row) => void])[] = [
     "runs",
     (row) => Object.assign(lapOf(row), { sectors: [27_100, 31_456, 44_900] }),
   ],
+  ["a sector that says no decimals", "runs", (row) => Object.assign(lapOf(row), { sectorDecimals: [2, 3] })],
+  ["a sector of four decimals", "runs", (row) => Object.assign(lapOf(row), { sectorDecimals: [2, 4, 1] })],
   ["a lap without a place", "runs", (row) => Object.assign(lapOf(row), { n: 1e308 })],
   ["a screen of 9 cm", "rigs", (row) => Object.assign(row["screen"] as Row, { width: 0.09 })],
   ["a screen of 11 m", "rigs", (row) => Object.assign(row["screen"] as Row, { width: 11 })],

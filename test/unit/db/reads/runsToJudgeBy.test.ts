@@ -8,6 +8,7 @@ import {
   editLap,
   endSession,
   type Logbook,
+  runOf,
   runsToJudgeBy,
   sessionOf,
   startSession,
@@ -105,9 +106,15 @@ test("a query of them is not woken by the laps of the session being driven", asy
     ).subscribe(() => {
       woken += 1;
     });
-    await vi.waitFor(() => expect(woken).toBe(1));
+    let laps = -1;
+    const sentinel = liveQuery(() => runOf(book, runId)).subscribe((run) => {
+      laps = run?.laps.length ?? 0;
+    });
+    await vi.waitFor(() => expect([woken, laps]).toEqual([1, 0]));
     for (const ms of [83_000, 83_100]) await addLap(book, { runId, id: book.newId(), lap: aLap(ms) });
-    await new Promise((resolve) => setTimeout(resolve, 50));
+    // Once those who watch the run have heard of both laps, so have all.
+    await vi.waitFor(() => expect(laps).toBe(2));
+    sentinel.unsubscribe();
     expect(woken).toBe(1);
     listening.unsubscribe();
     await endSession(book, { sessionId });

@@ -25,28 +25,79 @@ import {
   sessionsOfCombo,
   sessionsOpen,
   sessionWithRuns,
+  splitRun,
   splitSession,
   startSession,
   turnPage,
   undoChange,
 } from "#db";
-import { lapsInOrder } from "#domain";
+import { type Lap, lapsInOrder } from "#domain";
 import { aLap } from "../../../support/aLap.ts";
 import { anOpenSession } from "../../../support/aLogbook.ts";
 
-const hour = 3_600_000;
+const minute = 60_000;
+const hour = 60 * minute;
+
+test("ten pace laps after a warm-up of easy effort are pace laps: kind and effort go back after every run", async () => {
+  const { book, sessionId, runId } = await anOpenSession();
+  await editRun(book, { runId, patch: { kind: "warm-up", effort: "easy", surface: "damp", guest: "Jo" } });
+  const { runId: next } = await addRun(book, { sessionId });
+  expect(await runOf(book, next)).toMatchObject({ kind: "pace", effort: "full", surface: "damp" });
+  await editRun(book, { runId: next, patch: { kind: "drill", effort: "learning" } });
+  const summary = { laps: 8 };
+  const { runId: whole } = await addSummaryRun(book, { sessionId, summary, fills: next });
+  expect(await runOf(book, whole)).toMatchObject({ kind: "drill", effort: "learning", summary });
+  const last = (await runsOfSession(book, sessionId)).at(-1);
+  expect(last).toMatchObject({ kind: "pace", effort: "full", surface: "damp" });
+});
+
+test("a run whose end was forgotten is split at a lap: the run ended before it, and the next begins at pace", async () => {
+  const { book, sessionId, runId, clock } = await anOpenSession();
+  await editRun(book, { runId, patch: { kind: "warm-up", effort: "easy", tyres: "soft" } });
+  const ids = [book.newId(), book.newId(), book.newId(), book.newId()];
+  const typedAt: number[] = [];
+  for (const [index, id] of ids.entries()) {
+    clock.pass(index === 2 ? 9 * minute : 85_000);
+    typedAt.push(clock.now());
+    await addLap(book, { runId, id, lap: aLap(85_000 + index) });
+  }
+  const change = await splitRun(book, { runId, lapId: ids[2] ?? "" });
+  expect(change.what).toBe("Run 2 begun");
+  const timesOf = (laps: readonly Lap[]) => laps.map(({ ms }) => ms);
+  const [first, second] = await runsOfSession(book, sessionId);
+  expect(first).toMatchObject({ id: runId, kind: "warm-up", endedAt: typedAt[1] });
+  expect(timesOf(lapsInOrder(first ?? { laps: [] }))).toEqual([85_000, 85_001]);
+  expect(second).toMatchObject({ kind: "pace", effort: "full", tyres: "soft" });
+  expect(second?.startedAt).toBe((typedAt[2] ?? 0) - 85_002);
+  expect(second).not.toHaveProperty("endedAt");
+  expect(timesOf(lapsInOrder(second ?? { laps: [] }))).toEqual([85_002, 85_003]);
+  await undoChange(book, change);
+  const runs = await runsOfSession(book, sessionId);
+  expect(runs.map((run) => timesOf(lapsInOrder(run)))).toEqual([[85_000, 85_001, 85_002, 85_003]]);
+  expect(runs[0]).not.toHaveProperty("endedAt");
+});
+
+test("a run is not split at its first lap, and not after it has ended", async () => {
+  const { book, runId } = await anOpenSession();
+  const ids = [book.newId(), book.newId()];
+  for (const id of ids) await addLap(book, { runId, id, lap: aLap(85_000) });
+  await expect(splitRun(book, { runId, lapId: ids[0] ?? "" })).rejects.toMatchObject({ code: "invalid" });
+  await editRun(book, { runId, patch: { endedAt: book.clock() } });
+  await expect(splitRun(book, { runId, lapId: ids[1] ?? "" })).rejects.toMatchObject({ code: "invalid" });
+});
 
 test("a run takes over the settings of the run before, and the run before ends", async () => {
   const { book, sessionId, runId, clock } = await anOpenSession();
   await editRun(book, {
     runId,
-    patch: { tyres: "soft", fuelLitres: 12, effort: "brisk", gridPlace: 4, guest: "Jo" },
+    patch: { tyres: "soft", fuelLitres: 12, gridPlace: 4, guest: "Jo" },
   });
+  await addLap(book, { runId, id: book.newId(), lap: aLap(85_000) });
   clock.pass(600_000);
   const next = await addRun(book, { sessionId, settings: { fuelLitres: 8 } });
   expect(next.what).toBe("Run 2 begun");
   const run = await runOf(book, next.runId);
-  expect(run).toMatchObject({ n: 2, tyres: "soft", fuelLitres: 8, effort: "brisk", startedAt: clock.now() });
+  expect(run).toMatchObject({ n: 2, tyres: "soft", fuelLitres: 8, startedAt: clock.now() });
   expect(run).not.toHaveProperty("gridPlace");
   expect(run).not.toHaveProperty("guest");
   expect((await runOf(book, runId))?.endedAt).toBe(clock.now());

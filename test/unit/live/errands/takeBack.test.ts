@@ -1,7 +1,7 @@
 import "fake-indexeddb/auto";
 
 import { expect, test } from "vitest";
-import { asideRows, createLogbook, dump, idMaker, openLogbook, openShelf } from "#db";
+import { asideRows, createLogbook, dump, idMaker, newestSchema, openLogbook, openShelf } from "#db";
 import { noRows } from "#domain";
 import { writeBackup } from "#files";
 import { sendHere } from "#live";
@@ -16,7 +16,7 @@ test("undoing a merge takes back what the file had brought aside, too", async ()
   const car = { id: tools.newId(), createdAt: 1, updatedAt: 1, name: 42 };
   const text = await writeBackup(
     { ...noRows, cars: [car as never] },
-    { title: "PC", schema: 2, sha256: undefined },
+    { title: "PC", schema: newestSchema, sha256: undefined },
   );
   const send = sendHere(tools);
   const source = new Blob([text]);

@@ -1,49 +1,47 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { accountChange, type LapForAccount, lapDistribution, periodShift, rankSumTest } from "#stats";
+import { accountChange, type LapInAccount, lapDistribution, periodShift, rankSumTest } from "#stats";
 
 const times = fc.integer({ min: 60_000, max: 120_000 });
-const lap = fc.record<LapForAccount>({
-  ms: fc.option(times, { nil: undefined }),
-  remarks: fc.constantFrom<LapForAccount["remarks"]>(
-    [],
-    [],
-    [],
-    [{ kind: "off" }],
-    [{ kind: "traffic" }],
-    [{ kind: "cut" }],
-  ),
-  pace: fc.boolean(),
-});
+const beside = { isNotBest: false, isOdd: false };
+const lap = fc.oneof(
+  fc.record<LapInAccount>({
+    ms: times,
+    place: fc.constantFrom("pace", "pace", "pace", "mistake", "others", "cut", "wet"),
+    isNotBest: fc.boolean(),
+    isOdd: fc.boolean(),
+  }),
+  fc.constant<LapInAccount>({ ms: undefined, place: "noTime", ...beside }),
+);
 const sessions = fc.array(fc.array(lap, { maxLength: 20 }), { maxLength: 6 });
-const pace = (ms: number): LapForAccount => ({ ms, remarks: [], pace: true });
+const pace = (ms: number): LapInAccount => ({ ms, place: "pace", ...beside });
 
 describe("the shift between two periods", () => {
   it("is the rank-sum shift of the sessions", () => {
     const [now, before] = [
-      [84_000, 84_100, 84_050, 83_900],
-      [84_500, 84_600, 84_450, 84_700],
+      [84_000, 84_100, 84_050, 83_900, 84_020],
+      [84_500, 84_600, 84_450, 84_700, 84_550],
     ];
     const test = rankSumTest(now, before, 0.9);
     expect(periodShift(now, before)).toEqual({
       known: true,
-      value: { estimate: test?.estimate, low: test?.low, high: test?.high, sessions: 4, sessionsBefore: 4 },
+      value: { estimate: test?.estimate, low: test?.low, high: test?.high, sessions: 5, sessionsBefore: 5 },
     });
   });
 
-  it("needs four sessions on each side, and says which side lacks them", () => {
-    expect(periodShift([1, 2, 3], [1, 2, 3, 4])).toEqual({
+  it("needs five sessions on each side, and says which side lacks them", () => {
+    expect(periodShift([1, 2, 3, 4], [1, 2, 3, 4, 5])).toEqual({
       known: false,
-      reason: "needs 4 sessions with 5 pace laps, has 3",
+      reason: { needs: 5, of: "session", each: { needs: 5, of: "pace lap" }, has: 4 },
     });
-    expect(periodShift([1, 2, 3, 4], [1])).toEqual({
+    expect(periodShift([1, 2, 3, 4, 5], [1])).toEqual({
       known: false,
-      reason: "needs 4 sessions with 5 pace laps, has 1 in the period before",
+      reason: { needs: 5, of: "session", each: { needs: 5, of: "pace lap" }, has: 1, period: "before" },
     });
   });
 
   it("is nothing where all sessions are alike", () => {
-    expect(periodShift([5, 5, 5, 5], [5, 5, 5, 5])).toMatchObject({
+    expect(periodShift([5, 5, 5, 5, 5], [5, 5, 5, 5, 5])).toMatchObject({
       value: { estimate: 0, low: 0, high: 0 },
     });
   });
@@ -74,7 +72,7 @@ describe("the change of the time account", () => {
   it("needs a session with five pace laps on both sides", () => {
     expect(accountChange([[1, 2, 3, 4, 5].map(pace)], [])).toEqual({
       known: false,
-      reason: "needs 5 pace laps, has 0 in the period before",
+      reason: { needs: 5, of: "pace lap", has: 0, period: "before" },
     });
   });
 });

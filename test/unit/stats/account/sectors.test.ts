@@ -37,7 +37,10 @@ describe("sum of best sectors", () => {
   });
 
   it("needs a lap with sectors", () => {
-    expect(sumOfBestSectors([])).toEqual({ known: false, reason: "needs 1 clean lap with sectors, has 0" });
+    expect(sumOfBestSectors([])).toEqual({
+      known: false,
+      reason: { needs: 1, of: "clean lap with sectors", has: 0 },
+    });
     expect(() =>
       sumOfBestSectors([
         [1, 2],
@@ -71,7 +74,7 @@ describe("reachable lap", () => {
   it("needs eight laps", () => {
     expect(reachableLap(new Array(7).fill([30_000, 54_000]))).toEqual({
       known: false,
-      reason: "needs 8 pace laps with sectors, has 7",
+      reason: { needs: 8, of: "pace lap with sectors", has: 7 },
     });
   });
 });

@@ -16,6 +16,7 @@ const anyLap = fc.record({
     maxLength: 2,
   }),
   pace: fc.boolean(),
+  isOdd: fc.boolean(),
 });
 const session = fc
   .array(anyLap, { maxLength: 40 })
@@ -23,7 +24,7 @@ const session = fc
 
 function accountOf(sessions: LapForAccount[][], target: number | number[]) {
   const account = timeAccount(sessions, target);
-  if (!account.known) throw new Error(account.reason);
+  if (!account.known) throw new Error(JSON.stringify(account.reason));
   return account.value;
 }
 
@@ -61,6 +62,14 @@ describe("time account", () => {
           expect(pace + repeatability + mistakes + others).toBe(balance);
           for (const line of [pace, repeatability, mistakes, others])
             expect(Number.isInteger(line)).toBe(true);
+          const { parts = [], without } = account.value.odd ?? {};
+          for (const { line, perLap, laps } of parts) {
+            expect(perLap * 2).toBeGreaterThan(account.value[line]);
+            expect(laps).toBeGreaterThan(0);
+          }
+          if (without === undefined) return;
+          const { pace: best, repeatability: spread, mistakes: own, others: others2 } = without;
+          expect(best + spread + own + others2).toBe(without.balance);
         },
       ),
       { seed: 3, numRuns: 500 },
@@ -100,12 +109,15 @@ describe("time account", () => {
   });
 
   it("needs five pace laps in one session", () => {
-    expect(timeAccount([pace(1, 2, 3, 4)], 1)).toEqual({ known: false, reason: "needs 5 pace laps, has 4" });
+    expect(timeAccount([pace(1, 2, 3, 4)], 1)).toEqual({
+      known: false,
+      reason: { needs: 5, of: "pace lap", has: 4 },
+    });
     expect(timeAccount([pace(1, 2, 3, 4), pace(1)], 1)).toEqual({
       known: false,
-      reason: "needs 5 pace laps, has 4 in its best session",
+      reason: { needs: 5, of: "pace lap", has: 4, where: "in the best session" },
     });
-    expect(timeAccount([], 1)).toEqual({ known: false, reason: "needs 5 pace laps, has 0" });
+    expect(timeAccount([], 1)).toEqual({ known: false, reason: { needs: 5, of: "pace lap", has: 0 } });
   });
 
   it("over a period is the sessions' mean weighted by their laps, so a gain between them is no unevenness", () => {
@@ -147,8 +159,57 @@ describe("time account", () => {
 
 describe("what to work on", () => {
   it("is the largest loss that is the driver's own", () => {
-    expect(largestLine({ pace: 40, repeatability: 300, mistakes: 120 })).toBe("repeatability");
-    expect(largestLine({ pace: 400, repeatability: 300, mistakes: 120 })).toBe("pace");
+    expect(largestLine({ pace: 40, repeatability: 300, mistakes: 120 })).toEqual({
+      line: "repeatability",
+      ms: 300,
+    });
+    expect(largestLine({ pace: 400, repeatability: 300, mistakes: 120 })?.line).toBe("pace");
     expect(largestLine({ pace: -40, repeatability: 0, mistakes: 0 })).toBeUndefined();
+  });
+});
+
+describe("laps that the driver confirmed as far beyond the usual", () => {
+  const usual = [84_000, 84_500, 84_200, 84_300, 84_500, 84_500, 84_500, 84_500];
+  const odd = (lap: LapForAccount): LapForAccount => ({ ...lap, isOdd: true });
+  const lost = odd(marked("off", 1_500_000));
+
+  it("one lap of 25 minutes is not called what to work on: the account says what it did", () => {
+    const account = accountOf([[...pace(...usual), marked("spin", 85_000), lost]], 84_000);
+    const without = accountOf([[...pace(...usual), marked("spin", 85_000)]], 84_000);
+    expect(account.mistakes).toBeGreaterThan(100_000);
+    expect(account.odd?.parts).toEqual([
+      { line: "mistakes", laps: 1, slowest: 1_500_000, perLap: account.mistakes - without.mistakes },
+    ]);
+    expect(account.odd?.without).toMatchObject({ mistakes: without.mistakes, balance: without.balance });
+    expect(largestLine(account)).toEqual({ line: "repeatability", ms: without.repeatability });
+    expect(largestLine({ ...account, odd: undefined })?.line).toBe("mistakes");
+  });
+
+  it("two such laps are told of together", () => {
+    const account = accountOf([[...pace(...usual), lost, odd(marked("spin", 900_000))]], 84_000);
+    expect(account.odd?.parts).toMatchObject([{ line: "mistakes", laps: 2, slowest: 1_500_000 }]);
+    expect(largestLine(account)?.line).toBe("repeatability");
+  });
+
+  it("say nothing where they make little of a line", () => {
+    const slow = Array.from({ length: 6 }, () => marked("off", 120_000));
+    expect(
+      accountOf([[...pace(...usual), ...slow, odd(marked("off", 121_000))]], 84_000).odd,
+    ).toBeUndefined();
+    const allOdd = accountOf([[...pace(...usual), odd(marked("cut", 1_500_000))]], 84_000);
+    expect(allOdd.odd).toBeUndefined();
+  });
+
+  it("leave nothing to work on where fewer than five pace laps remain", () => {
+    const account = accountOf([[...pace(...usual.slice(0, 4)), ...pace(1_500_000).map(odd)]], 84_000);
+    expect(account.odd).toMatchObject({ parts: [{ line: "repeatability", laps: 1 }], without: undefined });
+    expect(largestLine(account)).toBeUndefined();
+  });
+
+  it("of one session leave the account of a period to the others", () => {
+    const sessions = [[...pace(...usual), lost], pace(...usual)];
+    const account = accountOf(sessions, 84_000);
+    expect(account.odd?.without).toMatchObject({ mistakes: 0 });
+    expect(account.odd?.parts).toMatchObject([{ line: "mistakes", perLap: account.mistakes }]);
   });
 });

@@ -110,11 +110,11 @@ describe("a figure from combo to combo", () => {
     });
     expect(acrossTrend(alike.slice(0, 4), "mistakes")).toEqual({
       known: false,
-      reason: "needs 5 combos with this figure, has 4",
+      reason: { needs: 5, of: "combo with this figure", has: 4 },
     });
     expect(acrossTrend(alike, "toReference")).toEqual({
       known: false,
-      reason: "needs 5 combos with this figure, has 0",
+      reason: { needs: 5, of: "combo with this figure", has: 0 },
     });
   });
 });

@@ -32,7 +32,8 @@ it("takes none of which a field is missing or its lists do not fit each other", 
   const [, , many] = digests;
   for (const { field } of [{ field: "times" }, { field: "pace" }, { field: "date" }, { field: "counts" }])
     expect(isWholeDigest({ ...many, [field]: undefined }), field).toBe(false);
-  expect(isWholeDigest({ ...many, flags: new Uint16Array(2) })).toBe(false);
+  for (const field of ["places", "worths", "exact"])
+    expect(isWholeDigest({ ...many, [field]: new Uint8Array(2) }), field).toBe(false);
   expect(isWholeDigest({ ...many, pace: { ...many?.pace, median: "fast" } })).toBe(false);
   expect(isWholeDigest(undefined)).toBe(false);
 });

@@ -1,8 +1,16 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { efforts, isPaceRun, type Run, type RunKind, remarkKinds, runKinds, surfaces } from "#domain";
-import { lapFlags, lapPlaces, NO_TIME, sessionDigest } from "#stats";
-import { placeOfLap } from "../../../../src/stats/laps/lapPlaces.ts";
+import {
+  efforts,
+  lapPlaces,
+  lapWorths,
+  type Run,
+  type RunKind,
+  remarkKinds,
+  runKinds,
+  surfaces,
+} from "#domain";
+import { NO_TIME, sessionDigest } from "#stats";
 import { aRun, aSession, choices, type Told } from "../someRows.ts";
 
 const even = (count: number, from = 84_000): number[] =>
@@ -60,19 +68,6 @@ describe("places of laps", () => {
             0,
           );
         expect(counts.driven).toBe(driven);
-      }),
-      settings,
-    );
-  });
-
-  it("agree with what the domain calls a pace run", () => {
-    fc.assert(
-      fc.property(anyRun, (make) => {
-        const run = make(1);
-        const lap = aRun(1, [84_000]).laps[0];
-        if (lap === undefined || run.guest !== undefined || run.summary !== undefined) return;
-        const place = placeOfLap(run, Math.max(run.laps.length, run.lapsDriven ?? 0), lap, 0, choices);
-        expect(place === "pace").toBe(isPaceRun(run));
       }),
       settings,
     );
@@ -137,14 +132,28 @@ describe("an untidy session", () => {
     expect([digest.clean, digest.timed]).toEqual([6 + 3 + 5 + 4 + 4 + 3, 9 + 3 + 5 + 4 + 4 + 3]);
   });
 
-  it("marks each lap with its flags and keeps times, runs and order", () => {
-    const at = digest.times.indexOf(89_000);
-    expect((digest.flags[at] ?? 0) & lapFlags.mistake).toBeTruthy();
-    expect((digest.flags[at] ?? 0) & lapFlags.clean).toBe(0);
+  it("keeps each lap's place and worth, and times, runs and order", () => {
+    const told = (ms: number) => {
+      const at = digest.times.indexOf(ms);
+      return [lapPlaces[digest.places[at] ?? -1], lapWorths[digest.worths[at] ?? -1]];
+    };
+    expect(told(89_000)).toEqual(["mistake", "timed"]);
+    expect(told(95_000)).toEqual(["outOrIn", "none"]);
+    expect(told(84_000)).toEqual(["pace", "best"]);
+    expect(told(92_000)).toEqual(["wet", "best"]);
+    expect(lapPlaces.map((_, place) => digest.places.filter((one) => one === place).length)).toEqual(
+      lapPlaces.map((place) => (place === "notWritten" ? 0 : digest.counts[place])),
+    );
     expect(digest.times.filter((ms) => ms === NO_TIME)).toHaveLength(1);
     expect(digest.times).not.toContain(70_000);
     expect(digest.runs.at(0)).toBe(0);
     expect(digest.runs).toHaveLength(digest.times.length);
+  });
+
+  it("keeps which laps the driver confirmed as odd", () => {
+    const { odd } = digestOf([aRun(1, even(3)), aRun(2, [84_000, { ms: 900_000, isOdd: true }])]);
+    expect(odd).toEqual([4]);
+    expect(digest.odd).toEqual([]);
   });
 
   it("can be cloned between threads", () => {
@@ -162,7 +171,7 @@ describe("spread", () => {
     expect(pace).toMatchObject({ laps: 6, exactLaps: 4, standardDeviation: undefined });
     expect(pace.consistency).toEqual({
       known: false,
-      reason: "needs 5 exact pace laps, has 4; 2 from memory or with fewer decimals",
+      reason: { needs: 5, of: "exact pace lap", has: 4, rough: 2 },
     });
     expect(pace.median).toBe(84_080);
   });

@@ -48,11 +48,11 @@ describe("consistency", () => {
   it("needs five laps and says how many there are", () => {
     expect(consistency([[84_000, 84_100, 84_000, 84_100]], 0.9)).toEqual({
       known: false,
-      reason: "needs 5 pace laps, has 4",
+      reason: { needs: 5, of: "pace lap", has: 4 },
     });
     expect(consistency([[1], [1], [1], [1], [1]], 0.9)).toEqual({
       known: false,
-      reason: "needs two pace laps of one run in a row, has none",
+      reason: { because: "no two laps in a row" },
     });
   });
 

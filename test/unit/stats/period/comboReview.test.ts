@@ -1,5 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { type ComboReviewInput, comboReview, pageEvents, type SessionDigest, sessionDigest } from "#stats";
+import {
+  type ComboReviewInput,
+  comboReview,
+  pageEvents,
+  pageHistory,
+  type SessionDigest,
+  sessionDigest,
+} from "#stats";
 import { normalAt } from "../../../../src/stats/random/draws.ts";
 import { aPage, aRun, aSession, choices } from "../someRows.ts";
 
@@ -55,7 +62,7 @@ describe("trend over sessions", () => {
   it("needs five sessions with five pace laps", () => {
     expect(review(sessions(4, 60)).trend).toEqual({
       known: false,
-      reason: "needs 5 sessions with 5 pace laps, has 4",
+      reason: { needs: 5, of: "session", each: { needs: 5, of: "pace lap" }, has: 4 },
     });
   });
 });
@@ -83,7 +90,16 @@ describe("pages and period", () => {
     expect(found.bests[0]?.date).toBe("2026-01-01");
     expect(found.distribution.now?.laps).toBe(3 * 16);
     // The five days before: 6 to 10 January.
-    expect(found.distribution.before?.laps).toBe(2 * 16);
+    expect(found.before.counts.driven).toBe(2 * 16);
+  });
+
+  it("“surely more than 1.64 s” beside “perhaps by chance”: two sessions are compared with nothing", () => {
+    const found = review(digests, { period: { from: "2026-01-11", to: "2026-01-15" } });
+    const reason = { needs: 5, of: "session", each: { needs: 5, of: "pace lap" }, has: 3 };
+    expect(found.against).toEqual({ known: false, reason });
+    for (const figure of [found.shift, found.scatterShift, found.accountChange])
+      expect(figure).toEqual({ known: false, reason });
+    expect(found.distribution.before).toBeUndefined();
   });
 
   it("does not hang on the order of the digests", () => {
@@ -174,6 +190,35 @@ describe("dated events", () => {
     if (last === undefined) throw new Error("one session has a usual lap");
     expect(pageEvents([last], "2026-01-17")).toEqual([]);
     expect(pageEvents([last], "2026-01-18")).toEqual([{ kind: "break", afterSession: 1 }]);
+  });
+
+  it("of a page that follows another: a break that began on the old page comes before the first session", () => {
+    const digests = [...sessions(2, 0), ...sessions(3, 0, 80, 20)];
+    const turned = review(digests, { pages: [aPage(aSession(20).startedAt)] });
+    expect(turned.history).toHaveLength(3);
+    expect(pageEvents(turned.history, "2026-01-26")).toEqual([{ kind: "break", afterSession: 0 }]);
+    const soon = review([...sessions(2, 0), ...sessions(3, 0, 80, 11)], {
+      pages: [aPage(aSession(11).startedAt)],
+    });
+    expect(pageEvents(soon.history, "2026-01-17")).toEqual([]);
+    // The first session of a combo follows none.
+    expect(pageEvents(review(digests).history, "2026-01-26")).toEqual([{ kind: "break", afterSession: 2 }]);
+  });
+
+  it("of a page that has ended: driving on the next one ends a break", () => {
+    const digests = [...sessions(2, 0), ...sessions(3, 0, 80, 9)];
+    const old = pageHistory(digests.slice(0, 2), digests);
+    expect(pageEvents(old, "2026-01-20")).toEqual([]);
+    expect(pageEvents(pageHistory(digests.slice(0, 2)), "2026-01-20")).toEqual([
+      { kind: "break", afterSession: 2 },
+    ]);
+  });
+
+  it("what was driven after the day that is asked about ends no break, and begins none", () => {
+    const digests = [...sessions(1, 0), sessionDigest(aSession(14), [aRun(1, [84_000])], choices)];
+    const known = pageHistory(digests);
+    expect(pageEvents(known, "2026-01-05")).toEqual([]);
+    expect(pageEvents(known, "2026-01-14")).toEqual([{ kind: "break", afterSession: 1 }]);
   });
 
   it("a break begins at ten days", () => {

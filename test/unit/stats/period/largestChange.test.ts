@@ -4,11 +4,11 @@ import { type ComboReview, largestChange } from "#stats";
 
 type Reviewed = Parameters<typeof largestChange>[0];
 const none: Reviewed = {
-  steadiness: unknown("none"),
-  scatterShift: unknown("none"),
-  accountChange: unknown("none"),
-  shift: unknown("none"),
-  thirds: unknown("none"),
+  steadiness: unknown({ because: "no target" }),
+  scatterShift: unknown({ because: "no target" }),
+  accountChange: unknown({ because: "no target" }),
+  shift: unknown({ because: "no target" }),
+  thirds: unknown({ because: "no target" }),
   points: ["2026-01-01", "2026-02-12"].map((date) => ({
     date,
     startedAt: Date.parse(date),

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { curveOutlook, practiceAmount, practiceRate } from "#stats";
 import { pageHistory } from "../../../../src/stats/period/pageHistory.ts";
 import { seedOf } from "../../../../src/stats/random/seedOf.ts";
+import type { Told } from "../someRows.ts";
 import { aDigest, lapsAbout } from "./manySessions.ts";
 
 // Day 0 is 1 January 2026.
@@ -46,6 +47,21 @@ describe("the amount of practice", () => {
     expect(practiceAmount([aDigest(0, [80_000], {}, { endedAt: at })]).sittingsKnown).toBe(0);
   });
 
+  it("shows no start to end of an imported session, which is shorter than the time at its wheel", () => {
+    const imported: Told[] = [
+      { ms: 80_000, source: "imported" },
+      { ms: 82_000, source: "imported" },
+    ];
+    const at = Date.UTC(2026, 0, 1, 20);
+    const end = (endedAt: number, laps: readonly Told[]) =>
+      practiceAmount([aDigest(0, laps, {}, { endedAt })]).sittingsKnown;
+    expect(end(at + 162_000, imported)).toBe(0);
+    expect(end(at + 3_600_000, imported)).toBe(0);
+    expect(end(at + 3_600_000, [...imported, 81_000])).toBe(1);
+    expect(end(at + 161_999, [80_000, 82_000])).toBe(0);
+    expect(end(at + 162_000, [80_000, 82_000])).toBe(1);
+  });
+
   it("does not count ten years at the wheel for an evening that ended under a clock ahead", () => {
     const right = aDigest(0, [80_000], {}, { endedAt: Date.UTC(2026, 0, 1, 21) });
     const ahead = aDigest(1, [80_000], {}, { endedAt: Date.UTC(2036, 2, 4, 21) });
@@ -60,7 +76,7 @@ describe("the amount of practice", () => {
   });
 });
 
-describe("the practice curve on the calendar", () => {
+describe("the level on the calendar", () => {
   const history = pageHistory(digests);
   const today = "2026-02-12";
   const ask = (comboId: string) =>
@@ -73,7 +89,7 @@ describe("the practice curve on the calendar", () => {
 
   it("looks six weeks ahead at the present rate, bands inside each other", () => {
     const curve = ask("a");
-    if (!curve.known) throw new Error(curve.reason);
+    if (!curve.known) throw new Error(JSON.stringify(curve.reason));
     const { ahead, line } = curve.value;
     expect(ahead).toHaveLength(5);
     expect(ahead.at(-1)?.date).toBe("2026-03-26");
@@ -89,7 +105,7 @@ describe("the practice curve on the calendar", () => {
     expect(later).toMatchObject({ known: true, value: { ahead: [] } });
     expect(curveOutlook({ comboId: "a", history: history.slice(0, 1), rate: undefined, today })).toEqual({
       known: false,
-      reason: "needs 2 sessions, has 1",
+      reason: { needs: 2, of: "session", each: { needs: 5, of: "pace lap" }, has: 1 },
     });
   });
 

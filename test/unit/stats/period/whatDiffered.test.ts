@@ -29,7 +29,7 @@ describe("late laps against early ones", () => {
     const short = aDigest(9, lapsAbout(84_000, 11, 9));
     expect(sittingThirds([1, 2, 3, 4].map((day) => evening(day, 50)).concat(short))).toEqual({
       known: false,
-      reason: "needs 5 sessions with 12 pace laps, has 4",
+      reason: { needs: 5, of: "session", each: { needs: 12, of: "pace lap" }, has: 4 },
     });
     const enough = sittingThirds([1, 2, 3, 4, 5].map((day) => evening(day, 50)).concat(short));
     expect(enough).toMatchObject({ value: { sessions: 5, sessionsLeftOut: 1 } });
@@ -89,7 +89,7 @@ describe("laps by what they were driven with", () => {
     const { groups } = factorGroups([both(0, 100), both(1, 100)], "tyres", noLevel);
     expect(groups[1]?.difference).toEqual({
       known: false,
-      reason: "needs 4 sessions with 3 clean laps of each, has 2",
+      reason: { needs: 4, of: "session of each kind", each: { needs: 3, of: "clean lap" }, has: 2 },
     });
   });
 });

@@ -11,7 +11,7 @@ const raceOf = (changes: Partial<RaceQuestion> = {}) => {
     ...(changes.minutes === undefined ? { count: 20 } : {}),
     ...changes,
   });
-  if (!figure.known) throw new Error(figure.reason);
+  if (!figure.known) throw new Error(JSON.stringify(figure.reason));
   return figure.value;
 };
 
@@ -80,7 +80,7 @@ describe("race distance", () => {
     for (const count of [0, 1, 4]) {
       expect(raceDistance({ laps: laps.slice(0, count), count: 10, seed: 1 })).toEqual({
         known: false,
-        reason: `needs 5 timed laps, has ${count}`,
+        reason: { needs: 5, of: "timed lap", has: count },
       });
     }
     expect(() => raceDistance({ laps, seed: 1 })).toThrow(/exactly one/);

@@ -76,7 +76,7 @@ describe("trend inside a run", () => {
   });
 
   it("needs six laps", () => {
-    expect(runTrend(laps(0, 5), 0.9)).toEqual({ known: false, reason: "needs 6 pace laps, has 5" });
-    expect(runTrend([], 0.9)).toEqual({ known: false, reason: "needs 6 pace laps, has 0" });
+    expect(runTrend(laps(0, 5), 0.9)).toEqual({ known: false, reason: { needs: 6, of: "pace lap", has: 5 } });
+    expect(runTrend([], 0.9)).toEqual({ known: false, reason: { needs: 6, of: "pace lap", has: 0 } });
   });
 });

@@ -26,7 +26,7 @@ describe("figures of a run", () => {
     for (const fields of [{ kind: "drill" }, { surface: "wet" }, { guest: "Ida" }] as const) {
       const found = report({ run: aRun(1, [...even(6), [89_000, "off"]], fields) });
       expect(found).toMatchObject({ isPace: false, laps: 6, usual: { known: true, value: 84_015 } });
-      expect(found.againstRunBefore).toEqual({ known: false, reason: "only pace runs are compared" });
+      expect(found.againstRunBefore).toEqual({ known: false, reason: { because: "not a pace run" } });
     }
   });
 
@@ -37,7 +37,7 @@ describe("figures of a run", () => {
       usual: { known: true, value: 84_900 },
       usualDecimals: 1,
       isUsualGiven: true,
-      scatter: { known: false, reason: "needs 5 pace laps, has 0" },
+      scatter: { known: false, reason: { needs: 5, of: "pace lap", has: 0 } },
       mistakes: 2,
       counts: { driven: 12, notWritten: 12 },
     });
@@ -46,8 +46,8 @@ describe("figures of a run", () => {
   it("three laps give best and usual, and say what the rest needs", () => {
     const found = report({ run: aRun(1, even(3)) });
     expect(found.usual.known).toBe(true);
-    expect(found.scatter).toEqual({ known: false, reason: "needs 5 pace laps, has 3" });
-    expect(found.trend).toEqual({ known: false, reason: "needs 6 pace laps, has 3" });
+    expect(found.scatter).toEqual({ known: false, reason: { needs: 5, of: "pace lap", has: 3 } });
+    expect(found.trend).toEqual({ known: false, reason: { needs: 6, of: "pace lap", has: 3 } });
   });
 
   it("enough pace laps and too few exact ones give a median, and the reason there is no scatter", () => {
@@ -55,7 +55,7 @@ describe("figures of a run", () => {
     expect(found).toMatchObject({ laps: 5, usual: { known: true } });
     expect(found.scatter).toEqual({
       known: false,
-      reason: "needs 5 exact pace laps, has 4; 1 from memory or with fewer decimals",
+      reason: { needs: 5, of: "exact pace lap", has: 4, rough: 1 },
     });
   });
 
@@ -80,15 +80,15 @@ describe("against the run before", () => {
   it("gives the reason where one of them is too short", () => {
     expect(report({ run: aRun(2, even(3)), runsBefore: [slow] }).againstRunBefore).toEqual({
       known: false,
-      reason: "needs 5 pace laps, has 3",
+      reason: { needs: 5, of: "pace lap", has: 3 },
     });
     expect(report({ run: aRun(2, even(8)), runsBefore: [aRun(1, even(3))] }).againstRunBefore).toEqual({
       known: false,
-      reason: "needs 5 pace laps, has 3 in run 1",
+      reason: { needs: 5, of: "pace lap", has: 3, run: 1 },
     });
     expect(report({ run: aRun(1, even(8)) }).againstRunBefore).toEqual({
       known: false,
-      reason: "no pace run before it in this session",
+      reason: { because: "no pace run before" },
     });
   });
 });

@@ -33,14 +33,14 @@ describe("session report", () => {
   });
 
   it("names the largest loss, and the sector only where it is one of pace or repeatability", () => {
-    expect(report.workOn).toEqual({ line: "mistakes", ms: 617, sector: undefined });
+    expect(report.workOn).toEqual({ line: "mistakes", ms: 617, sector: undefined, isOddAside: false });
     const clean = sessionReport({
       session: aSession(3),
       runs: [aRun(1, laps.slice(0, 5))],
       preferences: choices,
       target: { ms: 84_000, from: "pb" },
     });
-    expect(clean.workOn).toEqual({ line: "repeatability", ms: 300, sector: 0 });
+    expect(clean.workOn).toEqual({ line: "repeatability", ms: 300, sector: 0, isOddAside: false });
   });
 
   it("marks the steps of the personal-best line", () => {
@@ -51,12 +51,15 @@ describe("session report", () => {
   it("gives sectors, bound and reachable lap", () => {
     expect(report.sectors).toMatchObject({ value: { best: 84_000, gap: 300, largest: 0 } });
     expect(report.sumOfBestSectors).toMatchObject({ value: { ms: 84_000, laps: 5 } });
-    expect(report.reachableLap).toEqual({ known: false, reason: "needs 8 pace laps with sectors, has 5" });
+    expect(report.reachableLap).toEqual({
+      known: false,
+      reason: { needs: 8, of: "pace lap with sectors", has: 5 },
+    });
   });
 
   it("gives shares with the laps behind them, and three in a row", () => {
     expect(report.cleanShare?.share).toBe(7 / 10);
-    expect(report.nearTheBest).toMatchObject({ within: 4, laps: 7 });
+    expect(report.nearTheBest).toMatchObject({ within: 4, laps: 5 });
     expect(report.threeInARow?.meanMs).toBe(84_300);
     expect(report.chart.laps).toHaveLength(5);
   });
@@ -65,7 +68,7 @@ describe("session report", () => {
     const bare = sessionReport({ session: aSession(3), runs: [], preferences: choices });
     expect(bare.account).toEqual({
       known: false,
-      reason: "no target, no reference lap and no PB from before this session to measure against",
+      reason: { because: "nothing to measure a session against" },
     });
     expect(bare.workOn).toBeUndefined();
     expect(bare.cleanShare).toBeUndefined();
@@ -92,7 +95,7 @@ describe("progress towards a target", () => {
     expect(targetProgress(84_000, 84_000, undefined).known).toBe(false);
     expect(targetProgress(84_000, 84_000, 84_000)).toEqual({
       known: false,
-      reason: "the target was reached on the day it was set",
+      reason: { because: "reached at the setting" },
     });
     expect(() => targetProgress(Number.NaN, 1, 2)).toThrow("target is NaN");
   });

@@ -19,7 +19,7 @@ const question: TargetQuestion = {
 };
 const forecastOf = (changes: Partial<TargetQuestion> = {}) => {
   const figure = forecastTarget({ ...question, ...changes });
-  if (!figure.known) throw new Error(figure.reason);
+  if (!figure.known) throw new Error(JSON.stringify(figure.reason));
   return figure.value;
 };
 
@@ -67,7 +67,7 @@ describe("the chance to reach a target", () => {
   test("a target that a past session reached gives a reason, not a chance", () => {
     expect(forecastTarget({ ...question, targetMs: 84_100 })).toEqual({
       known: false,
-      reason: "already reached",
+      reason: { because: "already reached" },
     });
     expect(forecastTarget({ ...question, targetMs: 84_100, kind: "median" }).known).toBe(true);
   });
@@ -83,7 +83,7 @@ describe("the chance to reach a target", () => {
   test("needs two sessions", () => {
     expect(forecastTarget({ ...question, history: history.slice(0, 1) })).toEqual({
       known: false,
-      reason: "needs 2 sessions, has 1",
+      reason: { needs: 2, of: "session", each: { needs: 5, of: "pace lap" }, has: 1 },
     });
   });
 
@@ -111,7 +111,7 @@ describe("the chance to reach a target", () => {
     const { seed, draws } = { seed: 5, draws: 2000 };
     for (const kind of ["best", "median"] as const) {
       const targets = fairTargets({ history, future: ahead(6), kind, seed, draws });
-      if (!targets.known) throw new Error(targets.reason);
+      if (!targets.known) throw new Error(JSON.stringify(targets.reason));
       const chance = (targetMs: number) => forecastOf({ targetMs, kind, seed, draws }).chance;
       expect(chance(targets.value.fair)).toBeCloseTo(0.5, 1);
       expect(chance(targets.value.stretch)).toBeCloseTo(0.2, 1);

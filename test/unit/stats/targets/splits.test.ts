@@ -33,7 +33,7 @@ describe("sector split", () => {
             gain,
             given.map(([medianMs, reserve]) => ({ medianMs, bestMs: medianMs - reserve })),
           );
-          if (!split.known) throw new Error(split.reason);
+          if (!split.known) throw new Error(JSON.stringify(split.reason));
           expect(sum(split.value)).toBe(gain);
           expect(split.value.every((share) => Number.isInteger(share) && share >= 0)).toBe(true);
         },

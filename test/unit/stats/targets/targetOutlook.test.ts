@@ -28,12 +28,12 @@ function ask(page: readonly SessionDigest[], input: Partial<OutlookInput> = {}) 
 }
 function outlookOf(...asked: Parameters<typeof ask>) {
   const outlook = ask(...asked);
-  if (!outlook.known) throw new Error(outlook.reason);
+  if (!outlook.known) throw new Error(JSON.stringify(outlook.reason));
   return outlook.value;
 }
 function suggest(page: readonly SessionDigest[], kind: "best" | "median", by: CalendarDate) {
   const suggested = suggestedTargets({ comboId: "c", page, today: dayAfter(page), kind, by });
-  if (!suggested.known) throw new Error(suggested.reason);
+  if (!suggested.known) throw new Error(JSON.stringify(suggested.reason));
   return suggested.value;
 }
 
@@ -49,12 +49,12 @@ describe("the outlook of a target", () => {
   it("says exactly what is missing", () => {
     expect(ask(improving(2))).toEqual({
       known: false,
-      reason: "needs 3 sessions with 5 pace laps for a forecast, has 2",
+      reason: { needs: 3, of: "session", each: { needs: 5, of: "pace lap" }, has: 2 },
     });
     const rested = ask(improving(5), { today: "2026-06-01", by: "2026-07-01" });
-    expect(rested).toMatchObject({ known: false, reason: expect.stringMatching(/nothing was driven/) });
+    expect(rested).toEqual({ known: false, reason: { because: "nothing driven lately" } });
     const done = ask(improving(12), { value: 90_000 });
-    expect(done).toMatchObject({ known: false, reason: expect.stringMatching(/has come there already/) });
+    expect(done).toEqual({ known: false, reason: { because: "already reached" } });
   });
 
   it("is the same at every asking, and names the sessions it counts on", () => {
@@ -146,7 +146,26 @@ describe("suggested targets", () => {
       known: false,
     });
     expect(suggestedTargets({ ...at, page: improving(2), by: "2026-03-01" })).toMatchObject({
-      reason: "needs 3 sessions with 5 pace laps for a forecast, has 2",
+      reason: { needs: 3, of: "session", each: { needs: 5, of: "pace lap" }, has: 2 },
     });
+  });
+});
+
+describe("what a driver saw", () => {
+  it("“a session has come there already, so no chance”: a usual lap that one evening reached still has its chance", () => {
+    const evening = aDigest(36, lapsAbout(83_000, 20, 99));
+    const page = [...flat(12), evening, ...[13, 14, 15].map((n) => aDigest(3 * n, lapsAbout(84_000, 20, n)))];
+    const outlook = outlookOf(page, { kind: "median", value: 83_200 });
+    expect(outlook.byDate?.chance).toBeGreaterThanOrEqual(0);
+    expect(outlook.byDate?.chance).toBeLessThan(0.5);
+  });
+
+  it("what is suggested is never what is asked about as out of reach", () => {
+    for (const page of [improving(12), flat(12)])
+      for (const kind of ["best", "median"] as const) {
+        const { fair, stretch, hardest } = suggest(page, kind, addDays(dayAfter(page), 28));
+        for (const one of [fair, stretch]) expect(one?.ms ?? hardest).toBeGreaterThanOrEqual(hardest);
+        expect(hardest).toBeGreaterThan(60_000);
+      }
   });
 });

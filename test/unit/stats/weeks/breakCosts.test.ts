@@ -49,7 +49,7 @@ describe("what a break cost", () => {
   it("needs four ordinary steps, and steps that differ", () => {
     expect(breakCosts([...before.slice(0, 2), session("2026-01-20", 84_600)])[0]?.cost).toEqual({
       known: false,
-      reason: "needs 4 steps of neighbouring sessions, has 1",
+      reason: { needs: 4, of: "step of neighbouring sessions", has: 1 },
     });
     const alike = before.map((one) => ({ ...one, medianMs: 84_000 }));
     expect(breakCosts([...alike, session("2026-01-20", 84_600)])[0]?.cost.known).toBe(false);

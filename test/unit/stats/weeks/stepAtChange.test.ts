@@ -11,7 +11,7 @@ describe("before and after a change", () => {
       history: sessionsOf([...level, ...level.map((ms) => ms - 2000)]),
       afterSession: 6,
     });
-    if (!step.known) throw new Error(step.reason);
+    if (!step.known) throw new Error(JSON.stringify(step.reason));
     expect(step.value.estimate).toBeLessThan(-1200);
     expect(step.value.high).toBeLessThan(0);
     expect(step.value.low).toBeLessThan(step.value.estimate);
@@ -20,7 +20,7 @@ describe("before and after a change", () => {
 
   test("no jump: the interval holds 0", () => {
     const step = stepAtChange({ history: sessionsOf([...level, ...level]), afterSession: 6 });
-    if (!step.known) throw new Error(step.reason);
+    if (!step.known) throw new Error(JSON.stringify(step.reason));
     expect(step.value.low).toBeLessThan(0);
     expect(step.value.high).toBeGreaterThan(0);
   });
@@ -36,11 +36,23 @@ describe("before and after a change", () => {
     const history = sessionsOf(level);
     expect(stepAtChange({ history, afterSession: 1 })).toEqual({
       known: false,
-      reason: "needs 2 sessions before the change, has 1",
+      reason: {
+        needs: 2,
+        of: "session",
+        each: { needs: 5, of: "pace lap" },
+        has: 1,
+        where: "before the change",
+      },
     });
     expect(stepAtChange({ history, afterSession: 5 })).toEqual({
       known: false,
-      reason: "needs 2 sessions after the change, has 1",
+      reason: {
+        needs: 2,
+        of: "session",
+        each: { needs: 5, of: "pace lap" },
+        has: 1,
+        where: "after the change",
+      },
     });
     expect(stepAtChange({ history: [], afterSession: 0 }).known).toBe(false);
   });

@@ -29,26 +29,21 @@ const known = [
 ];
 
 test("a name that differs only in case or spaces is the old one", () => {
-  expect(pickedCombo(" club  HATCH", "marlow fen", known)).toEqual({ id: "k1" });
+  expect(pickedCombo(" club  HATCH", "marlow fen", known)).toEqual({ comboId: "k1" });
 });
 
 test("a known car on a known layout it never drove makes only the combo", () => {
   expect(pickedCombo("GT trainer", "Marlow Fen", known)).toEqual({
-    car: { id: "c2" },
-    track: { id: "t1" },
-    layout: { id: "l1" },
+    combo: { car: { id: "c2" }, track: { id: "t1" }, layout: { id: "l1" } },
   });
 });
 
 test("a comma sets off the name of a new layout", () => {
   expect(pickedCombo("Kart", "Cold Ash Hill, long", known)).toEqual({
-    car: { name: "Kart" },
-    track: { name: "Cold Ash Hill" },
-    layout: { name: "long" },
+    combo: { car: { name: "Kart" }, track: { name: "Cold Ash Hill" }, layout: { name: "long" } },
   });
   expect(pickedCombo("Kart", " Cold Ash Hill ", known)).toEqual({
-    car: { name: "Kart" },
-    track: { name: "Cold Ash Hill" },
+    combo: { car: { name: "Kart" }, track: { name: "Cold Ash Hill" } },
   });
 });
 

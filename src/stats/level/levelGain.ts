@@ -1,0 +1,51 @@
+import { type CalendarDate, type Figure, known, unknown } from "#domain";
+import { lapsForMedian } from "../pace/lapsForMedian.ts";
+import { type PageSession, pageEvents } from "../period/pageHistory.ts";
+import { type ChangeOfLevel, changeOfLevel } from "./changeOfLevel.ts";
+import { levelModel } from "./levelModel.ts";
+
+/** How far the level has moved over some days, ms, below 0 faster, with its 90 % interval. */
+export interface LevelGain extends ChangeOfLevel {
+  /** The first and the last session it is between. */
+  readonly from: CalendarDate;
+  readonly to: CalendarDate;
+  /** Sessions with a median in those days. */
+  readonly sessions: number;
+  /** Fewer than four sessions: what is said comes from the assumptions more than from the laps. */
+  readonly isMostlyAssumption: boolean;
+}
+
+/** Days a gain is asked for, both counted; absent means open. */
+export interface GainDays {
+  readonly from?: CalendarDate | undefined;
+  readonly to?: CalendarDate | undefined;
+}
+
+const LEAST_SESSIONS = 2;
+
+/**
+ * How much faster than at the beginning of some days: the one answer to that question, on Review, in the week and across
+ * combos. Rests on all sessions of the page up to the last day, not only on those within. Our methods, §5.
+ * @param history sessions of one page with a median, oldest first
+ * @returns a reason with fewer than two of them in the days
+ */
+export function levelGain(
+  history: readonly PageSession[],
+  { from = "", to = "9999-12-31" }: GainDays,
+): Figure<LevelGain> {
+  const sessions = history.filter(({ date }) => date <= to);
+  const since = sessions.findIndex(({ date }) => date >= from);
+  const within = since < 0 ? 0 : sessions.length - since;
+  const [first, last] = [sessions[since], sessions.at(-1)];
+  if (within < LEAST_SESSIONS || first === undefined || last === undefined)
+    return unknown({ needs: LEAST_SESSIONS, of: "session", each: lapsForMedian, has: within });
+  const model = levelModel({ sessions, events: pageEvents(sessions, last.date) });
+  if (!model.known) return model;
+  return known({
+    ...changeOfLevel(model.value, since),
+    from: first.date,
+    to: last.date,
+    sessions: within,
+    isMostlyAssumption: model.value.isMostlyAssumption,
+  });
+}

@@ -1,0 +1,12 @@
+import type { Rests } from "./evidence.ts";
+
+/** One suggestion for the next run. */
+export interface NextRun {
+  /** What to do. */
+  readonly suggestion: string;
+  /** The figure it rests on. */
+  readonly reason: string;
+  readonly evidence: Rests;
+  /** How to see in the next run or session whether it worked. */
+  readonly check: string;
+}

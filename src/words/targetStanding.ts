@@ -1,0 +1,58 @@
+import { sayDate } from "#domain";
+import type { TargetState } from "#stats";
+import { counted } from "./counted.ts";
+import { sayTargetValue, targetFigure } from "./targets.ts";
+
+/** How it stands with a target, in one sentence. */
+export function sayStanding(state: TargetState): string {
+  const { standing } = state;
+  switch (standing.kind) {
+    case "older page":
+      return "Set before the change; no longer comparable.";
+    case "reached":
+      return `Reached on ${sayDate(standing.on)}.`;
+    case "reached before":
+      return `Reached on ${sayDate(standing.on)}, before it was set.`;
+    case "missed":
+      return sayMissed(state, standing.reachedOn);
+    case "open": {
+      const left = sayDaysLeft(standing.daysLeft);
+      return standing.lostOn === undefined
+        ? left
+        : `Reached before, and very likely away from it again since ${sayDate(standing.lostOn)}. ${left}`;
+    }
+  }
+}
+
+function sayMissed({ target, closest }: TargetState, reachedOn: string | undefined): string {
+  if (reachedOn !== undefined) return `Missed by its date; reached on ${sayDate(reachedOn)}.`;
+  if (closest === undefined) return "Missed.";
+  const figure = sayTargetValue(target.kind, closest.value, closest.decimals);
+  return `Missed. Your best ${targetFigure(target).replace(/^best /, "")} in that time: ${figure}.`;
+}
+
+function sayDaysLeft(days: number | undefined): string {
+  if (days === undefined) return "No date is set.";
+  return days === 0 ? "Today is the last day." : `${counted(days, "day")} left.`;
+}
+
+/**
+ * The same as short as a table wants it, as it stood at the end of a week.
+ * @param isNewlyReached it was reached in the week
+ */
+export function sayStandingInShort(
+  { standing }: Pick<TargetState, "standing">,
+  isNewlyReached: boolean,
+): string {
+  switch (standing.kind) {
+    case "older page":
+      return "no longer comparable";
+    case "reached":
+    case "reached before":
+      return isNewlyReached ? "reached this week" : "reached before";
+    case "missed":
+      return "missed";
+    case "open":
+      return standing.lostOn === undefined ? "to be reached" : "to be reached again";
+  }
+}

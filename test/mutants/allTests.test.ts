@@ -1,0 +1,8 @@
+import { describe, inject } from "vitest";
+
+// Each file is a suite, so that what it does before each of its tests is done before no other.
+for (const file of inject("mutants").tests) {
+  describe(file, async () => {
+    await import(/* @vite-ignore */ file);
+  });
+}

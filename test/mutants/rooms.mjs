@@ -1,0 +1,83 @@
+/**
+ * Which tests stand for a room: those in its folder, the checks against published values that use it, and what else
+ * is named here. Simulated drivers and long random histories are left out: they would run once a mutant. `runs` is how
+ * often a property is tried at most. The room `stats` is judged chapter by chapter.
+ */
+export const rooms = {
+  domain: {
+    aim: 80,
+    runs: 60,
+    tests: ["test/unit/domain", "test/unit/combo", "test/reference/iso8601"],
+  },
+  combo: { aim: 80, runs: 60, tests: ["test/unit/combo"] },
+  numbers: {
+    aim: 80,
+    runs: 20,
+    tests: [
+      "test/unit/numbers",
+      "test/unit/stats/sample",
+      ...checks("distribution-quantiles", "nist-strd-univariate", "quantiles-spread"),
+    ],
+  },
+  entry: {
+    aim: 80,
+    runs: 30,
+    tests: ["test/unit/entry", "test/reference/iso8601"],
+    without: ["test/unit/entry/shortFormInUse.test.ts"],
+  },
+  physics: {
+    aim: 80,
+    runs: 10,
+    tests: ["test/unit/physics", ...checks("corner-physics", "viewing-geometry", "decibel-and-tails")],
+  },
+  "stats/account": chapter("account"),
+  "stats/across": chapter("across"),
+  "stats/bests": chapter("bests"),
+  "stats/digest": chapter("digest", "test/unit/live/jobs"),
+  // It has no tests of its own yet: those of the chapters above it sort laps all day.
+  "stats/laps": {
+    aim: 80,
+    runs: 20,
+    tests: ["test/unit/stats/digest", "test/unit/stats/session", "test/unit/stats/run"],
+  },
+  "stats/pace": chapter("pace", ...checks("best-of-k", "quantiles-spread")),
+  "stats/period": chapter("period"),
+  "stats/race": chapter("race"),
+  "stats/random": chapter("random", ...checks("distribution-quantiles")),
+  "stats/rigTests": chapter(
+    "rigTests",
+    ...checks("number-of-pairs", "wilcoxon-rank-sum", "wilcoxon-signed-rank"),
+  ),
+  "stats/run": chapter("run", ...checks("handbook-individuals-chart", "handbook-outliers-modified-z")),
+  "stats/sample": chapter(
+    "sample",
+    ...checks("wilson-score-interval", "nist-strd-linear", "nist-strd-univariate", "mann-kendall-theil-sen"),
+  ),
+  "stats/session": chapter("session"),
+  "stats/weeks": chapter(
+    "weeks",
+    ...checks(
+      "curve-fits-exponential-power",
+      "nist-strd-nonlinear",
+      "mann-kendall-exact-table",
+      "mann-kendall-theil-sen",
+    ),
+  ),
+  db: {
+    aim: 70,
+    runs: 10,
+    tests: ["test/unit/db", "test/reference/uuid-v7"],
+    without: ["test/unit/db/clocks.test.ts", "test/unit/db/mutatedBackups.test.ts"],
+  },
+  live: { aim: 70, runs: 10, tests: ["test/unit/live"] },
+};
+
+/** A chapter of stats with its own tests, and others. */
+function chapter(name, ...more) {
+  return { aim: 80, runs: 20, tests: [`test/unit/stats/${name}`, ...more] };
+}
+
+/** Folders of checks against published values. */
+function checks(...names) {
+  return names.map((name) => `test/reference/${name}`);
+}

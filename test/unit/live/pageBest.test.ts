@@ -1,0 +1,47 @@
+import "fake-indexeddb/auto";
+
+import { expect, test } from "vitest";
+import { addLap, defaultPreferences, editRun, endSession, preferences, startSession } from "#db";
+import { digestMaker } from "../../../src/live/digestMaker.ts";
+import { pageBest } from "../../../src/live/pageBest.ts";
+import { aLap } from "../../support/aLap.ts";
+import { anOpenSession } from "../../support/aLogbook.ts";
+
+/** A combo, and the way to drive one lap of a kind on it in a session of its own. */
+async function aPage() {
+  const { book, comboId, clock, sessionId } = await anOpenSession();
+  await endSession(book, { sessionId });
+  const maker = digestMaker({ ...(await preferences(book)), ...defaultPreferences });
+  const drive = async (ms: number, kind: "pace" | "warm-up" | "drill") => {
+    clock.pass(3_600_000);
+    const started = await startSession(book, { comboId, date: "2026-03-10", zone: "UTC" });
+    await editRun(book, { runId: started.runId, patch: { kind } });
+    await addLap(book, { runId: started.runId, id: book.newId(), lap: aLap(ms) });
+    await endSession(book, { sessionId: started.sessionId });
+    return started.sessionId;
+  };
+  const best = async (except?: string) => {
+    const span = { from: 0, to: Number.POSITIVE_INFINITY };
+    return (await pageBest(book, { comboId, span, ...(except && { except }) }, maker))?.ms;
+  };
+  return { drive, best };
+}
+
+test("the page has no PB as long as only warm-ups and drills were driven on it", async () => {
+  const { drive, best } = await aPage();
+  await drive(84_000, "warm-up");
+  await drive(83_900, "drill");
+  expect(await best()).toBeUndefined();
+});
+
+test("a warm-up lap faster than every other is the PB only where a session before it has one", async () => {
+  const { drive, best } = await aPage();
+  await drive(84_000, "warm-up");
+  const first = await drive(85_812, "pace");
+  expect(await best()).toBe(85_812);
+  await drive(84_500, "warm-up");
+  expect(await best()).toBe(84_500);
+  expect(await best(first)).toBeUndefined();
+  await drive(83_000, "pace");
+  expect(await best()).toBe(83_000);
+});

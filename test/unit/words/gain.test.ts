@@ -1,0 +1,81 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { known, unknown } from "#domain";
+import type { LevelGain } from "#stats";
+import { certaintyOf, gainReading, gainTitle, sayGain } from "#words";
+import { expectWellFormed } from "./wellFormed.ts";
+
+const aGain = (fields: Partial<LevelGain> = {}): LevelGain => ({
+  change: -2401,
+  low: -2650,
+  high: -2130,
+  chanceFaster: 0.9999,
+  from: "2026-08-31",
+  to: "2026-11-22",
+  sessions: 18,
+  isMostlyAssumption: false,
+  ...fields,
+});
+const said = (fields: Partial<LevelGain>) => gainTitle(known(aGain(fields)));
+
+describe("how much faster the usual lap is", () => {
+  it("is said with how sure it is, and how much at least", () => {
+    expect(said({})).toBe("Usual lap faster by 2.40 s in 12 weeks, very likely at least 2.1 s");
+    expect(said({ change: 300, low: 120, high: 480, chanceFaster: 0.003 })).toBe(
+      "Usual lap slower by 0.30 s in 12 weeks, very likely at least 0.1 s",
+    );
+    expect(said({ change: -80, low: -150, high: -12, chanceFaster: 0.96 })).toBe(
+      "Usual lap faster by 0.08 s in 12 weeks, very likely",
+    );
+    expect(said({ change: -200, low: -420, high: 30, chanceFaster: 0.92 })).toBe(
+      "Usual lap likely faster by 0.20 s in 12 weeks",
+    );
+    expect(said({ change: -20, low: -220, high: 180, chanceFaster: 0.6, to: "2026-09-09" })).toBe(
+      "Usual lap no faster or slower so far, in 9 days",
+    );
+  });
+
+  it("has four words for how sure it is, by the 90 and the 80 % interval", () => {
+    expect([0.95, 0.9499, 0.9, 0.8999, 0.5, 0.1001, 0.1, 0.05].map(certaintyOf)).toEqual([
+      "very likely",
+      "likely",
+      "likely",
+      "may be chance",
+      "may be chance",
+      "may be chance",
+      "likely",
+      "very likely",
+    ]);
+  });
+
+  it("stands behind its sessions and its interval", () => {
+    expect(gainReading(known(aGain()))).toBe(
+      "From 18 sessions, good and bad evenings apart: between 2.13 and 2.65 s faster.",
+    );
+    expect(gainReading(known(aGain({ sessions: 3, isMostlyAssumption: true })))).toMatch(
+      /^Mostly assumption: fewer than 4 sessions\. From 3 sessions/,
+    );
+  });
+
+  it("is short in a table", () => {
+    expect(sayGain(known(aGain()))).toBe("−2.40 s");
+    expect(sayGain(known(aGain({ chanceFaster: 0.7 })))).toBe("may be chance");
+    const few = unknown({ needs: 2, of: "session", each: { needs: 5, of: "pace lap" }, has: 1 });
+    expect(sayGain(few)).toBe("1 of 2 sessions");
+    expect(gainTitle(few)).toBe("Not enough sessions with 5 pace laps each yet: 1 of 2");
+  });
+
+  it("is well formed, whatever it is", () => {
+    const ms = fc.double({ min: -9000, max: 9000, noNaN: true });
+    fc.assert(
+      fc.property(ms, ms, ms, fc.double({ min: 0, max: 1, noNaN: true }), (a, b, c, chanceFaster) => {
+        const [low = 0, change = 0, high = 0] = [a, b, c].toSorted((x, y) => x - y);
+        const gain = known(aGain({ low, change, high, chanceFaster }));
+        expectWellFormed(gainTitle(gain));
+        expectWellFormed(gainReading(gain));
+        expectWellFormed(sayGain(gain));
+      }),
+      { seed: 21 },
+    );
+  });
+});
