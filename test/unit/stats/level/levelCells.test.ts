@@ -16,13 +16,16 @@ describe("what a driver may be doing", () => {
     expect(weigh(trends.flatMap(({ logs }) => logs))).toBeCloseTo(1, 12);
   });
 
-  test.each([4, 5, 11, 12, 13, 20, 40, 250])("both phases of %i sessions have two, at places that differ", (count) => {
-    const { places } = gridOf(count);
-    expect(places[0]).toBe(2);
-    expect(places.at(-1)).toBe(count - 2);
-    expect(new Set(places).size).toBe(places.length);
-    expect(places.toSorted((a, b) => a - b)).toEqual(places);
-  });
+  test.each([4, 5, 11, 12, 13, 20, 40, 250])(
+    "both phases of %i sessions have two, at places that differ",
+    (count) => {
+      const { places } = gridOf(count);
+      expect(places[0]).toBe(2);
+      expect(places.at(-1)).toBe(count - 2);
+      expect(new Set(places).size).toBe(places.length);
+      expect(places.toSorted((a, b) => a - b)).toEqual(places);
+    },
+  );
 
   test("the places crowd towards the last session, where there are more than eight", () => {
     const { places } = gridOf(60);

@@ -7,9 +7,7 @@ const now = (medians: readonly number[]) => levelNow(levelPosterior({ sessions: 
 
 describe("whether a level moves", () => {
   test("it moves again since the session at which a still driver began to gain", () => {
-    const { movingSince, isLevel, levelSince } = now(
-      flat(24).map((ms, i) => ms - 250 * Math.max(0, i - 15)),
-    );
+    const { movingSince, isLevel, levelSince } = now(flat(24).map((ms, i) => ms - 250 * Math.max(0, i - 15)));
     expect(movingSince).toBeGreaterThanOrEqual(14);
     expect(movingSince).toBeLessThanOrEqual(18);
     expect(isLevel).toBe(false);

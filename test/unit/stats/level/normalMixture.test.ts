@@ -13,16 +13,19 @@ const mixtureOf = (seed: number, spread: number) => {
 };
 const shares = [0.05, 0.25, 0.5, 0.75, 0.95];
 
-test.each([0.1, 1, 5, 20])("a condensed mixture has the same quantiles, to 0.002 of a share (spread %d)", (spread) => {
-  for (const seed of [1, 2, 3]) {
-    const whole = mixtureOf(seed, spread);
-    const few = condensed(whole);
-    expect(few.weights.length).toBeLessThan(whole.weights.length / 2);
-    expect(few.weights.reduce((sum, weight) => sum + weight, 0)).toBeCloseTo(1, 12);
-    for (const share of shares)
-      expect(Math.abs(mixtureBelow(whole, mixtureQuantile(few, share), 0) - share)).toBeLessThan(0.002);
-  }
-});
+test.each([0.1, 1, 5, 20])(
+  "a condensed mixture has the same quantiles, to 0.002 of a share (spread %d)",
+  (spread) => {
+    for (const seed of [1, 2, 3]) {
+      const whole = mixtureOf(seed, spread);
+      const few = condensed(whole);
+      expect(few.weights.length).toBeLessThan(whole.weights.length / 2);
+      expect(few.weights.reduce((sum, weight) => sum + weight, 0)).toBeCloseTo(1, 12);
+      for (const share of shares)
+        expect(Math.abs(mixtureBelow(whole, mixtureQuantile(few, share), 0) - share)).toBeLessThan(0.002);
+    }
+  },
+);
 
 test("a quantile is where that share lies below, and 0 where a point at 0 holds it", () => {
   const whole = mixtureOf(4, 3);
