@@ -12,9 +12,8 @@ export interface LevelGrid {
   readonly spreads: readonly { readonly sigma: number; readonly variance: number; readonly log: number }[];
   /** Variance of the level's noise a session, in units of σ². */
   readonly noises: readonly { readonly squared: number; readonly log: number }[];
-  readonly motions: readonly (Motion & { readonly phi: number })[];
-  /** Each with the logarithms of its prior weight with each φ. */
-  readonly trends: readonly (Trend & { readonly logs: readonly number[] })[];
+  readonly motions: readonly (Motion & { readonly phi: number; readonly log: number })[];
+  readonly trends: readonly (Trend & { readonly log: number })[];
   /** Sessions at which a second phase may begin. */
   readonly places: readonly number[];
   /** Logarithms of the prior weights of a cell of each kind, φ and trend not yet counted; with two phases, one a place. */
@@ -26,29 +25,23 @@ export interface LevelGrid {
   readonly stopping: number;
 }
 
-/** A trend beyond this, as a share of the lap a session, is a large one. */
-const LARGE_TREND = 0.003;
-
 /** The grid for a series: priors normalised one by one; kinds with two phases need room for both. Our methods, §5. */
 export function levelGrid(series: LevelSeries, settings: LevelSettings): LevelGrid {
-  const { sigmas, sNu, sScale, qls, qlw, phis, phiw, phiwLarge, trends } = settings;
+  const { sigmas, sNu, sScale, qls, qlw, phis, phiw, trends } = settings;
   const ofSigma = shares(
     sigmas.map((sigma) => sigma ** -sNu * Math.exp((-sNu * sScale ** 2) / (2 * sigma ** 2))),
   );
   const ofNoise = shares(qlw);
   const ofPhi = shares(phiw);
-  const ofPhiLarge = shares(phiwLarge);
   const ofTrend = shares(trends.map(([, , weight]) => weight));
   return {
     spreads: sigmas.map((sigma, i) => ({ sigma, variance: sigma ** 2, log: logOf(ofSigma, i) })),
     noises: qls.map((q, i) => ({ squared: q ** 2, log: logOf(ofNoise, i) })),
-    motions: phis.map((phi) => ({ phi, ...motionOf(phi, series) })),
+    motions: phis.map((phi, i) => ({ phi, ...motionOf(phi, series), log: logOf(ofPhi, i) })),
     trends: trends.map(([mean, deviation], i) => ({
       mean,
       variance: deviation ** 2,
-      logs: (Math.abs(mean) > LARGE_TREND ? ofPhiLarge : ofPhi).map(
-        (share) => logOf(ofTrend, i) + Math.log(share),
-      ),
+      log: logOf(ofTrend, i),
     })),
     ...phasePriors(series.count, settings),
     stopping: settings.stopping,

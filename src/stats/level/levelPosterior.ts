@@ -97,7 +97,7 @@ export function levelPosterior({
 
       motions.forEach((motion, m) => {
         trends.forEach((trend, t) => {
-          const own = shared + (trend.logs[m] as number);
+          const own = shared + motion.log + trend.log;
           begin(moving, series, variance, trend);
           let from = 1;
           places.forEach((place, p) => {

@@ -11,8 +11,6 @@ export interface LevelSettings {
   /** What is left of a trend after one session, with weights. */
   readonly phis: readonly number[];
   readonly phiw: readonly number[];
-  /** Their weights where the trend begins large (a mean beyond 0.3 % of the lap a session): nobody gains that for long. */
-  readonly phiwLarge: readonly number[];
   /** Prior mean, standard deviation and weight of a trend where it begins. */
   readonly trends: readonly (readonly [mean: number, deviation: number, weight: number])[];
   /** Prior weights of the four kinds: still, moving, moving then still, still then moving. */
@@ -42,15 +40,14 @@ export const levelSettings: LevelSettings = {
   qls: [0, 0.3],
   qlw: [0.6, 0.4],
   phis: [0.5, 0.8, 0.9, 0.96, 1],
-  phiw: [1, 1, 1, 1, 8],
-  phiwLarge: [1, 1, 1, 1, 0.3],
+  phiw: [1, 1, 1, 1, 3.5],
   trends: [
     [-0.0004, 0.0004, 0.8],
     [-0.0015, 0.001, 1.2],
     [-0.005, 0.003, 1.3],
-    [0.0005, 0.0007, 1],
-    [0.0012, 0.0008, 0.7],
-    [-0.012, 0.008, 0.6],
+    [0.0005, 0.0007, 0.9],
+    [0.0012, 0.0008, 0.6],
+    [-0.012, 0.008, 0.4],
   ],
   pStill: 0.15,
   pMove: 0.65,

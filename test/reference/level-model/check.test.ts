@@ -4,10 +4,9 @@ import { kinds } from "../../../src/stats/level/levelCells.ts";
 import { levelPosterior } from "../../../src/stats/level/levelPosterior.ts";
 import data from "./level-model.json";
 
-/** That program knows no chance to stop that grows with the history, no large trends, and spaces the phases evenly. */
+/** That program knows no chance to stop that grows with the history and spaces the phases evenly. */
 const settings = {
   ...data.settings,
-  phiwLarge: data.settings.phiw,
   stopping: 0,
   crowding: 1,
   trends: data.settings.trends.map(
