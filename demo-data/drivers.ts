@@ -6,7 +6,8 @@ import { uniformFloat64 } from "pure-rand/distribution/uniformFloat64";
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 import type { RandomGenerator } from "pure-rand/types/RandomGenerator";
 
-export const driverKinds = ["flat", "exponential", "power", "linear"] as const;
+/** Those who learn and go on, those who have stopped, and those who get slower. Our methods, §6. */
+export const driverKinds = ["flat", "exponential", "power", "linear", "stopped", "slower"] as const;
 export type DriverKind = (typeof driverKinds)[number];
 
 /** The truth about one driver on one combo. Shares are of `baseMs`. */
@@ -14,9 +15,9 @@ export interface Driver {
   readonly kind: DriverKind;
   /** Level that practice leads to, in ms (for a flat driver: the level). */
   readonly baseMs: number;
-  /** How far above it the driver starts; 0 for a flat driver. */
+  /** How far above it the driver starts, or, getting slower, ends; 0 for a flat driver. */
   readonly span: number;
-  /** Exponential: laps that halve the gap. Power: laps in which the gap begins to fall. Linear: laps it takes. */
+  /** Exponential: laps that halve the gap. Power: laps in which the gap begins to fall. Others: laps the way takes. */
   readonly paceOfLearning: number;
   /** Power of the power law, below 0; 0 for the others. */
   readonly exponent: number;
@@ -58,23 +59,35 @@ export function skewed(chance: Chance): number {
   return (-Math.log(1 - chance()) - Math.log(1 - chance()) - 2) / Math.SQRT2;
 }
 
+/** Laps that are past where nothing else is said: 40 sessions of usual length. */
+const USUAL_PAST = 900;
+
+/** Spans, and paces in laps, between which a driver of each kind is drawn. */
+const drawnBetween = {
+  flat: { span: [0, 0], pace: [1, 1] },
+  exponential: { span: [0.01, 0.1], pace: [30, 600] },
+  power: { span: [0.01, 0.1], pace: [40, 400] },
+  linear: { span: [0.01, 0.1], pace: [600, 2000] },
+  slower: { span: [0.005, 0.05], pace: [600, 2000] },
+} as const;
+
 /**
- * A driver of a kind, the rest drawn: base 60–150 s, span 1–10 %, session shifts 0.1–0.5 %, lap noise 0.2–0.8 %. The
- * paces make the kinds alike: most have half of the gap behind them after one to a few dozen sessions.
+ * A driver of a kind, the rest drawn: base 60–150 s, session shifts 0.1–0.5 %, lap noise 0.2–0.8 %. Those who learn have a
+ * span of 1–10 %, and most have half of the gap behind them after one to a few dozen sessions. Those who have stopped
+ * learned 0.5–3 % over the first 30–70 % of what is past; those who get slower lose 0.5–5 % over 600–2,000 laps.
+ * @param pastLaps laps driven before the day on which the driver is looked at
  */
-export function drawDriver(kind: DriverKind, chance: Chance): Driver {
-  const paces = {
-    flat: [1, 1],
-    exponential: [30, 600],
-    power: [40, 400],
-    linear: [600, 2000],
-  } as const;
-  const [slow, fast] = paces[kind];
+export function drawDriver(kind: DriverKind, chance: Chance, pastLaps = USUAL_PAST): Driver {
+  const { span, pace } =
+    kind === "stopped"
+      ? { span: [0.005, 0.03] as const, pace: [0.3 * pastLaps, 0.7 * pastLaps] as const }
+      : drawnBetween[kind];
   return {
     kind,
     baseMs: evenly(chance, 60_000, 150_000),
-    span: kind === "flat" ? 0 : evenly(chance, 0.01, 0.1),
-    paceOfLearning: evenlyInLog(chance, slow, fast),
+    span: kind === "flat" ? 0 : evenly(chance, span[0], span[1]),
+    paceOfLearning:
+      kind === "stopped" ? evenly(chance, pace[0], pace[1]) : evenlyInLog(chance, pace[0], pace[1]),
     exponent: kind === "power" ? evenly(chance, -1, -0.3) : 0,
     sessionShift: evenly(chance, 0.001, 0.005),
     lapNoise: evenly(chance, 0.002, 0.008),
@@ -86,7 +99,7 @@ export function trueLevel(driver: Driver, laps: number): number {
   return driver.baseMs * (1 + driver.span * gapLeft(driver, laps));
 }
 
-/** Share of the span still left after so many laps. */
+/** Share of the span by which the level lies above the base after so many laps. */
 function gapLeft({ kind, paceOfLearning, exponent }: Driver, laps: number): number {
   switch (kind) {
     case "flat":
@@ -96,7 +109,10 @@ function gapLeft({ kind, paceOfLearning, exponent }: Driver, laps: number): numb
     case "power":
       return (1 + laps / paceOfLearning) ** exponent;
     case "linear":
+    case "stopped":
       return Math.max(0, 1 - laps / paceOfLearning);
+    case "slower":
+      return Math.min(1, laps / paceOfLearning);
   }
 }
 

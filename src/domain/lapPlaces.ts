@@ -39,6 +39,12 @@ export function notWritten(run: Pick<Run, "summary" | "lapsDriven">, written: nu
   return Math.max(0, (run.summary?.laps ?? 0) - written, (run.lapsDriven ?? 0) - written);
 }
 
+/** Laps driven in a run, written down or not. */
+export function lapsDriven(run: Pick<Run, "laps" | "summary" | "lapsDriven">): number {
+  const written = lapsInOrder(run).length;
+  return written + notWritten(run, written);
+}
+
 /** A lap with its place. */
 export interface LapInPlace {
   readonly lap: Lap;

@@ -1,6 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import { LedgerFault } from "#db";
-import { sizeOfRows } from "#files";
 import { useNotices } from "#state/notices.ts";
 import type { Progress } from "./errands/errand.ts";
 import type { ErrandDetails, ErrandName, ErrandResult } from "./errands/errands.ts";
@@ -45,7 +44,9 @@ export function useErrand({ goesOn = false }: { readonly goesOn?: boolean } = {}
       } catch (error) {
         if (!(error instanceof LedgerFault)) throw error;
         if (stopping.current === mine || error.code !== "cancelled") {
-          const text = await sayNeededSpace(error, () => neededBy(details));
+          const text = await sayNeededSpace(error, async () =>
+            (await import("./neededBy.ts")).neededBy(details),
+          );
           say({ kind: error.code === "cancelled" ? "done" : "fault", text, actions: [] });
         }
         return undefined;
@@ -56,11 +57,4 @@ export function useErrand({ goesOn = false }: { readonly goesOn?: boolean } = {}
     [book, sendOut, say, stop],
   );
   return { progress, send, stop };
-}
-
-/** Bytes that an errand stores, where it is told from its details: the rows of its file. */
-async function neededBy(details: unknown): Promise<number | undefined> {
-  const source = (details as { readonly source?: Blob } | null)?.source;
-  // A file that has gone meanwhile leaves the fault itself to be said.
-  return source === undefined ? undefined : sizeOfRows(source).catch(() => undefined);
 }

@@ -121,6 +121,7 @@ export { pageCurve } from "./combo/pageCurve.ts";
 export { levelOfPage } from "./combo/pageLevel.ts";
 export { SEASON_DAYS, seasonBegins } from "./combo/season.ts";
 export { isTargetReached, nextTarget, type TargetState, targetStates } from "./combo/targetStates.ts";
+export { isDrivenSession } from "./digest/isDrivenSession.ts";
 export { isWholeDigest } from "./digest/isWholeDigest.ts";
 export {
   methodVersion,
@@ -173,6 +174,7 @@ export type {
 } from "./run/runFigures.ts";
 export type { RunFinding } from "./run/runFinding.ts";
 export { type RunReport, type RunReportInput, runReport } from "./run/runReport.ts";
+export { type RunTimes, runTimes } from "./run/runTimes.ts";
 export {
   type SessionChart,
   type SessionReport,

@@ -67,6 +67,7 @@ export {
   sayTargetDates,
   sayTargetRests,
 } from "./targetOutlook.ts";
+export { sayStanding, sayStandingInShort } from "./targetStanding.ts";
 export { sayProgress, sayTarget, sayTargetValue, targetFigure } from "./targets.ts";
 export { thirdsReading, thirdsTitle } from "./thirds.ts";
 export { sayDriven, type WeekFinding, weekDays, weekFinding, weekNext, weekTitle } from "./weekSays.ts";

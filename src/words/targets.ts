@@ -1,5 +1,6 @@
-import { type Figure, sayDate, type Target, type TargetKind } from "#domain";
-import type { TargetProgress } from "#stats";
+import { isReached } from "#combo";
+import { sayDate, type Target, type TargetKind } from "#domain";
+import type { TargetState } from "#stats";
 import { hundredths, sayAmount, share, thousandths, type Unit } from "./amount.ts";
 import { asSentence, counted } from "./counted.ts";
 import { sayLapTime } from "./lapTime.ts";
@@ -49,14 +50,23 @@ export function sayTarget(target: Pick<Target, "kind" | "laps" | "value" | "by">
 }
 
 /**
- * How far a target is reached.
+ * How far a target is reached. "Reached" only where it stands so: a level at the target is not very likely there yet.
  * @example "75 % of the way, 0.250 s to go"
+ * @example "0.050 s beyond it, not very likely yet"
  */
-export function sayProgress({ kind }: Pick<Target, "kind">, progress: Figure<TargetProgress>): string {
+export function sayProgress({
+  target: { kind },
+  standing,
+  progress,
+}: Pick<TargetState, "standing" | "progress"> & { readonly target: Pick<Target, "kind"> }): string {
   if (!progress.known) return sayTooFew(progress.reason);
   const unit = units[kind];
   const { progress: way, left } = progress.value;
   const toGo = kind === "cleanShare" ? -left : left;
+  if (toGo <= 0 && kind === "median" && !isReached(standing))
+    return toGo === 0
+      ? "At it, not very likely yet"
+      : `${sayAmount(toGo, unit)} beyond it, not very likely yet`;
   if (toGo <= 0) return toGo === 0 ? "Reached" : `Reached, with ${sayAmount(toGo, unit)} to spare`;
   if (way >= 1) return `${sayAmount(toGo, unit)} to go, though it was reached when it was set`;
   if (way >= 0) return `${Math.floor(way * 100)} % of the way, ${sayAmount(toGo, unit)} to go`;

@@ -41,3 +41,10 @@ test("a step of 1 % is mostly told from none, and none is seldom told as one", (
   expect(claims(-0.01)).toBeGreaterThan(0.5);
   expect(claims(0)).toBeLessThanOrEqual(0.1);
 });
+
+test("drivers who get slower are seldom told a step where there is none", () => {
+  const claimed = Array.from({ length: 100 }, (_, n) => readStep("slower", 0, 8000 + n)).filter(
+    ({ low, high }) => low > 0 || high < 0,
+  );
+  expect(claimed.length / 100).toBeLessThanOrEqual(0.15);
+});

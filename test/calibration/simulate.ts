@@ -1,25 +1,26 @@
-import { median } from "#numbers";
-import {
-  type Chance,
-  chanceFrom,
-  type Driver,
-  type DriverKind,
-  drawDriver,
-  driverKinds,
-  driveSession,
-  evenly,
-} from "../../demo-data/drivers.ts";
+import { median, type PastSession } from "#stats";
+import { chanceFrom, type DriverKind, driverKinds, evenly } from "../../demo-data/drivers.ts";
+import { changeOfLevel } from "../../src/stats/level/changeOfLevel.ts";
+import { futureLevels } from "../../src/stats/level/futureLevels.ts";
+import { levelModel } from "../../src/stats/level/levelModel.ts";
+import { levelNow } from "../../src/stats/level/levelNow.ts";
 import { firstReached } from "../../src/stats/targets/firstReached.ts";
 import { type ForecastKind, futureFigures } from "../../src/stats/targets/futureFigures.ts";
 import { bandOf } from "../../src/stats/weeks/bands.ts";
-import type { PastSession } from "../../src/stats/weeks/history.ts";
 import type { SessionEvent } from "../../src/stats/weeks/sessionEvents.ts";
+import { drive, type Practice } from "./practice.ts";
 
-export const sessionsAhead = 6;
+/** Sessions ahead within which a target is to be reached. */
+export const horizons = [4, 12] as const;
+export type Horizon = (typeof horizons)[number];
+
+/** What a driver can see of the past: medians of the last third against the first. */
+export const groups = ["fell", "level", "rose"] as const;
+export type Group = (typeof groups)[number];
 
 /** How a set of drivers is simulated. */
-export interface Trial {
-  readonly sessions: number;
+export interface Trial extends Omit<Practice, "ahead"> {
+  /** Drivers of each kind. */
   readonly drivers: number;
   readonly seed: number;
   readonly draws: number;
@@ -27,108 +28,101 @@ export interface Trial {
   readonly kinds?: readonly DriverKind[];
   /** Kind of the targets; best laps unless said. */
   readonly targets?: ForecastKind;
-  /** Fewest and most laps of a session. */
-  readonly laps?: readonly [number, number];
-  /** Further shift of the session with this number (from 0; the first one to come has number `sessions`). */
-  readonly extra?: (session: number, sessions: number) => number;
-  /** Makes another driver of the drawn one. */
-  readonly adjust?: (driver: Driver) => Driver;
   /** The events the method is told of. */
   readonly events?: (sessions: number) => readonly SessionEvent[];
 }
 
-/** One forecast with what came of it. */
+/** One forecast of a target with what came of it. */
 export interface Outcome {
+  readonly within: Horizon;
   readonly chance: number;
   readonly reached: boolean;
 }
 
-export interface Measured {
-  /** For each kind of driver, whether each later median fell into the 90 % band; one list a session ahead. */
-  readonly held: ReadonlyMap<DriverKind, readonly boolean[][]>;
+/** One driver: what was said after the past sessions, and whether it was so. */
+export interface Told {
+  readonly kind: DriverKind;
+  readonly group: Group;
+  /** The change of level since the first session: whether its 90 % interval holds the true one, or claims a wrong direction. */
+  readonly isChangeHeld: boolean;
+  readonly isWrongWay: boolean;
+  /** Whether it was said that the level no longer moves, and whether the next four sessions move it by under 0.1 %. */
+  readonly isSaidLevel: boolean;
+  readonly isLevel: boolean;
+  /** For each session to come, whether its median lies in the 90 % band. */
+  readonly isInBand: readonly boolean[];
   readonly outcomes: readonly Outcome[];
 }
 
-function drive(driver: Driver, trial: Trial, chance: Chance): PastSession[] {
-  const [fewest, most] = trial.laps ?? [8, 37];
-  let lapsBefore = 0;
-  return Array.from({ length: trial.sessions + sessionsAhead }, (_, n) => {
-    const laps = Math.floor(evenly(chance, fewest, most + 1));
-    const extra = trial.extra?.(n, trial.sessions) ?? 0;
-    const times = driveSession(driver, { lapsBefore, laps, extra }, chance);
-    const session = { lapsBefore, laps, medianMs: median(times) ?? 0, bestMs: Math.min(...times) };
-    lapsBefore += laps;
-    return session;
-  });
-}
+const SMALL = 0.001;
+const CLEARLY = 0.003;
+const ahead = Math.max(...horizons);
+/** A change that is none is given as 0, and no interval need be known better than this, in ms. */
+const ROUNDING = 1e-6;
 
 /**
- * Simulates drivers of each kind, forecasts their next six sessions from those before (planned at the mean laps of
- * the past), and says what came of it. Targets are drawn evenly from 1.6 % under to 0.4 % over the personal best (or
- * the best median so far).
+ * Simulates drivers of each kind, asks the level model about them after their past sessions (those to come planned at the
+ * mean laps of the past), and compares with what they drive then. Targets are drawn evenly from 1.6 % under the personal
+ * best (or best median) up to it.
  */
-export function simulate(trial: Trial): Measured {
-  const { targets = "best" } = trial;
+export function simulate(trial: Trial): Told[] {
+  return (trial.kinds ?? driverKinds).flatMap((kind) =>
+    Array.from({ length: trial.drivers }, (_, n) => tell(kind, n, trial)),
+  );
+}
+
+function tell(kind: DriverKind, n: number, trial: Trial): Told {
+  const { sessions, draws, targets = "best" } = trial;
+  const chance = chanceFrom(
+    trial.seed + 1_000_003 * (n + 1) + 7919 * driverKinds.indexOf(kind) + 31 * sessions,
+  );
+  const { past, later } = drive(kind, { ...trial, ahead }, chance);
+  const events = trial.events?.(sessions) ?? [];
+  const rate = past.reduce((sum, { laps }) => sum + laps, 0) / sessions;
+  const future = later.map(() => ({ laps: rate }));
+  const seed = trial.seed + n;
+
+  const model = levelModel({ sessions: past, events });
+  const bests =
+    targets === "best" ? futureFigures({ history: past, future, events, seed, draws }, "best") : model;
+  if (!model.known || !bests.known) throw new Error("two sessions are enough");
+  const medians = futureLevels(model.value.posterior, future, seed, draws).medians;
+  const figures = bests === model ? medians : (bests.value as readonly Float64Array[]);
   const figureOf = ({ bestMs, medianMs }: PastSession) => (targets === "best" ? bestMs : medianMs);
-  const held = new Map<DriverKind, boolean[][]>();
-  const outcomes: Outcome[] = [];
-  for (const [k, kind] of (trial.kinds ?? driverKinds).entries()) {
-    const ahead: boolean[][] = Array.from({ length: sessionsAhead }, () => []);
-    held.set(kind, ahead);
-    for (let n = 0; n < trial.drivers; n++) {
-      const chance = chanceFrom(trial.seed + 1_000_003 * (n + 1) + 7919 * k + 31 * trial.sessions);
-      const drawn = drawDriver(kind, chance);
-      const all = drive(trial.adjust?.(drawn) ?? drawn, trial, chance);
-      const history = all.slice(0, trial.sessions);
-      const later = all.slice(trial.sessions);
-      const rate = history.reduce((sum, { laps }) => sum + laps, 0) / history.length;
-      const question = {
-        history,
-        future: later.map(() => ({ laps: rate })),
-        seed: trial.seed + n,
-        events: trial.events?.(trial.sessions) ?? [],
-        draws: trial.draws,
-      };
-      const medians = futureFigures(question, "median");
-      const figures = targets === "median" ? medians : futureFigures(question, targets);
-      if (!medians.known || !figures.known) throw new Error("nothing can be forecast");
-      later.forEach(({ medianMs }, i) => {
-        const band = bandOf(medians.value[i] ?? []);
-        ahead[i]?.push(medianMs >= band.low && medianMs <= band.high);
-      });
-      const bestSoFar = Math.min(...history.map(figureOf));
-      const bestLater = Math.min(...later.map(figureOf));
-      for (let t = 0; t < trial.targetsEach; t++) {
-        const target = bestSoFar * (1 + evenly(chance, -0.016, 0.004));
-        const first = firstReached(figures.value, target);
+
+  const then = past[0]?.level ?? 0;
+  const now = past.at(-1)?.level ?? 0;
+  const soon = later[3]?.level ?? 0;
+  const moved = now - then;
+  const { low, high } = changeOfLevel(model.value, 0);
+  const fastest = Math.min(...past.map(figureOf));
+  return {
+    kind,
+    group: groupOf(past),
+    isChangeHeld: moved >= low - ROUNDING && moved <= high + ROUNDING,
+    isWrongWay: (high < 0 && moved >= 0) || (low > 0 && moved <= 0),
+    isSaidLevel: levelNow(model.value.posterior).isLevel,
+    isLevel: Math.abs(soon / now - 1) < SMALL,
+    isInBand: later.map(({ medianMs }, k) => {
+      const band = bandOf(medians[k] ?? []);
+      return medianMs >= band.low && medianMs <= band.high;
+    }),
+    outcomes: Array.from({ length: trial.targetsEach }, () => {
+      const target = fastest * (1 - evenly(chance, 0, 0.016));
+      return horizons.map((within): Outcome => {
+        const first = firstReached(figures.slice(0, within), target);
         const reached = first.reduce((sum, session) => sum + (session < Infinity ? 1 : 0), 0);
-        outcomes.push({ chance: reached / first.length, reached: bestLater <= target });
-      }
-    }
-  }
-  return { held, outcomes };
+        const came = Math.min(...later.slice(0, within).map(figureOf));
+        return { within, chance: reached / first.length, reached: came <= target };
+      });
+    }).flat(),
+  };
 }
 
-/** Share of true values. */
-export function shareOf(flags: readonly boolean[]): number {
-  return flags.filter(Boolean).length / flags.length;
-}
-
-/** Forecasts sorted by what was said, in fifths: how many, the mean chance said, the share that came true. */
-export function fifths(outcomes: readonly Outcome[]): { count: number; said: number; came: number }[] {
-  return [0, 1, 2, 3, 4].map((fifth) => {
-    const these = outcomes.filter(({ chance }) => Math.min(4, Math.floor(chance * 5)) === fifth);
-    return {
-      count: these.length,
-      said: these.reduce((sum, { chance }) => sum + chance, 0) / these.length,
-      came: shareOf(these.map(({ reached }) => reached)),
-    };
-  });
-}
-
-/** Brier score as a share of that of always saying the base rate. */
-export function brierShare(outcomes: readonly Outcome[]): number {
-  const base = shareOf(outcomes.map(({ reached }) => reached));
-  const score = outcomes.reduce((sum, { chance, reached }) => sum + (chance - Number(reached)) ** 2, 0);
-  return score / outcomes.length / (base * (1 - base));
+function groupOf(past: readonly PastSession[]): Group {
+  const third = Math.max(1, Math.floor(past.length / 3));
+  const usual = (sessions: readonly PastSession[]) => median(sessions.map(({ medianMs }) => medianMs)) ?? 0;
+  const change = usual(past.slice(-third)) / usual(past.slice(0, third)) - 1;
+  if (change < -CLEARLY) return "fell";
+  return change > CLEARLY ? "rose" : "level";
 }

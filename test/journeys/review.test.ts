@@ -77,7 +77,7 @@ test("by keyboard alone: walk the chart to a session, open it, come back, unfold
   await page.keyboard.press("ArrowDown");
   await page.keyboard.press("ArrowDown");
   await page.keyboard.press("End");
-  await expect(page.getByText(/practice curve .*half of sessions .*9 in 10/).first()).toBeVisible();
+  await expect(page.getByText(/level .*half of sessions .*9 in 10/).first()).toBeVisible();
   await page.keyboard.press("ArrowUp");
   await page.keyboard.press("ArrowUp");
   await page.keyboard.press("End");

@@ -27,7 +27,7 @@ export interface ProgressChartProps extends ProgressData, ChartWords {
   readonly onOpen?: (sessionId: string) => void;
 }
 
-/** Lap times of a combo over the weeks (without a session only words and table): sessions, personal bests, targets, and where the practice curve leads. */
+/** Lap times of a combo over the weeks (without a session only words and table): sessions, personal bests, targets, and where the level leads. */
 export function ProgressChart(props: ProgressChartProps) {
   const { sessions, pbSteps, targets, curve, onOpen, ...words } = props;
   const drawn = placeAll(props);

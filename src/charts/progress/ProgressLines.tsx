@@ -3,7 +3,7 @@ import { type PlaneArea, usePlane } from "../frame/usePlane.ts";
 import type { ProgressTarget } from "./progress.ts";
 import { ribbonPath } from "./ribbon.ts";
 
-/** A point of the practice curve at its place on the calendar axis. */
+/** A point of the level at its place on the calendar axis. */
 export interface PlacedCurve {
   readonly x: number;
   readonly ms: number;
@@ -54,7 +54,7 @@ interface ProgressLinesProps {
   readonly curve: readonly PlacedCurve[];
 }
 
-/** Targets in long dashes, the practice curve in short ones, personal bests as steps. */
+/** Targets in long dashes, the level in short ones, personal bests as steps. */
 export function ProgressLines({ steps, until, targets, curve }: ProgressLinesProps) {
   const plane = usePlane();
   if (plane === undefined) return null;

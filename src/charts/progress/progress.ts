@@ -7,8 +7,11 @@ export interface ProgressSession {
   /** For the order of sessions within a day, epoch ms. */
   readonly startedAt: number;
   readonly median?: number | undefined;
+  /** Known decimals of its seconds; absent means all three. */
+  readonly medianDecimals?: number | undefined;
   readonly q1?: number | undefined;
   readonly q3?: number | undefined;
+  /** Best pace lap. */
   readonly best?: number | undefined;
   readonly bestOfTen?: number | undefined;
   /** Pace laps behind the figures. */
@@ -34,7 +37,7 @@ export interface ProgressTarget {
   readonly label: string;
 }
 
-/** A point of the practice curve. */
+/** A point of the level. */
 export interface CurvePoint {
   readonly date: CalendarDate;
   /** The session whose level it is; absent for one to come. */

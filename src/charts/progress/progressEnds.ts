@@ -32,9 +32,9 @@ export function progressEnds({
 }
 
 function sayBands(end: PlacedCurve): readonly string[] {
-  if (end.half === undefined) return ["practice curve"];
-  if (end.nineInTen === undefined) return ["practice curve;", "band: half", "of the sessions"];
-  return ["practice curve;", "inner band: half", "of the sessions,", "outer: 9 in 10"];
+  if (end.half === undefined) return ["level"];
+  if (end.nineInTen === undefined) return ["level;", "band: half", "of the sessions"];
+  return ["level;", "inner band: half", "of the sessions,", "outer: 9 in 10"];
 }
 
 function sayPb({ ms, decimals }: PlacedStep): string {
@@ -49,7 +49,7 @@ export function progressKey(
   const marks: KeyItem[] = [
     { mark: "tick", text: "usual lap" },
     { mark: "box", text: "half of the laps" },
-    { mark: "dot", text: "best lap" },
+    { mark: "dot", text: "best pace lap" },
     ...(hasBestOfTen ? [{ mark: "ring", text: "best of ten" } as const] : []),
   ];
   if (!withLines) return marks;
@@ -57,7 +57,7 @@ export function progressKey(
   const lines: (KeyItem | undefined)[] = [
     pb && { mark: "solid", text: sayPb(pb) },
     ...targets.map(({ label }): KeyItem => ({ mark: "long", text: label })),
-    curve.length > 1 ? { mark: "short", text: "practice curve" } : undefined,
+    curve.length > 1 ? { mark: "short", text: "level" } : undefined,
     curve.some((point) => point.half) ? { mark: "halfBand", text: "half of the sessions" } : undefined,
     curve.some((point) => point.nineInTen) ? { mark: "paleBand", text: "both bands: 9 in 10" } : undefined,
   ];

@@ -3,8 +3,8 @@ import { type ChartCell, type ChartRow, type ChartTable, emptyCell } from "../fr
 import type { CurvePoint, ProgressData, ProgressSession } from "./progress.ts";
 
 /** A lap time as read, and in seconds for a spreadsheet. */
-export function timeCell(ms: number | undefined): ChartCell {
-  return ms === undefined ? emptyCell : { text: formatLapTime(ms), value: Math.round(ms) / 1000 };
+export function timeCell(ms: number | undefined, decimals = 3): ChartCell {
+  return ms === undefined ? emptyCell : { text: formatLapTime(ms, decimals), value: Math.round(ms) / 1000 };
 }
 
 /** The sessions of the progress chart, oldest first, then the forecast where there is one. */
@@ -19,7 +19,7 @@ export function progressTable({
       { key: "usual", title: "usual", csvTitle: "usual_s", figures: true, strong: true },
       { key: "from", title: "half from", csvTitle: "half_from_s", figures: true },
       { key: "to", title: "to", csvTitle: "half_to_s", figures: true },
-      { key: "best", title: "best", csvTitle: "best_s", figures: true },
+      { key: "best", title: "best pace lap", csvTitle: "best_pace_lap_s", figures: true },
       { key: "bestOfTen", title: "best of ten", csvTitle: "best_of_ten_s", figures: true },
       { key: "page", title: "page", csvTitle: "page" },
     ],
@@ -37,7 +37,7 @@ function sessionRow(session: ProgressSession): ChartRow {
     cells: {
       date: { text: sayDate(session.date), value: session.date },
       laps: { text: String(session.laps), value: session.laps },
-      usual: timeCell(session.median),
+      usual: timeCell(session.median, session.medianDecimals),
       from: timeCell(session.q1),
       to: timeCell(session.q3),
       best: timeCell(session.best),

@@ -27,7 +27,7 @@ export function progressWalk(
       })),
     },
     {
-      name: "Practice curve",
+      name: "Level",
       points: (data.curve ?? []).map((point) => ({
         x: placeOf(point.sessionId, point.date),
         y: point.ms,
@@ -39,11 +39,11 @@ export function progressWalk(
 }
 
 function saySession(session: ProgressSession): string {
-  const { date, median, q1, q3, best, bestOfTen, laps, isPresentPage } = session;
+  const { date, median, medianDecimals, q1, q3, best, bestOfTen, laps, isPresentPage } = session;
   const parts = [
-    median !== undefined && `usual ${formatLapTime(median)}`,
+    median !== undefined && `usual ${formatLapTime(median, medianDecimals)}`,
     q1 !== undefined && q3 !== undefined && `half of the laps ${formatLapTime(q1)} to ${formatLapTime(q3)}`,
-    best !== undefined && `best ${formatLapTime(best)}`,
+    best !== undefined && `best pace lap ${formatLapTime(best)}`,
     bestOfTen !== undefined && `best of ten ${formatLapTime(bestOfTen)}`,
     laps === 1 ? "1 pace lap" : `${laps} pace laps`,
     !isPresentPage && "older page",
@@ -54,5 +54,5 @@ function saySession(session: ProgressSession): string {
 function sayCurve({ date, ms, half, nineInTen }: CurvePoint): string {
   const within = (words: string, band: readonly [number, number] | undefined) =>
     band === undefined ? "" : `, ${words} ${formatLapTime(band[0])} to ${formatLapTime(band[1])}`;
-  return `${sayDay(date)}: practice curve ${formatLapTime(ms)}${within("half of sessions", half)}${within("9 in 10", nineInTen)}`;
+  return `${sayDay(date)}: level ${formatLapTime(ms)}${within("half of sessions", half)}${within("9 in 10", nineInTen)}`;
 }

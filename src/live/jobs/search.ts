@@ -5,7 +5,7 @@ import {
   comboName,
   type Focus,
   type Id,
-  lapsInOrder,
+  lapsDriven,
   mayBeFound,
   type Remark,
   type Run,
@@ -28,7 +28,7 @@ export interface FoundSession {
   readonly comboName: string;
   readonly focus: Focus;
   readonly note: string;
-  /** Laps written down. */
+  /** Laps driven, as the list of sessions has them; a guest's are found, and not counted. */
   readonly laps: number;
   /** Laps of it that were found. */
   readonly found: number;
@@ -115,7 +115,7 @@ async function namesOfCombos(book: ReadOnlyLogbook): Promise<ReadonlyMap<Id, str
 
 function sessionOf(session: Session, name: string, runs: readonly Run[], found: number): FoundSession {
   const { id, date, focus, note } = session;
-  const laps = runs.reduce((sum, run) => sum + lapsInOrder(run).length, 0);
+  const laps = runs.reduce((sum, run) => sum + (run.guest === undefined ? lapsDriven(run) : 0), 0);
   return { sessionId: id, date, comboName: name, focus, note, laps, found };
 }
 

@@ -1,5 +1,5 @@
 import type { CalendarDate } from "#domain";
-import { type WeekStatement, weekStatement } from "#stats";
+import { isDrivenSession, type WeekStatement, weekStatement } from "#stats";
 import type { JobRun } from "./job.ts";
 import { wholeBook } from "./wholeBook.ts";
 
@@ -19,8 +19,10 @@ export interface Statement {
 /** The statement of one week. */
 export const runStatement: JobRun<StatementDetails, Statement> = async (book, { monday, today }) => {
   const { combos, preferences } = await wholeBook(book, today);
-  const statement = weekStatement({ monday, combos, preferences });
-  const dates = combos.flatMap(({ digests }) => digests.map(({ date }) => date)).sort();
+  const statement = weekStatement({ monday, today, combos, preferences });
+  const dates = combos
+    .flatMap(({ digests }) => digests.filter(isDrivenSession).map(({ date }) => date))
+    .sort();
   return {
     statement,
     before: dates.findLast((date) => date < monday),

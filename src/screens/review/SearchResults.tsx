@@ -32,7 +32,7 @@ export function FoundSessions({ sessions }: { readonly sessions: readonly FoundS
               )}
             </>
           ),
-          laps: found > 0 ? `${found} of ${laps}` : laps,
+          laps: found > 0 ? `${laps}, ${found} found` : laps,
         },
       }))}
     />

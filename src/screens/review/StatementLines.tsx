@@ -3,7 +3,7 @@ import type { WeekLine, WeekStatement } from "#stats";
 import { Delta } from "#ui/Delta.tsx";
 import { Name } from "#ui/Name.tsx";
 import { RuledTable } from "#ui/RuledTable.tsx";
-import { counted, sayGain, sayLapTime } from "#words";
+import { counted, sayGain, sayHours, sayLapTime } from "#words";
 
 /** Combos that fit on the page; the others are summed up in one line. */
 const mostLines = 6;
@@ -53,7 +53,7 @@ export function StatementDriven({ statement, nameOf }: { readonly statement: Wee
 }
 
 function cellsOf({ sessions, laps, drivingMs, mistakes }: Sums) {
-  return { sessions, laps, wheel: sayMinutes(drivingMs), mistakes };
+  return { sessions, laps, wheel: sayHours(drivingMs), mistakes };
 }
 
 function sumOf(lines: readonly WeekLine[]): Sums {
@@ -65,13 +65,6 @@ function sumOf(lines: readonly WeekLine[]): Sums {
     drivingMs: sum("drivingMs"),
     mistakes: sum("mistakes"),
   };
-}
-
-/** "1 h 52 min" */
-function sayMinutes(ms: number): string {
-  const minutes = Math.round(ms / 60_000);
-  const hours = Math.floor(minutes / 60);
-  return hours === 0 ? `${minutes} min` : `${hours} h ${String(minutes % 60).padStart(2, "0")} min`;
 }
 
 const timeColumns = [
@@ -98,8 +91,8 @@ export function StatementTimes({ lines, nameOf }: { readonly lines: readonly Wee
           bestBefore: bestBefore === undefined ? none : sayLapTime(bestBefore.ms, bestBefore.decimals),
           best: best === undefined ? none : sayLapTime(best.ms, best.decimals),
           gained: <Moved before={bestBefore} after={best} />,
-          usualBefore: usualBefore === undefined ? none : formatLapTime(usualBefore),
-          usual: usual === undefined ? none : formatLapTime(usual),
+          usualBefore: usualBefore === undefined ? none : formatLapTime(usualBefore.ms, usualBefore.decimals),
+          usual: usual === undefined ? none : formatLapTime(usual.ms, usual.decimals),
           gain: sayGain(gain),
         },
       }))}

@@ -1,9 +1,8 @@
-import { isReached } from "#combo";
 import { type Id, sayDate } from "#domain";
 import type { WeekTarget } from "#stats";
 import { Name } from "#ui/Name.tsx";
 import { RuledTable } from "#ui/RuledTable.tsx";
-import { counted, sayTargetValue, targetFigure } from "#words";
+import { counted, sayStandingInShort, sayTargetValue, targetFigure } from "#words";
 
 /** Targets that fit on the page. */
 const mostTargets = 5;
@@ -38,11 +37,7 @@ export function StatementTargets({ targets, nameOf }: StatementTargetsProps) {
             wanted: `${targetFigure(target)} ${sayTargetValue(target.kind, target.value)}`,
             by: target.by === undefined ? "no date" : sayDate(target.by),
             now: now === undefined ? "—" : sayTargetValue(target.kind, now.value, now.decimals),
-            state: isNewlyReached
-              ? "reached this week"
-              : isReached(standing)
-                ? "reached before"
-                : "to be reached",
+            state: sayStandingInShort({ standing }, isNewlyReached),
           },
         }))}
       />

@@ -25,7 +25,9 @@ export default function SteadierPart({ looked, marginPercent }: SteadierPartProp
   const earlier = sharesBefore(review);
   const about = { asOf: today, level: 3 } as const;
   const against = before === undefined ? "" : scatterShiftSays(review, before);
-  const unknown = points.filter((point) => point.isPresentPage && point.consistency === undefined).length;
+  const unknown = points.filter(
+    (point) => point.isPresentPage && point.laps > 0 && point.consistency === undefined,
+  ).length;
   const shares = [
     sayShareBefore(cleanShare, earlier?.cleanShare, ["clearly more clean laps", "clearly fewer clean laps"]),
     `${sayNearTheBest(nearTheBest, marginPercent)} now; ${sayShareBefore(nearTheBest, earlier?.nearTheBest, ["clearly more near the best", "clearly fewer near the best"])}`,

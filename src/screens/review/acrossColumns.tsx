@@ -3,7 +3,7 @@ import { sayDate } from "#domain";
 import { printAddress } from "#state/address.ts";
 import { type AcrossFigure, acrossFigures, acrossValue, type ComboLine } from "#stats";
 import { Name } from "#ui/Name.tsx";
-import { acrossWords, sayAcross, sayGain, sayLapTime, sayTargetValue, targetFigure } from "#words";
+import { acrossWords, sayAcross, sayGain, sayHours, sayLapTime, sayTargetValue, targetFigure } from "#words";
 import styles from "./Across.module.css";
 
 /** One combo's line with its name. */
@@ -65,15 +65,13 @@ const percentColumn = (figure: AcrossFigure): AcrossColumn => ({
   },
 });
 
-const hour = 3_600_000;
-
 const standing: readonly AcrossColumn[] = [
   {
     key: "hours",
-    title: "hours",
+    title: "at the wheel",
     figures: true,
     by: ({ line }) => line.drivingMs,
-    cell: ({ line }) => (line.drivingMs / hour).toFixed(1),
+    cell: ({ line }) => sayHours(line.drivingMs),
   },
   {
     key: "best",

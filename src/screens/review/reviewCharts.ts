@@ -16,6 +16,7 @@ export function progressOf({ review, days, today }: Looked): ProgressData {
       date: point.date,
       startedAt: point.startedAt,
       median: point.median,
+      medianDecimals: point.medianDecimals,
       q1: point.lowerQuartile,
       q3: point.upperQuartile,
       best: point.best,
@@ -99,7 +100,8 @@ function targetLine({ kind, value }: Target): ProgressTarget[] {
 
 /** What the consistency chart draws; a session with too few laps stays in its table. */
 export function consistencyOf({ points }: ComboReview): ConsistencySession[] {
-  return points.map((point) => ({
+  const driven = points.filter(({ laps }) => laps > 0);
+  return driven.map((point) => ({
     id: point.sessionId,
     date: point.date,
     startedAt: point.startedAt,

@@ -8,11 +8,10 @@ import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Name } from "#ui/Name.tsx";
 import { ProgressBar } from "#ui/ProgressBar.tsx";
 import { useFocusBack } from "#ui/useFocusBack.ts";
-import { sayProgress, sayTarget, sayTargetValue, targetFigure } from "#words";
+import { sayProgress, sayStanding, sayTarget, sayTargetValue, targetFigure } from "#words";
 import { Outlook } from "./Outlook.tsx";
 import { TargetForm } from "./TargetForm.tsx";
 import styles from "./TargetRow.module.css";
-import { sayStanding } from "./targetWords.ts";
 import { isMeasured } from "./typedTarget.ts";
 import { useTypedTarget } from "./useTypedTarget.ts";
 
@@ -112,14 +111,10 @@ function Progress({ target, state }: { readonly target: Target; readonly state: 
     <>
       <p className={styles["standing"]}>{sayStanding(state)}</p>
       {progress.known ? (
-        <ProgressBar
-          label={figures.join(" · ")}
-          share={progress.value.progress}
-          text={sayProgress(target, progress)}
-        />
+        <ProgressBar label={figures.join(" · ")} share={progress.value.progress} text={sayProgress(state)} />
       ) : (
         <p className={styles["figures"]}>
-          {[...figures, isAsked(standing) && sayProgress(target, progress)].filter(Boolean).join(" · ")}
+          {[...figures, isAsked(standing) && sayProgress(state)].filter(Boolean).join(" · ")}
         </p>
       )}
     </>

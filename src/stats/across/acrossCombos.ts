@@ -7,6 +7,7 @@ import { type ComboQuestion, type ComboStanding, comboStanding } from "../combo/
 import { latestUsual } from "../combo/latestUsual.ts";
 import { seasonBegins } from "../combo/season.ts";
 import { nextTarget } from "../combo/targetStates.ts";
+import { isDrivenSession } from "../digest/isDrivenSession.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import { type LevelGain, levelGain } from "../level/levelGain.ts";
 import { type Share, wilsonInterval } from "../sample/wilsonInterval.ts";
@@ -59,7 +60,9 @@ export function acrossCombos(combos: readonly ComboForLine[], today: CalendarDat
   return combos
     .flatMap((combo) => {
       const { standing = comboStanding({ ...combo, today }) } = combo;
-      const digests = onPage(standing.page, combo.digests).toSorted((a, b) => a.startedAt - b.startedAt);
+      const digests = onPage(standing.page, combo.digests)
+        .filter(isDrivenSession)
+        .toSorted((a, b) => a.startedAt - b.startedAt);
       const [first, last] = [digests[0], digests.at(-1)];
       return first === undefined || last === undefined
         ? []
@@ -92,7 +95,7 @@ function lineOf(
     scatterPercent: median(
       digests.flatMap(({ pace: { consistency } }) => (consistency.known ? [consistency.value.percent] : [])),
     ),
-    usualToBestPercent: percentOver(latestUsual(digests), best?.ms),
+    usualToBestPercent: percentOver(latestUsual(digests)?.ms, best?.ms),
     cleanShare: wilsonInterval(sum("clean"), sum("timed"), CONFIDENCE),
     mistakesPer100: laps === 0 ? undefined : (100 * sum("mistakes")) / laps,
     lapsUntilOnThePace:

@@ -1,5 +1,6 @@
-import type { Figure } from "#domain";
+import { type Figure, leastForSpread } from "#domain";
 import type { DatedBest } from "../bests/datedBest.ts";
+import type { SessionPoint } from "../period/comboReviewFigures.ts";
 import type { CurveOutlook } from "../period/curveOutlook.ts";
 import type { PageSession } from "../period/pageHistory.ts";
 import type { ForecastKind } from "../targets/futureFigures.ts";
@@ -12,15 +13,18 @@ export interface FigureSources {
   readonly history: readonly PageSession[];
   /** The page's personal-best line. */
   readonly bests: readonly DatedBest[];
+  /** Sessions of all pages, in time order. */
+  readonly points: readonly SessionPoint[];
 }
 
 /**
- * The figure that stood against a target at an instant: the personal best, or the level at the last session before.
+ * The figure that stood against a target at an instant: the personal best, or the level at the last session before; where
+ * there is no level yet, the usual lap of that session.
  * @param at epoch ms; infinite for now
  * @returns undefined where there was none
  */
 export function figureAt(
-  { bests, curve, history }: FigureSources,
+  { bests, curve, history, points }: FigureSources,
   kind: ForecastKind,
   at: number,
 ): TargetFigure | undefined {
@@ -28,8 +32,18 @@ export function figureAt(
     const best = bests.findLast((step) => step.at < at);
     return best && { value: best.ms, decimals: best.decimals };
   }
-  if (!curve.known) return undefined;
+  if (!curve.known) return usualBefore(points, at);
   const before = new Set(history.flatMap(({ sessionId, startedAt }) => (startedAt < at ? [sessionId] : [])));
   const level = curve.value.line.findLast(({ sessionId }) => before.has(sessionId))?.mid;
   return level === undefined ? undefined : { value: Math.round(level), decimals: 3 };
+}
+
+/** The usual lap of the last session of the page with five pace laps: what there is before there is a level. */
+function usualBefore(points: readonly SessionPoint[], at: number): TargetFigure | undefined {
+  const last = points.findLast(
+    ({ isPresentPage, paceLaps, startedAt }) => isPresentPage && paceLaps >= leastForSpread && startedAt < at,
+  );
+  return last?.median === undefined
+    ? undefined
+    : { value: Math.round(last.median), decimals: last.medianDecimals };
 }

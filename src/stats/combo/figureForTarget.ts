@@ -1,4 +1,4 @@
-import { leastForSpread, type Target } from "#domain";
+import { leastForSpread, type ShownTime, type Target } from "#domain";
 import { bestLine } from "../bests/bestLine.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import { bestInARow } from "../pace/bestInARow.ts";
@@ -33,7 +33,7 @@ export function figureForTarget(
     case "meanOf":
       return exactly(bestInARow(page.flatMap(exactRuns), target.laps ?? 1)?.meanMs);
     case "median":
-      return exactly(levelNow() ?? latestUsual(page));
+      return exactly(levelNow()) ?? usualFigure(latestUsual(page));
     case "scatter":
       return exactly(
         lastKnown(page, ({ pace: { consistency } }) =>
@@ -45,6 +45,11 @@ export function figureForTarget(
         lastKnown(page, ({ clean, timed }) => (timed < leastForSpread ? undefined : (1000 * clean) / timed)),
       );
   }
+}
+
+/** A usual lap as a figure of a target. */
+export function usualFigure(usual: ShownTime | undefined): TargetFigure | undefined {
+  return usual && { value: usual.ms, decimals: usual.decimals ?? 3 };
 }
 
 function exactly(value: number | undefined): TargetFigure | undefined {

@@ -1,11 +1,13 @@
-import { leastForSpread } from "#domain";
+import { leastForSpread, type ShownTime } from "#domain";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 
 /**
- * The usual lap of the latest session with five pace laps, ms: the median that the session's own page and the list of
- * sessions show. That of trend and practice curve leaves out the first laps and is never called a session's usual lap.
+ * The usual lap of the latest session with five pace laps, ms, and to how many decimals it is known: the median that the
+ * session's own page and the list of sessions show. That of trend and practice curve leaves out the first laps and is
+ * never called a session's usual lap.
  * @param digests in time order
  */
-export function latestUsual(digests: readonly SessionDigest[]): number | undefined {
-  return digests.findLast(({ pace }) => pace.laps >= leastForSpread)?.pace.median;
+export function latestUsual(digests: readonly SessionDigest[]): ShownTime | undefined {
+  const pace = digests.findLast((digest) => digest.pace.laps >= leastForSpread)?.pace;
+  return pace?.median === undefined ? undefined : { ms: pace.median, decimals: pace.medianDecimals };
 }

@@ -5,7 +5,7 @@ import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { LevelKnown } from "../level/levelKnown.ts";
 import type { PageSession } from "../period/pageHistory.ts";
 import { type TargetProgress, targetProgress } from "../targets/targetProgress.ts";
-import { figureForTarget, type TargetFigure } from "./figureForTarget.ts";
+import { figureForTarget, type TargetFigure, usualFigure } from "./figureForTarget.ts";
 import { latestUsual } from "./latestUsual.ts";
 import { targetPoints } from "./targetPoints.ts";
 
@@ -76,7 +76,7 @@ function surely(now: TargetFigure | undefined): number | undefined {
 function closestTo(target: Target, digests: readonly SessionDigest[]): TargetFigure | undefined {
   const { kind, setAt, by = target.setOn } = target;
   const within = digests.filter(({ startedAt, date }) => startedAt >= setAt && date <= by);
-  const figures = kind === "best" ? sessionBests(within).map(bestFigure) : within.flatMap(usualFigure);
+  const figures = kind === "best" ? sessionBests(within).map(bestFigure) : within.flatMap(ownUsual);
   if (kind !== "best" && kind !== "median") return undefined;
   return figures.toSorted((a, b) => (surely(a) ?? 0) - (surely(b) ?? 0))[0];
 }
@@ -85,7 +85,7 @@ function bestFigure({ ms, decimals }: { readonly ms: number; readonly decimals: 
   return { value: ms, decimals };
 }
 
-function usualFigure(digest: SessionDigest): TargetFigure[] {
-  const usual = latestUsual([digest]);
-  return usual === undefined ? [] : [{ value: usual, decimals: 3 }];
+function ownUsual(digest: SessionDigest): TargetFigure[] {
+  const usual = usualFigure(latestUsual([digest]));
+  return usual === undefined ? [] : [usual];
 }

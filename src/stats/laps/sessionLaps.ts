@@ -6,7 +6,7 @@ import {
   type LapCounts,
   type LapPlace,
   type LapWorth,
-  lapsInOrder,
+  lapsDriven,
   lapsInPlace,
   noCounts,
   notWritten,
@@ -110,9 +110,4 @@ export function placedRun(run: Run, index: number, startedAt: number, choices: C
       isExact: isExact(lap, choices.displayDecimals),
     };
   });
-}
-
-function lapsDriven(run: Run): number {
-  const written = lapsInOrder(run).length;
-  return written + notWritten(run, written);
 }

@@ -17,12 +17,10 @@ export interface FutureLevels {
 
 /** Draws used wherever nothing else is said. */
 export const usualDraws = 2000;
-/** Chance that a moving driver stops, a session. */
-const STOPPING = 0.03;
 
 /**
  * Draws the sessions to come: a cell by its weight, its state after the last session, carried on by the planned practice;
- * a driver who moves stops with probability 0.03 a session. Our methods, §5.
+ * a driver who moves stops with the chance of the settings a session. Our methods, §5.
  *
  * Each draw has its own stream of random numbers, used in the order of the sessions, so a session added at the end changes
  * nothing before it. The cells are drawn in strata, one a draw, so that few draws do them justice.
@@ -55,7 +53,7 @@ export function futureLevels(
     const noise = grid.noises[posterior.noises[cell] as number]?.squared ?? 0;
     let [l, b, o] = drawEnd(posterior, cell, source);
     const motion = isMoving(posterior, cell) ? motions[posterior.motions[cell] as number] : undefined;
-    const stops = sessionsUntilStop(source);
+    const stops = sessionsUntilStop(source, grid.stopping);
     for (let k = 0; k < future.length; k++) {
       if (motion !== undefined && k < stops) {
         l += (motion.reach[k] as number) * b;
@@ -82,8 +80,8 @@ export function isMoving({ kinds: of }: LevelPosterior, cell: number): boolean {
 }
 
 /** How many sessions a moving driver goes on moving. */
-export function sessionsUntilStop(source: RandomGenerator): number {
-  return Math.floor(Math.log(nextUniform(source)) / Math.log(1 - STOPPING));
+export function sessionsUntilStop(source: RandomGenerator, stopping: number): number {
+  return Math.floor(Math.log(nextUniform(source)) / Math.log(1 - stopping));
 }
 
 /** Level, trend and cost of a break after the last session, drawn from the cell's normal distribution. */

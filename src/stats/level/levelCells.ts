@@ -14,25 +14,26 @@ export interface LevelGrid {
   readonly noises: readonly { readonly squared: number; readonly log: number }[];
   readonly motions: readonly (Motion & { readonly phi: number; readonly log: number })[];
   readonly trends: readonly (Trend & { readonly log: number })[];
-  /** Sessions at which a second phase may begin, all equally likely. */
+  /** Sessions at which a second phase may begin. */
   readonly places: readonly number[];
-  /** Logarithm of the prior weight of a cell of each kind, by its number, φ and trend not yet counted. */
-  readonly kindLogs: readonly number[];
+  /** Logarithms of the prior weights of a cell of each kind, φ and trend not yet counted; with two phases, one a place. */
+  readonly stillLog: number;
+  readonly movingLog: number;
+  readonly stoppedLogs: readonly number[];
+  readonly startedLogs: readonly number[];
+  /** Chance a session that a driver who moves stops. */
+  readonly stopping: number;
 }
 
 /** The grid for a series: priors normalised one by one; kinds with two phases need room for both. Our methods, §5. */
 export function levelGrid(series: LevelSeries, settings: LevelSettings): LevelGrid {
   const { sigmas, sNu, sScale, qls, qlw, phis, phiw, trends } = settings;
-  const { pStill, pMove, pStop, pStart } = settings;
-  const places = phaseStarts(series.count, settings);
   const ofSigma = shares(
     sigmas.map((sigma) => sigma ** -sNu * Math.exp((-sNu * sScale ** 2) / (2 * sigma ** 2))),
   );
   const ofNoise = shares(qlw);
   const ofPhi = shares(phiw);
   const ofTrend = shares(trends.map(([, , weight]) => weight));
-  const hasTwoPhases = places.length > 0;
-  const ofKind = shares([pStill, pMove, hasTwoPhases ? pStop : 0, hasTwoPhases ? pStart : 0]);
   return {
     spreads: sigmas.map((sigma, i) => ({ sigma, variance: sigma ** 2, log: logOf(ofSigma, i) })),
     noises: qls.map((q, i) => ({ squared: q ** 2, log: logOf(ofNoise, i) })),
@@ -42,18 +43,41 @@ export function levelGrid(series: LevelSeries, settings: LevelSettings): LevelGr
       variance: deviation ** 2,
       log: logOf(ofTrend, i),
     })),
-    places,
-    kindLogs: ofKind.map((share, i) =>
-      Math.log(i < kinds.stopped ? share : share / Math.max(1, places.length)),
-    ),
+    ...phasePriors(series.count, settings),
+    stopping: settings.stopping,
   };
 }
 
-/** First sessions a second phase may have: all with enough sessions on either side, or some evenly spaced. */
-function phaseStarts(count: number, { least, mostC }: LevelSettings): number[] {
+/**
+ * Where a second phase may begin, and how likely the kinds are. All sessions with enough on either side, or some that crowd
+ * towards the last, each for the stretch of sessions around it: how long ago a driver stopped matters most where it is not long.
+ * A driver who moves stops with the same small chance before each session, so the longer the history, the fewer still move.
+ */
+function phasePriors(
+  count: number,
+  { least, mostC, crowding, stopping, pStill, pMove, pStop, pStart }: LevelSettings,
+): Pick<LevelGrid, "places" | "stillLog" | "movingLog" | "stoppedLogs" | "startedLogs"> {
   const all = Math.max(0, count - 2 * least + 1);
-  if (all <= mostC) return Array.from({ length: all }, (_, i) => least + i);
-  return Array.from({ length: mostC }, (_, i) => Math.round(least + (i * (all - 1)) / (mostC - 1)));
+  const some = Math.min(all, mostC);
+  // No more than lets the last two places be neighbours.
+  const power = all > mostC ? Math.min(crowding, Math.log(all - 1) / Math.log(mostC - 1)) : 1;
+  const upTo = (share: number) => 1 - (1 - share) ** power;
+  const places = Array.from({ length: some }, (_, i) =>
+    Math.round(least + (some > 1 ? (all - 1) * upTo(i / (some - 1)) : 0)),
+  );
+  const stretches = places.map((_, i) => ({ from: all * upTo(i / some), to: all * upTo((i + 1) / some) }));
+  const goesOn = (sessions: number) => (1 - stopping) ** sessions;
+  const total = pStill + pMove + (some > 0 ? pStop + pStart : 0);
+  const log = (weight: number) => Math.log(weight / total);
+  return {
+    places,
+    stillLog: log(pStill),
+    movingLog: log(pMove * goesOn(all)),
+    stoppedLogs: stretches.map(({ from, to }) =>
+      log((pStop * (to - from)) / all + pMove * (goesOn(from) - goesOn(to))),
+    ),
+    startedLogs: stretches.map(({ from, to }) => log((pStart * (to - from)) / all)),
+  };
 }
 
 function shares(weights: readonly number[]): number[] {

@@ -54,7 +54,7 @@ export function levelPosterior({
   const series = levelSeries(sessions, events);
   const grid = levelGrid(series, settings);
   const { count } = series;
-  const { spreads, noises, motions, trends, places, kindLogs } = grid;
+  const { spreads, noises, motions, trends, places, stillLog, movingLog, stoppedLogs, startedLogs } = grid;
   const cells = new CellList(
     spreads.length * noises.length * (1 + motions.length * trends.length * (1 + 2 * places.length)),
   );
@@ -65,7 +65,7 @@ export function levelPosterior({
   spreads.forEach(({ variance, log: spreadLog }, spread) => {
     noises.forEach(({ squared, log: noiseLog }, noiseAt) => {
       const noise = squared * variance;
-      const prior = (kind: number) => (kindLogs[kind] ?? 0) + spreadLog + noiseLog;
+      const shared = spreadLog + noiseLog;
       const add = (
         state: Float64Array,
         log: number,
@@ -93,11 +93,11 @@ export function levelPosterior({
         from = place;
       });
       advance(still, series, from, count, variance, noise, undefined);
-      add(still, prior(kinds.still), 0, 0, kinds.still, 0);
+      add(still, shared + stillLog, 0, 0, kinds.still, 0);
 
       motions.forEach((motion, m) => {
         trends.forEach((trend, t) => {
-          const own = motion.log + trend.log;
+          const own = shared + motion.log + trend.log;
           begin(moving, series, variance, trend);
           let from = 1;
           places.forEach((place, p) => {
@@ -106,14 +106,14 @@ export function levelPosterior({
             second.set(moving);
             setTrend(second, noTrend);
             advance(second, series, place, count, variance, noise, undefined);
-            add(second, own + prior(kinds.stopped), m, t, kinds.stopped, place);
+            add(second, own + (stoppedLogs[p] as number), m, t, kinds.stopped, place);
             for (let i = 0; i < STATE; i++) second[i] = stills[STATE * p + i] as number;
             setTrend(second, trend);
             advance(second, series, place, count, variance, noise, motion);
-            add(second, own + prior(kinds.started), m, t, kinds.started, place);
+            add(second, own + (startedLogs[p] as number), m, t, kinds.started, place);
           });
           advance(moving, series, from, count, variance, noise, motion);
-          add(moving, own + prior(kinds.moving), m, t, kinds.moving, 0);
+          add(moving, own + movingLog, m, t, kinds.moving, 0);
         });
       });
     });

@@ -42,7 +42,7 @@ export function levelsOff(model: LevelModel, seed: number): LevelsOff {
     const [l, b] = drawEnd(posterior, cell, source);
     if (b < 0) faster++;
     const phi = posterior.grid.motions[posterior.motions[cell] as number]?.phi ?? 1;
-    return l + b * reachOf(phi, sessionsUntilStop(source));
+    return l + b * reachOf(phi, sessionsUntilStop(source, posterior.grid.stopping));
   });
   if (faster < DRAWS / 2) return { kind: "rising" };
   const { low, mid, high } = rangeOf(ends);

@@ -1,4 +1,4 @@
-import { quickNormalCdf } from "#numbers";
+import { normalQuantile, quickNormalCdf } from "#numbers";
 
 /** A mixture of normal distributions about differences, one entry of each list a component. */
 export interface NormalMixture {
@@ -42,14 +42,17 @@ export function mixtureQuantile(mixture: NormalMixture, share: number, precision
   const { weights, means, deviations } = mixture;
   let low = 0;
   let high = 0;
-  let value = 0;
+  let middle = 0;
+  let square = 0;
   for (let i = 0; i < weights.length; i++) {
     const mean = means[i] as number;
-    const reach = REACH * (deviations[i] as number);
-    low = Math.min(low, mean - reach);
-    high = Math.max(high, mean + reach);
-    value += (weights[i] as number) * mean;
+    const deviation = deviations[i] as number;
+    low = Math.min(low, mean - REACH * deviation);
+    high = Math.max(high, mean + REACH * deviation);
+    middle += (weights[i] as number) * mean;
+    square += (weights[i] as number) * (mean * mean + deviation * deviation);
   }
+  let value = middle + normalQuantile(share) * Math.sqrt(Math.max(0, square - middle * middle));
   if (mixtureBelow(mixture, 0, 1) < share) low = 0;
   else if (mixtureBelow(mixture, 0, 0) < share) return 0;
   else high = 0;
@@ -74,4 +77,56 @@ function density({ weights, means, deviations }: NormalMixture, value: number): 
     sum += (((weights[i] as number) * ROOT) / deviation) * Math.exp((-z * z) / 2);
   }
   return sum;
+}
+
+/** Means are told apart to this part of the mixture's standard deviation, deviations to a third of a doubling. */
+const MEAN_STEP = 0.2;
+const DEVIATION_STEP = 1 / 3;
+/** Means further from the middle than so many steps are taken together. */
+const MOST_STEPS = 30;
+const DEVIATIONS = 16;
+
+/**
+ * A mixture of fewer components that looks the same to a drawing: those with like mean and deviation become one with the
+ * moments of all of them. Its quantiles lie within 0.002 of their share (held by a test), at a tenth of the cost.
+ * @param mixture without points
+ */
+export function condensed({ weights, means, deviations }: NormalMixture): NormalMixture {
+  let middle = 0;
+  let square = 0;
+  let narrowest = Number.POSITIVE_INFINITY;
+  for (let i = 0; i < weights.length; i++) {
+    const weight = weights[i] as number;
+    const mean = means[i] as number;
+    const deviation = deviations[i] as number;
+    middle += weight * mean;
+    square += weight * (mean * mean + deviation * deviation);
+    narrowest = Math.min(narrowest, deviation);
+  }
+  const step = MEAN_STEP * Math.sqrt(Math.max(Number.MIN_VALUE, square - middle * middle));
+  const across = 2 * MOST_STEPS + 1;
+  const sums = new Float64Array(across * DEVIATIONS);
+  const firsts = new Float64Array(across * DEVIATIONS);
+  const seconds = new Float64Array(across * DEVIATIONS);
+  for (let i = 0; i < weights.length; i++) {
+    const weight = weights[i] as number;
+    const off = (means[i] as number) - middle;
+    const deviation = deviations[i] as number;
+    const along = Math.max(-MOST_STEPS, Math.min(MOST_STEPS, Math.round(off / step))) + MOST_STEPS;
+    const wide = Math.min(DEVIATIONS - 1, Math.round(Math.log2(deviation / narrowest) / DEVIATION_STEP));
+    const place = across * wide + along;
+    sums[place] = (sums[place] as number) + weight;
+    firsts[place] = (firsts[place] as number) + weight * off;
+    seconds[place] = (seconds[place] as number) + weight * (off * off + deviation * deviation);
+  }
+  const filled = Array.from(sums.keys()).filter((place) => (sums[place] as number) > 0);
+  const from = (value: (place: number, sum: number) => number) =>
+    Float64Array.from(filled, (place) => value(place, sums[place] as number));
+  return {
+    weights: from((_, sum) => sum),
+    means: from((place, sum) => middle + (firsts[place] as number) / sum),
+    deviations: from((place, sum) =>
+      Math.sqrt(Math.max(0, (seconds[place] as number) / sum - ((firsts[place] as number) / sum) ** 2)),
+    ),
+  };
 }

@@ -1,5 +1,6 @@
 import { onPage, pageSpans } from "#combo";
 import { type CalendarDate, daysBetween, type Page, unknown } from "#domain";
+import { isDrivenSession } from "../digest/isDrivenSession.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import { type BreakCost, breakCosts } from "../weeks/breakCosts.ts";
 import { BREAK_DAYS, type Pause } from "../weeks/longestPause.ts";
@@ -28,7 +29,7 @@ export function breaksOf(digests: readonly SessionDigest[], pages: readonly Page
 }
 
 function pausesOf(digests: readonly SessionDigest[]): Pause[] {
-  const days = [...new Set(digests.filter(({ counts }) => counts.driven > 0).map(({ date }) => date))].sort();
+  const days = [...new Set(digests.filter(isDrivenSession).map(({ date }) => date))].sort();
   return days
     .slice(1)
     .map((to, index) => {

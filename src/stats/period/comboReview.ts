@@ -6,6 +6,7 @@ import { datedBests } from "../bests/datedBests.ts";
 import { sessionBests } from "../bests/sessionBests.ts";
 import { type ComboQuestion, type ComboStanding, comboStanding } from "../combo/comboStanding.ts";
 import { pageCurve } from "../combo/pageCurve.ts";
+import { isDrivenSession } from "../digest/isDrivenSession.ts";
 import { sectorsOf, timesOf } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { Choices } from "../laps/choices.ts";
@@ -33,7 +34,9 @@ export interface ComboReviewInput extends ComboQuestion {
 /** What the weeks say about one combo. */
 export function comboReview(input: ComboReviewInput): ComboReview {
   const { period, today, preferences, standing = comboStanding(input) } = input;
-  const digests = input.digests.toSorted((a, b) => a.startedAt - b.startedAt);
+  const all = input.digests.toSorted((a, b) => a.startedAt - b.startedAt);
+  const digests = all.filter(isDrivenSession);
+  const listed = all.filter(({ date }) => isWithin(date, period));
   const isPresent = (digest: SessionDigest) => isOnPage(standing.page, digest.startedAt);
   const inPeriod = digests.filter((digest) => isWithin(digest.date, period));
   const page = onPage(standing.page, digests);
@@ -44,6 +47,8 @@ export function comboReview(input: ComboReviewInput): ComboReview {
   const last = digests.at(-1);
   const against = comparable(now, before);
   const { marginPercent } = preferences;
+  // A session that only a guest drove is listed, and is none of the driver's.
+  const guestLaps = onPage(standing.page, listed).reduce((total, digest) => total + digest.guestLaps, 0);
   const details = reviewDetails({
     standing,
     curve: input.curve ?? pageCurve({ comboId: input.comboId, page, driven: digests, today }),
@@ -55,13 +60,14 @@ export function comboReview(input: ComboReviewInput): ComboReview {
     against,
   });
   return {
-    points: inPeriod.map((digest) => pointOf(digest, isPresent(digest))),
+    points: listed.map((digest) => pointOf(digest, isPresent(digest))),
     bests,
     sessionBests: sessionBests(page),
     ...periodFigures(now, inPeriod, marginPercent),
     before: periodFigures(before, drivenBefore, marginPercent),
     against,
     sessionsOnOldPages: inPeriod.length - now.length,
+    guestLaps,
     gain: levelGain(standing.history, period),
     ...reviewTrends(now, page),
     ...periodAccount({ ...input, page: standing.page, digests: now, bests }),

@@ -50,7 +50,7 @@ export interface ComboReview extends ReviewDetails, PeriodFigures {
   readonly before: PeriodFigures;
   /** Whether the two may be compared. */
   readonly against: Figure<Comparable>;
-  /** Sessions in the period in time order, those of old pages too. */
+  /** Sessions in the period in time order, those of old pages and those without a lap too. */
   readonly points: readonly SessionPoint[];
   /** The present page's personal-best line, from its beginning. */
   readonly bests: readonly DatedBest[];

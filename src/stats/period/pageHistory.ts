@@ -1,4 +1,5 @@
 import type { CalendarDate, Id } from "#domain";
+import { isDrivenSession } from "../digest/isDrivenSession.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { PastSession } from "../weeks/history.ts";
 import { BREAK_DAYS, type DrivenDays, longestPause } from "../weeks/longestPause.ts";
@@ -28,7 +29,7 @@ export function pageHistory(
   const history: (PageSession & { readonly drivenSince: CalendarDate[] })[] = [];
   for (const each of combo.toSorted((a, b) => a.startedAt - b.startedAt)) {
     const digest = onPage.get(each.sessionId);
-    const { sessionId, date, startedAt, timedDriven: laps, counts } = digest ?? each;
+    const { sessionId, date, startedAt, timedDriven: laps } = digest ?? each;
     const { medianForTrend: medianMs, best: bestMs } = digest?.pace ?? {};
     if (medianMs !== undefined && bestMs !== undefined) {
       const before = history.length === 0 && drivenBefore.length > 0 ? { drivenBefore } : {};
@@ -43,7 +44,7 @@ export function pageHistory(
         drivenSince: [],
         ...before,
       });
-    } else if (counts.driven > 0) (history.at(-1)?.drivenSince ?? drivenBefore).push(date);
+    } else if (isDrivenSession(digest ?? each)) (history.at(-1)?.drivenSince ?? drivenBefore).push(date);
     if (digest !== undefined) lapsBefore += laps;
   }
   return history;

@@ -1,4 +1,5 @@
 import type { CalendarDate } from "#domain";
+import { isDrivenSession } from "../digest/isDrivenSession.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 
 /** Laps driven on one practice day. */
@@ -21,8 +22,9 @@ export interface PracticeAmount {
   readonly days: readonly PracticeDay[];
 }
 
-/** Laps, hours and days of sessions; guests' laps have no part in it. */
-export function practiceAmount(digests: readonly SessionDigest[]): PracticeAmount {
+/** Laps, hours and days of the sessions driven; guests' laps have no part in it. */
+export function practiceAmount(all: readonly SessionDigest[]): PracticeAmount {
+  const digests = all.filter(isDrivenSession);
   const days = new Map<CalendarDate, { date: CalendarDate; laps: number; sessions: number }>();
   for (const { date, counts } of digests) {
     const day = days.get(date) ?? { date, laps: 0, sessions: 0 };
@@ -35,6 +37,6 @@ export function practiceAmount(digests: readonly SessionDigest[]): PracticeAmoun
     drivingMs: digests.reduce((sum, { drivingMs }) => sum + drivingMs, 0),
     sittingMs: sittings.reduce((sum, ms) => sum + ms, 0),
     sittingsKnown: sittings.length,
-    days: [...days.values()].filter(({ laps }) => laps > 0).sort((a, b) => (a.date < b.date ? -1 : 1)),
+    days: [...days.values()].sort((a, b) => (a.date < b.date ? -1 : 1)),
   };
 }

@@ -2,15 +2,14 @@ import { type Figure, known, latestMs, noCounts, notWritten, type Run, unknown }
 import { CONFIDENCE } from "#numbers";
 import { bestCandidates } from "../bests/bestCandidates.ts";
 import { bestLine } from "../bests/bestLine.ts";
-import { fastestOf } from "../bests/fastestOf.ts";
 import { mayTakeBest } from "../bests/mayTakeBest.ts";
 import type { Choices } from "../laps/choices.ts";
 import { type PlacedLap, placedRun } from "../laps/sessionLaps.ts";
-import { paceFigures } from "../pace/paceFigures.ts";
 import { rankSumTest } from "../rigTests/rankSumTest.ts";
 import { pointedAtLaps } from "./pointedAtLaps.ts";
 import type { AgainstBest, AgainstRun, AgainstTarget, KnownTime, RunFigures } from "./runFigures.ts";
 import { type RunFinding, runFinding } from "./runFinding.ts";
+import { hasPace, runTimes } from "./runTimes.ts";
 import { runTrend } from "./runTrend.ts";
 
 const LEAST_TO_COMPARE = 5;
@@ -38,25 +37,13 @@ export interface RunReportInput {
  */
 export function runReport(input: RunReportInput): RunReport {
   const { run, runsBefore, targetMs, preferences } = input;
-  const laps = placedRun(run, 0, run.startedAt, preferences);
-  const isPace = hasPace(run, laps);
-  const looked = isPace ? laps : laps.map(asIfPace);
-  const counted = looked.filter((placed) => placed.place === "pace");
+  const { placed: laps, counted, ...figures } = runTimes(run, preferences);
+  const { isPace, best, usual } = figures;
   const times = counted.map((placed) => placed.lap.ms as number);
-  const figures = paceFigures(looked);
-  const best = bestOf(run, laps);
-  const usual = usualOf(run, figures.median);
   const report: RunFigures = {
+    ...figures,
     isGuest: run.guest !== undefined,
     counts: countsOf(run, laps),
-    isPace,
-    laps: times.length,
-    best,
-    usual,
-    usualDecimals:
-      run.summary?.usualMs === undefined ? figures.medianDecimals : (run.summary.usualDecimals ?? 3),
-    isUsualGiven: run.summary?.usualMs !== undefined,
-    scatter: figures.consistency,
     trend: runTrend(
       counted.map((placed) => ({ number: placed.index + 1, ms: placed.lap.ms as number })),
       CONFIDENCE,
@@ -74,31 +61,12 @@ export function runReport(input: RunReportInput): RunReport {
   return { ...report, finding: runFinding(report) };
 }
 
-function hasPace(run: Run, laps: readonly PlacedLap[]): boolean {
-  return run.guest === undefined && laps.some((placed) => placed.place === "pace");
-}
-
-function asIfPace(placed: PlacedLap): PlacedLap {
-  return placed.isClean ? { ...placed, place: "pace" } : placed;
-}
-
 function countsOf(run: Run, laps: readonly PlacedLap[]) {
   const counts = noCounts();
   for (const placed of laps) counts[placed.place]++;
   counts.notWritten = notWritten(run, laps.length);
   counts.driven = laps.length + counts.notWritten;
   return counts;
-}
-
-function bestOf(run: Run, laps: readonly PlacedLap[]): Figure<KnownTime> {
-  const best = fastestOf(bestCandidates({ runs: [run], laps }, run.startedAt));
-  if (best === undefined) return unknown({ needs: 1, of: "clean lap", has: 0 });
-  return known({ ms: best.ms, decimals: best.decimals, lapId: best.isSummary ? undefined : best.lapId });
-}
-
-function usualOf(run: Run, median: number | undefined): Figure<number> {
-  const usual = run.summary?.usualMs ?? median;
-  return usual === undefined ? unknown({ needs: 1, of: "clean lap", has: 0 }) : known(usual);
 }
 
 function againstRunBefore(

@@ -1,5 +1,13 @@
 import { isInForce, nearestFirst, onPage } from "#combo";
-import { addCounts, addDays, type CalendarDate, type Figure, type Id, type ReferenceLap } from "#domain";
+import {
+  addCounts,
+  addDays,
+  type CalendarDate,
+  type Figure,
+  type Id,
+  type ReferenceLap,
+  type ShownTime,
+} from "#domain";
 import { type WorkOn, workOn } from "../account/workOn.ts";
 import type { DatedBest } from "../bests/datedBest.ts";
 import { datedBests } from "../bests/datedBests.ts";
@@ -7,6 +15,7 @@ import { type ComboQuestion, type ComboStanding, comboStanding } from "../combo/
 import { latestUsual } from "../combo/latestUsual.ts";
 import { seasonBegins } from "../combo/season.ts";
 import type { TargetState } from "../combo/targetStates.ts";
+import { isDrivenSession } from "../digest/isDrivenSession.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { Choices } from "../laps/choices.ts";
 import { type LevelGain, levelGain } from "../level/levelGain.ts";
@@ -30,9 +39,9 @@ export interface WeekLine {
   readonly bestBefore: DatedBest | undefined;
   readonly best: DatedBest | undefined;
   /** Usual lap of the last session with five pace laps before the week, and of the last one in it. */
-  readonly usualBefore: number | undefined;
-  readonly usual: number | undefined;
-  /** How far the level has moved over the twelve weeks to the Sunday. */
+  readonly usualBefore: ShownTime | undefined;
+  readonly usual: ShownTime | undefined;
+  /** How far the level has moved over the twelve weeks to the Sunday, or to today in the week of today. */
   readonly gain: Figure<LevelGain>;
 }
 
@@ -47,7 +56,7 @@ export interface WeekMain {
   readonly comboId: Id;
   /** The week alone. */
   readonly week: ComboReview;
-  /** The twelve weeks to its end. */
+  /** The twelve weeks to its end, or to today in the week of today. */
   readonly season: ComboReview;
   /** The largest line of the week's time account, and the sector that holds most of it, from 0. */
   readonly workOn: WorkOn | undefined;
@@ -69,6 +78,8 @@ export interface WeekStatement {
 /** What a week is stated from. */
 export interface WeekStatementInput {
   readonly monday: CalendarDate;
+  /** The day it is asked on: a week that is not over stands as of then, as on every other screen. */
+  readonly today: CalendarDate;
   /** Combos without a session in the week only lend their targets. */
   readonly combos: readonly WeekCombo[];
   readonly preferences: Choices;
@@ -79,21 +90,23 @@ export interface WeekStatementInput {
 /** The statement of one week. */
 export function weekStatement({
   monday,
+  today,
   combos,
   preferences,
   standingOf = comboStanding,
 }: WeekStatementInput): WeekStatement {
   const sunday = addDays(monday, 6);
-  const known = combos.map((combo) => asOf(combo, sunday, standingOf));
+  const day = today < sunday ? today : sunday;
+  const known = combos.map((combo) => asOf(combo, sunday, day, standingOf));
   const isInWeek = ({ date }: SessionDigest) => date >= monday;
   const driven = known
-    .filter(({ digests }) => digests.some(isInWeek))
-    .map((combo) => ({ combo, line: lineOf(combo, monday, sunday) }))
+    .filter(({ digests }) => digests.some((digest) => isInWeek(digest) && isShown(digest)))
+    .map((combo) => ({ combo, line: lineOf(combo, monday) }))
     .toSorted((a, b) => b.line.laps - a.line.laps || (a.line.comboId < b.line.comboId ? -1 : 1));
   const lines = driven.map(({ line }) => line);
   const sum = (field: keyof WeekStatement["total"]) => lines.reduce((all, line) => all + line[field], 0);
   const inWeek = known.flatMap(({ digests }) => digests.filter(isInWeek));
-  const main = driven[0];
+  const main = driven.find(({ line }) => line.laps > 0);
   return {
     monday,
     sunday,
@@ -116,19 +129,27 @@ export function weekStatement({
   };
 }
 
+/** Whether a session has a line of its own to stand in: guests' laps are counted beside the others. */
+function isShown(digest: SessionDigest): boolean {
+  return isDrivenSession(digest) || digest.guestLaps > 0;
+}
+
 interface Known extends WeekCombo {
   readonly standing: ComboStanding;
   /** The sessions of its page up to the Sunday, in time order. */
   readonly page: readonly SessionDigest[];
+  /** The day it is known on. */
+  readonly today: CalendarDate;
 }
 
-/** What was known of a combo on a day. */
+/** What was known of a combo at the end of a week, on the Sunday or a day before it. */
 function asOf(
   combo: WeekCombo,
-  day: CalendarDate,
+  sunday: CalendarDate,
+  today: CalendarDate,
   standingOf: (combo: ComboQuestion) => ComboStanding,
 ): Known {
-  const known = knownOn(combo, day);
+  const known = { ...knownOn(combo, sunday), today };
   const standing = standingOf(known);
   const page = onPage(standing.page, known.digests).toSorted((a, b) => a.startedAt - b.startedAt);
   return { ...combo, ...known, standing, page };
@@ -147,18 +168,14 @@ export function knownOn(combo: WeekCombo, day: CalendarDate): ComboQuestion {
   };
 }
 
-function lineOf(
-  { comboId, digests, page, standing }: Known,
-  monday: CalendarDate,
-  sunday: CalendarDate,
-): WeekLine {
+function lineOf({ comboId, digests, page, standing, today }: Known, monday: CalendarDate): WeekLine {
   const own = digests.filter(({ date }) => date >= monday);
   const sum = (field: "guestLaps" | "drivingMs" | "mistakes") =>
     own.reduce((all, digest) => all + digest[field], 0);
   const before = page.filter(({ date }) => date < monday);
   return {
     comboId,
-    sessions: own.length,
+    sessions: own.filter(isDrivenSession).length,
     laps: lapsOf(own),
     guestLaps: sum("guestLaps"),
     drivingMs: sum("drivingMs"),
@@ -167,7 +184,7 @@ function lineOf(
     best: datedBests(page).at(-1),
     usualBefore: latestUsual(before),
     usual: latestUsual(page.filter(({ date }) => date >= monday)),
-    gain: levelGain(standing.history, { from: seasonBegins(sunday), to: sunday }),
+    gain: levelGain(standing.history, { from: seasonBegins(today) }),
   };
 }
 
@@ -187,12 +204,12 @@ function targetsOf({ standing }: Known, monday: CalendarDate, sunday: CalendarDa
 
 function mainOf(combo: Known, monday: CalendarDate, sunday: CalendarDate, preferences: Choices): WeekMain {
   const reviewSince = (from: CalendarDate) =>
-    comboReview({ ...combo, today: sunday, period: { from, to: sunday }, preferences });
+    comboReview({ ...combo, period: { from, to: sunday }, preferences });
   const week = reviewSince(monday);
   return {
     comboId: combo.comboId,
     week,
-    season: reviewSince(seasonBegins(sunday)),
+    season: reviewSince(seasonBegins(combo.today)),
     workOn: workOn(week.account, week.sectors),
   };
 }

@@ -95,7 +95,7 @@ describe("ProgressChart", () => {
     const drawn = drawnWords(drawProgress({ curve })).join(" ");
     expect(drawn).toMatch(/half of the sessions/);
     expect(drawn).toMatch(/9 in 10/);
-    expect(drawn).toContain("practice curve");
+    expect(drawn).toContain("level");
   });
 
   it("begins the forecast's bands at the last session, where its curve comes from", () => {

@@ -4,8 +4,11 @@ import { kinds } from "../../../src/stats/level/levelCells.ts";
 import { levelPosterior } from "../../../src/stats/level/levelPosterior.ts";
 import data from "./level-model.json";
 
+/** That program knows no chance to stop that grows with the history, and spaces the phases evenly. */
 const settings = {
   ...data.settings,
+  stopping: 0,
+  crowding: 1,
   trends: data.settings.trends.map(
     ([mean = 0, deviation = 0, weight = 0]) => [mean, deviation, weight] as const,
   ),

@@ -39,7 +39,7 @@ describe("the demo's combos side by side", () => {
 describe("the demo's weeks", () => {
   const weeks = Array.from({ length: 12 }, (_, week) => addDays(truth.firstDay, 7 * week));
   const statements = weeks.map((day) =>
-    weekStatement({ monday: mondayOf(weekName(day)) ?? "", combos, preferences }),
+    weekStatement({ monday: mondayOf(weekName(day)) ?? "", today: truth.lastDay, combos, preferences }),
   );
 
   test("together hold every session and lap of the twelve weeks, once", () => {

@@ -16,8 +16,13 @@ describe("a target in words", () => {
 });
 
 describe("progress", () => {
-  const of = (kind: TargetKind, target: number, now: number, start: number) =>
-    sayProgress({ kind }, targetProgress(target, now, start));
+  const reached = { kind: "reached", on: "2026-03-10" } as const;
+  const open = { kind: "open", daysLeft: 3, lostOn: undefined } as const;
+  const of = (kind: TargetKind, target: number, now: number, start: number) => {
+    const isThere = kind === "cleanShare" ? now >= target : now <= target;
+    const progress = targetProgress(target, now, start);
+    return sayProgress({ target: { kind }, standing: isThere ? reached : open, progress });
+  };
 
   it("tells the way and what is left", () => {
     expect(of("best", 84_000, 84_250, 85_000)).toBe("75 % of the way, 0.250 s to go");
@@ -31,6 +36,16 @@ describe("progress", () => {
     expect(of("cleanShare", 800, 850, 600)).toBe("Reached, with 5.0 % to spare");
   });
 
+  it("calls no usual lap reached that stands open, however far the level lies beyond it", () => {
+    const progress = targetProgress(84_000, 83_950, 85_000);
+    expect(sayProgress({ target: { kind: "median" }, standing: open, progress })).toBe(
+      "0.050 s beyond it, not very likely yet",
+    );
+    expect(sayProgress({ target: { kind: "median" }, standing: reached, progress })).toBe(
+      "Reached, with 0.050 s to spare",
+    );
+  });
+
   it("says how much further away it is", () =>
     expect(of("median", 84_000, 85_400, 85_000)).toBe("1.400 s to go, 0.400 s further than when it was set"));
 
@@ -38,9 +53,13 @@ describe("progress", () => {
     expect(of("cleanShare", 700, 650, 800)).toBe("5.0 % to go, though it was reached when it was set"));
 
   it("gives the reason where it is not known", () =>
-    expect(sayProgress({ kind: "best" }, unknown({ because: "no figure yet" }))).toBe(
-      "No figure yet to compare with the target",
-    ));
+    expect(
+      sayProgress({
+        target: { kind: "best" },
+        standing: open,
+        progress: unknown({ because: "no figure yet" }),
+      }),
+    ).toBe("No figure yet to compare with the target"));
 
   it("never says 100 % of the way before the target is reached", () => {
     expect(of("best", 84_000, 84_001, 85_000)).toBe("99 % of the way, 0.001 s to go");
@@ -51,7 +70,7 @@ describe("progress", () => {
         fc.integer({ min: 0, max: 1000 }),
         fc.integer({ min: 1000, max: 2000 }),
         (kind, target, now, start) => {
-          const sentence = sayProgress({ kind }, targetProgress(target, now, start));
+          const sentence = of(kind, target, now, start);
           expectWellFormed(sentence);
           const isReached = kind === "cleanShare" ? now >= target : now <= target;
           expect(sentence.startsWith("Reached")).toBe(isReached);
@@ -64,7 +83,7 @@ describe("progress", () => {
   });
 
   it("tells what is left though nothing was driven yet", () =>
-    expect(sayProgress({ kind: "best" }, known({ progress: 0, left: 1000 }))).toBe(
-      "0 % of the way, 1.000 s to go",
-    ));
+    expect(
+      sayProgress({ target: { kind: "best" }, standing: open, progress: known({ progress: 0, left: 1000 }) }),
+    ).toBe("0 % of the way, 1.000 s to go"));
 });

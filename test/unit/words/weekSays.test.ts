@@ -26,6 +26,7 @@ function state(sessions: readonly (readonly [day: number, laps: readonly Told[]]
   );
   return weekStatement({
     monday,
+    today: "2026-01-31",
     combos: [{ comboId: "a", digests, pages: [], targets, references: [] }],
     preferences: choices,
   });

@@ -71,6 +71,7 @@ export function RunBlock({
     (isUnfolded ?? (named >= 0 || data.session.endedAt !== undefined));
   const hasSentence = !isCurrent && (isShown || isSaid);
   const said = useMemo(() => (hasSentence ? saidOf?.(number) : undefined), [hasSentence, saidOf, number]);
+  const inShort = useMemo(() => runInShort(run, data.preferences), [run, data.preferences]);
   const [drawn, setDrawn] = useState(fewest);
   // A pasted run may have thousands of laps; the named lap of an address is among those drawn from then on.
   const first = Math.max(0, Math.min(rows.length - drawn, named < 0 ? rows.length : named));
@@ -81,7 +82,7 @@ export function RunBlock({
           Run {number}
           <span className={styles["kind"]}> · {runInWords(run)}</span>
         </h2>
-        <span className={styles["sum"]}>{runInShort(run)}</span>
+        <span className={styles["sum"]}>{inShort}</span>
         <span className={styles["buttons"]}>
           {!isCurrent && rows.length > 0 && (
             <Button variant="quiet" aria-expanded={isShown} onClick={() => setUnfolded(!isShown)}>

@@ -1,13 +1,13 @@
-import { formatLapTime, isClean, lapsInOrder, mayBeBest, type Run, type RunSummary } from "#domain";
-import { median, usualDecimals } from "#stats";
+import { formatLapTime, lapsInOrder, type Run, type RunSummary } from "#domain";
+import { type Choices, runTimes } from "#stats";
 import { counted } from "#words";
 
 /**
  * A run in one line.
  * @example "6 laps · best 1:25.118 · usual 1:25.902"
  */
-export function runInShort(run: Run): string {
-  return (run.summary ? summaryParts(run.summary) : lapParts(run)).filter(Boolean).join(" · ");
+export function runInShort(run: Run, choices: Choices): string {
+  return (run.summary ? summaryParts(run.summary) : lapParts(run, choices)).filter(Boolean).join(" · ");
 }
 
 function summaryParts({ laps, bestMs, bestDecimals, usualMs, usualDecimals, off }: RunSummary) {
@@ -19,16 +19,14 @@ function summaryParts({ laps, bestMs, bestDecimals, usualMs, usualDecimals, off 
   ];
 }
 
-function lapParts(run: Run) {
+function lapParts(run: Run, choices: Choices) {
   const laps = lapsInOrder(run);
   if (laps.length === 0) return ["no laps yet"];
-  const [best] = laps.filter(mayBeBest).sort((a, b) => a.ms - b.ms);
-  const clean = laps.filter(isClean);
-  const usual = median(clean.map(({ ms }) => ms));
+  const { best, usual, usualDecimals, laps: counted } = runTimes(run, choices);
   const driven = run.lapsDriven !== undefined && run.lapsDriven > laps.length ? ` of ${run.lapsDriven}` : "";
   return [
     `${laps.length}${driven} ${laps.length === 1 && driven === "" ? "lap" : "laps"}`,
-    best !== undefined && `best ${formatLapTime(best.ms, best.decimals)}`,
-    usual !== undefined && clean.length > 1 && `usual ${formatLapTime(usual, usualDecimals(clean))}`,
+    best.known && `best ${formatLapTime(best.value.ms, best.value.decimals)}`,
+    usual.known && counted > 1 && `usual ${formatLapTime(usual.value, usualDecimals)}`,
   ];
 }

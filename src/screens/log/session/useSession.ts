@@ -4,6 +4,7 @@ import {
   comboWithNames,
   pagesOfCombo,
   preferences,
+  type ReadOnlyLogbook,
   referencesOfCombo,
   rigs,
   runsOfSession,
@@ -31,36 +32,36 @@ export interface SessionData extends ComboWithNames {
   readonly rigs: readonly RigSettings[];
 }
 
+/** Reads the rows of a session's page; null when the session is not there. */
+export async function readSession(book: ReadOnlyLogbook, sessionId: Id): Promise<SessionData | null> {
+  const session = await sessionOf(book, sessionId);
+  const names = session && (await comboWithNames(book, session.comboId));
+  if (session === undefined || names === undefined) return null;
+  const { comboId } = session;
+  const [runs, chosen, pages, targets, references, records] = await Promise.all([
+    runsOfSession(book, sessionId),
+    preferences(book),
+    pagesOfCombo(book, comboId),
+    targetsOfCombo(book, comboId),
+    referencesOfCombo(book, comboId),
+    rigs(book),
+  ]);
+  // Known only now that the runs have been read.
+  const gaps = await unreadableRuns(book, sessionId);
+  return {
+    ...names,
+    session,
+    runs,
+    unreadableRuns: gaps,
+    preferences: chosen,
+    page: pageOf(pages, session.startedAt),
+    targets,
+    references,
+    rigs: records,
+  };
+}
+
 /** The rows of a session's page; null when the session is not there, undefined until they have been read. */
 export function useSession(sessionId: Id): SessionData | null | undefined {
-  return useRows(
-    async (book) => {
-      const session = await sessionOf(book, sessionId);
-      const names = session && (await comboWithNames(book, session.comboId));
-      if (session === undefined || names === undefined) return null;
-      const { comboId } = session;
-      const [runs, chosen, pages, targets, references, records] = await Promise.all([
-        runsOfSession(book, sessionId),
-        preferences(book),
-        pagesOfCombo(book, comboId),
-        targetsOfCombo(book, comboId),
-        referencesOfCombo(book, comboId),
-        rigs(book),
-      ]);
-      // Known only now that the runs have been read.
-      const gaps = await unreadableRuns(book, sessionId);
-      return {
-        ...names,
-        session,
-        runs,
-        unreadableRuns: gaps,
-        preferences: chosen,
-        page: pageOf(pages, session.startedAt),
-        targets,
-        references,
-        rigs: records,
-      };
-    },
-    [sessionId],
-  );
+  return useRows((book) => readSession(book, sessionId), [sessionId]);
 }

@@ -76,7 +76,7 @@ describe("the amount of practice", () => {
   });
 });
 
-describe("the practice curve on the calendar", () => {
+describe("the level on the calendar", () => {
   const history = pageHistory(digests);
   const today = "2026-02-12";
   const ask = (comboId: string) =>

@@ -18,7 +18,8 @@ const combo = (comboId: string, digests: SessionDigest[], more: Partial<WeekComb
   references: [],
   ...more,
 });
-const state = (...combos: WeekCombo[]) => weekStatement({ monday, combos, preferences: choices });
+const state = (...combos: WeekCombo[]) =>
+  weekStatement({ monday, combos, preferences: choices, today: "2026-01-31" });
 const target = (fields: Partial<Target>): Target => ({
   id: "t",
   createdAt: 0,

@@ -1,6 +1,7 @@
 import { sayDate } from "#domain";
 import type { TargetState } from "#stats";
-import { counted, sayTargetValue, targetFigure } from "#words";
+import { counted } from "./counted.ts";
+import { sayTargetValue, targetFigure } from "./targets.ts";
 
 /** How it stands with a target, in one sentence. */
 export function sayStanding(state: TargetState): string {
@@ -33,4 +34,25 @@ function sayMissed({ target, closest }: TargetState, reachedOn: string | undefin
 function sayDaysLeft(days: number | undefined): string {
   if (days === undefined) return "No date is set.";
   return days === 0 ? "Today is the last day." : `${counted(days, "day")} left.`;
+}
+
+/**
+ * The same as short as a table wants it, as it stood at the end of a week.
+ * @param isNewlyReached it was reached in the week
+ */
+export function sayStandingInShort(
+  { standing }: Pick<TargetState, "standing">,
+  isNewlyReached: boolean,
+): string {
+  switch (standing.kind) {
+    case "older page":
+      return "no longer comparable";
+    case "reached":
+    case "reached before":
+      return isNewlyReached ? "reached this week" : "reached before";
+    case "missed":
+      return "missed";
+    case "open":
+      return standing.lostOn === undefined ? "to be reached" : "to be reached again";
+  }
 }

@@ -1,0 +1,61 @@
+import { type Figure, known, type Run, unknown } from "#domain";
+import { bestCandidates } from "../bests/bestCandidates.ts";
+import { fastestOf } from "../bests/fastestOf.ts";
+import type { Choices } from "../laps/choices.ts";
+import { type PlacedLap, placedRun } from "../laps/sessionLaps.ts";
+import { paceFigures } from "../pace/paceFigures.ts";
+import type { KnownTime, RunFigures } from "./runFigures.ts";
+
+/** Best, usual lap and scatter of one run, and the laps they are of. */
+export interface RunTimes
+  extends Pick<
+    RunFigures,
+    "isPace" | "laps" | "best" | "usual" | "usualDecimals" | "isUsualGiven" | "scatter"
+  > {
+  /** All laps of the run in their places, and those behind the figures. */
+  readonly placed: readonly PlacedLap[];
+  readonly counted: readonly PlacedLap[];
+}
+
+/**
+ * Best, usual lap and scatter of one run: of its pace laps; of any other run (drill, warm-up, race, wet, easy, a guest's,
+ * partly written) of its clean laps. What stands at the head of the run, and what the run says, both take it from here.
+ */
+export function runTimes(run: Run, choices: Choices): RunTimes {
+  const placed = placedRun(run, 0, run.startedAt, choices);
+  const isPace = hasPace(run, placed);
+  const looked = isPace ? placed : placed.map(asIfPace);
+  const counted = looked.filter(({ place }) => place === "pace");
+  const { median, medianDecimals, consistency } = paceFigures(looked);
+  const { usualMs, usualDecimals = 3 } = run.summary ?? {};
+  return {
+    placed,
+    counted,
+    isPace,
+    laps: counted.length,
+    best: bestOf(run, placed),
+    usual: usualOf(usualMs ?? median),
+    usualDecimals: usualMs === undefined ? medianDecimals : usualDecimals,
+    isUsualGiven: usualMs !== undefined,
+    scatter: consistency,
+  };
+}
+
+/** Whether a run is read by its pace laps. */
+export function hasPace(run: Run, placed: readonly PlacedLap[]): boolean {
+  return run.guest === undefined && placed.some(({ place }) => place === "pace");
+}
+
+function asIfPace(placed: PlacedLap): PlacedLap {
+  return placed.isClean ? { ...placed, place: "pace" } : placed;
+}
+
+function bestOf(run: Run, placed: readonly PlacedLap[]): Figure<KnownTime> {
+  const best = fastestOf(bestCandidates({ runs: [run], laps: placed }, run.startedAt));
+  if (best === undefined) return unknown({ needs: 1, of: "clean lap", has: 0 });
+  return known({ ms: best.ms, decimals: best.decimals, lapId: best.isSummary ? undefined : best.lapId });
+}
+
+function usualOf(ms: number | undefined): Figure<number> {
+  return ms === undefined ? unknown({ needs: 1, of: "clean lap", has: 0 }) : known(ms);
+}
