@@ -27,7 +27,16 @@ describe("progressTable", () => {
 
   it("goes into a spreadsheet as seconds and dates, unknowns empty, forecast told apart", () => {
     expect(csvCells(table)).toEqual([
-      ["date", "pace_laps", "usual_s", "half_from_s", "half_to_s", "best_s", "best_of_ten_s", "page"],
+      [
+        "date",
+        "pace_laps",
+        "usual_s",
+        "half_from_s",
+        "half_to_s",
+        "best_pace_lap_s",
+        "best_of_ten_s",
+        "page",
+      ],
       ["2026-10-14", 24, 84.094, 83.901, 84.402, 83.704, "", "present"],
       ["2026-10-14", 2, "", "", "", "", "", "older"],
       ["2026-10-21", "", 83.9, 83.6, 84.2, "", "", "forecast"],
@@ -36,7 +45,7 @@ describe("progressTable", () => {
 });
 
 describe("a session typed in tenths", () => {
-  const tenths = { ...session, median: 84_450, decimals: 1, q1: 84_200, q3: 84_625.5 };
+  const tenths = { ...session, median: 84_450, medianDecimals: 1, q1: 84_200, q3: 84_625.5 };
   const data = {
     sessions: [tenths],
     pbSteps: [],
@@ -57,7 +66,7 @@ describe("a session typed in tenths", () => {
     const texts = progressWalk(data, () => 0).flatMap(({ points }) => points.map(({ text }) => text));
     expect(texts).toEqual([
       "Wednesday 14 October: usual 1:24.4, half of the laps 1:24.2 to 1:24.6, 24 pace laps",
-      "Wednesday 21 October: practice curve 1:23.92",
+      "Wednesday 21 October: level 1:23.92",
     ]);
   });
 });
