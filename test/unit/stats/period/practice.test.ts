@@ -33,7 +33,7 @@ describe("the amount of practice", () => {
       aDigest(3, [80_000], { guest: "Ada" }),
     ];
     expect(practiceAmount(twice)).toEqual({
-      sessions: 3,
+      sessions: 2,
       laps: 3,
       drivingMs: 240_000,
       sittingMs: 3_600_000,
