@@ -55,9 +55,9 @@ describe("the gain over the demo's twelve weeks", () => {
       const ofWeek = lastWeek.lines.find((line) => line.comboId === comboId);
       if (ofWeek !== undefined) expect(ofWeek.gain).toEqual(gain);
       if (lastWeek.main?.comboId === comboId) expect(lastWeek.main.season.gain).toEqual(gain);
-      // Two evenings tell so little that nothing is claimed of them.
+      // Two or three evenings tell so little that nothing is claimed of them.
       if (!gain.known) {
-        expect(sayGain(gain)).toBe("2 of 4 sessions");
+        expect(sayGain(gain)).toMatch(/^[23] of 4 sessions$/);
         return;
       }
       const { from, to, low, high, change } = gain.value;

@@ -35,10 +35,10 @@ describe("what Review says of the demo, against what the generator made true", (
     expect(progressReading(review)).toMatch(/: between \d\.\d+ s faster and \d\.\d+ s slower\./);
   });
 
-  test("of the combo with two sessions nothing is claimed, and what is assumed is said", () => {
+  test("of the combo with two sessions nothing is claimed, but how many sessions it needs", () => {
     const review = reviewOf("fenTrainer");
-    expect(progressTitle(review)).toBe("Usual lap no faster or slower so far, in 7 days");
-    expect(progressReading(review)).toMatch(/^Mostly assumption: fewer than 4 sessions\. /);
+    expect(progressTitle(review)).toBe("Not enough sessions with 5 pace laps each yet: 2 of 4");
+    expect(progressReading(review)).toMatch(/^Each session's usual lap is drawn; /);
   });
 
   test("laps, sessions and the break are those the generator drove", () => {
