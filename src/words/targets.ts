@@ -77,7 +77,7 @@ export function sayTarget(target: Pick<Target, "kind" | "laps" | "value" | "by">
 /**
  * How far a target is reached. "Reached" only where it stands so: a level at the target is not very likely there yet.
  * @example "75 % of the way, 0.250 s to go"
- * @example "0.050 s beyond it, not very likely yet"
+ * @example "0.05 s beyond it, not very likely yet"
  */
 export function sayProgress({
   target: { kind },

@@ -1,6 +1,9 @@
 import fc from "fast-check";
+import { inject } from "vitest";
 
-const runs = Number(process.env["LAP_LEDGER_MUTANTS_RUNS"]);
+/** A mutant that needs a worker of its own has every test run for it, so its properties are tried fewer times still. */
+const most = inject("mutants").mode === "once" ? 5 : Number.POSITIVE_INFINITY;
+const runs = Math.min(Number(process.env["LAP_LEDGER_MUTANTS_RUNS"]), most);
 
 /** As the property asks, but in few runs, always the same ones, and without looking for the smallest failure. */
 function fewer<T>(parameters: fc.Parameters<T> = {}): fc.Parameters<T> {

@@ -1,7 +1,8 @@
 /**
  * How many small faults, put into a room one at a time, its tests notice: npm run mutants -- <room>.
  * Only what has changed since the last run is tried again; with --again everything is. With --only <text> only files
- * of that name are tried, and the published score stays as it is. Not part of npm test: see rooms.mjs and scores.json.
+ * of that name are tried, and the published score stays as it is. With --quick mutants in code that runs while modules
+ * load are left for a later run: each needs a worker of its own. Not part of npm test: see rooms.mjs and scores.json.
  */
 import { spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
@@ -46,6 +47,7 @@ writeFileSync(
     // Time for a worker of its own on a machine that is busy; what is endless is told by its passes long before.
     timeoutMS: 30_000,
     timeoutFactor: 1,
+    ignoreStatic: flags.includes("--quick"),
     disableTypeChecks: false,
     ignorePatterns: [".cache", "dist", "shots", "public", "test/mutants/stryker"],
     allowConsoleColors: false,
@@ -54,6 +56,7 @@ writeFileSync(
 const started = Date.now();
 run(here("stryker/node_modules/.bin/stryker"), ["run", `${kept}/stryker.json`], {
   LAP_LEDGER_MUTANTS_TESTS: JSON.stringify(testFiles(chosen)),
+  LAP_LEDGER_MUTANTS_WITHOUT: JSON.stringify(chosen.without ?? []),
   LAP_LEDGER_MUTANTS_RUNS: String(chosen.runs),
 });
 tell(JSON.parse(readFileSync(report, "utf8")), (Date.now() - started) / 1000);
@@ -95,6 +98,7 @@ function tell({ files: judged }, seconds) {
     Survived: survived,
     NoCoverage: notRun,
   } = counts;
+  const { Ignored: notTried = 0 } = counts;
   const mutants = killed + endless + outOfTime + survived + notRun;
   const score = Math.round(((killed + endless) / mutants) * 1000) / 10;
   const inRoom = accepted.filter(({ file }) => file.startsWith(`src/${room}/`));
@@ -112,6 +116,7 @@ function tell({ files: judged }, seconds) {
     survived,
     outOfTime,
     notRun,
+    notTried,
     accepted: acceptedCount,
     score,
     date,

@@ -118,7 +118,8 @@ async function load(vitest, mode, mutant) {
     return data;
   };
   vitest.state.filesMap.clear();
-  vitest.provide("mutants", { channelName, mode, mutant, tests: testFiles() });
+  const without = JSON.parse(process.env.LAP_LEDGER_MUTANTS_WITHOUT);
+  vitest.provide("mutants", { channelName, mode, mutant, tests: testFiles(), without });
   const run = vitest.start().then(
     () => {
       const failures = vitest.state.getFiles().flatMap(({ result }) => result?.errors ?? []);

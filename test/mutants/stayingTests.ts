@@ -17,6 +17,8 @@ declare module "vitest" {
       readonly mode: "measure" | "wait" | "once";
       readonly mutant?: string;
       readonly tests: readonly string[];
+      /** Names of tests that are left out. */
+      readonly without: readonly string[];
     };
   }
 }
@@ -56,6 +58,10 @@ export default class StayingTests extends VitestTestRunner {
   async onBeforeRunFiles([file]: RunnerTestFile[]): Promise<void> {
     if (!file || file.result?.state === "fail") return;
     for (const test of testsOf(file)) {
+      if (this.#told.without.includes(test.name)) {
+        test.mode = "skip";
+        continue;
+      }
       const id = [...namesOf(test)].join(" > ");
       const twins = this.#tests.has(id) ? `${id} (${this.#tests.size})` : id;
       this.#tests.set(twins, test);

@@ -12,6 +12,12 @@ export const heardLateMs = 1100;
 /** What a tab could still hand out is read first after 2 s of rest, and nothing on the page says when. */
 export const restMs = 2500;
 
+/**
+ * What a page has put into local storage reaches the browser's own process a moment later, and the disk when the browser is
+ * closed, or after a minute where it writes often: neither can be seen before.
+ */
+export const toBrowserMs = 1000;
+
 /** Long enough to catch a page that tries again and again, which shows in nothing but the number of its tries. */
 export const retryMs = 500;
 

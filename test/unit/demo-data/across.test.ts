@@ -51,14 +51,16 @@ describe("the gain over the demo's twelve weeks", () => {
       const ofWeek = lastWeek.lines.find((line) => line.comboId === comboId);
       if (ofWeek !== undefined) expect(ofWeek.gain).toEqual(gain);
       if (lastWeek.main?.comboId === comboId) expect(lastWeek.main.season.gain).toEqual(gain);
-      if (!gain.known) throw new Error(JSON.stringify(gain.reason));
+      // Two evenings tell so little that nothing is claimed of them.
+      if (!gain.known) {
+        expect(sayGain(gain)).toBe("2 of 4 sessions");
+        return;
+      }
       const { from, to, low, high, change } = gain.value;
       const at = (day: string) => medians.find(({ date }) => date === day)?.ms ?? Number.NaN;
       const trueGain = at(to) - at(from);
       expect([low <= change, change <= high]).toEqual([true, true]);
-      // Two evenings tell so little that nine intervals in ten need not hold this one: nothing is claimed of them.
-      if (gain.value.sessions > 2) expect([low <= trueGain, trueGain <= high]).toEqual([true, true]);
-      else expect([gain.value.isMostlyAssumption, sayGain(gain)]).toEqual([true, "may be chance"]);
+      expect([low <= trueGain, trueGain <= high]).toEqual([true, true]);
     },
   );
 });

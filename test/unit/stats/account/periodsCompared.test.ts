@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { accountChange, type LapInAccount, lapDistribution, periodShift, rankSumTest } from "#stats";
+import { accountChange, type LapInAccount, periodShift, rankSumTest } from "#stats";
 
 const times = fc.integer({ min: 60_000, max: 120_000 });
 const beside = { isNotBest: false, isOdd: false };
@@ -74,30 +74,5 @@ describe("the change of the time account", () => {
       known: false,
       reason: { needs: 5, of: "pace lap", has: 0, period: "before" },
     });
-  });
-});
-
-describe("the distribution of laps", () => {
-  it("counts every lap once, in a bin or as slower", () =>
-    fc.assert(
-      fc.property(fc.array(times), fc.array(times), (now, before) => {
-        const found = lapDistribution(now, before);
-        const sum = (side: "now" | "before") =>
-          found.bins.reduce((total, bin) => total + bin[side], 0) + (found[side]?.slower ?? 0);
-        expect([sum("now"), sum("before")]).toEqual([now.length, before.length]);
-        expect(found.bins.length).toBeLessThanOrEqual(19);
-      }),
-    ));
-
-  it("gives the quartiles of each period (Hyndman & Fan 1996, type 7)", () => {
-    const { now, before } = lapDistribution([80_000, 80_100, 80_200, 80_300, 80_400], []);
-    expect(now).toEqual({ laps: 5, lowerQuartile: 80_100, median: 80_200, upperQuartile: 80_300, slower: 0 });
-    expect(before).toBeUndefined();
-  });
-
-  it("does not let one lap far out press the others together", () => {
-    const { bins, now } = lapDistribution([80_000, 80_100, 80_200, 80_300, 80_400, 110_000], []);
-    expect(now?.slower).toBe(1);
-    expect(bins.length).toBeGreaterThan(4);
   });
 });

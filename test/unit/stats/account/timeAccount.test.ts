@@ -100,6 +100,17 @@ describe("time account", () => {
     });
   });
 
+  it("leaves out a pace lap that the driver took back as a best, as it may be one that was cut", () => {
+    const usual = pace(84_000, 84_100, 84_200, 84_300, 84_400);
+    const takenBack: LapForAccount = { ms: 80_000, remarks: [], pace: true, isNotBest: true };
+    const slow: LapForAccount = { ms: 95_000, remarks: [{ kind: "off" }], pace: false, isNotBest: true };
+    expect(accountOf([[...usual, takenBack]], 84_000)).toEqual({
+      ...accountOf([usual], 84_000),
+      notBestLaps: 1,
+    });
+    expect(accountOf([[...usual, slow]], 84_000)).toMatchObject({ notBestLaps: 0, mistakes: 1800 });
+  });
+
   it("a mistake in traffic is the driver's own", () => {
     const both: LapForAccount = { ms: 90_000, remarks: [{ kind: "traffic" }, { kind: "spin" }], pace: false };
     expect(accountOf([[...pace(84_000, 84_000, 84_000, 84_000, 84_000), both]], 84_000)).toMatchObject({
@@ -139,7 +150,10 @@ describe("time account", () => {
   it("measures each session against its own target", () => {
     const laps = pace(84_000, 84_000, 84_000, 84_000, 84_000);
     expect(accountOf([laps, laps], [83_000, 84_000]).balance).toBe(500);
-    expect(() => timeAccount([laps, laps], [83_000])).toThrow(RangeError);
+    expect(() => timeAccount([laps, laps], [83_000])).toThrow(
+      new RangeError("targetMs has 1 targets for 2 sessions"),
+    );
+    expect(() => timeAccount([laps, laps], [83_000, Number.NaN])).toThrow(/^targetMs\[1\] is NaN/);
   });
 
   it("does not hang on the order of the laps", () => {

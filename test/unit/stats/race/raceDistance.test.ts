@@ -88,6 +88,40 @@ describe("race distance", () => {
     expect(() => raceDistance({ laps: [...laps, Number.NaN], count: 2, seed: 1 })).toThrow(/laps\[8\]/);
   });
 
+  test("five laps are enough, and what is no number is refused by its name", () => {
+    expect(raceDistance({ laps: laps.slice(0, 5), count: 3, seed: 1 }).known).toBe(true);
+    expect(() => raceDistance({ laps, count: 2, seed: Number.NaN })).toThrow(/^seed is NaN/);
+    expect(() => raceDistance({ laps, count: 2, seed: 1, rivalMeanMs: Number.NaN })).toThrow(
+      /^rivalMeanMs is NaN/,
+    );
+    for (const value of [0, -1]) {
+      expect(() => raceDistance({ laps, count: value, seed: 1 })).toThrow(
+        new RangeError(`count is ${value}: more than 0 is needed`),
+      );
+      expect(() => raceDistance({ laps, minutes: value, seed: 1 })).toThrow(
+        new RangeError(`minutes is ${value}: more than 0 is needed`),
+      );
+      expect(() => raceDistance({ laps: [...laps, value], count: 2, seed: 1 })).toThrow(
+        new RangeError(`laps[8].ms is ${value}: a lap time is needed`),
+      );
+    }
+    expect(() => raceDistance({ laps, minutes: Number.NaN, seed: 1 })).toThrow(/minutes/);
+  });
+
+  test("runs that lie far apart leave a wide range, and alike ones a narrow one", () => {
+    const runsAt = (...bases: readonly number[]) =>
+      bases.flatMap((base, run) => [0, 100, 200, 300, 400].map((more) => ({ ms: base + more, run })));
+    const rangeOf = (...bases: readonly number[]) => {
+      const { low, high, mid } = raceOf({ laps: runsAt(...bases) });
+      return { width: high - low, mid };
+    };
+    const [alike, apart] = [rangeOf(90_000, 90_000, 90_000, 90_000), rangeOf(88_000, 89_000, 91_000, 92_000)];
+    expect(apart.width).toBeGreaterThan(2 * alike.width);
+    // The usual lap of either is 90.2 s; the race takes twenty of it.
+    expect(alike.mid / (20 * 90_200)).toBeCloseTo(1, 2);
+    expect(apart.mid / (20 * 90_200)).toBeCloseTo(1, 1);
+  });
+
   test("equal laps still leave a range, and fuel is added up", () => {
     const { low, high } = raceOf({ laps: Array(10).fill(90_000) });
     expect(high).toBeGreaterThan(low);

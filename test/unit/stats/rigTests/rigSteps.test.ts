@@ -57,7 +57,10 @@ describe("a change of the rig on the day of a session", () => {
 
   it("goes by the date only where runs name no rig, or one that is gone", () => {
     const unnamed = [driven(19, [undefined, 85_000]), driven(changeDay, ["gone", 84_000])] as const;
-    expect(stepOf(...unnamed)).toMatchObject({ before: { usual: { ms: 85_000 } }, after: { usual: { ms: 84_000 } } });
+    expect(stepOf(...unnamed)).toMatchObject({
+      before: { usual: { ms: 85_000 } },
+      after: { usual: { ms: 84_000 } },
+    });
     expect(stepOf(driven(10, ["old", 85_000]), driven(21, ["old", 85_000]))).toBeUndefined();
   });
 });
