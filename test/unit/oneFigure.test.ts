@@ -154,7 +154,7 @@ function sessionsAgree({ combos, sessions }: Screens) {
       const said = figures.saidOf(number)?.report;
       if (said?.usual.known !== true || said.laps < 2) continue;
       const usual = formatLapTime(said.usual.value, said.usualDecimals);
-      expect(runInShort(run, preferences)).toContain(`usual ${usual}`);
+      expect(runInShort(run, preferences).split(" · ")).toContain(`usual ${usual}`);
     }
     expect(point?.consistency?.percent).toBe(
       report.pace.consistency.known ? report.pace.consistency.value.percent : undefined,
