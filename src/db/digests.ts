@@ -15,7 +15,7 @@ export interface DigestMaker<D> {
   readonly make: (session: Session, runs: readonly Run[]) => D;
   /** Whether what is stored can be used; else it is made again. */
   readonly isWhole: (digest: unknown) => digest is D;
-  /** Latest possible value of the session's best lap, ms. */
+  /** Earliest possible value of any lap of the session that could be a best, ms. */
   readonly bestKeyOf: (digest: D) => number | undefined;
 }
 

@@ -38,9 +38,7 @@ export function gainTitle(gain: Figure<LevelGain>): string {
 export function gainReading(gain: Figure<LevelGain>): string {
   if (!gain.known)
     return "Each session's usual lap is drawn; how far the level has moved needs more of them.";
-  const { sessions, isMostlyAssumption } = gain.value;
-  const assumed = isMostlyAssumption ? "Mostly assumption: fewer than 4 sessions. " : "";
-  return `${assumed}From ${counted(sessions, "session")}, good and bad evenings apart: ${sayBetween(gain.value, hundredths, pace)}.`;
+  return `From ${counted(gain.value.sessions, "session")}, good and bad evenings apart: ${sayBetween(gain.value, hundredths, pace)}.`;
 }
 
 /**

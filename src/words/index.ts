@@ -15,7 +15,7 @@ export { sayChance } from "./chance.ts";
 export { sayCleanShare, sayMistakeShare, sayNearTheBest } from "./cleanShare.ts";
 export { sayClock } from "./clock.ts";
 export { steadinessReading, steadinessTitle } from "./consistency.ts";
-export { counted } from "./counted.ts";
+export { asSentence, counted } from "./counted.ts";
 export { sayCounts } from "./counts.ts";
 export { sayDatesAhead } from "./datesAhead.ts";
 export { answerOfDifferent } from "./different.ts";
@@ -68,6 +68,15 @@ export {
   sayTargetRests,
 } from "./targetOutlook.ts";
 export { sayStanding, sayStandingInShort } from "./targetStanding.ts";
-export { sayProgress, sayTarget, sayTargetValue, targetFigure } from "./targets.ts";
+export {
+  bestFigure,
+  sayKnownFigure,
+  sayProgress,
+  sayTarget,
+  sayTargetFigure,
+  sayTargetValue,
+  targetFigure,
+} from "./targets.ts";
 export { thirdsReading, thirdsTitle } from "./thirds.ts";
+export { sayLevel, sayUsual } from "./usualLap.ts";
 export { sayDriven, type WeekFinding, weekDays, weekFinding, weekNext, weekTitle } from "./weekSays.ts";

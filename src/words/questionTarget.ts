@@ -1,6 +1,6 @@
 import { type CalendarDate, sayDate, type Target } from "#domain";
 import { hundredths } from "./amount.ts";
-import { sayTargetValue, targetFigure } from "./targets.ts";
+import { sayKnownFigure, sayTargetValue, targetFigure } from "./targets.ts";
 
 /** What is known of the combo when a target is set; figures in the target's unit, absent where not known. */
 export interface KnownAtSetting {
@@ -36,7 +36,7 @@ export function questionTarget(target: Draft, known: KnownAtSetting): readonly s
       ? `${sayDate(target.by)} has passed: which date is meant?`
       : undefined,
     reached
-      ? `Your ${targetFigure(target)} is ${sayTargetValue(target.kind, known.now)} already: is ${sayTargetValue(target.kind, value)} meant?`
+      ? `Your ${targetFigure(target)} is ${sayKnownFigure(target.kind, known.now)} already: is ${sayTargetValue(target.kind, value)} meant?`
       : (outOfReach(target, known) ?? fasterThanBest(target, known) ?? farUnder(target, known)),
     target.kind === "cleanShare" && value >= 1000 && !reached
       ? "Every lap clean: one mistake misses it. Is it meant?"

@@ -3,6 +3,7 @@ import type { AgainstBest, KnownTime, RunReport } from "#stats";
 import { percents } from "./amount.ts";
 import { counted } from "./counted.ts";
 import { sayReason } from "./reason.ts";
+import { sayUsual } from "./usualLap.ts";
 
 /** A figure as it stands in a row of them. */
 export interface RunFigure {
@@ -28,7 +29,7 @@ function bestOf({ best, againstBest }: RunReport): RunFigure {
 function usualOf({ usual, usualDecimals, isUsualGiven, laps }: RunReport): RunFigure {
   if (!usual.known) return { label: "usual", value: none, detail: sayReason(usual.reason) };
   const detail = isUsualGiven ? "as you gave it" : `median of ${counted(laps, "lap")}`;
-  return { label: "usual", value: formatLapTime(usual.value, usualDecimals), detail };
+  return { label: "usual", value: sayUsual(usual.value, usualDecimals), detail };
 }
 
 function scatterOf({ scatter, counts }: RunReport): RunFigure {

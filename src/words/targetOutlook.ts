@@ -75,6 +75,6 @@ export function sayNoForecast(reason: Reason): string {
 /** What a chance means and how far it has been found true (test/calibration), for whoever asks. */
 export const chanceMeaning: readonly string[] = [
   "A future is one way your next sessions may go, drawn from the sessions you have driven. 2,000 are drawn, told as 20.",
-  "Tried on simulated drivers, targets said to be reached in 10 of 20 futures were reached by about 10 in 20 of them.",
-  "Those who no longer improve reach fewer: of 20 such targets 2 to 9. Those who improve in a straight line reach more.",
+  "Tried on simulated drivers, targets said to be reached in 10 of 20 futures were reached by about 9 in 20 of them.",
+  "Those who have just stopped improving, or get slower, reach fewer: of 20 such targets 2 to 7. Those who improve in a straight line reach more.",
 ];

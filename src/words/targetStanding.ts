@@ -1,7 +1,7 @@
 import { sayDate } from "#domain";
 import type { TargetState } from "#stats";
 import { counted } from "./counted.ts";
-import { sayTargetValue, targetFigure } from "./targets.ts";
+import { bestFigure, sayTargetFigure } from "./targets.ts";
 
 /** How it stands with a target, in one sentence. */
 export function sayStanding(state: TargetState): string {
@@ -27,8 +27,8 @@ export function sayStanding(state: TargetState): string {
 function sayMissed({ target, closest }: TargetState, reachedOn: string | undefined): string {
   if (reachedOn !== undefined) return `Missed by its date; reached on ${sayDate(reachedOn)}.`;
   if (closest === undefined) return "Missed.";
-  const figure = sayTargetValue(target.kind, closest.value, closest.decimals);
-  return `Missed. Your best ${targetFigure(target).replace(/^best /, "")} in that time: ${figure}.`;
+  const figure = sayTargetFigure(target.kind, closest);
+  return `Missed. Your ${bestFigure(target)} in that time: ${figure}.`;
 }
 
 function sayDaysLeft(days: number | undefined): string {

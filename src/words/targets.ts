@@ -1,27 +1,46 @@
 import { isReached } from "#combo";
-import { sayDate, type Target, type TargetKind } from "#domain";
-import type { TargetState } from "#stats";
+import { formatLapTime, sayDate, type Target, type TargetKind } from "#domain";
+import type { TargetFigure, TargetState } from "#stats";
 import { hundredths, sayAmount, share, thousandths, type Unit } from "./amount.ts";
 import { asSentence, counted } from "./counted.ts";
 import { sayLapTime } from "./lapTime.ts";
 import { sayTooFew } from "./reason.ts";
+import { sayLevel, sayUsual } from "./usualLap.ts";
 
 const units: Readonly<Record<TargetKind, Unit>> = {
   best: thousandths,
-  median: thousandths,
+  median: hundredths,
   meanOf: thousandths,
   scatter: hundredths,
   cleanShare: share,
 };
 
 /**
- * A figure in a target's unit.
- * @param decimals known decimals of a time
+ * A value that is wanted, in a target's unit: every digit that was typed.
  * @example sayTargetValue("scatter", 300) // "± 0.30 s"
  */
-export function sayTargetValue(kind: TargetKind, value: number, decimals = 3): string {
+export function sayTargetValue(kind: TargetKind, value: number): string {
   if (kind === "scatter") return `± ${hundredths.say(value)}`;
-  return kind === "cleanShare" ? share.say(value) : sayLapTime(value, decimals);
+  return kind === "cleanShare" ? share.say(value) : formatLapTime(value);
+}
+
+/**
+ * The figure that stands against a target now, or came nearest to it, in the target's unit: as far as it is known.
+ * @example sayTargetFigure("best", { value: 83_400, decimals: 1 }) // "about 1:23.4"
+ * @example sayTargetFigure("median", { value: 84_320, decimals: 2, isLevel: true }) // "1:24.32"
+ */
+export function sayTargetFigure(kind: TargetKind, { value, decimals, isLevel }: TargetFigure): string {
+  if (isLevel) return sayLevel(value);
+  if (kind === "median") return sayUsual(value, decimals);
+  return kind === "best" || kind === "meanOf" ? sayLapTime(value, decimals) : sayTargetValue(kind, value);
+}
+
+/**
+ * A figure against a target of which only the value was kept, as when it was set. Of a usual lap it is the level.
+ * @example sayKnownFigure("median", 84_317) // "1:24.32"
+ */
+export function sayKnownFigure(kind: TargetKind, value: number): string {
+  return kind === "median" ? sayLevel(value) : sayTargetValue(kind, value);
 }
 
 /** What a target's figure is called: "usual lap". */
@@ -40,6 +59,12 @@ export function targetFigure({ kind, laps }: Pick<Target, "kind" | "laps">): str
   }
 }
 
+/** The best of it over some time: "best lap", "best usual lap". */
+export function bestFigure(target: Pick<Target, "kind" | "laps">): string {
+  const figure = targetFigure(target);
+  return target.kind === "best" ? figure : `best ${figure}`;
+}
+
 /**
  * A target in words.
  * @example "Best lap 1:23.000 by Wed 14 Oct 2026"
@@ -52,7 +77,7 @@ export function sayTarget(target: Pick<Target, "kind" | "laps" | "value" | "by">
 /**
  * How far a target is reached. "Reached" only where it stands so: a level at the target is not very likely there yet.
  * @example "75 % of the way, 0.250 s to go"
- * @example "0.050 s beyond it, not very likely yet"
+ * @example "0.05 s beyond it, not very likely yet"
  */
 export function sayProgress({
   target: { kind },

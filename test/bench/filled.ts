@@ -35,7 +35,30 @@ export async function filled(laps: number, address: string): Promise<string> {
   await page.getByText(`${laps} laps” is open`).first().waitFor({ timeout: 300_000 });
   await page.goto(`${address}/#/review?period=all`);
   await page.getByRole("figure").first().waitFor({ timeout: 300_000 });
-  await page.waitForTimeout(5000); // what was worked out is kept in a moment of rest
+  await page.waitForFunction(areDigestsKept, undefined, { polling: 500, timeout: 300_000 });
   await context.close();
   return folder;
+}
+
+/** Whether the figures of every session are in the database: what was worked out is kept in a moment of rest. */
+async function areDigestsKept(): Promise<boolean> {
+  const counts = (name: string) =>
+    new Promise<readonly number[]>((resolve, reject) => {
+      const request = indexedDB.open(name);
+      request.onerror = () => reject(request.error);
+      request.onsuccess = () => {
+        const read = request.result.transaction(["sessions", "digests"]);
+        const [sessions, digests] = ["sessions", "digests"].map((table) => read.objectStore(table).count());
+        read.oncomplete = () => {
+          request.result.close();
+          resolve([sessions?.result ?? 0, digests?.result ?? 0]);
+        };
+        read.onerror = () => reject(read.error);
+      };
+    });
+  const names = (await indexedDB.databases()).flatMap(({ name = "" }) =>
+    name.startsWith("lap-ledger-") ? [name] : [],
+  );
+  const all = await Promise.all(names.map(counts));
+  return all.some(([sessions = 0, digests]) => sessions > 0 && sessions === digests);
 }

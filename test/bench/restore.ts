@@ -5,6 +5,7 @@ import { type CDPSession, chromium, expect, type Page, test } from "@playwright/
 import { v1 } from "../../src/db/migrations/v1.ts";
 import { findBrowser } from "../support/browser.ts";
 import { logbooksThere } from "../support/journeyDatabase.ts";
+import { pass, sampleMs } from "../support/waits.ts";
 import { backupWithLaps } from "./manyLaps.ts";
 
 const laps = Number(process.env["LAP_LEDGER_LAPS"] ?? 100_000);
@@ -157,7 +158,7 @@ async function restore(page: Page, { cdp, file, memory }: Restored) {
     while (!isDone) {
       const now = await both();
       peak = { heap: Math.max(peak.heap, now.heap), resident: Math.max(peak.resident, now.resident) };
-      await new Promise((resolve) => setTimeout(resolve, 100));
+      await pass(sampleMs);
     }
   })();
   await page.getByText("is open. Your other logbooks").first().waitFor({ timeout: 300_000 });

@@ -5,6 +5,7 @@ import { chromium } from "@playwright/test";
 import { savedBackup } from "../support/journeyDatabase.ts";
 import { chooseFile } from "../support/journeyDevices.ts";
 import { entryField, expect, goTo, lapTime, logLaps, open, startSession, test } from "../support/journeys.ts";
+import { restMs, toBrowserMs } from "../support/waits.ts";
 
 const gonePage = "Lap Ledger cannot open your logbook";
 
@@ -18,7 +19,7 @@ test("the driver sees that the logbook has disappeared under the open page, and 
   await logLaps(page, ["1:25.118", "1:25.902"]);
   await goTo(page, "Data");
   await goTo(page, "Log");
-  await page.waitForTimeout(2500); // what the tab holds is read in a moment of rest
+  await page.waitForTimeout(restMs);
   const cdp = await context.newCDPSession(page);
   const origin = new URL(baseURL ?? "").origin;
   await cdp.send("Storage.clearDataForOrigin", { origin, storageTypes: "indexeddb" });
@@ -58,7 +59,7 @@ test("the driver sees that the logbook has disappeared when its files are damage
     await savedBackup(page, "Save a backup");
     await page.reload();
     await expect(page.getByText(/last backup today/i).first()).toBeVisible();
-    await page.waitForTimeout(1000); // local storage is written to the disk a moment later
+    await page.waitForTimeout(toBrowserMs);
     await first.close();
     damageStore(folder);
 

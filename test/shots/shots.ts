@@ -1,4 +1,4 @@
-import { type Page, test } from "@playwright/test";
+import { expect, type Page, test } from "@playwright/test";
 import { logLaps, open, startSession } from "../support/journeys.ts";
 
 /** Photographs every place with the demo logbook and without, on phone and desk, in both themes, into `shots/`. */
@@ -56,14 +56,26 @@ async function visit(page: Page, place: string) {
     window.location.hash = hash;
   }, `#/${place}`);
   await page.getByRole("heading", { level: 1 }).first().waitFor();
-  await page.getByText(/^(Opening|Drawing)/).waitFor({ state: "detached" });
-  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+  await settled(page);
+}
+
+/** Nothing is being fetched, worked out or moved any more: charts are fetched when they are first shown. */
+async function settled(page: Page) {
+  await expect(page.getByText(/^(Opening|Drawing|Working out)/)).toHaveCount(0);
+  await page.evaluate(async () => {
+    const moving = () =>
+      document
+        .getAnimations()
+        .filter(({ effect }) => effect?.getComputedTiming().endTime !== Number.POSITIVE_INFINITY);
+    await Promise.allSettled(moving().map(({ finished }) => finished));
+    await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+  });
 }
 
 function photographer(page: Page, folder: string, isTouch: boolean) {
   return async (name: string) => {
     await page.waitForLoadState("networkidle");
-    await page.waitForTimeout(800); // charts are fetched when first shown
+    await settled(page);
     // A photograph of the whole page would lose the touch screen and move what is fixed; phones are seen as they are.
     await page.screenshot({ path: `shots/${folder}/${name}.png`, fullPage: !isTouch });
   };

@@ -1,5 +1,6 @@
 import { expect, type Locator, type Page, test as plain } from "@playwright/test";
 import { watch } from "./journeyWatch.ts";
+import { separateMs } from "./waits.ts";
 
 /**
  * A journey. Whatever it does, no request may leave the origin, nothing may break the policy, no dialog of the
@@ -100,7 +101,7 @@ export async function pressEnter(page: Page): Promise<void> {
 }
 
 /** The driver reads what is asked before answering; a second Enter at once is taken for a key that bounced. */
-export const pauseToRead = (page: Page) => page.waitForTimeout(300);
+export const pauseToRead = (page: Page) => page.waitForTimeout(separateMs);
 
 /** Opens everything that is folded in a part of the page. */
 export async function unfoldAll(part: Locator): Promise<void> {

@@ -3,6 +3,7 @@ import { addCombo, addLaps, type Logbook, type NewLap, startSession } from "#db"
 import { LogScreen } from "../../src/screens/log/LogScreen.tsx";
 import { aLap } from "./aLap.ts";
 import { renderAt } from "./renderAt.tsx";
+import { pass, separateMs } from "./waits.ts";
 
 /** Where the component tests of Log stand: 25 November 2026, 19:00 in Berlin. */
 const at = Date.UTC(2026, 10, 25, 18);
@@ -50,4 +51,4 @@ export const lapRows = (number: number) =>
     .map((row) => [...row.children].map((cell) => cell.textContent));
 
 /** A key pressed at once after another is taken for one that bounced; the driver reads first. */
-export const pauseToRead = () => new Promise((resolve) => setTimeout(resolve, 300));
+export const pauseToRead = () => pass(separateMs);

@@ -59,7 +59,7 @@ const aRun = fc.record({
 
 const aSession = fc.record({
   /** Days since the one before; none is the same evening. */
-  gap: fc.constantFrom(0, 1, 1, 2, 2, 3, 3, 4, 5, 7, 12, 20),
+  gap: fc.constantFrom(0, 1, 1, 2, 2, 3, 3, 4, 5, 7, 12, 25, 40),
   runs: fc.array(aRun, { minLength: 1, maxLength: 3 }),
   as: fc.constantFrom(
     ...(["driven", "driven", "driven", "driven", "driven", "driven", "afterwards", "emptied"] as const),

@@ -7,7 +7,7 @@ export interface ProgressSession {
   /** For the order of sessions within a day, epoch ms. */
   readonly startedAt: number;
   readonly median?: number | undefined;
-  /** Known decimals of its seconds; absent means all three. */
+  /** Known decimals of its seconds, and of the quartiles'; absent means all three. */
   readonly medianDecimals?: number | undefined;
   readonly q1?: number | undefined;
   readonly q3?: number | undefined;

@@ -1,10 +1,16 @@
-import { formatLapTime, sayDate } from "#domain";
+import { sayDate, shownPart } from "#domain";
+import { sayLevel, sayUsual } from "#words";
 import { type ChartCell, type ChartRow, type ChartTable, emptyCell } from "../frame/chartTable.ts";
 import type { CurvePoint, ProgressData, ProgressSession } from "./progress.ts";
 
-/** A lap time as read, and in seconds for a spreadsheet. */
+/** A lap time as read, and in seconds for a spreadsheet: to the same decimals. */
 export function timeCell(ms: number | undefined, decimals = 3): ChartCell {
-  return ms === undefined ? emptyCell : { text: formatLapTime(ms, decimals), value: Math.round(ms) / 1000 };
+  if (ms === undefined) return emptyCell;
+  return { text: sayUsual(ms, decimals), value: shownPart(Math.round(ms), decimals) / 1000 };
+}
+
+function levelCell(ms: number | undefined): ChartCell {
+  return ms === undefined ? emptyCell : { text: sayLevel(ms), value: Math.round(ms / 10) / 100 };
 }
 
 /** The sessions of the progress chart, oldest first, then the forecast where there is one. */
@@ -38,8 +44,8 @@ function sessionRow(session: ProgressSession): ChartRow {
       date: { text: sayDate(session.date), value: session.date },
       laps: { text: String(session.laps), value: session.laps },
       usual: timeCell(session.median, session.medianDecimals),
-      from: timeCell(session.q1),
-      to: timeCell(session.q3),
+      from: timeCell(session.q1, session.medianDecimals),
+      to: timeCell(session.q3, session.medianDecimals),
       best: timeCell(session.best),
       bestOfTen: timeCell(session.bestOfTen),
       page: { text: session.isPresentPage ? "present" : "older" },
@@ -53,9 +59,9 @@ function forecastRow(point: CurvePoint): ChartRow {
     soft: true,
     cells: {
       date: { text: sayDate(point.date), value: point.date },
-      usual: timeCell(point.ms),
-      from: timeCell(point.half?.[0]),
-      to: timeCell(point.half?.[1]),
+      usual: levelCell(point.ms),
+      from: levelCell(point.half?.[0]),
+      to: levelCell(point.half?.[1]),
       page: { text: "forecast" },
     },
   };

@@ -1,5 +1,5 @@
 import { type CalendarDate, formatLapTime, sayDay } from "#domain";
-import { sayLapTime } from "#words";
+import { sayLapTime, sayLevel, sayUsual } from "#words";
 import type { WalkPoint, WalkSeries } from "../frame/useWalk.ts";
 import type { CurvePoint, ProgressData, ProgressSession } from "./progress.ts";
 
@@ -41,8 +41,10 @@ export function progressWalk(
 function saySession(session: ProgressSession): string {
   const { date, median, medianDecimals, q1, q3, best, bestOfTen, laps, isPresentPage } = session;
   const parts = [
-    median !== undefined && `usual ${formatLapTime(median, medianDecimals)}`,
-    q1 !== undefined && q3 !== undefined && `half of the laps ${formatLapTime(q1)} to ${formatLapTime(q3)}`,
+    median !== undefined && `usual ${sayUsual(median, medianDecimals)}`,
+    q1 !== undefined &&
+      q3 !== undefined &&
+      `half of the laps ${sayUsual(q1, medianDecimals)} to ${sayUsual(q3, medianDecimals)}`,
     best !== undefined && `best pace lap ${formatLapTime(best)}`,
     bestOfTen !== undefined && `best of ten ${formatLapTime(bestOfTen)}`,
     laps === 1 ? "1 pace lap" : `${laps} pace laps`,
@@ -53,6 +55,6 @@ function saySession(session: ProgressSession): string {
 
 function sayCurve({ date, ms, half, nineInTen }: CurvePoint): string {
   const within = (words: string, band: readonly [number, number] | undefined) =>
-    band === undefined ? "" : `, ${words} ${formatLapTime(band[0])} to ${formatLapTime(band[1])}`;
-  return `${sayDay(date)}: level ${formatLapTime(ms)}${within("half of sessions", half)}${within("9 in 10", nineInTen)}`;
+    band === undefined ? "" : `, ${words} ${sayLevel(band[0])} to ${sayLevel(band[1])}`;
+  return `${sayDay(date)}: level ${sayLevel(ms)}${within("half of sessions", half)}${within("9 in 10", nineInTen)}`;
 }

@@ -3,6 +3,7 @@ import { isClockWrong, practiceDay, sayClockWrong, sayDate } from "#domain";
 import type { Surroundings } from "#live";
 import { Checkbox } from "#ui/Checkbox.tsx";
 import { Notice } from "#ui/Notice.tsx";
+import { asSentence } from "#words";
 
 interface AheadQuestionProps {
   readonly ahead: Ahead;
@@ -24,12 +25,12 @@ export function AheadQuestion(props: AheadQuestionProps) {
   const dayOf = (at: number) => sayDate(practiceDay(at, zone(), 0));
   const today = dayOf(now);
   const entries = ahead.count === 1 ? "One entry is" : `${ahead.count} entries are`;
-  const right = "Set this device’s clock right, then choose the file again.";
+  const right = "set this device’s clock right, then choose the file again.";
   if (isClockWrong(now))
     return (
       <Notice tone="caution">
         <p role="alert">
-          {sayClockWrong(practiceDay(now, zone(), 0))} {right}
+          {sayClockWrong(practiceDay(now, zone(), 0))} {asSentence(right)}
         </p>
       </Notice>
     );
@@ -44,7 +45,7 @@ export function AheadQuestion(props: AheadQuestionProps) {
         checked={isConfirmed}
         onChange={onChange}
         size="between"
-        hint={`If it is not: ${right.charAt(0).toLowerCase()}${right.slice(1)}`}
+        hint={`If it is not: ${right}`}
       />
       <p role="alert">{isMissed && `Not merged: say first whether today is ${today}.`}</p>
     </Notice>

@@ -1,7 +1,7 @@
-import { formatDelta, formatLapTime } from "#domain";
+import { formatDelta } from "#domain";
 import type { Factor, FactorGroup, FactorGroups } from "#stats";
 import { type Row, RuledTable } from "#ui/RuledTable.tsx";
-import { factorNames, sayMissing } from "#words";
+import { factorNames, sayMissing, sayUsual } from "#words";
 import styles from "./NotYet.module.css";
 
 interface FactorTableProps {
@@ -43,7 +43,7 @@ function rowOf(factor: Factor, { value, laps, usual, difference }: FactorGroup, 
     cells: {
       with: `${factorNames[factor]}: ${value}`,
       laps,
-      usual: usual === undefined ? "—" : formatLapTime(usual),
+      usual: usual === undefined ? "—" : sayUsual(usual.ms, usual.decimals),
       against: isMost
         ? "the most driven"
         : difference.known

@@ -1,12 +1,12 @@
 import { useState } from "react";
 import { IndividualsChart } from "#charts/individuals/IndividualsChart.tsx";
 import { preferences, sessionWithRuns } from "#db";
-import { formatLapTime, type Id, sayDate } from "#domain";
+import { type Id, sayDate } from "#domain";
 import { useRows } from "#live";
 import { printAddress } from "#state/address.ts";
 import { sessionReport } from "#stats";
 import { Select } from "#ui/Select.tsx";
-import { individualsReading, individualsTitle } from "#words";
+import { individualsReading, individualsTitle, sayUsual } from "#words";
 import type { Looked } from "./looked.ts";
 import styles from "./MarkLap.module.css";
 import { MarkLap } from "./MarkLap.tsx";
@@ -33,7 +33,7 @@ export function IndividualPart({ looked }: { readonly looked: Looked }) {
           onChange={setChosen}
           options={sessions.map(({ sessionId, date, paceLaps, median, medianDecimals }) => ({
             value: sessionId,
-            label: `${sayDate(date)} · ${paceLaps} pace laps${median === undefined ? "" : ` · usual ${formatLapTime(median, medianDecimals)}`}`,
+            label: `${sayDate(date)} · ${paceLaps} pace laps${median === undefined ? "" : ` · usual ${sayUsual(median, medianDecimals)}`}`,
           }))}
         />
       </div>

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { formatLapTime, type Id, type Session, sayDate } from "#domain";
+import { type Id, type Session, sayDate } from "#domain";
 import { useRows } from "#live";
 import { printAddress } from "#state/address.ts";
 import type { ComboReview, DatedBest, SessionPoint } from "#stats";
@@ -7,7 +7,7 @@ import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
 import { type Row, RuledTable } from "#ui/RuledTable.tsx";
-import { sayLapTime } from "#words";
+import { sayLapTime, sayUsual } from "#words";
 import styles from "./SessionList.module.css";
 
 const step = 30;
@@ -71,7 +71,7 @@ function rowOf(point: SessionPoint, session: Session | undefined, best: DatedBes
         />
       ),
       laps,
-      usual: median === undefined ? "—" : formatLapTime(median, medianDecimals),
+      usual: median === undefined ? "—" : sayUsual(median, medianDecimals),
       best: bestClean === undefined ? "—" : sayLapTime(bestClean.ms, bestClean.decimals),
     },
   };

@@ -1,9 +1,9 @@
-import { differenceShown, formatLapTime, type Id, type ShownTime } from "#domain";
+import { differenceShown, type Id, type ShownTime } from "#domain";
 import type { WeekLine, WeekStatement } from "#stats";
 import { Delta } from "#ui/Delta.tsx";
 import { Name } from "#ui/Name.tsx";
 import { RuledTable } from "#ui/RuledTable.tsx";
-import { counted, sayGain, sayHours, sayLapTime } from "#words";
+import { counted, sayGain, sayHours, sayLapTime, sayUsual } from "#words";
 
 /** Combos that fit on the page; the others are summed up in one line. */
 const mostLines = 6;
@@ -91,8 +91,8 @@ export function StatementTimes({ lines, nameOf }: { readonly lines: readonly Wee
           bestBefore: bestBefore === undefined ? none : sayLapTime(bestBefore.ms, bestBefore.decimals),
           best: best === undefined ? none : sayLapTime(best.ms, best.decimals),
           gained: <Moved before={bestBefore} after={best} />,
-          usualBefore: usualBefore === undefined ? none : formatLapTime(usualBefore.ms, usualBefore.decimals),
-          usual: usual === undefined ? none : formatLapTime(usual.ms, usual.decimals),
+          usualBefore: usualBefore === undefined ? none : sayUsual(usualBefore.ms, usualBefore.decimals),
+          usual: usual === undefined ? none : sayUsual(usual.ms, usual.decimals),
           gain: sayGain(gain),
         },
       }))}

@@ -2,7 +2,7 @@ import { type Id, sayDate } from "#domain";
 import type { WeekTarget } from "#stats";
 import { Name } from "#ui/Name.tsx";
 import { RuledTable } from "#ui/RuledTable.tsx";
-import { counted, sayStandingInShort, sayTargetValue, targetFigure } from "#words";
+import { counted, sayStandingInShort, sayTargetFigure, sayTargetValue, targetFigure } from "#words";
 
 /** Targets that fit on the page. */
 const mostTargets = 5;
@@ -36,7 +36,7 @@ export function StatementTargets({ targets, nameOf }: StatementTargetsProps) {
             combo: <Name>{nameOf(target.comboId)}</Name>,
             wanted: `${targetFigure(target)} ${sayTargetValue(target.kind, target.value)}`,
             by: target.by === undefined ? "no date" : sayDate(target.by),
-            now: now === undefined ? "—" : sayTargetValue(target.kind, now.value, now.decimals),
+            now: now === undefined ? "—" : sayTargetFigure(target.kind, now),
             state: sayStandingInShort({ standing }, isNewlyReached),
           },
         }))}

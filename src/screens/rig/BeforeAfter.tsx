@@ -1,10 +1,10 @@
-import { type CalendarDate, comboName, formatLapTime, type Id } from "#domain";
+import { type CalendarDate, comboName, type Id } from "#domain";
 import { useCombos, useFigures, useSessionsInDoubt } from "#live";
-import type { RigRecordDay } from "#stats";
+import type { RigRecordDay, SideOfStep } from "#stats";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
 import { SessionsInDoubt } from "#ui/SessionsInDoubt.tsx";
-import { counted, sayRigStep } from "#words";
+import { counted, sayRigStep, sayUsual } from "#words";
 import styles from "./Rig.module.css";
 
 interface BeforeAfterProps {
@@ -55,6 +55,6 @@ export function BeforeAfter({ rigId, records, today }: BeforeAfterProps) {
   );
 }
 
-function sideOf({ usual, sessions }: { readonly usual: number; readonly sessions: number }): string {
-  return `${formatLapTime(usual)} in ${counted(sessions, "session")}`;
+function sideOf({ usual, sessions }: SideOfStep): string {
+  return `${sayUsual(usual.ms, usual.decimals)} in ${counted(sessions, "session")}`;
 }

@@ -1,5 +1,6 @@
 import { longestName, longestText, type Range, type RigSettings, rigRanges } from "#domain";
 import type { Measure } from "#entry";
+import { asSentence } from "#words";
 
 export type RigPart = "screen" | "view" | "wheel" | "pedals" | "seat";
 type ScreenKind = NonNullable<RigSettings["screen"]["kind"]>;
@@ -8,6 +9,8 @@ interface Anywhere {
   readonly part: RigPart;
   /** Its name in the row. */
   readonly key: string;
+  /** What it is called inside a sentence, and where it begins one. */
+  readonly name: string;
   readonly label: string;
   readonly hint?: string;
   /** Kinds of screen it makes sense for; absent means all. */
@@ -39,14 +42,15 @@ const cm = ({ least, most }: Range) =>
 function measure(
   part: RigPart,
   key: string,
-  label: string,
+  name: string,
   range: Omit<Measure, "name">,
   more: Pick<MeasureField, "hint" | "screens" | "usualMost"> = {},
 ): MeasureField {
-  return { kind: "measure", part, key, label, measure: { name: label, ...range }, ...more };
+  const label = asSentence(name);
+  return { kind: "measure", part, key, name, label, measure: { name: label, ...range }, ...more };
 }
-function words(part: RigPart, key: string, label: string, isLong: boolean): WordsField {
-  const field = { kind: "words", part, key, label } as const;
+function words(part: RigPart, key: string, name: string, isLong: boolean): WordsField {
+  const field = { kind: "words", part, key, name, label: asSentence(name) } as const;
   return isLong ? { ...field, most: longestText, isLong } : { ...field, most: longestName };
 }
 
@@ -56,6 +60,7 @@ export const rigFields: readonly RigField[] = [
     kind: "choice",
     part: "screen",
     key: "kind",
+    name: "kind of screen",
     label: "Kind of screen",
     options: [
       { value: "flat", label: "one flat" },
@@ -64,28 +69,28 @@ export const rigFields: readonly RigField[] = [
       { value: "headset", label: "headset" },
     ],
   },
-  measure("screen", "width", "Width of the picture", cm(screen.width), {
+  measure("screen", "width", "width of the picture", cm(screen.width), {
     hint: "without the frame; of one screen; along the glass of a curved one",
     screens: onDesk,
   }),
-  measure("screen", "height", "Height of the picture", cm(screen.height), { screens: onDesk }),
-  measure("screen", "eyeDistance", "Eye to screen", cm(screen.eyeDistance), { screens: onDesk }),
-  measure("screen", "radius", "Radius of the curve", cm(screen.radius), {
+  measure("screen", "height", "height of the picture", cm(screen.height), { screens: onDesk }),
+  measure("screen", "eyeDistance", "eye to screen", cm(screen.eyeDistance), { screens: onDesk }),
+  measure("screen", "radius", "radius of the curve", cm(screen.radius), {
     hint: "a screen called 1500R has 150 cm",
     screens: ["curved"],
   }),
-  measure("screen", "bezel", "Frame beside a picture", cm(screen.bezel), { screens: ["three"] }),
+  measure("screen", "bezel", "frame beside a picture", cm(screen.bezel), { screens: ["three"] }),
   measure(
     "screen",
     "sideAngle",
-    "Angle of the side screens",
+    "angle of the side screens",
     { unit: "°", ...screen.sideAngle },
     {
       hint: "0 when all three stand in one line",
       screens: ["three"],
     },
   ),
-  measure("screen", "pixelsAcross", "Pixels across one screen", {
+  measure("screen", "pixelsAcross", "pixels across one screen", {
     unit: "",
     ...screen.pixelsAcross,
     isWhole: true,
@@ -93,7 +98,7 @@ export const rigFields: readonly RigField[] = [
   measure(
     "view",
     "degrees",
-    "Field of view",
+    "field of view",
     { unit: "°", ...view.degrees },
     { hint: "as set in the simulator" },
   ),
@@ -101,30 +106,31 @@ export const rigFields: readonly RigField[] = [
     kind: "choice",
     part: "view",
     key: "axis",
+    name: "measured",
     label: "Measured",
     options: [
       { value: "horizontal", label: "across" },
       { value: "vertical", label: "upright" },
     ],
   },
-  words("view", "note", "Note on the view", true),
-  words("wheel", "name", "Which wheel", false),
-  measure("wheel", "torque", "Torque at most", { unit: "N·m", ...wheel.torque }),
-  measure("wheel", "gainPercent", "Gain", { unit: "%", ...wheel.gainPercent }, { usualMost: 100 }),
+  words("view", "note", "note on the view", true),
+  words("wheel", "name", "which wheel", false),
+  measure("wheel", "torque", "torque at most", { unit: "N·m", ...wheel.torque }),
+  measure("wheel", "gainPercent", "gain", { unit: "%", ...wheel.gainPercent }, { usualMost: 100 }),
   measure(
     "wheel",
     "damping",
-    "Damping",
+    "damping",
     { unit: "", ...wheel.damping },
     { hint: "as the simulator or the wheel shows it" },
   ),
-  measure("wheel", "rotation", "Rotation", { unit: "°", ...wheel.rotation }, { hint: "from lock to lock" }),
-  measure("wheel", "rimRadius", "Radius of the rim", cm(wheel.rimRadius)),
-  words("wheel", "note", "Note on the wheel", true),
-  words("pedals", "name", "Which pedals", false),
-  measure("pedals", "brakeForceKg", "Full brake at", { unit: "kg", ...pedals.brakeForceKg }),
-  words("pedals", "note", "Note on the pedals", true),
-  words("seat", "note", "Note on the seat", true),
+  measure("wheel", "rotation", "rotation", { unit: "°", ...wheel.rotation }, { hint: "from lock to lock" }),
+  measure("wheel", "rimRadius", "radius of the rim", cm(wheel.rimRadius)),
+  words("wheel", "note", "note on the wheel", true),
+  words("pedals", "name", "which pedals", false),
+  measure("pedals", "brakeForceKg", "full brake at", { unit: "kg", ...pedals.brakeForceKg }),
+  words("pedals", "note", "note on the pedals", true),
+  words("seat", "note", "note on the seat", true),
 ];
 
 /** The parts as headings, in order. */

@@ -24,13 +24,13 @@ export function rigChanges(before: Record, after: Record): string[] {
   return rigFields.flatMap((field) => {
     const [old, now] = [saidOf(before, field), saidOf(after, field)];
     if (old === now) return [];
-    const label = field.label.slice(0, 1).toLowerCase() + field.label.slice(1);
+    const { name } = field;
     if (field.kind === "words" && field.isLong)
-      return [`${label} ${now === undefined ? "taken out" : "changed"}`];
+      return [`${name} ${now === undefined ? "taken out" : "changed"}`];
     const isTyped = field.kind === "words";
     const say = (value: string) => (isTyped ? isolated(value) : value);
-    if (now === undefined) return [`${label} no longer said`];
-    return [old === undefined ? `${label} ${say(now)}` : `${label} ${say(old)} to ${say(now)}`];
+    if (now === undefined) return [`${name} no longer said`];
+    return [old === undefined ? `${name} ${say(now)}` : `${name} ${say(old)} to ${say(now)}`];
   });
 }
 

@@ -39,7 +39,7 @@ export function sayScreenView(screen: Screen): string | undefined {
     bezel = 0,
   } = screen;
   if (kind === "headset" || Object.keys(screen).length === 0) return undefined;
-  const missing = needed[kind].filter((key) => screen[key] === undefined).map(labelOf);
+  const missing = needed[kind].filter((key) => screen[key] === undefined).map(nameOf);
   if (missing.length > 0) return `To work it out, write down: ${missing.join(", ")}.`;
   // The upright angle alone depends on the height; without one it is not said.
   const height = screen.height ?? width;
@@ -58,7 +58,6 @@ function sayAngles({ horizontal, vertical }: FieldOfView, hasHeight: boolean, is
   return hasHeight ? `${across}, ${vertical.toFixed(1)}° upright` : across;
 }
 
-function labelOf(key: keyof Screen): string {
-  const label = rigFields.find((field) => field.part === "screen" && field.key === key)?.label ?? key;
-  return label.slice(0, 1).toLowerCase() + label.slice(1);
+function nameOf(key: keyof Screen): string {
+  return rigFields.find((field) => field.part === "screen" && field.key === key)?.name ?? key;
 }

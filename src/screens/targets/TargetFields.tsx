@@ -4,7 +4,7 @@ import type { TargetFigure } from "#stats";
 import { Choice } from "#ui/Choice.tsx";
 import { Field } from "#ui/Field.tsx";
 import { Select } from "#ui/Select.tsx";
-import { sayLapTime } from "#words";
+import { sayTargetFigure } from "#words";
 import { Suggestions } from "./Suggestions.tsx";
 import styles from "./TargetForm.module.css";
 import type { ReadTarget, TypedTarget } from "./typedTarget.ts";
@@ -52,7 +52,7 @@ export function TargetFields({ typed, set, field, read, now, combos, today }: Ta
               {isUnlike && <strong>{formatLapTime(read.value)} · </strong>}
               {now === undefined
                 ? "as 1:23.456"
-                : `now ${sayLapTime(now.value, now.decimals)}; as 1:23.456, or its last digits`}
+                : `now ${sayTargetFigure(typed.kind, now)}; as 1:23.456, or its last digits`}
             </>
           }
         />

@@ -8,7 +8,15 @@ import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Name } from "#ui/Name.tsx";
 import { ProgressBar } from "#ui/ProgressBar.tsx";
 import { useFocusBack } from "#ui/useFocusBack.ts";
-import { sayProgress, sayStanding, sayTarget, sayTargetValue, targetFigure } from "#words";
+import {
+  sayKnownFigure,
+  sayProgress,
+  sayStanding,
+  sayTarget,
+  sayTargetFigure,
+  sayTargetValue,
+  targetFigure,
+} from "#words";
 import { Outlook } from "./Outlook.tsx";
 import { TargetForm } from "./TargetForm.tsx";
 import styles from "./TargetRow.module.css";
@@ -104,8 +112,8 @@ function Progress({ target, state }: { readonly target: Target; readonly state: 
   const { kind, start, setOn } = target;
   const { standing, now, progress } = state;
   const figures = [
-    start !== undefined && `${sayTargetValue(kind, start)} on ${sayDate(setOn)}, when it was set`,
-    now !== undefined && `${sayTargetValue(kind, now.value, now.decimals)} now`,
+    start !== undefined && `${sayKnownFigure(kind, start)} on ${sayDate(setOn)}, when it was set`,
+    now !== undefined && `${sayTargetFigure(kind, now)} now`,
   ].filter((part) => part !== false);
   return (
     <>

@@ -4,7 +4,7 @@ import type { SessionPoint } from "../period/comboReviewFigures.ts";
 import type { CurveOutlook } from "../period/curveOutlook.ts";
 import type { PageSession } from "../period/pageHistory.ts";
 import type { ForecastKind } from "../targets/futureFigures.ts";
-import type { TargetFigure } from "./figureForTarget.ts";
+import { levelFigure, type TargetFigure } from "./figureForTarget.ts";
 
 /** What a figure of a target is looked up in. */
 export interface FigureSources {
@@ -35,7 +35,7 @@ export function figureAt(
   if (!curve.known) return usualBefore(points, at);
   const before = new Set(history.flatMap(({ sessionId, startedAt }) => (startedAt < at ? [sessionId] : [])));
   const level = curve.value.line.findLast(({ sessionId }) => before.has(sessionId))?.mid;
-  return level === undefined ? undefined : { value: Math.round(level), decimals: 3 };
+  return level === undefined ? undefined : levelFigure(level);
 }
 
 /** The usual lap of the last session of the page with five pace laps: what there is before there is a level. */

@@ -1,14 +1,25 @@
-import { leastForSpread, type ShownTime, type Target } from "#domain";
+import { leastForSpread, type Target } from "#domain";
 import { bestLine } from "../bests/bestLine.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import { bestInARow } from "../pace/bestInARow.ts";
 import { exactRuns } from "./exactRuns.ts";
-import { latestUsual } from "./latestUsual.ts";
+import { latestUsual, type UsualLap } from "./latestUsual.ts";
 
 /** A figure in the unit of its target, and to how many decimals of a second it is known where it is a time. */
 export interface TargetFigure {
   readonly value: number;
   readonly decimals: number;
+  /** Worked out by the level model: rounded, where a time that was driven is cut. */
+  readonly isLevel?: true;
+}
+
+/** No level is known to a thousandth: ms a step, and decimals. */
+const LEVEL_STEP = 10;
+const LEVEL_DECIMALS = 2;
+
+/** A level as it stands against a target: to the hundredth, so that what is left to go is what is shown to be left. */
+export function levelFigure(ms: number): TargetFigure {
+  return { value: Math.round(ms / LEVEL_STEP) * LEVEL_STEP, decimals: LEVEL_DECIMALS, isLevel: true };
 }
 
 /**
@@ -32,8 +43,10 @@ export function figureForTarget(
     }
     case "meanOf":
       return exactly(bestInARow(page.flatMap(exactRuns), target.laps ?? 1)?.meanMs);
-    case "median":
-      return exactly(levelNow()) ?? usualFigure(latestUsual(page));
+    case "median": {
+      const level = levelNow();
+      return level === undefined ? usualFigure(latestUsual(page)) : levelFigure(level);
+    }
     case "scatter":
       return exactly(
         lastKnown(page, ({ pace: { consistency } }) =>
@@ -47,9 +60,9 @@ export function figureForTarget(
   }
 }
 
-/** A usual lap as a figure of a target. */
-export function usualFigure(usual: ShownTime | undefined): TargetFigure | undefined {
-  return usual && { value: usual.ms, decimals: usual.decimals ?? 3 };
+/** A usual lap as it stands against a target. */
+export function usualFigure(usual: UsualLap | undefined): TargetFigure | undefined {
+  return usual && { value: usual.ms, decimals: usual.decimals };
 }
 
 function exactly(value: number | undefined): TargetFigure | undefined {

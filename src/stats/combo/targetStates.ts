@@ -69,8 +69,9 @@ export function isTargetReached({ standing }: TargetState): boolean {
   return isReached(standing);
 }
 
+/** A level may lie to either side of what is shown; a time that was driven only above. */
 function surely(now: TargetFigure | undefined): number | undefined {
-  return now && latestMs({ ms: now.value, decimals: now.decimals });
+  return now?.isLevel ? now.value : now && latestMs({ ms: now.value, decimals: now.decimals });
 }
 
 function closestTo(target: Target, digests: readonly SessionDigest[]): TargetFigure | undefined {

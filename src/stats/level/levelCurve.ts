@@ -1,4 +1,5 @@
 import type { Band } from "../weeks/bands.ts";
+import { levelAfter } from "./levelKnown.ts";
 import type { LevelModel } from "./levelModel.ts";
 import { condensed, mixtureQuantile } from "./normalMixture.ts";
 
@@ -10,6 +11,8 @@ export function levelCurve({ posterior, levels }: LevelModel): Band[] {
   const { weights, series } = posterior;
   const cells = weights.length;
   return Array.from({ length: series.count }, (_, session) => {
+    // The last is said in digits beside the curve, and must be the same there.
+    if (session === series.count - 1) return levelAfter(posterior);
     const own = (all: Float64Array) => all.subarray(cells * session, cells * (session + 1));
     const mixture = condensed({
       weights,

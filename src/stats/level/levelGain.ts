@@ -11,8 +11,6 @@ export interface LevelGain extends ChangeOfLevel {
   readonly to: CalendarDate;
   /** Sessions with a median in those days. */
   readonly sessions: number;
-  /** Fewer than four sessions: what is said comes from the assumptions more than from the laps. */
-  readonly isMostlyAssumption: boolean;
 }
 
 /** Days a gain is asked for, both counted; absent means open. */
@@ -22,12 +20,14 @@ export interface GainDays {
 }
 
 const LEAST_SESSIONS = 2;
+/** From fewer of the whole page a gain would come from the assumptions of the model more than from the laps. */
+const LEAST_OF_PAGE = 4;
 
 /**
  * How much faster than at the beginning of some days: the one answer to that question, on Review, in the week and across
  * combos. Rests on all sessions of the page up to the last day, not only on those within. Our methods, §5.
  * @param history sessions of one page with a median, oldest first
- * @returns a reason with fewer than two of them in the days
+ * @returns a reason with fewer than two of them in the days, or fewer than four in all
  */
 export function levelGain(
   history: readonly PageSession[],
@@ -39,6 +39,8 @@ export function levelGain(
   const [first, last] = [sessions[since], sessions.at(-1)];
   if (within < LEAST_SESSIONS || first === undefined || last === undefined)
     return unknown({ needs: LEAST_SESSIONS, of: "session", each: lapsForMedian, has: within });
+  if (sessions.length < LEAST_OF_PAGE)
+    return unknown({ needs: LEAST_OF_PAGE, of: "session", each: lapsForMedian, has: sessions.length });
   const model = levelModel({ sessions, events: pageEvents(sessions, last.date) });
   if (!model.known) return model;
   return known({
@@ -46,6 +48,5 @@ export function levelGain(
     from: first.date,
     to: last.date,
     sessions: within,
-    isMostlyAssumption: model.value.isMostlyAssumption,
   });
 }

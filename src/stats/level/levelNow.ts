@@ -19,6 +19,8 @@ const SESSIONS_AHEAD = 4;
 const SMALL_CHANGE = 0.001;
 const SAID_FROM = 0.8;
 const VERY_LIKELY = 0.95;
+/** Who moved in the first two sessions only cannot be told from one who never did. */
+const NO_PHASE = 2;
 /** A trend that has died out still has a spread to divide by. */
 const NO_DEVIATION = 1e-12;
 
@@ -26,7 +28,8 @@ const NO_DEVIATION = 1e-12;
 export function levelNow(posterior: LevelPosterior): LevelNow {
   const { weights, series, grid } = posterior;
   let chanceLevel = 0;
-  let chanceRising = 0;
+  let moving = 0;
+  let rising = 0;
   let chanceAgain = 0;
   const quietSince = new Float64Array(series.count);
   const againSince = new Float64Array(series.count);
@@ -44,18 +47,21 @@ export function levelNow(posterior: LevelPosterior): LevelNow {
     const below = (change: number) => quickNormalCdf((change - mean) / deviation);
     const small = below(SMALL_CHANGE) - below(-SMALL_CHANGE);
     chanceLevel += weight * small;
-    chanceRising += weight * (1 - below(0));
+    moving += weight;
+    rising += weight * (1 - below(0));
     if (kind !== kinds.started) return;
     chanceAgain += weight * (1 - small);
     againSince[since] = (againSince[since] as number) + weight * (1 - small);
   });
-  const isLevel = chanceLevel > SAID_FROM && chanceRising < VERY_LIKELY;
+  // That a driver stopped a moment ago can never be ruled out: what counts is where one goes who has not.
+  const isRising = moving > 0.5 && rising > VERY_LIKELY * moving;
+  const isLevel = chanceLevel > SAID_FROM && !isRising;
   const since = (of: Float64Array) => series.from + firstPastHalf(of);
   const quiet = since(quietSince);
   return {
     chanceLevel: Math.min(1, chanceLevel),
     isLevel,
-    levelSince: isLevel && quiet > series.from ? quiet : undefined,
+    levelSince: isLevel && quiet > series.from + NO_PHASE ? quiet : undefined,
     movingSince: chanceAgain > SAID_FROM ? since(againSince) : undefined,
   };
 }

@@ -1,7 +1,9 @@
 import { type Figure, type Id, known, unknown } from "#domain";
 import { CONFIDENCE, median } from "#numbers";
+import type { UsualLap } from "../combo/latestUsual.ts";
 import { inSet } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
+import { usualDecimals } from "../pace/usualDecimals.ts";
 import { rankSumTest } from "../rigTests/rankSumTest.ts";
 import { signedRankTest } from "../rigTests/signedRankTest.ts";
 import { type Factor, valueByFactor } from "./factors.ts";
@@ -19,7 +21,7 @@ export interface FactorGroup {
   /** Sessions with at least three clean laps of it. */
   readonly sessions: number;
   /** Median of those sessions' medians, ms; undefined where there is no such session. */
-  readonly usual: number | undefined;
+  readonly usual: UsualLap | undefined;
   /** Against the most driven value, ms; a reason for that one itself. */
   readonly difference: Figure<FactorDifference>;
 }
@@ -76,12 +78,18 @@ export function factorGroups(
         value,
         laps: count,
         sessions: own.length,
-        usual: median(own.map(({ ms }) => ms)),
+        usual: usualOf(own),
         difference:
           value === usual ? unknown({ because: "the most driven" }) : against(own, partsOf(usual), levelOf),
       };
     }),
   };
+}
+
+function usualOf(own: readonly Part[]): UsualLap | undefined {
+  const ms = median(own.map((part) => part.ms));
+  if (ms === undefined) return undefined;
+  return { ms, decimals: usualDecimals(own.map(({ digest }) => ({ decimals: digest.pace.medianDecimals }))) };
 }
 
 function against(own: readonly Part[], other: readonly Part[], levelOf: (id: Id) => number) {

@@ -9,6 +9,8 @@ import type { SessionEvent } from "../weeks/sessionEvents.ts";
 export interface PageSession extends PastSession, DrivenDays {
   readonly sessionId: Id;
   readonly startedAt: number;
+  /** To how many decimals of a second its median is known. */
+  readonly medianDecimals: number;
   /** Of the first one: days the combo was driven before, on an older page or in sessions too short for a usual lap. */
   readonly drivenBefore?: readonly CalendarDate[] | undefined;
 }
@@ -30,7 +32,7 @@ export function pageHistory(
   for (const each of combo.toSorted((a, b) => a.startedAt - b.startedAt)) {
     const digest = onPage.get(each.sessionId);
     const { sessionId, date, startedAt, timedDriven: laps } = digest ?? each;
-    const { medianForTrend: medianMs, best: bestMs } = digest?.pace ?? {};
+    const { medianForTrend: medianMs, medianDecimals = 3, best: bestMs } = digest?.pace ?? {};
     if (medianMs !== undefined && bestMs !== undefined) {
       const before = history.length === 0 && drivenBefore.length > 0 ? { drivenBefore } : {};
       history.push({
@@ -40,6 +42,7 @@ export function pageHistory(
         lapsBefore,
         laps,
         medianMs,
+        medianDecimals,
         bestMs,
         drivenSince: [],
         ...before,

@@ -1,6 +1,8 @@
 import { addDays, type CalendarDate, type Figure, type Id, type Page } from "#domain";
 import { median } from "#numbers";
+import type { UsualLap } from "../combo/latestUsual.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
+import { usualDecimals } from "../pace/usualDecimals.ts";
 import { type PageSession, pageEvents, pageHistory } from "../period/pageHistory.ts";
 import { type StepAtChange, stepAtChange } from "../weeks/stepAtChange.ts";
 import { type RigRecordDay, type RigSide, rigSide } from "./rigSide.ts";
@@ -21,10 +23,10 @@ export interface RigStepsInput {
   readonly today: CalendarDate;
 }
 
-/** The sessions of one side: how many, and the median of their usual laps, ms. */
+/** The sessions of one side: how many, and the median of their usual laps. */
 export interface SideOfStep {
   readonly sessions: number;
-  readonly usual: number;
+  readonly usual: UsualLap;
 }
 
 /** One combo about a change of the rig. */
@@ -105,6 +107,7 @@ function sideOf(
   to: CalendarDate,
 ): SideOfStep | undefined {
   const some = history.filter(({ date }) => date >= from && date <= to);
-  const usual = median(some.map(({ medianMs }) => medianMs));
-  return usual === undefined ? undefined : { sessions: some.length, usual };
+  const ms = median(some.map(({ medianMs }) => medianMs));
+  const decimals = usualDecimals(some.map(({ medianDecimals }) => ({ decimals: medianDecimals })));
+  return ms === undefined ? undefined : { sessions: some.length, usual: { ms, decimals } };
 }

@@ -1,18 +1,10 @@
 import { isInForce, nearestFirst, onPage } from "#combo";
-import {
-  addCounts,
-  addDays,
-  type CalendarDate,
-  type Figure,
-  type Id,
-  type ReferenceLap,
-  type ShownTime,
-} from "#domain";
+import { addCounts, addDays, type CalendarDate, type Figure, type Id, type ReferenceLap } from "#domain";
 import { type WorkOn, workOn } from "../account/workOn.ts";
 import type { DatedBest } from "../bests/datedBest.ts";
 import { datedBests } from "../bests/datedBests.ts";
 import { type ComboQuestion, type ComboStanding, comboStanding } from "../combo/comboStanding.ts";
-import { latestUsual } from "../combo/latestUsual.ts";
+import { latestUsual, type UsualLap } from "../combo/latestUsual.ts";
 import { seasonBegins } from "../combo/season.ts";
 import type { TargetState } from "../combo/targetStates.ts";
 import { isDrivenSession } from "../digest/isDrivenSession.ts";
@@ -39,8 +31,8 @@ export interface WeekLine {
   readonly bestBefore: DatedBest | undefined;
   readonly best: DatedBest | undefined;
   /** Usual lap of the last session with five pace laps before the week, and of the last one in it. */
-  readonly usualBefore: ShownTime | undefined;
-  readonly usual: ShownTime | undefined;
+  readonly usualBefore: UsualLap | undefined;
+  readonly usual: UsualLap | undefined;
   /** How far the level has moved over the twelve weeks to the Sunday, or to today in the week of today. */
   readonly gain: Figure<LevelGain>;
 }

@@ -79,7 +79,7 @@ describe("ProgressChart", () => {
     await userEvent.keyboard("{Home}");
     const region = screen.getByRole("status");
     expect(region).toHaveTextContent(
-      "Sessions. Saturday 10 October: usual 1:24.000, half of the laps 1:23.800 to 1:24.300, best 1:23.500, 20 pace laps, older page",
+      "Sessions. Saturday 10 October: usual 1:24.000, half of the laps 1:23.800 to 1:24.300, best pace lap 1:23.500, 20 pace laps, older page",
     );
     await userEvent.keyboard("{Enter}");
     expect(onOpen).toHaveBeenCalledExactlyOnceWith("s0");

@@ -4,7 +4,7 @@ import { kinds } from "../../../src/stats/level/levelCells.ts";
 import { levelPosterior } from "../../../src/stats/level/levelPosterior.ts";
 import data from "./level-model.json";
 
-/** That program knows no chance to stop that grows with the history, and spaces the phases evenly. */
+/** That program knows no chance to stop that grows with the history and spaces the phases evenly. */
 const settings = {
   ...data.settings,
   stopping: 0,

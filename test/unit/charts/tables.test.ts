@@ -3,6 +3,7 @@ import { bridgeSteps, bridgeTable } from "../../../src/charts/bridge/bridgeTable
 import { consistencyTable, sayConsistency } from "../../../src/charts/consistency/consistencyTable.ts";
 import { csvCells } from "../../../src/charts/frame/chartTable.ts";
 import { progressTable } from "../../../src/charts/progress/progressTable.ts";
+import { progressWalk } from "../../../src/charts/progress/progressWalk.ts";
 import { pageRuleAt, sessionPlaces } from "../../../src/charts/progress/sessionPlaces.ts";
 
 const session = { id: "a", date: "2026-10-14", startedAt: 1, laps: 24, isPresentPage: true };
@@ -20,16 +21,52 @@ describe("progressTable", () => {
   });
 
   it("reads as lap times, and says where there is nothing", () => {
-    expect(table.rows.map(({ cells }) => cells["usual"]?.text)).toEqual(["1:24.094", "—", "1:23.900"]);
+    expect(table.rows.map(({ cells }) => cells["usual"]?.text)).toEqual(["1:24.094", "—", "1:23.90"]);
     expect(table.rows[1]?.soft).toBe(true);
   });
 
   it("goes into a spreadsheet as seconds and dates, unknowns empty, forecast told apart", () => {
     expect(csvCells(table)).toEqual([
-      ["date", "pace_laps", "usual_s", "half_from_s", "half_to_s", "best_s", "best_of_ten_s", "page"],
+      [
+        "date",
+        "pace_laps",
+        "usual_s",
+        "half_from_s",
+        "half_to_s",
+        "best_pace_lap_s",
+        "best_of_ten_s",
+        "page",
+      ],
       ["2026-10-14", 24, 84.094, 83.901, 84.402, 83.704, "", "present"],
       ["2026-10-14", 2, "", "", "", "", "", "older"],
       ["2026-10-21", "", 83.9, 83.6, 84.2, "", "", "forecast"],
+    ]);
+  });
+});
+
+describe("a session typed in tenths", () => {
+  const tenths = { ...session, median: 84_450, medianDecimals: 1, q1: 84_200, q3: 84_625.5 };
+  const data = {
+    sessions: [tenths],
+    pbSteps: [],
+    targets: [],
+    curve: [{ date: "2026-10-21", ms: 83_917.4 }],
+  };
+
+  it("has its usual lap in tenths in the chart's table and for a spreadsheet", () => {
+    const { rows } = progressTable(data);
+    expect(["usual", "from", "to"].map((key) => rows[0]?.cells[key])).toEqual([
+      { text: "1:24.4", value: 84.4 },
+      { text: "1:24.2", value: 84.2 },
+      { text: "1:24.6", value: 84.6 },
+    ]);
+  });
+
+  it("is read out in tenths, and the level in hundredths", () => {
+    const texts = progressWalk(data, () => 0).flatMap(({ points }) => points.map(({ text }) => text));
+    expect(texts).toEqual([
+      "Wednesday 14 October: usual 1:24.4, half of the laps 1:24.2 to 1:24.6, 24 pace laps",
+      "Wednesday 21 October: level 1:23.92",
     ]);
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { addDays, mondayOf, weekName } from "#domain";
+import { addDays, mondayOf, weekName, weekStart } from "#domain";
 import { acrossCombos, seasonBegins, weekStatement } from "#stats";
+import { sayGain } from "#words";
 import { comboKeys } from "../../../demo-data/combos.ts";
 import { comboOf, preferences, reviewOf, rows, truth } from "./theDemo.ts";
 
@@ -34,6 +35,38 @@ describe("the demo's combos side by side", () => {
     // It starts 3.5 % above its floor and halves that every 130 laps, so it cannot be there in the first sessions.
     expect(lapsOf("fenHatch")).toBeGreaterThan(50);
   });
+});
+
+describe("the gain over the demo's twelve weeks", () => {
+  const lines = acrossCombos(present, truth.lastDay);
+  const lastWeek = weekStatement({
+    monday: weekStart(truth.lastDay),
+    today: truth.lastDay,
+    combos,
+    preferences,
+  });
+
+  test.each(comboKeys)(
+    "is one on Review, All combos and in the week of %s, and its interval holds the truth",
+    (key) => {
+      const { comboId, medians } = truth.combos[key];
+      const { gain } = reviewOf(key, { from: seasonBegins(truth.lastDay) });
+      expect(lines.find((line) => line.comboId === comboId)?.gain).toEqual(gain);
+      const ofWeek = lastWeek.lines.find((line) => line.comboId === comboId);
+      if (ofWeek !== undefined) expect(ofWeek.gain).toEqual(gain);
+      if (lastWeek.main?.comboId === comboId) expect(lastWeek.main.season.gain).toEqual(gain);
+      // Two evenings tell so little that nothing is claimed of them.
+      if (!gain.known) {
+        expect(sayGain(gain)).toBe("2 of 4 sessions");
+        return;
+      }
+      const { from, to, low, high, change } = gain.value;
+      const at = (day: string) => medians.find(({ date }) => date === day)?.ms ?? Number.NaN;
+      const trueGain = at(to) - at(from);
+      expect([low <= change, change <= high]).toEqual([true, true]);
+      expect([low <= trueGain, trueGain <= high]).toEqual([true, true]);
+    },
+  );
 });
 
 describe("the demo's weeks", () => {

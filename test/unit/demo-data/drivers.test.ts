@@ -27,6 +27,19 @@ test("true levels by hand", () => {
   expect(trueLevel({ ...driver, kind: "linear" }, 50)).toBe(91_800);
   expect(trueLevel({ ...driver, kind: "linear" }, 500)).toBe(90_000);
   expect(trueLevel({ ...driver, kind: "flat", span: 0 }, 500)).toBe(90_000);
+  expect(trueLevel({ ...driver, kind: "stopped" }, 50)).toBe(91_800);
+  expect(trueLevel({ ...driver, kind: "stopped" }, 150)).toBe(90_000);
+  expect(trueLevel({ ...driver, kind: "slower" }, 0)).toBe(90_000);
+  expect(trueLevel({ ...driver, kind: "slower" }, 50)).toBe(91_800);
+  expect(trueLevel({ ...driver, kind: "slower" }, 500)).toBe(93_600);
+});
+
+test("who has stopped did so after 30 to 70 % of what is past", () => {
+  for (let seed = 0; seed < 50; seed++) {
+    const { paceOfLearning } = drawDriver("stopped", chanceFrom(seed), 200);
+    expect(paceOfLearning).toBeGreaterThanOrEqual(60);
+    expect(paceOfLearning).toBeLessThanOrEqual(140);
+  }
 });
 
 test("a driver without noise drives the true level, and a shift moves every lap", () => {
@@ -54,7 +67,8 @@ test("the same seed draws the same driver, inside the stated ranges", () => {
       expect(baseMs).toBeGreaterThanOrEqual(60_000);
       expect(baseMs).toBeLessThanOrEqual(150_000);
       expect(span).toBeLessThanOrEqual(0.1);
-      expect(span >= 0.01 || kind === "flat").toBe(true);
+      const least = { flat: 0, stopped: 0.005, slower: 0.005, exponential: 0.01, power: 0.01, linear: 0.01 };
+      expect(span).toBeGreaterThanOrEqual(least[kind]);
       expect(sessionShift).toBeLessThanOrEqual(0.005);
       expect(lapNoise).toBeLessThanOrEqual(0.008);
     }

@@ -30,7 +30,7 @@ test("the step leaves out what practice brought at the same time", () => {
   const steps = stepsAt(on);
   const line = steps.find(({ comboId }) => comboId === truth.combos.fenHatch.comboId);
   if (!line?.step.known) throw new Error("no step");
-  const plain = line.after.usual - line.before.usual;
+  const plain = line.after.usual.ms - line.before.usual.ms;
   expect(plain).toBeLessThan(2 * effectMs.fenHatch);
   expect(Math.abs(line.step.value.estimate - effectMs.fenHatch)).toBeLessThan(
     Math.abs(plain - effectMs.fenHatch),

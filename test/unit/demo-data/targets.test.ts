@@ -37,7 +37,7 @@ describe("what Targets says of the demo, against the laps themselves", () => {
     const outlook = targetOutlook({ comboId, page, today, kind: "median", value, by });
     if (!outlook.known || outlook.value.byDate === undefined) throw new Error("a chance is known");
     const { byDate, rate } = outlook.value;
-    expect(sayTargetChance(byDate.chance, by)).toMatch(/^Likely by Sun 20 Dec 2026: reached in 18 of 20/);
+    expect(sayTargetChance(byDate.chance, by)).toMatch(/^Likely by Sun 20 Dec 2026: reached in 16 of 20/);
 
     const laps = Math.round(rate.lapsASession);
     const driven = page.reduce((sum, { timedDriven }) => sum + timedDriven, 0);
@@ -51,7 +51,9 @@ describe("what Targets says of the demo, against the laps themselves", () => {
     const futures = Array.from({ length: 1000 }, isReached);
     const share = futures.filter(Boolean).length / futures.length;
     expect(value).toBeGreaterThan(practice.floorMs);
-    expect(Math.abs(share - byDate.chance)).toBeLessThan(0.1);
+    // One driver is no calibration: who learns as this one does may also have stopped, so the forecast promises less than comes.
+    expect(byDate.chance).toBeLessThan(share + 0.05);
+    expect(byDate.chance).toBeGreaterThan(share - 0.2);
   });
 
   test("of the combo with two sessions nothing is said but what is missing", () => {

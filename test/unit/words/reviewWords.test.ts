@@ -234,7 +234,7 @@ describe("what laps were driven with", () => {
     value,
     laps: 20,
     sessions: 5,
-    usual: 84_000,
+    usual: { ms: 84_000, decimals: 3 },
     difference,
   });
   const found = (estimate: number, low: number, high: number) =>

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { known, type TargetKind, targetKinds, unknown } from "#domain";
 import { targetProgress } from "#stats";
-import { sayProgress, sayTarget } from "#words";
+import { sayKnownFigure, sayProgress, sayTarget, sayTargetFigure } from "#words";
 import { expectWellFormed } from "./wellFormed.ts";
 
 describe("a target in words", () => {
@@ -13,6 +13,24 @@ describe("a target in words", () => {
     [{ kind: "scatter", value: 300 }, "Scatter ± 0.30 s"],
     [{ kind: "cleanShare", value: 800 }, "Share of clean laps 80.0 %"],
   ] as const)("%o", (target, sentence) => expect(sayTarget(target)).toBe(sentence));
+});
+
+describe("the figure that stands against a target", () => {
+  it("is a usual lap to the hundredth where it is a level, and as its laps are known where it was driven", () => {
+    const level = { value: 84_320, decimals: 2, isLevel: true } as const;
+    expect(sayTargetFigure("median", level)).toBe("1:24.32");
+    expect(sayTargetFigure("median", { value: 84_450, decimals: 1 })).toBe("1:24.4");
+    expect(sayTargetFigure("median", { value: 84_450.5, decimals: 3 })).toBe("1:24.451");
+    expect(sayKnownFigure("median", 84_317)).toBe("1:24.32");
+  });
+
+  it("is a best lap as it is known, and a scatter and a share in their units", () => {
+    expect(sayTargetFigure("best", { value: 83_400, decimals: 1 })).toBe("about 1:23.4");
+    expect(sayTargetFigure("best", { value: 83_412, decimals: 3 })).toBe("1:23.412");
+    expect(sayKnownFigure("best", 83_412)).toBe("1:23.412");
+    expect(sayTargetFigure("scatter", { value: 300, decimals: 3 })).toBe("± 0.30 s");
+    expect(sayTargetFigure("cleanShare", { value: 812, decimals: 3 })).toBe("81.2 %");
+  });
 });
 
 describe("progress", () => {
@@ -39,15 +57,15 @@ describe("progress", () => {
   it("calls no usual lap reached that stands open, however far the level lies beyond it", () => {
     const progress = targetProgress(84_000, 83_950, 85_000);
     expect(sayProgress({ target: { kind: "median" }, standing: open, progress })).toBe(
-      "0.050 s beyond it, not very likely yet",
+      "0.05 s beyond it, not very likely yet",
     );
     expect(sayProgress({ target: { kind: "median" }, standing: reached, progress })).toBe(
-      "Reached, with 0.050 s to spare",
+      "Reached, with 0.05 s to spare",
     );
   });
 
   it("says how much further away it is", () =>
-    expect(of("median", 84_000, 85_400, 85_000)).toBe("1.400 s to go, 0.400 s further than when it was set"));
+    expect(of("median", 84_000, 85_400, 85_000)).toBe("1.40 s to go, 0.40 s further than when it was set"));
 
   it("says that a target lost again was reached when it was set", () =>
     expect(of("cleanShare", 700, 650, 800)).toBe("5.0 % to go, though it was reached when it was set"));

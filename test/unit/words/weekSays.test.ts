@@ -55,7 +55,9 @@ describe("the week in words", () => {
     ] as const;
     expect(weekFinding(state(two))).toMatchObject({
       title: "PB down by 0.500 s to 1:25.300",
-      reading: expect.stringMatching(/Over twelve weeks: Usual lap no faster or slower so far, in 5 days\.$/),
+      reading: expect.stringMatching(
+        /Over twelve weeks: Not enough sessions with 5 pace laps each yet: 2 of 4\.$/,
+      ),
     });
     expect(weekFinding(state([[5, about(85_500)]]))?.title).toBe(
       "Not enough sessions with 5 pace laps each yet: 1 of 2",

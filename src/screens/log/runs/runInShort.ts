@@ -1,6 +1,6 @@
 import { formatLapTime, lapsInOrder, type Run, type RunSummary } from "#domain";
 import { type Choices, runTimes } from "#stats";
-import { counted } from "#words";
+import { counted, sayUsual } from "#words";
 
 /**
  * A run in one line.
@@ -14,7 +14,7 @@ function summaryParts({ laps, bestMs, bestDecimals, usualMs, usualDecimals, off 
   return [
     `summary: ${counted(laps, "lap")}`,
     bestMs !== undefined && `best ${formatLapTime(bestMs, bestDecimals)}`,
-    usualMs !== undefined && `usual ${formatLapTime(usualMs, usualDecimals)}`,
+    usualMs !== undefined && `usual ${sayUsual(usualMs, usualDecimals)}`,
     off !== undefined && off > 0 && `${off} off`,
   ];
 }
@@ -27,6 +27,6 @@ function lapParts(run: Run, choices: Choices) {
   return [
     `${laps.length}${driven} ${laps.length === 1 && driven === "" ? "lap" : "laps"}`,
     best.known && `best ${formatLapTime(best.value.ms, best.value.decimals)}`,
-    usual.known && counted > 1 && `usual ${formatLapTime(usual.value, usualDecimals)}`,
+    usual.known && counted > 1 && `usual ${sayUsual(usual.value, usualDecimals)}`,
   ];
 }

@@ -1,11 +1,11 @@
 import { lazy, memo, Suspense, useEffect, useMemo, useRef, useState } from "react";
 import { addRun, type RunsToJudgeBy, runsToJudgeBy } from "#db";
-import { comboName, formatLapTime, type Id, lapsInOrder, type Run } from "#domain";
+import { comboName, type Id, lapsInOrder, type Run } from "#domain";
 import { usePageBest, useRows, useToday, useWrite } from "#live";
 import type { KnownBest } from "#stats";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { useFocusBack } from "#ui/useFocusBack.ts";
-import { sayRun, suggestNextRun } from "#words";
+import { sayRun, sayUsual, suggestNextRun } from "#words";
 import { EntryArea } from "../entry/EntryArea.tsx";
 import { fieldId } from "../entry/EntryPanel.tsx";
 import { useFocusHome } from "../entry/useFocusHome.ts";
@@ -59,29 +59,29 @@ const targetNames = {
 /** Waits for the best of the page, so that no lap is taken for a PB that is none, and for what laps are judged by. */
 function WithBest({ data }: { readonly data: SessionData }) {
   const { session, preferences, page } = data;
-  const best = (to: number) => usePageBest(session.comboId, { from: page.from, to }, session.id, preferences);
-  const pb = best(session.startedAt);
-  const elsewhere = best(page.to);
+  const { comboId, startedAt } = session;
+  const pb = usePageBest(comboId, { from: page.from, to: startedAt }, session.id, preferences);
+  const later = usePageBest(comboId, { from: startedAt, to: page.to }, session.id, preferences, true);
   const around = useRows(
     (book) => runsToJudgeBy(book, session, page),
     [session.id, session.comboId, session.startedAt, session.endedAt, page.from, page.to],
   );
   if (pb === undefined || around === undefined) return <p>Opening the session</p>;
-  return <Ledger data={data} pb={pb ?? undefined} elsewhere={elsewhere ?? undefined} around={around} />;
+  return <Ledger data={data} pb={pb ?? undefined} later={later ?? undefined} around={around} />;
 }
 
 interface LedgerProps {
   readonly data: SessionData;
   readonly pb: KnownBest | undefined;
-  /** Best of the whole page without this session: it may have been beaten since. */
-  readonly elsewhere: KnownBest | undefined;
+  /** Best of the page since this session: it may have beaten what this one brought. */
+  readonly later: KnownBest | undefined;
   readonly around: RunsToJudgeBy;
 }
 
 const byId = (id: string) => document.getElementById(id);
 
 /** Drawn anew only when a row it rests on has changed. */
-const Ledger = memo(function Ledger({ data, pb, elsewhere, around }: LedgerProps) {
+const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
   const { session, runs, preferences } = data;
   const isOpen = session.endedAt === undefined;
   const write = useWrite();
@@ -100,7 +100,7 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere, around }: LedgerProps
   const pageBox = useFocusHome();
   useFocusBack(edited && (isFromField ? fieldId : timeId(edited)), byId);
 
-  const figures = useMemo(() => sessionFigures(data, pb, elsewhere, around), [data, pb, elsewhere, around]);
+  const figures = useMemo(() => sessionFigures(data, pb, later, around), [data, pb, later, around]);
   const { current, said, target, context, report, rows, shown, blocks } = figures;
   const atOpening = useRef(current && lapsInOrder(current).at(-1)?.id);
   useEffect(() => {
@@ -219,7 +219,7 @@ const Ledger = memo(function Ledger({ data, pb, elsewhere, around }: LedgerProps
             next={next?.suggestion ?? "Type the first laps after your run."}
             usual={
               said?.report.usual.known
-                ? formatLapTime(said.report.usual.value, said.report.usualDecimals)
+                ? sayUsual(said.report.usual.value, said.report.usualDecimals)
                 : undefined
             }
             isAwake={isAwake}

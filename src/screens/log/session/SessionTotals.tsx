@@ -2,7 +2,7 @@ import { formatLapTime } from "#domain";
 import type { SessionReport } from "#stats";
 import { FigureRow } from "#ui/FigureRow.tsx";
 import { Part } from "#ui/Part.tsx";
-import { counted, sayScatterFigure } from "#words";
+import { counted, sayScatterFigure, sayUsual } from "#words";
 
 /** Best, usual and scatter of a whole session, as its runs have them one by one. */
 export function SessionTotals({ report, runs }: { readonly report: SessionReport; readonly runs: number }) {
@@ -20,7 +20,7 @@ export function SessionTotals({ report, runs }: { readonly report: SessionReport
           },
           {
             label: "usual",
-            value: median === undefined ? "—" : formatLapTime(median, medianDecimals),
+            value: median === undefined ? "—" : sayUsual(median, medianDecimals),
             detail: median === undefined ? "no pace laps" : `median of ${counted(pace.laps, "pace lap")}`,
           },
           sayScatterFigure(consistency),

@@ -58,13 +58,13 @@ const noneAround: RunsToJudgeBy = { page: [], layout: [], elsewhere: [] };
 /**
  * Works out a session's page from its rows.
  * @param pb best of the page before the session
- * @param elsewhere best of the whole page without the session
+ * @param later best of the page in the sessions after it
  * @param around runs outside the session that laps are judged by
  */
 export function sessionFigures(
   data: SessionData,
   pb: KnownBest | undefined,
-  elsewhere?: KnownBest,
+  later?: KnownBest,
   around: RunsToJudgeBy = noneAround,
 ): SessionFigures {
   const { session, preferences, layout } = data;
@@ -81,7 +81,7 @@ export function sessionFigures(
   const runs = blocks.flatMap(({ run, number }) => (run === undefined ? [] : [{ run, number }]));
   const report = sessionReport({ session, runs: data.runs, preferences, target, pbBefore: pb });
   const newBest = report.newBests.at(-1);
-  const isStanding = newBest && (elsewhere === undefined || latestMs(elsewhere) >= newBest.ms);
+  const isStanding = newBest && (later === undefined || latestMs(later) >= newBest.ms);
   const contextOf = (run: Run | undefined, editedId?: Id) =>
     entryContext({
       run,

@@ -2,9 +2,11 @@ import { act, createEvent, fireEvent, screen, waitFor, within } from "@testing-l
 import { afterEach, describe, expect, it } from "vitest";
 import { editRun } from "#db";
 import { useDevice } from "#state/device.ts";
+import { draftsSettled } from "../../../../src/live/keepDraft.ts";
 import { addSessions } from "../../../support/addSessions.ts";
 import { failingStore } from "../../../support/failingStore.ts";
 import { aCombo, entryField, lapRows, openWith, pauseToRead, renderLog } from "../../../support/logPage.tsx";
+import { heardLateMs, pass } from "../../../support/waits.ts";
 
 const entry = () => within(screen.getByRole("region", { name: "Entry" }));
 const three = [84_900, 84_700, 84_800];
@@ -167,7 +169,7 @@ describe("the entry line", () => {
     await user.type(field, "4912");
     press(10_000);
     await lap(4);
-    await new Promise((resolve) => setTimeout(resolve, 1100));
+    await pass(heardLateMs);
     await user.type(field, "4912");
     press(10_900);
     expect(entry().getByRole("alert")).toHaveTextContent("The same lap again?");
@@ -310,7 +312,7 @@ describe("a lap that could not be stored", () => {
     const { user } = await threeLaps();
     const field = await entryField();
     await user.type(field, "4912");
-    await pauseToRead();
+    await draftsSettled("");
     // The first two storing calls keep the line as a draft; the third writes the run.
     fault = failingStore(3);
     await user.keyboard("{Enter}");

@@ -77,14 +77,14 @@ describe("Review across combos", () => {
     expect(heading()).toHaveAttribute("aria-sort", "none");
   });
 
-  it("shows hours, PB with its day, trend, next target and the day driven last on the other side", async () => {
+  it("shows time at the wheel, PB with its day, trend, next target and the day driven last on the other side", async () => {
     const { user } = await renderAt("#/review/across", across, combos(1));
     await user.click(await screen.findByRole("radio", { name: "times and targets" }));
     const row = within(await table()).getByRole("row", { name: /^Ash Hill/ });
     expect(row).toHaveTextContent("1:28.800Wed 2 Sep 2026");
-    expect(row).toHaveTextContent("2 of 5 sessions");
+    expect(row).toHaveTextContent("0 of 2 sessions");
     expect(row).toHaveTextContent("best lap 1:28.000by Thu 24 Dec 2026");
-    expect(row).toHaveTextContent("0.3");
+    expect(row).toHaveTextContent("18 min");
   });
 
   it("another figure is charted at its choice, and the keyboard opens a combo from the chart", async () => {

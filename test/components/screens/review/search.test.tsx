@@ -47,7 +47,7 @@ describe("Search", () => {
     await user.selectOptions(await screen.findByLabelText("Remark"), "off");
     await user.click(screen.getByRole("button", { name: "Search" }));
     const row = within(await results(/^Sessions found/)).getByRole("row", { name: /Marlow Fen/ });
-    expect(row).toHaveTextContent("1 of 3");
+    expect(row).toHaveTextContent("3, 1 found");
     await user.selectOptions(screen.getByLabelText("Focus"), "line");
     await user.click(screen.getByRole("button", { name: "Search" }));
     expect(await screen.findByText("Nothing found.")).toBeVisible();

@@ -75,7 +75,7 @@ describe("setting a target", () => {
     const { user } = await renderAt("#/targets", targets, threeSessions);
     const form = await openForm(user);
     await user.type(form.getByLabelText("Time to reach"), "1:20.000{Enter}");
-    expect(form.getAllByText(/3\.20 s under your PB/)).not.toHaveLength(0);
+    expect(await form.findAllByText(/3\.20 s under your PB/)).not.toHaveLength(0);
     expect(screen.queryByRole("heading", { level: 3 })).not.toBeInTheDocument();
     await user.click(form.getByRole("button", { name: "Set it all the same" }));
     expect(await screen.findByRole("heading", { level: 3, name: "best lap 1:20.000" })).toBeVisible();
@@ -88,7 +88,7 @@ describe("setting a target", () => {
     await user.type(time, "1:20.000{Enter}");
     await user.clear(time);
     await user.type(time, "1:25.000{Enter}");
-    expect(form.getAllByText(/is 1:23\.200 already/)).not.toHaveLength(0);
+    expect(await form.findAllByText(/is 1:23\.200 already/)).not.toHaveLength(0);
     expect(screen.queryByRole("heading", { level: 3 })).not.toBeInTheDocument();
   });
 

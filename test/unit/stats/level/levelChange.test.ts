@@ -1,12 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { levelChange } from "#stats";
+import { falling, flat, sessionsOf } from "../../../support/levelSessions.ts";
 
-const sessionsOf = (medians: readonly number[], laps = 20) =>
-  medians.map((medianMs, i) => ({ lapsBefore: laps * i, laps, medianMs }));
-const wobble = [120, -150, 40, -90, 180, -60, 10, -130, 90, 70];
-const flat = (count: number) =>
-  Array.from({ length: count }, (_, i) => 90_000 + (wobble[i % wobble.length] ?? 0));
-const falling = (count: number) => flat(count).map((ms, i) => ms + 4000 * 2 ** (-i / 5));
 const answer = (medians: readonly number[], since = 0, confidence = 0.9) => {
   const found = levelChange({ sessions: sessionsOf(medians), since, confidence });
   if (!found.known) throw new Error("no change of level");

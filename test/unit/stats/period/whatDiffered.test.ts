@@ -30,6 +30,15 @@ describe("laps by what they were driven with", () => {
     if (difference?.known) expect(difference.value.high).toBeLessThan(0);
   });
 
+  it("has the usual lap of what was typed in tenths in tenths", () => {
+    const laps = (decimals: number) =>
+      [84_000, 84_100, 84_200, 84_300, 84_400].map((ms) => ({ ms, decimals }));
+    const typed = (day: number, decimals: number) =>
+      aDigestOf(day, [aRun(1, laps(decimals), { sessionId: `session ${day}`, tyres: "hard" })]);
+    const { groups } = factorGroups([typed(0, 1), typed(1, 1), typed(2, 3)], "tyres", noLevel);
+    expect(groups[0]?.usual).toEqual({ ms: 84_200, decimals: 1 });
+  });
+
   it("does not take learning over the weeks for a better set-up", () => {
     const level = (day: number) => 86_000 - 100 * day;
     const digests = Array.from({ length: 12 }, (_, day) =>
@@ -38,7 +47,7 @@ describe("laps by what they were driven with", () => {
     const dayOf = new Map(digests.map(({ sessionId }, day) => [sessionId, day]));
     const { groups } = factorGroups(digests, "setup", (id) => level(dayOf.get(id) ?? 0));
     const [base, soft] = groups;
-    expect((base?.usual ?? 0) - (soft?.usual ?? 0)).toBeGreaterThan(400);
+    expect((base?.usual?.ms ?? 0) - (soft?.usual?.ms ?? 0)).toBeGreaterThan(400);
     if (!soft?.difference.known) throw new Error("a difference is known");
     expect(soft.difference.value.basis).toBe("other sessions");
     expect(soft.difference.value.low).toBeLessThanOrEqual(0);

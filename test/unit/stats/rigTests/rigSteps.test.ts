@@ -34,8 +34,8 @@ describe("a change of the rig on the day of a session", () => {
   it("leaves laps driven before it, that evening with the old settings, before the change", () => {
     const evening = driven(changeDay, ["old", 85_000]);
     expect(stepOf(driven(10, ["old", 85_000]), evening, driven(21, ["new", 84_000]))).toMatchObject({
-      before: { sessions: 2, usual: 85_000 },
-      after: { sessions: 1, usual: 84_000 },
+      before: { sessions: 2, usual: { ms: 85_000 } },
+      after: { sessions: 1, usual: { ms: 84_000 } },
       mixed: 0,
     });
   });
@@ -44,8 +44,8 @@ describe("a change of the rig on the day of a session", () => {
     const both = driven(changeDay, ["old", 85_000], ["new", 80_000]);
     const sides = [driven(10, ["old", 85_000]), driven(21, ["new", 84_000])] as const;
     expect(stepOf(sides[0], both, sides[1])).toMatchObject({
-      before: { sessions: 1, usual: 85_000 },
-      after: { sessions: 1, usual: 84_000 },
+      before: { sessions: 1, usual: { ms: 85_000 } },
+      after: { sessions: 1, usual: { ms: 84_000 } },
       mixed: 1,
     });
     expect(stepOf(...sides, driven(25, ["old", 86_000]))).toMatchObject({
@@ -57,7 +57,10 @@ describe("a change of the rig on the day of a session", () => {
 
   it("goes by the date only where runs name no rig, or one that is gone", () => {
     const unnamed = [driven(19, [undefined, 85_000]), driven(changeDay, ["gone", 84_000])] as const;
-    expect(stepOf(...unnamed)).toMatchObject({ before: { usual: 85_000 }, after: { usual: 84_000 } });
+    expect(stepOf(...unnamed)).toMatchObject({
+      before: { usual: { ms: 85_000 } },
+      after: { usual: { ms: 84_000 } },
+    });
     expect(stepOf(driven(10, ["old", 85_000]), driven(21, ["old", 85_000]))).toBeUndefined();
   });
 });

@@ -48,7 +48,7 @@ describe("the statement of a week", () => {
     const [line] = state(combo("a", digests)).lines;
     expect(line?.bestBefore?.ms).toBe(85_800);
     expect(line?.best?.ms).toBe(84_800);
-    expect([line?.usualBefore, line?.usual]).toEqual([86_025, 85_025]);
+    expect([line?.usualBefore?.ms, line?.usual?.ms]).toEqual([86_025, 85_025]);
   });
 
   it("calls usual what the list of sessions calls so, its first laps among them", () => {
@@ -61,8 +61,14 @@ describe("the statement of a week", () => {
       ),
     ];
     const [line] = state(combo("a", digests)).lines;
-    expect([line?.usualBefore, line?.usual]).toEqual(digests.map(({ pace }) => pace.median));
-    expect(line?.usual).not.toBe(digests[1]?.pace.medianForTrend);
+    expect([line?.usualBefore?.ms, line?.usual?.ms]).toEqual(digests.map(({ pace }) => pace.median));
+    expect(line?.usual?.ms).not.toBe(digests[1]?.pace.medianForTrend);
+  });
+
+  it("says to how many decimals a usual lap is known: of laps typed in tenths to tenths", () => {
+    const inTenths = about(85_000).map((ms) => ({ ms, decimals: 1 }));
+    const [line] = state(combo("a", [digest(0, about(86_000)), digest(5, inTenths)])).lines;
+    expect([line?.usualBefore?.decimals, line?.usual?.decimals]).toEqual([3, 1]);
   });
 
   it("a page turned in the week begins afresh, but its laps are still counted", () => {
