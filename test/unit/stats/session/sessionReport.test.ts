@@ -101,3 +101,60 @@ describe("progress towards a target", () => {
     expect(() => targetProgress(Number.NaN, 1, 2)).toThrow("target is NaN");
   });
 });
+
+describe("what a session says of its bests", () => {
+  const of = (
+    runs: Parameters<typeof sessionReport>[0]["runs"],
+    pbBefore?: { ms: number; decimals?: number },
+  ) =>
+    sessionReport({
+      session: aSession(3),
+      runs,
+      preferences: choices,
+      pbBefore,
+      target: { ms: 84_000, from: "pb" },
+    });
+  const five = [84_000, 84_100, 84_200, 84_300, 84_400];
+
+  it("leaves out what the driver took back: three in a row, sectors and how near the best the laps were", () => {
+    const takenBack: Told = { ms: 80_000, isNotBest: true, sectors: [28_000, 52_000] };
+    const laps: Told[] = [...five.map((ms) => withSectors(ms, 30_000)), takenBack];
+    const report = of([aRun(1, laps)]);
+    expect(report.best?.ms).toBe(84_000);
+    expect(report.threeInARow?.meanMs).toBe(84_100);
+    expect(report.sumOfBestSectors).toMatchObject({ value: { ms: 84_000, laps: 5 } });
+    expect(report.sectors).toMatchObject({ value: { best: 84_000, laps: 5 } });
+    expect(report.nearTheBest).toMatchObject({ laps: 5 });
+    expect(report.account).toMatchObject({ value: { notBestLaps: 1, laps: 5 } });
+  });
+
+  it("takes three in a row from one run, never over the end of one", () => {
+    const runs = [aRun(1, [84_600, 84_600, 84_600, 84_000, 84_000]), aRun(2, [84_000, 84_900, 84_900])];
+    expect(of(runs).threeInARow).toMatchObject({ meanMs: 84_200, run: 0, lap: 2 });
+  });
+
+  it("is a new best only where it surely beats the PB from before, known to its own decimals", () => {
+    const bests = (pbBefore?: { ms: number; decimals?: number }) =>
+      of([aRun(1, [84_150, 84_050])], pbBefore).newBests.map(({ ms }) => ms);
+    expect(bests()).toEqual([84_150, 84_050]);
+    expect(bests({ ms: 84_100 })).toEqual([84_050]);
+    expect(bests({ ms: 84_000, decimals: 1 })).toEqual([]);
+    expect(bests({ ms: 84_000 })).toEqual([]);
+  });
+
+  it("says what a lap confirmed as odd did to its account", () => {
+    const report = of([aRun(1, [...five, { ms: 1_500_000, remarks: [{ kind: "off" }], isOdd: true }])]);
+    expect(report.account).toMatchObject({ value: { odd: { parts: [{ line: "mistakes", laps: 1 }] } } });
+    expect(of([aRun(1, [...five, [95_000, "off"]])]).account).toMatchObject({ value: { odd: undefined } });
+  });
+
+  it("draws its pace laps under the numbers their runs are called by", () => {
+    const report = of([
+      aRun(1, []),
+      aRun(2, five.slice(0, 2)),
+      aRun(3, [85_000], { guest: "Ana" }),
+      aRun(4, five),
+    ]);
+    expect(report.chart.laps.map(({ run }) => run)).toEqual([1, 1, 3, 3, 3, 3, 3]);
+  });
+});
