@@ -2,6 +2,7 @@
  * Which tests stand for a room: those in its folder, the checks against published values that use it, and what else
  * is named here. Simulated drivers and long random histories are left out: they would run once a mutant. `runs` is how
  * often a property is tried at most; `without` names files and single tests. Large rooms are judged chapter by chapter.
+ * A room that has no score in scores.json has not been judged yet.
  */
 export const rooms = {
   domain: {

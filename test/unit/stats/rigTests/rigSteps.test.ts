@@ -93,7 +93,11 @@ describe("the sides of a change of the rig", () => {
     const all = [...before, ...after];
     for (const digests of [all, all.toReversed()])
       expect(stepWith(digests)).toMatchObject([
-        { before: { sessions: 3, usual: 85_200 }, after: { sessions: 3, usual: 84_100 }, mixed: 0 },
+        {
+          before: { sessions: 3, usual: { ms: 85_200 } },
+          after: { sessions: 3, usual: { ms: 84_100 } },
+          mixed: 0,
+        },
       ]);
     expect(stepWith(all.toReversed())).toEqual(stepWith(all));
   });
@@ -102,18 +106,18 @@ describe("the sides of a change of the rig", () => {
     const far = aSession(changeDay - 28).date;
     expect(far).toBe(dayOf(changeDay - 28));
     const late = (dayNumber: number) => stepWith([...before, driven(dayNumber, ["new", 83_000])])[0]?.after;
-    expect(late(changeDay + 27)).toEqual({ sessions: 1, usual: 83_000 });
+    expect(late(changeDay + 27)).toMatchObject({ sessions: 1, usual: { ms: 83_000 } });
     expect(late(changeDay + 28)).toBeUndefined();
     const early = (dayNumber: number) => stepWith([driven(dayNumber, ["old", 86_000]), ...after])[0]?.before;
-    expect(early(changeDay - 28)).toEqual({ sessions: 1, usual: 86_000 });
+    expect(early(changeDay - 28)).toMatchObject({ sessions: 1, usual: { ms: 86_000 } });
     expect(early(changeDay - 29)).toBeUndefined();
   });
 
   it("are those of the page on which the first session with the change stands", () => {
     const at = (dayNumber: number) => ({ from: aSession(dayNumber).startedAt });
     const all = [...before, ...after];
-    expect(stepWith(all, {}, [at(15)])[0]).toMatchObject({ before: { sessions: 2, usual: 85_300 } });
-    expect(stepWith(all, {}, [at(24)])[0]).toMatchObject({ after: { sessions: 1, usual: 84_000 } });
+    expect(stepWith(all, {}, [at(15)])[0]).toMatchObject({ before: { sessions: 2, usual: { ms: 85_300 } } });
+    expect(stepWith(all, {}, [at(24)])[0]).toMatchObject({ after: { sessions: 1, usual: { ms: 84_000 } } });
     expect(stepWith(all, {}, [at(21)])).toEqual([]);
   });
 
