@@ -56,6 +56,12 @@ describe("distributions", () => {
     expect([normalCdf(0), normalQuantile(0.5)]).toEqual([0.5, 0]);
   });
 
+  it("the normal quantile far out, as Wichura's algorithm AS 241 was checked with (1988; values from memory)", () => {
+    expect(normalQuantile(0.25)).toBeCloseTo(-0.6744897501960817, 14);
+    expect(normalQuantile(0.001)).toBeCloseTo(-3.090232306167814, 13);
+    expect(normalQuantile(1e-20)).toBeCloseTo(-9.2623400897984, 12);
+  });
+
   it("t comes near to the normal as its degrees of freedom grow", () => {
     expect(studentTQuantile(0.975, 1e7)).toBeCloseTo(normalQuantile(0.975), 6);
   });

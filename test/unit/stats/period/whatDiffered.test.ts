@@ -1,40 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { factorGroups, signedRankTest, sittingThirds } from "#stats";
+import { factorGroups } from "#stats";
 import { aRun } from "../someRows.ts";
 import { aDigest, aDigestOf, lapsAbout } from "./manySessions.ts";
 
 const noLevel = () => 0;
-
-describe("late laps against early ones", () => {
-  const evening = (day: number, slower: number) =>
-    aDigest(day, [
-      90_000,
-      90_000,
-      90_000,
-      ...Array.from({ length: 9 }, (_, lap) => 84_000 + (lap >= 6 ? slower : 0) + day),
-    ]);
-
-  it("is the signed-rank test of each session's last third against its first, warm-up laps left out", () => {
-    const days = [100, 120, 90, 110, 130, 105];
-    const found = sittingThirds(days.map((slower, day) => evening(day, slower)));
-    const test = signedRankTest(days, 0.9);
-    expect(found).toEqual({
-      known: true,
-      value: { estimate: test?.estimate, low: test?.low, high: test?.high, sessions: 6, sessionsLeftOut: 0 },
-    });
-    expect(test?.low).toBeGreaterThan(0);
-  });
-
-  it("leaves out short sessions and counts them, and needs five long ones", () => {
-    const short = aDigest(9, lapsAbout(84_000, 11, 9));
-    expect(sittingThirds([1, 2, 3, 4].map((day) => evening(day, 50)).concat(short))).toEqual({
-      known: false,
-      reason: { needs: 5, of: "session", each: { needs: 12, of: "pace lap" }, has: 4 },
-    });
-    const enough = sittingThirds([1, 2, 3, 4, 5].map((day) => evening(day, 50)).concat(short));
-    expect(enough).toMatchObject({ value: { sessions: 5, sessionsLeftOut: 1 } });
-  });
-});
 
 describe("laps by what they were driven with", () => {
   const both = (day: number, gap: number) =>

@@ -64,3 +64,83 @@ describe("a change of the rig on the day of a session", () => {
     expect(stepOf(driven(10, ["old", 85_000]), driven(21, ["old", 85_000]))).toBeUndefined();
   });
 });
+
+describe("the sides of a change of the rig", () => {
+  const before = [
+    driven(10, ["old", 85_000]),
+    driven(15, ["old", 85_400]),
+    driven(18, ["old", 85_200]),
+  ] as const;
+  const after = [
+    driven(21, ["new", 84_000]),
+    driven(24, ["new", 84_200]),
+    driven(28, ["new", 84_100]),
+  ] as const;
+  const stepWith = (
+    digests: readonly ReturnType<typeof driven>[],
+    more: Partial<Parameters<typeof rigSteps>[0]> = {},
+    pages: readonly { readonly from: number }[] = [],
+  ) =>
+    rigSteps({
+      combos: [{ comboId: "combo", digests, pages }],
+      rigId: "new",
+      records,
+      today: dayOf(60),
+      ...more,
+    });
+
+  it("are the medians of the usual laps, whatever order the sessions come in", () => {
+    const all = [...before, ...after];
+    for (const digests of [all, all.toReversed()])
+      expect(stepWith(digests)).toMatchObject([
+        {
+          before: { sessions: 3, usual: { ms: 85_200 } },
+          after: { sessions: 3, usual: { ms: 84_100 } },
+          mixed: 0,
+        },
+      ]);
+    expect(stepWith(all.toReversed())).toEqual(stepWith(all));
+  });
+
+  it("reach four weeks back and four weeks on, the day of the change counted among the latter", () => {
+    const far = aSession(changeDay - 28).date;
+    expect(far).toBe(dayOf(changeDay - 28));
+    const late = (dayNumber: number) => stepWith([...before, driven(dayNumber, ["new", 83_000])])[0]?.after;
+    expect(late(changeDay + 27)).toMatchObject({ sessions: 1, usual: { ms: 83_000 } });
+    expect(late(changeDay + 28)).toBeUndefined();
+    const early = (dayNumber: number) => stepWith([driven(dayNumber, ["old", 86_000]), ...after])[0]?.before;
+    expect(early(changeDay - 28)).toMatchObject({ sessions: 1, usual: { ms: 86_000 } });
+    expect(early(changeDay - 29)).toBeUndefined();
+  });
+
+  it("are those of the page on which the first session with the change stands", () => {
+    const at = (dayNumber: number) => ({ from: aSession(dayNumber).startedAt });
+    const all = [...before, ...after];
+    expect(stepWith(all, {}, [at(15)])[0]).toMatchObject({ before: { sessions: 2, usual: { ms: 85_300 } } });
+    expect(stepWith(all, {}, [at(24)])[0]).toMatchObject({ after: { sessions: 1, usual: { ms: 84_000 } } });
+    expect(stepWith(all, {}, [at(21)])).toEqual([]);
+  });
+
+  it("are not there for a combo driven on one side only, and for a record that is none", () => {
+    expect(stepWith(before)).toEqual([]);
+    expect(stepWith(after)).toEqual([]);
+    expect(stepWith([...before, ...after], { rigId: "gone" })).toEqual([]);
+    const combos = [
+      { comboId: "one side", digests: before, pages: [] },
+      { comboId: "both", digests: [...before, ...after], pages: [] },
+    ];
+    expect(stepWith([], { combos }).map(({ comboId }) => comboId)).toEqual(["both"]);
+  });
+
+  it("have a step near their difference where practice explains none of it", () => {
+    const many = [
+      ...[1, 4, 7, 10, 13, 16, 19].map((day) => driven(day, ["old", 85_000 + 10 * (day % 3)])),
+      ...[21, 24, 27, 30, 33, 36, 39].map((day) => driven(day, ["new", 84_000 + 10 * (day % 3)])),
+    ];
+    const [step] = stepWith(many);
+    expect(step?.step).toMatchObject({ known: true });
+    // The sessions on either side differ by a second.
+    expect(step?.step.known && step.step.value.estimate).toBeLessThan(-500);
+    expect(step?.step.known && step.step.value.estimate).toBeGreaterThan(-1500);
+  });
+});
