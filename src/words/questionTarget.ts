@@ -11,8 +11,10 @@ export interface KnownAtSetting {
   readonly best?: number | undefined;
   /** Fastest and slowest of the sessions' best laps, ms. */
   readonly sessionBests?: { readonly low: number; readonly high: number } | undefined;
-  /** What one in 20 futures reach within a year, ms, where a forecast is made: then nothing else is asked of a time. */
+  /** What may be set without a question, ms, where a forecast is made: a time at it or above raises no question but its own. */
   readonly hardest?: number | undefined;
+  /** Whether a harder one is known to be reached by fewer than 1 in 20 futures within a year. */
+  readonly isByYear?: boolean | undefined;
 }
 
 /** A step under the best that is asked about though the sessions' bests lie closer together: share of the best. */
@@ -37,7 +39,9 @@ export function questionTarget(target: Draft, known: KnownAtSetting): readonly s
       : undefined,
     reached
       ? `Your ${targetFigure(target)} is ${sayKnownFigure(target.kind, known.now)} already: is ${sayTargetValue(target.kind, value)} meant?`
-      : (outOfReach(target, known) ?? fasterThanBest(target, known) ?? farUnder(target, known)),
+      : isAllowed(target, known)
+        ? undefined
+        : (outOfReach(target, known) ?? fasterThanBest(target, known) ?? farUnder(target, known)),
     target.kind === "cleanShare" && value >= 1000 && !reached
       ? "Every lap clean: one mistake misses it. Is it meant?"
       : undefined,
@@ -48,25 +52,29 @@ function isAtLeastAsGood({ kind, value }: Draft, now: number): boolean {
   return kind === "cleanShare" ? now >= value : now <= value;
 }
 
+/** Whether the forecast calls a time worth setting. */
+function isAllowed(target: Draft, { hardest }: KnownAtSetting): boolean {
+  return hardest !== undefined && isLapTime(target) && target.value >= hardest;
+}
+
 function isLapTime({ kind }: Draft): boolean {
   return kind === "best" || kind === "median" || kind === "meanOf";
 }
 
-function outOfReach(target: Draft, { hardest }: KnownAtSetting): string | undefined {
-  if (hardest === undefined || !isLapTime(target) || target.value >= hardest) return undefined;
+function outOfReach(target: Draft, known: KnownAtSetting): string | undefined {
+  if (known.isByYear !== true || !isLapTime(target) || isAllowed(target, known)) return undefined;
   return `Fewer than 1 in 20 futures reach ${sayTargetValue(target.kind, target.value)} within a year: is it meant?`;
 }
 
-function fasterThanBest(target: Draft, { best, hardest }: KnownAtSetting): string | undefined {
-  if (hardest !== undefined) return undefined;
+function fasterThanBest(target: Draft, { best }: KnownAtSetting): string | undefined {
   if ((target.kind !== "median" && target.kind !== "meanOf") || best === undefined || target.value >= best)
     return undefined;
   return `A ${targetFigure(target)} of ${sayTargetValue(target.kind, target.value)} is faster than your PB of ${sayTargetValue("best", best)}: is it meant?`;
 }
 
-function farUnder(target: Draft, { now, sessionBests, hardest }: KnownAtSetting): string | undefined {
+function farUnder(target: Draft, { now, sessionBests }: KnownAtSetting): string | undefined {
   const { kind, value } = target;
-  if (now === undefined || (hardest !== undefined && isLapTime(target))) return undefined;
+  if (now === undefined) return undefined;
   if (kind === "scatter")
     return value * 2 < now
       ? `That is under half of your scatter of ${sayTargetValue(kind, now)}: is it meant?`

@@ -9,7 +9,7 @@ import {
   type Target,
 } from "#domain";
 import { type DrivenCombo, useFigures, useLogbook, useWriteForm } from "#live";
-import { type ComboReview, type ForecastKind, figureAt, rangeOfBests } from "#stats";
+import { type ComboReview, type ForecastKind, figureAt, rangeOfBests, type SuggestedTargets } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
 import { Notice } from "#ui/Notice.tsx";
@@ -61,7 +61,7 @@ export function TargetForm(props: TargetFormProps) {
     const isAnswered = questions.length > 0 || isStoredSo(target, wanted);
     const doubts = isAnswered
       ? []
-      : questionsAbout(wanted, review, today, suggested?.known ? suggested.value.hardest : undefined);
+      : questionsAbout(wanted, review, today, suggested?.known ? suggested.value : undefined);
     if (doubts.length > 0) setAsked({ about, questions: doubts });
     return doubts.length === 0;
   };
@@ -161,7 +161,7 @@ function questionsAbout(
   target: ReadTarget,
   review: ComboReview,
   today: CalendarDate,
-  hardest: number | undefined,
+  suggested: SuggestedTargets | undefined,
 ): readonly string[] {
   const now = (kind: ForecastKind) => figureAt(review, kind, Number.POSITIVE_INFINITY)?.value;
   return questionTarget(target, {
@@ -169,6 +169,7 @@ function questionsAbout(
     now: now(target.kind),
     best: now("best"),
     sessionBests: rangeOfBests(review),
-    hardest,
+    hardest: suggested?.hardest,
+    isByYear: suggested && !suggested.isMostlyAssumption,
   });
 }

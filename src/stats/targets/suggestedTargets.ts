@@ -1,3 +1,4 @@
+import { isMostlyAssumption } from "../level/levelModel.ts";
 import { type CalendarDate, type Figure, known, unknown } from "#domain";
 import { figureForTarget } from "../combo/figureForTarget.ts";
 import { levelOfPage } from "../combo/pageLevel.ts";
@@ -20,8 +21,12 @@ export interface SuggestedTargets {
   readonly stretch: SuggestedTarget | undefined;
   /** Sessions counted on until the date. */
   readonly sessions: number;
-  /** What one in 20 futures reach within a year, ms: a harder target is a question. */
+  /**
+   * A harder target is a question, ms: what one in 20 futures reach within a year; where they are mostly assumption, what
+   * is suggested here.
+   */
   readonly hardest: number;
+  readonly isMostlyAssumption: boolean;
 }
 
 /** What a suggestion is asked for. */
@@ -62,6 +67,7 @@ export function suggestedTargets(input: SuggestionInput): Figure<SuggestedTarget
     return { ms, chance: chanceOf(untilThen, ms).chance };
   };
   const { fair, stretch } = fairTargetsOf(untilThen);
-  const hardest = Math.floor(reachedBy(figures.value, HARDEST));
-  return known({ fair: suggest(fair), stretch: suggest(stretch), sessions: days.length, hardest });
+  const assumed = isMostlyAssumption(practice.history.length);
+  const hardest = Math.floor(assumed ? stretch : reachedBy(figures.value, HARDEST));
+  return known({ fair: suggest(fair), stretch: suggest(stretch), sessions: days.length, hardest, isMostlyAssumption: assumed });
 }

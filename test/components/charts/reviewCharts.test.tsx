@@ -77,7 +77,7 @@ describe("DistributionChart", () => {
 describe("IndividualsChart", () => {
   const times = [84_000, 84_100, 84_050, 84_020, 86_000];
   const session = {
-    laps: times.map((ms, at) => ({ lapId: `l${at}`, run: at < 3 ? 0 : 1, ms })),
+    laps: times.map((ms, at) => ({ lapId: `l${at}`, run: at < 3 ? 1 : 2, ms })),
     chart: { centre: 84_434, sigma: 300, lower: 83_534, upper: 85_334, outside: [4], sameSide: [] },
     pointedAt: [{ index: 4, reasons: ["outside the limits" as const] }],
   };

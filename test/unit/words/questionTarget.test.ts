@@ -61,12 +61,20 @@ describe("a target is questioned", () => {
     ]));
 
   it("when fewer than 1 in 20 futures reach it within a year, and then by that alone", () => {
-    const known = { ...combo, now: 84_500, hardest: 82_400 };
+    const known = { ...combo, now: 84_500, hardest: 82_400, isByYear: true };
     expect(question({ kind: "median", value: 82_399 }, known)).toEqual([
       "Fewer than 1 in 20 futures reach 1:22.399 within a year: is it meant?",
     ]);
-    expect(question({ kind: "best", value: 79_000 }, { ...combo, hardest: 79_100 })).toEqual([
+    expect(question({ kind: "best", value: 79_000 }, { ...combo, hardest: 79_100, isByYear: true })).toEqual([
       "Fewer than 1 in 20 futures reach 1:19.000 within a year: is it meant?",
+    ]);
+  });
+
+  it("by what was driven where the forecast is mostly assumption, but for what it suggests", () => {
+    const known = { ...combo, hardest: 82_400, isByYear: false };
+    expect(question({ kind: "best", value: 82_400 }, known)).toEqual([]);
+    expect(question({ kind: "best", value: 80_004 }, known)).toEqual([
+      "1:20.004 is 3.70 s under your PB, and your sessions' bests lie within 1.20 s of each other: is it meant?",
     ]);
   });
 
