@@ -60,6 +60,8 @@ export function useForm<T extends object, V, E extends HTMLElement = HTMLFormEle
     if (refusals > 0) box.current?.querySelector<HTMLElement>("[aria-invalid]")?.focus();
   }, [refusals]);
 
+  // Mended, it is as if it had never been pressed: what is typed next is not refused before it is pressed again.
+  if (reading.ok && isRefused) setRefused(false);
   const problems: { readonly [K in keyof T & string]?: FieldProblem | undefined } =
     reading.ok || !isRefused ? {} : reading.problems;
   const set = (patch: Partial<T>) => typed.set({ ...typed.value, ...patch });

@@ -1,7 +1,7 @@
-import { isMostlyAssumption } from "../level/levelModel.ts";
 import { type CalendarDate, type Figure, known, unknown } from "#domain";
 import { figureForTarget } from "../combo/figureForTarget.ts";
 import { levelOfPage } from "../combo/pageLevel.ts";
+import { isMostlyAssumption } from "../level/levelModel.ts";
 import { fairTargetsOf } from "./fairTargets.ts";
 import { daysUntil, forecastBasis, type PagePractice } from "./forecastBasis.ts";
 import { chanceOf } from "./forecastTarget.ts";
@@ -69,5 +69,11 @@ export function suggestedTargets(input: SuggestionInput): Figure<SuggestedTarget
   const { fair, stretch } = fairTargetsOf(untilThen);
   const assumed = isMostlyAssumption(practice.history.length);
   const hardest = Math.floor(assumed ? stretch : reachedBy(figures.value, HARDEST));
-  return known({ fair: suggest(fair), stretch: suggest(stretch), sessions: days.length, hardest, isMostlyAssumption: assumed });
+  return known({
+    fair: suggest(fair),
+    stretch: suggest(stretch),
+    sessions: days.length,
+    hardest,
+    isMostlyAssumption: assumed,
+  });
 }

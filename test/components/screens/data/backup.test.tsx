@@ -203,10 +203,9 @@ describe("restoring", () => {
       user,
       aFile(await writeBackup(noRows, { title: "x".repeat(500), schema: newestSchema, sha256: undefined })),
     );
-    expect(
-      await screen.findByRole("textbox", { name: "Name of the restored logbook" }),
-    ).toHaveAccessibleDescription(/500 signs; at most 200/);
+    const name = await screen.findByRole("textbox", { name: "Name of the restored logbook" });
     await user.click(screen.getByRole("button", { name: "Restore as a new logbook" }));
+    expect(name).toHaveAccessibleDescription(/500 signs; at most 200/);
     expect(screen.getByText("1 in this browser")).toBeVisible();
     await user.click(screen.getByRole("button", { name: "Cancel" }));
     expect(screen.queryByRole("textbox", { name: "Name of the restored logbook" })).toBeNull();

@@ -40,7 +40,7 @@ describe("the questions of the review", () => {
     expect(await question(/^Where does the time go\?/)).toHaveAttribute("aria-expanded", "false");
     expect(await question(/^What was different\?No difference from the 4 weeks before/)).toBeVisible();
     expect(await question(/^How much did I practise\?8 sessions, 96 laps/)).toBeVisible();
-    await screen.findByRole("figure", { name: /^No clear change in/ });
+    await screen.findByRole("figure", { name: /^Usual lap no faster or slower so far/ });
     expect(screen.getAllByRole("figure")).toHaveLength(1);
   });
 

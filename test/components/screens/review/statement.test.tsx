@@ -64,13 +64,13 @@ describe("the weekly statement", () => {
     ).toEqual(["Mon —", "Tue 6", "Wed 6", "Thu —", "Fri —", "Sat —", "Sun 6"]);
     const times = screen.getByRole("table", { name: /^PB and usual lap/ });
     const hatch = within(times).getByRole("row", { name: /^Marlow Fen/ });
-    expect(hatch).toHaveTextContent("1:25.8001:24.800−1.000 s faster1:26.0251:25.025−1.000 s faster");
+    expect(hatch).toHaveTextContent("1:25.8001:24.800−1.000 s faster1:26.0251:25.0253 of 4 sessions");
     expect(within(times).getByRole("row", { name: /^Cold Ash/ })).toHaveTextContent(
       "—0:56.800".replace("0:", ""),
     );
   });
 
-  it("shows as moved the difference of the two usual laps it shows", async () => {
+  it("shows as gained the difference of the two PBs it shows, and no difference of two evenings", async () => {
     await renderAt(week47, statement, async (book) => {
       const { comboId } = await addCombo(book, { car: { name: "hatch" }, track: { name: "Fen" } });
       await addSessions(book, comboId, [
@@ -79,9 +79,8 @@ describe("the weekly statement", () => {
       ]);
     });
     const times = await screen.findByRole("table", { name: /^PB and usual lap/ });
-    // Medians of 84 155 and 84 014.5 ms, 140.5 apart; shown are 1:24.155 and 1:24.015.
     expect(within(times).getByRole("row", { name: /^Fen/ })).toHaveTextContent(
-      "1:24.1551:24.015−0.140 s faster",
+      "1:24.1001:24.000−0.100 s faster1:24.1551:24.0152 of 4 sessions",
     );
   });
 

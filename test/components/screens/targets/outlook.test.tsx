@@ -94,7 +94,9 @@ describe("suggestions in the form", () => {
     expect(fair).toHaveAttribute("aria-pressed", "true");
     await user.click(stretch);
     expect(form.getByLabelText("Time to reach")).toHaveValue(`${stretch.textContent}0`);
-    await user.click(form.getByRole("button", { name: "Set target" }));
+    const set = form.getByRole("button", { name: "Set target" });
+    await expect.poll(() => set).toBeEnabled();
+    await user.click(set);
     expect(await screen.findByText(/reached in 4 of 20 futures, missed in 16\.$/)).toBeVisible();
   });
 
