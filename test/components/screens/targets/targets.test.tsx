@@ -193,7 +193,9 @@ describe("changing a target", () => {
     const time = screen.getByLabelText("Time to reach");
     await user.clear(time);
     await user.type(time, "1:23.100");
-    await user.click(await screen.findByRole("button", { name: "Store changes" }));
+    const store = await screen.findByRole("button", { name: "Store changes" });
+    await waitFor(() => expect(store).toBeEnabled());
+    await user.click(store);
     expect(await screen.findByRole("heading", { level: 3, name: "best lap 1:23.100" })).toBeVisible();
     expect(screen.getByText(/^1:24\.000 on Thu 5 Nov 2026, when it was set/)).toBeVisible();
   });
