@@ -1,5 +1,5 @@
 /** The floor under entry, stats and physics: plain numbers, each once. What laps mean is not known here. */
-export { CONFIDENCE } from "./confidence.ts";
+export { CONFIDENCE, VERY_LIKELY } from "./confidence.ts";
 export { chiSquaredCdf, chiSquaredQuantile } from "./distributions/chiSquared.ts";
 export { normalCdf } from "./distributions/normalCdf.ts";
 export { normalQuantile } from "./distributions/normalQuantile.ts";

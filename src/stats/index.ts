@@ -9,6 +9,7 @@ export {
   type Numbers,
   quantile,
   standardDeviation,
+  VERY_LIKELY,
 } from "#numbers";
 export { lag1Autocorrelation } from "./sample/lag1Autocorrelation.ts";
 export { type LinearFit, linearFit } from "./sample/linearFit.ts";
@@ -120,7 +121,7 @@ export { figureForTarget, type TargetFigure } from "./combo/figureForTarget.ts";
 export { pageCurve } from "./combo/pageCurve.ts";
 export { levelOfPage } from "./combo/pageLevel.ts";
 export { SEASON_DAYS, seasonBegins } from "./combo/season.ts";
-export { isTargetReached, nextTarget, type TargetState, targetStates } from "./combo/targetStates.ts";
+export { nextTarget, type TargetState, targetStates } from "./combo/targetStates.ts";
 export { isDrivenSession } from "./digest/isDrivenSession.ts";
 export { isWholeDigest } from "./digest/isWholeDigest.ts";
 export {
@@ -183,7 +184,6 @@ export {
 } from "./session/sessionReport.ts";
 export { type SittingThirds, sittingThirds } from "./session/sittingThirds.ts";
 export {
-  knownOn,
   type WeekCombo,
   type WeekLine,
   type WeekMain,

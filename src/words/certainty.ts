@@ -1,7 +1,8 @@
+import { VERY_LIKELY } from "#stats";
+
 /** How sure a direction is. There are no other words for it. */
 export type Certainty = "very likely" | "likely" | "may be chance";
 
-const VERY_LIKELY = 0.95;
 const LIKELY = 0.9;
 
 /**

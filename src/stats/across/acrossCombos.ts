@@ -19,8 +19,6 @@ const ON_THE_PACE = 0.01;
 /** One combo with all that its line is made from. */
 export interface ComboForLine extends Omit<ComboQuestion, "today"> {
   readonly references: readonly ReferenceLap[];
-  /** From `comboStanding`, where it has been asked already. */
-  readonly standing?: ComboStanding | undefined;
 }
 
 /** One combo's line in the table across combos; percentages compare where lap times do not. */
@@ -59,7 +57,7 @@ export interface ComboLine {
 export function acrossCombos(combos: readonly ComboForLine[], today: CalendarDate): ComboLine[] {
   return combos
     .flatMap((combo) => {
-      const { standing = comboStanding({ ...combo, today }) } = combo;
+      const standing = comboStanding({ ...combo, today });
       const digests = onPage(standing.page, combo.digests)
         .filter(isDrivenSession)
         .toSorted((a, b) => a.startedAt - b.startedAt);

@@ -1,5 +1,6 @@
 import type { TargetPoint } from "#combo";
 import { latestMs, leastForSpread, type Target } from "#domain";
+import { VERY_LIKELY } from "#numbers";
 import { datedBests } from "../bests/datedBests.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { LevelKnown } from "../level/levelKnown.ts";
@@ -15,8 +16,6 @@ export interface TargetFacts {
   readonly history: readonly PageSession[];
   readonly level: LevelKnown;
 }
-
-const VERY_LIKELY = 0.95;
 
 /**
  * What the sessions of a page say about a target, oldest first. A time counts by its latest possible value. For a usual lap

@@ -1,4 +1,4 @@
-import { inOrder, isOnPage, isReached, nearestFirst, type PageSpan, type Standing, standingOf } from "#combo";
+import { inOrder, isOnPage, type PageSpan, type Standing, standingOf } from "#combo";
 import { type CalendarDate, type Figure, latestMs, type Target } from "#domain";
 import { sessionBests } from "../bests/sessionBests.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
@@ -56,17 +56,13 @@ export function targetStates(question: TargetsQuestion): TargetState[] {
   });
 }
 
-/** The target to come next: in force, not reached; the nearest date first, without a date last. */
+/**
+ * The target to come next: in force, not reached; the nearest date first, without a date last.
+ * @param states from `targetStates`, in its order
+ */
 export function nextTarget(states: readonly TargetState[]): Target | undefined {
-  return states
-    .filter(({ target, standing }) => target.archivedAt === undefined && standing.kind === "open")
-    .map(({ target }) => target)
-    .toSorted(nearestFirst)[0];
-}
-
-/** Whether a target stands reached. */
-export function isTargetReached({ standing }: TargetState): boolean {
-  return isReached(standing);
+  return states.find(({ target, standing }) => target.archivedAt === undefined && standing.kind === "open")
+    ?.target;
 }
 
 /** A level may lie to either side of what is shown; a time that was driven only above. */

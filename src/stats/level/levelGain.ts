@@ -2,7 +2,7 @@ import { type CalendarDate, type Figure, known, unknown } from "#domain";
 import { lapsForMedian } from "../pace/lapsForMedian.ts";
 import { type PageSession, pageEvents } from "../period/pageHistory.ts";
 import { type ChangeOfLevel, changeOfLevel } from "./changeOfLevel.ts";
-import { levelModel } from "./levelModel.ts";
+import { levelModel, SESSIONS_TO_KNOW } from "./levelModel.ts";
 
 /** How far the level has moved over some days, ms, below 0 faster, with its 90 % interval. */
 export interface LevelGain extends ChangeOfLevel {
@@ -20,8 +20,6 @@ export interface GainDays {
 }
 
 const LEAST_SESSIONS = 2;
-/** From fewer of the whole page a gain would come from the assumptions of the model more than from the laps. */
-const LEAST_OF_PAGE = 4;
 
 /**
  * How much faster than at the beginning of some days: the one answer to that question, on Review, in the week and across
@@ -39,8 +37,8 @@ export function levelGain(
   const [first, last] = [sessions[since], sessions.at(-1)];
   if (within < LEAST_SESSIONS || first === undefined || last === undefined)
     return unknown({ needs: LEAST_SESSIONS, of: "session", each: lapsForMedian, has: within });
-  if (sessions.length < LEAST_OF_PAGE)
-    return unknown({ needs: LEAST_OF_PAGE, of: "session", each: lapsForMedian, has: sessions.length });
+  if (sessions.length < SESSIONS_TO_KNOW)
+    return unknown({ needs: SESSIONS_TO_KNOW, of: "session", each: lapsForMedian, has: sessions.length });
   const model = levelModel({ sessions, events: pageEvents(sessions, last.date) });
   if (!model.known) return model;
   return known({

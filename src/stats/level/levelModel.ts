@@ -12,7 +12,8 @@ export interface LevelModel {
 }
 
 const LEAST_SESSIONS = 2;
-const SESSIONS_TO_KNOW = 4;
+/** From fewer sessions what is said comes from the assumptions of the model more than from the laps. */
+export const SESSIONS_TO_KNOW = 4;
 
 /**
  * The level model of a page: ask it by `changeOfLevel`, `levelNow`, `levelCurve`, `futureLevels`, `levelsOff` and

@@ -1,4 +1,4 @@
-import { quickNormalCdf } from "#numbers";
+import { quickNormalCdf, VERY_LIKELY } from "#numbers";
 import { kinds } from "./levelCells.ts";
 import { endOf, type LevelPosterior } from "./levelPosterior.ts";
 import { reachOf } from "./motion.ts";
@@ -18,7 +18,6 @@ export interface LevelNow {
 const SESSIONS_AHEAD = 4;
 const SMALL_CHANGE = 0.001;
 const SAID_FROM = 0.8;
-const VERY_LIKELY = 0.95;
 /** Who moved in the first two sessions only cannot be told from one who never did. */
 const NO_PHASE = 2;
 /** A trend that has died out still has a spread to divide by. */

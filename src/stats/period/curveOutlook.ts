@@ -11,7 +11,7 @@ export interface DatedBand extends Band {
 }
 
 /** The level of a combo's page on the calendar. */
-export interface CurveOutlook extends Omit<LevelOutlook, "bands" | "curve"> {
+export interface CurveOutlook extends Omit<LevelOutlook, "bands" | "changes" | "curve"> {
   /** The level at each session of the page, with the session it belongs to. */
   readonly line: readonly (DatedBand & { readonly sessionId: Id })[];
   /** Usual laps of the sessions to come, at the present rate; none where nothing was driven lately. */
@@ -29,8 +29,6 @@ export interface OutlookQuestion {
   readonly history: readonly PageSession[];
   readonly rate: PracticeRate | undefined;
   readonly today: CalendarDate;
-  /** Numbers of the sessions since which the change of level is asked for; the first unless said. */
-  readonly since?: readonly number[];
 }
 
 /**
@@ -39,24 +37,18 @@ export interface OutlookQuestion {
  * so the same laps always draw the same picture.
  * @returns a reason with fewer than two sessions
  */
-export function curveOutlook({
-  comboId,
-  history,
-  rate,
-  today,
-  since = [0],
-}: OutlookQuestion): Figure<CurveOutlook> {
+export function curveOutlook({ comboId, history, rate, today }: OutlookQuestion): Figure<CurveOutlook> {
   const dates = rate === undefined ? [] : datesAhead(rate, today);
   const laps = rate?.lapsASession ?? 0;
   const outlook = levelOutlook({
     sessions: history,
-    since,
+    since: [],
     future: dates.map(() => ({ laps })),
     seed: seedOf(comboId),
     events: pageEvents(history, today),
   });
   if (!outlook.known) return outlook;
-  const { curve, bands, ...answers } = outlook.value;
+  const { curve, bands, changes: _, ...answers } = outlook.value;
   return known({
     ...answers,
     line: history.slice(answers.sessionsLeftOut).flatMap(({ date, sessionId }, index) => {

@@ -5,6 +5,7 @@ import type { DatedBest } from "../bests/datedBest.ts";
 import { datedBests } from "../bests/datedBests.ts";
 import { type ComboQuestion, type ComboStanding, comboStanding } from "../combo/comboStanding.ts";
 import { latestUsual, type UsualLap } from "../combo/latestUsual.ts";
+import { pageCurve } from "../combo/pageCurve.ts";
 import { seasonBegins } from "../combo/season.ts";
 import type { TargetState } from "../combo/targetStates.ts";
 import { isDrivenSession } from "../digest/isDrivenSession.ts";
@@ -75,21 +76,13 @@ export interface WeekStatementInput {
   /** Combos without a session in the week only lend their targets. */
   readonly combos: readonly WeekCombo[];
   readonly preferences: Choices;
-  /** `comboStanding`, or who has kept its answers. */
-  readonly standingOf?: (combo: ComboQuestion) => ComboStanding;
 }
 
 /** The statement of one week. */
-export function weekStatement({
-  monday,
-  today,
-  combos,
-  preferences,
-  standingOf = comboStanding,
-}: WeekStatementInput): WeekStatement {
+export function weekStatement({ monday, today, combos, preferences }: WeekStatementInput): WeekStatement {
   const sunday = addDays(monday, 6);
   const day = today < sunday ? today : sunday;
-  const known = combos.map((combo) => asOf(combo, sunday, day, standingOf));
+  const known = combos.map((combo) => asOf(combo, sunday, day));
   const isInWeek = ({ date }: SessionDigest) => date >= monday;
   const driven = known
     .filter(({ digests }) => digests.some((digest) => isInWeek(digest) && isShown(digest)))
@@ -135,20 +128,15 @@ interface Known extends WeekCombo {
 }
 
 /** What was known of a combo at the end of a week, on the Sunday or a day before it. */
-function asOf(
-  combo: WeekCombo,
-  sunday: CalendarDate,
-  today: CalendarDate,
-  standingOf: (combo: ComboQuestion) => ComboStanding,
-): Known {
+function asOf(combo: WeekCombo, sunday: CalendarDate, today: CalendarDate): Known {
   const known = { ...knownOn(combo, sunday), today };
-  const standing = standingOf(known);
+  const standing = comboStanding(known);
   const page = onPage(standing.page, known.digests).toSorted((a, b) => a.startedAt - b.startedAt);
   return { ...combo, ...known, standing, page };
 }
 
 /** A combo as it was known on a day: no later session, no page turned after its last one, no target set since. */
-export function knownOn(combo: WeekCombo, day: CalendarDate): ComboQuestion {
+function knownOn(combo: WeekCombo, day: CalendarDate): ComboQuestion {
   const digests = combo.digests.filter(({ date }) => date <= day);
   const lastAt = digests.reduce((last, { startedAt }) => Math.max(last, startedAt), Number.NEGATIVE_INFINITY);
   return {
@@ -195,8 +183,9 @@ function targetsOf({ standing }: Known, monday: CalendarDate, sunday: CalendarDa
 }
 
 function mainOf(combo: Known, monday: CalendarDate, sunday: CalendarDate, preferences: Choices): WeekMain {
+  const curve = pageCurve({ ...combo, driven: combo.digests });
   const reviewSince = (from: CalendarDate) =>
-    comboReview({ ...combo, period: { from, to: sunday }, preferences });
+    comboReview({ ...combo, curve, period: { from, to: sunday }, preferences });
   const week = reviewSince(monday);
   return {
     comboId: combo.comboId,
