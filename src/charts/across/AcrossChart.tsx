@@ -1,15 +1,12 @@
 import { calendarTicks } from "../axes/calendarTicks.ts";
 import { percentTicks } from "../axes/percentTicks.ts";
-import { AxisTitle } from "../frame/AxisTitle.tsx";
 import { ChartFrame, type ChartWords } from "../frame/ChartFrame.tsx";
-import { Key } from "../frame/Key.tsx";
-import { type KeyItem, layKey } from "../frame/layKey.ts";
+import type { KeyItem } from "../frame/layKey.ts";
 import styles from "../frame/Marks.module.css";
-import { Plane, tickRow } from "../frame/Plane.tsx";
-import { PointerLayer } from "../frame/PointerLayer.tsx";
+import { leftRoom, Plane } from "../frame/Plane.tsx";
 import { type PlainPoint, thinPoints } from "../frame/thinPoints.ts";
 import { usePlane } from "../frame/usePlane.ts";
-import { type Room, textWidth } from "../frame/useRoom.ts";
+import type { Room } from "../frame/useRoom.ts";
 import type { Walk } from "../frame/useWalk.ts";
 import { sessionPlaces } from "../progress/sessionPlaces.ts";
 import { type AcrossCombo, type AcrossWords, acrossTable, sayAcrossCombo } from "./acrossTable.ts";
@@ -67,29 +64,26 @@ interface AcrossPlaneProps {
 function AcrossPlane({ placed, figure, room, walk }: AcrossPlaneProps) {
   const { width, em, narrow } = room;
   const yAxis = percentTicks(placed.map(({ y }) => y));
-  const left = Math.max(...yAxis.ticks.map((tick) => textWidth(figure.say(tick), em))) + 12;
-  const top = em * 2.2;
-  const keyHeight = layKey(key, width - 8, em).height;
-  const height = top + em * (narrow ? 11 : 13) + tickRow(em) + keyHeight + 8;
+  const left = leftRoom(yAxis, figure.say, em);
   const { domain, ticks } = calendarTicks(
     placed.map(({ x }) => x),
     Math.floor((width - left) / (em * 5)),
   );
   return (
     <Plane
-      width={width}
-      height={height}
-      margin={{ top, right: 24, bottom: keyHeight + 8, left }}
-      em={em}
+      room={room}
+      plotHeight={em * (narrow ? 11 : 13)}
+      left={left}
+      right={24}
       xDomain={domain}
       xTicks={ticks}
       yAxis={yAxis}
       sayY={figure.say}
+      title={figure.axis}
+      keyItems={key}
+      walk={walk}
     >
-      <AxisTitle text={figure.axis} em={em} />
       <Dots placed={placed} />
-      <Key items={key} x={4} y={height - keyHeight} width={width - 8} em={em} />
-      <PointerLayer walk={walk} />
     </Plane>
   );
 }

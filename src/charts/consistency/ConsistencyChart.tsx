@@ -1,15 +1,12 @@
 import { type PlacedScatter, ScatterMarks } from "../across/ScatterMarks.tsx";
 import { calendarTicks } from "../axes/calendarTicks.ts";
 import { percentTicks } from "../axes/percentTicks.ts";
-import { AxisTitle } from "../frame/AxisTitle.tsx";
 import { ChartFrame, type ChartWords } from "../frame/ChartFrame.tsx";
-import { Key } from "../frame/Key.tsx";
-import { type KeyItem, layKey } from "../frame/layKey.ts";
-import { Plane, tickRow } from "../frame/Plane.tsx";
-import { PointerLayer } from "../frame/PointerLayer.tsx";
+import type { KeyItem } from "../frame/layKey.ts";
+import { leftRoom, Plane } from "../frame/Plane.tsx";
 import { sayThinned } from "../frame/sayThinned.ts";
 import { thinPoints } from "../frame/thinPoints.ts";
-import { type Room, textWidth } from "../frame/useRoom.ts";
+import type { Room } from "../frame/useRoom.ts";
 import type { Walk } from "../frame/useWalk.ts";
 import { PageRule } from "../progress/PageRule.tsx";
 import { pageRuleAt, sessionPlaces } from "../progress/sessionPlaces.ts";
@@ -61,30 +58,27 @@ function ConsistencyPlane({ placed, room, walk }: ConsistencyPlaneProps) {
   const { width, em, narrow } = room;
   const yAxis = percentTicks(placed.flatMap(({ y, session }) => [y, ...(session.intervalPercent ?? [])]));
   const sayY = (percent: number) => `${percent.toFixed(yAxis.decimals)} %`;
-  const left = Math.max(...yAxis.ticks.map((tick) => textWidth(sayY(tick), em))) + 12;
-  const top = em * 2.2;
-  const keyHeight = layKey(key, width - 8, em).height;
-  const height = top + em * (narrow ? 13 : 16) + tickRow(em) + keyHeight + 8;
+  const left = leftRoom(yAxis, sayY, em);
   const { domain, ticks } = calendarTicks(
     placed.map(({ x }) => x),
     Math.floor((width - left) / (em * 5)),
   );
   return (
     <Plane
-      width={width}
-      height={height}
-      margin={{ top, right: 24, bottom: keyHeight + 8, left }}
-      em={em}
+      room={room}
+      plotHeight={em * (narrow ? 13 : 16)}
+      left={left}
+      right={24}
       xDomain={domain}
       xTicks={ticks}
       yAxis={yAxis}
       sayY={sayY}
+      title="scatter in percent, lower is steadier"
+      keyItems={key}
+      walk={walk}
     >
-      <AxisTitle text="scatter in percent, lower is steadier" em={em} />
       <PageRule x={pageRuleAt(placed)} em={em} />
       <ScatterMarks placed={placed} />
-      <Key items={key} x={4} y={height - keyHeight} width={width - 8} em={em} />
-      <PointerLayer walk={walk} />
     </Plane>
   );
 }

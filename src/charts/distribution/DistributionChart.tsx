@@ -1,13 +1,10 @@
 import { formatLapTime } from "#domain";
 import type { LapBin, LapDistribution } from "#stats";
 import { timeTicks } from "../axes/timeTicks.ts";
-import { AxisTitle } from "../frame/AxisTitle.tsx";
 import { ChartFrame, type ChartWords } from "../frame/ChartFrame.tsx";
-import { Key } from "../frame/Key.tsx";
-import { type KeyItem, layKey } from "../frame/layKey.ts";
-import { Plane, tickRow } from "../frame/Plane.tsx";
-import { PointerLayer } from "../frame/PointerLayer.tsx";
-import { type Room, textWidth } from "../frame/useRoom.ts";
+import type { KeyItem } from "../frame/layKey.ts";
+import { leftRoom, Plane } from "../frame/Plane.tsx";
+import type { Room } from "../frame/useRoom.ts";
 import type { Walk } from "../frame/useWalk.ts";
 import { distributionTable, sayBin } from "./distributionTable.ts";
 import { type Column, fullestShare, HistogramColumns } from "./HistogramColumns.tsx";
@@ -92,21 +89,18 @@ interface DistributionPlaneProps {
 }
 
 function DistributionPlane({ bins, columns, room, walk }: DistributionPlaneProps) {
-  const { width, em, narrow } = room;
+  const { em, narrow } = room;
   const ends = bins.flatMap(({ from, to }) => [from, to]);
   const yAxis = timeTicks(ends);
   const sayY = (ms: number) => formatLapTime(ms, yAxis.decimals);
-  const left = Math.max(...yAxis.ticks.map((tick) => textWidth(sayY(tick), em))) + 12;
-  const top = em * 2.2;
+  const left = leftRoom(yAxis, sayY, em);
   const key = keyOf(columns);
-  const keyHeight = layKey(key, width - 8, em).height;
-  const height = top + em * (narrow ? 17 : 20) + tickRow(em) + keyHeight + 8;
   return (
     <Plane
-      width={width}
-      height={height}
-      margin={{ top, right: 16, bottom: keyHeight + 8, left }}
-      em={em}
+      room={room}
+      plotHeight={em * (narrow ? 17 : 20)}
+      left={left}
+      right={16}
       xDomain={[0, columns.length]}
       xTicks={columns.map(({ at, words, quarters: { laps } }) => ({
         value: at + 0.5,
@@ -114,11 +108,12 @@ function DistributionPlane({ bins, columns, room, walk }: DistributionPlaneProps
       }))}
       yAxis={yAxis}
       sayY={sayY}
+      title="lap time, lower is faster"
+      keyItems={key}
+      walk={walk}
+      upright
     >
-      <AxisTitle text="lap time, lower is faster" em={em} />
       <HistogramColumns bins={bins} columns={columns} em={em} />
-      <Key items={key} x={4} y={height - keyHeight} width={width - 8} em={em} />
-      <PointerLayer walk={walk} upright />
     </Plane>
   );
 }

@@ -1,6 +1,12 @@
 import type { ReactNode } from "react";
 import { CartesianGrid, ComposedChart, Scatter, XAxis, YAxis } from "recharts";
 import type { Axis } from "../axes/niceAxis.ts";
+import { AxisTitle } from "./AxisTitle.tsx";
+import { Key } from "./Key.tsx";
+import { type KeyItem, layKey } from "./layKey.ts";
+import { PointerLayer } from "./PointerLayer.tsx";
+import { type Room, textWidth } from "./useRoom.ts";
+import type { Walk } from "./useWalk.ts";
 
 /** A tick along the bottom. */
 export interface PlaneTick {
@@ -8,36 +14,44 @@ export interface PlaneTick {
   readonly label: string;
 }
 
-/** Room around the plot, px. */
-export interface Margin {
-  readonly top: number;
-  readonly right: number;
-  readonly bottom: number;
-  readonly left: number;
-}
-
 interface PlaneProps {
-  readonly width: number;
-  readonly height: number;
-  readonly margin: Margin;
-  readonly em: number;
+  readonly room: Room;
+  /** Height of the plot itself, without its words and key, px. */
+  readonly plotHeight: number;
+  /** Room beside the plot, px. */
+  readonly left: number;
+  readonly right: number;
   readonly xDomain: readonly [number, number];
   readonly xTicks: readonly PlaneTick[];
   readonly yAxis: Axis;
   readonly sayY: (value: number) => string;
+  /** What the upright axis shows, and which way is good. */
+  readonly title: string;
+  readonly keyItems: readonly KeyItem[];
+  readonly walk: Walk;
+  /** The points stand over each other: the pointer's height tells which is meant. */
+  readonly upright?: boolean;
   /** Layers that find their places by the axis hooks. */
   readonly children: ReactNode;
 }
 
-/** Height of the row of tick labels under the plot, px. */
-export const tickRow = (em: number) => em * 2.2;
+/** Room the tick labels of the upright axis need, px. */
+export function leftRoom({ ticks }: Axis, sayY: (value: number) => string, em: number): number {
+  return Math.max(...ticks.map((tick) => textWidth(sayY(tick), em))) + 12;
+}
 
 /**
- * Axes and few rules for layers of our own. The axis hooks answer only where the chart holds a real series, hence
- * the two unseen points in opposite corners.
+ * A title over axes and few rules for layers of our own, a key under them, and the walk over all. The axis hooks answer
+ * only where the chart holds a real series, hence the two unseen points in opposite corners.
  */
 export function Plane(props: PlaneProps) {
-  const { width, height, margin, em, xDomain, xTicks, yAxis, sayY, children } = props;
+  const { room, plotHeight, left, right, xDomain, xTicks, yAxis, sayY, keyItems } = props;
+  const { width, em } = room;
+  const above = em * 2.2;
+  const tickRow = em * 2.2;
+  const keyWidth = width - 8;
+  const keyHeight = layKey(keyItems, keyWidth, em).height;
+  const height = above + plotHeight + tickRow + keyHeight + 8;
   const [bottom, top] = yAxis.domain;
   const corners = [
     { x: xDomain[0], y: bottom },
@@ -49,7 +63,7 @@ export function Plane(props: PlaneProps) {
     <ComposedChart
       width={width}
       height={height}
-      margin={{ ...margin, left: 0 }}
+      margin={{ top: above, right, bottom: keyHeight + 8, left: 0 }}
       data={corners}
       accessibilityLayer={false}
     >
@@ -61,7 +75,7 @@ export function Plane(props: PlaneProps) {
         ticks={xTicks.map((tick) => tick.value)}
         tickFormatter={(value: number) => labels.get(value) ?? ""}
         interval={0}
-        height={tickRow(em)}
+        height={tickRow}
         tick={words}
         tickMargin={em * 0.5}
         tickLine={false}
@@ -74,13 +88,16 @@ export function Plane(props: PlaneProps) {
         ticks={[...yAxis.ticks]}
         tickFormatter={sayY}
         interval={0}
-        width={margin.left}
+        width={left}
         tick={words}
         tickLine={false}
         axisLine={false}
       />
       <Scatter dataKey="y" data={corners} isAnimationActive={false} shape={() => <g />} />
-      {children}
+      <AxisTitle text={props.title} em={em} />
+      {props.children}
+      <Key items={keyItems} x={4} y={height - keyHeight} width={keyWidth} em={em} />
+      <PointerLayer walk={props.walk} upright={props.upright ?? false} />
     </ComposedChart>
   );
 }

@@ -1,14 +1,11 @@
 import { formatLapTime } from "#domain";
 import type { SessionChart } from "#stats";
 import { timeTicks } from "../axes/timeTicks.ts";
-import { AxisTitle } from "../frame/AxisTitle.tsx";
 import { ChartFrame, type ChartWords } from "../frame/ChartFrame.tsx";
-import { Key } from "../frame/Key.tsx";
-import { type KeyItem, layKey } from "../frame/layKey.ts";
-import { Plane, tickRow } from "../frame/Plane.tsx";
-import { PointerLayer } from "../frame/PointerLayer.tsx";
+import type { KeyItem } from "../frame/layKey.ts";
+import { leftRoom, Plane } from "../frame/Plane.tsx";
 import { mostPoints } from "../frame/thinPoints.ts";
-import { type Room, textWidth } from "../frame/useRoom.ts";
+import type { Room } from "../frame/useRoom.ts";
 import type { Walk } from "../frame/useWalk.ts";
 import { IndividualMarks } from "./IndividualMarks.tsx";
 import { individualsTable, sayIndividual } from "./individualsTable.ts";
@@ -72,25 +69,22 @@ function IndividualsPlane({ session, first, room, walk }: IndividualsPlaneProps)
   ];
   const yAxis = timeTicks(times);
   const sayY = (ms: number) => formatLapTime(ms, yAxis.decimals);
-  const left = Math.max(...yAxis.ticks.map((tick) => textWidth(sayY(tick), em))) + 12;
-  const top = em * 2.2;
-  const keyHeight = layKey(key, width - 8, em).height;
-  const height = top + em * (narrow ? 13 : 16) + tickRow(em) + keyHeight + 8;
+  const left = leftRoom(yAxis, sayY, em);
   return (
     <Plane
-      width={width}
-      height={height}
-      margin={{ top, right: 16, bottom: keyHeight + 8, left }}
-      em={em}
+      room={room}
+      plotHeight={em * (narrow ? 13 : 16)}
+      left={left}
+      right={16}
       xDomain={[first + 0.4, laps.length + 0.6]}
       xTicks={lapTicks(first + 1, laps.length, Math.floor((width - left) / (em * 3)))}
       yAxis={yAxis}
       sayY={sayY}
+      title="lap time, lower is faster; pace laps in order"
+      keyItems={key}
+      walk={walk}
     >
-      <AxisTitle text="lap time, lower is faster; pace laps in order" em={em} />
       <IndividualMarks session={session} first={first} em={em} />
-      <Key items={key} x={4} y={height - keyHeight} width={width - 8} em={em} />
-      <PointerLayer walk={walk} />
     </Plane>
   );
 }

@@ -1,16 +1,12 @@
 import { type CalendarDate, formatLapTime } from "#domain";
 import { calendarTicks } from "../axes/calendarTicks.ts";
 import { timeTicks } from "../axes/timeTicks.ts";
-import { AxisTitle } from "../frame/AxisTitle.tsx";
 import { ChartFrame, type ChartWords } from "../frame/ChartFrame.tsx";
 import { EndLabels, endRoom } from "../frame/EndLabels.tsx";
-import { Key } from "../frame/Key.tsx";
-import { layKey } from "../frame/layKey.ts";
-import { Plane, tickRow } from "../frame/Plane.tsx";
-import { PointerLayer } from "../frame/PointerLayer.tsx";
+import { leftRoom, Plane } from "../frame/Plane.tsx";
 import { sayThinned } from "../frame/sayThinned.ts";
 import { thinPoints } from "../frame/thinPoints.ts";
-import { type Room, textWidth } from "../frame/useRoom.ts";
+import type { Room } from "../frame/useRoom.ts";
 import type { Walk } from "../frame/useWalk.ts";
 import { PageRule } from "./PageRule.tsx";
 import { CurveBands, ProgressLines } from "./ProgressLines.tsx";
@@ -98,8 +94,8 @@ function ProgressPlane({ drawn, targets, room, walk }: ProgressPlaneProps) {
   const yAxis = timeTicks(withAir(times));
   const days = [...placed, ...steps, ...curve].map(({ x }) => x);
   const until = Math.max(...[...placed, ...steps].map(({ x }) => x));
-  const left =
-    Math.max(...yAxis.ticks.map((tick) => textWidth(formatLapTime(tick, yAxis.decimals), em))) + 12;
+  const sayY = (ms: number) => formatLapTime(ms, yAxis.decimals);
+  const left = leftRoom(yAxis, sayY, em);
   const ends = progressEnds({ steps, until, targets, curve, right: Math.max(...days) });
   const right = narrow ? 12 : endRoom(ends, em);
   const { domain, ticks } = calendarTicks(days, Math.floor((width - left - right) / (em * 5)));
@@ -108,29 +104,25 @@ function ProgressPlane({ drawn, targets, room, walk }: ProgressPlaneProps) {
     !isDense(placed.map(({ x }) => x * pxADay)) &&
     placed.some(({ session }) => session.bestOfTen !== undefined);
   const keyItems = progressKey({ steps, until, targets, curve, right, hasBestOfTen }, narrow);
-  const keyHeight = layKey(keyItems, width - 8, em).height;
-  const plot = narrow ? em * 15 : em * 20;
-  const top = em * 2.2;
-  const height = top + plot + tickRow(em) + keyHeight + 8;
   return (
     <Plane
-      width={width}
-      height={height}
-      margin={{ top, right, bottom: keyHeight + 8, left }}
-      em={em}
+      room={room}
+      plotHeight={em * (narrow ? 15 : 20)}
+      left={left}
+      right={right}
       xDomain={domain}
       xTicks={ticks}
       yAxis={yAxis}
-      sayY={(ms) => formatLapTime(ms, yAxis.decimals)}
+      sayY={sayY}
+      title="lap time, lower is faster"
+      keyItems={keyItems}
+      walk={walk}
     >
-      <AxisTitle text="lap time, lower is faster" em={em} />
       <CurveBands curve={curve} />
       <PageRule x={pageRuleAt(placed)} em={em} />
       <SessionMarks placed={placed} />
       <ProgressLines steps={steps} until={until} targets={targets} curve={curve} />
       {!narrow && <EndLabels ends={ends} em={em} />}
-      <Key items={keyItems} x={4} y={height - keyHeight} width={width - 8} em={em} />
-      <PointerLayer walk={walk} />
     </Plane>
   );
 }
