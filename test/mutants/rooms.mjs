@@ -70,8 +70,8 @@ export const rooms = {
   // The hooks of live are tried with their screens, in test/components; what they call is judged here.
   "live/errands": { aim: 70, runs: 10, tests: ["test/unit/live/errands"] },
   "live/jobs": { aim: 70, runs: 10, tests: ["test/unit/live/jobs"] },
-  "db/checks": ofDb(),
-  "db/edge": ofDb(),
+  "db/checks": { aim: 70, runs: 5, tests: ["test/unit/db/checks"] },
+  "db/edge": { aim: 70, runs: 5, tests: ["test/unit/db/edge"] },
   "db/migrations": ofDb(),
   "db/reads": ofDb(),
   "db/writes": ofDb(),
