@@ -1,7 +1,8 @@
 /**
  * Which tests stand for a room: those in its folder, the checks against published values that use it, and what else
  * is named here. Simulated drivers and long random histories are left out: they would run once a mutant. `runs` is how
- * often a property is tried at most; `without` names files and single tests. Large rooms are judged chapter by chapter.
+ * often a property is tried at most; `without` names files and single tests. Large rooms are judged chapter by chapter;
+ * `files` names those of a chapter that is no folder.
  * A room that has no score in scores.json has not been judged yet.
  */
 export const rooms = {
@@ -70,6 +71,36 @@ export const rooms = {
   // The hooks of live are tried with their screens, in test/components; what they call is judged here.
   "live/errands": { aim: 70, runs: 10, tests: ["test/unit/live/errands"] },
   "live/jobs": { aim: 70, runs: 10, tests: ["test/unit/live/jobs"] },
+  "db/book": ofDbFiles(
+    [
+      ...["derived", "dump", "fault", "idMaker", "logbook", "nativeVersion", "openAsItIs", "rawRows"],
+      ...["readAround", "restore", "status", "unreadable"],
+    ],
+    ["dump", "fault", "idMaker", "openLogbook", "readAround", "restore", "salvage", "unreadable"],
+    "test/reference/uuid-v7",
+  ),
+  "db/derived": ofDbFiles(
+    ["digests", "homesThere", "importedSession", "keptAnswers", "newestMark", "preferencesRow"],
+    ["digests", "importedSession", "keptAnswers"],
+  ),
+  "db/merging": ofDbFiles(
+    [
+      ...["bringAside", "editedOnBoth", "merge", "mergeInto", "partOf", "patch", "places", "putDifference"],
+      ...["typedBeside", "unmerge", "versions"],
+    ],
+    [
+      ...["bringAside", "editedOnBoth", "exchange", "merge", "partOf", "patch", "places", "putDifference"],
+      "takeBackMerge",
+      ...["typedBeside", "unmerge", "versions", "wrongClock"],
+    ],
+  ),
+  "db/shelf": ofDbFiles(
+    [
+      ...["backupFolder", "drafts", "eraseAll", "keepCopy", "keptCopies", "shelf", "shelvedLogbooks"],
+      "unlisted",
+    ],
+    ["drafts", "eraseAll", "keptCopies", "shelf"],
+  ),
   "db/checks": { aim: 70, runs: 5, tests: ["test/unit/db/checks"] },
   "db/edge": { aim: 70, runs: 5, tests: ["test/unit/db/edge"] },
   "db/migrations": ofDb(),
@@ -82,6 +113,16 @@ function chapter(name, ...more) {
   return { aim: 80, runs: 20, tests: [`test/unit/stats/${name}`, ...more] };
 }
 
+/** Files of db that stand in no folder, with the tests that are named. */
+function ofDbFiles(files, tests, ...more) {
+  return {
+    aim: 70,
+    runs: 20,
+    files: files.map((name) => `src/db/${name}.ts`),
+    tests: [...tests.map((name) => `test/unit/db/${name}.test.ts`), ...more],
+  };
+}
+
 /** A chapter of db with all of its tests, but for long histories of many devices. */
 function ofDb() {
   return {
@@ -91,8 +132,7 @@ function ofDb() {
     without: [
       "test/unit/db/clocks.test.ts",
       "test/unit/db/mutatedBackups.test.ts",
-      // They count on a browser with no other logbook, and here all tests share one.
-      "test/unit/db/shelf.test.ts",
+      // It counts how many of thousands of lines were taken, and here properties are tried in few.
       "test/unit/db/whatIsLetIn.test.ts",
     ],
   };
