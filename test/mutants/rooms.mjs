@@ -89,9 +89,8 @@ export const rooms = {
       ...["typedBeside", "unmerge", "versions"],
     ],
     [
-      ...["bringAside", "editedOnBoth", "exchange", "merge", "partOf", "patch", "places", "putDifference"],
-      "takeBackMerge",
-      ...["typedBeside", "unmerge", "versions", "wrongClock"],
+      ...["bothEdited", "bringAside", "editedOnBoth", "merge", "mergeRows", "partOf", "patch", "places"],
+      ...["putDifference", "sentPart", "takeBackMerge", "typedBeside", "typedRows", "unmerge", "versions"],
     ],
   ),
   "db/shelf": ofDbFiles(
