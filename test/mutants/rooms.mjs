@@ -81,7 +81,7 @@ export const rooms = {
   ),
   "db/derived": ofDbFiles(
     ["digests", "homesThere", "importedSession", "keptAnswers", "newestMark", "preferencesRow"],
-    ["digests", "importedSession", "keptAnswers"],
+    ["digests", "homesThere", "importedSession", "keptAnswers", "keptDigests"],
   ),
   "db/merging": ofDbFiles(
     [
@@ -98,7 +98,7 @@ export const rooms = {
       ...["backupFolder", "drafts", "eraseAll", "keepCopy", "keptCopies", "shelf", "shelvedLogbooks"],
       "unlisted",
     ],
-    ["drafts", "eraseAll", "keptCopies", "shelf"],
+    ["drafts", "eraseAll", "keptCopies", "shelf", "shelvedLogbooks"],
   ),
   "db/checks": { aim: 70, runs: 5, tests: ["test/unit/db/checks"] },
   "db/edge": { aim: 70, runs: 5, tests: ["test/unit/db/edge"] },
