@@ -76,7 +76,7 @@ export const rooms = {
       ...["derived", "dump", "fault", "idMaker", "logbook", "nativeVersion", "openAsItIs", "rawRows"],
       ...["readAround", "restore", "status", "unreadable"],
     ],
-    ["dump", "fault", "idMaker", "openLogbook", "readAround", "restore", "salvage", "unreadable"],
+    ["dump", "fault", "idMaker", "openLogbook", "readAround", "readRound", "restoreAsNew", "unreadable"],
     "test/reference/uuid-v7",
   ),
   "db/derived": ofDbFiles(
