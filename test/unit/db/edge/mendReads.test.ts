@@ -99,7 +99,7 @@ const mends: { readonly [T in Table]: Readonly<Record<string, Mended>> } = {
     lastGoodAt: [noInstant, absent],
     lastFile: [noText, absent],
     stopped: [noText, absent],
-    seen: [needed([7, null, [], { cd34: 7 }]), {}],
+    seen: [needed([7, null, [], { cd34: 7 }, { cd34: "b.json", ef56: 7 }]), {}],
   },
   unlisted: { since: [needed(noInstant), 0], seenOn: [noDay, absent] },
   sent: { at: [needed(noInstant), 0], marks: [needed([{}, [], null]), new Map()] },
@@ -167,6 +167,8 @@ test("a folder that is none is as if none had been chosen", async () => {
     expect(await stored.get(key)).toBeUndefined();
     expect(await stored.bulkGet([key])).toEqual([undefined]);
     expect(await stored.toArray()).toEqual([]);
+    await stored.put(withAt(withAt(whole, "handle", handle), "tag", 7));
+    expect(await stored.get(key), "also where more than the folder is wrong").toBeUndefined();
   }
   shelf.close();
 });

@@ -50,6 +50,19 @@ test("a row that cannot be right goes from its table into those set aside, and i
   book.close();
 });
 
+test("rows of several tables, and several of one, go aside together", async () => {
+  const { book } = await withRows({ cars: bad, runs: { ...run, kind: 7 } });
+  await book.database.table("cars").bulkPut([
+    { ...bad, id: idAt(70) },
+    { ...wholeRows.cars, id: idAt(71) },
+  ]);
+  await setAside(book, await noted(book));
+  expect((await asideRows(book)).map(({ table }) => table).sort()).toEqual(["cars", "cars", "runs"]);
+  expect((await book.tables.cars.toArray()).map(({ id }) => id)).toEqual([idAt(71)]);
+  expect(await book.tables.runs.count()).toBe(0);
+  book.close();
+});
+
 test("a row that is right by now, or gone, stays as it is", async () => {
   const { book } = await withRows({ cars: bad });
   const rows = await noted(book);
