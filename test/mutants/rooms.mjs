@@ -76,7 +76,17 @@ export const rooms = {
       ...["derived", "dump", "fault", "idMaker", "logbook", "nativeVersion", "openAsItIs", "rawRows"],
       ...["readAround", "restore", "status", "unreadable"],
     ],
-    ["dump", "fault", "idMaker", "openLogbook", "readAround", "readRound", "restoreAsNew", "unreadable"],
+    [
+      "dump",
+      "fault",
+      "idMaker",
+      "logbookStates",
+      "openLogbook",
+      "readAround",
+      "readRound",
+      "restoreAsNew",
+      "unreadable",
+    ],
     "test/reference/uuid-v7",
   ),
   "db/derived": ofDbFiles(
