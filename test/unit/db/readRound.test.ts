@@ -1,5 +1,6 @@
 import "fake-indexeddb/auto";
 
+import type { Table } from "dexie";
 import { afterEach, expect, test, vi } from "vitest";
 import type { Car } from "#domain";
 import { aLogbook } from "../../support/aLogbook.ts";
@@ -63,8 +64,8 @@ test("keys and counts are those of all cars, and nothing is noted for them", asy
 
 test("inside a write, many are read around; one that is asked for by its key fails", async () => {
   const { book, noted } = await withBroken(2);
-  const inWrite = <R>(read: (cars: ReturnType<typeof book.database.table>) => PromiseLike<R>) =>
-    book.database.transaction("rw", "cars", (transaction) => read(transaction.table("cars")));
+  const inWrite = <R>(read: (cars: Table<Car, string>) => PromiseLike<R>) =>
+    book.database.transaction("rw", "cars", (transaction) => read(transaction.table<Car, string>("cars")));
   await expect(inWrite((cars) => cars.get(idAt(2)))).rejects.toMatchObject({ name: "UnknownError" });
   await expect(inWrite((cars) => cars.bulkGet([idAt(1), idAt(2)]))).rejects.toMatchObject({
     name: "UnknownError",
