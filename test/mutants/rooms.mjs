@@ -112,7 +112,14 @@ export const rooms = {
   ),
   "db/checks": { aim: 70, runs: 5, tests: ["test/unit/db/checks"] },
   "db/edge": { aim: 70, runs: 5, tests: ["test/unit/db/edge"] },
-  "db/migrations": ofDb(),
+  "db/migrations": {
+    aim: 70,
+    runs: 5,
+    tests: ["test/unit/db/migrations"],
+    without: [
+      "whatever rows a step fails at, they go aside as they were and all others are brought over, on opening and on restoring",
+    ],
+  },
   "db/reads": ofDb(),
   "db/writes": ofDb(),
 };
