@@ -49,6 +49,13 @@ beforeEach(async () => {
 const stored = async (name = "mine") => (await listLogbooks(shelf)).find((row) => row.name === name);
 const names = async () => (await listLogbooks(shelf)).map(({ name }) => name);
 const databases = async () => (await indexedDB.databases()).map(({ name }) => name);
+async function made(name: string): Promise<void> {
+  const request = indexedDB.open(name);
+  await new Promise((resolve) => {
+    request.onsuccess = resolve;
+  });
+  request.result.close();
+}
 const handle = { kind: "directory" } as FileSystemDirectoryHandle;
 
 test("a logbook that is made has its title, its day, and nothing counted yet", async () => {
@@ -219,18 +226,28 @@ test("a logbook entered in the list is not among those to be deleted", async () 
 });
 
 test("what was noted unlisted and is listed after all is struck out, and its database stays", async () => {
+  await made("mine");
   await noteUnlisted(shelf, "mine");
   await deleteUnlisted(shelf, "2026-03-10");
   expect(await shelf.unlisted.count()).toBe(0);
+  // Nor where it was seen unlisted on another day.
+  await shelf.unlisted.put({ name: "mine", since: at, seenOn: "2026-03-09" });
+  await deleteUnlisted(shelf, "2026-03-10");
+  expect(await shelf.unlisted.count()).toBe(0);
   expect(await names()).toEqual(["mine"]);
+  expect(await databases()).toContain("mine");
+});
+
+test("what keeps the list of unlisted databases from being read is said, but for a list that is closed", async () => {
+  const unlisted = { toArray: () => Promise.reject(new DOMException("full", "QuotaExceededError")) };
+  await expect(deleteUnlisted({ ...shelf, unlisted } as never, "2026-03-10")).rejects.toMatchObject({
+    code: "quota",
+    message: expect.stringMatching(/^What a broken restore left behind was not removed: /),
+  });
 });
 
 test("an unlisted database is looked at on one day and deleted on another", async () => {
-  const left = indexedDB.open("left");
-  await new Promise((resolve) => {
-    left.onsuccess = resolve;
-  });
-  left.result.close();
+  await made("left");
   await noteUnlisted(shelf, "left");
   for (let n = 0; n < 2; n += 1) {
     await deleteUnlisted(shelf, "2026-03-10");
@@ -343,4 +360,5 @@ test("without a name the shelf is the one that every part of the app opens", asy
   expect(same.database.name).toBe("lap-ledger");
   expect(await databases()).toContain("lap-ledger");
   same.close();
+  expect(same.database.isOpen()).toBe(false);
 });
