@@ -105,6 +105,15 @@ test("figures once made are kept with their mark, method and best, and are no lo
   book.close();
 });
 
+test("figures made before their session changed are made again, whatever method and shape they are of", async () => {
+  const { book, maker, made } = await withSessions({ 10: 84_000 });
+  const old = { madeFrom: 5, methodVersion: "1", digest: [80_000] };
+  await book.database.table("digests").put(markAt(10, old));
+  expect(await digestsOfCombo(book, combo, maker)).toMatchObject([{ digest: [84_000], isNew: true }]);
+  expect(made).toEqual([10]);
+  book.close();
+});
+
 test("a best that is no more is forgotten with the figures it was of", async () => {
   const { book, maker } = await withSessions({ 10: undefined });
   await book.database.table("digests").put(markAt(10, { bestKey: 80_000 }));
@@ -125,8 +134,10 @@ test("a session that is not there has no figures, and nothing is kept for it", a
 
 test("figures of all combos come in one list, oldest first, each with its combo, and are kept", async () => {
   const { book, maker, made } = await withSessions({ 30: 83_000, 10: 84_000 });
-  await book.database.table("sessions").add(sessionAt(20, { comboId: idAt(50) }));
-  await book.database.table("digests").add(markAt(20, { comboId: idAt(50) }));
+  // Made last, it stands last among the ids.
+  const between = { comboId: idAt(50), startedAt: 20 };
+  await book.database.table("sessions").add(sessionAt(90, between));
+  await book.database.table("digests").add(markAt(90, between));
   const all = await digestsOfAll(book, maker);
   expect(all.map(({ startedAt, comboId }) => [startedAt, comboId])).toEqual([
     [10, combo],

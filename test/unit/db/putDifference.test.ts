@@ -75,6 +75,19 @@ test("a mark never comes again where the clock stands still or goes back", async
   book.close();
 });
 
+test("a mark is greater than that of any session of the combo, whichever of them changed last", async () => {
+  const { book, clock } = await aLogbook();
+  const at = clock.now();
+  const other = { ...session, id: idAt(70) };
+  await mergeInto(book, rows({ sessions: [session, other] }), "a copy");
+  clock.pass(9000);
+  await mergeInto(book, rows({ runs: [run] }), "a copy");
+  clock.pass(-9000);
+  await mergeInto(book, rows({ runs: [{ ...run, id: idAt(71), sessionId: other.id, laps: [] }] }), "a copy");
+  expect((await book.digests.toArray()).map(({ changedAt }) => changedAt)).toEqual([at + 9000, at + 9001]);
+  book.close();
+});
+
 test("a session that a merge deletes has no figures any more", async () => {
   const { book } = await aLogbook();
   await mergeInto(book, rows({ sessions: [session] }), "a copy");
