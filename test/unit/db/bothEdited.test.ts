@@ -46,6 +46,12 @@ test("a row edited on both sides is told with its fields, both versions, and the
   expect(sessions(there, here)).toMatchObject([{ stays: "here" }]);
 });
 
+test("the side that stays is told also where it has learnt of a false stamp of the other", () => {
+  expect(sessions({ updatedAt: 6, note: "late" }, { updatedAt: 5, note: "early", had: [9] })).toMatchObject([
+    { stays: "here" },
+  ]);
+});
+
 test("a row that only one side edited, or that one has of the other, is not among them", () => {
   expect(sessions({ note: "late" }, { updatedAt: 6, note: "early" })).toEqual([]);
   expect(sessions({ updatedAt: 6, note: "early" }, { note: "late" })).toEqual([]);

@@ -83,6 +83,15 @@ test("what a merge brought and was settled since stays settled when the merge is
   book.close();
 });
 
+test("what was aside here before a merge and was settled since stays settled when the merge is taken back", async () => {
+  const book = await withAside(bad);
+  const change = await merge(book, bad);
+  await book.database.table("aside").put(settled);
+  await takeBackMerge(book, change);
+  expect(await held(book)).toEqual([settled]);
+  book.close();
+});
+
 test("a merge without rows set aside is taken back as any other", async () => {
   const book = await withAside(bad);
   await takeBackMerge(book, await mergeInto(book, await dump(book), "itself"));

@@ -11,7 +11,7 @@ const other = (n: number, fields: Partial<Run>): Run => ({ ...run, id: idAt(n), 
 const rows: AllRows = {
   ...(everyTable((table) => [wholeRows[table]]) as unknown as AllRows),
   runs: [
-    other(91, { n: 0, deletedAt: 5, laps: [lap(81)] }),
+    other(91, { n: 0, deletedAt: 5, laps: [lap(81)].map(({ deletedAt: ___, ...rest }) => rest) }),
     other(92, { n: 2 }),
     { ...run, n: 1, laps: [lap(82), lap(83)].map(({ deletedAt: ___, ...rest }) => rest) },
     other(93, { n: 3, laps: [lap(84)].map(({ deletedAt: ___, ...rest }) => rest) }),

@@ -1,7 +1,7 @@
 import "fake-indexeddb/auto";
 
 import { expect, test } from "vitest";
-import { dump, mergeInto, rowsIn } from "#db";
+import { dump, mergeInto, putBookRight, rowsIn, takeBackMerge } from "#db";
 import { type AllRows, noRows } from "#domain";
 import { editsBetween } from "../../../src/db/putDifference.ts";
 import { aLogbook } from "../../support/aLogbook.ts";
@@ -34,6 +34,46 @@ test("a big merge tells how far it is, five hundred rows at a time, table by tab
   await mergeInto(book, many, "a copy", { onProgress: (done, all) => seen.push(`${done} of ${all}`) });
   expect(seen).toEqual(["500 of 1002", "1000 of 1002", "1001 of 1002", "1002 of 1002"]);
   expect(rowsIn(await dump(book))).toBe(1002);
+  book.close();
+});
+
+test("a merge says what it was, and what was not done where it fails", async () => {
+  const { book } = await aLogbook();
+  const change = await mergeInto(book, rows({ cars: [car(1)] }), "backup of 3 March");
+  expect(change).toEqual({
+    what: "Merged: backup of 3 March",
+    edits: [{ table: "cars", id: idAt(1), after: car(1) }],
+    before: noRows,
+    after: rows({ cars: [car(1)] }),
+  });
+  expect(await takeBackMerge(book, change)).toEqual({ rows: 1, skipped: [] });
+  const status = { ...book.status, get: () => ({ kind: "closed" }) as const };
+  const closed = { ...book, status };
+  await expect(mergeInto(closed, noRows, "a copy")).rejects.toMatchObject({
+    message: expect.stringMatching(/^Not merged: /),
+  });
+  await expect(takeBackMerge(closed, change)).rejects.toMatchObject({
+    message: expect.stringMatching(/^Merge not taken back: /),
+  });
+  book.close();
+});
+
+test("rows ahead of the clock are put right where they stand, as a merge of nothing", async () => {
+  const { book } = await aLogbook();
+  const late = {
+    ...car(1),
+    createdAt: 4,
+    updatedAt: 99,
+    had: [],
+    disproved: undefined,
+    deletedAt: undefined,
+  };
+  const { disproved: _, deletedAt: __, ...row } = late;
+  await mergeInto(book, rows({ cars: [row] }), "a copy");
+  const change = await putBookRight(book, 30);
+  expect(change.what).toBe("Merged: nothing");
+  expect((await dump(book)).cars).toEqual([{ ...row, updatedAt: 5, had: [99] }]);
+  expect((await putBookRight(book, 30)).edits).toEqual([]);
   book.close();
 });
 

@@ -47,6 +47,10 @@ test("a session is sent with its runs, its reviews of corners, its pages, and al
     rigs: [55],
   });
   expect(sent({ kind: "session", sessionId: idAt(99) })).toEqual({});
+  const bare = { ...rows, runs: [], cornerReviews: [] };
+  const alone = partOf(bare, { kind: "session", sessionId: sessions.id });
+  expect(alone.sessions).toEqual([sessions]);
+  expect(alone.combos).toEqual([combos]);
 });
 
 test("rows that are named are sent with all they hang on, and no row that hangs on them", () => {

@@ -132,6 +132,9 @@ test("a deletion ahead is put right with its row, and alone where only it is ahe
   expect(putRight(version({ updatedAt: 9, deletedAt: 99 }), 30)).toEqual(
     version({ updatedAt: 9, deletedAt: 9 }),
   );
+  expect(putRight(version({ updatedAt: 30, deletedAt: 99 }), 30)).toEqual(
+    version({ updatedAt: 30, deletedAt: 30 }),
+  );
   expect(putRight(version({ createdAt: 4, updatedAt: 99, deletedAt: 3 }), 30).deletedAt).toBe(3);
   expect(putRight(version({ createdAt: 4, updatedAt: 99 }), 30)).not.toHaveProperty("deletedAt");
 });
