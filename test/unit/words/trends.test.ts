@@ -24,6 +24,7 @@ function aPoint(date: string, fields: Partial<SessionPoint> = {}): SessionPoint 
     lowerQuartile: 83_800,
     upperQuartile: 84_300,
     best: 83_500,
+    bestDecimals: 3,
     bestClean: { ms: 83_500, decimals: 3 },
     bestOfTen: 83_600,
     consistency: undefined,
