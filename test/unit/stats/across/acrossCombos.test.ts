@@ -114,7 +114,11 @@ describe("across combos", () => {
 
   it("has a scatter that is the middle one of its sessions", () => {
     // Between neighbours in turn so much: the scatter is that over the root of two, the median 90 s or a little more.
-    const uneven = (day: number, by: number) => evening(day, [0, by, 0, by, 0].map((ms) => 90_000 + ms));
+    const uneven = (day: number, by: number) =>
+      evening(
+        day,
+        [0, by, 0, by, 0].map((ms) => 90_000 + ms),
+      );
     const line = lineOf([uneven(0, 900), uneven(1, 300), uneven(2, 450), evening(3, [90_000])]);
     expect(line.scatterPercent).toBeCloseTo((100 * 450) / Math.SQRT2 / 90_000, 9);
   });
