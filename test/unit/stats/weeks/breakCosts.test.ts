@@ -52,6 +52,18 @@ describe("what a break cost", () => {
       reason: { needs: 4, of: "step of neighbouring sessions", has: 1 },
     });
     const alike = before.map((one) => ({ ...one, medianMs: 84_000 }));
-    expect(breakCosts([...alike, session("2026-01-20", 84_600)])[0]?.cost.known).toBe(false);
+    expect(breakCosts([...alike, session("2026-01-20", 84_600)])[0]?.cost).toEqual({
+      known: false,
+      reason: { because: "sessions that do not differ" },
+    });
+    expect(breakCosts([...before.slice(0, 4), session("2026-01-20", 84_600)])[0]?.cost).toMatchObject({
+      reason: { has: 3 },
+    });
+    expect(breakCosts([session("2026-01-01", 84_000), session("2026-01-20", 84_600)])[0]?.cost).toMatchObject(
+      {
+        reason: { has: 0 },
+      },
+    );
+    expect(breakCosts([])).toEqual([]);
   });
 });
