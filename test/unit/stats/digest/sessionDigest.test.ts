@@ -296,14 +296,14 @@ describe("what a run was driven with", () => {
 });
 
 it("carries what its session says and the choices it was made with", () => {
-  const session = aSession(3, { comboId: "other", focus: "race", targetMs: 83_500 });
+  const session = aSession(3, { comboId: "other", focus: "race pace", targetMs: 83_500 });
   expect(sessionDigest(session, [], { settlingLaps: 2, displayDecimals: 1, marginPercent: 1 })).toMatchObject(
     {
       sessionId: "session 3",
       comboId: "other",
       date: "2026-01-04",
       startedAt: session.startedAt,
-      focus: "race",
+      focus: "race pace",
       targetMs: 83_500,
       settlingLaps: 2,
       displayDecimals: 1,

@@ -79,17 +79,15 @@ export function atOnce(places: readonly Place[], cell: Cell) {
     [...a].reduce((all, [key, factor]) => all + factor * (b.get(key) ?? 0) * (variances[key] ?? 0), 0);
   const known = seen.map((a) => seen.map((b) => covariance(a, b)));
   const off = seen.map((sum, i) => (places[i + 1]?.y ?? 0) - mean(sum));
-  const { solution, logDeterminant } = solve(known, off);
+  const { inverse, logDeterminant } = invert(known);
+  const solution = inverse.map((row) => dot(row, off));
+  const withSeen = (sum: Sum) => seen.map((one) => covariance(sum, one));
   const given = (a: Sum, b: Sum) => {
-    const [of, with_] = [seen.map((sum) => covariance(a, sum)), seen.map((sum) => covariance(b, sum))];
-    return covariance(a, b) - dot(of, solve(known, with_).solution);
+    const of = withSeen(b);
+    const solved = inverse.map((row) => dot(row, of));
+    return covariance(a, b) - dot(withSeen(a), solved);
   };
-  const meanGiven = (sum: Sum) =>
-    mean(sum) +
-    dot(
-      seen.map((one) => covariance(sum, one)),
-      solution,
-    );
+  const meanGiven = (sum: Sum) => mean(sum) + dot(withSeen(sum), solution);
   return {
     levels,
     slope,
@@ -107,8 +105,9 @@ function dot(a: readonly number[], b: readonly number[]): number {
 }
 
 /** Gauss–Jordan, without exchanging rows: covariances with an error in each are well behaved. */
-function solve(matrix: readonly (readonly number[])[], right: readonly number[]) {
-  const rows = matrix.map((row, i) => [...row, right[i] ?? 0]);
+function invert(matrix: readonly (readonly number[])[]) {
+  const size = matrix.length;
+  const rows = matrix.map((row, i) => [...row, ...row.map((_, j) => (i === j ? 1 : 0))]);
   let logDeterminant = 0;
   rows.forEach((row, i) => {
     const pivot = row[i] ?? 0;
@@ -124,5 +123,5 @@ function solve(matrix: readonly (readonly number[])[], right: readonly number[])
       });
     });
   });
-  return { solution: rows.map((row) => row.at(-1) ?? 0), logDeterminant };
+  return { inverse: rows.map((row) => row.slice(size)), logDeterminant };
 }

@@ -2,8 +2,7 @@ import { describe, expect, test } from "vitest";
 import { changeOfLevel } from "../../../../src/stats/level/changeOfLevel.ts";
 import { levelCurve } from "../../../../src/stats/level/levelCurve.ts";
 import { levelAfter } from "../../../../src/stats/level/levelKnown.ts";
-import { typicalError } from "../../../../src/stats/level/typicalError.ts";
-import { aModel, aPosterior } from "./aPosterior.ts";
+import { aModel } from "./aPosterior.ts";
 
 /** Quantiles of the normal distribution at 0.95 and 0.75 (tables). */
 const [Z95, Z75] = [1.6449, 0.6745];
@@ -83,16 +82,5 @@ describe("the level of each session, by hand", () => {
     ]);
     expect(levelCurve(model)[0]?.lowHalf).toBeCloseTo(90_900, -1);
     expect(levelCurve(model)[0]?.highHalf).toBeCloseTo(92_700, -1);
-  });
-});
-
-describe("how much one session tells, by hand", () => {
-  test("is the root of the mean variance, and worth talking about is a fifth or 0.1 % of the lap", () => {
-    const errorOf = (...sigmas: number[]) =>
-      typicalError(aPosterior(sigmas.map((sigma) => ({ sigma, weight: 1 / sigmas.length }))));
-    expect(errorOf(0.002, 0.004).typicalError).toBeCloseTo(90_000 * Math.sqrt(1e-5), 9);
-    expect(errorOf(0.002, 0.004).worthwhile).toBe(90);
-    expect(errorOf(0.008).typicalError).toBeCloseTo(720, 9);
-    expect(errorOf(0.008).worthwhile).toBeCloseTo(144, 9);
   });
 });

@@ -138,14 +138,14 @@ describe("laps by what they were driven with", () => {
     ["surface", ["damp", "dry", "wet"]],
     ["tyres", ["hard"]],
     ["setup", ["low wing"]],
-    ["focus", ["free", "qualifying"]],
+    ["focus", ["free", "race pace"]],
   ] as const)("tells laps apart by %s where nothing else differs", (factor, values) => {
     const noted = { tyres: "hard", setup: "low wing" };
     const digests = [
       aDigest(0, [84_000], { ...noted, effort: "easy" }),
       aDigest(1, [84_000], { ...noted, effort: "learning" }),
       aDigest(2, [84_000], { ...noted, effort: "brisk" }),
-      aDigest(3, [84_000], noted, { focus: "qualifying" }),
+      aDigest(3, [84_000], noted, { focus: "race pace" }),
       aDigest(4, [84_000], { ...noted, surface: "damp" }),
       aDigest(5, [84_000], { ...noted, surface: "wet", effort: "brisk" }),
       aDigest(6, [84_000], { ...noted, surface: "wet", effort: "easy" }),
