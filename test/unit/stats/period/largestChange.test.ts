@@ -83,10 +83,13 @@ describe("the largest change", () => {
       isPresentPage,
       median,
     });
+    const [first, last] = none.points;
     const points = [
       point("2025-01-01", false, 90_000),
       point("2025-06-01", true, undefined),
-      ...none.points,
+      first,
+      point("2026-01-20", true, 84_000),
+      last,
       point("2026-06-01", true, undefined),
       point("2026-07-01", false, 90_000),
     ] as unknown as ComboReview["points"];

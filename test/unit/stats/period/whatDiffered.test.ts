@@ -109,6 +109,14 @@ describe("laps by what they were driven with", () => {
     });
   });
 
+  it("counts the sessions of the rarer kind", () => {
+    const hard = [0, 1, 2, 3, 4].map((day) => aDigest(day, [84_000, 84_000, 84_000], { tyres: "hard" }));
+    const soft = [5, 6].map((day) => aDigest(day, [84_000, 84_000, 84_000], { tyres: "soft" }));
+    expect(factorGroups([...hard, ...soft], "tyres", noLevel).groups[1]?.difference).toMatchObject({
+      reason: { needs: 4, has: 2 },
+    });
+  });
+
   it("has the most driven first, of as many laps by name, and sessions of three laps at least", () => {
     const digests = [
       aDigest(0, [84_000, 84_000], { tyres: "soft" }),
