@@ -112,6 +112,13 @@ describe("across combos", () => {
     expect(line).toMatchObject({ firstOn: "2026-01-09", sessions: 1, laps: 3, best: { ms: 90_000 } });
   });
 
+  it("takes an evening that was emptied, or that only a guest drove, for none", () => {
+    const guest = sessionDigest(aSession(8), [aRun(1, [80_000], { guest: "Ida" })], choices);
+    const line = lineOf([evening(0, []), evening(2, [88_000, 89_000]), guest, evening(9, [])]);
+    expect(line).toMatchObject({ firstOn: "2026-01-03", lastOn: "2026-01-03", sessions: 1, laps: 2 });
+    expect(acrossCombos([combo("empty", [evening(0, [])])], today)).toEqual([]);
+  });
+
   it("has a scatter that is the middle one of its sessions", () => {
     // Between neighbours in turn so much: the scatter is that over the root of two, the median 90 s or a little more.
     const uneven = (day: number, by: number) =>

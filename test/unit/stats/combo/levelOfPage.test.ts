@@ -24,6 +24,11 @@ describe("the level of a page", () => {
     const withoutBreaks = levelKnown(history, () => []);
     expect(pageLevel(history).after(1)).toEqual(withoutBreaks.after(1));
     expect(pageLevel(history).after(2)?.mid).not.toBe(withoutBreaks.after(2)?.mid);
+    const breakBefore = (session: number) =>
+      levelKnown(history, () => [{ kind: "break", afterSession: session }]);
+    expect(pageLevel(history).after(2)).toEqual(breakBefore(2).after(2));
+    const rested = pageHistory(sessions([0, 1, 30, 60]));
+    expect(pageLevel(rested).after(1)).toEqual(pageLevel(rested.slice(0, 2)).after(1));
     expect(pageLevel(history).after(3)).toEqual(
       levelKnown(history, () => [{ kind: "break", afterSession: 2 }]).after(3),
     );

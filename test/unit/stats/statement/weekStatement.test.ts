@@ -205,6 +205,37 @@ describe("the statement of a week", () => {
     expect(line?.gain).toMatchObject({ value: { from: "2025-10-16", sessions: 3 } });
   });
 
+  it("carries no usual lap forward where the week has no session of five laps", () => {
+    const short = digest(4, [85_000, 85_100]);
+    const [line] = state(combo("a", [digest(0, about(86_000)), short])).lines;
+    expect(line?.usualBefore?.ms).toBe(86_025);
+    expect(line?.usual).toBeUndefined();
+  });
+
+  it("counts the Monday to the week, and the Sunday before it to what was brought forward", () => {
+    const [line] = state(combo("a", [digest(3, about(86_000)), digest(4, about(85_000))])).lines;
+    expect([line?.usualBefore?.ms, line?.usual?.ms]).toEqual([86_025, 85_025]);
+    expect([line?.bestBefore?.ms, line?.best?.ms]).toEqual([85_800, 84_800]);
+  });
+
+  it("a target set after its lap was driven is not newly reached, though it was in the week", () => {
+    const set = target({ value: 84_800, setAt: aSession(6).startedAt, setOn: "2026-01-07" });
+    const [found] = state(combo("a", [digest(5, about(85_000))], { targets: [set] })).targets;
+    expect(found).toMatchObject({
+      standing: { kind: "reached before", on: "2026-01-06" },
+      isNewlyReached: false,
+    });
+  });
+
+  it("reviews its combo with the targets set by the Sunday", () => {
+    const targets = [
+      target({ id: "sunday", setOn: "2026-01-11" }),
+      target({ id: "monday", setOn: "2026-01-12" }),
+    ];
+    const { main } = state(combo("a", [digest(5, about(85_000))], { targets }));
+    expect(main?.week.targets.map(({ target: { id } }) => id)).toEqual(["sunday"]);
+  });
+
   it("a target reached on the Monday is newly reached; those of all combos stand the nearest date first", () => {
     const books = [
       combo("a", [digest(4, about(85_000), "a4")], {
