@@ -34,12 +34,12 @@ export const rooms = {
   "stats/account": chapter("account"),
   "stats/across": chapter("across"),
   "stats/bests": chapter("bests"),
+  "stats/combo": chapter("combo"),
   "stats/digest": chapter("digest"),
-  // It has no tests of its own yet: those of the chapters above it sort laps all day.
-  "stats/laps": {
-    aim: 80,
-    runs: 20,
-    tests: ["test/unit/stats/digest", "test/unit/stats/session", "test/unit/stats/run"],
+  "stats/laps": chapter("laps"),
+  "stats/level": {
+    ...chapter("level", ...checks("level-model")),
+    without: ["test/unit/stats/level/longHistories.test.ts"],
   },
   "stats/pace": chapter("pace", ...checks("best-of-k", "quantiles-spread")),
   "stats/period": chapter("period"),
@@ -58,6 +58,8 @@ export const rooms = {
     ...checks("wilson-score-interval", "nist-strd-linear", "nist-strd-univariate", "mann-kendall-theil-sen"),
   ),
   "stats/session": chapter("session"),
+  "stats/statement": { ...chapter("statement"), runs: 5 },
+  "stats/targets": { ...chapter("targets", ...checks("brier-score")), runs: 5 },
   "stats/weeks": chapter(
     "weeks",
     ...checks(
