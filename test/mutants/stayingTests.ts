@@ -74,6 +74,7 @@ export default class StayingTests extends VitestTestRunner {
 
   override onBeforeTryTask(test: RunnerTestCase): void {
     super.onBeforeTryTask(test);
+    emptyBrowser();
     this.#switch.currentTestId = this.#ids.get(test);
   }
 
@@ -140,6 +141,7 @@ export default class StayingTests extends VitestTestRunner {
 
   /** Runs one test as Vitest does, with what its suites do before and after it. */
   async #failureOf(test: RunnerTestCase): Promise<string | undefined> {
+    emptyBrowser();
     const suites = suitesOf(test);
     const failures: unknown[] = [];
     const attempt = async (work: () => unknown) => {
@@ -167,6 +169,14 @@ export default class StayingTests extends VitestTestRunner {
     const hasFailed = failures.length > 0;
     return hasFailed === (test.fails ?? false) ? undefined : String(failures[0] ?? "expected to fail");
   }
+}
+
+/**
+ * All files of tests share the one fake browser they find, and a test is run again and again: it finds no database of
+ * another's, nor of its own. Connections that are open go on with what they have.
+ */
+function emptyBrowser(): void {
+  if (typeof indexedDB !== "undefined") Object.assign(indexedDB, new IDBFactory());
 }
 
 /** The engine compares such a text with those in the code by address, which mutated code does at every step. */
