@@ -35,7 +35,7 @@ test("what is deleted is not offered, nor a layout whose track is gone", async (
     ["layouts", "Short"],
   ] as const)
     await book.database
-      .table<{ name: string }>(table)
+      .table<{ name: string; deletedAt?: number }>(table)
       .filter((row) => row.name === name)
       .modify({ deletedAt: 5 });
   expect(await names("cars")).toEqual(["club hatch"]);

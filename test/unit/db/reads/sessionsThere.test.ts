@@ -59,7 +59,10 @@ test("laps of a table are judged by the combo's own, else by others on the layou
   const short = { name: "Short" };
   const { comboId: onShort } = await addCombo(book, { car: { name: "Junior" }, track, layout: short });
   const { comboId: far } = await addCombo(book, { car: { name: "Junior" }, track: { name: "Old Mill" } });
-  const layout = await book.tables.layouts.filter(({ name }) => name === "").first();
+  const layout = await book.tables.layouts
+    .toCollection()
+    .filter(({ name }) => name === "")
+    .first();
   await editLayout(book, { layoutId: layout?.id ?? "", patch: { length: 2740 } });
   await drive(book, comboId, 84_000);
   await drive(book, beside, 82_000);
