@@ -35,15 +35,15 @@ test("deleted laps of runs are listed, the last deleted first, and one that is b
   const { book, clock, runId, sessionId, lapIds } = await withLaps();
   expect(deletedLaps(await runsOfSession(book, sessionId))).toEqual([]);
   expect(await runsWithDeletedLaps(book)).toEqual([]);
-  for (const lapId of [lapIds[2], lapIds[0]]) {
+  for (const lapId of [lapIds[0], lapIds[2]]) {
     clock.pass(1000);
     await deleteLap(book, { runId, lapId });
   }
   const runs = await runsWithDeletedLaps(book);
   expect(runs.map(({ id }) => id)).toEqual([runId]);
   expect(deletedLaps(runs).map(({ runId: of, lap }) => [of, lap.id, lap.ms])).toEqual([
-    [runId, lapIds[0], 84_000],
     [runId, lapIds[2], 84_002],
+    [runId, lapIds[0], 84_000],
   ]);
   const back = await bringBackLap(book, { runId, lapId: lapIds[0] });
   expect(back.what).toBe("Lap brought back");

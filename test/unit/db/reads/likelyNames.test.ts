@@ -65,4 +65,5 @@ test("deleted names are known to nobody", async () => {
   for (const table of ["cars", "tracks", "layouts"])
     await book.database.table(table).toCollection().modify({ deletedAt: 5 });
   expect(await likelyNames(book, [{ car: "Club hâtch", track: "Cafe Ring", layout: "Cote" }])).toEqual([]);
+  expect(await likelyNames(book, [{ car: "Junior", track: "Café Ring", layout: "Cote" }])).toEqual([]);
 });
