@@ -41,7 +41,12 @@ test("all that belongs to one of two combos goes to the other, but for what is d
   await addReference(book, reference);
   const { id: gone } = await addReference(book, reference);
   await deleteReference(book, gone);
-  const { id: targetId } = await setTarget(book, { comboId, kind: "best", value: 82_000, setOn: "2026-03-10" });
+  const { id: targetId } = await setTarget(book, {
+    comboId,
+    kind: "best",
+    value: 82_000,
+    setOn: "2026-03-10",
+  });
   const said = { madeOn: "2026-03-11", by: "2026-04-01", chance: 0.4, method: "m" };
   await addForecast(book, { targetId, comboId, ...said });
   const asked = { question: "Is far better?", rigA: book.newId(), rigB: book.newId(), pairs: [] };
@@ -51,7 +56,11 @@ test("all that belongs to one of two combos goes to the other, but for what is d
   expect(change.what).toBe("Two combos made one");
   const rows = await dump(book);
   const ofCombo = ["sessions", "runs", "pages", "targets", "forecasts", "rigTests", "cornerReviews"] as const;
-  for (const table of ofCombo) expect(rows[table].map((row) => row.comboId), table).toEqual([keepId]);
+  for (const table of ofCombo)
+    expect(
+      rows[table].map((row) => row.comboId),
+      table,
+    ).toEqual([keepId]);
   expect(rows.references.find(({ id }) => id === gone)?.comboId).toBe(dropId);
   expect(rows.references.filter((row) => row.comboId === keepId)).toHaveLength(1);
   expect((await combosWithNames(book)).map(({ combo }) => combo.id)).toEqual([keepId]);
@@ -114,7 +123,11 @@ test("the layout that stays takes over what it does not know, and keeps what it 
   const kept = (await layouts()).find(({ id }) => id === keepId);
   expect(kept).toMatchObject({ sectors: 2, length: 1800, corners: [{ number: 1 }] });
   expect((await layouts()).find(({ id }) => id === dropId)?.deletedAt).toBeDefined();
-  expect((await combosWithNames(book)).map(({ layout }) => layout.name).toSorted()).toEqual(["", "", "Short"]);
+  expect((await combosWithNames(book)).map(({ layout }) => layout.name).toSorted()).toEqual([
+    "",
+    "",
+    "Short",
+  ]);
 });
 
 test("two layouts made one lose no corner and invent no length", async () => {
@@ -122,7 +135,10 @@ test("two layouts made one lose no corner and invent no length", async () => {
   await addCombo(book, { car: hatch, track: fen, layout: { name: "Short" } });
   const [keep, drop] = (await dump(book)).layouts.toSorted((a, b) => (a.name < b.name ? -1 : 1));
   const [keepId, dropId] = [keep?.id ?? "", drop?.id ?? ""];
-  await editLayout(book, { layoutId: keepId, patch: { length: 2740, corners: [{ number: 1, name: "Mill" }] } });
+  await editLayout(book, {
+    layoutId: keepId,
+    patch: { length: 2740, corners: [{ number: 1, name: "Mill" }] },
+  });
   await editLayout(book, { layoutId: dropId, patch: { length: 9, corners: [{ number: 2 }] } });
   await joinLayouts(book, { keepId, dropId });
   const kept = (await dump(book)).layouts.find(({ id }) => id === keepId);

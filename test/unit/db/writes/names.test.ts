@@ -51,8 +51,7 @@ test("a name that another one of its kind has is refused by it, and none is give
   const before = await dump(book);
   await expect(renameTrack(book, { id: idOf("Old Mill"), name: "marlow  fen" })).rejects.toMatchObject({
     code: "invalid",
-    message:
-      'Name not changed: there is a track "Marlow Fen" already. Merge the two if they are the same.',
+    message: 'Name not changed: there is a track "Marlow Fen" already. Merge the two if they are the same.',
   });
   await expect(renameLayout(book, { id: idOf("Long"), name: "SHORT" })).rejects.toMatchObject({
     message: 'Name not changed: there is a layout "Short" already. Merge the two if they are the same.',
