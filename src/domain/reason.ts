@@ -1,3 +1,4 @@
+import type { Apart } from "./standsApart.ts";
 import type { WrongMeasure } from "./wrongMeasure.ts";
 
 /** Why a figure is not given, as data: too few of something, or something else that stands in the way. */
@@ -10,6 +11,7 @@ export type Countable =
   | "clean lap with sectors"
   | "pace lap"
   | "exact pace lap"
+  | "exact clean lap"
   | "pace lap with sectors"
   | "sector"
   | "session"
@@ -58,7 +60,6 @@ export type PlainCause =
   | "more than a year away"
   | "nothing driven lately"
   | "no two laps in a row"
-  | "not a pace run"
   | "no pace run before"
   | "both runs the same"
   | "the most driven"
@@ -76,4 +77,8 @@ export type Because =
   | { readonly because: "nothing to find"; readonly gainMs: number }
   | { readonly because: "place not above zero"; readonly smallest: number }
   | { readonly because: "test stopped early"; readonly pairs: number; readonly planned: number }
+  | { readonly because: "not compared"; readonly run: NotCompared }
   | WrongMeasure;
+
+/** What keeps a run from being compared with another. */
+export type NotCompared = Apart | "race" | "partly written";

@@ -24,7 +24,7 @@ export interface ComboForLine extends Omit<ComboQuestion, "today"> {
 /** One combo's line in the table across combos; percentages compare where lap times do not. */
 export interface ComboLine {
   readonly comboId: Id;
-  /** The first and the last session of the present page. */
+  /** The first session on whatever page, and the last one of the present page. */
   readonly firstOn: CalendarDate;
   readonly firstAt: number;
   readonly lastOn: CalendarDate;
@@ -39,7 +39,7 @@ export interface ComboLine {
   /** Median of the latest session with five pace laps less the best, in percent of the best. */
   readonly usualToBestPercent: number | undefined;
   readonly cleanShare: Share | undefined;
-  readonly mistakesPer100: number | undefined;
+  readonly mistakesPer100: number;
   /** Timed laps until the first clean lap within 1 % of the best of today. */
   readonly lapsUntilOnThePace: number | undefined;
   /** Best less the newest reference lap, in percent of it. */
@@ -64,9 +64,19 @@ export function acrossCombos(combos: readonly ComboForLine[], today: CalendarDat
       const [first, last] = [digests[0], digests.at(-1)];
       return first === undefined || last === undefined
         ? []
-        : [lineOf({ ...combo, digests, standing }, first, last, today)];
+        : [lineOf({ ...combo, digests, standing }, firstOf(combo.digests) ?? first, last, today)];
     })
     .toSorted((a, b) => b.lastAt - a.lastAt);
+}
+
+/** The session in which the combo was driven first, on whatever page. */
+function firstOf(digests: readonly SessionDigest[]): SessionDigest | undefined {
+  return digests
+    .filter(isDrivenSession)
+    .reduce<SessionDigest | undefined>(
+      (first, digest) => (first === undefined || digest.startedAt < first.startedAt ? digest : first),
+      undefined,
+    );
 }
 
 function lineOf(
@@ -95,7 +105,7 @@ function lineOf(
     ),
     usualToBestPercent: percentOver(latestUsual(digests)?.ms, best?.ms),
     cleanShare: wilsonInterval(sum("clean"), sum("timed"), CONFIDENCE),
-    mistakesPer100: laps === 0 ? undefined : (100 * sum("mistakes")) / laps,
+    mistakesPer100: (100 * sum("mistakes")) / laps,
     lapsUntilOnThePace:
       best === undefined ? undefined : lapsUntilWithin(digests, best.ms * (1 + ON_THE_PACE)),
     toReferencePercent: percentOver(best?.ms, reference?.ms),

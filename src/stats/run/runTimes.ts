@@ -19,12 +19,12 @@ export interface RunTimes
 
 /**
  * Best, usual lap and scatter of one run: of its pace laps; of any other run (drill, warm-up, race, wet, easy, a guest's,
- * partly written) of its clean laps. What stands at the head of the run, and what the run says, both take it from here.
+ * partly written) of its clean laps, a race's first left out. What stands at the head of the run, and what the run says, both take it from here.
  */
 export function runTimes(run: Run, choices: Choices): RunTimes {
   const placed = placedRun(run, 0, run.startedAt, choices);
   const isPace = hasPace(run, placed);
-  const looked = isPace ? placed : placed.map(asIfPace);
+  const looked = isPace ? placed : placed.map((lap) => (isStart(run, lap) ? lap : asIfPace(lap)));
   const counted = looked.filter(({ place }) => place === "pace");
   const { median, medianDecimals, consistency } = paceFigures(looked);
   const { usualMs, usualDecimals = 3 } = run.summary ?? {};
@@ -37,13 +37,26 @@ export function runTimes(run: Run, choices: Choices): RunTimes {
     usual: usualOf(usualMs ?? median),
     usualDecimals: usualMs === undefined ? medianDecimals : usualDecimals,
     isUsualGiven: usualMs !== undefined,
-    scatter: consistency,
+    scatter: isPace ? consistency : ofCleanLaps(consistency),
   };
 }
 
 /** Whether a run is read by its pace laps. */
 export function hasPace(run: Run, placed: readonly PlacedLap[]): boolean {
   return run.guest === undefined && placed.some(({ place }) => place === "pace");
+}
+
+/** In a run that is read by its clean laps, pace laps are no reason. */
+function ofCleanLaps<T>(figure: Figure<T>): Figure<T> {
+  if (figure.known || !("needs" in figure.reason)) return figure;
+  const { of } = figure.reason;
+  const clean = of === "pace lap" ? "clean lap" : of === "exact pace lap" ? "exact clean lap" : of;
+  return unknown({ ...figure.reason, of: clean });
+}
+
+/** A race begins at a stand: its first lap tells nothing of the pace (common practice, no source). */
+function isStart({ kind }: Run, { index }: PlacedLap): boolean {
+  return kind === "race" && index === 0;
 }
 
 function asIfPace(placed: PlacedLap): PlacedLap {
