@@ -1,6 +1,6 @@
 import "fake-indexeddb/auto";
 
-import { afterEach, expect, test } from "vitest";
+import { afterEach, expect, test, vi } from "vitest";
 import { dump, newestSchema, rawRows, rowCounts, salvage } from "#db";
 import { type AllRows, asideRow, everyTable, noRows, tableNames } from "#domain";
 import { aLogbook } from "../../support/aLogbook.ts";
@@ -39,7 +39,7 @@ test("rows come in the order of their ids", async () => {
 test("rows set aside come along, those found while reading too, in the order of their ids and each once", async () => {
   const old = ["ffff", "0000", "8888"].map((end) => ({
     ...asideRow("tracks", { name: 8 }, "name: not a text", 1),
-    id: `000000000000${end}`,
+    id: `${end}000000000000`,
   }));
   const bad = car(2, 42);
   const found = asideRow("cars", bad, "name: not a text", newestSchema);
@@ -91,6 +91,44 @@ test("a logbook that is closed says that it was not read", async () => {
     code: "closed",
     message: expect.stringMatching(/^Logbook not read: /),
   });
+});
+
+test("a logbook of a newer version that sets nothing aside is read all the same", async () => {
+  const book = await withRows({ cars: [car(1)] });
+  const { aside: _, ...newer } = book;
+  expect(await dump(newer)).toEqual({ ...noRows, cars: [car(1)] });
+  book.close();
+});
+
+test("read raw, a browser that gives no database says that the logbook was not read", async () => {
+  const open = vi.spyOn(indexedDB, "open").mockImplementation(() => {
+    throw new DOMException("denied", "SecurityError");
+  });
+  await expect(rawRows("denied")).rejects.toMatchObject({
+    code: "refused",
+    message: expect.stringMatching(/^Logbook not read: /),
+  });
+  open.mockRestore();
+});
+
+test("read raw, a connection that is lost says that the logbook was not read", async () => {
+  const book = await withRows({ cars: [car(1)] });
+  book.close();
+  const keys = vi.spyOn(IDBObjectStore.prototype, "getAllKeys").mockImplementation(() => {
+    throw new DOMException("lost", "UnknownError");
+  });
+  mend = failReadsOf([{ table: "cars", id: idAt(1) }]);
+  await expect(rawRows(book.name)).rejects.toMatchObject({
+    code: "closed",
+    message: expect.stringMatching(/^Logbook not read: /),
+  });
+  keys.mockRestore();
+});
+
+test("read raw, a logbook that sets nothing aside has no such table in its backup", async () => {
+  const book = await withRows({});
+  book.close();
+  expect(Object.keys((await rawRows(book.name)).rows)).toEqual(Object.keys(noRows));
 });
 
 test("rows and laps are counted table by table", () => {

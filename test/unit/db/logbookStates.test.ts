@@ -139,6 +139,53 @@ test("a logbook wiped while the app is open is not begun anew by what is read or
   expect(await databases()).not.toContain(book.name);
 });
 
+test("a logbook wiped between being found and being opened is missed, and none is begun in its place", async () => {
+  const { book } = await aLogbook();
+  book.close();
+  const open = indexedDB.open.bind(indexedDB);
+  vi.spyOn(indexedDB, "open").mockImplementationOnce((name) => {
+    const request = open(name);
+    request.addEventListener("success", () => indexedDB.deleteDatabase(name));
+    return request;
+  });
+  await expect(openLogbook({ name: book.name, ...tools })).rejects.toMatchObject({
+    message: expect.stringMatching(/^(Logbook not opened|The stored logbook has disappeared)/),
+  });
+  expect(await databases()).not.toContain(book.name);
+});
+
+test("a logbook that the browser cleared with all of the site is said to be gone, and stays gone", async () => {
+  const { book } = await aLogbook();
+  const native = book.database.backendDB();
+  Object.assign(indexedDB, new IDBFactory());
+  forceCloseDatabase(native as never);
+  await vi.waitFor(() => expect(book.status.get()).toEqual({ kind: "gone" }));
+  expect(await databases()).toEqual([]);
+  await expect(book.tables.cars.count()).rejects.toMatchObject({ name: "DatabaseClosedError" });
+  expect(await databases()).toEqual([]);
+});
+
+test("what is changed in a logbook gets a mark, and what cannot be right among marks and rows aside is gone around", async () => {
+  const { book } = await aLogbook();
+  await book.database.table("cars").put(wholeRows.cars);
+  expect(await book.changeMarks?.toArray()).toEqual([{ id: "cars", mark: expect.any(String) }]);
+  await book.database.table("changeMarks").put({ id: "cars", mark: 7 });
+  await book.database.table("aside").put({ id: "a", table: 7, schema: 1, why: "" });
+  expect(await book.changeMarks?.toArray()).toEqual([]);
+  expect(await book.aside?.toArray()).toEqual([{ id: "a", table: "nowhere", schema: 1, why: "" }]);
+  book.close();
+});
+
+test("a logbook that is closed lets go of its database", async () => {
+  const { book } = await aLogbook();
+  book.close();
+  expect(book.database.isOpen()).toBe(false);
+  const reading = await openLogbook({ name: book.name, ...tools, mode: "read" });
+  reading.close();
+  await Dexie.delete(book.name);
+  expect(await databases()).not.toContain(book.name);
+});
+
 test("a connection that is lost and cannot be had again is given up after a second of trying", async () => {
   const { book } = await aLogbook();
   const open = vi.spyOn(indexedDB, "open").mockImplementation(() => {
