@@ -72,7 +72,7 @@ function mergeTable<R extends Stamped>(rows: readonly R[]): R[] {
   return [...kept.values()].sort(byId);
 }
 
-const byId = (a: Stamped, b: Stamped) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
+const byId = (a: Stamped, b: Stamped) => (a.id < b.id ? -1 : 1);
 
 /** A lap together with the run it is in, so that both travel together. */
 type PlacedLap = Lap & { readonly runId: Id };
