@@ -69,7 +69,16 @@ export const rooms = {
   ),
   // The hooks of live are tried with their screens, in test/components; what they call is judged here.
   "live/errands": { aim: 70, runs: 10, tests: ["test/unit/live/errands"] },
-  "live/jobs": { aim: 70, runs: 10, tests: ["test/unit/live/jobs"] },
+  "live/jobs": {
+    aim: 70,
+    runs: 10,
+    tests: ["test/unit/live/jobs"],
+    without: [
+      "goes through more sessions than are read at once",
+      "two hundred combos take no more reads than three",
+      "after more sessions than are made at once none waits any more",
+    ],
+  },
   "db/checks": ofDb(),
   "db/edge": ofDb(),
   "db/migrations": ofDb(),
