@@ -1,14 +1,6 @@
 import "fake-indexeddb/auto";
 import { expect, test } from "vitest";
-import {
-  addCombo,
-  addReference,
-  type KeptAnswer,
-  openLogbook,
-  setPreferences,
-  setTarget,
-  turnPage,
-} from "#db";
+import { addCombo, addReference, openLogbook, setPreferences, setTarget, turnPage } from "#db";
 import { addDays } from "#domain";
 import { askHere } from "#live";
 import { addSessions } from "../../../support/addSessions.ts";
@@ -100,7 +92,11 @@ test("laps count as the driver's preferences say", async () => {
 async function aKeptCurve(count?: number) {
   const { book, review, comboId } = await evenings(count);
   const { curve } = await review();
-  const table = book.database.table<KeptAnswer>("keptAnswers");
+  const table = book.database.table<{
+    readonly id: string;
+    readonly version: string;
+    readonly answer: unknown;
+  }>("keptAnswers");
   const [kept] = await table.toArray();
   if (kept === undefined) throw new Error("nothing is kept");
   const whole = kept.answer as { readonly today: string; readonly curve: unknown };
