@@ -67,7 +67,6 @@ export const rooms = {
       "mann-kendall-theil-sen",
     ),
   ),
-  // The hooks of live are tried with their screens, in test/components; what they call is judged here.
   "live/errands": { aim: 70, runs: 10, tests: ["test/unit/live/errands"] },
   "live/jobs": {
     aim: 70,
@@ -79,6 +78,11 @@ export const rooms = {
       "after more sessions than are made at once none waits any more",
     ],
   },
+  // What stands beside those two folders, chapter by chapter. Hooks are drawn, so these rooms have a page.
+  "live/worker": ofLive(
+    ["ask", "runErrand", "sendOut", "worker", "workerLine"],
+    ["ask", "runErrand", "sendOut", "worker", "workerLine"].map((name) => `unit/live/${name}.test.ts`),
+  ),
   "db/checks": ofDb(),
   "db/edge": ofDb(),
   "db/migrations": ofDb(),
@@ -105,6 +109,12 @@ function ofDb() {
       "test/unit/db/whatIsLetIn.test.ts",
     ],
   };
+}
+
+/** A chapter of live's own files: their names, and tests within test. */
+function ofLive(names, tests) {
+  const files = names.map((name) => `src/live/${name}${name.includes(".") ? "" : ".ts"}`);
+  return { aim: 70, runs: 10, files, tests: tests.map((place) => `test/${place}`) };
 }
 
 /** Folders of checks against published values. */
