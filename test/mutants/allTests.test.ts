@@ -1,3 +1,5 @@
+// Dexie looks for a database when it is loaded first, by whichever file of tests that is.
+import "fake-indexeddb/auto";
 import { describe, inject } from "vitest";
 
 // Each file is a suite, so that what it does before each of its tests is done before no other.

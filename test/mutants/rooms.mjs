@@ -83,6 +83,28 @@ export const rooms = {
     ["ask", "runErrand", "sendOut", "worker", "workerLine"],
     ["ask", "runErrand", "sendOut", "worker", "workerLine"].map((name) => `unit/live/${name}.test.ts`),
   ),
+  "live/drafts": {
+    ...ofLive(
+      [
+        "browserTab",
+        "findDrafts",
+        "keepDraft",
+        "sayTypedFault",
+        "typedWords",
+        "useDraft",
+        "useDraftsFrom",
+        "useStoredText",
+        "whenSeen",
+      ],
+      [
+        ...["findDrafts", "keepDraft", "typedWords"].map((name) => `unit/live/${name}.test.ts`),
+        ...["browserTab", "useDraft", "useDraftsFrom", "useStoredText", "whenSeen"].map(
+          (name) => `components/live/${name}.test.tsx`,
+        ),
+      ],
+    ),
+    isOnPage: true,
+  },
   "db/checks": ofDb(),
   "db/edge": ofDb(),
   "db/migrations": ofDb(),

@@ -80,6 +80,13 @@ test("what was driven on another combo is in no review of this one", async () =>
   book.close();
 });
 
+test("a session whose date is in doubt is in no review", async () => {
+  const { book, comboId, ids, review } = await evenings();
+  await addSessions(book, comboId, [{ date: "2026-03-20", laps }]);
+  expect((await review()).points.map(({ sessionId }) => sessionId)).toEqual(ids);
+  book.close();
+});
+
 test("laps count as the driver's preferences say", async () => {
   const { book, review } = await evenings();
   expect((await review()).points.map(({ paceLaps }) => paceLaps)).toEqual([5, 5, 5]);
@@ -152,6 +159,7 @@ test("a kept curve that the browser has damaged is drawn anew", async () => {
     {},
     { today },
     { ...whole, today: undefined },
+    { ...whole, today: new Date(0) },
     { ...whole, curve: null },
     { ...whole, curve: "curve" },
     { ...whole, curve: { known: true } },
@@ -163,8 +171,10 @@ test("a kept curve that the browser has damaged is drawn anew", async () => {
     withValue({ ahead: undefined }),
     withValue({ ahead: {} }),
     withValue({ now: null }),
+    withValue({ now: undefined }),
     withValue({ now: Number.POSITIVE_INFINITY }),
     withValue({ levelsOff: null }),
+    withValue({ levelsOff: undefined }),
     withValue({ levelsOff: Number.NaN }),
     withValue({ sessionsLeftOut: Number.NaN }),
   ];

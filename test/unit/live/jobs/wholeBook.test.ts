@@ -84,6 +84,18 @@ test("a week says on which days the sessions before and after it lie", async () 
   book.close();
 });
 
+test("the nearest session is found whichever combo it is of", async () => {
+  const { book, hatch, kart, week } = await twoCombos(["2026-02-10"]);
+  await addSessions(book, hatch, [
+    { date: "2026-02-22", laps },
+    { date: "2026-03-04", laps },
+  ]);
+  await addSessions(book, kart, [{ date: "2026-02-15", laps }]);
+  expect(await week("2026-02-23")).toMatchObject({ before: "2026-02-22", after: "2026-03-04" });
+  expect(await week("2026-02-16")).toMatchObject({ before: "2026-02-15", after: "2026-03-04" });
+  book.close();
+});
+
 test("a session in which no lap was driven is not the nearest one of a week", async () => {
   const { book, hatch, week } = await twoCombos(["2026-02-10"]);
   await addSessions(book, hatch, [{ date: "2026-02-26", laps: [] }]);
