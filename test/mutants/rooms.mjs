@@ -1,6 +1,7 @@
 /**
  * Which tests stand for a room: those in its folder, the checks against published values that use it, and what else
- * is named here. Simulated drivers and long random histories are left out: they would run once a mutant. `runs` is how
+ * is named here. `files` are those of a chapter that is no folder, `isOnPage` gives its tests a page, and a test that takes
+ * longer than `longestMs` fails. Simulated drivers and long random histories are left out: they would run once a mutant. `runs` is how
  * often a property is tried at most; `without` names files and single tests. Large rooms are judged chapter by chapter.
  * A room that has no score in scores.json has not been judged yet.
  */
@@ -105,6 +106,18 @@ export const rooms = {
     ),
     isOnPage: true,
   },
+  "live/writes": {
+    ...ofLive(
+      ["newLaps", "sayNeededSpace", "useForm", "useGiveRun", "useShelfWrite", "useWrite", "useWriteForm"],
+      [
+        ...["newLaps", "sayNeededSpace"].map((name) => `unit/live/${name}.test.ts`),
+        ...["useForm", "useGiveRun", "useWrite", "useWriteForm"].map(
+          (name) => `components/live/${name}.test.tsx`,
+        ),
+      ],
+    ),
+    isOnPage: true,
+  },
   "db/checks": ofDb(),
   "db/edge": ofDb(),
   "db/migrations": ofDb(),
@@ -136,7 +149,7 @@ function ofDb() {
 /** A chapter of live's own files: their names, and tests within test. */
 function ofLive(names, tests) {
   const files = names.map((name) => `src/live/${name}${name.includes(".") ? "" : ".ts"}`);
-  return { aim: 70, runs: 10, files, tests: tests.map((place) => `test/${place}`) };
+  return { aim: 70, runs: 10, longestMs: 8000, files, tests: tests.map((place) => `test/${place}`) };
 }
 
 /** Folders of checks against published values. */

@@ -153,7 +153,8 @@ function makeVitest(plugins) {
     include: ["test/mutants/allTests.test.ts"],
     pool: "threads",
     maxWorkers: 1,
-    testTimeout: 120_000,
+    // A test that waits for what a mutant keeps from coming fails by it.
+    testTimeout: Number(process.env.LAP_LEDGER_MUTANTS_LONGEST_MS),
     reporters: [{}],
     runner: here("stayingTests.ts"),
     env: { TZ: "Europe/Berlin" },

@@ -9,7 +9,6 @@ import { freshBrowser } from "./freshBrowser.ts";
 
 // A busy machine draws slowly; waiting longer makes no test pass that should not.
 configure({ asyncUtilTimeout: 20_000 });
-vi.setConfig({ testTimeout: 30_000 });
 
 /** Where the tests of hooks stand: 25 November 2026, 19:00 in Berlin. */
 const at = Date.UTC(2026, 10, 25, 18);
