@@ -77,6 +77,19 @@ test("the worker that looked at a file does what is done with that file, and is 
   expect(workers).toHaveLength(2);
 });
 
+test("only a look is waited with: whatever else is done with a file ends its worker, watched or not", async () => {
+  const source = new Blob(["rows"]);
+  const { signal } = new AbortController();
+  const details = { source, from: "PC", title: "Evenings", isDateConfirmed: false };
+  const merged = sendToWorker("book", "merge", details, { signal });
+  answer(workers[0], 1, "merged");
+  await merged;
+  const kept = sendToWorker("book", "keep", { title: "Evenings", why: "merge" }, { signal });
+  answer(workers[1], 1, "kept");
+  await kept;
+  expect(workers.map(({ isEnded }) => isEnded)).toEqual([true, true]);
+});
+
 test("another file, even one of the same bytes, is not that file, and neither is none", async () => {
   const { worker } = await look(new Blob(["rows"]));
   void merge(new Blob(["rows"])).catch(() => undefined);

@@ -1,4 +1,5 @@
 import "fake-indexeddb/auto";
+import { Dexie } from "dexie";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { addCombo, deleteDatabase, idMaker, openLogbook } from "#db";
 import type { FromWorker, ToWorker } from "../../../src/live/workerMessages.ts";
@@ -64,7 +65,11 @@ test("what is stored after the first job is in the second one", async () => {
   expect(await searched(1, book.name)).toMatchObject([{ result: { sessionCount: 1 } }]);
   const combo = await book.tables.combos.toCollection().first();
   await addSessions(book, combo?.id ?? "", [{ date: "2026-03-02", laps: [84_000] }]);
+  const opening = vi.spyOn(Dexie.prototype, "open");
   expect(await searched(2, book.name)).toMatchObject([{ result: { sessionCount: 2 } }]);
+  // The connection of the first one is still open.
+  expect(opening).not.toHaveBeenCalled();
+  opening.mockRestore();
   book.close();
 });
 
@@ -99,6 +104,7 @@ test("a run that cannot be read is named with each answer as long as it cannot b
   const book = await evenings(1);
   const run = await book.tables.runs.toCollection().first();
   const id = run?.id ?? "";
+  await asked(4, { kind: "job", logbook: book.name, name: "freshen", details: null });
   expect(await searched(1, book.name)).toMatchObject([
     { kind: "result", result: { sessions: [{ laps: 2 }] } },
   ]);
@@ -108,6 +114,11 @@ test("a run that cannot be read is named with each answer as long as it cannot b
       { kind: "unreadable", rows: [{ table: "runs", id }] },
       { kind: "result", result: { sessions: [{ laps: 0 }] } },
     ]);
+  // It stays named in the answer of a job that does not come upon it.
+  expect(await asked(5, { kind: "job", logbook: book.name, name: "freshen", details: null })).toMatchObject([
+    { kind: "unreadable", rows: [{ table: "runs", id }] },
+    { kind: "result", result: 0 },
+  ]);
   book.close();
 });
 

@@ -76,6 +76,15 @@ test("how far it is, and rows that could not be read, are told to whoever asked,
   expect(onOthers).not.toHaveBeenCalled();
 });
 
+test("whoever does not follow how far it is misses nothing", async () => {
+  const { line, worker } = aLine();
+  const asked = line.send(job);
+  worker.say({ number: 1, kind: "progress", progress: { step: "Reading" } });
+  worker.say({ number: 1, kind: "unreadable", rows: [] });
+  worker.say({ number: 1, kind: "result", result: "done" });
+  expect(await asked).toBe("done");
+});
+
 test("words of the worker about a question that is over are not heard", async () => {
   const { line, worker } = aLine();
   const onProgress = vi.fn();
