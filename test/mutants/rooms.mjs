@@ -146,6 +146,33 @@ export const rooms = {
     ),
     isOnPage: true,
   },
+  "live/opening": {
+    ...ofLive(
+      ["LogbookProvider.tsx", "openAtStart", "readAgainEverywhere", "sayLost"],
+      ["components/live/openAtStart.test.tsx"],
+    ),
+    isOnPage: true,
+  },
+  "live/files": {
+    ...ofLive(
+      [
+        "enterOrDelete",
+        "handOverBackup",
+        "mergeDeed",
+        "neededBy",
+        "putDatesRight",
+        "saveBackup",
+        "useErrand",
+        "useFolder",
+        "useIncoming",
+        "useLeaveDemo",
+        "useLoadDemo",
+        "useRemoveLogbook",
+      ],
+      ["backups", "errandHooks", "useLeaveDemo"].map((name) => `components/live/${name}.test.tsx`),
+    ),
+    isOnPage: true,
+  },
   "db/checks": ofDb(),
   "db/edge": ofDb(),
   "db/migrations": ofDb(),

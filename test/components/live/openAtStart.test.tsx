@@ -30,7 +30,7 @@ import { aLap } from "../../support/aLap.ts";
 import { freshBrowser } from "../../support/freshBrowser.ts";
 
 const at = Date.UTC(2026, 10, 25, 18);
-const noMarkers = { logbook: undefined, markers: {} };
+const noMarkers = { markers: {} };
 
 /** A session with a lap, which is deleted again where that is asked for. */
 async function anEvening(book: Logbook, isDeleted = false) {
@@ -89,7 +89,7 @@ it("makes the first logbook where there is none, and notes the days on which one
 it("an empty shelf on a device that remembers sessions is a logbook lost, with the day of its last backup", async () => {
   const { onShelf, open, name, marker } = await aBrowser();
   await onShelf((shelf) => shelf.logbooks.delete(name));
-  const lost = (markers: Record<string, never>) => open({ logbook: undefined, markers });
+  const lost = (markers: Record<string, never>) => open({ markers });
   await expect(lost({ a: marker(3) })).rejects.toMatchObject({
     code: "gone",
     message:
@@ -154,7 +154,7 @@ it("the browser's own surroundings are its clock, its zone, ids that sort by tim
 });
 
 /** The page around an open logbook, and what its parts are handed. */
-async function aPage(opening?: Promise<Opened>) {
+async function aPage(begin?: () => Promise<Opened>) {
   const browser = await aBrowser();
   const { surroundings } = browser;
   const sendOut = sendHere(surroundings);
@@ -184,7 +184,7 @@ async function aPage(opening?: Promise<Opened>) {
       <Part />
     </LogbookProvider>
   );
-  const begun = opening ?? openAtStart(surroundings, useDevice.getState());
+  const begun = begin?.() ?? openAtStart(surroundings, useDevice.getState());
   const page = render(draw(begun));
   return { ...browser, sendOut, handed, asks, draw, ...page };
 }
@@ -220,7 +220,7 @@ it("another logbook takes the place of the open one, which is closed, with nothi
 });
 
 it("says what went wrong and what was asked for, and the way to try again or another", async () => {
-  const { asks, name, onShelf, surroundings } = await aPage(
+  const { asks, name, onShelf, surroundings } = await aPage(() =>
     Promise.reject(new LedgerFault("refused", "Site data are not allowed.")),
   );
   expect(await screen.findByRole("alert")).toHaveTextContent("refused: Site data are not allowed.");
@@ -238,16 +238,17 @@ it("says what went wrong and what was asked for, and the way to try again or ano
 });
 
 it("an error that is no fault of the book is said in its own words", async () => {
-  await aPage(Promise.reject(new TypeError("a slip")));
+  await aPage(() => Promise.reject(new TypeError("a slip")));
   expect(await screen.findByRole("alert")).toHaveTextContent("failed: TypeError: a slip");
 });
 
 it("a page that is gone before its logbook is open hears no more of it", async () => {
   let settle: (opened: Opened) => void = () => undefined;
   const { unmount, name } = await aPage(
-    new Promise<Opened>((resolve) => {
-      settle = resolve;
-    }),
+    () =>
+      new Promise<Opened>((resolve) => {
+        settle = resolve;
+      }),
   );
   unmount();
   useDevice.setState({ logbook: "another" });
