@@ -1,9 +1,9 @@
 /**
  * Which tests stand for a room: those in its folder, the checks against published values that use it, and what else
- * is named here. `files` are those of a chapter that is no folder, `isOnPage` gives its tests a page, and a test that takes
- * longer than `longestMs` fails. Simulated drivers and long random histories are left out: they would run once a mutant. `runs` is how
+ * is named here. Simulated drivers and long random histories are left out: they would run once a mutant. `runs` is how
  * often a property is tried at most; `without` names files and single tests. Large rooms are judged chapter by chapter.
- * A room that has no score in scores.json has not been judged yet.
+ * A chapter that is no folder names its `files`. Tests of hooks need a page (`isOnPage`), and wait for what a mutant keeps
+ * from coming: after `longestMs` they have failed. A room that has no score in scores.json has not been judged yet.
  */
 export const rooms = {
   domain: {
@@ -98,7 +98,9 @@ export const rooms = {
         "whenSeen",
       ],
       [
-        ...["findDrafts", "keepDraft", "typedWords"].map((name) => `unit/live/${name}.test.ts`),
+        ...["findDrafts", "keepDraft", "sayTypedFault", "typedWords"].map(
+          (name) => `unit/live/${name}.test.ts`,
+        ),
         ...["browserTab", "useDraft", "useDraftsFrom", "useStoredText", "whenSeen"].map(
           (name) => `components/live/${name}.test.tsx`,
         ),

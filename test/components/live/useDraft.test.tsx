@@ -65,6 +65,34 @@ it("what is typed before the old draft has been read wins over it", async () => 
   await waitFor(async () => expect(await texts(page.shelf)).toEqual(["new"]));
 });
 
+it("what was left is offered, not taken, once something is typed here, however early", async () => {
+  const page = await hooksAt();
+  await leave(page, "gone", "1:24");
+  const { result } = page.draw(drafted, "entry s");
+  act(() => result.current.set({ text: "new", lap: 1 }));
+  await waitFor(() => expect(result.current.isRead).toBe(true));
+  expect(result.current.value.text).toBe("new");
+  expect(result.current.left.map(({ text }) => text)).toEqual(["1:24"]);
+  await waitFor(async () => expect((await texts(page.shelf)).sort()).toEqual(["1:24", "new"]));
+});
+
+it("a page that is gone before its old draft has been read says nothing of it", async () => {
+  const page = await hooksAt();
+  let fail: (error: unknown) => void = () => undefined;
+  const reading = new Promise((_, reject) => {
+    fail = reject;
+  });
+  vi.spyOn(page.shelf.drafts, "where").mockReturnValue({
+    startsWith: () => ({ toArray: () => reading }),
+  } as never);
+  const { unmount } = page.draw(drafted, "entry s");
+  await act(async () => undefined);
+  unmount();
+  fail(new DOMException("broken", "UnknownError"));
+  await act(async () => undefined);
+  expect(said()).toEqual([]);
+});
+
 it("another thing that is drafted has a text of its own", async () => {
   const { draw, shelf } = await hooksAt();
   const { result, rerender } = draw(drafted, "entry a" as string);

@@ -91,14 +91,17 @@ test("what another open tab holds is neither taken nor offered", async () => {
   expect(await findDrafts(shelf, tabAmong("other"), about, may)).toEqual({ mine: undefined, left: [] });
 });
 
-test("where another tab was quicker, what there is now is found", async () => {
-  await typed("gone", "1:24");
-  // Between the look and the taking the row is gone.
+test("where another tab was quicker, what there is now is offered, and nothing more is taken", async () => {
+  const row = await typed("gone", "1:24");
+  // Between the look and the taking the row is gone, and another tab that is gone by then has left one.
   const mayTake = () => {
     void shelf.drafts.clear();
+    const key = draftKey(about, "gone too");
+    void shelf.drafts.put({ ...row, key, tab: "gone too", text: "1:25" });
     return true;
   };
-  expect(await findDrafts(shelf, tabAmong(), about, mayTake)).toEqual({ mine: undefined, left: [] });
+  const { mine, left } = await findDrafts(shelf, tabAmong(), about, mayTake);
+  expect([mine, left.map(textOf)]).toEqual([undefined, ["1:25"]]);
 });
 
 test("of several things what is mine and what was left is found, and nothing of an open tab", async () => {

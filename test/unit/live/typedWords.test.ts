@@ -13,7 +13,7 @@ test("a half-typed form is known by its words, one after the other, without ids 
 });
 
 test("only what is an id is left out, not each word that holds those letters", () => {
-  expect(typedWords({ id: "1", carId: "2", idea: "brake later", Identity: "me" })).toBe("brake later · me");
+  expect(typedWords({ id: "1", carId: "2", idea: "brake later", grid: "front" })).toBe("brake later · front");
 });
 
 test("a text is its own words, and what is no text has none", () => {
