@@ -1,6 +1,7 @@
 import { lapsInOrder } from "./lapSets.ts";
 import { placeOfRemarks, type RemarkPlace } from "./remarks.ts";
 import type { Lap, Run } from "./rows.ts";
+import { setApart } from "./standsApart.ts";
 
 /** Why a lap driven is a pace lap or is not; each lap driven has one place, so the counts add up. */
 export const lapPlaces = [
@@ -82,12 +83,8 @@ export function isPaceRun(run: Pick<Run, "kind" | "effort" | "surface" | "guest"
 }
 
 /** The place of all laps of a run for the way it was driven; undefined for a pace run. */
-function placeOfRun({ kind, effort, surface }: Pick<Run, "kind" | "effort" | "surface">) {
-  if (kind === "race") return "race";
-  if (kind === "warm-up") return "warmUp";
-  if (kind === "drill") return "drill";
-  if (surface !== "dry") return "wet";
-  return effort === "easy" || effort === "learning" ? "easy" : undefined;
+function placeOfRun(run: Pick<Run, "kind" | "effort" | "surface">) {
+  return run.kind === "race" ? "race" : setApart(run);
 }
 
 /** No laps at all. */

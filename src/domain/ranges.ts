@@ -38,6 +38,9 @@ export function isSayable(value: unknown): value is number {
   return Number.isFinite(value) && (value as number) >= firstSayable && (value as number) <= lastSayable;
 }
 
+/** Most signs typed of where a reference lap comes from. */
+export const longestSource = 500;
+
 /** Most signs of a name, and of a note or any other longer text. */
 export const longestName = 400;
 export const longestText = 20_000;

@@ -1,3 +1,4 @@
+import type { Apart } from "./standsApart.ts";
 import type { WrongMeasure } from "./wrongMeasure.ts";
 
 /** Why a figure is not given, as data: too few of something, or something else that stands in the way. */
@@ -58,7 +59,6 @@ export type PlainCause =
   | "more than a year away"
   | "nothing driven lately"
   | "no two laps in a row"
-  | "not a pace run"
   | "no pace run before"
   | "both runs the same"
   | "the most driven"
@@ -76,4 +76,8 @@ export type Because =
   | { readonly because: "nothing to find"; readonly gainMs: number }
   | { readonly because: "place not above zero"; readonly smallest: number }
   | { readonly because: "test stopped early"; readonly pairs: number; readonly planned: number }
+  | { readonly because: "not compared"; readonly run: NotCompared }
   | WrongMeasure;
+
+/** What keeps a run from being compared with another. */
+export type NotCompared = Apart | "race" | "partly written";

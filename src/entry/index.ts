@@ -7,6 +7,7 @@ export { oddInTable, type TableCombo } from "./oddInTable.ts";
 export { nothingTyped, parseEntry } from "./parseEntry.ts";
 export { type PasteLine, parsePaste } from "./parsePaste.ts";
 export { type Measure, readMeasure, writeMeasure } from "./readMeasure.ts";
+export { type ReadReferenceLap, readReferenceLap, type TypedReferenceLap } from "./readReferenceLap.ts";
 export { readTime, type TimeContext } from "./readTime.ts";
 export { sourceOf } from "./sourceOf.ts";
 export { usualLap } from "./usualLap.ts";

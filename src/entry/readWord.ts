@@ -73,7 +73,8 @@ function example(text: string): string {
     .replace(/([:.,'"+-])[:.,'"+-]+/g, "$1")
     .replace(/,/g, ".")
     .replace(/[:.'"+-]$/, "");
-  const tries = [plain, `0${plain}`, `${plain}.0`];
+  const minutesAlone = /\d[:']$/.test(text) ? [`${plain}:23.456`] : [];
+  const tries = [...minutesAlone, plain, `0${plain}`, `${plain}.0`];
   const found = tries.find((candidate) => candidate.length <= 15 && readFullForm(candidate)?.ok === true);
   return found ?? "1:23.456, for example";
 }

@@ -79,8 +79,8 @@ function refused(text: string, wrong: string, right: string): Reading<never> {
   return { ok: false, problem: { at: 0, length: text.length, wrong: `${shown(text)} ${wrong}.`, right } };
 }
 
-/** A problem inside a cell, with the cell named: the row has others. */
+/** A problem with part of a cell, with the cell named: the row has others. One with all of it names it already. */
 function refusedAs(text: string, problem: Problem): Reading<never> {
-  const wrong = problem.wrong.includes(text) ? problem.wrong : `${shown(text)}: ${problem.wrong}`;
-  return { ok: false, problem: { ...problem, wrong } };
+  const isPart = problem.length > 0 && problem.length < text.length;
+  return { ok: false, problem: { ...problem, wrong: `${isPart ? `${shown(text)}: ` : ""}${problem.wrong}` } };
 }

@@ -11,7 +11,7 @@ type Changed = Pick<ComboReview, "accountChange">;
 /**
  * What became of the mean lap since the period before, and which line did most of it.
  * @param before the period before in words: "the 4 weeks before"
- * @example "Mean lap −0.33 s against the 4 weeks before; most moved pace, −0.62 s, surely"
+ * @example "Mean lap −0.33 s against the 4 weeks before; most moved pace, −0.62 s, very likely"
  */
 export function accountChangeTitle({ accountChange }: Changed, before: string): string {
   if (!accountChange.known) return sayTooFew(accountChange.reason);
@@ -26,11 +26,11 @@ export function accountChangeTitle({ accountChange }: Changed, before: string): 
 export function accountChangeReading({ accountChange }: Changed): string {
   if (!accountChange.known) return "Both periods need a session with five pace laps.";
   const { laps, lapsBefore, lines } = accountChange.value;
-  const unsure = lines.filter((line) => line.ms !== 0 && sureness(line) !== "surely");
+  const unsure = lines.filter((line) => line.ms !== 0 && sureness(line) !== "very likely");
   const from = `From ${counted(laps, "lap")} now and ${lapsBefore} before, each period against the same lap.`;
   if (unsure.length === 0) return `${from} Each line that moved did so more than chance would.`;
   const names = unsure.map(({ line }) => accountLineNames[line]).join(", ");
-  return `${from} Perhaps by chance: ${names}.`;
+  return `${from} May be chance: ${names}.`;
 }
 
 /** The line that moved most, whichever way. */
@@ -39,7 +39,7 @@ export function mostMoved({ lines }: AccountChange): ChangedLine {
 }
 
 /** A line that moved one way in the sum and another from session to session is not sure. */
-function sureness({ ms, shift }: ChangedLine): "surely" | "perhaps by chance" {
+function sureness({ ms, shift }: ChangedLine): "very likely" | "may be chance" {
   const agrees = shift.known && isClear(shift.value) && Math.sign(shift.value.estimate) === Math.sign(ms);
-  return agrees ? "surely" : "perhaps by chance";
+  return agrees ? "very likely" : "may be chance";
 }

@@ -90,7 +90,7 @@ export function sayAcross(figure: AcrossFigure, value: number): string {
 /**
  * What the chart of a figure finds from combo to combo.
  * @param days from the first day of the first combo to that of the last
- * @example "Scatter from combo to combo: lower by 0.12 % in 8 weeks, surely more than 0.04 %"
+ * @example "Scatter from combo to combo: lower by 0.12 % in 8 weeks, very likely at least 0.04 %"
  */
 export function acrossTitle(figure: AcrossFigure, trend: Figure<SessionTrend>, days: number): string {
   const { name } = acrossWords[figure];

@@ -29,6 +29,11 @@ export function sayNearTheBest(near: NearTheBest | undefined, marginPercent: num
   return `${near.within} of ${laps} within ${marginPercent} % of the best of their session`;
 }
 
-function between({ low, high }: Share): string {
-  return `between ${Math.floor(low * 100)} and ${Math.ceil(high * 100)}`;
+/** The ends of a share's interval in whole percent, rounded outwards: what lies outside is ruled out. */
+export function shareEnds({ low, high }: Pick<Share, "low" | "high">): readonly [low: number, high: number] {
+  return [Math.floor(low * 100), Math.ceil(high * 100)];
+}
+
+function between(share: Share): string {
+  return `between ${shareEnds(share).join(" and ")}`;
 }

@@ -4,7 +4,7 @@ import { pace, sayClear } from "./shift.ts";
 
 /**
  * A clear change of the usual lap from another run.
- * @example "faster than run 1 by 0.24 s, surely more than 0.05 s"
+ * @example "faster than run 1 by 0.24 s, very likely at least 0.05 s"
  */
 export function clearChangeFromRun({
   n,

@@ -8,7 +8,7 @@ type Reviewed = Pick<ComboReview, "steadiness" | "points">;
 
 /**
  * Whether the driver got steadier: the trend of the scatter in percent of the usual lap.
- * @example "Steadier by 0.12 % of a lap in 8 weeks, surely more than 0.04 % of a lap"
+ * @example "Steadier by 0.12 % of a lap in 8 weeks, very likely at least 0.04 % of a lap"
  */
 export function steadinessTitle({ steadiness, points }: Reviewed): string {
   return steadiness.known ? trendTitle(steadiness.value, told(points)) : sayTooFew(steadiness.reason);

@@ -35,7 +35,7 @@ export function toldDifferences(all: readonly FactorGroups[]): ToldDifference[] 
 
 /**
  * One difference with its interval and what it rests on.
- * @example "wet against dry: slower by 8.90 s, surely more than 8.10 s, in the same 6 sessions"
+ * @example "wet against dry: slower by 8.90 s, very likely at least 8.10 s, in the same 6 sessions"
  */
 export function sayDifference({ value, usual, difference }: ToldDifference): string {
   const found = isClear(difference)

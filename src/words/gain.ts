@@ -1,5 +1,5 @@
 import { daysBetween, type Figure } from "#domain";
-import type { LevelGain } from "#stats";
+import { type LevelGain, SEASON_DAYS } from "#stats";
 import { hundredths, sayAmount, tenths, towardsZero } from "./amount.ts";
 import { certaintyOf } from "./certainty.ts";
 import { counted } from "./counted.ts";
@@ -8,11 +8,14 @@ import { pace, sayBetween } from "./shift.ts";
 import { saySigned } from "./signed.ts";
 import { sayDays } from "./trendSays.ts";
 
+/** Days that sessions may begin late or end early in twelve weeks that are called so. */
+const NEARLY = 14;
+
 /**
  * How much faster the usual lap is than at the beginning of some days: the one sentence for it.
  * @example "Usual lap faster by 2.40 s in 12 weeks, very likely at least 2.1 s"
  * @example "Usual lap likely slower by 0.20 s in 5 weeks"
- * @example "Usual lap no faster or slower so far, in 5 weeks"
+ * @example "Usual lap not clearly faster or slower in 5 weeks: it may be chance"
  */
 export function gainTitle(gain: Figure<LevelGain>): string {
   if (!gain.known) return sayTooFew(gain.reason);
@@ -30,7 +33,7 @@ export function gainTitle(gain: Figure<LevelGain>): string {
     case "likely":
       return `Usual lap likely ${direction} by ${size} in ${span}`;
     case "may be chance":
-      return `Usual lap no faster or slower so far, in ${span}`;
+      return `Usual lap not clearly ${pace.fall} or ${pace.rise} in ${span}: it may be chance`;
   }
 }
 
@@ -42,13 +45,16 @@ export function gainReading(gain: Figure<LevelGain>): string {
 }
 
 /**
- * The same, short, for a table.
- * @example "−2.40 s", "may be chance", "1 of 2 sessions"
+ * The same, short, for a table whose head says of which days; how many they were where the page has far fewer.
+ * @example "−2.40 s", "likely +0.35 s in 5 weeks", "may be chance", "1 of 2 sessions"
  */
 export function sayGain(gain: Figure<LevelGain>): string {
   if (!gain.known)
     return "needs" in gain.reason ? `${gain.reason.has} of ${gain.reason.needs} sessions` : "not known";
-  const { change, chanceFaster } = gain.value;
+  const { change, chanceFaster, from, to } = gain.value;
   const certainty = certaintyOf(chanceFaster);
-  return certainty === "may be chance" ? certainty : saySigned(change, hundredths);
+  if (certainty === "may be chance") return certainty;
+  const days = daysBetween(from, to);
+  const span = days < SEASON_DAYS - NEARLY ? ` in ${sayDays(days)}` : "";
+  return `${certainty === "likely" ? "likely " : ""}${saySigned(change, hundredths)}${span}`;
 }

@@ -12,7 +12,7 @@ export { asideThing, sayAsideCount } from "./aside.ts";
 export { cautions } from "./cautions.ts";
 export { type Certainty, certaintyOf } from "./certainty.ts";
 export { sayChance } from "./chance.ts";
-export { sayCleanShare, sayMistakeShare, sayNearTheBest } from "./cleanShare.ts";
+export { sayCleanShare, sayMistakeShare, sayNearTheBest, shareEnds } from "./cleanShare.ts";
 export { sayClock } from "./clock.ts";
 export { steadinessReading, steadinessTitle } from "./consistency.ts";
 export { asSentence, counted } from "./counted.ts";
@@ -31,7 +31,7 @@ export {
 export { sayForecastRecord } from "./forecastRecord.ts";
 export { sayFound } from "./found.ts";
 export { gainReading, gainTitle, sayGain } from "./gain.ts";
-export { sayGuest } from "./guest.ts";
+export { sayGuest, sayGuestLaps } from "./guest.ts";
 export { individualsReading, individualsTitle } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";
 export { askLongGap } from "./longGap.ts";

@@ -1,7 +1,7 @@
 import { leastForSpread } from "#domain";
 import type { RunReport, SessionReport } from "#stats";
 import { asSentence, counted } from "./counted.ts";
-import { sayLapsToGo, sayTooFew } from "./reason.ts";
+import { isNotCompared, sayLapsToGo, sayTooFew } from "./reason.ts";
 import type { NextRun } from "./suggestion.ts";
 import { workOnLine } from "./workOnLine.ts";
 
@@ -70,15 +70,17 @@ function slowerAndClean({ mistakes, counts }: RunReport): NextRun | undefined {
   };
 }
 
-function paceRunNext({ isPace, counts, laps }: RunReport): NextRun | undefined {
-  if (isPace || laps < leastForSpread) return undefined;
-  if (counts.wet > 0)
+function paceRunNext({ isPace, againstRunBefore, laps }: RunReport): NextRun | undefined {
+  if (isPace) return undefined;
+  const apart = isNotCompared(againstRunBefore) ? againstRunBefore.reason.run : undefined;
+  if (apart === "wet")
     return {
       suggestion: "The same again while the surface stays as it is.",
       reason: "Damp and wet laps compare only with each other.",
       evidence: measured,
       check: "Set the two runs side by side.",
     };
+  if (laps < leastForSpread && (apart === undefined || apart === "partly written")) return undefined;
   return {
     suggestion: `A pace run of ${LAPS_OF_A_RUN} laps.`,
     reason: "Laps of this run compare with no others: what it brought shows at pace.",

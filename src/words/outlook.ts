@@ -42,8 +42,8 @@ export type CurveFigures = Pick<LevelOutlook, "chanceLevel" | "isLevel" | "level
  * @example "No longer moving: 7 chances in 20. Where it levels off cannot be told yet."
  */
 export function sayCurve({ chanceLevel, isLevel, levelsOff, isMostlyAssumption }: CurveFigures): string {
+  if (isMostlyAssumption) return "Where it leads cannot be told yet: it needs 4 sessions.";
   return [
-    ...(isMostlyAssumption ? ["Mostly assumption: fewer than 4 sessions."] : []),
     `No longer moving: ${counted(Math.round(chanceLevel * 20), "chance")} in 20.`,
     ...(isLevel ? [] : [sayLevelsOff(levelsOff)]),
   ].join(" ");

@@ -10,7 +10,7 @@ const steady: Directions = { fall: "steadier", rise: "less steady" };
 /**
  * How the usual lap moved against the period before.
  * @param before the period before in words: "the 4 weeks before"
- * @example "Usual lap faster by 0.47 s than in the 4 weeks before, surely more than 0.23 s"
+ * @example "Usual lap faster by 0.47 s than in the 4 weeks before, very likely at least 0.23 s"
  */
 export function shiftTitle({ shift }: Pick<ComboReview, "shift">, before: string): string {
   if (!shift.known) return sayTooFew(shift.reason);

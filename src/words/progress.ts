@@ -1,6 +1,7 @@
 import { daysBetween, sayDate } from "#domain";
-import type { ComboReview, CurveOutlook } from "#stats";
+import type { ComboReview, CurveOutlook, SessionTrend } from "#stats";
 import { hundredths, sayAmount } from "./amount.ts";
+import { certaintyOf } from "./certainty.ts";
 import { gainReading, gainTitle } from "./gain.ts";
 import { pace } from "./shift.ts";
 import { trendBy100Laps } from "./trendSays.ts";
@@ -18,7 +19,7 @@ export function progressTitle({ gain, curve }: Reviewed): string {
 
 /** What stands behind it: sessions and interval, since when the level rests or moves again, and the straight line. */
 export function progressReading({ gain, trend, curve }: Reviewed): string {
-  return [gainReading(gain), curve.known && sayRest(curve.value), sayStraightLine({ trend })]
+  return [gainReading(gain), curve.known && sayRest(curve.value), sayStraightLine({ trend, gain })]
     .filter(Boolean)
     .join(" ");
 }
@@ -33,17 +34,24 @@ function sayRest({ isLevel, levelSince, movingSince, line, sessionsLeftOut }: Cu
   return !isLevel && moves !== undefined ? `Moving again since about ${sayDate(moves)}.` : "";
 }
 
-/** The trend as a straight line, which is never multiplied by weeks; empty where it is not clear. */
-function sayStraightLine({ trend }: Pick<ComboReview, "trend">): string {
-  if (!trend.known || trend.value.finding === "no clear change") return "";
+/** The trend as a straight line, which is never multiplied by weeks; empty where it is not clear, or the level does not agree. */
+function sayStraightLine({ trend, gain }: Pick<ComboReview, "trend" | "gain">): string {
+  if (!trend.known || trend.value.finding === "no clear change" || !isBorneOut(trend.value, gain)) return "";
   const { perWeek, finding } = trend.value;
   const direction = finding === "falling" ? pace.fall : pace.rise;
   return `About ${sayAmount(perWeek.slope, hundredths)} a week ${direction}, as a straight line.`;
 }
 
-/** The trend by a hundred laps, for who wants it; empty where there is none. */
-export function progressBy100Laps({ trend }: Pick<ComboReview, "trend">): string {
-  return trend.known ? trendBy100Laps(trend.value, { ...pace, unit: hundredths }) : "";
+/** The trend by a hundred laps, for who wants it; empty where there is none, or the level does not agree. */
+export function progressBy100Laps({ trend, gain }: Pick<ComboReview, "trend" | "gain">): string {
+  if (!trend.known || !isBorneOut(trend.value, gain)) return "";
+  return trendBy100Laps(trend.value, { ...pace, unit: hundredths });
+}
+
+/** Whether the level went the way a straight line goes: one page does not say faster and not clearly faster. */
+function isBorneOut({ perWeek }: SessionTrend, gain: ComboReview["gain"]): boolean {
+  if (!gain.known || certaintyOf(gain.value.chanceFaster) === "may be chance") return false;
+  return Math.sign(perWeek.slope) === Math.sign(gain.value.change);
 }
 
 /** Days from the first to the last session of the present page with a usual lap. */

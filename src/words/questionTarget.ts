@@ -1,6 +1,7 @@
 import { type CalendarDate, sayDate, type Target } from "#domain";
 import { hundredths } from "./amount.ts";
-import { sayKnownFigure, sayTargetValue, targetFigure } from "./targets.ts";
+import { sayTargetValue, targetFigure } from "./targets.ts";
+import { sayLevel } from "./usualLap.ts";
 
 /** What is known of the combo when a target is set; figures in the target's unit, absent where not known. */
 export interface KnownAtSetting {
@@ -38,7 +39,7 @@ export function questionTarget(target: Draft, known: KnownAtSetting): readonly s
       ? `${sayDate(target.by)} has passed: which date is meant?`
       : undefined,
     reached
-      ? `Your ${targetFigure(target)} is ${sayKnownFigure(target.kind, known.now)} already: is ${sayTargetValue(target.kind, value)} meant?`
+      ? `Your ${targetFigure(target)} is ${target.kind === "median" ? sayLevel(known.now) : sayTargetValue(target.kind, known.now)} already: is ${sayTargetValue(target.kind, value)} meant?`
       : isAllowed(target, known)
         ? undefined
         : (outOfReach(target, known) ?? fasterThanBest(target, known) ?? farUnder(target, known)),

@@ -1,4 +1,4 @@
-import type { Because, Countable, PlainCause, Reason, Shortage } from "#domain";
+import type { Because, Countable, Figure, NotCompared, PlainCause, Reason, Shortage } from "#domain";
 import { asSentence, inWords } from "./counted.ts";
 import { sayWrongMeasure } from "./wrongMeasure.ts";
 
@@ -37,7 +37,6 @@ const plainCauses: Readonly<Record<PlainCause, string>> = {
   "more than a year away": "no forecast looks further than a year",
   "nothing driven lately": "nothing was driven in the last six weeks, so nothing is forecast",
   "no two laps in a row": "needs two pace laps of one run in a row, has none",
-  "not a pace run": "only pace runs are compared",
   "no pace run before": "no pace run before it in this session",
   "both runs the same": "all laps of both runs are the same",
   "the most driven": "the most driven",
@@ -48,6 +47,16 @@ const plainCauses: Readonly<Record<PlainCause, string>> = {
   "all values equal": "all values are equal: there is no curve",
   "along a step": "the points lie along a step: they show no power curve",
   "along a line or a step": "the points lie along a line or a step: they show no curve",
+};
+
+const notCompared: Readonly<Record<NotCompared, string>> = {
+  guest: "someone else drove",
+  warmUp: "the laps of a warm-up compare with no others",
+  drill: "the laps of a drill compare with no others",
+  easy: "laps at easy or learning effort compare with no others",
+  wet: "damp and wet laps compare only with each other",
+  race: "the laps of a race compare with no practice run",
+  "partly written": "not every lap of this run is written down",
 };
 
 /**
@@ -99,6 +108,16 @@ export function sayLapsToGo(has: number, needs: number): string {
   return `${inWords(more)} more ${more === 1 ? "lap" : "laps"} for a verdict`;
 }
 
+interface NotComparedFigure {
+  readonly known: false;
+  readonly reason: Extract<Because, { readonly because: "not compared" }>;
+}
+
+/** Whether a run is of a kind that is compared with no other, however many laps follow. */
+export function isNotCompared(figure: Figure<unknown>): figure is NotComparedFigure {
+  return !figure.known && "because" in figure.reason && figure.reason.because === "not compared";
+}
+
 function thingsOf({ each }: Shortage, name: string): string {
   if (each === undefined) return name;
   return `${name} with ${each.needs} ${names[each.of][each.needs === 1 ? 0 : 1]} each`;
@@ -117,6 +136,8 @@ function sayCause(reason: Because): string {
       return `there is nothing to find: the gain is ${reason.gainMs} ms`;
     case "place not above zero":
       return `a power of x needs x above 0, the smallest is ${reason.smallest}`;
+    case "not compared":
+      return notCompared[reason.run];
     case "test stopped early":
       return `stopped after ${reason.pairs} of ${reason.planned} pairs: an estimate, no claim`;
     case "not above zero":

@@ -6,7 +6,7 @@ import { isClear, isSame, pace, sayBetween, sayClear } from "./shift.ts";
 
 /**
  * What happened to a combo's usual lap at a change of the rig, practice taken out.
- * @example "faster by 0.31 s, surely more than 0.12 s"
+ * @example "faster by 0.31 s, very likely at least 0.12 s"
  * @example "may be chance, between 0.10 s faster and 0.14 s slower"
  */
 export function sayRigStep(step: Figure<StepAtChange>): string {

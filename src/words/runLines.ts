@@ -5,7 +5,6 @@ import { clearChangeFromRun } from "./clearChangeFromRun.ts";
 import { asSentence, counted, listed } from "./counted.ts";
 import { sayLacking, sayTooFew } from "./reason.ts";
 import { isClear, isSame, pace, sayBetween, sayClear } from "./shift.ts";
-import { saySigned } from "./signed.ts";
 
 /** How the pace moves inside a run; why that cannot be told names what it is about. */
 export function sayTrendInRun(trend: Figure<RunTrend>): string {
@@ -30,10 +29,10 @@ export function sayAgainstRun(against: Figure<AgainstRun>): string {
 /** Laps that reached the target, and how far best and usual lap are from it. */
 export function sayAgainstTarget(against: Figure<AgainstTarget>): string {
   if (!against.known) return sayTooFew(against.reason);
-  const { targetMs, best, bestDecimals, usual, reached, laps } = against.value;
+  const { targetMs, best, bestDecimals, usual, usualDecimals, reached, laps } = against.value;
   const share =
     laps === 0 ? "" : `${reached} of ${counted(laps, "lap")} at ${formatLapTime(targetMs)} or under; `;
-  const usually = usual === undefined ? "" : `, usual ${saySigned(usual, hundredths)}`;
+  const usually = usual === undefined ? "" : `, usual ${formatDelta(usual, usualDecimals)} s`;
   return asSentence(`${share}best ${formatDelta(best, bestDecimals)} s${usually}`);
 }
 

@@ -4,7 +4,7 @@ import { thousandths } from "./amount.ts";
 import { clearChangeFromRun } from "./clearChangeFromRun.ts";
 import { asSentence, counted } from "./counted.ts";
 import { sayLapTime } from "./lapTime.ts";
-import { sayLapsToGo, sayTooFew } from "./reason.ts";
+import { isNotCompared, sayLapsToGo, sayTooFew } from "./reason.ts";
 import { sayLeast } from "./runFigures.ts";
 import { scatterInWords } from "./scatter.ts";
 import { pace, sayClear } from "./shift.ts";
@@ -83,9 +83,11 @@ function spread(finding: Finding<"spread">, { againstRunBefore }: RunReport): st
     : scatter;
 }
 
-function few({ laps, bestMs, decimals }: Finding<"few">, { scatter }: RunReport): string {
+function few({ laps, bestMs, decimals }: Finding<"few">, { scatter, againstRunBefore }: RunReport): string {
   const best = `best ${sayLapTime(bestMs, decimals)}`;
   if (laps === 0) return `${best}; with no laps written down there is no more to say.`;
+  if (isNotCompared(againstRunBefore))
+    return `${best} of ${counted(laps, "lap")}. ${sayTooFew(againstRunBefore.reason)}.`;
   if (laps < leastForSpread) return `${best}. ${asSentence(sayLapsToGo(laps, leastForSpread))}.`;
   const why = scatter.known ? "" : ` ${sayTooFew(scatter.reason)}.`;
   return `${best} of ${counted(laps, "lap")}.${why}`;

@@ -48,19 +48,19 @@ function oneSide(near: number, far: number, unit: Unit, direction: string): stri
 
 /**
  * How much at least a clear change is: the near end of its 90 % interval, rounded towards zero.
- * @example saySurely({ low: -430, high: -52 }, hundredths) // "surely more than 0.05 s"
+ * @example sayAtLeast({ low: -430, high: -52 }, hundredths) // "very likely at least 0.05 s"
  */
-export function saySurely({ low, high }: Pick<Shift, "low" | "high">, unit: Unit): string {
+export function sayAtLeast({ low, high }: Pick<Shift, "low" | "high">, unit: Unit): string {
   const least = towardsZero(low > 0 ? low : high, unit);
-  return least === 0 ? "just clear of chance" : `surely more than ${unit.say(least)}`;
+  return least === 0 ? "just clear of chance" : `very likely at least ${unit.say(least)}`;
 }
 
 /**
  * A clear change in words.
  * @example sayClear({ estimate: -240, low: -430, high: -52 }, hundredths, pace)
- * // "faster by 0.24 s, surely more than 0.05 s"
+ * // "faster by 0.24 s, very likely at least 0.05 s"
  */
 export function sayClear(shift: Shift, unit: Unit, words: Directions, beside = ""): string {
   const direction = shift.low > 0 ? words.rise : words.fall;
-  return `${direction} by ${sayAmount(shift.estimate, unit)}${beside}, ${saySurely(shift, unit)}`;
+  return `${direction} by ${sayAmount(shift.estimate, unit)}${beside}, ${sayAtLeast(shift, unit)}`;
 }

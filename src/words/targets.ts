@@ -27,20 +27,20 @@ export function sayTargetValue(kind: TargetKind, value: number): string {
 /**
  * The figure that stands against a target now, or came nearest to it, in the target's unit: as far as it is known.
  * @example sayTargetFigure("best", { value: 83_400, decimals: 1 }) // "about 1:23.4"
- * @example sayTargetFigure("median", { value: 84_320, decimals: 2, isLevel: true }) // "1:24.32"
+ * @example sayTargetFigure("median", { value: 84_320, decimals: 2, isLevel: true }) // "level 1:24.32"
  */
 export function sayTargetFigure(kind: TargetKind, { value, decimals, isLevel }: TargetFigure): string {
-  if (isLevel) return sayLevel(value);
+  if (isLevel) return `level ${sayLevel(value)}`;
   if (kind === "median") return sayUsual(value, decimals);
   return kind === "best" || kind === "meanOf" ? sayLapTime(value, decimals) : sayTargetValue(kind, value);
 }
 
 /**
  * A figure against a target of which only the value was kept, as when it was set. Of a usual lap it is the level.
- * @example sayKnownFigure("median", 84_317) // "1:24.32"
+ * @example sayKnownFigure("median", 84_317) // "level 1:24.32"
  */
 export function sayKnownFigure(kind: TargetKind, value: number): string {
-  return kind === "median" ? sayLevel(value) : sayTargetValue(kind, value);
+  return kind === "median" ? `level ${sayLevel(value)}` : sayTargetValue(kind, value);
 }
 
 /** What a target's figure is called: "usual lap". */

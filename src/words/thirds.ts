@@ -8,7 +8,7 @@ type Reviewed = Pick<ComboReview, "thirds">;
 
 /**
  * Whether laps late in a sitting differ from early ones.
- * @example "Late laps slower by 0.24 s, surely more than 0.05 s"
+ * @example "Late laps slower by 0.24 s, very likely at least 0.05 s"
  * @example "Late laps no different, as far as can be told: between 0.28 s faster and 0.08 s slower"
  */
 export function thirdsTitle({ thirds }: Reviewed): string {

@@ -1,7 +1,7 @@
 import type { SessionTrend, Slope } from "#stats";
 import { awayFromZero, sayAmount, type Unit } from "./amount.ts";
 import { asSentence, counted } from "./counted.ts";
-import { type Directions, isClear, isSame, sayBetween, saySurely } from "./shift.ts";
+import { type Directions, isClear, isSame, sayAtLeast, sayBetween } from "./shift.ts";
 
 const WEEK = 7;
 const WEEKS_FROM = 14;
@@ -19,7 +19,7 @@ export interface Told {
 
 /**
  * The finding of a trend, which can be that there is none; then what is ruled out stands with it.
- * @example "Faster by 0.42 s in 6 weeks, surely more than 0.20 s"
+ * @example "Faster by 0.42 s in 6 weeks, very likely at least 0.20 s"
  * @example "No clear change in 12 weeks: not slower by more than 0.10 s a week"
  */
 export function trendTitle({ finding, perWeek }: SessionTrend, { words, days }: Told): string {
@@ -30,7 +30,7 @@ export function trendTitle({ finding, perWeek }: SessionTrend, { words, days }: 
   const change = timesWeeks(perWeek, days / WEEK);
   const direction = finding === "falling" ? words.fall : words.rise;
   return asSentence(
-    `${direction} by ${sayAmount(change.slope, unit)} in ${span}, ${saySurely(change, unit)}`,
+    `${direction} by ${sayAmount(change.slope, unit)} in ${span}, ${sayAtLeast(change, unit)}`,
   );
 }
 
@@ -42,7 +42,7 @@ export function trendTitle({ finding, perWeek }: SessionTrend, { words, days }: 
 export function trendReading(trend: SessionTrend, { words }: Told): string {
   const { finding, perWeek, sessions } = trend;
   const isFound = finding !== "no clear change";
-  const chance = !isFound && (perWeek.low >= 0 || perWeek.high <= 0) ? ", perhaps by chance" : "";
+  const chance = !isFound && (perWeek.low >= 0 || perWeek.high <= 0) ? ", may be chance" : "";
   const between = isSame(perWeek)
     ? "no difference"
     : `${sayBetween(perWeek, words.unit, words)} a week${chance}`;
@@ -59,7 +59,7 @@ export function trendReading(trend: SessionTrend, { words }: Told): string {
  */
 export function trendBy100Laps({ per100Laps }: SessionTrend, words: TrendWords): string {
   if (per100Laps === undefined) return "";
-  const chance = isClear(per100Laps) || isSame(per100Laps) ? "" : ", perhaps by chance";
+  const chance = isClear(per100Laps) || isSame(per100Laps) ? "" : ", may be chance";
   return `A hundred laps: ${sayBetween(per100Laps, words.unit, words)}${chance}.`;
 }
 

@@ -1,4 +1,4 @@
-import { addDays, type CalendarDate, type Id, isoWeek, sayDate } from "#domain";
+import { addDays, type CalendarDate, type Id, isoWeek, type Reason, sayDate } from "#domain";
 import type { WeekStatement } from "#stats";
 import { certaintyOf } from "./certainty.ts";
 import { counted } from "./counted.ts";
@@ -39,7 +39,7 @@ export interface WeekFinding {
  * rule out, or how many sessions are missing.
  * @returns undefined for a week without a session
  */
-export function weekFinding({ targets, main, lines }: WeekStatement): WeekFinding | undefined {
+export function weekFinding({ targets, main, lines, asOf }: WeekStatement): WeekFinding | undefined {
   if (main === undefined) return undefined;
   const { comboId, season } = main;
   const reached = targets.find(({ isNewlyReached }) => isNewlyReached)?.target;
@@ -50,13 +50,17 @@ export function weekFinding({ targets, main, lines }: WeekStatement): WeekFindin
       comboId: reached.comboId,
     };
   const { gain } = season;
-  const overWeeks = { title: progressTitle(season), reading: progressReading(season), comboId };
+  const overWeeks = {
+    title: progressTitle(season),
+    reading: `As of ${sayDate(asOf)}. ${progressReading(season)}`,
+    comboId,
+  };
   if (gain.known && certaintyOf(gain.value.chanceFaster) === "very likely") return overWeeks;
   const { best, bestBefore } = lines.find((line) => line.comboId === comboId) ?? {};
   if (best === undefined || bestBefore === undefined || best.lapId === bestBefore.lapId) return overWeeks;
   return {
     title: `PB down by ${sayApart(bestBefore, best)} to ${sayLapTime(best.ms, best.decimals)}`,
-    reading: `One lap shows what is possible, not the usual. Over twelve weeks: ${overWeeks.title}.`,
+    reading: `One lap shows what is possible, not the usual. ${overWeeks.title}.`,
     comboId,
   };
 }
@@ -80,11 +84,15 @@ export function weekNext({ main }: WeekStatement): NextRun | undefined {
         check: "A loss to work on stands in the next time account.",
       }
     : {
-        suggestion: `Drive a pace run of ${LAPS_OF_A_RUN} laps on a dry track, and set a target for the day.`,
+        suggestion: `Drive a pace run of ${LAPS_OF_A_RUN} laps on a dry track${isTargetMissing(account.reason) ? ", and set a target for the day" : ""}.`,
         reason: `The week has no time account. ${sayTooFew(account.reason)}.`,
         evidence,
         check: "The session's page shows where the time goes.",
       };
+}
+
+function isTargetMissing(reason: Reason): boolean {
+  return "because" in reason && reason.because === "nothing to measure a period against";
 }
 
 /**

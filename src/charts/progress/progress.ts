@@ -7,12 +7,13 @@ export interface ProgressSession {
   /** For the order of sessions within a day, epoch ms. */
   readonly startedAt: number;
   readonly median?: number | undefined;
-  /** Known decimals of its seconds, and of the quartiles'; absent means all three. */
+  /** Known decimals of its seconds, of the quartiles' and of the best of ten; absent means all three. */
   readonly medianDecimals?: number | undefined;
   readonly q1?: number | undefined;
   readonly q3?: number | undefined;
   /** Best pace lap. */
   readonly best?: number | undefined;
+  readonly bestDecimals?: number | undefined;
   readonly bestOfTen?: number | undefined;
   /** Pace laps behind the figures. */
   readonly laps: number;

@@ -46,8 +46,8 @@ function sessionRow(session: ProgressSession): ChartRow {
       usual: timeCell(session.median, session.medianDecimals),
       from: timeCell(session.q1, session.medianDecimals),
       to: timeCell(session.q3, session.medianDecimals),
-      best: timeCell(session.best),
-      bestOfTen: timeCell(session.bestOfTen),
+      best: timeCell(session.best, session.bestDecimals),
+      bestOfTen: timeCell(session.bestOfTen, session.medianDecimals),
       page: { text: session.isPresentPage ? "present" : "older" },
     },
   };

@@ -39,14 +39,15 @@ export function progressWalk(
 }
 
 function saySession(session: ProgressSession): string {
-  const { date, median, medianDecimals, q1, q3, best, bestOfTen, laps, isPresentPage } = session;
+  const { date, median, medianDecimals, q1, q3, best, bestDecimals, bestOfTen, laps, isPresentPage } =
+    session;
   const parts = [
     median !== undefined && `usual ${sayUsual(median, medianDecimals)}`,
     q1 !== undefined &&
       q3 !== undefined &&
       `half of the laps ${sayUsual(q1, medianDecimals)} to ${sayUsual(q3, medianDecimals)}`,
-    best !== undefined && `best pace lap ${formatLapTime(best)}`,
-    bestOfTen !== undefined && `best of ten ${formatLapTime(bestOfTen)}`,
+    best !== undefined && `best pace lap ${formatLapTime(best, bestDecimals)}`,
+    bestOfTen !== undefined && `best of ten ${sayUsual(bestOfTen, medianDecimals)}`,
     laps === 1 ? "1 pace lap" : `${laps} pace laps`,
     !isPresentPage && "older page",
   ];

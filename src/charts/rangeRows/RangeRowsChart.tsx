@@ -1,40 +1,34 @@
 import type { Axis } from "../axes/niceAxis.ts";
 import { ChartFrame, type ChartWords } from "../frame/ChartFrame.tsx";
 import { AxisTitleText, type RangeRow, RangeRows } from "./RangeRows.tsx";
-import { rangeRowsTable } from "./rangeRowsTable.ts";
+import { endsOf, type RangeWords, rangeRowsTable } from "./rangeRowsTable.ts";
 
-export interface RangeRowsChartProps extends ChartWords {
+export interface RangeRowsChartProps extends ChartWords, RangeWords {
   readonly rows: readonly RangeRow[];
   /** What the axis shows: "seconds a lap; left is faster". */
   readonly axisTitle: string;
   /** Axis over the values: ticks and their decimals. */
   readonly axisOf: (values: readonly number[]) => Axis;
-  /** A value with its unit, as read in table and point. */
-  readonly say: (value: number) => string;
-  /** Unit in the heading of the CSV file: "s", "percent". */
-  readonly csvUnit: string;
-  /** What a value is divided by there. */
-  readonly csvDivisor?: number;
   /** Whether zero means no difference and is drawn as a line. */
   readonly hasZero?: boolean;
 }
 
 /** A few figures below each other on one scale, each a dot on the range in which it surely lies. */
 export function RangeRowsChart(props: RangeRowsChartProps) {
-  const { rows, axisTitle, axisOf, say, csvUnit, csvDivisor = 1, hasZero = false, ...words } = props;
+  const { rows, axisTitle, axisOf, hasZero = false, ...words } = props;
   const values = rows.flatMap(({ low, value, high }) => [low, value, high]);
   const axis = axisOf(hasZero ? [0, ...values] : values);
   return (
     <ChartFrame
       {...words}
-      table={rangeRowsTable(rows, say, csvUnit, csvDivisor)}
+      table={rangeRowsTable(rows, words)}
       series={[
         {
           name: "Figures",
-          points: rows.map(({ label, value, low, high }, index) => ({
-            x: value,
+          points: rows.map((row, index) => ({
+            x: row.value,
             y: index,
-            text: `${label}: ${say(value)}, 9 in 10 sure ${say(low)} to ${say(high)}`,
+            text: `${row.label}: ${words.say(row.value)}, 9 in 10 sure ${endsOf(row, words).join(" to ")}`,
           })),
         },
       ]}

@@ -1,14 +1,27 @@
 import type { ChartTable } from "../frame/chartTable.ts";
 import type { RangeRow } from "./RangeRows.tsx";
 
+/** How figures and the ends of their intervals are told. */
+export interface RangeWords {
+  /** A value with its unit, as read in table and point. */
+  readonly say: (value: number) => string;
+  /** The ends of an interval with their unit, where they are rounded otherwise. */
+  readonly sayEnds?: (row: RangeRow) => readonly [low: string, high: string];
+  /** Unit in the heading of the CSV file: "s", "percent". */
+  readonly csvUnit: string;
+  /** What a value is divided by there. */
+  readonly csvDivisor?: number;
+}
+
+/** The ends of a row's interval in words. */
+export function endsOf(row: RangeRow, { say, sayEnds }: RangeWords): readonly [low: string, high: string] {
+  return sayEnds?.(row) ?? [say(row.low), say(row.high)];
+}
+
 /** Figures with their intervals. */
-export function rangeRowsTable(
-  rows: readonly RangeRow[],
-  say: (value: number) => string,
-  csvUnit: string,
-  csvDivisor: number,
-): ChartTable {
-  const cell = (value: number) => ({ text: say(value), value: Number((value / csvDivisor).toFixed(4)) });
+export function rangeRowsTable(rows: readonly RangeRow[], words: RangeWords): ChartTable {
+  const { say, csvUnit, csvDivisor = 1 } = words;
+  const cell = (value: number, text: string) => ({ text, value: Number((value / csvDivisor).toFixed(4)) });
   return {
     columns: [
       { key: "figure", title: "figure", csvTitle: "figure" },
@@ -16,10 +29,16 @@ export function rangeRowsTable(
       { key: "low", title: "9 in 10 sure from", csvTitle: `interval_90_from_${csvUnit}`, figures: true },
       { key: "high", title: "to", csvTitle: `interval_90_to_${csvUnit}`, figures: true },
     ],
-    rows: rows.map(({ id, label, value, low, high, soft = false }) => ({
-      id,
-      soft,
-      cells: { figure: { text: label }, value: cell(value), low: cell(low), high: cell(high) },
-    })),
+    rows: rows.map((row) => {
+      const { id, label, value, low, high, soft = false } = row;
+      const [lowText, highText] = endsOf(row, words);
+      const cells = {
+        figure: { text: label },
+        value: cell(value, say(value)),
+        low: cell(low, lowText),
+        high: cell(high, highText),
+      };
+      return { id, soft, cells };
+    }),
   };
 }

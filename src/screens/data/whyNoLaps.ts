@@ -26,8 +26,8 @@ const charts: readonly (readonly [string, ChartTable])[] = [
   ["practice days", calendarTable([])],
   ["how laps are spread", distributionTable({ bins: [], now: undefined, before: undefined })],
   ["one session’s laps", individualsTable({ laps: [], chart: undefined, pointedAt: [] })],
-  ["differences", rangeRowsTable([], String, "s", 1)],
-  ["shares", rangeRowsTable([], String, "percent", 1)],
+  ["differences", rangeRowsTable([], { say: String, csvUnit: "s" })],
+  ["shares", rangeRowsTable([], { say: String, csvUnit: "percent" })],
   ["all combos", acrossTable([], { column: "figure", axis: "", say: String })],
 ];
 

@@ -1,6 +1,7 @@
 import { useEffect, useState } from "react";
 import { addReference, type Change, editReference } from "#db";
-import { formatLapTime, type Preferences, type ReferenceLap } from "#domain";
+import { formatLapTime, longestSource, type Preferences, type ReferenceLap } from "#domain";
+import { readReferenceLap, type TypedReferenceLap } from "#entry";
 import { type DrivenCombo, useDraft, useLogbook, useWriteForm } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
@@ -9,7 +10,8 @@ import { Select } from "#ui/Select.tsx";
 import { Sheet } from "#ui/Sheet.tsx";
 import { sayLapTime } from "#words";
 import styles from "./Across.module.css";
-import { readReference, type TypedReference } from "./typedReference.ts";
+
+type Typed = TypedReferenceLap & { readonly comboId: string };
 
 interface ReferenceFormProps {
   readonly combos: readonly DrivenCombo[];
@@ -24,13 +26,13 @@ export function ReferenceForm({ combos, reference, preferences, onClose }: Refer
   const { surroundings } = useLogbook();
   // One for as long as the form is open, so that pressing twice makes no second reference lap.
   const [newId] = useState(() => surroundings.newId());
-  const blank: TypedReference = {
+  const blank: Typed = {
     comboId: reference?.comboId ?? combos[0]?.id ?? "",
     time: reference === undefined ? "" : formatLapTime(reference.ms, reference.decimals),
     source: reference?.source ?? "",
   };
-  const draft = useDraft<TypedReference>(`reference ${reference?.id ?? "new"}`, blank);
-  const reading = readReference(draft.value, preferences.displayDecimals);
+  const draft = useDraft<Typed>(`reference ${reference?.id ?? "new"}`, blank);
+  const reading = readReferenceLap(draft.value, preferences.displayDecimals);
   const { box, field, submit } = useWriteForm({
     typed: draft,
     reading,
@@ -73,6 +75,7 @@ export function ReferenceForm({ combos, reference, preferences, onClose }: Refer
         />
         <Field
           label="Where it comes from"
+          maxLength={longestSource}
           {...field("source")}
           hint="Who drove it, when, or where it was shown."
           size="between"

@@ -39,7 +39,8 @@ function Week({ combos, today, monday }: AroundProps & { readonly monday: Calend
         <h1>{weekTitle(monday)}</h1>
         <p className={styles["about"]}>
           {weekDays(monday)} · {title}
-          {value !== undefined && ` · ${sayDriven(value.statement.total)}`} · as of {sayDate(today)}
+          {value !== undefined &&
+            ` · ${sayDriven(value.statement.total)} · as of ${sayDate(value.statement.asOf)}`}
         </p>
         <div className={styles["ways"]}>
           <a href={printAddress(toWeekOf(addDays(monday, -7)))} className={styles["way"]}>

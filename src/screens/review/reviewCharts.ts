@@ -20,6 +20,7 @@ export function progressOf({ review, days, today }: Looked): ProgressData {
       q1: point.lowerQuartile,
       q3: point.upperQuartile,
       best: point.best,
+      bestDecimals: point.bestDecimals,
       bestOfTen: point.bestOfTen,
       laps: point.paceLaps,
       isPresentPage: point.isPresentPage,

@@ -1,7 +1,15 @@
 import { daysBetween, sayDate } from "#domain";
 import type { Period } from "#state/address.ts";
 import type { ComboReview } from "#stats";
-import { bandMeaning, counted, personalBestTitle, progressReading, progressTitle, sayCounts } from "#words";
+import {
+  bandMeaning,
+  counted,
+  personalBestTitle,
+  progressReading,
+  progressTitle,
+  sayCounts,
+  sayGuestLaps,
+} from "#words";
 import { rollingPeriods } from "./periods.ts";
 import { isCurveDrawn } from "./reviewCharts.ts";
 
@@ -17,11 +25,11 @@ export function sayWhatCounts(review: ComboReview): string {
   return [
     counted(sessions, "session"),
     counts.driven > 0 && sayCounts(counts),
-    guestLaps > 0 && `${counted(guestLaps, "lap")} of guests beside them`,
+    sayGuestLaps(guestLaps),
     sessionsOnOldPages > 0 &&
       `${counted(sessionsOnOldPages, "session")} of older pages, in grey and in no figure`,
   ]
-    .filter((part) => part !== false)
+    .filter(Boolean)
     .join(" · ");
 }
 

@@ -24,7 +24,7 @@ export interface ComboForLine extends Omit<ComboQuestion, "today"> {
 /** One combo's line in the table across combos; percentages compare where lap times do not. */
 export interface ComboLine {
   readonly comboId: Id;
-  /** The first and the last session of the present page. */
+  /** The first session on whatever page, and the last one of the present page. */
   readonly firstOn: CalendarDate;
   readonly firstAt: number;
   readonly lastOn: CalendarDate;
@@ -64,9 +64,19 @@ export function acrossCombos(combos: readonly ComboForLine[], today: CalendarDat
       const [first, last] = [digests[0], digests.at(-1)];
       return first === undefined || last === undefined
         ? []
-        : [lineOf({ ...combo, digests, standing }, first, last, today)];
+        : [lineOf({ ...combo, digests, standing }, firstOf(combo.digests) ?? first, last, today)];
     })
     .toSorted((a, b) => b.lastAt - a.lastAt);
+}
+
+/** The session in which the combo was driven first, on whatever page. */
+function firstOf(digests: readonly SessionDigest[]): SessionDigest | undefined {
+  return digests
+    .filter(isDrivenSession)
+    .reduce<SessionDigest | undefined>(
+      (first, digest) => (first === undefined || digest.startedAt < first.startedAt ? digest : first),
+      undefined,
+    );
 }
 
 function lineOf(

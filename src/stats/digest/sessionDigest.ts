@@ -7,7 +7,7 @@ import { type PaceFigures, paceFigures } from "../pace/paceFigures.ts";
 import { type RunFacts, runFacts } from "./runFacts.ts";
 
 /** Goes up whenever a digest would come out otherwise for the same rows, as it does when places of laps are added. */
-export const methodVersion = 8;
+export const methodVersion = 9;
 
 /** Stands for no time in the typed arrays. */
 export const NO_TIME = -1;
@@ -113,7 +113,7 @@ export const longestSittingMs = 86_400_000;
 
 /**
  * A session entered afterwards has no end of its own, nor has an imported one: a table says when laps were driven, not
- * when the driver stood up. An end before the wheel can have been let go of is none either.
+ * when the driver stood up. An end before the wheel can have been let go of, or in that very moment, is none either.
  */
 function sittingOf(
   { startedAt, endedAt, isTimeOfDayKnown }: Session,
@@ -123,7 +123,7 @@ function sittingOf(
   const isImported = laps.length > 0 && laps.every(({ lap }) => lap.source === "imported");
   if (!isTimeOfDayKnown || endedAt === undefined || isImported) return undefined;
   const sitting = endedAt - startedAt;
-  return sitting > 0 && sitting >= drivingMs && sitting <= longestSittingMs ? sitting : undefined;
+  return sitting > drivingMs && sitting <= longestSittingMs ? sitting : undefined;
 }
 
 function sectorTimes(laps: readonly PlacedLap[], count: number): Int32Array {

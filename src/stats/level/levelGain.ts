@@ -25,7 +25,7 @@ const LEAST_SESSIONS = 2;
  * How much faster than at the beginning of some days: the one answer to that question, on Review, in the week and across
  * combos. Rests on all sessions of the page up to the last day, not only on those within. Our methods, §5.
  * @param history sessions of one page with a median, oldest first
- * @returns a reason with fewer than two of them in the days, or fewer than four in all
+ * @returns a reason with fewer than four of them in all, or fewer than two in the days
  */
 export function levelGain(
   history: readonly PageSession[],
@@ -35,10 +35,10 @@ export function levelGain(
   const since = sessions.findIndex(({ date }) => date >= from);
   const within = since < 0 ? 0 : sessions.length - since;
   const [first, last] = [sessions[since], sessions.at(-1)];
-  if (within < LEAST_SESSIONS || first === undefined || last === undefined)
-    return unknown({ needs: LEAST_SESSIONS, of: "session", each: lapsForMedian, has: within });
   if (sessions.length < SESSIONS_TO_KNOW)
     return unknown({ needs: SESSIONS_TO_KNOW, of: "session", each: lapsForMedian, has: sessions.length });
+  if (within < LEAST_SESSIONS || first === undefined || last === undefined)
+    return unknown({ needs: LEAST_SESSIONS, of: "session", each: lapsForMedian, has: within });
   const model = levelModel({ sessions, events: pageEvents(sessions, last.date) });
   if (!model.known) return model;
   return known({

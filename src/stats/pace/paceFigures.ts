@@ -17,6 +17,8 @@ export interface PaceFigures {
   readonly exactLaps: number;
   /** Fastest pace lap that the driver lets stand as a best. */
   readonly best: number | undefined;
+  /** To how many decimals of a second it is known; three where there is none. */
+  readonly bestDecimals: number;
   readonly mean: number | undefined;
   readonly median: number | undefined;
   /** To how many decimals of a second the median is known. */
@@ -41,7 +43,9 @@ export interface PaceFigures {
 export function paceFigures(laps: readonly PlacedLap[]): PaceFigures {
   const pace = laps.filter((placed) => placed.place === "pace");
   const times = timesOf(pace);
-  const maybeBests = timesOf(pace.filter((placed) => placed.mayBeBest));
+  const mayBeBest = pace.filter((placed) => placed.mayBeBest);
+  const maybeBests = timesOf(mayBeBest);
+  const best = fastest(maybeBests);
   const all = summary(times);
   const chains = exactChains(laps);
   const exact = summary(chains.flat());
@@ -51,7 +55,8 @@ export function paceFigures(laps: readonly PlacedLap[]): PaceFigures {
   return {
     laps: times.length,
     exactLaps: exact?.count ?? 0,
-    best: fastest(maybeBests),
+    best,
+    bestDecimals: decimalsOf(mayBeBest.filter(({ lap }) => lap.ms === best)),
     mean: all?.mean,
     median: all?.median,
     medianDecimals: usualDecimals(pace.map(({ lap }) => lap)),
@@ -78,6 +83,11 @@ function timesOf(laps: readonly PlacedLap[]): number[] {
 
 function fastest(times: readonly number[]): number | undefined {
   return times.length === 0 ? undefined : times.reduce((best, ms) => Math.min(best, ms));
+}
+
+/** Decimals of the most exactly known of equally fast laps: that one was driven, whatever the others were. */
+function decimalsOf(laps: readonly PlacedLap[]): number {
+  return laps.length === 0 ? 3 : Math.max(...laps.map(({ lap }) => lap.decimals ?? 3));
 }
 
 /** Exact pace laps in chains: a new run begins a new chain, and a lap without a time ends one. */

@@ -93,7 +93,8 @@ function isBefore({ from, to }: ComboReviewInput["period"], today: CalendarDate)
 
 function pointOf(digest: SessionDigest, isPresentPage: boolean): SessionPoint {
   const { sessionId, date, startedAt, pace, counts, mistakes, drivingMs } = digest;
-  const { median, medianDecimals, lowerQuartile, upperQuartile, best, bestOfTen, consistency } = pace;
+  const { median, medianDecimals, lowerQuartile, upperQuartile, best, bestDecimals, bestOfTen, consistency } =
+    pace;
   return {
     sessionId,
     date,
@@ -108,6 +109,7 @@ function pointOf(digest: SessionDigest, isPresentPage: boolean): SessionPoint {
     lowerQuartile,
     upperQuartile,
     best,
+    bestDecimals,
     bestClean: digest.bestClean,
     bestOfTen,
     consistency: consistency.known

@@ -29,6 +29,7 @@ export interface SessionPoint {
   readonly upperQuartile: number | undefined;
   /** Best pace lap. */
   readonly best: number | undefined;
+  readonly bestDecimals: number;
   /** Fastest clean lap, whatever the run; that of a summary too. */
   readonly bestClean: Pick<BestCandidate, "ms" | "decimals"> | undefined;
   readonly bestOfTen: number | undefined;

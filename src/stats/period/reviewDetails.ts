@@ -23,7 +23,7 @@ export interface ReviewDetails {
   /** Scatter of the sessions in percent, against the same before. */
   readonly scatterShift: Figure<PeriodShift>;
   readonly accountChange: Figure<AccountChange>;
-  /** Sum of best sectors of clean laps, and the lap of lower quartiles of pace laps. */
+  /** Sum of best sectors of clean laps, and the lap of lower quartiles of pace laps that may be a best. */
   readonly bestSectors: Figure<LapOfSectors>;
   readonly reachable: Figure<LapOfSectors>;
   readonly thirds: Figure<SittingThirds>;
@@ -61,7 +61,7 @@ export function reviewDetails(input: DetailsInput): ReviewDetails {
     scatterShift: against.known ? periodShift(scatters(now), scatters(before)) : against,
     accountChange: against.known ? accountChange(now.map(accountLaps), before.map(accountLaps)) : against,
     bestSectors: sumOfBestSectors(sectorsOf(now, "bests")),
-    reachable: reachableLap(sectorsOf(now, "pace")),
+    reachable: reachableLap(sectorsOf(now, "paceBests")),
     thirds: sittingThirds(now),
     factors: factors.map((factor) => factorGroups(now, factor, levelOf)),
     breaks: breaksOf(input.all, input.pages).filter(({ to }) => days.has(to)),

@@ -1,4 +1,4 @@
-import { isClean, type Lap, lapsInOrder, latestMs, mayBeBest, type Run } from "#domain";
+import { isClean, type Lap, lapsInOrder, latestMs, mayBeBest, type Run, standsApart } from "#domain";
 import { mayTakeBest } from "../bests/mayTakeBest.ts";
 
 /** A best time and to how many decimals it is known. */
@@ -16,8 +16,9 @@ export interface LapDifferences {
   readonly number: number;
   /** To the last clean lap before it in the run: after an off, a normal lap is no gain. */
   readonly toClean?: number;
-  /** To the personal best as it stood when the lap was driven. */
+  /** To the personal best as it stood when the lap was driven; in a run that stands apart only of a lap that took it. */
   readonly toBest?: number;
+  /** Never in a run that stands apart. */
   readonly toTarget?: number;
   /** To how many decimals each of them is known: to those of the coarser of its two times. */
   readonly decimals: { readonly toClean: number; readonly toBest: number; readonly toTarget: number };
@@ -40,6 +41,7 @@ export function lapDifferences(
   return new Map(
     runs.map((run) => {
       let lastClean: KnownBest | undefined;
+      const isApart = standsApart(run) !== undefined;
       const mayTake = run.guest === undefined && mayTakeBest(run.kind, best !== undefined);
       const rows = lapsInOrder(run).map((lap, index): LapDifferences => {
         const { ms, decimals: own = 3 } = lap;
@@ -63,8 +65,8 @@ export function lapDifferences(
           number: index + 1,
           decimals,
           ...(toClean !== undefined && { toClean }),
-          ...(toBest !== undefined && { toBest }),
-          ...(targetMs !== undefined && { toTarget: ms - targetMs }),
+          ...(toBest !== undefined && (isBest || !isApart) && { toBest }),
+          ...(targetMs !== undefined && !isApart && { toTarget: ms - targetMs }),
           isBest,
         };
       });

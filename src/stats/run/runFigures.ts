@@ -32,8 +32,9 @@ export interface AgainstTarget {
   /** Best lap less the target, and to how many decimals the lap is known. */
   readonly best: number;
   readonly bestDecimals: number;
-  /** Usual lap less the target; absent where no usual lap is known. */
+  /** Usual lap less the target, and to how many decimals it is known; absent where no usual lap is. */
   readonly usual: number | undefined;
+  readonly usualDecimals: number;
   /** Laps at the target or under it, of `laps`. */
   readonly reached: number;
   readonly laps: number;

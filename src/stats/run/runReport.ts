@@ -1,4 +1,15 @@
-import { type Figure, known, latestMs, noCounts, notWritten, type Run, unknown } from "#domain";
+import {
+  type Figure,
+  isPartlyWritten,
+  known,
+  latestMs,
+  type NotCompared,
+  noCounts,
+  notWritten,
+  type Run,
+  standsApart,
+  unknown,
+} from "#domain";
 import { CONFIDENCE } from "#numbers";
 import { bestCandidates } from "../bests/bestCandidates.ts";
 import { bestLine } from "../bests/bestLine.ts";
@@ -33,12 +44,12 @@ export interface RunReportInput {
 
 /**
  * What one run says. A pace run is read by its pace laps; any other (drill, warm-up, race, wet, easy, a guest's, partly
- * written) by its clean laps, for itself alone.
+ * written) by its clean laps, for itself alone: one that stands apart is measured against nothing but a best that it took.
  */
 export function runReport(input: RunReportInput): RunReport {
   const { run, runsBefore, targetMs, preferences } = input;
   const { placed: laps, counted, ...figures } = runTimes(run, preferences);
-  const { isPace, best, usual } = figures;
+  const { isPace, best } = figures;
   const times = counted.map((placed) => placed.lap.ms as number);
   const report: RunFigures = {
     ...figures,
@@ -49,8 +60,8 @@ export function runReport(input: RunReportInput): RunReport {
       CONFIDENCE,
     ),
     mistakes: Math.max(laps.filter((placed) => placed.isMistake).length, run.summary?.off ?? 0),
-    againstRunBefore: againstRunBefore(isPace, times, runsBefore, preferences),
-    againstTarget: againstTarget(best, usual, counted, targetMs),
+    againstRunBefore: againstRunBefore(notCompared(run, laps), isPace ? times : [], runsBefore, preferences),
+    againstTarget: againstTarget(run, figures, counted, targetMs),
     againstBest: againstBest(best, input),
     firstBest: firstBest(run, laps, input),
     pointedAt: pointedAtLaps(times).flatMap(({ index, reasons }) => {
@@ -69,13 +80,18 @@ function countsOf(run: Run, laps: readonly PlacedLap[]) {
   return counts;
 }
 
+function notCompared(run: Run, laps: readonly PlacedLap[]): NotCompared | undefined {
+  if (run.kind === "race") return standsApart(run) ?? "race";
+  return standsApart(run) ?? (isPartlyWritten(run, laps.length) ? "partly written" : undefined);
+}
+
 function againstRunBefore(
-  isPace: boolean,
+  apart: NotCompared | undefined,
   times: readonly number[],
   runsBefore: readonly Run[],
   preferences: Choices,
 ): Figure<AgainstRun> {
-  if (!isPace) return unknown({ because: "not a pace run" });
+  if (apart !== undefined) return unknown({ because: "not compared", run: apart });
   if (times.length < LEAST_TO_COMPARE)
     return unknown({ needs: LEAST_TO_COMPARE, of: "pace lap", has: times.length });
   const before = runsBefore
@@ -101,18 +117,21 @@ function againstRunBefore(
 }
 
 function againstTarget(
-  best: Figure<KnownTime>,
-  usual: Figure<number>,
+  run: Run,
+  { best, usual, usualDecimals }: Pick<RunFigures, "best" | "usual" | "usualDecimals">,
   laps: readonly PlacedLap[],
   targetMs: number | undefined,
 ): Figure<AgainstTarget> {
   if (targetMs === undefined) return unknown({ because: "no target" });
+  const apart = standsApart(run);
+  if (apart !== undefined) return unknown({ because: "not compared", run: apart });
   if (!best.known) return best;
   return known({
     targetMs,
     best: best.value.ms - targetMs,
     bestDecimals: best.value.decimals,
     usual: usual.known ? Math.round(usual.value) - targetMs : undefined,
+    usualDecimals,
     reached: laps.filter(({ lap, mayBeBest }) => mayBeBest && (lap.ms as number) <= targetMs).length,
     laps: laps.length,
   });
@@ -135,11 +154,14 @@ function againstBest(
   if (pb === undefined) return unknown({ because: "no PB before" });
   const mayTake = mayTakeBest(run.kind, hasEarlierBest);
   const isFaster = latestMs(best.value) < pb.ms;
+  const isNew = mayTake && isFaster;
+  const apart = standsApart(run);
+  if (apart !== undefined && !isNew) return unknown({ because: "not compared", run: apart });
   return known({
     pbMs: pb.ms,
     pbDecimals: pb.decimals ?? 3,
     ms: best.value.ms - pb.ms,
-    isNew: mayTake && isFaster,
+    isNew,
     isLevel: mayTake && !isFaster && best.value.ms <= latestMs(pb),
   });
 }

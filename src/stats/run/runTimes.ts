@@ -19,12 +19,12 @@ export interface RunTimes
 
 /**
  * Best, usual lap and scatter of one run: of its pace laps; of any other run (drill, warm-up, race, wet, easy, a guest's,
- * partly written) of its clean laps. What stands at the head of the run, and what the run says, both take it from here.
+ * partly written) of its clean laps, a race's first left out. What stands at the head of the run, and what the run says, both take it from here.
  */
 export function runTimes(run: Run, choices: Choices): RunTimes {
   const placed = placedRun(run, 0, run.startedAt, choices);
   const isPace = hasPace(run, placed);
-  const looked = isPace ? placed : placed.map(asIfPace);
+  const looked = isPace ? placed : placed.map((lap) => (isStart(run, lap) ? lap : asIfPace(lap)));
   const counted = looked.filter(({ place }) => place === "pace");
   const { median, medianDecimals, consistency } = paceFigures(looked);
   const { usualMs, usualDecimals = 3 } = run.summary ?? {};
@@ -44,6 +44,11 @@ export function runTimes(run: Run, choices: Choices): RunTimes {
 /** Whether a run is read by its pace laps. */
 export function hasPace(run: Run, placed: readonly PlacedLap[]): boolean {
   return run.guest === undefined && placed.some(({ place }) => place === "pace");
+}
+
+/** A race begins at a stand: its first lap tells nothing of the pace (common practice, no source). */
+function isStart({ kind }: Run, { index }: PlacedLap): boolean {
+  return kind === "race" && index === 0;
 }
 
 function asIfPace(placed: PlacedLap): PlacedLap {

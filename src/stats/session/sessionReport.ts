@@ -91,7 +91,7 @@ export function sessionReport(input: SessionReportInput): SessionReport {
     workOn: workOn(account, sectors),
     sectors,
     sumOfBestSectors: sumOfBestSectors(sectorsOf(maybeBests)),
-    reachableLap: reachableLap(sectorsOf(paceLaps)),
+    reachableLap: reachableLap(sectorsOf(paceBests)),
     chart: chartOf(paceLaps, sorted, runs),
   };
 }

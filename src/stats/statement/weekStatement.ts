@@ -59,6 +59,8 @@ export interface WeekMain {
 export interface WeekStatement {
   readonly monday: CalendarDate;
   readonly sunday: CalendarDate;
+  /** The day as of which all figures stand: the Sunday, or today in the week of today. */
+  readonly asOf: CalendarDate;
   readonly days: readonly { readonly date: CalendarDate; readonly laps: number }[];
   /** Most laps first. */
   readonly lines: readonly WeekLine[];
@@ -95,6 +97,7 @@ export function weekStatement({ monday, today, combos, preferences }: WeekStatem
   return {
     monday,
     sunday,
+    asOf: day,
     days: Array.from({ length: 7 }, (_, day) => {
       const date = addDays(monday, day);
       return { date, laps: lapsOf(inWeek.filter((digest) => digest.date === date)) };

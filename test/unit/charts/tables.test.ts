@@ -46,8 +46,9 @@ describe("progressTable", () => {
 
 describe("a session typed in tenths", () => {
   const tenths = { ...session, median: 84_450, medianDecimals: 1, q1: 84_200, q3: 84_625.5 };
+  const bests = { best: 83_900, bestDecimals: 1, bestOfTen: 84_050.4 };
   const data = {
-    sessions: [tenths],
+    sessions: [{ ...tenths, ...bests }],
     pbSteps: [],
     targets: [],
     curve: [{ date: "2026-10-21", ms: 83_917.4 }],
@@ -55,17 +56,19 @@ describe("a session typed in tenths", () => {
 
   it("has its usual lap in tenths in the chart's table and for a spreadsheet", () => {
     const { rows } = progressTable(data);
-    expect(["usual", "from", "to"].map((key) => rows[0]?.cells[key])).toEqual([
+    expect(["usual", "from", "to", "best", "bestOfTen"].map((key) => rows[0]?.cells[key])).toEqual([
       { text: "1:24.4", value: 84.4 },
       { text: "1:24.2", value: 84.2 },
       { text: "1:24.6", value: 84.6 },
+      { text: "1:23.9", value: 83.9 },
+      { text: "1:24.0", value: 84 },
     ]);
   });
 
   it("is read out in tenths, and the level in hundredths", () => {
     const texts = progressWalk(data, () => 0).flatMap(({ points }) => points.map(({ text }) => text));
     expect(texts).toEqual([
-      "Wednesday 14 October: usual 1:24.4, half of the laps 1:24.2 to 1:24.6, 24 pace laps",
+      "Wednesday 14 October: usual 1:24.4, half of the laps 1:24.2 to 1:24.6, best pace lap 1:23.9, best of ten 1:24.0, 24 pace laps",
       "Wednesday 21 October: level 1:23.92",
     ]);
   });

@@ -31,7 +31,7 @@ describe("what Review says of the demo, against what the generator made true", (
   test("the flat combo is called neither faster nor slower, and the interval leaves room for the truth", () => {
     const review = reviewOf("ashSingle");
     expect(truth.combos.ashSingle.gainMs).toBe(0);
-    expect(progressTitle(review)).toMatch(/^Usual lap no faster or slower so far, in \d+ weeks/);
+    expect(progressTitle(review)).toMatch(/^Usual lap not clearly faster or slower in \d+ weeks/);
     expect(progressReading(review)).toMatch(/: between \d\.\d+ s faster and \d\.\d+ s slower\./);
   });
 

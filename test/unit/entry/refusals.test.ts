@@ -190,6 +190,7 @@ describe("a line that is no lap says what is wrong with which signs, and what wo
       "Separate sectors by spaces: 27.1 31.42 24.9.",
     ],
     ["1::23", 1, 2, "“::” stands where one sign belongs.", "Write 1:23."],
+    ["1:", 2, 0, "After “1:” digits are missing.", "Write 1:23.456."],
     ["1:23.", 5, 0, "After “1:23.” digits are missing.", "Write 1:23."],
     ["..5", 0, 2, "“..” stands where one sign belongs.", "Write 0.5."],
     [":23.4", 0, 0, "Before “:23.4” digits are missing.", "Write 0:23.4."],

@@ -89,9 +89,9 @@ function aChart(name: string): ChartTable {
         pointedAt: [{ index: 0, reasons: ["outside the limits"] }],
       });
     case "differences":
-      return rangeRowsTable(range, say, "s", 1);
+      return rangeRowsTable(range, { say, csvUnit: "s" });
     case "shares":
-      return rangeRowsTable(range, say, "percent", 1);
+      return rangeRowsTable(range, { say, csvUnit: "percent" });
     default:
       return acrossTable(
         [

@@ -33,7 +33,7 @@ describe("figures across combos in words", () => {
 
   it("a clear fall is told with what is sure of it", () => {
     expect(acrossTitle("scatter", known(trend({})), 70)).toBe(
-      "Scatter from combo to combo: lower by 0.20 % in 10 weeks, surely more than 0.10 %",
+      "Scatter from combo to combo: lower by 0.20 % in 10 weeks, very likely at least 0.10 %",
     );
     expect(acrossReading("scatter", known(trend({})))).toMatch(
       /^From lap to lap, .* From 9 combos in the order first driven: between 0\.01 and 0\.03 % lower a week\. Circuits and cars differ/,
@@ -49,7 +49,7 @@ describe("figures across combos in words", () => {
   it("of the clean share, less is worse", () => {
     const falling = trend({ perWeek: { slope: -2, low: -3, high: -1 } });
     expect(acrossTitle("cleanShare", known(falling), 70)).toBe(
-      "Clean share from combo to combo: lower by 20.0 points in 10 weeks, surely more than 10.0 points",
+      "Clean share from combo to combo: lower by 20.0 points in 10 weeks, very likely at least 10.0 points",
     );
     const flat = trend({ finding: "no clear change", perWeek: { slope: 0, low: -1, high: 2 } });
     expect(acrossTitle("cleanShare", known(flat), 70)).toMatch(

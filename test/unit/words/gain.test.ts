@@ -30,7 +30,7 @@ describe("how much faster the usual lap is", () => {
       "Usual lap likely faster by 0.20 s in 12 weeks",
     );
     expect(said({ change: -20, low: -220, high: 180, chanceFaster: 0.6, to: "2026-09-09" })).toBe(
-      "Usual lap no faster or slower so far, in 9 days",
+      "Usual lap not clearly faster or slower in 9 days: it may be chance",
     );
   });
 
@@ -56,6 +56,8 @@ describe("how much faster the usual lap is", () => {
   it("is short in a table", () => {
     expect(sayGain(known(aGain()))).toBe("−2.40 s");
     expect(sayGain(known(aGain({ chanceFaster: 0.7 })))).toBe("may be chance");
+    expect(sayGain(known(aGain({ change: 350, chanceFaster: 0.08 })))).toBe("likely +0.35 s");
+    expect(sayGain(known(aGain({ from: "2026-10-18" })))).toBe("−2.40 s in 5 weeks");
     const few = unknown({ needs: 2, of: "session", each: { needs: 5, of: "pace lap" }, has: 1 });
     expect(sayGain(few)).toBe("1 of 2 sessions");
     expect(gainTitle(few)).toBe("Not enough sessions with 5 pace laps each yet: 1 of 2");

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Figure, known, unknown } from "#domain";
+import { type Figure, known, type NotCompared, unknown } from "#domain";
 import { largestLine, type RunReport, type SessionReport, type TimeAccount } from "#stats";
 import { type NextRun, sayEvidence, suggestNextRun } from "#words";
 import { aReport, someCounts } from "./aReport.ts";
@@ -93,13 +93,15 @@ describe("the next run", () => {
     expect(suggested.reason).toBe("Two more laps for a verdict.");
   });
 
-  it("is a pace run after a drill, and the same again in the wet", () => {
-    expect(next({ isPace: false, counts: someCounts({ drill: 8 }) }).suggestion).toBe(
-      "A pace run of 8 laps.",
-    );
-    expect(next({ isPace: false, counts: someCounts({ wet: 8 }) }).suggestion).toBe(
-      "The same again while the surface stays as it is.",
-    );
+  it("is a pace run after a drill, however short, and the same again in the wet", () => {
+    const after = (run: NotCompared, laps: number) =>
+      next({ isPace: false, laps, againstRunBefore: unknown({ because: "not compared", run }) }).suggestion;
+    for (const laps of [2, 8]) {
+      expect(after("drill", laps)).toBe("A pace run of 8 laps.");
+      expect(after("wet", laps)).toBe("The same again while the surface stays as it is.");
+    }
+    expect(after("partly written", 8)).toBe("A pace run of 8 laps.");
+    expect(after("partly written", 2)).toBe("The same again, 8 laps in a row.");
   });
 
   it("says so when there is nothing to measure against, nothing lost, or a guest drove", () => {

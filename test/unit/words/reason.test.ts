@@ -29,7 +29,7 @@ const causes: {
   "more than a year away": [{}, "no forecast looks further than a year"],
   "nothing driven lately": [{}, "nothing was driven in the last six weeks, so nothing is forecast"],
   "no two laps in a row": [{}, "needs two pace laps of one run in a row, has none"],
-  "not a pace run": [{}, "only pace runs are compared"],
+  "not compared": [{ run: "wet" }, "damp and wet laps compare only with each other"],
   "no pace run before": [{}, "no pace run before it in this session"],
   "both runs the same": [{}, "all laps of both runs are the same"],
   "the most driven": [{}, "the most driven"],

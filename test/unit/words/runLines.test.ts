@@ -62,7 +62,7 @@ describe("a run's figures", () => {
 
   it("tells a drift only where it is clear", () => {
     expect(sayTrendInRun(known({ msPerLap: 21, low: 10, high: 33, laps: 12 }))).toBe(
-      "Slower by 0.021 s a lap, surely more than 0.010 s",
+      "Slower by 0.021 s a lap, very likely at least 0.010 s",
     );
     expect(sayTrendInRun(known({ msPerLap: 4.5, low: -12.25, high: 20.5, laps: 8 }))).toBe(
       "No clear drift in 8 laps: between 0.013 s faster and 0.021 s slower a lap",
@@ -82,7 +82,7 @@ describe("a run's figures", () => {
       "No clear change from run 1: up to 0.20 s slower",
     );
     expect(sayAgainstRun(known({ ...change, ms: -240, low: -430, high: -52, isClear: true }))).toBe(
-      "Faster than run 1 by 0.24 s, surely more than 0.05 s",
+      "Faster than run 1 by 0.24 s, very likely at least 0.05 s",
     );
     expect(sayAgainstRun(known({ ...change, ms: 0, low: 0, high: 0 }))).toBe("No difference from run 1");
     expect(sayAgainstRun(unknown({ needs: 5, of: "pace lap", has: 2, run: 1 }))).toBe(
@@ -98,7 +98,7 @@ describe("a run's figures", () => {
         const sentence = sayAgainstRun(known({ n: 2, ms, low, high, confidence: 0.9, isClear: false }));
         expectWellFormed(sentence);
         expect(sentence).toMatch(/^No clear change from run 2: /);
-        expect(sentence).not.toMatch(/surely/);
+        expect(sentence).not.toMatch(/very likely/);
         const numbers = [...sentence.matchAll(/([\d.]+) s/g)].map((found) =>
           Math.round(Number(found[1]) * 1000),
         );
@@ -108,9 +108,17 @@ describe("a run's figures", () => {
     ));
 
   it("tells laps at the target and how far the others are", () => {
-    const against = { targetMs: 84_000, best: -212, bestDecimals: 3, usual: 340.5, reached: 3, laps: 8 };
+    const against = {
+      targetMs: 84_000,
+      best: -212,
+      bestDecimals: 3,
+      usual: 340,
+      usualDecimals: 1,
+      reached: 3,
+      laps: 8,
+    };
     expect(sayAgainstTarget(known(against))).toBe(
-      "3 of 8 laps at 1:24.000 or under; best −0.212 s, usual +0.34 s",
+      "3 of 8 laps at 1:24.000 or under; best −0.212 s, usual +0.3 s",
     );
     expect(sayAgainstTarget(known({ ...against, usual: undefined, reached: 0, laps: 0, best: 0 }))).toBe(
       "Best ±0.000 s",

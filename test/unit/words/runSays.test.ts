@@ -57,7 +57,7 @@ describe("what a run says", () => {
     ],
     [
       { kind: "against run before", n: 1, ms: -240, low: -430, high: -52 },
-      "Faster than run 1 by 0.24 s, surely more than 0.05 s.",
+      "Faster than run 1 by 0.24 s, very likely at least 0.05 s.",
     ],
     [
       { kind: "against run before", n: 3, ms: 8, low: 3, high: 20 },
@@ -65,7 +65,7 @@ describe("what a run says", () => {
     ],
     [
       { kind: "drift", msPerLap: 21, low: 10, high: 33, laps: 12 },
-      "Slower by 0.021 s a lap through the run, surely more than 0.010 s.",
+      "Slower by 0.021 s a lap through the run, very likely at least 0.010 s.",
     ],
     [
       { kind: "spread", scatterMs: 312, percent: 0.371, laps: 12 },
@@ -123,7 +123,7 @@ describe("a change from the run before", () => {
         const sentence = said({ kind: "against run before", n, ...change });
         expectWellFormed(sentence);
         expect(sentence.startsWith(change.high < 0 ? "Faster" : "Slower")).toBe(true);
-        const least = /surely more than ([\d.]+) s/.exec(sentence)?.[1];
+        const least = /very likely at least ([\d.]+) s/.exec(sentence)?.[1];
         const near = Math.min(Math.abs(change.low), Math.abs(change.high));
         if (least === undefined) expect(near).toBeLessThan(10);
         else expect(Math.round(Number(least) * 1000)).toBeLessThanOrEqual(near);

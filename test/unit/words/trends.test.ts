@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { known } from "#domain";
+import { known, unknown } from "#domain";
 import type { SessionPoint, SessionTrend } from "#stats";
-import { progressBy100Laps, steadinessReading, steadinessTitle } from "#words";
+import { progressBy100Laps, progressReading, steadinessReading, steadinessTitle } from "#words";
 import { hundredths } from "../../../src/words/amount.ts";
 import { daysOfPage } from "../../../src/words/progress.ts";
 import { pace } from "../../../src/words/shift.ts";
-import { trendReading, trendTitle } from "../../../src/words/trendSays.ts";
+import { trendBy100Laps, trendReading, trendTitle } from "../../../src/words/trendSays.ts";
 import { expectWellFormed } from "./wellFormed.ts";
 
 function aPoint(date: string, fields: Partial<SessionPoint> = {}): SessionPoint {
@@ -24,6 +24,7 @@ function aPoint(date: string, fields: Partial<SessionPoint> = {}): SessionPoint 
     lowerQuartile: 83_800,
     upperQuartile: 84_300,
     best: 83_500,
+    bestDecimals: 3,
     bestClean: { ms: 83_500, decimals: 3 },
     bestOfTen: 83_600,
     consistency: undefined,
@@ -70,14 +71,14 @@ describe("the words of a trend", () => {
 
   it("say how much faster over the weeks, and how much of it is sure", () =>
     expect(progress({ ...falling, per100Laps: { slope: -70, low: -120, high: -34 } })).toEqual([
-      "Faster by 0.42 s in 12 weeks, surely more than 0.20 s",
+      "Faster by 0.42 s in 12 weeks, very likely at least 0.20 s",
       "From 9 sessions: between 0.01 and 0.06 s faster a week. Sessions in a row are alike, so this is a little too sure.",
     ]));
 
   it("call a direction that the test did not find a matter of chance", () =>
     expect(progress({ perWeek: { slope: -30, low: -60, high: -4 }, moreSessions: 1 })).toEqual([
       "No clear change in 12 weeks: not faster by more than 0.06 s a week",
-      "From 9 sessions: up to 0.06 s faster a week, perhaps by chance. About 1 more session like these would show a change of 0.42 s.",
+      "From 9 sessions: up to 0.06 s faster a week, may be chance. About 1 more session like these would show a change of 0.42 s.",
     ]));
 
   it("find no difference where all sessions are alike, and put nothing down to chance", () => {
@@ -85,7 +86,7 @@ describe("the words of a trend", () => {
     const [title, reading = ""] = progress({ perWeek: same, per100Laps: same, change: 0 });
     expect(title).toBe("No change in 12 weeks: the same all along");
     expect(reading).toBe("From 9 sessions: no difference.");
-    expect(progressBy100Laps({ trend: known(aTrend({ per100Laps: same })) })).toBe(
+    expect(trendBy100Laps(aTrend({ per100Laps: same }), { ...pace, unit: hundredths })).toBe(
       "A hundred laps: no difference.",
     );
   });
@@ -102,6 +103,32 @@ describe("the words of a trend", () => {
     );
   });
 
+  it("tell a straight line only where the level went the same way", () => {
+    const trend = known(aTrend({ ...falling, per100Laps: { slope: -70, low: -120, high: -34 } }));
+    const reading = (change: number, chanceFaster: number) => {
+      const gain = known({
+        change,
+        low: -900,
+        high: 100,
+        chanceFaster,
+        from: "2026-09-01",
+        to: "2026-11-01",
+        sessions: 9,
+      });
+      const curve = unknown({ needs: 4, of: "session", has: 3 });
+      return `${progressReading({ gain, trend, curve })} ${progressBy100Laps({ gain, trend })}`;
+    };
+    expect(reading(-400, 0.99)).toMatch(
+      /About 0\.04 s a week faster.* A hundred laps: between 0\.03 and 0\.12 s faster\.$/,
+    );
+    expect(reading(-400, 0.91)).toMatch(/a week faster/);
+    for (const [change, chance] of [
+      [-400, 0.8],
+      [400, 0.02],
+    ] as const)
+      expect(reading(change, chance)).not.toMatch(/week|hundred/);
+  });
+
   it("tell days under two weeks", () =>
     expect(progress({}, [aPoint("2026-10-01"), aPoint("2026-10-10")])[0]).toContain(
       "No clear change in 9 days:",
@@ -116,7 +143,7 @@ describe("the consistency chart's words", () => {
       points: twelveWeeks,
     };
     expect(steadinessTitle(review)).toBe(
-      "Steadier by 0.12 % of a lap in 12 weeks, surely more than 0.04 % of a lap",
+      "Steadier by 0.12 % of a lap in 12 weeks, very likely at least 0.04 % of a lap",
     );
     expect(steadinessReading(review)).toBe(
       "From 9 sessions: up to 0.02 % of a lap steadier a week. Sessions in a row are alike, so this is a little too sure.",
@@ -179,7 +206,7 @@ describe("any trend", () => {
         fc.pre(low !== 0 || high !== 0);
         if (trend.finding !== "no clear change") {
           expect(title).toContain(trend.finding === "falling" ? "Faster by" : "Slower by");
-          const least = Number(/surely more than ([\d.]+)/.exec(title)?.[1] ?? 0) * 1000;
+          const least = Number(/very likely at least ([\d.]+)/.exec(title)?.[1] ?? 0) * 1000;
           const near = (Math.min(Math.abs(low), Math.abs(high)) * days) / 7;
           expect(least).toBeLessThanOrEqual(near + 1e-3);
           return;
@@ -188,7 +215,7 @@ describe("any trend", () => {
         const [, direction, bound] = /not (slower|faster) by more than ([\d.:]+) s/.exec(title) ?? [];
         const end = direction === "slower" ? high : -low;
         expect(Number(bound) * 1000).toBeGreaterThanOrEqual(end - 1e-3);
-        if (low >= 0 || high <= 0) expect(reading).toContain("perhaps by chance");
+        if (low >= 0 || high <= 0) expect(reading).toContain("may be chance");
         else if (low < 0 && high > 0) expect(reading).toMatch(/between .* faster and .* slower a week\./);
       }),
       { seed: 11 },

@@ -1,5 +1,5 @@
 import { lazy, type RefCallback, Suspense, useCallback } from "react";
-import { type Id, lapsInOrder, type Run } from "#domain";
+import { type Id, lapsInOrder, type Run, standsApart } from "#domain";
 import type { EntryContext } from "#entry";
 import { useHeight } from "#ui/useHeight.ts";
 import { useHeadsTop } from "../laps/useHeadsTop.ts";
@@ -61,6 +61,7 @@ export function EntryArea(props: EntryAreaProps) {
       <EntryPanel
         entry={entry}
         context={context}
+        isApart={standsApart(run) !== undefined}
         lapNumber={lapNumber}
         said={entry.pasted === undefined ? said : ""}
         onEditLast={last && (() => onEditLast(last.id))}

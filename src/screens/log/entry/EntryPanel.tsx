@@ -27,6 +27,8 @@ const longest = 10;
 interface EntryPanelProps {
   readonly entry: Entry;
   readonly context: EntryContext;
+  /** Whether the run is measured against no PB. */
+  readonly isApart: boolean;
   /** Number the next lap will have. */
   readonly lapNumber: number;
   /** Said once when a lap is in the book: "Lap 4 stored, 1:23.456". */
@@ -41,7 +43,8 @@ interface EntryPanelProps {
 export const fieldId = "entry-field";
 
 /** One text field, what the text will become, and on touch the pad. Enter adds the lap. */
-export function EntryPanel({ entry, context, lapNumber, said, onEditLast, question }: EntryPanelProps) {
+export function EntryPanel(props: EntryPanelProps) {
+  const { entry, context, isApart, lapNumber, said, onEditLast, question } = props;
   const { text, reading, standing } = entry;
   const field = useRef<HTMLInputElement>(null);
   const [isWriting, setWriting] = useState(false);
@@ -108,7 +111,13 @@ export function EntryPanel({ entry, context, lapNumber, said, onEditLast, questi
           placeholder="time"
         />
         <div id={`${id}-reading`} className={styles["reading"]}>
-          <ReadingOf entry={entry} context={context} lapNumber={lapNumber} isPadShown={isPadShown} />
+          <ReadingOf
+            entry={entry}
+            context={context}
+            isApart={isApart}
+            lapNumber={lapNumber}
+            isPadShown={isPadShown}
+          />
         </div>
         {!isPadShown && !entry.isStray && (
           <Button
@@ -153,11 +162,11 @@ export function EntryPanel({ entry, context, lapNumber, said, onEditLast, questi
   );
 }
 
-interface ReadingOfProps extends Pick<EntryPanelProps, "entry" | "context" | "lapNumber"> {
+interface ReadingOfProps extends Pick<EntryPanelProps, "entry" | "context" | "isApart" | "lapNumber"> {
   readonly isPadShown: boolean;
 }
 
-function ReadingOf({ entry, context, lapNumber, isPadShown }: ReadingOfProps) {
+function ReadingOf({ entry, context, isApart, lapNumber, isPadShown }: ReadingOfProps) {
   const { reading, standing } = entry;
   if (reading === undefined) return <p className={styles["about"]}>{emptyHint(context)}</p>;
   if (!reading.ok) {
@@ -170,7 +179,7 @@ function ReadingOf({ entry, context, lapNumber, isPadShown }: ReadingOfProps) {
   const { ms, decimals, remarks, note, sectors } = reading.lap;
   const about = [
     `lap ${lapNumber}`,
-    ms === undefined ? undefined : toBest({ ms, decimals }, context),
+    ms === undefined || isApart ? undefined : toBest({ ms, decimals }, context),
     ...remarks.map(remarkInWords),
     sectors && `${sectors.length} sectors`,
     note && "with a note",

@@ -1,6 +1,6 @@
 import { addReference, type Change, deleteReference } from "#db";
-import { type FormReading, formatLapTime } from "#domain";
-import { readTime } from "#entry";
+import { formatLapTime, longestSource } from "#domain";
+import { type ReadReferenceLap, readReferenceLap, type TypedReferenceLap } from "#entry";
 import { useDraft, useWrite, useWriteForm } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
@@ -10,39 +10,16 @@ import dialog from "../runs/RunDialog.module.css";
 import styles from "./ReferenceLaps.module.css";
 import type { SessionData } from "./useSession.ts";
 
-const blank = { time: "", source: "" };
-
-interface ReadReference {
-  readonly ms: number;
-  readonly decimals: number;
-  readonly source: string;
-}
-
-function readReference(
-  { time, source }: typeof blank,
-  displayDecimals: number,
-): FormReading<ReadReference, keyof typeof blank> {
-  const read = readTime(time, { displayDecimals });
-  const from = source.trim();
-  if (read.ok && from !== "")
-    return { ok: true, value: { ms: read.ms, decimals: read.decimals, source: from } };
-  return {
-    ok: false,
-    problems: {
-      time: read.ok ? undefined : read.problem,
-      source: from === "" ? "Write where the time comes from." : undefined,
-    },
-  };
-}
+const blank: TypedReferenceLap = { time: "", source: "" };
 
 /** Times the driver wants to be measured against on this combo, with where they come from. */
 export function ReferenceLaps({ data }: { readonly data: SessionData }) {
   const { combo, references, preferences } = data;
   const write = useWrite();
   const draft = useDraft(`reference ${combo.id}`, blank);
-  const { box, field, submit } = useWriteForm<typeof blank, ReadReference, Change, HTMLDivElement>({
+  const { box, field, submit } = useWriteForm<TypedReferenceLap, ReadReferenceLap, Change, HTMLDivElement>({
     typed: draft,
-    reading: readReference(draft.value, preferences.displayDecimals),
+    reading: readReferenceLap(draft.value, preferences.displayDecimals),
     write: (book, read) => addReference(book, { comboId: combo.id, ...read }),
     isUndoOffered: true,
   });
@@ -78,7 +55,7 @@ export function ReferenceLaps({ data }: { readonly data: SessionData }) {
         <Field label="Time of the reference lap" inputMode="decimal" hint="1:23.000" {...field("time")} />
         <Field
           label="Where it comes from"
-          maxLength={500}
+          maxLength={longestSource}
           hint="For example: Jo, same car, October"
           {...field("source")}
         />

@@ -2,7 +2,7 @@ import { lazy, Suspense } from "react";
 import type { CalendarDate } from "#domain";
 import type { SessionReport } from "#stats";
 import { Part } from "#ui/Part.tsx";
-import { accountLineNames, accountReading, accountTitle, sayCounts, sayReason } from "#words";
+import { accountLineNames, accountReading, accountTitle, sayCounts, sayGuestLaps, sayReason } from "#words";
 
 const BridgeChart = lazy(() =>
   import("#charts/bridge/BridgeChart.tsx").then((file) => ({ default: file.BridgeChart })),
@@ -16,8 +16,8 @@ interface SessionSumProps {
 
 /** Where the session's time went, as a bridge from the target to the average lap, and which laps were counted. */
 export function SessionSum({ report, asOf, name }: SessionSumProps) {
-  const { account, counts } = report;
-  if (counts.driven === 0) return null;
+  const { account, counts, guestLaps } = report;
+  if (counts.driven + guestLaps === 0) return null;
   return (
     <Part title="Where this session's time went" titleHidden={account.known}>
       {account.known ? (
@@ -40,7 +40,7 @@ export function SessionSum({ report, asOf, name }: SessionSumProps) {
         <p>No time account yet: {sayReason(account.reason)}.</p>
       )}
       <p>
-        <small>{sayCounts(counts)}</small>
+        <small>{[sayCounts(counts), sayGuestLaps(guestLaps)].filter(Boolean).join(", ")}</small>
       </p>
     </Part>
   );

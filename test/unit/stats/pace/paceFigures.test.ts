@@ -54,6 +54,15 @@ describe("the figures of pace laps", () => {
     expect(ofLaps(...nine, 84_009).bestOfTen).toBeCloseTo(84_003, 9);
   });
 
+  it("know the best to the decimals its lap was typed with, of equally fast ones the most exact", () => {
+    const tenths = { ms: 83_900, decimals: 1 };
+    expect(ofLaps(tenths, ...five)).toMatchObject({ best: 83_900, bestDecimals: 1, medianDecimals: 3 });
+    expect(ofLaps(tenths, ...five, 83_900)).toMatchObject({ best: 83_900, bestDecimals: 3 });
+    expect(ofLaps(...five, { ms: 84_900, decimals: 0 })).toMatchObject({ best: 84_000, bestDecimals: 3 });
+    expect(ofLaps({ ...tenths, isNotBest: true }, ...five)).toMatchObject({ best: 84_000, bestDecimals: 3 });
+    expect(ofLaps()).toMatchObject({ best: undefined, bestDecimals: 3 });
+  });
+
   it("take a lap that is not the driver's best into all but the best", () => {
     const { best, laps, median, mean } = ofLaps({ ms: 80_000, isNotBest: true }, ...five);
     expect({ best, laps, median, mean }).toEqual({

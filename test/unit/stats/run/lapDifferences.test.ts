@@ -55,6 +55,30 @@ describe("the differences of a lap", () => {
     ]);
   });
 
+  it("go to no best and no target in a run that stands apart, but for a lap that took the best", () => {
+    const apart: Partial<Run>[] = [
+      { surface: "wet" },
+      { kind: "warm-up" },
+      { kind: "drill" },
+      { effort: "learning" },
+      { guest: "" },
+    ];
+    for (const fields of apart) {
+      const run = aRun(1, [84_500, 84_600], fields);
+      const rows = lapDifferences([run], { ms: 84_400, decimals: 3 }, 84_000).get(run.id) ?? [];
+      expect(rows.map(({ toClean, toBest, toTarget }) => [toClean, toBest, toTarget])).toEqual([
+        [undefined, undefined, undefined],
+        [100, undefined, undefined],
+      ]);
+    }
+    const warmUp = aRun(1, [84_300, 84_350], { kind: "warm-up" });
+    const rows = lapDifferences([warmUp], { ms: 84_400, decimals: 3 }, 84_000).get(warmUp.id) ?? [];
+    expect(rows.map(({ toBest, toTarget }) => [toBest, toTarget])).toEqual([
+      [-100, undefined],
+      [undefined, undefined],
+    ]);
+  });
+
   it("know no best of a guest's run, and none of a warm-up while the page has none", () => {
     const marks = (fields: Partial<Run>, best?: { readonly ms: number; readonly decimals: number }) => {
       const runs = [aRun(1, [84_000], fields), aRun(2, [84_500])];

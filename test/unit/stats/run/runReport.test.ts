@@ -23,11 +23,49 @@ describe("figures of a run", () => {
   });
 
   it("a drill, a wet run and a guest's have figures of their own, from their clean laps", () => {
-    for (const fields of [{ kind: "drill" }, { surface: "wet" }, { guest: "Ida" }] as const) {
-      const found = report({ run: aRun(1, [...even(6), [89_000, "off"]], fields) });
-      expect(found).toMatchObject({ isPace: false, laps: 6, usual: { known: true, value: 84_015 } });
-      expect(found.againstRunBefore).toEqual({ known: false, reason: { because: "not a pace run" } });
+    const kinds = [
+      [{ kind: "drill" }, "drill"],
+      [{ kind: "warm-up" }, "warmUp"],
+      [{ surface: "wet" }, "wet"],
+      [{ kind: "race", surface: "damp" }, "wet"],
+      [{ effort: "easy" }, "easy"],
+      [{ guest: "Ida" }, "guest"],
+    ] as const;
+    for (const [fields, run] of kinds) {
+      const found = report({ run: aRun(1, [...even(6), [89_000, "off"]], fields), pb, targetMs: 84_000 });
+      expect(found).toMatchObject({ isPace: false, usual: { known: true, value: 84_015 } });
+      for (const against of [found.againstRunBefore, found.againstTarget, found.againstBest])
+        expect(against).toEqual({ known: false, reason: { because: "not compared", run } });
     }
+  });
+
+  it("a warm-up after the page's first best is told of the best it took, and of nothing else", () => {
+    const found = report({ run: aRun(1, [83_800, ...even(4)], { kind: "warm-up" }), pb, targetMs: 84_000 });
+    expect(found.againstBest).toMatchObject({ known: true, value: { ms: -100, isNew: true } });
+    expect(found.againstTarget.known).toBe(false);
+  });
+
+  it("a race is read without its start, and measured against the PB and the target, but no practice run", () => {
+    const found = report({ run: aRun(2, [95_000, ...even(6)], { kind: "race" }), pb, targetMs: 84_000 });
+    expect(found).toMatchObject({
+      laps: 6,
+      usual: { value: 84_015 },
+      againstBest: { value: { ms: 100 } },
+      againstTarget: { value: { best: 0 } },
+      againstRunBefore: { reason: { because: "not compared", run: "race" } },
+    });
+  });
+
+  it("a pace run that is written in part is not compared, and one of mistakes alone lacks pace laps", () => {
+    const partly = report({ run: aRun(1, even(6), { lapsDriven: 9 }) });
+    expect(partly.againstRunBefore).toMatchObject({ reason: { run: "partly written" } });
+    const mistakes = report({
+      run: aRun(1, [
+        [90_000, "off"],
+        [91_000, "spin"],
+      ]),
+    });
+    expect(mistakes.againstRunBefore).toMatchObject({ reason: { needs: 5, of: "pace lap", has: 0 } });
   });
 
   it("a summary run gives what was written of it", () => {
@@ -97,7 +135,15 @@ describe("against target and personal best", () => {
   it("counts the laps at the target", () => {
     expect(report({ run: aRun(1, even(5)), targetMs: 84_010 }).againstTarget).toEqual({
       known: true,
-      value: { targetMs: 84_010, best: -10, bestDecimals: 3, usual: 10, reached: 2, laps: 5 },
+      value: {
+        targetMs: 84_010,
+        best: -10,
+        bestDecimals: 3,
+        usual: 10,
+        usualDecimals: 3,
+        reached: 2,
+        laps: 5,
+      },
     });
   });
 
