@@ -64,7 +64,12 @@ export async function hooksAt(
 }
 
 /** What the driver reads at the foot of the page, oldest first. */
-export const said = () => useNotices.getState().list.map(({ kind, text }) => ({ kind, text }));
+export function said() {
+  const { list } = useNotices.getState();
+  const buttons = list.flatMap(({ actions }) => actions);
+  if (buttons.some(({ name }) => typeof name !== "string")) throw new Error("A button has no name.");
+  return list.map(({ kind, text }) => ({ kind, text }));
+}
 
 /** Presses a button of the newest notice. */
 export function press(name: string): void {

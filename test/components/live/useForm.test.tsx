@@ -17,7 +17,7 @@ function readNames({ car, track }: Texts): FormReading<Texts, keyof Texts> {
   };
 }
 
-async function aForm(onRead: (value: Texts, press: Press) => boolean | Promise<boolean> = () => true) {
+async function aForm(onRead: (value: Texts, press: Press) => void | Promise<void> = () => undefined) {
   const { draw } = await hooksAt();
   const { result } = draw(() => {
     const typed = useTyped(blank);
@@ -53,7 +53,7 @@ it("fields hold what is typed, one beside the other, and say nothing of problems
 });
 
 it("pressed with something wrong in it, it says so at each such field until that is mended", async () => {
-  const onRead = vi.fn(() => true);
+  const onRead = vi.fn(() => undefined);
   const { form, type, press, pressed, problems } = await aForm(onRead);
   await press();
   expect(pressed.preventDefault).toHaveBeenCalledTimes(1);
@@ -70,10 +70,10 @@ it("pressed with something wrong in it, it says so at each such field until that
 });
 
 it("what was read is handed on with the press, and a second press meanwhile does nothing", async () => {
-  let letGo: (isDone: boolean) => void = () => undefined;
+  let letGo: () => void = () => undefined;
   const onRead = vi.fn(
     (_: Texts, __: Press) =>
-      new Promise<boolean>((resolve) => {
+      new Promise<void>((resolve) => {
         letGo = resolve;
       }),
   );
@@ -85,11 +85,11 @@ it("what was read is handed on with the press, and a second press meanwhile does
   expect(form().isBusy).toBe(true);
   await press();
   expect(onRead.mock.calls).toEqual([[{ car: "Kart", track: "Marlow Fen" }, pressed]]);
-  await act(async () => letGo(true));
+  await act(async () => letGo());
   expect(form()).toMatchObject({ isBusy: false, isRefused: false });
   await press();
   expect(onRead).toHaveBeenCalledTimes(2);
-  await act(async () => letGo(false));
+  await act(async () => letGo());
   expect(form().isBusy).toBe(false);
 });
 

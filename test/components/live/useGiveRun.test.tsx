@@ -1,5 +1,6 @@
 import { act, waitFor } from "@testing-library/react";
-import { expect, it } from "vitest";
+import { Dexie } from "dexie";
+import { expect, it, vi } from "vitest";
 import { addCombo, addLaps, createLogbook, dump, type Logbook, openLogbook, startSession } from "#db";
 import { useGiveRun, useShelfWrite } from "#live";
 import { useUndo } from "#state/undo.ts";
@@ -36,9 +37,27 @@ it("a run goes to another logbook, and comes back, and goes again", async () => 
   act(() => press("Undo"));
   await waitFor(() => expect(said()).toEqual([{ kind: "done", text: "The run is back from “A friend's”." }]));
   expect(await both()).toEqual({ here: [84_000], there: [] });
+  expect(useUndo.getState().undone.map(({ what }) => what)).toEqual(["Run moved to “A friend's”"]);
   await act(() => useUndo.getState().redo());
   expect(await both()).toEqual({ here: [], there: [84_000] });
   expect(useUndo.getState().done.map(({ what }) => what)).toEqual(["Run moved to “A friend's”"]);
+});
+
+it("the other logbook is closed again, and an error of the app is not swallowed", async () => {
+  const { give, runId, to, book } = await twoLogbooks();
+  const closing = vi.spyOn(Dexie.prototype, "close");
+  await act(async () => void (await give(runId, to)));
+  expect(closing.mock.contexts.map((database) => (database as Dexie).name)).toEqual([to.name]);
+  closing.mockRestore();
+  const reading = vi.spyOn(book.tables.runs, "get").mockImplementation(() => {
+    throw new TypeError("a slip");
+  });
+  const writing = vi.spyOn(book.database, "transaction").mockImplementation(() => {
+    throw new TypeError("a slip");
+  });
+  await expect(give(runId, to)).rejects.toThrow();
+  reading.mockRestore();
+  writing.mockRestore();
 });
 
 it("a run that cannot go stays, and that is said", async () => {

@@ -17,6 +17,7 @@ import { useWrite } from "#live";
 import { useNotices } from "#state/notices.ts";
 import { useUndo } from "#state/undo.ts";
 import { aLap } from "../../support/aLap.ts";
+import { catchDownloads } from "../../support/downloads.ts";
 import { failingStore } from "../../support/failingStore.ts";
 import { hooksAt, press, said } from "../../support/hooksAt.tsx";
 
@@ -61,7 +62,7 @@ it("gives the change, can be undone and done again, and says what was done only 
   expect(await times()).toEqual([84_100]);
   await undo();
   expect(await times()).toEqual([84_000, 84_100]);
-  expect(said()).toMatchObject([{ kind: "done", text: expect.stringMatching(/\.$/) }]);
+  expect(said()).toEqual([{ kind: "done", text: "Undone: Lap 1 deleted." }]);
   await redo();
   expect(await times()).toEqual([84_100]);
 });
@@ -133,6 +134,26 @@ it("what fails is said, changes nothing, and can be tried again", async () => {
   await waitFor(() => expect(useUndo.getState().done).toHaveLength(1));
 });
 
+it("a backup can be saved from the notice of what failed, which is then said again", async () => {
+  const { write, lap, times, entry } = await anEvening();
+  const saved = catchDownloads();
+  const failing = vi.fn(async (book: Logbook): Promise<Change> => {
+    if (failing.mock.calls.length === 1) throw new LedgerFault("quota", "Not stored: no space.");
+    return deleteLap(book, lap);
+  });
+  await write(failing);
+  act(() => press("Save a backup"));
+  await waitFor(() => expect(said()).toHaveLength(3));
+  expect(saved).toHaveLength(1);
+  expect(said().map(({ text }) => text)).toEqual([
+    "Not stored: no space.",
+    expect.stringContaining(`Lap-Ledger-${entry.title.replace(" ", "-")}`),
+    "Not stored: no space.",
+  ]);
+  act(() => press("Try again"));
+  await waitFor(async () => expect(await times()).toEqual([84_100]));
+});
+
 it("of a large write that finds no space is said how much it needs", async () => {
   const { write } = await anEvening();
   const full = async (): Promise<Change> => {
@@ -176,6 +197,16 @@ it("an undo that cannot be stored is said, and what was done stays done", async 
   expect(useUndo.getState()).toMatchObject({ done: [], undone: [] });
   repair();
   expect(await times()).toEqual([84_100]);
+});
+
+it("an undo in a logbook that is closed says so", async () => {
+  const { write, lap, book } = await anEvening();
+  await write((one) => deleteLap(one, lap));
+  vi.spyOn(book.database, "transaction").mockImplementation(() => {
+    throw new LedgerFault("closed", "The logbook is closed.");
+  });
+  await undo();
+  expect(said()).toEqual([{ kind: "fault", text: expect.stringContaining("The logbook is closed.") }]);
 });
 
 it("what has been changed since is left as it is when a change is undone, and named", async () => {
