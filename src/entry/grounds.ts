@@ -52,7 +52,8 @@ export function groundOf(
   const isPart = like.run.length >= leastForSpread && like.run.length < like.session.length;
   if (isPart) return ownGround("this run's usual lap", like.run, true);
   if (counts(like.session)) return ownGround(namesOfSession(like.session), like.session, sessionIsSure);
-  if (counts(page)) return ownGround(page.length === 2 ? "your laps here" : "your usual lap here", page, true);
+  if (counts(page))
+    return ownGround(page.length === 2 ? "your laps here" : "your usual lap here", page, true);
   if (pbMs !== undefined && isPace && isDry) return ownGround("your PB", [pbMs], true);
   if (like.session.length > 0) return ground(namesOfSession(like.session), usualOf(like.session));
   if (page.length > 0) return ground("your usual lap here", usualOf(page));

@@ -1,9 +1,9 @@
 /**
  * Which tests stand for a room: those in its folder, the checks against published values that use it, and what else
  * is named here. Simulated drivers and long random histories are left out: they would run once a mutant. `runs` is how
- * often a property is tried at most; `without` names files and single tests. Large rooms are judged chapter by chapter;
- * `files` names those of a chapter that is no folder.
- * A room that has no score in scores.json has not been judged yet.
+ * often a property is tried at most; `without` names files and single tests. Large rooms are judged chapter by chapter.
+ * A chapter that is no folder names its `files`. Tests of hooks need a page (`isOnPage`), and wait for what a mutant keeps
+ * from coming: after `longestMs` they have failed. A room that has no score in scores.json has not been judged yet.
  */
 export const rooms = {
   domain: {
@@ -70,9 +70,113 @@ export const rooms = {
       "mann-kendall-theil-sen",
     ),
   ),
-  // The hooks of live are tried with their screens, in test/components; what they call is judged here.
   "live/errands": { aim: 70, runs: 10, tests: ["test/unit/live/errands"] },
-  "live/jobs": { aim: 70, runs: 10, tests: ["test/unit/live/jobs"] },
+  "live/jobs": {
+    aim: 70,
+    runs: 10,
+    tests: ["test/unit/live/jobs"],
+    without: [
+      "goes through more sessions than are read at once",
+      "two hundred combos take no more reads than three",
+      "after more sessions than are made at once none waits any more",
+    ],
+  },
+  // What stands beside those two folders, chapter by chapter. Hooks are drawn, so these rooms have a page.
+  "live/worker": ofLive(
+    ["ask", "runErrand", "sendOut", "worker", "workerLine"],
+    ["ask", "runErrand", "sendOut", "worker", "workerLine"].map((name) => `unit/live/${name}.test.ts`),
+  ),
+  "live/drafts": {
+    ...ofLive(
+      [
+        "browserTab",
+        "findDrafts",
+        "keepDraft",
+        "sayTypedFault",
+        "typedWords",
+        "useDraft",
+        "useDraftsFrom",
+        "useStoredText",
+        "whenSeen",
+      ],
+      [
+        ...["findDrafts", "keepDraft", "sayTypedFault", "typedWords"].map(
+          (name) => `unit/live/${name}.test.ts`,
+        ),
+        ...["browserTab", "useDraft", "useDraftsFrom", "useStoredText", "whenSeen"].map(
+          (name) => `components/live/${name}.test.tsx`,
+        ),
+      ],
+    ),
+    isOnPage: true,
+  },
+  "live/writes": {
+    ...ofLive(
+      ["newLaps", "sayNeededSpace", "useForm", "useGiveRun", "useShelfWrite", "useWrite", "useWriteForm"],
+      [
+        ...["newLaps", "sayNeededSpace"].map((name) => `unit/live/${name}.test.ts`),
+        ...["useForm", "useGiveRun", "useWrite", "useWriteForm"].map(
+          (name) => `components/live/${name}.test.tsx`,
+        ),
+      ],
+    ),
+    isOnPage: true,
+  },
+  "live/reads": {
+    ...ofLive(
+      [
+        "askHere",
+        "digestMaker",
+        "eachMinute",
+        "followRows",
+        "logbookContext",
+        "pageBest",
+        "stampAhead",
+        "useBackupFolder",
+        "useCombos",
+        "useFigures",
+        "useHeldRows",
+        "useNow",
+        "usePageBest",
+        "useRows",
+        "useSessionsInDoubt",
+        "useShelved",
+        "useUnreadable",
+      ],
+      [
+        ...["digestMaker", "pageBest", "stampAhead"].map((name) => `unit/live/${name}.test.ts`),
+        "components/live/readingHooks.test.tsx",
+      ],
+    ),
+    isOnPage: true,
+  },
+  "live/opening": {
+    ...ofLive(
+      ["LogbookProvider.tsx", "openAtStart", "readAgainEverywhere", "sayLost"],
+      ["components/live/openAtStart.test.tsx"],
+    ),
+    isOnPage: true,
+  },
+  "live/files": {
+    ...ofLive(
+      [
+        "enterOrDelete",
+        "handOverBackup",
+        "mergeDeed",
+        "neededBy",
+        "putDatesRight",
+        "saveBackup",
+        "useErrand",
+        "useFolder",
+        "useIncoming",
+        "useLeaveDemo",
+        "useLoadDemo",
+        "useRemoveLogbook",
+      ],
+      ["backups", "errandHooks", "useLeaveDemo"].map((name) => `components/live/${name}.test.tsx`),
+    ),
+    isOnPage: true,
+  },
   "db/book": ofDbFiles(
     [
       ...["derived", "dump", "fault", "idMaker", "logbook", "nativeVersion", "openAsItIs", "rawRows"],
@@ -165,6 +269,12 @@ function ofDbFiles(files, tests, ...more) {
     files: files.map((name) => `src/db/${name}.ts`),
     tests: [...tests.map((name) => `test/unit/db/${name}.test.ts`), ...more],
   };
+}
+
+/** A chapter of live's own files: their names, and tests within test. */
+function ofLive(names, tests) {
+  const files = names.map((name) => `src/live/${name}${name.includes(".") ? "" : ".ts"}`);
+  return { aim: 70, runs: 10, longestMs: 8000, files, tests: tests.map((place) => `test/${place}`) };
 }
 
 /** Folders of checks against published values. */

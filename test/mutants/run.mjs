@@ -59,6 +59,8 @@ run(here("stryker/node_modules/.bin/stryker"), ["run", `${kept}/stryker.json`], 
   LAP_LEDGER_MUTANTS_TESTS: JSON.stringify(testFiles(chosen)),
   LAP_LEDGER_MUTANTS_WITHOUT: JSON.stringify(chosen.without ?? []),
   LAP_LEDGER_MUTANTS_RUNS: String(chosen.runs),
+  LAP_LEDGER_MUTANTS_LONGEST_MS: String(chosen.longestMs ?? 120_000),
+  LAP_LEDGER_MUTANTS_PAGE: chosen.isOnPage ? "yes" : "",
 });
 tell(JSON.parse(readFileSync(report, "utf8")), (Date.now() - started) / 1000);
 
@@ -154,7 +156,7 @@ function forgetWhatRanOutOfTime(file) {
 function testFiles({ tests, without = [] }) {
   return tests
     .flatMap((place) => (statSync(place).isFile() ? [place] : filesBelow(place)))
-    .filter((name) => name.endsWith(".test.ts") && !without.includes(name));
+    .filter((name) => /\.test\.tsx?$/.test(name) && !without.includes(name));
 }
 
 function filesBelow(folder) {

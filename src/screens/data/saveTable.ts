@@ -1,14 +1,6 @@
 import { dump, LedgerFault, type ReadOnlyLogbook } from "#db";
 import { type AllRows, practiceDay } from "#domain";
-import {
-  type CsvTable,
-  fileName,
-  lapsTable,
-  rigsTable,
-  saveFile,
-  sessionsTable,
-  targetsTable,
-} from "#files";
+import { type CsvTable, fileName, lapsTable, rigsTable, saveFile, sessionsTable, targetsTable } from "#files";
 import type { OpenLogbook } from "#live";
 import { useNotices } from "#state/notices.ts";
 import { sessionCounts } from "./sessionCounts.ts";

@@ -1,7 +1,7 @@
 import type { TargetPoint } from "#combo";
 import { latestMs, leastForSpread, type Target } from "#domain";
 import { VERY_LIKELY } from "#numbers";
-import { maybeBests } from "../bests/bestLine.ts";
+import { datedMaybeBests } from "../bests/datedBests.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { LevelKnown } from "../level/levelKnown.ts";
 import { bestInARow } from "../pace/bestInARow.ts";
@@ -25,7 +25,13 @@ export function targetPoints(target: Target, { page, history, level }: TargetFac
   const { value } = target;
   switch (target.kind) {
     case "best":
-      return bestPoints(value, page);
+      // One known exactly may be there, and yet no step beyond one known to tenths.
+      return datedMaybeBests(page).map((best) => ({
+        date: best.date,
+        at: best.at,
+        isThere: latestMs(best) <= value,
+        isAway: false,
+      }));
     case "meanOf":
       return page.map((digest) => {
         const mean = bestInARow(exactRuns(digest), target.laps ?? 1)?.meanMs;
@@ -44,15 +50,6 @@ export function targetPoints(target: Target, { page, history, level }: TargetFac
         return timed < leastForSpread ? [] : [pointOf(digest, 1000 * clean >= value * timed)];
       });
   }
-}
-
-/** Of every lap that may be a best: one known exactly may be there, and yet no step beyond one known to tenths. */
-function bestPoints(value: number, page: readonly SessionDigest[]): TargetPoint[] {
-  const dateOf = new Map(page.map(({ sessionId, date }) => [sessionId, date]));
-  return maybeBests(page.flatMap(({ bestCandidates }) => bestCandidates)).flatMap((best) => {
-    const date = dateOf.get(best.sessionId);
-    return date === undefined ? [] : [{ date, at: best.at, isThere: latestMs(best) <= value, isAway: false }];
-  });
 }
 
 /** From the last session before it was set on: what stood earlier says nothing of it. */

@@ -43,7 +43,11 @@ const rowOf = (...runs: readonly Run[]) =>
 test("a session's laps, clean laps and best are those of its page: laps not written down count, a lap taken back is no best", () => {
   const written = {
     ...run,
-    laps: [lap(1, 83_476, { isNotBest: true }), lap(2, 83_760), lap(3, 90_000, { remarks: [{ kind: "off" }] })],
+    laps: [
+      lap(1, 83_476, { isNotBest: true }),
+      lap(2, 83_760),
+      lap(3, 90_000, { remarks: [{ kind: "off" }] }),
+    ],
   };
   const summary = { ...run, id: "r2", n: 2, summary: { laps: 12, bestMs: 83_900, bestDecimals: 1 } };
   const partly = { ...run, id: "r3", n: 3, lapsDriven: 9, laps: [lap(4, 84_000)] };
