@@ -250,8 +250,8 @@ describe("time from the first moment to the last", () => {
 
   it("lies between the time at the wheel and a day", () => {
     expect(sittingOf(3_600_000)).toBe(3_600_000);
-    expect(sittingOf(84_000)).toBe(84_000);
-    expect(sittingOf(83_999)).toBeUndefined();
+    expect(sittingOf(84_001)).toBe(84_001);
+    expect(sittingOf(84_000)).toBeUndefined();
     expect(sittingOf(86_400_000)).toBe(86_400_000);
     expect(sittingOf(86_400_001)).toBeUndefined();
   });
