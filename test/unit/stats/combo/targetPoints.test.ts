@@ -29,7 +29,7 @@ const told = (points: ReturnType<typeof pointsOf>) =>
 const five = (ms: number): Told[] => new Array<number>(5).fill(ms);
 
 describe("what sessions say about a target", () => {
-  it("of a best: each step of the personal-best line, by its latest possible value", () => {
+  it("of a best: each lap that may be one, by its latest possible value", () => {
     const page = [
       aDigest(0, [83_500]),
       aDigest(1, [83_900]),
@@ -38,8 +38,15 @@ describe("what sessions say about a target", () => {
     ];
     expect(told(pointsOf({}, page))).toEqual([
       ["01", "open"],
+      ["02", "open"],
       ["03", "open"],
       ["04", "there"],
+    ]);
+    // Beside "about 1:22.9" it is no new PB, and yet surely there.
+    const tie = [aDigest(0, [{ ms: 82_900, decimals: 1 }]), aDigest(1, [82_950])];
+    expect(told(pointsOf({ value: 82_960 }, tie))).toEqual([
+      ["01", "open"],
+      ["02", "there"],
     ]);
     expect(pointsOf({}, page)[0]?.at).toBe(aSession(0).startedAt + 83_500);
   });

@@ -251,6 +251,7 @@ describe("time from the first moment to the last", () => {
   it("lies between the time at the wheel and a day", () => {
     expect(sittingOf(3_600_000)).toBe(3_600_000);
     expect(sittingOf(84_001)).toBe(84_001);
+    // That of a table: its end was made from the laps.
     expect(sittingOf(84_000)).toBeUndefined();
     expect(sittingOf(86_400_000)).toBe(86_400_000);
     expect(sittingOf(86_400_001)).toBeUndefined();
