@@ -153,3 +153,11 @@ test("an edit of a session says what it went over, and its deletion takes no run
   expect(change.edits.map(({ id }) => id).toSorted()).toEqual([sessionId, other].toSorted());
   expect((await book.tables.runs.get(runId))?.deletedAt).toBe(deletedAt);
 });
+
+test("a session whose first run is gone for good is still not started twice", async () => {
+  const { book, comboId } = await anOpenSession();
+  const asked = { id: book.newId(), comboId, date: "2026-03-11", zone: "UTC" };
+  await startSession(book, asked);
+  await book.database.table("runs").clear();
+  expect(await startSession(book, asked)).toMatchObject({ edits: [], sessionId: asked.id, runId: "" });
+});
