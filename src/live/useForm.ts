@@ -27,7 +27,7 @@ export interface Form<T, E extends HTMLElement> {
   readonly texts: T;
   readonly set: (patch: Partial<T>) => void;
   readonly field: <K extends keyof T & string>(key: K) => FormField<T[K]>;
-  /** It was pressed with something wrong in it, and has not gone through since. */
+  /** It was pressed with something wrong in it, and that has not been mended since. */
   readonly isRefused: boolean;
   /** What it was pressed for is not over: another press does nothing. */
   readonly isBusy: boolean;
@@ -38,8 +38,8 @@ interface FormOf<T, V> {
   readonly typed: Typed<T>;
   /** What the texts mean. */
   readonly reading: FormReading<V, keyof T & string>;
-  /** What the form is for; false where it did not come to it. */
-  readonly onRead: (value: V, press: Press) => boolean | Promise<boolean>;
+  /** What the form is for. */
+  readonly onRead: (value: V, press: Press) => void | Promise<void>;
 }
 
 /**
@@ -75,7 +75,7 @@ export function useForm<T extends object, V, E extends HTMLElement = HTMLFormEle
     isAtWork.current = true;
     setBusy(true);
     try {
-      if (await onRead(reading.value, pressed)) setRefused(false);
+      await onRead(reading.value, pressed);
     } finally {
       isAtWork.current = false;
       setBusy(false);

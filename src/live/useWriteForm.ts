@@ -33,12 +33,11 @@ export function useWriteForm<T extends object, V, C extends Change, E extends HT
     typed,
     reading,
     onRead: async (value, press) => {
-      if (!isAgreed(value, press)) return false;
+      if (!isAgreed(value, press)) return;
       const stored = await run((book) => write(book, value), options);
-      if (stored === undefined) return false;
+      if (stored === undefined) return;
       if (canonicalText(now.current.value) === canonicalText(typed.value)) typed.set(undefined);
       onStored?.(stored);
-      return true;
     },
   });
 }

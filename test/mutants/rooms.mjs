@@ -2,7 +2,8 @@
  * Which tests stand for a room: those in its folder, the checks against published values that use it, and what else
  * is named here. Simulated drivers and long random histories are left out: they would run once a mutant. `runs` is how
  * often a property is tried at most; `without` names files and single tests. Large rooms are judged chapter by chapter.
- * A room that has no score in scores.json has not been judged yet.
+ * A chapter that is no folder names its `files`. Tests of hooks need a page (`isOnPage`), and wait for what a mutant keeps
+ * from coming: after `longestMs` they have failed. A room that has no score in scores.json has not been judged yet.
  */
 export const rooms = {
   domain: {
@@ -34,12 +35,12 @@ export const rooms = {
   "stats/account": chapter("account"),
   "stats/across": chapter("across"),
   "stats/bests": chapter("bests"),
+  "stats/combo": chapter("combo"),
   "stats/digest": chapter("digest"),
-  // It has no tests of its own yet: those of the chapters above it sort laps all day.
-  "stats/laps": {
-    aim: 80,
-    runs: 20,
-    tests: ["test/unit/stats/digest", "test/unit/stats/session", "test/unit/stats/run"],
+  "stats/laps": chapter("laps"),
+  "stats/level": {
+    ...chapter("level", ...checks("level-model")),
+    without: ["test/unit/stats/level/longHistories.test.ts"],
   },
   "stats/pace": chapter("pace", ...checks("best-of-k", "quantiles-spread")),
   "stats/period": chapter("period"),
@@ -58,6 +59,8 @@ export const rooms = {
     ...checks("wilson-score-interval", "nist-strd-linear", "nist-strd-univariate", "mann-kendall-theil-sen"),
   ),
   "stats/session": chapter("session"),
+  "stats/statement": { ...chapter("statement"), runs: 5 },
+  "stats/targets": { ...chapter("targets", ...checks("brier-score")), runs: 5 },
   "stats/weeks": chapter(
     "weeks",
     ...checks(
@@ -67,12 +70,162 @@ export const rooms = {
       "mann-kendall-theil-sen",
     ),
   ),
-  // The hooks of live are tried with their screens, in test/components; what they call is judged here.
   "live/errands": { aim: 70, runs: 10, tests: ["test/unit/live/errands"] },
-  "live/jobs": { aim: 70, runs: 10, tests: ["test/unit/live/jobs"] },
-  "db/checks": ofDb(),
-  "db/edge": ofDb(),
-  "db/migrations": ofDb(),
+  "live/jobs": {
+    aim: 70,
+    runs: 10,
+    tests: ["test/unit/live/jobs"],
+    without: [
+      "goes through more sessions than are read at once",
+      "two hundred combos take no more reads than three",
+      "after more sessions than are made at once none waits any more",
+    ],
+  },
+  // What stands beside those two folders, chapter by chapter. Hooks are drawn, so these rooms have a page.
+  "live/worker": ofLive(
+    ["ask", "runErrand", "sendOut", "worker", "workerLine"],
+    ["ask", "runErrand", "sendOut", "worker", "workerLine"].map((name) => `unit/live/${name}.test.ts`),
+  ),
+  "live/drafts": {
+    ...ofLive(
+      [
+        "browserTab",
+        "findDrafts",
+        "keepDraft",
+        "sayTypedFault",
+        "typedWords",
+        "useDraft",
+        "useDraftsFrom",
+        "useStoredText",
+        "whenSeen",
+      ],
+      [
+        ...["findDrafts", "keepDraft", "sayTypedFault", "typedWords"].map(
+          (name) => `unit/live/${name}.test.ts`,
+        ),
+        ...["browserTab", "useDraft", "useDraftsFrom", "useStoredText", "whenSeen"].map(
+          (name) => `components/live/${name}.test.tsx`,
+        ),
+      ],
+    ),
+    isOnPage: true,
+  },
+  "live/writes": {
+    ...ofLive(
+      ["newLaps", "sayNeededSpace", "useForm", "useGiveRun", "useShelfWrite", "useWrite", "useWriteForm"],
+      [
+        ...["newLaps", "sayNeededSpace"].map((name) => `unit/live/${name}.test.ts`),
+        ...["useForm", "useGiveRun", "useWrite", "useWriteForm"].map(
+          (name) => `components/live/${name}.test.tsx`,
+        ),
+      ],
+    ),
+    isOnPage: true,
+  },
+  "live/reads": {
+    ...ofLive(
+      [
+        "askHere",
+        "digestMaker",
+        "eachMinute",
+        "followRows",
+        "logbookContext",
+        "pageBest",
+        "stampAhead",
+        "useBackupFolder",
+        "useCombos",
+        "useFigures",
+        "useHeldRows",
+        "useNow",
+        "usePageBest",
+        "useRows",
+        "useSessionsInDoubt",
+        "useShelved",
+        "useUnreadable",
+      ],
+      [
+        ...["digestMaker", "pageBest", "stampAhead"].map((name) => `unit/live/${name}.test.ts`),
+        "components/live/readingHooks.test.tsx",
+      ],
+    ),
+    isOnPage: true,
+  },
+  "live/opening": {
+    ...ofLive(
+      ["LogbookProvider.tsx", "openAtStart", "readAgainEverywhere", "sayLost"],
+      ["components/live/openAtStart.test.tsx"],
+    ),
+    isOnPage: true,
+  },
+  "live/files": {
+    ...ofLive(
+      [
+        "enterOrDelete",
+        "handOverBackup",
+        "mergeDeed",
+        "neededBy",
+        "putDatesRight",
+        "saveBackup",
+        "useErrand",
+        "useFolder",
+        "useIncoming",
+        "useLeaveDemo",
+        "useLoadDemo",
+        "useRemoveLogbook",
+      ],
+      ["backups", "errandHooks", "useLeaveDemo"].map((name) => `components/live/${name}.test.tsx`),
+    ),
+    isOnPage: true,
+  },
+  "db/book": ofDbFiles(
+    [
+      ...["derived", "dump", "fault", "idMaker", "logbook", "nativeVersion", "openAsItIs", "rawRows"],
+      ...["readAround", "restore", "status", "unreadable"],
+    ],
+    [
+      "dump",
+      "fault",
+      "idMaker",
+      "logbookStates",
+      "openLogbook",
+      "readAround",
+      "readRound",
+      "restoreAsNew",
+      "unreadable",
+    ],
+    "test/reference/uuid-v7",
+  ),
+  "db/derived": ofDbFiles(
+    ["digests", "homesThere", "importedSession", "keptAnswers", "newestMark", "preferencesRow"],
+    ["digests", "homesThere", "importedSession", "keptAnswers", "keptDigests"],
+  ),
+  "db/merging": ofDbFiles(
+    [
+      ...["bringAside", "editedOnBoth", "merge", "mergeInto", "partOf", "patch", "places", "putDifference"],
+      ...["typedBeside", "unmerge", "versions"],
+    ],
+    [
+      ...["bothEdited", "bringAside", "editedOnBoth", "merge", "mergeRows", "partOf", "patch", "places"],
+      ...["putDifference", "sentPart", "takeBackMerge", "typedBeside", "typedRows", "unmerge", "versions"],
+    ],
+  ),
+  "db/shelf": ofDbFiles(
+    [
+      ...["backupFolder", "drafts", "eraseAll", "keepCopy", "keptCopies", "shelf", "shelvedLogbooks"],
+      "unlisted",
+    ],
+    ["drafts", "eraseAll", "keptCopies", "shelf", "shelvedLogbooks"],
+  ),
+  "db/checks": { aim: 70, runs: 5, tests: ["test/unit/db/checks"] },
+  "db/edge": { aim: 70, runs: 5, tests: ["test/unit/db/edge"] },
+  "db/migrations": {
+    aim: 70,
+    runs: 5,
+    tests: ["test/unit/db/migrations"],
+    without: [
+      "whatever rows a step fails at, they go aside as they were and all others are brought over, on opening and on restoring",
+    ],
+  },
   "db/reads": {
     aim: 70,
     runs: 5,
@@ -108,20 +261,20 @@ function chapter(name, ...more) {
   return { aim: 80, runs: 20, tests: [`test/unit/stats/${name}`, ...more] };
 }
 
-/** A chapter of db with all of its tests, but for long histories of many devices. */
-function ofDb() {
+/** Files of db that stand in no folder, with the tests that are named. */
+function ofDbFiles(files, tests, ...more) {
   return {
     aim: 70,
-    runs: 5,
-    tests: ["test/unit/db", "test/reference/uuid-v7"],
-    without: [
-      "test/unit/db/clocks.test.ts",
-      "test/unit/db/mutatedBackups.test.ts",
-      // They count on a browser with no other logbook, and here all tests share one.
-      "test/unit/db/shelf.test.ts",
-      "test/unit/db/whatIsLetIn.test.ts",
-    ],
+    runs: 20,
+    files: files.map((name) => `src/db/${name}.ts`),
+    tests: [...tests.map((name) => `test/unit/db/${name}.test.ts`), ...more],
   };
+}
+
+/** A chapter of live's own files: their names, and tests within test. */
+function ofLive(names, tests) {
+  const files = names.map((name) => `src/live/${name}${name.includes(".") ? "" : ".ts"}`);
+  return { aim: 70, runs: 10, longestMs: 8000, files, tests: tests.map((place) => `test/${place}`) };
 }
 
 /** Folders of checks against published values. */

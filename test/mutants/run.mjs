@@ -28,7 +28,8 @@ mkdirSync(kept, { recursive: true });
 if (flags.includes("--again")) rmSync(`${kept}/known.json`, { force: true });
 forgetWhatRanOutOfTime(`${kept}/known.json`);
 const report = `${kept}/${only ? "only" : "report"}.json`;
-const files = filesBelow(`src/${room}`).filter((name) => !only || name.includes(only));
+const inRoom = chosen.files ?? filesBelow(`src/${room}`);
+const files = inRoom.filter((name) => !only || name.includes(only));
 writeFileSync(
   `${kept}/stryker.json`,
   JSON.stringify({
@@ -58,6 +59,8 @@ run(here("stryker/node_modules/.bin/stryker"), ["run", `${kept}/stryker.json`], 
   LAP_LEDGER_MUTANTS_TESTS: JSON.stringify(testFiles(chosen)),
   LAP_LEDGER_MUTANTS_WITHOUT: JSON.stringify(chosen.without ?? []),
   LAP_LEDGER_MUTANTS_RUNS: String(chosen.runs),
+  LAP_LEDGER_MUTANTS_LONGEST_MS: String(chosen.longestMs ?? 120_000),
+  LAP_LEDGER_MUTANTS_PAGE: chosen.isOnPage ? "yes" : "",
 });
 tell(JSON.parse(readFileSync(report, "utf8")), (Date.now() - started) / 1000);
 
@@ -101,9 +104,9 @@ function tell({ files: judged }, seconds) {
   const { Ignored: notTried = 0 } = counts;
   const mutants = killed + endless + outOfTime + survived + notRun;
   const score = Math.round(((killed + endless) / mutants) * 1000) / 10;
-  const inRoom = accepted.filter(({ file }) => file.startsWith(`src/${room}/`));
-  if (inRoom.length > 0) say("\nAccepted, and why:");
-  for (const entry of inRoom) {
+  const acceptedHere = accepted.filter(({ file }) => inRoom.includes(file));
+  if (acceptedHere.length > 0) say("\nAccepted, and why:");
+  for (const entry of acceptedHere) {
     const isGone = !used.has(entry) && !only;
     say(`${entry.file}: ${entry.line}${entry.becomes ? ` -> ${entry.becomes}` : ""}`);
     say(`    ${entry.reason}${isGone ? "  (no such survivor any more: take this entry out)" : ""}`);
@@ -153,7 +156,7 @@ function forgetWhatRanOutOfTime(file) {
 function testFiles({ tests, without = [] }) {
   return tests
     .flatMap((place) => (statSync(place).isFile() ? [place] : filesBelow(place)))
-    .filter((name) => name.endsWith(".test.ts") && !without.includes(name));
+    .filter((name) => /\.test\.tsx?$/.test(name) && !without.includes(name));
 }
 
 function filesBelow(folder) {

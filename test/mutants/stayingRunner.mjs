@@ -22,7 +22,7 @@ class StayingRunner {
 
   async dryRun() {
     process.env.NODE_ENV = "test";
-    const vitest = await makeVitest([fewRuns]);
+    const vitest = await makeVitest([...beforeReal]);
     const worker = await load(vitest, "measure");
     const { tests, coverage } = worker.loaded;
     await worker.end();
@@ -59,7 +59,7 @@ class StayingRunner {
   }
 
   async #ask(asked) {
-    this.#vitestToStay ??= await makeVitest([fewRuns, withoutCounting]);
+    this.#vitestToStay ??= await makeVitest([...beforeReal, withoutCounting]);
     this.#worker ??= await load(this.#vitestToStay, "wait");
     return this.#worker.ask(asked);
   }
@@ -71,7 +71,7 @@ class StayingRunner {
   }
 
   async #runWhileLoading(mutant) {
-    this.#vitestForOnce ??= await makeVitest([fewRuns, withoutCounting]);
+    this.#vitestForOnce ??= await makeVitest([...beforeReal, withoutCounting]);
     const outcome = await load(this.#vitestForOnce, "once", mutant).catch((failure) => ({ failure }));
     if (outcome.failure) {
       const failureMessage = String(outcome.failure);
@@ -153,21 +153,31 @@ function makeVitest(plugins) {
     include: ["test/mutants/allTests.test.ts"],
     pool: "threads",
     maxWorkers: 1,
-    testTimeout: 120_000,
+    // A test that waits for what a mutant keeps from coming fails by it.
+    testTimeout: Number(process.env.LAP_LEDGER_MUTANTS_LONGEST_MS),
     reporters: [{}],
     runner: here("stayingTests.ts"),
     env: { TZ: "Europe/Berlin" },
+    ...(process.env.LAP_LEDGER_MUTANTS_PAGE && {
+      environment: "jsdom",
+      setupFiles: ["test/support/components.ts"],
+    }),
   };
   return createVitest("test", config, { plugins });
 }
 
-/** Properties are run fewer times: a module of our own stands before the real one. */
-const fewRuns = {
-  name: "few-runs",
+/** A module of our own stands before a real one. */
+const standsBefore = (real, own) => ({
+  name: `before ${real}`,
   enforce: "pre",
-  resolveId: (source, importer) =>
-    source === "fast-check" && importer !== here("fewRuns.ts") ? here("fewRuns.ts") : undefined,
-};
+  resolveId: (source, importer) => (source === real && importer !== here(own) ? here(own) : undefined),
+});
+
+/** Properties are run fewer times, and what a page never comes to show is not waited for as long. */
+const beforeReal = [
+  standsBefore("fast-check", "fewRuns.ts"),
+  standsBefore("@testing-library/react", "shortWaits.ts"),
+];
 
 /** Which test passes which mutant is counted once only: it is what makes mutated code slow. */
 const withoutCounting = {

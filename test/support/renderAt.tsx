@@ -1,16 +1,13 @@
 import { configure, render } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
-import { Dexie } from "dexie";
-import { IDBFactory } from "fake-indexeddb";
 import type { ReactNode } from "react";
 import { vi } from "vitest";
-import { createLogbook, idMaker, type Logbook, openLogbook, openShelf } from "#db";
-import { askHere, LogbookProvider, openAtStart, type Surroundings, sendHere, type Tab } from "#live";
+import type { Logbook } from "#db";
+import { askHere, LogbookProvider, openAtStart, type Surroundings, sendHere } from "#live";
 import { useDevice } from "#state/device.ts";
-import { useNotices } from "#state/notices.ts";
-import { useUndo } from "#state/undo.ts";
 import { Notices } from "../../src/app/Notices.tsx";
-import { fixedClock } from "./fixedClock.ts";
+import type { fixedClock } from "./fixedClock.ts";
+import { freshBrowser } from "./freshBrowser.ts";
 
 // A busy machine draws slowly; waiting longer makes no test pass that should not.
 configure({ asyncUtilTimeout: 20_000 });
@@ -38,36 +35,10 @@ export async function renderAt(
   fill: (book: Logbook) => Promise<unknown> = async () => undefined,
   at = Date.UTC(2026, 10, 25, 18),
 ): Promise<Rendered> {
-  const factory = new IDBFactory();
-  globalThis.indexedDB = factory;
-  Dexie.dependencies.indexedDB = factory;
-  window.localStorage.clear();
-  useDevice.setState(useDevice.getInitialState(), true);
-  useNotices.setState({ list: [] });
-  useUndo.getState().forget();
+  const browser = await freshBrowser(fill, at);
+  const { clock, living, openTab } = browser;
+  let { surroundings } = browser;
   window.location.hash = hash;
-
-  const clock = fixedClock(at);
-  const newId = idMaker(clock.now);
-  const living = new Set<string>();
-  const openTab = (): Tab => {
-    const id = newId();
-    living.add(id);
-    return { id: Promise.resolve(id), living: async () => living };
-  };
-  let surroundings: Surroundings = {
-    clock: clock.now,
-    zone: () => "Europe/Berlin",
-    newId,
-    tab: openTab(),
-  };
-  const shelf = await openShelf(surroundings);
-  const { name } = await createLogbook(shelf, { title: "My logbook" });
-  shelf.close();
-  const book = await openLogbook({ name, ...surroundings });
-  await fill(book);
-  book.close();
-  useDevice.setState({ logbook: name });
 
   const draw = () =>
     render(

@@ -33,14 +33,13 @@ function isCurve(answer: unknown): answer is KeptCurve {
   if (typeof today !== "string" || typeof curve !== "object" || curve === null) return false;
   if (!curve.known) return typeof curve.reason === "object" && curve.reason !== null;
   const { line, ahead, now, levelsOff } = curve.value ?? {};
-  return (
-    Array.isArray(line) && Array.isArray(ahead) && isSound(now) && isSound(levelsOff) && isSound(curve.value)
-  );
+  const isThere = Array.isArray(line) && Array.isArray(ahead) && typeof now === "object";
+  return isThere && typeof levelsOff === "object" && isSound(curve.value);
 }
 
 /** Whether every number in it can be shown. */
 function isSound(value: unknown): boolean {
   if (typeof value === "number") return Number.isFinite(value);
   if (typeof value !== "object" || value === null) return value !== null;
-  return Object.values(value).every((inner) => inner === undefined || isSound(inner));
+  return Object.values(value).every(isSound);
 }

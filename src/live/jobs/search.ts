@@ -122,5 +122,5 @@ function sessionOf(session: Session, name: string, runs: readonly Run[], found: 
 /** Days are dates, so the later text is the later day; the id tells sessions of one day apart. */
 function newestFirst(a: FoundSession, b: FoundSession): number {
   const [keyA, keyB] = [`${a.date} ${a.sessionId}`, `${b.date} ${b.sessionId}`];
-  return keyA < keyB ? 1 : keyA > keyB ? -1 : 0;
+  return keyA < keyB ? 1 : -1;
 }

@@ -17,7 +17,6 @@ export function NewWay(props: WayProps & { readonly titles: readonly string[] })
     reading: readTitle(typed.value.title),
     onRead: async (title) => {
       await incoming.asNew(source, { title, kind: "own" });
-      return true;
     },
   });
   return (

@@ -21,10 +21,7 @@ export function ReceiveForm({ titles }: { readonly titles: readonly string[] }) 
   const { box, field, submit } = useForm({
     typed,
     reading: text.trim() === "" ? { ok: false, problems: { text: noText } } : { ok: true, value: text },
-    onRead: (read) => {
-      looking.look("The pasted text", new Blob([read]));
-      return true;
-    },
+    onRead: (read) => looking.look("The pasted text", new Blob([read])),
   });
   const isSeen = kind === "seen";
   useFocusBack(isSeen || undefined, () => box.current?.querySelector("textarea"));

@@ -22,9 +22,7 @@ export function TitleForm({ label, button, start, onTitle, onCancel }: TitleForm
     typed,
     reading: readTitle(typed.value.title),
     onRead: async (read) => {
-      const isStored = await onTitle(read);
-      if (isStored) set({ title: "" });
-      return isStored;
+      if (await onTitle(read)) set({ title: "" });
     },
   });
   const isPlaced = onCancel !== undefined;

@@ -31,10 +31,7 @@ export function TypedWordDialog(props: TypedWordDialogProps) {
   const { box, field, submit } = useForm<{ readonly word: string }, string, HTMLDivElement>({
     typed,
     reading: isThere ? { ok: true, value: word } : { ok: false, problems: { word: missing } },
-    onRead: () => {
-      onAct();
-      return true;
-    },
+    onRead: () => onAct(),
   });
   return (
     <Dialog

@@ -22,10 +22,8 @@ export function DatesForm({ comboId, from, to }: DatesFormProps) {
   const { box, field, submit } = useForm({
     typed,
     reading: readDates(typed.value),
-    onRead: ({ first, last }) => {
-      goTo({ place: "review", comboId, period: { kind: "dates", from: first, to: last } });
-      return true;
-    },
+    onRead: ({ first, last }) =>
+      goTo({ place: "review", comboId, period: { kind: "dates", from: first, to: last } }),
   });
   return (
     <form ref={box} className={styles["form"]} aria-label="Chosen dates" noValidate onSubmit={submit}>

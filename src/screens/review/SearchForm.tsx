@@ -29,10 +29,7 @@ export function SearchForm({ terms, preferences }: SearchFormProps) {
   const { box, set, field, submit } = useForm({
     typed: { value: typed, set: (next = typedOf(terms)) => setForm({ typed: next, isOf }) },
     reading: readSearch(typed, preferences.displayDecimals),
-    onRead: (wanted) => {
-      goTo({ place: "review", part: "search", terms: wanted });
-      return true;
-    },
+    onRead: (wanted) => goTo({ place: "review", part: "search", terms: wanted }),
   });
   const empty = () => {
     set(typedOf({}));

@@ -20,10 +20,21 @@ function readNames({ car, track }: Texts): FormReading<Texts, keyof Texts> {
     : { ok: false, problems };
 }
 
-function NamesForm({ write }: { readonly write: (book: Logbook, texts: Texts) => Promise<Change> }) {
+interface NamesFormProps {
+  readonly write: (book: Logbook, texts: Texts) => Promise<Change>;
+  readonly isAgreed?: (texts: Texts) => boolean;
+  readonly onStored?: (change: Change) => void;
+}
+
+function NamesForm({ write, ...how }: NamesFormProps) {
   const draft = useDraft("names", blank);
   const combos = useRows(combosWithNames, []);
-  const { box, field, submit } = useWriteForm({ typed: draft, reading: readNames(draft.value), write });
+  const { box, field, submit } = useWriteForm({
+    typed: draft,
+    reading: readNames(draft.value),
+    write,
+    ...how,
+  });
   return (
     <form ref={box} noValidate onSubmit={submit}>
       <Field label="Car" {...field("car")} />
@@ -115,4 +126,22 @@ it("a write that fails leaves what was typed, and it can be pressed again", asyn
   await user.click(store());
   expect(await screen.findByText("Stored: Marlow Fen · Kart")).toBeVisible();
   await waitFor(async () => expect(await field("Car")).toHaveValue(""));
+});
+
+it("what has to be agreed to first is asked, and nothing is stored without it; who waits is told once it is", async () => {
+  const asked: Texts[] = [];
+  const stored: string[] = [];
+  const isAgreed = (texts: Texts) => asked.push(texts) > 1;
+  const { user } = await renderAt(
+    "#/log",
+    <NamesForm write={add} isAgreed={isAgreed} onStored={({ what }) => void stored.push(what)} />,
+  );
+  await user.type(await field("Car"), "Kart");
+  await user.type(await field("Track"), "Marlow Fen{Enter}");
+  expect(asked).toEqual([{ car: "Kart", track: "Marlow Fen" }]);
+  expect(screen.getByText("Stored:")).toBeVisible();
+  expect([stored, await field("Car")]).toEqual([[], expect.objectContaining({ value: "Kart" })]);
+  await user.click(store());
+  expect(await screen.findByText("Stored: Marlow Fen · Kart")).toBeVisible();
+  expect(stored).toHaveLength(1);
 });

@@ -1,7 +1,7 @@
 import "fake-indexeddb/auto";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { draftKey, idMaker, openShelf, readDraft, readDrafts, type Shelf } from "#db";
-import { keepDraft } from "../../../src/live/keepDraft.ts";
+import { draftsSettled, keepDraft } from "../../../src/live/keepDraft.ts";
 import { fixedClock } from "../../support/fixedClock.ts";
 
 const clock = fixedClock(Date.UTC(2026, 10, 28));
@@ -44,4 +44,54 @@ test("a state that cannot be kept is said, and the one typed after it is kept", 
   await expect(first).rejects.toThrow("Typed text not kept");
   await second;
   expect(await readDrafts(shelf)).toMatchObject([{ text: "1:25" }]);
+});
+
+/** A tab whose id is not known yet, so that nothing of it is on the disk. */
+function aTabToCome() {
+  let come: (id: string) => void = () => undefined;
+  const id = new Promise<string>((resolve) => {
+    come = resolve;
+  });
+  return { id, come: () => come("tab") };
+}
+
+test("twelve states of one draft are on their way at most, and of those that wait only the newest", async () => {
+  const put = vi.spyOn(IDBObjectStore.prototype, "put");
+  const { id, come } = aTabToCome();
+  const all = Array.from({ length: 20 }, (_, at) => keepDraft(shelf, id, about, kept(String(at))));
+  come();
+  await Promise.all(all);
+  expect(put.mock.calls.map(([row]) => (row as { text: string }).text)).toEqual([
+    ...Array.from({ length: 12 }, (_, at) => String(at)),
+    "19",
+  ]);
+});
+
+test("the thirteenth alone waits, and is kept as it was typed", async () => {
+  const { id, come } = aTabToCome();
+  const all = Array.from({ length: 13 }, (_, at) => keepDraft(shelf, id, about, kept(String(at))));
+  come();
+  await Promise.all(all);
+  expect(await readDrafts(shelf)).toMatchObject([{ text: "12" }]);
+});
+
+test("what is typed is settled once all of it has arrived, kept or not, and nothing else is waited for", async () => {
+  const { id, come } = aTabToCome();
+  const keeping = Array.from({ length: 13 }, (_, at) => keepDraft(shelf, id, "book/lap 1", kept(String(at))));
+  let isSettled = false;
+  const settled = draftsSettled("book/lap ").then(() => {
+    isSettled = true;
+  });
+  await draftsSettled("book/entry ");
+  await draftsSettled("1");
+  expect(isSettled).toBe(false);
+  come();
+  await settled;
+  expect(await readDrafts(shelf)).toMatchObject([{ text: "12" }]);
+  await Promise.all(keeping);
+  vi.spyOn(IDBObjectStore.prototype, "put").mockImplementationOnce(() => {
+    throw new DOMException("no space", "QuotaExceededError");
+  });
+  const failing = keepDraft(shelf, tab, "book/lap 1", kept("x"));
+  await Promise.all([draftsSettled("book/lap "), expect(failing).rejects.toThrow("Typed text not kept")]);
 });

@@ -1,9 +1,10 @@
 import "fake-indexeddb/auto";
 import { expect, test } from "vitest";
-import { addCombo, deleteRun, editSession } from "#db";
+import { addCombo, addLap, addRun, deleteRun, deleteSession, editRun, editSession, startSession } from "#db";
 import { askHere } from "#live";
 import { markOf } from "../../../../src/live/jobs/markOf.ts";
 import { addSessions } from "../../../support/addSessions.ts";
+import { aLap } from "../../../support/aLap.ts";
 import { aLogbook } from "../../../support/aLogbook.ts";
 
 const laps = [84_000, 84_100, 84_200, 84_300];
@@ -56,5 +57,112 @@ test("a changed note alone asks for a new search", async () => {
   await editSession(book, { sessionId: sessions[0] ?? "", patch: { note: "late apex" } });
   expect(await markOf(book, "search", details)).not.toBe(before);
   expect(await askHere(book, "search", details)).toMatchObject({ sessionCount: 1 });
+  book.close();
+});
+
+test("a lap is found with its run, its place, its remarks and its note, and a session with all that was driven in it", async () => {
+  const { book } = await aLogbook();
+  const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Marlow Fen" } });
+  const { sessionId, runId } = await startSession(book, {
+    comboId,
+    date: "2026-03-10",
+    zone: "UTC",
+    focus: "braking",
+  });
+  await editSession(book, { sessionId, patch: { note: "wind from the west" } });
+  await addLap(book, { runId, id: book.newId(), lap: aLap(84_000) });
+  const second = await addRun(book, { sessionId });
+  const id = book.newId();
+  const untimed = book.newId();
+  const told = { decimals: 1, remarks: [{ kind: "off" }], note: "late at the hairpin" } as const;
+  await addLap(book, { runId: second.runId, id: book.newId(), lap: aLap(84_100) });
+  await addLap(book, { runId: second.runId, id, lap: aLap(84_900, told) });
+  await addLap(book, {
+    runId: second.runId,
+    id: untimed,
+    lap: { source: "typed", remarks: [{ kind: "off" }] },
+  });
+  expect(await askHere(book, "search", { terms: { remark: "off" }, most: 5 })).toEqual({
+    sessions: [
+      {
+        sessionId,
+        date: "2026-03-10",
+        comboName: "Marlow Fen · club hatch",
+        focus: "braking",
+        note: "wind from the west",
+        laps: 4,
+        found: 2,
+      },
+    ],
+    sessionCount: 1,
+    laps: [
+      {
+        sessionId,
+        lapId: id,
+        date: "2026-03-10",
+        comboName: "Marlow Fen · club hatch",
+        runNumber: 2,
+        lapNumber: 2,
+        ms: 84_900,
+        decimals: 1,
+        remarks: [{ kind: "off" }],
+        note: "late at the hairpin",
+        guest: undefined,
+      },
+      {
+        sessionId,
+        lapId: untimed,
+        date: "2026-03-10",
+        comboName: "Marlow Fen · club hatch",
+        runNumber: 2,
+        lapNumber: 3,
+        ms: undefined,
+        decimals: 3,
+        remarks: [{ kind: "off" }],
+        note: undefined,
+        guest: undefined,
+      },
+    ],
+    lapCount: 2,
+  });
+  book.close();
+});
+
+test("a guest's laps are found under their name, and are none of the session's laps", async () => {
+  const { book } = await aLogbook();
+  const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Marlow Fen" } });
+  const { sessionId, runId } = await startSession(book, { comboId, date: "2026-03-10", zone: "UTC" });
+  await addLap(book, { runId, id: book.newId(), lap: aLap(84_000) });
+  const second = await addRun(book, { sessionId });
+  await editRun(book, { runId: second.runId, patch: { guest: "a neighbour" } });
+  await addLap(book, { runId: second.runId, id: book.newId(), lap: aLap(84_100) });
+  const found = await askHere(book, "search", { terms: { shortest: 1 }, most: 5 });
+  expect(found.sessions).toMatchObject([{ laps: 1, found: 2 }]);
+  expect(found.laps.map(({ ms, guest }) => [ms, guest])).toEqual([
+    [84_000, undefined],
+    [84_100, "a neighbour"],
+  ]);
+  book.close();
+});
+
+test("a deleted session is not found, nor one of another focus or day", async () => {
+  const { book, sessions } = await filled(4);
+  await deleteSession(book, { sessionId: sessions[3] ?? "" });
+  await editSession(book, { sessionId: sessions[0] ?? "", patch: { focus: "braking" } });
+  const dates = async (terms: object) =>
+    (await askHere(book, "search", { terms, most: 5 })).sessions.map(({ date }) => date);
+  expect(await dates({})).toEqual(["2025-01-03", "2025-01-02", "2025-01-01"]);
+  expect(await dates({ focus: "braking" })).toEqual(["2025-01-01"]);
+  expect(await dates({ from: "2025-01-02", to: "2025-01-03" })).toEqual(["2025-01-03", "2025-01-02"]);
+  book.close();
+});
+
+test("of one day the session begun last comes first", async () => {
+  const { book } = await aLogbook();
+  const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Marlow Fen" } });
+  const day = { date: "2026-03-09", laps };
+  const [a, b, c] = await addSessions(book, comboId, [day, { ...day, date: "2026-03-10" }, day]);
+  const { sessions } = await askHere(book, "search", { terms: {}, most: 5 });
+  expect(sessions.map(({ sessionId }) => sessionId)).toEqual([b, c, a]);
   book.close();
 });
