@@ -204,6 +204,7 @@ test("a session dated anew takes its own fields along; unmoved in time, its runs
   const session = await sessionOf(book, sessionId);
   const startedAt = session?.startedAt ?? 0;
   await turnPage(book, { comboIds: [comboId], from: startedAt, reason: "new" });
+  const turned = (await dump(book)).pages;
   const run = await runOf(book, runId);
   clock.pass(minute);
   const change = await changeSessionDate(book, {
@@ -218,6 +219,7 @@ test("a session dated anew takes its own fields along; unmoved in time, its runs
   expect(now).toMatchObject({ date: "2026-03-09", startedAt, isTimeOfDayKnown: false, zone: "Asia/Tokyo" });
   expect(now).not.toHaveProperty("endedAt");
   expect(await runOf(book, runId)).toEqual(run);
+  expect((await dump(book)).pages).toEqual(turned);
   await changeSessionDate(book, {
     sessionId,
     date: "2026-03-11",
@@ -371,4 +373,12 @@ test("a run goes behind the last of many runs", async () => {
   for (let n = 2; n <= 4; n += 1) await addRun(book, { sessionId: there.sessionId });
   await moveRunToSession(book, { runId, sessionId: there.sessionId });
   expect((await runOf(book, runId))?.n).toBe(5);
+});
+
+test("a run moved to another combo joins none of the evenings of an older combo on that day", async () => {
+  const { book, comboId, runId, other } = await withLaps();
+  const second = await startSession(book, { comboId, date: "2026-03-10", zone: "UTC" });
+  const { sessionId } = await moveRunToCombo(book, { runId, comboId: other });
+  expect(sessionId).not.toBe(second.sessionId);
+  expect((await sessionOf(book, sessionId))?.comboId).toBe(other);
 });

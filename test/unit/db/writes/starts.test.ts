@@ -2,6 +2,7 @@ import "fake-indexeddb/auto";
 
 import { expect, test } from "vitest";
 import {
+  addCombo,
   addLap,
   addRun,
   deleteRun,
@@ -160,4 +161,12 @@ test("a session whose first run is gone for good is still not started twice", as
   await startSession(book, asked);
   await book.database.table("runs").clear();
   expect(await startSession(book, asked)).toMatchObject({ edits: [], sessionId: asked.id, runId: "" });
+});
+
+test("the first session of a combo takes no settings from another combo's", async () => {
+  const { book, runId } = await anOpenSession();
+  await editRun(book, { runId, patch: { tyres: "soft" } });
+  const { comboId } = await addCombo(book, { car: { name: "Junior" }, track: { name: "Old Mill" } });
+  const first = await startSession(book, { comboId, date: "2026-03-11", zone: "UTC" });
+  expect(await runOf(book, first.runId)).not.toHaveProperty("tyres");
 });
