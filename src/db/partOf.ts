@@ -38,14 +38,14 @@ export function partOf(rows: AllRows, wanted: PartWanted): AllRows {
   };
   for (const table of tableNames)
     for (const row of rows[table] as readonly Stamped[]) if (isWanted(row, wanted)) want(table, row);
-  const combos = new Set<Id>(rows.sessions.filter(({ id }) => ids.has(id)).map(({ comboId }) => comboId));
-  for (const page of rows.pages) if (combos.has(page.comboId)) want("pages", page);
 
-  // A row wanted brings what it hangs on, which brings what that hangs on.
+  // A row wanted brings what it hangs on, which brings what that hangs on; a session also the pages it may stand on.
   for (let before = -1; before < ids.size; ) {
     before = ids.size;
     for (const table of tableNames)
       for (const row of rows[table] as readonly Stamped[]) if (ids.has(row.id)) want(table, row);
+    const combos = new Set(rows.sessions.filter(({ id }) => ids.has(id)).map(({ comboId }) => comboId));
+    for (const page of rows.pages) if (combos.has(page.comboId)) want("pages", page);
   }
   return everyTable((table) =>
     (rows[table] as readonly Stamped[]).filter(({ id }) => ids.has(id)),

@@ -47,7 +47,7 @@ export function typedBeside(rows: AllRows, came: AllRows): TypedBeside {
     if (count > 0) laps.set(sessionId, (laps.get(sessionId) ?? 0) + count);
   }
   const isTold = (table: TableName, row: Stamped) =>
-    names.includes(table) || laps.has(row.id) || (table === "runs" && !isWhole(row as Run));
+    names.includes(table) || laps.has(row.id) || (table === "runs" && !(isNew(row) && isWhole(row as Run)));
   const ids = new Set(typed.map(({ row }) => row.id));
   for (const { id, targetId } of rows.forecasts) if (ids.has(targetId)) ids.add(id);
   return {

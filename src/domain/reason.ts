@@ -11,6 +11,7 @@ export type Countable =
   | "clean lap with sectors"
   | "pace lap"
   | "exact pace lap"
+  | "exact clean lap"
   | "pace lap with sectors"
   | "sector"
   | "session"

@@ -51,10 +51,11 @@ export function groundOf(
     like.session.length >= fewestForUsual || page.length > 0 || here.length > 0 || isPbOlder;
   const isPart = like.run.length >= leastForSpread && like.run.length < like.session.length;
   if (isPart) return ownGround("this run's usual lap", like.run, true);
-  if (counts(like.session)) return ownGround("this session's usual lap", like.session, sessionIsSure);
-  if (counts(page)) return ownGround("your usual lap here", page, true);
+  if (counts(like.session)) return ownGround(namesOfSession(like.session), like.session, sessionIsSure);
+  if (counts(page))
+    return ownGround(page.length === 2 ? "your laps here" : "your usual lap here", page, true);
   if (pbMs !== undefined && isPace && isDry) return ownGround("your PB", [pbMs], true);
-  if (like.session.length > 0) return ground("this session's usual lap", usualOf(like.session));
+  if (like.session.length > 0) return ground(namesOfSession(like.session), usualOf(like.session));
   if (page.length > 0) return ground("your usual lap here", usualOf(page));
   if (here.length > 0) return ground("your other laps here", usualOf(here));
   if (pbMs !== undefined) return ground("your PB", pbMs);
@@ -65,6 +66,10 @@ export function groundOf(
     return ground("your laps elsewhere", Math.min(...elsewhere), Math.max(...elsewhere));
   return { ...ground("laps of any circuit", shortestLap, longestLap), under: shortestLap, over: longestLap };
 }
+
+/** Two laps are judged by each for itself, and neither is their usual lap. */
+const namesOfSession = ({ length }: readonly number[]) =>
+  length === 2 ? "this session's laps" : "this session's usual lap";
 
 /** Of two laps the faster one is believed: a lap may take any time longer than it should, but not shorter. */
 const usualOf = (sorted: readonly number[]) =>

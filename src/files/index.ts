@@ -18,7 +18,7 @@ export { type ReadLaps, readLaps, type UnreadRow } from "./readLaps.ts";
 export * from "./readText.ts";
 export { rigsTable } from "./rigsTable.ts";
 export * from "./save.ts";
-export { sessionsTable } from "./sessionsTable.ts";
+export { type SessionCounts, sessionsTable } from "./sessionsTable.ts";
 export * from "./sha256.ts";
 export * from "./share.ts";
 export { sizeOfRows } from "./sizeOfRows.ts";

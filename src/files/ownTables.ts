@@ -19,7 +19,10 @@ const ofLaps = new Set(headOf(lapsTable(noRows)));
 
 /** The exported tables without laps. */
 export const exportedWithoutLaps: readonly OwnTable[] = [
-  { name: "the table of sessions", heads: headOf(sessionsTable(noRows)) },
+  {
+    name: "the table of sessions",
+    heads: headOf(sessionsTable(noRows, () => ({ laps: 0, clean: 0, best: undefined }))),
+  },
   { name: "the table of targets", heads: headOf(targetsTable(noRows)) },
   { name: "the table of rig records", heads: headOf(rigsTable(noRows)) },
 ];

@@ -1,8 +1,21 @@
-import { type AllRows, formatLapTime, isClean, shownPart } from "#domain";
+import { type AllRows, formatLapTime, type Run, type Session, shownPart } from "#domain";
 import { type CsvTable, exportSessions, startOf } from "./exportRows.ts";
 
-/** Every session that is not deleted, one a row, with its number of laps and its best clean lap; guests' laps left out. */
-export function sessionsTable(rows: AllRows): CsvTable {
+/** What the other pages say of a session: laps driven, clean ones among those written lap by lap, and its best. */
+export interface SessionCounts {
+  readonly laps: number;
+  readonly clean: number;
+  readonly best: { readonly ms: number; readonly decimals: number } | undefined;
+}
+
+/**
+ * Every session that is not deleted, one a row, with its number of laps and its best clean lap; guests' laps left out.
+ * @param countsOf the counts of a session, as the pages have them
+ */
+export function sessionsTable(
+  rows: AllRows,
+  countsOf: (session: Session, runs: readonly Run[]) => SessionCounts,
+): CsvTable {
   const head = [
     "date",
     "time of day",
@@ -24,13 +37,8 @@ export function sessionsTable(rows: AllRows): CsvTable {
     head,
     ...exportSessions(rows).map(({ session, ofTheDay, car, track, layout, runs }) => {
       const { date, clock, zone } = startOf(session);
-      const own = runs.filter(({ run }) => run.guest === undefined);
-      const laps = own.flatMap((run) => run.laps);
-      const clean = laps.filter(isClean);
-      const best = clean.reduce<(typeof clean)[number] | undefined>(
-        (fastest, lap) => (fastest === undefined || lap.ms < fastest.ms ? lap : fastest),
-        undefined,
-      );
+      const own = runs.flatMap(({ run }) => (run.guest === undefined ? [run] : []));
+      const { laps, clean, best } = countsOf(session, own);
       return [
         { figures: date },
         { figures: clock },
@@ -42,10 +50,10 @@ export function sessionsTable(rows: AllRows): CsvTable {
         session.focus,
         session.conditions ?? "",
         own.length,
-        laps.length,
-        clean.length,
+        laps,
+        clean,
         best ? { figures: formatLapTime(best.ms, best.decimals) } : "",
-        best ? { figures: (shownPart(best.ms, best.decimals ?? 3) / 1000).toFixed(best.decimals) } : "",
+        best ? { figures: (shownPart(best.ms, best.decimals) / 1000).toFixed(best.decimals) } : "",
         session.note,
       ];
     }),

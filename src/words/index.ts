@@ -66,6 +66,7 @@ export {
   sayTargetChance,
   sayTargetDates,
   sayTargetRests,
+  usualLapMeaning,
 } from "./targetOutlook.ts";
 export { sayStanding, sayStandingInShort } from "./targetStanding.ts";
 export {

@@ -9,6 +9,7 @@ const names: Readonly<Record<Countable, readonly [one: string, more: string]>> =
   "clean lap with sectors": ["clean lap with sectors", "clean laps with sectors"],
   "pace lap": ["pace lap", "pace laps"],
   "exact pace lap": ["exact pace lap", "exact pace laps"],
+  "exact clean lap": ["exact clean lap", "exact clean laps"],
   "pace lap with sectors": ["pace lap with sectors", "pace laps with sectors"],
   sector: ["sector", "sectors"],
   session: ["session", "sessions"],

@@ -1,9 +1,10 @@
 import { type CalendarDate, formatLapTime, type Reason, sayDate } from "#domain";
-import type { TargetOutlook } from "#stats";
+import type { ForecastKind, TargetOutlook } from "#stats";
 import { sayChance } from "./chance.ts";
 import { asSentence, counted, listed } from "./counted.ts";
 import { sayExpected } from "./outlook.ts";
 import { sayTooFew } from "./reason.ts";
+import { sayLevel } from "./usualLap.ts";
 
 /** The word for a number of futures in 20, up to each bound; beyond the last "almost surely". */
 const likelihoods = [
@@ -35,15 +36,22 @@ export function sayTargetDates({ expected }: Pick<TargetOutlook, "expected">): s
   return `${sayExpected(expected, "a year")}.`;
 }
 
+/** What a future reaches where the target is a usual lap, beside what counts for the target itself. */
+export const usualLapMeaning =
+  "A future reaches it when the usual lap of one session does; the target counts as reached once your level is very likely there.";
+
 /**
- * The steps on the way to a target; undefined where there are none.
- * @example sayMilestones({ milestones: [83_631, 83_520, 83_410, 83_300] })
+ * The steps on the way to a target; undefined where there are none. Those of a usual lap are levels.
+ * @example sayMilestones({ milestones: [83_631, 83_520, 83_410, 83_300] }, "best")
  * // "Steps on the way: 1:23.631, 1:23.520 and 1:23.410."
  */
-export function sayMilestones({ milestones }: Pick<TargetOutlook, "milestones">): string | undefined {
+export function sayMilestones(
+  { milestones }: Pick<TargetOutlook, "milestones">,
+  kind: ForecastKind,
+): string | undefined {
   const between = milestones.slice(0, -1);
   if (between.length === 0) return undefined;
-  return `${between.length === 1 ? "A step" : "Steps"} on the way: ${listed(between.map((ms) => formatLapTime(ms)))}.`;
+  return `${between.length === 1 ? "A step" : "Steps"} on the way: ${listed(between.map((ms) => (kind === "median" ? sayLevel(ms) : formatLapTime(ms))))}.`;
 }
 
 /**

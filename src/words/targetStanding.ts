@@ -28,7 +28,9 @@ function sayMissed({ target, closest }: TargetState, reachedOn: string | undefin
   if (reachedOn !== undefined) return `Missed by its date; reached on ${sayDate(reachedOn)}.`;
   if (closest === undefined) return "Missed.";
   const figure = sayTargetFigure(target.kind, closest);
-  return `Missed. Your ${bestFigure(target)} in that time: ${figure}.`;
+  return target.kind === "median"
+    ? `Missed. Your usual lap came to ${figure} in that time.`
+    : `Missed. Your ${bestFigure(target)} in that time: ${figure}.`;
 }
 
 function sayDaysLeft(days: number | undefined): string {

@@ -1,5 +1,6 @@
-// Dexie looks for a database when it is loaded first, by whichever file of tests that is.
+// Before all else: whichever file comes first, its modules find a browser with a database.
 import "fake-indexeddb/auto";
+
 import { describe, inject } from "vitest";
 
 // Each file is a suite, so that what it does before each of its tests is done before no other.

@@ -139,9 +139,9 @@ function tell({ files: judged }, seconds) {
   writeFileSync(here("scores.json"), `${JSON.stringify({ ...published, [room]: figures }, null, 2)}\n`);
 }
 
-/** Whether the clock ended a mutant, which a busy machine does too: only too many passes show that it is endless. */
+/** Whether the clock ended a mutant, which a busy machine does too: it is endless with too many passes, or standing still. */
 function ranOutOfTime({ status, statusReason = "" }) {
-  return status === "Timeout" && !statusReason.includes("passes");
+  return status === "Timeout" && !/passes|stands still/.test(statusReason);
 }
 
 /** Such a mutant is tried again in the next run. */

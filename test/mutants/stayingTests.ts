@@ -1,3 +1,4 @@
+import { performance } from "node:perf_hooks";
 import { BroadcastChannel } from "node:worker_threads";
 import {
   inject,
@@ -74,6 +75,7 @@ export default class StayingTests extends VitestTestRunner {
 
   override onBeforeTryTask(test: RunnerTestCase): void {
     super.onBeforeTryTask(test);
+    emptyBrowser();
     this.#switch.currentTestId = this.#ids.get(test);
   }
 
@@ -125,21 +127,32 @@ export default class StayingTests extends VitestTestRunner {
       state.hitCount = 0;
       state.hitLimit = hitLimit && hitLimit * passesOfStrykers;
       state.activeMutant = internalised(mutant);
-      const failure = await this.#failureOf(test);
+      const failure = await this.#outcomeOf(test);
       state.activeMutant = undefined;
       const isEndless = state.hitLimit !== undefined && state.hitCount > state.hitLimit;
       if (failure === undefined && !isEndless) continue;
-      const hasSpoilt = (await this.#failureOf(test)) !== undefined;
-      const result = isEndless
-        ? { status: "timeout", reason: `more than ${state.hitLimit} passes` }
-        : { status: "killed", killedBy: [id], failureMessage: failure, nrOfTests };
+      const hasSpoilt = (await this.#outcomeOf(test)) !== undefined;
+      const reason = isEndless ? `more than ${state.hitLimit} passes` : standsStill;
+      const result =
+        isEndless || failure === standsStill
+          ? { status: "timeout", reason }
+          : { status: "killed", killedBy: [id], failureMessage: failure, nrOfTests };
       return { hasSpoilt, result };
     }
     return { hasSpoilt: false, result: { status: "survived", nrOfTests } };
   }
 
+  /** As `#failureOf`, but a test that waits for what never comes is left to itself. */
+  async #outcomeOf(test: RunnerTestCase): Promise<string | undefined> {
+    const watch = watchForStandstill();
+    const outcome = await Promise.race([this.#failureOf(test), watch.standstill]);
+    watch.end();
+    return outcome;
+  }
+
   /** Runs one test as Vitest does, with what its suites do before and after it. */
   async #failureOf(test: RunnerTestCase): Promise<string | undefined> {
+    emptyBrowser();
     const suites = suitesOf(test);
     const failures: unknown[] = [];
     const attempt = async (work: () => unknown) => {
@@ -167,6 +180,32 @@ export default class StayingTests extends VitestTestRunner {
     const hasFailed = failures.length > 0;
     return hasFailed === (test.fails ?? false) ? undefined : String(failures[0] ?? "expected to fail");
   }
+}
+
+/**
+ * All files of tests share the one fake browser they find, and a test is run again and again: it finds no database of
+ * another's, nor of its own. Connections that are open go on with what they have.
+ */
+function emptyBrowser(): void {
+  if (typeof indexedDB !== "undefined") Object.assign(indexedDB, new IDBFactory());
+}
+
+const standsStill = "stands still";
+const standstillMs = 4000;
+
+/** Tells when the worker has had nothing to do for a while, which a busy machine alone never brings about. */
+function watchForStandstill() {
+  let end: () => void = () => undefined;
+  const standstill = new Promise<string>((resolve) => {
+    let before = performance.eventLoopUtilization();
+    const timer = setInterval(() => {
+      const now = performance.eventLoopUtilization();
+      if (performance.eventLoopUtilization(now, before).utilization < 0.02) resolve(standsStill);
+      before = now;
+    }, standstillMs);
+    end = () => clearInterval(timer);
+  });
+  return { standstill, end };
 }
 
 /** The engine compares such a text with those in the code by address, which mutated code does at every step. */

@@ -35,10 +35,11 @@ export async function renderAt(
   fill: (book: Logbook) => Promise<unknown> = async () => undefined,
   at = Date.UTC(2026, 10, 25, 18),
 ): Promise<Rendered> {
+  // Before the logbook is filled: a test may know only then where it wants to be.
+  window.location.hash = hash;
   const browser = await freshBrowser(fill, at);
   const { clock, living, openTab } = browser;
   let { surroundings } = browser;
-  window.location.hash = hash;
 
   const draw = () =>
     render(

@@ -22,6 +22,7 @@ import { practiceDay, sayDate, timeOfDay } from "#domain";
 import { lapsTable, rigsTable, sessionsTable, targetsTable, writeBackup, writeCsv } from "#files";
 import { askHere } from "#live";
 import { deletedThings } from "../../src/screens/data/deletedThings.ts";
+import { sessionCounts } from "../../src/screens/data/sessionCounts.ts";
 import { sessionFigures } from "../../src/screens/log/session/sessionFigures.ts";
 
 const today = "2026-03-10";
@@ -35,7 +36,8 @@ const period = {};
 export async function useEverything(book: Logbook): Promise<string[]> {
   const rows = await dump(book);
   const shown: Record<string, unknown> = {};
-  shown["tables"] = [lapsTable, sessionsTable, rigsTable, targetsTable].map((table) =>
+  const ofSessions = () => sessionsTable(rows, sessionCounts);
+  shown["tables"] = [lapsTable, ofSessions, rigsTable, targetsTable].map((table) =>
     writeCsv(table(rows), { delimiter: ",", decimal: "." }),
   );
   await writeBackup(rows, { title: "Mine", schema: newestSchema, sha256: undefined });

@@ -1,4 +1,13 @@
-import { type AllRows, everyTable, type Id, noRows, type Stamped, type TableName, tableNames } from "#domain";
+import {
+  type AllRows,
+  everyTable,
+  type Id,
+  noRows,
+  type Run,
+  type Stamped,
+  type TableName,
+  tableNames,
+} from "#domain";
 import { afterTomorrow } from "./afterTomorrow.ts";
 import type { BadRow } from "./badRow.ts";
 import { checkRow } from "./checkRow.ts";
@@ -56,12 +65,11 @@ export function checkRows(
   function whyNot(table: TableName, row: Stamped, seen: ReadonlySet<Id>): string | undefined {
     if (seen.has(row.id)) return "the same id twice";
     const late = now === undefined ? undefined : afterTomorrow(table, row, now);
-    return late ?? lapTwice(row);
+    return late ?? (table === "runs" ? lapTwice(row as Run) : undefined);
   }
 
-  function lapTwice(row: object): string | undefined {
-    if (!("laps" in row) || !Array.isArray(row.laps)) return undefined;
-    const own: Id[] = row.laps.map((lap: { readonly id: Id }) => lap.id);
+  function lapTwice({ laps }: Run): string | undefined {
+    const own = laps.map(({ id }) => id);
     if (new Set(own).size < own.length || own.some((lapId) => lapIds.has(lapId)))
       return "a lap with the same id twice";
     for (const lapId of own) lapIds.add(lapId);

@@ -23,16 +23,19 @@ export async function takeOut(book: Logbook, rows: readonly UnreadableRow[]): Pr
     const store = (table === "laps" ? "runs" : table) as TableName | "digests";
     if (aside !== undefined) stores.set(`${store} ${key}`, { store, key: key as IndexableType });
   }
+  let native: IDBTransaction | undefined;
   try {
     await book.database.transaction("rw", [...tableNames, "digests", "aside"], async (transaction) => {
-      readUnchecked(transaction.idbtrans);
+      native = transaction.idbtrans;
+      readUnchecked(native);
       const sessions = new Set<Id>();
       for (const { store, key } of stores.values())
         for (const id of await takeOutOne(transaction, store, key)) sessions.add(id);
       await markSessions(makeWriter(transaction, book.clock(), book.newId), sessions);
     });
   } catch (error) {
-    throw faultOf(error, notDone);
+    // A request that falls with its transaction only says "aborted"; the transaction knows the reason.
+    throw faultOf(error, notDone, native?.error);
   }
   book.unreadable.forget(rows);
 }

@@ -24,9 +24,11 @@ export interface Purged {
 export async function purgeDeleted(book: Logbook, waiting: WaitingSince, day: number): Promise<Purged> {
   refuseUnlessOpen(book, "Deleted rows not removed");
   const rw: TableName[] = [...tableNames];
+  let native: IDBTransaction | undefined;
   try {
     return await pastBadRows(book, () =>
       book.database.transaction("rw", rw, async (transaction) => {
+        native = transaction.idbtrans;
         const still = new Map<Id, { readonly deletedAt: number; readonly day: number }>();
         const over = new Set<Id>();
         const look = ({ id, deletedAt }: Pick<Stamped, "id" | "deletedAt">) => {
@@ -65,6 +67,7 @@ export async function purgeDeleted(book: Logbook, waiting: WaitingSince, day: nu
       }),
     );
   } catch (error) {
-    throw faultOf(error, "Deleted rows not removed");
+    // As in `write`: a request that falls with its transaction does not know why.
+    throw faultOf(error, "Deleted rows not removed", native?.error);
   }
 }

@@ -3,8 +3,14 @@ import { type AllRows, practiceDay } from "#domain";
 import { type CsvTable, fileName, lapsTable, rigsTable, saveFile, sessionsTable, targetsTable } from "#files";
 import type { OpenLogbook } from "#live";
 import { useNotices } from "#state/notices.ts";
+import { sessionCounts } from "./sessionCounts.ts";
 
-const tables = { laps: lapsTable, sessions: sessionsTable, targets: targetsTable, rig: rigsTable } as const;
+const tables = {
+  laps: lapsTable,
+  sessions: (rows: AllRows) => sessionsTable(rows, sessionCounts),
+  targets: targetsTable,
+  rig: rigsTable,
+} as const;
 export type Exported = keyof typeof tables;
 
 interface Wanted {

@@ -1,7 +1,14 @@
 import type { CalendarDate, Target } from "#domain";
 import { useFigures } from "#live";
 import type { ForecastKind, TargetOutlook } from "#stats";
-import { sayMilestones, sayNoForecast, sayTargetChance, sayTargetDates, sayTargetRests } from "#words";
+import {
+  sayMilestones,
+  sayNoForecast,
+  sayTargetChance,
+  sayTargetDates,
+  sayTargetRests,
+  usualLapMeaning,
+} from "#words";
 import { FutureDots } from "./FutureDots.tsx";
 import styles from "./Outlook.module.css";
 
@@ -17,12 +24,18 @@ export function Outlook({ target, kind, today }: OutlookProps) {
   const { value: outlook } = useFigures("targetOutlook", { comboId, kind, value, by, today });
   if (outlook === undefined) return <p className={styles["basis"]}>Working out the chance</p>;
   if (!outlook.known) return <p className={styles["basis"]}>{sayNoForecast(outlook.reason)}</p>;
-  return <Found outlook={outlook.value} by={by} />;
+  return <Found outlook={outlook.value} kind={kind} by={by} />;
 }
 
-function Found({ outlook, by }: { readonly outlook: TargetOutlook; readonly by: CalendarDate | undefined }) {
+interface FoundProps {
+  readonly outlook: TargetOutlook;
+  readonly kind: ForecastKind;
+  readonly by: CalendarDate | undefined;
+}
+
+function Found({ outlook, kind, by }: FoundProps) {
   const { byDate } = outlook;
-  const steps = sayMilestones(outlook);
+  const steps = sayMilestones(outlook, kind);
   return (
     <div className={styles["outlook"]}>
       {byDate !== undefined && by !== undefined && (
@@ -32,6 +45,7 @@ function Found({ outlook, by }: { readonly outlook: TargetOutlook; readonly by: 
         </>
       )}
       <p>{sayTargetDates(outlook)}</p>
+      {kind === "median" && <p className={styles["basis"]}>{usualLapMeaning}</p>}
       {steps !== undefined && <p>{steps}</p>}
       <p className={styles["basis"]}>{sayTargetRests(outlook)}</p>
     </div>

@@ -111,25 +111,22 @@ export function TargetRow({ target, combo, state, preferences, today, onGone }: 
 function Progress({ target, state }: { readonly target: Target; readonly state: TargetState }) {
   const { kind, start, setOn } = target;
   const { standing, now, progress } = state;
+  // What was driven after its date says nothing of a target that was missed.
+  const isMissed = standing.kind === "missed";
   const figures = [
     start !== undefined && `${sayKnownFigure(kind, start)} on ${sayDate(setOn)}, when it was set`,
-    now !== undefined && `${sayTargetFigure(kind, now)} now`,
+    now !== undefined && !isMissed && `${sayTargetFigure(kind, now)} now`,
   ].filter((part) => part !== false);
   return (
     <>
       <p className={styles["standing"]}>{sayStanding(state)}</p>
-      {progress.known ? (
+      {progress.known && !isMissed ? (
         <ProgressBar label={figures.join(" · ")} share={progress.value.progress} text={sayProgress(state)} />
       ) : (
         <p className={styles["figures"]}>
-          {[...figures, isAsked(standing) && sayProgress(state)].filter(Boolean).join(" · ")}
+          {[...figures, standing.kind === "open" && sayProgress(state)].filter(Boolean).join(" · ")}
         </p>
       )}
     </>
   );
-}
-
-/** Whether the driver waits to hear how far it has come. */
-function isAsked({ kind }: TargetState["standing"]): boolean {
-  return kind === "open" || kind === "missed";
 }

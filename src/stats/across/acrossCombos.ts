@@ -39,7 +39,7 @@ export interface ComboLine {
   /** Median of the latest session with five pace laps less the best, in percent of the best. */
   readonly usualToBestPercent: number | undefined;
   readonly cleanShare: Share | undefined;
-  readonly mistakesPer100: number | undefined;
+  readonly mistakesPer100: number;
   /** Timed laps until the first clean lap within 1 % of the best of today. */
   readonly lapsUntilOnThePace: number | undefined;
   /** Best less the newest reference lap, in percent of it. */
@@ -105,7 +105,7 @@ function lineOf(
     ),
     usualToBestPercent: percentOver(latestUsual(digests)?.ms, best?.ms),
     cleanShare: wilsonInterval(sum("clean"), sum("timed"), CONFIDENCE),
-    mistakesPer100: laps === 0 ? undefined : (100 * sum("mistakes")) / laps,
+    mistakesPer100: (100 * sum("mistakes")) / laps,
     lapsUntilOnThePace:
       best === undefined ? undefined : lapsUntilWithin(digests, best.ms * (1 + ON_THE_PACE)),
     toReferencePercent: percentOver(best?.ms, reference?.ms),

@@ -1,5 +1,5 @@
 import { inSet } from "../digest/lapsOfDigest.ts";
-import { NO_TIME, type SessionDigest } from "../digest/sessionDigest.ts";
+import type { SessionDigest } from "../digest/sessionDigest.ts";
 
 /**
  * Timed laps up to and with the first clean one at a limit or under it; laps driven and not written down count too.
@@ -14,7 +14,7 @@ export function lapsUntilWithin(digests: readonly SessionDigest[], limit: number
     let timed = 0;
     for (const [lap, ms] of digest.times.entries()) {
       if (isTimed(lap)) timed++;
-      if (ms !== NO_TIME && ms <= limit && mayBeBest(lap)) return before + timed;
+      if (ms <= limit && mayBeBest(lap)) return before + timed;
     }
     before += digest.timedDriven;
   }

@@ -1,5 +1,6 @@
 import type { SessionDigest } from "../digest/sessionDigest.ts";
-import { bestLine } from "./bestLine.ts";
+import type { BestCandidate } from "./bestCandidates.ts";
+import { bestLine, maybeBests } from "./bestLine.ts";
 import type { DatedBest } from "./datedBest.ts";
 
 /**
@@ -7,10 +8,19 @@ import type { DatedBest } from "./datedBest.ts";
  * @param page digests in any order
  */
 export function datedBests(page: readonly SessionDigest[]): DatedBest[] {
+  return dated(bestLine(page.flatMap(({ bestCandidates }) => bestCandidates)), page);
+}
+
+/** All laps of those sessions that may stand on the line, whatever they beat, each with its session and day. */
+export function datedMaybeBests(page: readonly SessionDigest[]): DatedBest[] {
+  return dated(maybeBests(page.flatMap(({ bestCandidates }) => bestCandidates)), page);
+}
+
+function dated(bests: readonly BestCandidate[], page: readonly SessionDigest[]): DatedBest[] {
   const sessionOf = new Map(
     page.flatMap((digest) => digest.bestCandidates.map((candidate) => [candidate.lapId, digest] as const)),
   );
-  return bestLine(page.flatMap((digest) => digest.bestCandidates)).flatMap((best) => {
+  return bests.flatMap((best) => {
     const digest = sessionOf.get(best.lapId);
     return digest === undefined ? [] : [{ ...best, sessionId: digest.sessionId, date: digest.date }];
   });

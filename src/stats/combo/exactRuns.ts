@@ -1,5 +1,5 @@
 import { inSet } from "../digest/lapsOfDigest.ts";
-import { NO_TIME, type SessionDigest } from "../digest/sessionDigest.ts";
+import type { SessionDigest } from "../digest/sessionDigest.ts";
 
 /** The laps of each run: the time of one that may be a best and is known exactly, undefined for any other. */
 export function exactRuns(digest: SessionDigest): (number | undefined)[][] {
@@ -7,7 +7,7 @@ export function exactRuns(digest: SessionDigest): (number | undefined)[][] {
   const mayBeBest = inSet(digest, "bests");
   const byRun: (number | undefined)[][] = [];
   times.forEach((ms, index) => {
-    const isCounted = exact[index] === 1 && ms !== NO_TIME && mayBeBest(index);
+    const isCounted = exact[index] === 1 && mayBeBest(index);
     const run = runs[index] ?? 0;
     byRun[run] ??= [];
     byRun[run].push(isCounted ? ms : undefined);

@@ -1,7 +1,7 @@
 import type { TargetPoint } from "#combo";
 import { latestMs, leastForSpread, type Target } from "#domain";
 import { VERY_LIKELY } from "#numbers";
-import { datedBests } from "../bests/datedBests.ts";
+import { datedMaybeBests } from "../bests/datedBests.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { LevelKnown } from "../level/levelKnown.ts";
 import { bestInARow } from "../pace/bestInARow.ts";
@@ -25,7 +25,8 @@ export function targetPoints(target: Target, { page, history, level }: TargetFac
   const { value } = target;
   switch (target.kind) {
     case "best":
-      return datedBests(page).map((best) => ({
+      // One known exactly may be there, and yet no step beyond one known to tenths.
+      return datedMaybeBests(page).map((best) => ({
         date: best.date,
         at: best.at,
         isThere: latestMs(best) <= value,

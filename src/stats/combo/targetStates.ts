@@ -5,8 +5,7 @@ import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { LevelKnown } from "../level/levelKnown.ts";
 import type { PageSession } from "../period/pageHistory.ts";
 import { type TargetProgress, targetProgress } from "../targets/targetProgress.ts";
-import { figureForTarget, type TargetFigure, usualFigure } from "./figureForTarget.ts";
-import { latestUsual } from "./latestUsual.ts";
+import { figureForTarget, levelFigure, type TargetFigure } from "./figureForTarget.ts";
 import { targetPoints } from "./targetPoints.ts";
 
 /** How it stands with one target on a day; figures in the target's unit. */
@@ -15,7 +14,7 @@ export interface TargetState {
   readonly standing: Standing;
   /** The figure that stands against it. */
   readonly now: TargetFigure | undefined;
-  /** Of a missed one: the nearest that a session came from its setting to its date. */
+  /** Of a missed one: the nearest that a session, or the level after one, came from its setting to its date. */
   readonly closest: TargetFigure | undefined;
   readonly progress: Figure<TargetProgress>;
 }
@@ -50,7 +49,7 @@ export function targetStates(question: TargetsQuestion): TargetState[] {
       target,
       standing,
       now,
-      closest: standing.kind === "missed" ? closestTo(target, digests) : undefined,
+      closest: standing.kind === "missed" ? closestTo(target, question) : undefined,
       progress: targetProgress(target.value, surely(now), target.start),
     };
   });
@@ -70,19 +69,31 @@ function surely(now: TargetFigure | undefined): number | undefined {
   return now?.isLevel ? now.value : now && latestMs({ ms: now.value, decimals: now.decimals });
 }
 
-function closestTo(target: Target, digests: readonly SessionDigest[]): TargetFigure | undefined {
-  const { kind, setAt, by = target.setOn } = target;
-  const within = digests.filter(({ startedAt, date }) => startedAt >= setAt && date <= by);
-  const figures = kind === "best" ? sessionBests(within).map(bestFigure) : within.flatMap(ownUsual);
-  if (kind !== "best" && kind !== "median") return undefined;
+function closestTo(
+  { kind, setAt, setOn, by = setOn }: Target,
+  { digests, history, level }: TargetsQuestion,
+): TargetFigure | undefined {
+  const isWithin = ({ startedAt, date }: Pick<SessionDigest, "startedAt" | "date">) =>
+    startedAt >= setAt && date <= by;
+  switch (kind) {
+    case "best":
+      return nearest(sessionBests(digests.filter(isWithin)).map(bestFigure));
+    case "median":
+      return nearest(
+        history.flatMap((session, index) => {
+          const mid = isWithin(session) ? level.after(index)?.mid : undefined;
+          return mid === undefined ? [] : [levelFigure(mid)];
+        }),
+      );
+    default:
+      return undefined;
+  }
+}
+
+function nearest(figures: readonly TargetFigure[]): TargetFigure | undefined {
   return figures.toSorted((a, b) => (surely(a) ?? 0) - (surely(b) ?? 0))[0];
 }
 
 function bestFigure({ ms, decimals }: { readonly ms: number; readonly decimals: number }): TargetFigure {
   return { value: ms, decimals };
-}
-
-function ownUsual(digest: SessionDigest): TargetFigure[] {
-  const usual = usualFigure(latestUsual([digest]));
-  return usual === undefined ? [] : [usual];
 }

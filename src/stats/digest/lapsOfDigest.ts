@@ -33,7 +33,7 @@ export function inSet({ places, worths }: SessionDigest, set: SetOfLaps): (lap: 
   return (lap) => belongs[(places[lap] as number) * lapWorths.length + (worths[lap] as number)] === 1;
 }
 
-/** Times of the laps of many digests that belong to a set and have a time, ms. */
+/** Times of the laps of many digests that belong to a set, ms: a lap without a time is in none. */
 export function timesOf(digests: readonly SessionDigest[], set: SetOfLaps): Int32Array {
   const most = digests.reduce((sum, digest) => sum + digest.times.length, 0);
   const times = new Int32Array(most);
@@ -41,8 +41,7 @@ export function timesOf(digests: readonly SessionDigest[], set: SetOfLaps): Int3
   for (const digest of digests) {
     const isIn = inSet(digest, set);
     for (let lap = 0; lap < digest.times.length; lap++) {
-      const ms = digest.times[lap] as number;
-      if (ms !== NO_TIME && isIn(lap)) times[count++] = ms;
+      if (isIn(lap)) times[count++] = digest.times[lap] as number;
     }
   }
   return times.slice(0, count);
@@ -51,14 +50,13 @@ export function timesOf(digests: readonly SessionDigest[], set: SetOfLaps): Int3
 /** The laps of a session for its time account, out of its digest. */
 export function accountLaps({ times, places, worths, odd }: SessionDigest): LapInAccount[] {
   const laps: LapInAccount[] = [];
-  const isOdd = odd.length === 0 ? () => false : (lap: number) => odd.includes(lap);
   for (let lap = 0; lap < times.length; lap++) {
     const ms = times[lap] as number;
     laps.push({
       ms: ms === NO_TIME ? undefined : ms,
       place: lapPlaces[places[lap] as number] as LapPlace,
       isNotBest: lapWorths[worths[lap] as number] === "clean",
-      isOdd: isOdd(lap),
+      isOdd: odd.includes(lap),
     });
   }
   return laps;

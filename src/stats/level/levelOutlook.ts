@@ -50,13 +50,11 @@ export function levelOutlook(question: LevelOutlookQuestion): Figure<LevelOutloo
   if (!found.known) return found;
   const model = found.value;
   const { posterior } = model;
-  const now = levelAfter(posterior);
-  const curve = [...levelCurve(model).slice(0, -1), now];
   return known({
     sessions: posterior.series.count,
     sessionsLeftOut: posterior.series.from,
-    now,
-    curve,
+    now: levelAfter(posterior),
+    curve: levelCurve(model),
     changes: since.map((session) => changeOfLevel(model, session)),
     ...levelNow(posterior),
     bands: futureLevels(posterior, future, seed).medians.map(bandOf),

@@ -33,7 +33,6 @@ export function levelsOff(model: LevelModel, seed: number): LevelsOff {
   if (levelNow(posterior).isLevel) return { kind: "already" };
   const moving = posterior.weights.map((weight, cell) => (isMoving(posterior, cell) ? weight : 0));
   const total = moving.reduce((sum, weight) => sum + weight, 0);
-  if (total === 0) return { kind: "untold" };
   const cellAt = cellsByShare(moving.map((weight) => weight / total));
   let faster = 0;
   const ends = Float64Array.from({ length: DRAWS }, (_, draw) => {

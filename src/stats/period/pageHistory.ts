@@ -32,7 +32,7 @@ export function pageHistory(
   for (const each of combo.toSorted((a, b) => a.startedAt - b.startedAt)) {
     const digest = onPage.get(each.sessionId);
     const { sessionId, date, startedAt, timedDriven: laps } = digest ?? each;
-    const { medianForTrend: medianMs, medianDecimals = 3, best: bestMs } = digest?.pace ?? {};
+    const { medianForTrend: medianMs, medianDecimals = 3, best: bestMs, bestDecimals } = digest?.pace ?? {};
     if (medianMs !== undefined && bestMs !== undefined) {
       const before = history.length === 0 && drivenBefore.length > 0 ? { drivenBefore } : {};
       history.push({
@@ -44,6 +44,7 @@ export function pageHistory(
         medianMs,
         medianDecimals,
         bestMs,
+        bestDecimals,
         drivenSince: [],
         ...before,
       });

@@ -35,7 +35,7 @@ export interface AgainstTarget {
   /** Usual lap less the target, and to how many decimals it is known; absent where no usual lap is. */
   readonly usual: number | undefined;
   readonly usualDecimals: number;
-  /** Laps at the target or under it, of `laps`. */
+  /** Laps at the target or under it, whatever their digits that are not known, of `laps`. */
   readonly reached: number;
   readonly laps: number;
 }

@@ -1,4 +1,5 @@
-import type { KnownTime, RunFigures } from "./runFigures.ts";
+import { latestMs } from "#domain";
+import type { AgainstTarget, KnownTime, RunFigures } from "./runFigures.ts";
 
 /** The one thing a run says, with the numbers for the sentence; ms, a gain is negative. */
 export type RunFinding =
@@ -91,13 +92,17 @@ function aboutLevel({ best, againstBest }: RunFigures): RunFinding | undefined {
   return { kind: "level with best", ms, decimals, pbMs: againstBest.value.pbMs };
 }
 
+function isUsualThere({ usual, usualDecimals }: AgainstTarget): boolean {
+  return usual !== undefined && latestMs({ ms: usual, decimals: usualDecimals }) <= 0;
+}
+
 function aboutChange({
   againstTarget,
   againstRunBefore,
   trend,
   scatter,
 }: RunFigures): RunFinding | undefined {
-  if (againstTarget.known && (againstTarget.value.usual ?? 1) <= 0) {
+  if (againstTarget.known && isUsualThere(againstTarget.value)) {
     const { reached, laps, targetMs } = againstTarget.value;
     return { kind: "target reached", reached, laps, targetMs };
   }

@@ -132,7 +132,9 @@ function againstTarget(
     bestDecimals: best.value.decimals,
     usual: usual.known ? Math.round(usual.value) - targetMs : undefined,
     usualDecimals,
-    reached: laps.filter(({ lap, mayBeBest }) => mayBeBest && (lap.ms as number) <= targetMs).length,
+    reached: laps.filter(
+      ({ lap, mayBeBest }) => mayBeBest && latestMs({ ...lap, ms: lap.ms as number }) <= targetMs,
+    ).length,
     laps: laps.length,
   });
 }

@@ -37,13 +37,21 @@ export function runTimes(run: Run, choices: Choices): RunTimes {
     usual: usualOf(usualMs ?? median),
     usualDecimals: usualMs === undefined ? medianDecimals : usualDecimals,
     isUsualGiven: usualMs !== undefined,
-    scatter: consistency,
+    scatter: isPace ? consistency : ofCleanLaps(consistency),
   };
 }
 
 /** Whether a run is read by its pace laps. */
 export function hasPace(run: Run, placed: readonly PlacedLap[]): boolean {
   return run.guest === undefined && placed.some(({ place }) => place === "pace");
+}
+
+/** In a run that is read by its clean laps, pace laps are no reason. */
+function ofCleanLaps<T>(figure: Figure<T>): Figure<T> {
+  if (figure.known || !("needs" in figure.reason)) return figure;
+  const { of } = figure.reason;
+  const clean = of === "pace lap" ? "clean lap" : of === "exact pace lap" ? "exact clean lap" : of;
+  return unknown({ ...figure.reason, of: clean });
 }
 
 /** A race begins at a stand: its first lap tells nothing of the pace (common practice, no source). */

@@ -92,7 +92,7 @@ export function weekStatement({ monday, today, combos, preferences }: WeekStatem
     .toSorted((a, b) => b.line.laps - a.line.laps || (a.line.comboId < b.line.comboId ? -1 : 1));
   const lines = driven.map(({ line }) => line);
   const sum = (field: keyof WeekStatement["total"]) => lines.reduce((all, line) => all + line[field], 0);
-  const inWeek = known.flatMap(({ digests }) => digests.filter(isInWeek));
+  const all = known.flatMap(({ digests }) => digests);
   const main = driven.find(({ line }) => line.laps > 0);
   return {
     monday,
@@ -100,7 +100,7 @@ export function weekStatement({ monday, today, combos, preferences }: WeekStatem
     asOf: day,
     days: Array.from({ length: 7 }, (_, day) => {
       const date = addDays(monday, day);
-      return { date, laps: lapsOf(inWeek.filter((digest) => digest.date === date)) };
+      return { date, laps: lapsOf(all.filter((digest) => digest.date === date)) };
     }),
     lines,
     total: {

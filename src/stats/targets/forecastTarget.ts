@@ -6,6 +6,7 @@ import { type FutureSession, type PracticeQuestion, requireSessions } from "../w
 import { type ExpectedSession, expectedSession } from "./expectedSession.ts";
 import { firstReached } from "./firstReached.ts";
 import { type ForecastKind, futureFigures } from "./futureFigures.ts";
+import { isDriven } from "./isDriven.ts";
 
 /** How likely a target is reached, and when. */
 export interface TargetChance {
@@ -39,8 +40,7 @@ export function forecastTarget(question: TargetQuestion): Figure<TargetForecast>
   const { history, targetMs, kind } = question;
   requireNumber(targetMs, "targetMs");
   requireSessions(history);
-  if (kind === "best" && history.some(({ bestMs }) => bestMs <= targetMs))
-    return unknown({ because: "already reached" });
+  if (kind === "best" && isDriven(targetMs, history)) return unknown({ because: "already reached" });
   const medians = futureFigures(question, "median");
   if (!medians.known) return medians;
   const figures = kind === "median" ? medians : futureFigures(question, kind);

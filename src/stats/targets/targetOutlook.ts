@@ -6,6 +6,7 @@ import type { ExpectedSession } from "./expectedSession.ts";
 import { daysUntil, forecastBasis, type PagePractice } from "./forecastBasis.ts";
 import { chanceOf } from "./forecastTarget.ts";
 import { type ForecastKind, futureFigures } from "./futureFigures.ts";
+import { isDriven } from "./isDriven.ts";
 import { milestones } from "./milestones.ts";
 import type { PracticeRate } from "./practiceRate.ts";
 
@@ -49,8 +50,7 @@ export function targetOutlook(input: OutlookInput): Figure<TargetOutlook> {
   const { ahead, rate, question, horizon } = basis.value;
   const { history } = question;
   const { value: targetMs, kind, today, by } = input;
-  if (kind === "best" && history.some(({ bestMs }) => bestMs <= targetMs))
-    return unknown({ because: "already reached" });
+  if (kind === "best" && isDriven(targetMs, history)) return unknown({ because: "already reached" });
   const days = by !== undefined && by >= today && by <= horizon ? daysUntil(basis.value, by) : undefined;
   // The sessions until the date come first in the year too.
   const year = days === undefined ? ahead : [...days, ...ahead.slice(days.length)];

@@ -9,6 +9,8 @@ export interface PastSession {
   readonly laps: number;
   readonly medianMs: number;
   readonly bestMs: number;
+  /** To how many decimals of a second the best is known; three where not said. */
+  readonly bestDecimals?: number | undefined;
 }
 
 /** A session still to come. */

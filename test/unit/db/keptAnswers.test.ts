@@ -125,6 +125,8 @@ test("a combo without a mark, from before there were marks or whose mark was dam
   expect((await ask(book, comboId)).computed).toBe(1);
   const mark = (await book.changeMarks?.get(comboId))?.mark;
   expect(mark).toHaveLength(36);
+  expect((await book.changeMarks?.get("preferences"))?.mark).toHaveLength(36);
+  expect(await book.changeMarks?.count()).toBe(2);
   await putRaw(book.name, "changeMarks", { id: comboId, mark: "" });
   expect((await ask(book, comboId)).computed).toBe(2);
   expect((await ask(book, comboId)).computed).toBe(2);
@@ -167,4 +169,27 @@ test("kept answers are in no backup, not even in one made past all checks", asyn
   expect(Object.keys(rows)).not.toContain("keptAnswers");
   expect(Object.keys(rows)).not.toContain("changeMarks");
   book.close();
+});
+
+test("in a logbook that another tab has upgraded, or that lacks a place for answers, they are computed and not kept", async () => {
+  const { book, comboId } = await aFullLogbook();
+  const ask = anAsker();
+  const status = { ...book.status, get: () => ({ kind: "newerTab" }) as const };
+  await ask({ ...book, status }, comboId);
+  expect(await book.keptAnswers?.count()).toBe(0);
+  const { database: _, keptAnswers: __, changeMarks: ___, ...newer } = book;
+  expect((await ask(newer, comboId)).computed).toBe(2);
+  book.close();
+});
+
+test("an answer that cannot be kept is missed in words", async () => {
+  const { book, comboId } = await aFullLogbook();
+  const asking = keptAnswer(book, comboId, question(), async () => {
+    book.database.close({ disableAutoOpen: true });
+    return { ms: 0, grid: new Float64Array() };
+  });
+  await expect(asking).rejects.toMatchObject({
+    code: "closed",
+    message: expect.stringMatching(/^Answer not kept: /),
+  });
 });

@@ -27,6 +27,7 @@ import { type ChartTable, csvCells } from "../../../src/charts/frame/chartTable.
 import { individualsTable } from "../../../src/charts/individuals/individualsTable.ts";
 import { progressTable } from "../../../src/charts/progress/progressTable.ts";
 import { rangeRowsTable } from "../../../src/charts/rangeRows/rangeRowsTable.ts";
+import { sessionCounts } from "../../../src/screens/data/sessionCounts.ts";
 import { whyNoLaps } from "../../../src/screens/data/whyNoLaps.ts";
 import { aFullLogbook } from "../../support/aFullLogbook.ts";
 import { aLap } from "../../support/aLap.ts";
@@ -167,9 +168,11 @@ describe("the exported table of laps", () => {
   });
 });
 
+const ofSessions = (rows: AllRows) => sessionsTable(rows, sessionCounts);
+
 describe("a table without laps is refused by its name in the import", () => {
   const exported: readonly (readonly [string, (rows: AllRows) => CsvTable])[] = [
-    ["sessions", sessionsTable],
+    ["sessions", ofSessions],
     ["targets", targetsTable],
     ["rig records", rigsTable],
   ];
@@ -212,7 +215,7 @@ describe("a table without laps is refused by its name in the import", () => {
 describe("a table pasted where laps are typed", () => {
   it("gives no lap from a line that is none, and says that it is a table", async () => {
     const rows = await theRows();
-    const tables = [lapsTable, sessionsTable, targetsTable, rigsTable].flatMap((table) =>
+    const tables = [lapsTable, ofSessions, targetsTable, rigsTable].flatMap((table) =>
       styles.map((style) => writeCsv(table(rows), style)),
     );
     const texts = [

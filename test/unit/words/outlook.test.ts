@@ -60,12 +60,15 @@ describe("the level in words", () => {
       "No longer moving: 6 chances in 20. It levels off at about 1:22.4, between 1:22.1 and 1:22.9.",
     ));
 
-  it("says when it is mostly assumption, and that the end cannot be told", () =>
-    expect(
-      sayCurve({ ...level, chanceLevel: 0.04, levelsOff: { kind: "untold" }, isMostlyAssumption: true }),
-    ).toBe(
-      "Mostly assumption: fewer than 4 sessions. No longer moving: 1 chance in 20. Where it levels off cannot be told yet.",
-    ));
+  it("says nothing from fewer than four sessions, and of the end that it cannot be told", () => {
+    const untold = { ...level, chanceLevel: 0.04, levelsOff: { kind: "untold" } } as const;
+    expect(sayCurve({ ...untold, isMostlyAssumption: true })).toBe(
+      "Where it leads cannot be told yet: it needs 4 sessions.",
+    );
+    expect(sayCurve(untold)).toBe(
+      "No longer moving: 1 chance in 20. Where it levels off cannot be told yet.",
+    );
+  });
 
   it("sees no end of rising times, and none ahead of a level at rest", () => {
     expect(sayCurve({ ...level, levelsOff: { kind: "rising" } })).toContain("no levelling off is in sight");

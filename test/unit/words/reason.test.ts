@@ -94,6 +94,7 @@ const things: Readonly<Record<Countable, string>> = {
   "clean lap with sectors": "clean laps with sectors",
   "pace lap": "pace laps",
   "exact pace lap": "exact pace laps",
+  "exact clean lap": "exact clean laps",
   "pace lap with sectors": "pace laps with sectors",
   sector: "sectors",
   session: "sessions",

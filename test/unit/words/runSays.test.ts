@@ -93,6 +93,14 @@ describe("what a run says", () => {
       ),
     ).toBe("No clear change from run 2; ± 0.31 s · 0.37 % from lap to lap, in 12 laps."));
 
+  it("promises no verdict to a run that is compared with no other", () =>
+    expect(
+      said(
+        { kind: "few", laps: 2, bestMs: 84_100, decimals: 3 },
+        { againstRunBefore: unknown({ because: "not compared", run: "warmUp" }) },
+      ),
+    ).toBe("Best 1:24.100 of 2 laps. The laps of a warm-up compare with no others."));
+
   it("says why there is no spread where the laps are enough and their digits are not", () =>
     expect(
       said(

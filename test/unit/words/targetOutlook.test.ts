@@ -66,11 +66,12 @@ describe("the rest of a target's outlook", () => {
     ));
 
   it("tells the steps without the target itself", () => {
-    const steps = (...milestones: number[]) => sayMilestones({ milestones });
+    const steps = (...milestones: number[]) => sayMilestones({ milestones }, "best");
     expect(steps(83_600, 83_500, 83_400, 83_300)).toBe("Steps on the way: 1:23.600, 1:23.500 and 1:23.400.");
     expect(steps(83_400, 83_300)).toBe("A step on the way: 1:23.400.");
     expect(steps(83_300)).toBeUndefined();
     expect(steps()).toBeUndefined();
+    expect(sayMilestones({ milestones: [83_631, 83_300] }, "median")).toBe("A step on the way: 1:23.63.");
   });
 
   it("tells what it rests on, and that few sessions are mostly assumption", () => {

@@ -18,10 +18,10 @@ describe("a target in words", () => {
 describe("the figure that stands against a target", () => {
   it("is a usual lap to the hundredth where it is a level, and as its laps are known where it was driven", () => {
     const level = { value: 84_320, decimals: 2, isLevel: true } as const;
-    expect(sayTargetFigure("median", level)).toBe("1:24.32");
+    expect(sayTargetFigure("median", level)).toBe("level 1:24.32");
     expect(sayTargetFigure("median", { value: 84_450, decimals: 1 })).toBe("1:24.4");
     expect(sayTargetFigure("median", { value: 84_450.5, decimals: 3 })).toBe("1:24.451");
-    expect(sayKnownFigure("median", 84_317)).toBe("1:24.32");
+    expect(sayKnownFigure("median", 84_317)).toBe("level 1:24.32");
   });
 
   it("is a best lap as it is known, and a scatter and a share in their units", () => {

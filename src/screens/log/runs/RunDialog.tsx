@@ -1,5 +1,5 @@
 import { deleteRun, editRun, type RunPatch } from "#db";
-import { lapsInOrder, type Run, runRanges } from "#domain";
+import { lapsInOrder, type RigSettings, type Run, runRanges, sayDate } from "#domain";
 import { useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Checkbox } from "#ui/Checkbox.tsx";
@@ -24,6 +24,10 @@ interface RunDialogProps {
   /** The runs on the page, by the numbers they go by there. */
   readonly shown: SessionFigures["shown"];
   readonly onClose: () => void;
+}
+
+function rigLabel({ name, from }: RigSettings): string {
+  return name === "" ? `from ${sayDate(from)}` : `${name}, from ${sayDate(from)}`;
 }
 
 /** What kind of run it was. Each change is stored at once; moving and deleting can be undone. */
@@ -93,7 +97,7 @@ export function RunDialog({ data, run, number, shown, onClose }: RunDialogProps)
             value={run.rigId ?? ""}
             options={[
               { value: "", label: "not known" },
-              ...data.rigs.map((rig) => ({ value: rig.id, label: `${rig.name}, from ${rig.from}` })),
+              ...data.rigs.map((rig) => ({ value: rig.id, label: rigLabel(rig) })),
             ]}
             onChange={(rigId) => void change({ rigId: rigId === "" ? undefined : rigId })}
           />

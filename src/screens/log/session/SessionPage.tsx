@@ -193,7 +193,9 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
         />
       </div>
       <div className={styles["says"]}>
-        {!isOpen && <SessionTotals report={report} runs={shown.length} />}
+        {!isOpen && (
+          <SessionTotals report={report} runs={shown.filter(({ run }) => run.guest === undefined).length} />
+        )}
         <FaultBoundary what="What this run says">
           {said && next && <RunSays report={said.report} number={said.number} next={next} />}
         </FaultBoundary>

@@ -33,7 +33,7 @@ describe("the rows of a run", () => {
     ]);
     expect(screen.getByText(/target 1:24\.000/)).toBeVisible();
     expect(screen.getByRole("button", { name: /^Figures/ })).toHaveTextContent(
-      /0 of 3 laps at 1:24\.000 or under; best \+0\.400 s, usual \+0\.45 s/,
+      /0 of 3 laps at 1:24\.000 or under; best \+0\.400 s, usual \+0\.450 s/,
     );
   });
 

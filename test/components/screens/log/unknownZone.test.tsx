@@ -2,6 +2,7 @@ import { screen, within } from "@testing-library/react";
 import { expect, it } from "vitest";
 import { addLap, dump, type Logbook, startSession } from "#db";
 import { lapsTable, sessionsTable } from "#files";
+import { sessionCounts } from "../../../../src/screens/data/sessionCounts.ts";
 import { aLap } from "../../../support/aLap.ts";
 import { aLogbook } from "../../../support/aLogbook.ts";
 import { aCombo, renderLog } from "../../../support/logPage.tsx";
@@ -49,6 +50,6 @@ it("stands in tables with the clock and the zone of UTC", async () => {
   const { book } = await aLogbook(Date.UTC(2026, 10, 25, 18));
   await elsewhere(book);
   const rows = await dump(book);
-  for (const table of [lapsTable(rows), sessionsTable(rows)])
+  for (const table of [lapsTable(rows), sessionsTable(rows, sessionCounts)])
     expect(table[1]?.slice(0, 3)).toEqual([{ figures: "2026-11-25" }, { figures: "09:30" }, "UTC"]);
 });

@@ -82,7 +82,7 @@ describe("Review across combos", () => {
     await user.click(await screen.findByRole("radio", { name: "times and targets" }));
     const row = within(await table()).getByRole("row", { name: /^Ash Hill/ });
     expect(row).toHaveTextContent("1:28.800Wed 2 Sep 2026");
-    expect(row).toHaveTextContent("0 of 2 sessions");
+    expect(row).toHaveTextContent("2 of 4 sessions");
     expect(row).toHaveTextContent("best lap 1:28.000by Thu 24 Dec 2026");
     expect(row).toHaveTextContent("18 min");
   });

@@ -11,6 +11,7 @@ beforeAll(async () => {
   rows = await dump((await aFullLogbook()).book);
 });
 
+const nowhere = "00000000-0000-7000-8000-00000000ffff";
 type Row = Record<string, unknown>;
 /** The rows as a file holds them, to be spoiled. */
 const copy = () => JSON.parse(JSON.stringify(rows)) as Record<string, Row[]>;
@@ -70,6 +71,38 @@ test("a table no logbook has is named", () => {
   ]);
 });
 
+test("rows a file has set aside are no table nobody knows", () => {
+  expect(checkRows({ ...copy(), aside: [{ id: "0123456789abcdef" }] })).toEqual({ rows, bad: [] });
+});
+
+test("a lap stands in one run only: the second run that holds it is refused", () => {
+  const tables = copy();
+  const [first] = tables["runs"] ?? [];
+  tables["runs"]?.push({ ...first, id: nowhere });
+  expect(checkRows(tables).bad).toMatchObject([
+    { table: "runs", place: rows.runs.length + 1, why: "a lap with the same id twice" },
+  ]);
+});
+
+test("a field called laps, of a row that is no run, is a field a newer version wrote, whatever it holds", () => {
+  for (const laps of [[null], [7], "none"]) {
+    const tables = copy();
+    Object.assign(tables["cars"]?.[0] ?? {}, { laps });
+    expect(checkRows(tables).rows.cars[0]).toMatchObject({ laps });
+  }
+});
+
+test("a row that does not fit beside those of a logbook is named by its place", () => {
+  const here = { ...noRows, tracks: [{ id: nowhere, createdAt: 1, updatedAt: 1, name: "Hill" }] };
+  const [car] = rows.cars;
+  if (car === undefined) throw new Error("no car");
+  const cars = { ...noRows, cars: [car, { ...car, id: nowhere }] };
+  expect(checkBeside(cars, here)).toEqual({
+    rows: { ...noRows, cars: [car] },
+    bad: [{ table: "cars", place: 2, why: "its id is that of another row", row: { ...car, id: nowhere } }],
+  });
+});
+
 test("a bad session takes its runs with it, each named", () => {
   const tables = copy();
   Object.assign(tables["sessions"]?.[0] ?? {}, { zone: 7 });
@@ -126,7 +159,6 @@ test("whatever one field of one row is changed to, only rows of the right shape 
   );
 });
 
-const nowhere = "00000000-0000-7000-8000-00000000ffff";
 /** Fields that name a row: the table, the field, where the named row must be, and whether the row can be without it. */
 const links: readonly (readonly [TableName, (row: Row) => Row, string, TableName, boolean])[] = [
   ["layouts", (row) => row, "trackId", "tracks", false],

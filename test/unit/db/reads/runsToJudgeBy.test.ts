@@ -5,7 +5,10 @@ import { expect, test, vi } from "vitest";
 import {
   addCombo,
   addLap,
+  deleteRun,
+  deleteSession,
   editLap,
+  editRun,
   endSession,
   type Logbook,
   runOf,
@@ -93,6 +96,73 @@ test("a session entered afterwards, the first of all, is judged by those after i
     isTimeOfDayKnown: false,
   });
   expect((await read(book, sessionId)).page).toEqual([84_000]);
+});
+
+test("laps of a guest and of a run that was deleted judge nobody", async () => {
+  const { book, next, here, beside, far } = await aSeason();
+  const guests = await next(here, [70_000]);
+  await editRun(book, { runId: guests.runId, patch: { guest: "Jo" } });
+  const gone = await next(here, [71_000]);
+  await deleteRun(book, { runId: gone.runId });
+  await next(here, [84_000]);
+  const last = await next(here, []);
+  expect((await read(book, last.sessionId)).page).toEqual([84_000]);
+  const second = await next(beside, []);
+  expect((await read(book, second.sessionId)).layout).toEqual([84_000]);
+  const third = await next(far, []);
+  expect((await read(book, third.sessionId)).elsewhere).toEqual([84_000]);
+});
+
+test("where there is nothing nearer, the newest sessions of other combos are asked, eight of them and none deleted", async () => {
+  const { book, next, here, far } = await aSeason();
+  for (let n = 0; n < 9; n += 1) await next(far, [61_000 + n]);
+  const gone = await next(far, [99_000]);
+  await deleteSession(book, { sessionId: gone.sessionId });
+  const { sessionId } = await next(here, []);
+  expect((await read(book, sessionId)).elsewhere).toEqual(Array.from({ length: 8 }, (_, n) => 61_008 - n));
+});
+
+test("of each other car on the layout the last three runs are read, the newest first", async () => {
+  const { book, next, here, beside } = await aSeason();
+  for (let n = 0; n < 5; n += 1) await next(beside, [82_000 + n]);
+  const { sessionId } = await next(here, []);
+  expect((await read(book, sessionId)).layout).toEqual([82_004, 82_003, 82_002]);
+});
+
+test("a session entered afterwards is judged by what was before it, and else by none of its own laps", async () => {
+  const { book, next, here } = await aSeason();
+  const past = (day: number, ended: boolean, isTimeOfDayKnown: boolean) => {
+    const startedAt = Date.UTC(2026, 0, day, 12);
+    return startSession(book, {
+      comboId: here,
+      date: `2026-01-0${day}`,
+      zone: "UTC",
+      startedAt,
+      isTimeOfDayKnown,
+      ...(ended && { endedAt: startedAt }),
+    });
+  };
+  const lapIn = (runId: Id, ms: number) => addLap(book, { runId, id: book.newId(), lap: aLap(ms) });
+  await next(here, [84_000]);
+  const first = await past(2, true, true);
+  await lapIn(first.runId, 70_000);
+  expect((await read(book, first.sessionId)).page).toEqual([84_000]);
+  const later = await past(4, true, true);
+  await lapIn(later.runId, 71_000);
+  expect((await read(book, later.sessionId)).page).toEqual([70_000]);
+  const open = await past(1, false, true);
+  expect((await read(book, open.sessionId)).page).toEqual([]);
+});
+
+test("a combo that is gone has no layout to look around on", async () => {
+  const { book, next, here, beside, far } = await aSeason();
+  await next(beside, [82_000]);
+  await next(far, [61_000]);
+  const { sessionId } = await next(here, []);
+  await book.database.table("combos").delete(here);
+  const found = await read(book, sessionId);
+  expect(found.layout).toEqual([]);
+  expect(found.elsewhere.toSorted()).toEqual([61_000, 82_000]);
 });
 
 test("a query of them is not woken by the laps of the session being driven", async () => {

@@ -1,7 +1,18 @@
 import "fake-indexeddb/auto";
 
 import { expect, test } from "vitest";
-import { addLap, checkRows, dump, type ImportedSession, importLaps, importOutlook, undoChange } from "#db";
+import {
+  addLap,
+  checkRows,
+  deleteLap,
+  deleteSession,
+  dump,
+  editRun,
+  type ImportedSession,
+  importLaps,
+  importOutlook,
+  undoChange,
+} from "#db";
 import { lapsInOrder } from "#domain";
 import { aLap } from "../../../support/aLap.ts";
 import { aLogbook, anOpenSession } from "../../../support/aLogbook.ts";
@@ -179,4 +190,166 @@ test("a row that the book would not take stops the whole import", async () => {
     /^Nothing imported: sessions, note/,
   );
   expect((await dump(book)).cars).toEqual([]);
+});
+
+test("a session of a table is stored with all that stands in it, and ends with its laps where its start is known", async () => {
+  const { book } = await aLogbook();
+  const startedAt = Date.UTC(2026, 2, 10, 19);
+  const driven = { startedAt, isTimeOfDayKnown: true };
+  const said = { focus: "kerbs", note: "windy", conditions: "cold" } as const;
+  const noTime = { lap: { source: "imported" as const, remarks: [] } };
+  const runs = [
+    { settings, laps: [...laps(84_000, 85_000), noTime] },
+    { settings, laps: [] },
+    { settings: { ...settings, kind: "drill" as const, tyres: "soft" }, laps: laps(86_000) },
+  ];
+  await importLaps(book, {
+    sessions: [aSession(book.newId(), [], { ...driven, ...said, runs })],
+    takesKnown: false,
+  });
+  const rows = await dump(book);
+  const endedAt = startedAt + 84_000 + 85_000 + 86_000;
+  expect(rows.sessions).toMatchObject([{ ...driven, ...said, endedAt, zone: "Europe/Berlin" }]);
+  expect(rows.runs.toSorted((a, b) => a.n - b.n)).toMatchObject([
+    { n: 1, kind: "pace", startedAt, endedAt, laps: [{ n: 1 }, { n: 2 }, { n: 3 }] },
+    { n: 2, kind: "drill", tyres: "soft", startedAt, endedAt, laps: [{ n: 1 }] },
+  ]);
+  expect(rows.runs).toHaveLength(2);
+});
+
+test("a session without a time of day ends when it begins, is free, and has no conditions that nobody wrote", async () => {
+  const { book, clock } = await aLogbook();
+  const session = aSession(book.newId(), [84_000]);
+  const change = await importLaps(book, { sessions: [session], takesKnown: false });
+  expect(change.what).toBe("1 lap imported in 1 session");
+  const [stored] = (await dump(book)).sessions;
+  expect(stored).toMatchObject({
+    id: session.id,
+    startedAt: session.startedAt,
+    endedAt: session.startedAt,
+    focus: "free",
+    note: "",
+    createdAt: clock.now(),
+  });
+  expect(stored).not.toHaveProperty("conditions");
+});
+
+test("of a session whose laps are all there nothing is stored, and a session of one id only once", async () => {
+  const { book } = await aLogbook();
+  const session = aSession(book.newId(), [84_000]);
+  await importLaps(book, { sessions: [session], takesKnown: false });
+  const before = await dump(book);
+  for (const [sessions, takesKnown] of [
+    [[session], true],
+    [[{ ...session, id: book.newId() }], false],
+    [[aSession(book.newId(), [], { runs: [] })], true],
+  ] as const)
+    expect(await importLaps(book, { sessions, takesKnown })).toEqual({
+      what: "0 laps imported in 0 sessions",
+      edits: [],
+    });
+  expect(await dump(book)).toEqual(before);
+});
+
+test("new laps of an evening go to the like run at its place, and else to runs behind the last one", async () => {
+  const { book } = await aLogbook();
+  const drill = { ...settings, kind: "drill" as const };
+  const first = aSession(book.newId(), [], {
+    runs: [
+      { settings, laps: laps(84_000) },
+      { settings, laps: laps(85_000) },
+    ],
+  });
+  await importLaps(book, { sessions: [first], takesKnown: false });
+  const [begun] = (await dump(book)).sessions;
+  const second = aSession(book.newId(), [], {
+    runs: [
+      { settings, laps: laps(84_000, 84_100, 84_200) },
+      { settings: drill, laps: laps(85_000, 85_100) },
+      { settings, laps: laps(86_000) },
+      { settings, laps: laps() },
+    ],
+  });
+  const change = await importLaps(book, { sessions: [second], takesKnown: false });
+  expect(change.what).toBe("4 laps imported in 1 session");
+  const runs = (await dump(book)).runs.toSorted((a, b) => a.n - b.n);
+  expect(runs.map((run) => [run.n, run.kind, lapsInOrder(run).map(({ n, ms }) => [n, ms])])).toEqual([
+    [
+      1,
+      "pace",
+      [
+        [1, 84_000],
+        [2, 84_100],
+        [3, 84_200],
+      ],
+    ],
+    [2, "pace", [[1, 85_000]]],
+    [3, "drill", [[1, 85_100]]],
+    [4, "pace", [[1, 86_000]]],
+  ]);
+  for (const run of runs.slice(2))
+    expect(run).toMatchObject({ sessionId: first.id, startedAt: begun?.startedAt, endedAt: begun?.endedAt });
+  expect((await dump(book)).sessions).toHaveLength(1);
+});
+
+test("laps go behind the last place of their run, also a deleted lap's, and never beside a summary", async () => {
+  const { book, runId } = await anOpenSession();
+  const ids = [book.newId(), book.newId()] as const;
+  for (const id of ids) await addLap(book, { runId, id, lap: aLap(84_000) });
+  await deleteLap(book, { runId, lapId: ids[1] });
+  await importLaps(book, { sessions: [aSession(book.newId(), [84_000, 84_100])], takesKnown: false });
+  const placesOf = async () =>
+    (await dump(book)).runs.map((run) => [run.n, lapsInOrder(run).map(({ n, ms }) => [n, ms])]);
+  expect(await placesOf()).toEqual([
+    [
+      1,
+      [
+        [1, 84_000],
+        [3, 84_100],
+      ],
+    ],
+  ]);
+  await editRun(book, { runId, patch: { summary: { laps: 9 } } });
+  await importLaps(book, { sessions: [aSession(book.newId(), [84_000, 84_200])], takesKnown: false });
+  expect((await placesOf()).toSorted()).toEqual([
+    [
+      1,
+      [
+        [1, 84_000],
+        [3, 84_100],
+      ],
+    ],
+    [2, [[1, 84_200]]],
+  ]);
+});
+
+test("laps of another evening, or of one that was deleted, are no reason to leave any out", async () => {
+  const { book, runId, sessionId } = await anOpenSession();
+  await addLap(book, { runId, id: book.newId(), lap: aLap(84_000) });
+  const other = aSession(book.newId(), [84_000], { date: "2026-03-11" });
+  expect((await importLaps(book, { sessions: [other], takesKnown: false })).what).toBe(
+    "1 lap imported in 1 session",
+  );
+  await deleteSession(book, { sessionId });
+  const again = aSession(book.newId(), [84_000]);
+  expect((await importLaps(book, { sessions: [again], takesKnown: false })).what).toBe(
+    "1 lap imported in 1 session",
+  );
+});
+
+test("combos told apart by one name each are stored each, and of one combo there is one, with its sectors", async () => {
+  const { book } = await aLogbook();
+  const names = [
+    { car: "A", track: "B", layout: "" },
+    { car: "A", track: "B", layout: "C" },
+    { car: "A", track: "C", layout: "" },
+    { car: "B", track: "B", layout: "" },
+    { car: "A", track: "B", layout: "", sectors: 3 },
+  ];
+  const sessions = names.map((one) => aSession(book.newId(), [84_000], one));
+  await importLaps(book, { sessions, takesKnown: false });
+  const rows = await dump(book);
+  expect(rows.combos).toHaveLength(4);
+  expect(new Set(rows.sessions.map(({ comboId }) => comboId)).size).toBe(4);
+  expect(rows.layouts.every((layout) => !("sectors" in layout))).toBe(true);
 });

@@ -204,3 +204,117 @@ test("the first lap with sectors says how many the layout has, and taking it bac
   await addLaps(book, { runId, laps: [{ id: book.newId(), lap: inThree }] });
   expect(await sectorsOf()).toBe(3);
 });
+
+test("what is done to a lap is said by its place among those that are there", async () => {
+  const open = await anOpenSession();
+  const { book, runId } = open;
+  const ids = [book.newId(), book.newId(), book.newId()] as const;
+  for (const id of ids) await addLap(book, { runId, id, lap: aLap(84_000) });
+  await deleteLap(book, { runId, lapId: ids[0] });
+  expect((await addLap(book, { runId, id: book.newId(), lap: aLap(84_000) })).what).toBe("Lap 3 added");
+  expect((await setNotBest(book, { runId, lapId: ids[2], isNotBest: true })).what).toBe("Lap 2 is not a PB");
+  expect((await setNotBest(book, { runId, lapId: ids[2], isNotBest: false })).what).toBe("Lap 2 may be a PB");
+  expect((await editLap(book, { runId, lapId: ids[1], patch: { note: "x" } })).what).toBe("Lap 1 changed");
+  expect((await deleteLap(book, { runId, lapId: ids[2] })).what).toBe("Lap 2 deleted");
+});
+
+test("a lap goes where it is sent, else behind the last place, also a deleted lap's", async () => {
+  const { book, runId } = await anOpenSession();
+  const ids = [book.newId(), book.newId()] as const;
+  for (const id of ids) await addLap(book, { runId, id, lap: aLap(84_000) });
+  await deleteLap(book, { runId, lapId: ids[1] });
+  await addLap(book, { runId, id: book.newId(), lap: aLap(85_000) });
+  await addLap(book, { runId, id: book.newId(), lap: aLap(86_000, { n: 0.5 }) });
+  const placed = async () =>
+    lapsInOrder((await runOf(book, runId)) ?? { laps: [] }).map(({ n, ms }) => [n, ms]);
+  expect(await placed()).toEqual([
+    [0.5, 86_000],
+    [1, 84_000],
+    [3, 85_000],
+  ]);
+  const pasted = [87_000, 88_000].map((ms) => ({ id: book.newId(), lap: aLap(ms) }));
+  await addLaps(book, { runId, laps: pasted });
+  expect((await placed()).slice(3)).toEqual([
+    [4, 87_000],
+    [5, 88_000],
+  ]);
+  expect(
+    (await runOf(book, runId))?.laps.map(({ n }) => n),
+    "the row keeps them in order",
+  ).toEqual([0.5, 1, 2, 3, 4, 5]);
+});
+
+test("laps pasted twice are there once, and nothing is said to be new", async () => {
+  const open = await anOpenSession();
+  const { book, runId, clock } = open;
+  const laps = [83_000, 83_100].map((ms) => ({ id: book.newId(), lap: aLap(ms) }));
+  expect((await addLaps(book, { runId, laps: laps.slice(0, 1) })).what).toBe("1 lap added");
+  clock.pass(1000);
+  const both = await addLaps(book, { runId, laps });
+  expect(both.what).toBe("1 lap added");
+  expect(await timesOf(open, runId)).toEqual([83_000, 83_100]);
+  expect((await runOf(book, runId))?.laps.map(({ n }) => n)).toEqual([1, 2]);
+  expect(await addLaps(book, { runId, laps })).toEqual({ what: "0 laps added", edits: [] });
+});
+
+test("a lap stored already is told so, also in another run of the session, and a lap of another evening is not it", async () => {
+  const { book, runId, sessionId } = await anOpenSession();
+  const id = book.newId();
+  await addLap(book, { runId, id, lap: aLap(83_456) });
+  const again = { what: "Lap already stored", edits: [] };
+  expect(await addLap(book, { runId, id, lap: aLap(90_000) })).toEqual(again);
+  const { runId: second } = await addRun(book, { sessionId });
+  expect(await addLap(book, { runId: second, id, lap: aLap(90_000) })).toEqual(again);
+});
+
+test("a lap that is changed or deleted leaves the others, and the stamps of its run, as they are", async () => {
+  const { book, runId, clock } = await anOpenSession();
+  const ids = [book.newId(), book.newId()] as const;
+  for (const id of ids) await addLap(book, { runId, id, lap: aLap(84_000) });
+  const before = await runOf(book, runId);
+  const added = clock.now();
+  clock.pass(1000);
+  await editLap(book, { runId, lapId: ids[0], patch: { note: "late" } });
+  clock.pass(1000);
+  await deleteLap(book, { runId, lapId: ids[1] });
+  const after = await runOf(book, runId);
+  expect([after?.updatedAt, after?.createdAt]).toEqual([before?.updatedAt, before?.createdAt]);
+  expect(after?.laps).toEqual([
+    { ...before?.laps[0], note: "late", updatedAt: added + 1000, had: [added] },
+    { ...before?.laps[1], updatedAt: added + 2000, deletedAt: added + 2000, had: [added] },
+  ]);
+  for (const write of [
+    deleteLap(book, { runId, lapId: ids[1] }),
+    setNotBest(book, { runId, lapId: book.newId(), isNotBest: true }),
+  ])
+    await expect(write).rejects.toMatchObject({
+      code: "missing",
+      message:
+        "Nothing was changed: the lap is no longer there. It may have been deleted or moved in another tab.",
+    });
+});
+
+test("the layout learns its sectors from a lap that was edited too, from one of two sectors at least, and once", async () => {
+  const { book, runId } = await anOpenSession();
+  const sectorsOf = async () => (await combosWithNames(book))[0]?.layout.sectors;
+  const id = book.newId();
+  await addLap(book, { runId, id, lap: aLap(58_520, { sectors: [58_520] }) });
+  await addLaps(book, { runId, laps: [{ id: book.newId(), lap: aLap(58_520) }] });
+  expect(await sectorsOf()).toBeUndefined();
+  await editLap(book, { runId, lapId: id, patch: { note: "x" } });
+  expect(await sectorsOf()).toBeUndefined();
+  await editLap(book, { runId, lapId: id, patch: { sectors: [27_100, 31_420] } });
+  expect(await sectorsOf()).toBe(2);
+  await editLap(book, { runId, lapId: id, patch: { sectors: [27_100, 20_000, 11_420] } });
+  expect(await sectorsOf()).toBe(2);
+});
+
+test("of several laps the first with sectors says how many there are", async () => {
+  const { book, runId } = await anOpenSession();
+  const laps = [{}, { sectors: [27_100, 20_000, 11_420] }, { sectors: [27_100, 31_420] }].map((fields) => ({
+    id: book.newId(),
+    lap: aLap(58_520, fields),
+  }));
+  await addLaps(book, { runId, laps });
+  expect((await combosWithNames(book))[0]?.layout.sectors).toBe(3);
+});

@@ -37,3 +37,26 @@ it("takes none of which a field is missing or its lists do not fit each other", 
   expect(isWholeDigest({ ...many, pace: { ...many?.pace, median: "fast" } })).toBe(false);
   expect(isWholeDigest(undefined)).toBe(false);
 });
+
+it("takes none of which a part within a field is no longer what it was", () => {
+  const [, , many] = digests;
+  const [best] = many?.bestCandidates ?? [];
+  const [facts] = many?.runFacts ?? [];
+  const counts = { ...many?.counts };
+  const wrong: object[] = [
+    ...["kind", "sessionId", "at", "ms", "decimals"].map((part) => ({
+      bestClean: { ...best, [part]: null },
+    })),
+    ...["effort", "surface"].map((part) => ({ runFacts: [facts, { ...facts, [part]: 3 }] })),
+    ...["laps", "exactLaps"].map((part) => ({ pace: { ...many?.pace, [part]: undefined } })),
+    { pace: { ...many?.pace, consistency: undefined } },
+    { pace: { ...many?.pace, consistency: { known: true, reason: {} } } },
+    { pace: { ...many?.pace, consistency: { known: false, value: {} } } },
+    { counts: { ...counts, pace: "six" } },
+    { counts: { ...counts, driven: undefined } },
+    { sectorCount: 2 },
+    { date: 20_260_101 },
+    { odd: [0, "one"] },
+  ];
+  for (const part of wrong) expect(isWholeDigest({ ...many, ...part }), JSON.stringify(part)).toBe(false);
+});

@@ -8,6 +8,7 @@ import {
   type RunKind,
   remarkKinds,
   runKinds,
+  type Session,
   surfaces,
 } from "#domain";
 import { NO_TIME, sessionDigest } from "#stats";
@@ -93,9 +94,10 @@ describe("an untidy session", () => {
     aRun(8, even(4, 85_000), { kind: "race" }),
     aRun(9, even(3, 87_000), { effort: "learning" }),
   ];
-  const digest = digestOf(session);
+  const digestOfIt = () => digestOf(session);
 
   it("counts every lap once, and a guest's in none", () => {
+    const digest = digestOfIt();
     expect(digest.counts).toEqual({
       pace: 6,
       settling: 0,
@@ -117,22 +119,27 @@ describe("an untidy session", () => {
   });
 
   it("takes pace, spread and best of session from pace laps alone", () => {
+    const digest = digestOfIt();
     expect(digest.pace).toMatchObject({ laps: 6, best: 84_000, median: 84_025, bestOfTen: undefined });
   });
 
   it("takes the personal best from any clean lap of the driver's own, remembered runs and race included", () => {
+    const digest = digestOfIt();
     expect(digest.bestClean).toMatchObject({ ms: 83_900, lapId: "run s 6 lap 1", isSummary: false });
   });
 
   it("counts mistakes with and without a time, and those of a summary", () => {
+    const digest = digestOfIt();
     expect(digest.mistakes).toBe(4);
   });
 
   it("takes the clean share from runs written lap by lap", () => {
+    const digest = digestOfIt();
     expect([digest.clean, digest.timed]).toEqual([6 + 3 + 5 + 4 + 4 + 3, 9 + 3 + 5 + 4 + 4 + 3]);
   });
 
   it("keeps each lap's place and worth, and times, runs and order", () => {
+    const digest = digestOfIt();
     const told = (ms: number) => {
       const at = digest.times.indexOf(ms);
       return [lapPlaces[digest.places[at] ?? -1], lapWorths[digest.worths[at] ?? -1]];
@@ -151,17 +158,24 @@ describe("an untidy session", () => {
   });
 
   it("keeps which laps the driver confirmed as odd", () => {
+    const digest = digestOfIt();
     const { odd } = digestOf([aRun(1, even(3)), aRun(2, [84_000, { ms: 900_000, isOdd: true }])]);
     expect(odd).toEqual([4]);
     expect(digest.odd).toEqual([]);
   });
 
   it("can be cloned between threads", () => {
+    const digest = digestOfIt();
     expect(structuredClone(digest)).toEqual(digest);
   });
 });
 
 describe("spread", () => {
+  it("marks each lap that is known exactly", () => {
+    const laps: Told[] = [84_000, { ms: 84_100, decimals: 1 }, { ms: 84_200, source: "memory" }, 84_300];
+    expect([...digestOf([aRun(1, laps)]).exact]).toEqual([1, 0, 0, 1]);
+  });
+
   it("leaves out laps from memory and in tenths, which the median keeps", () => {
     const rough: Told[] = [
       { ms: 84_100, decimals: 1 },
@@ -208,7 +222,109 @@ describe("the median for the trend", () => {
   });
 });
 
+describe("time at the wheel", () => {
+  it("takes the usual lap for each without a time", () => {
+    expect(digestOf([aRun(1, [84_000, 84_000, 85_000, [undefined, "off"], 90_000, 84_000])]).drivingMs).toBe(
+      427_000 + 84_000,
+    );
+  });
+
+  it("takes the mean of what was written where no lap is a pace lap, to the millisecond", () => {
+    const partly = aRun(1, [84_000, [undefined, "off"], 84_001], { lapsDriven: 6 });
+    expect(digestOf([partly]).drivingMs).toBe(168_001 + Math.round(4 * 84_000.5));
+    expect(digestOf([aRun(1, [[undefined, "off"], 84_001, 84_000], { kind: "warm-up" })]).drivingMs).toBe(
+      252_002,
+    );
+  });
+
+  it("is none where no lap has a time", () => {
+    expect(digestOf([aRun(1, [[undefined, "off"]])]).drivingMs).toBe(0);
+  });
+});
+
+describe("time from the first moment to the last", () => {
+  const { startedAt } = aSession(0);
+  const sittingOf = (sitting: number, fields: Partial<Session> = {}, laps: readonly Told[] = [84_000]) =>
+    sessionDigest(aSession(0, { endedAt: startedAt + sitting, ...fields }), [aRun(1, laps)], choices)
+      .sittingMs;
+
+  it("lies between the time at the wheel and a day", () => {
+    expect(sittingOf(3_600_000)).toBe(3_600_000);
+    expect(sittingOf(84_001)).toBe(84_001);
+    // That of a table: its end was made from the laps.
+    expect(sittingOf(84_000)).toBeUndefined();
+    expect(sittingOf(86_400_000)).toBe(86_400_000);
+    expect(sittingOf(86_400_001)).toBeUndefined();
+  });
+
+  it("is not known of a session that ended as it began, nor of one that ended before", () => {
+    expect(sittingOf(0, {}, [])).toBeUndefined();
+    expect(sittingOf(-5, {}, [])).toBeUndefined();
+    expect(sittingOf(1, {}, [])).toBe(1);
+  });
+
+  it("is not known where the time of day is not, or no end was noted", () => {
+    expect(sittingOf(3_600_000, { isTimeOfDayKnown: false })).toBeUndefined();
+    expect(sessionDigest(aSession(0), [aRun(1, [84_000])], choices).sittingMs).toBeUndefined();
+  });
+
+  it("is not known of a table that was imported, but where one lap was typed", () => {
+    const imported = { ms: 84_000, source: "imported" } as const;
+    expect(sittingOf(3_600_000, {}, [imported, imported])).toBeUndefined();
+    expect(sittingOf(3_600_000, {}, [imported, 84_000])).toBe(3_600_000);
+  });
+});
+
+describe("what a run was driven with", () => {
+  it("is kept run by run, words of spaces as nothing", () => {
+    const runs = [
+      aRun(1, [84_000], { tyres: " soft ", setup: "low wing", rigId: "rig 1" }),
+      aRun(2, [84_000], { effort: "brisk", surface: "damp", tyres: "  ", setup: "" }),
+      aRun(3, [84_000]),
+    ];
+    const nothing = { tyres: undefined, setup: undefined, rigId: undefined };
+    expect(digestOf(runs).runFacts).toEqual([
+      { effort: "full", surface: "dry", tyres: "soft", setup: "low wing", rigId: "rig 1" },
+      { effort: "brisk", surface: "damp", ...nothing },
+      { effort: "full", surface: "dry", ...nothing },
+    ]);
+  });
+
+  it("is told of each lap by the number of its run", () => {
+    const runs = [aRun(1, [84_000]), aRun(2, [70_000], { guest: "Ida" }), aRun(3, [84_100, 84_200])];
+    expect([...digestOf(runs).runs]).toEqual([0, 1, 1]);
+  });
+});
+
+it("carries what its session says and the choices it was made with", () => {
+  const session = aSession(3, { comboId: "other", focus: "race pace", targetMs: 83_500 });
+  expect(sessionDigest(session, [], { settlingLaps: 2, displayDecimals: 1, marginPercent: 1 })).toMatchObject(
+    {
+      sessionId: "session 3",
+      comboId: "other",
+      date: "2026-01-04",
+      startedAt: session.startedAt,
+      focus: "race pace",
+      targetMs: 83_500,
+      settlingLaps: 2,
+      displayDecimals: 1,
+    },
+  );
+});
+
 describe("sectors", () => {
+  it("stand at their lap, also where a lap has fewer than the others", () => {
+    const laps: Told[] = [
+      84_100,
+      { ms: 84_000, sectors: [30_000, 54_000] },
+      { ms: 84_200, sectors: [30_100, 24_100, 30_000] },
+      { ms: 84_300, sectors: [30_200, 24_100, 30_000] },
+    ];
+    const none = [NO_TIME, NO_TIME, NO_TIME];
+    const digest = digestOf([aRun(1, laps)]);
+    expect([...digest.sectors]).toEqual([...none, ...none, 30_100, 24_100, 30_000, 30_200, 24_100, 30_000]);
+  });
+
   it("stand lap after lap, −1 where a lap has none", () => {
     const laps: Told[] = [{ ms: 84_000, sectors: [30_000, 54_000] }, 84_100];
     const digest = digestOf([aRun(1, laps)]);

@@ -1,36 +1,59 @@
 import { describe, expect, test } from "vitest";
-import { levelModel } from "../../../../src/stats/level/levelModel.ts";
 import { levelsOff } from "../../../../src/stats/level/levelsOff.ts";
-import { falling, flat, sessionsOf } from "../../../support/levelSessions.ts";
+import { aModel, type ToldCell } from "./aPosterior.ts";
 
-const end = (medians: readonly number[]) => {
-  const model = levelModel({ sessions: sessionsOf(medians) });
-  if (!model.known) throw new Error("no model");
-  return levelsOff(model.value, 1);
-};
-
-describe("where the level ends", () => {
-  test("where it is, for times that have come to rest", () => {
-    expect(end(flat(30))).toEqual({ kind: "already" });
+describe("where the level ends, by hand", () => {
+  /** Halved each session, a trend of 0.2 % goes on by as much again: from 1 % under the usual lap to 1.2 % under it. */
+  const dying = (began: number, end: ToldCell["end"] = {}, more: Partial<ToldCell> = {}): ToldCell => ({
+    kind: "moving",
+    phi: 0.5,
+    end: { l: -0.01, b: -0.002, ll: 1e-12, ...end },
+    levels: [
+      [began, 0, 0],
+      [0, 0, 0],
+      [-0.01, 0, 0],
+    ],
+    ...more,
   });
 
-  test("nowhere in sight, for times that rise", () => {
-    expect(end(flat(20).map((ms, i) => ms + 100 * i))).toEqual({ kind: "rising" });
+  test("at the end of a trend that dies away, to the tenth", () => {
+    // 90 s less 1.2 % are 88.92 s.
+    const ms = { low: 88_900, mid: 88_900, high: 88_900 };
+    expect(levelsOff(aModel([dying(0.05)]), 1)).toEqual({ kind: "at", ms });
+    // The same where the trend began to move again.
+    expect(levelsOff(aModel([dying(0.05, {}, { kind: "started" })]), 1)).toEqual({ kind: "at", ms });
   });
 
-  test("untold while the gain is young, or goes on in a straight line", () => {
-    expect(end(falling(4))).toEqual({ kind: "untold" });
-    expect(end(flat(20).map((ms, i) => ms - 150 * i))).toEqual({ kind: "untold" });
+  test("with an interval that must be narrower than half of the gain", () => {
+    // A deviation of 0.1 % makes 3.29 of it, 296 ms: more than half of a gain of 560 ms, less than half of one of 630.
+    const gain = (ms: number) => levelsOff(aModel([dying(ms / 90_000 - 0.01, { ll: 1e-6 })]), 1);
+    expect(gain(560)).toEqual({ kind: "untold" });
+    const { kind, ms } = { ms: undefined, ...gain(630) };
+    expect(kind).toBe("at");
+    expect(ms).toEqual({ low: 88_800, mid: 88_900, high: 89_100 });
   });
 
-  test("in tenths, and nearer than half of the gain, where a gain is dying away", () => {
-    const found = end(falling(17));
-    if (found.kind !== "at") throw new Error(found.kind);
-    const { low, mid, high } = found.ms;
-    for (const ms of [low, mid, high]) expect(ms % 100).toBe(0);
-    expect(low).toBeLessThanOrEqual(mid);
-    expect(mid).toBeLessThanOrEqual(high);
-    expect(Math.abs(mid - 90_000)).toBeLessThanOrEqual(400);
-    expect(high - low).toBeLessThanOrEqual(2000);
+  test("by who still moves alone, however many have stopped", () => {
+    const stopped: ToldCell = { ...dying(0.05), kind: "stopped", since: 2, weight: 0.7 };
+    expect(
+      levelsOff(aModel([stopped, dying(0.05, { b: -0.01, bb: 1e-8 }, { weight: 0.3 })]), 1),
+    ).toMatchObject({
+      kind: "at",
+      ms: { mid: 88_200 },
+    });
+  });
+
+  test("nowhere where half of who moves gets slower", () => {
+    expect(levelsOff(aModel([dying(0.05, { b: 0.01 })]), 1)).toEqual({ kind: "rising" });
+    const both = (rising: number) =>
+      levelsOff(
+        aModel([
+          dying(0.05, { b: 0.01 }, { weight: rising }),
+          dying(0.05, { b: -0.01 }, { weight: 1 - rising }),
+        ]),
+        1,
+      ).kind;
+    expect(both(0.55)).toBe("rising");
+    expect(both(0.45)).not.toBe("rising");
   });
 });

@@ -47,4 +47,25 @@ describe("breaks of a combo", () => {
     const [found] = breaksOf([digest(0), digest(1), digest(20), digest(21)], []);
     expect(found).toMatchObject({ days: 19, isCompared: true, lapsUntilBack: 6 });
   });
+
+  it("have each the cost of its own, whatever order the sessions come in", () => {
+    const days = [0, 1, 2, 3, 4, 24, 25, 44, 45];
+    const found = breaksOf(days.map((day) => digest(day)).toReversed(), []);
+    expect(found.map(({ from, to, days: long }) => [from, to, long])).toEqual([
+      ["2026-01-05", "2026-01-25", 20],
+      ["2026-01-26", "2026-02-14", 19],
+    ]);
+    expect(found.every(({ isCompared }) => isCompared)).toBe(true);
+    const turned = breaksOf(
+      days.map((day) => digest(day)),
+      [page(44)],
+    );
+    expect(turned.map(({ isCompared }) => isCompared)).toEqual([true, false]);
+    expect(turned[1]?.cost).toEqual({ known: false, reason: { because: "no usual lap on both sides" } });
+  });
+
+  it("begin at ten days", () => {
+    expect(breaksOf([digest(0), digest(9)], [])).toEqual([]);
+    expect(breaksOf([digest(0), digest(10)], [])).toHaveLength(1);
+  });
 });

@@ -221,6 +221,29 @@ describe("dated events", () => {
     expect(pageEvents(known, "2026-01-14")).toEqual([{ kind: "break", afterSession: 1 }]);
   });
 
+  it("a session that was emptied ends no break", () => {
+    const digests = [...sessions(1, 0), sessionDigest(aSession(7), [aRun(1, [])], choices)];
+    expect(pageEvents(pageHistory(digests), "2026-01-15")).toEqual([{ kind: "break", afterSession: 1 }]);
+  });
+
+  it("a step of the day of a session comes before it", () => {
+    expect(pageEvents(history.slice(0, 3), "2026-01-06", ["2026-01-03", "2026-01-01"])).toEqual([
+      { kind: "step", afterSession: 1 },
+    ]);
+  });
+
+  it("only the first session of a page carries what was driven before", () => {
+    const digests = [...sessions(2, 0), ...sessions(3, 0, 80, 20)];
+    const known = pageHistory(digests.slice(2), digests);
+    expect(known.map(({ drivenBefore }) => drivenBefore)).toEqual([
+      ["2026-01-01", "2026-01-03"],
+      undefined,
+      undefined,
+    ]);
+    expect(pageHistory(digests)[0]).not.toHaveProperty("drivenBefore");
+    expect(known.map(({ drivenSince }) => drivenSince)).toEqual([[], [], []]);
+  });
+
   it("a break begins at ten days", () => {
     const last = history.slice(0, 1);
     expect(pageEvents(last, "2026-01-10")).toEqual([]);

@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { curveOutlook, practiceAmount, practiceRate } from "#stats";
 import { pageHistory } from "../../../../src/stats/period/pageHistory.ts";
-import { seedOf } from "../../../../src/stats/random/seedOf.ts";
 import type { Told } from "../someRows.ts";
 import { aDigest, lapsAbout } from "./manySessions.ts";
 
@@ -40,6 +39,17 @@ describe("the amount of practice", () => {
       sittingsKnown: 1,
       days: [{ date: "2026-01-01", laps: 3, sessions: 2 }],
     });
+  });
+
+  it("has its days in order, and no session that was emptied", () => {
+    const found = practiceAmount([
+      aDigest(5, [80_000]),
+      aDigest(2, []),
+      aDigest(0, [80_000]),
+      aDigest(3, [81_000]),
+    ]);
+    expect(found.days.map(({ date }) => date)).toEqual(["2026-01-01", "2026-01-04", "2026-01-06"]);
+    expect(found).toMatchObject({ sessions: 3, laps: 3, drivingMs: 241_000, sittingMs: 0, sittingsKnown: 0 });
   });
 
   it("does not take a session entered afterwards for a sitting of no length", () => {
@@ -100,6 +110,30 @@ describe("the level on the calendar", () => {
       );
   });
 
+  it("has two sessions ahead at least, and thirty at most", () => {
+    const aheadAt = (sessionsAWeek: number) => {
+      const rate = { sessionsAWeek, lapsASession: 12, sessions: 1 };
+      const curve = curveOutlook({ comboId: "a", history: history.slice(0, 3), rate, today });
+      return curve.known ? curve.value.ahead.map(({ date }) => date) : [];
+    };
+    expect(aheadAt(1 / 6)).toEqual(["2026-03-05", "2026-03-26"]);
+    expect(aheadAt(0.5)).toEqual(["2026-02-26", "2026-03-12", "2026-03-26"]);
+    const many = aheadAt(14);
+    expect(many).toHaveLength(30);
+    expect([many[0], many.at(-1)]).toEqual(["2026-02-13", "2026-03-26"]);
+  });
+
+  it("knows a break that goes on today", () => {
+    const at = (day: string) =>
+      curveOutlook({ comboId: "a", history, rate: practiceRate(digests, today), today: day });
+    const [soon, late] = [at("2026-02-12"), at("2026-03-01")];
+    if (!soon.known || !late.known) throw new Error("both are known");
+    expect(late.value.ahead[0]?.mid).toBeGreaterThan(soon.value.ahead[0]?.mid ?? Number.NaN);
+    expect(soon.value.line.map(({ sessionId }) => sessionId)).toEqual(
+      history.map(({ sessionId }) => sessionId),
+    );
+  });
+
   it("forecasts nothing where nothing was driven lately, and needs two sessions", () => {
     const later = curveOutlook({ comboId: "a", history, rate: undefined, today: "2026-06-01" });
     expect(later).toMatchObject({ known: true, value: { ahead: [] } });
@@ -117,14 +151,5 @@ describe("the level on the calendar", () => {
     }));
     const curve = curveOutlook({ comboId: "a", history: many as typeof history, rate: undefined, today });
     expect(curve).toMatchObject({ known: true, value: { sessions: 250, sessionsLeftOut: 10 } });
-  });
-});
-
-describe("the seed of a combo", () => {
-  it("is the 32-bit FNV-1a hash of its id", () => {
-    // Test vectors of the FNV draft (Fowler, Noll & Vo), from memory.
-    expect(seedOf("")).toBe(0x811c9dc5);
-    expect(seedOf("a")).toBe(0xe40c292c);
-    expect(seedOf("foobar")).toBe(0xbf9cf968);
   });
 });

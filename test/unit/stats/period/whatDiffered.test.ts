@@ -70,4 +70,98 @@ describe("laps by what they were driven with", () => {
       reason: { needs: 4, of: "session of each kind", each: { needs: 3, of: "clean lap" }, has: 2 },
     });
   });
+
+  it("by hand: in the same five sessions, and from other sessions each against its level", () => {
+    const same = factorGroups(
+      [-200, -210, -190, -220, -180].map((gap, day) => both(day, gap)),
+      "tyres",
+      noLevel,
+    );
+    // Medians of 84,015 and 84,010 and the gap: Hodges–Lehmann of the gaps less 5.
+    expect(same.groups[1]?.difference).toMatchObject({ value: { estimate: -205 } });
+    const alone = (day: number, tyres: string, ms: number) => aDigest(day, [ms, ms, ms], { tyres });
+    const digests = [0, 1, 2, 3].flatMap((day) => [
+      alone(day, "hard", 85_000),
+      alone(day + 10, "soft", 84_700),
+      alone(day + 20, "hard", 85_000),
+    ]);
+    const { groups } = factorGroups(digests, "tyres", (id) =>
+      id.length > "session 9".length ? 84_900 : 85_000,
+    );
+    expect(groups.map(({ value, usual }) => [value, usual?.ms])).toEqual([
+      ["hard", 85_000],
+      ["soft", 84_700],
+    ]);
+    // Half of the hard sessions lie at their level, half 100 ms over it, the soft ones 200 ms under it.
+    expect(groups[1]?.difference).toMatchObject({
+      value: { estimate: -250, basis: "other sessions", sessions: 12 },
+    });
+    expect(groups[0]?.difference).toEqual({ known: false, reason: { because: "the most driven" } });
+  });
+
+  it("needs four sessions of each where fewer than five are the same", () => {
+    const pairs = [0, 1, 2, 3].map((day) => both(day, -200));
+    expect(factorGroups(pairs, "tyres", noLevel).groups[1]?.difference).toMatchObject({
+      value: { basis: "other sessions", sessions: 8 },
+    });
+    expect(factorGroups(pairs.slice(1), "tyres", noLevel).groups[1]?.difference).toMatchObject({
+      reason: { has: 3 },
+    });
+  });
+
+  it("counts the sessions of the rarer kind", () => {
+    const hard = [0, 1, 2, 3, 4].map((day) => aDigest(day, [84_000, 84_000, 84_000], { tyres: "hard" }));
+    const soft = [5, 6].map((day) => aDigest(day, [84_000, 84_000, 84_000], { tyres: "soft" }));
+    expect(factorGroups([...hard, ...soft], "tyres", noLevel).groups[1]?.difference).toMatchObject({
+      reason: { needs: 4, has: 2 },
+    });
+  });
+
+  it("has the most driven first, of as many laps by name, and sessions of three laps at least", () => {
+    const digests = [
+      aDigest(0, [84_000, 84_000], { tyres: "soft" }),
+      aDigest(1, [84_000, 84_000, 84_000], { tyres: "medium" }),
+      aDigest(2, [84_000], { tyres: "soft" }),
+      aDigest(3, [84_000, 84_000, 84_000, [90_000, "off"]], { tyres: "hard" }),
+      aDigest(4, [84_000, 84_000]),
+    ];
+    const { groups } = factorGroups(digests, "tyres", noLevel);
+    expect(groups.map(({ value, laps, sessions, usual }) => [value, laps, sessions, usual?.ms])).toEqual([
+      ["hard", 3, 1, 84_000],
+      ["medium", 3, 1, 84_000],
+      ["soft", 3, 0, undefined],
+    ]);
+    expect(factorGroups([], "tyres", noLevel)).toEqual({ factor: "tyres", groups: [] });
+  });
+
+  it("looks at the latest two hundred sessions", () => {
+    const digests = Array.from({ length: 201 }, (_, day) =>
+      aDigest(day, [84_000], { tyres: day === 0 ? "hard" : "soft" }),
+    );
+    expect(factorGroups(digests, "tyres", noLevel).groups).toMatchObject([{ value: "soft", laps: 200 }]);
+  });
+
+  it.each([
+    ["effort", ["brisk", "easy", "full", "learning"]],
+    ["surface", ["damp", "dry", "wet"]],
+    ["tyres", ["hard"]],
+    ["setup", ["low wing"]],
+    ["focus", ["free", "race pace"]],
+  ] as const)("tells laps apart by %s where nothing else differs", (factor, values) => {
+    const noted = { tyres: "hard", setup: "low wing" };
+    const digests = [
+      aDigest(0, [84_000], { ...noted, effort: "easy" }),
+      aDigest(1, [84_000], { ...noted, effort: "learning" }),
+      aDigest(2, [84_000], { ...noted, effort: "brisk" }),
+      aDigest(3, [84_000], noted, { focus: "race pace" }),
+      aDigest(4, [84_000], { ...noted, surface: "damp" }),
+      aDigest(5, [84_000], { ...noted, surface: "wet", effort: "brisk" }),
+      aDigest(6, [84_000], { ...noted, surface: "wet", effort: "easy" }),
+    ];
+    const { groups } = factorGroups(digests, factor, noLevel);
+    expect(groups.map(({ value }) => value).toSorted()).toEqual(values);
+    // Easy laps and laps in the wet are told by their own factor only.
+    const laps = groups.reduce((sum, group) => sum + group.laps, 0);
+    expect(laps).toBe({ effort: 4, surface: 4, tyres: 2, setup: 2, focus: 2 }[factor]);
+  });
 });

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { fuelNeeded, type RaceQuestion, raceDistance } from "#stats";
 import { chanceFrom, normal, skewed } from "../../../../demo-data/drivers.ts";
 import { cleanRunChance } from "../../../../src/stats/race/cleanRunChance.ts";
+import { centreRuns } from "../../../../src/stats/race/raceLaps.ts";
 
 const laps = [90_100, 89_900, 90_400, 90_000, 89_800, 90_300, 90_050, 89_950];
 const raceOf = (changes: Partial<RaceQuestion> = {}) => {
@@ -120,6 +121,68 @@ describe("race distance", () => {
     // The usual lap of either is 90.2 s; the race takes twenty of it.
     expect(alike.mid / (20 * 90_200)).toBeCloseTo(1, 2);
     expect(apart.mid / (20 * 90_200)).toBeCloseTo(1, 1);
+  });
+
+  test("of equal laps the range is that of the t distribution of the runs' means alone", () => {
+    const alike = (runs: number) =>
+      Array.from({ length: 8 * runs }, (_, lap) => ({ ms: 90_000, run: lap % runs }));
+    const halfWidth = (runs: number) => {
+      const { low, high } = raceOf({ laps: alike(runs) });
+      return (high - low) / 2;
+    };
+    // By hand: twenty laps of 0.3 % of 90 s, times √(3/ν)·√(1 + 1/runs)·t, ν = 2 + runs. Student's t at 0.90 is 1.638
+    // for 3 degrees of freedom and 1.440 for 6 (NIST/SEMATECH e-Handbook 1.3.6.7.2).
+    const unit = 20 * 0.003 * 90_000;
+    expect(halfWidth(1) / (unit * Math.SQRT2 * 1.638)).toBeCloseTo(1, 1);
+    expect(halfWidth(4) / (unit * Math.sqrt(0.5 * 1.25) * 1.44)).toBeCloseTo(1, 1);
+  });
+
+  test("one lap of a race is as likely slow as laps have been", () => {
+    const { mid, high } = raceOf({ laps: [90_000, 90_000, 90_000, 90_000, 100_000], count: 1 });
+    expect(Math.abs(mid - 90_000)).toBeLessThan(300);
+    expect(Math.abs(high - 100_000)).toBeLessThan(600);
+  });
+
+  test("laps come in blocks as they were driven: after a slow one the quick one that followed", () => {
+    const turns = Array.from({ length: 10 }, (_, lap) => (lap % 2 === 0 ? 88_000 : 92_000));
+    const { low, mid, high } = raceOf({ laps: turns, count: 2 });
+    expect(Math.abs(mid - 180_000)).toBeLessThan(200);
+    // What is left is the shift of the whole race, as of equal laps.
+    expect((high - low) / 2 / (2 * 0.003 * 90_000 * Math.SQRT2 * 1.638)).toBeCloseTo(1, 1);
+  });
+
+  test("a race is no single stretch of laps in a row", () => {
+    const halves = Array.from({ length: 40 }, (_, lap) => (lap < 20 ? 88_000 : 92_000));
+    const { low, high } = raceOf({ laps: halves });
+    // Seven blocks of three laps, each 6 s to either side: 20 s at 0.90, and 13 s of the shift; one stretch would be 40 s.
+    expect((high - low) / 2).toBeGreaterThan(20_000);
+    expect((high - low) / 2).toBeLessThan(29_000);
+  });
+
+  test("laps are centred on the mean of their run, those without a time left out", () => {
+    const laps = [
+      { ms: 90_000, run: "a" },
+      { ms: 80_000, run: "b" },
+      { run: "a" },
+      { ms: 92_000, run: "a", remarks: [{ kind: "spin" }] as const },
+      { ms: 94_000, run: "a", remarks: [{ kind: "traffic" }] as const },
+    ];
+    expect(centreRuns(laps)).toEqual({
+      residuals: [[-2000, 0, 2000], [0]],
+      means: [92_000, 80_000],
+      timed: 4,
+      mistakes: 2,
+      all: 5,
+    });
+    expect(centreRuns([90_000, 92_000])).toMatchObject({ residuals: [[-1000, 1000]], timed: 2, mistakes: 0 });
+  });
+
+  test("fuel needs no reserve, and nothing below 0", () => {
+    expect(fuelNeeded({ perLap: 2, laps: 0, reserve: 0 })).toBe(0);
+    expect(() => fuelNeeded({ perLap: 2, laps: 1, reserve: -0.5 })).toThrow(
+      "reserve is -0.5: 0 or more is needed",
+    );
+    expect(() => fuelNeeded({ perLap: 2, laps: Number.NaN, reserve: 0 })).toThrow(/^laps is NaN/);
   });
 
   test("equal laps still leave a range, and fuel is added up", () => {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { chiSquaredCdf, normalCdf } from "#numbers";
 import { mean, standardDeviation } from "#stats";
-import { chiSquaredAt, normalAt, uniformAt } from "../../../../src/stats/random/draws.ts";
+import { chiSquaredAt, nextUniform, normalAt, uniformAt } from "../../../../src/stats/random/draws.ts";
+import { seedOf } from "../../../../src/stats/random/seedOf.ts";
 
 const draws = 20_000;
 
@@ -45,6 +46,38 @@ describe.each([
     const products = values.slice(1).map((value, index) => value * (values[index] ?? 0));
     const error = (standardDeviation(products) ?? 0) / Math.sqrt(products.length);
     expect(Math.abs(mean(products) ?? 1)).toBeLessThan(4 * error);
+  });
+});
+
+it("draws neither 0 nor 1, also where all bits are the same", () => {
+  const drawn = (bits: number) => nextUniform({ next: () => bits } as Parameters<typeof nextUniform>[0]);
+  expect(drawn(0)).toBeGreaterThan(0);
+  expect(drawn(-1)).toBeLessThan(1);
+});
+
+it("draws what it drew in earlier versions, so that the same laps keep their chances", () => {
+  // Written down on 28 November 2026; no outside source.
+  const near = (value: number) => expect.closeTo(value, 12);
+  expect([uniformAt(7), uniformAt(7, 1, 2)]).toEqual([near(0.3614406756401078), near(0.2522673940521191)]);
+  expect([normalAt(7, 3), normalAt(-1, 4_294_967_295)]).toEqual([
+    near(0.1432965624412639),
+    near(-0.3764584568389824),
+  ]);
+  expect([0.5, 2, 9].map((degrees) => chiSquaredAt(degrees, 7, 1))).toEqual([
+    near(2.255218420106224),
+    near(3.512099164586785),
+    near(12.754135631052643),
+  ]);
+});
+
+describe("the number for a text", () => {
+  // FNV-1a, 32 bits: "The FNV Non-Cryptographic Hash Algorithm" (draft-eastlake-fnv-14), its test vectors.
+  it.each([
+    ["", 0x811c9dc5],
+    ["a", 0xe40c292c],
+    ["foobar", 0xbf9cf968],
+  ])("is the published hash of %j", (text, hash) => {
+    expect(seedOf(text)).toBe(hash);
   });
 });
 

@@ -118,6 +118,138 @@ describe("the statement of a week", () => {
     ]);
   });
 
+  it("shows a combo that only a guest drove, with no session and no laps of the driver's own", () => {
+    const guest = sessionDigest(
+      aSession(5, { id: "g" }),
+      [aRun(1, [85_000, 85_100], { guest: "Ida" })],
+      choices,
+    );
+    const { lines, total, main } = state(combo("a", [guest]), combo("empty", [digest(5, [], "e")]));
+    expect(lines).toMatchObject([{ comboId: "a", sessions: 0, laps: 0, guestLaps: 2, drivingMs: 0 }]);
+    expect(total).toEqual({ sessions: 0, laps: 0, guestLaps: 2, drivingMs: 0, mistakes: 0 });
+    expect(main).toBeUndefined();
+  });
+
+  it("adds up time at the wheel and mistakes, of the week alone", () => {
+    const off: Told = [90_000, "off"];
+    const { lines, total } = state(
+      combo("a", [digest(3, [off], "a3"), digest(4, [85_000, off], "a4"), digest(5, [off], "a5")]),
+      combo("b", [digest(6, [84_000], "b6")]),
+    );
+    expect(lines.map(({ drivingMs, mistakes }) => [drivingMs, mistakes])).toEqual([
+      [265_000, 2],
+      [84_000, 0],
+    ]);
+    expect(total).toMatchObject({ sessions: 3, drivingMs: 349_000, mistakes: 2 });
+  });
+
+  it("has the same lines whatever order combos and sessions come in, of as many laps by the combo's id", () => {
+    const a = combo("a", [
+      digest(0, about(86_000), "a0"),
+      digest(4, about(85_000), "a4"),
+      digest(6, about(84_000), "a6"),
+    ]);
+    const b = combo("b", [digest(5, about(85_000), "b5"), digest(7, about(85_000), "b7")]);
+    const turned = { ...a, digests: a.digests.toReversed() };
+    expect(state(b, turned).lines).toEqual(state(a, b).lines);
+    expect(state(b, turned).lines.map(({ comboId }) => comboId)).toEqual(["a", "b"]);
+    expect(state(turned).lines[0]?.usual?.ms).toBe(84_025);
+    expect(state(turned).main?.week.sessions).toBe(2);
+  });
+
+  it("knows nothing of a page turned after its last session", () => {
+    const from = Date.UTC(2026, 0, 10);
+    const page = { id: "p", createdAt: 0, updatedAt: 0, comboId: "a", from, reason: "physics" };
+    const { lines } = state(
+      combo("a", [digest(0, about(86_000)), digest(5, about(85_000))], { pages: [page] }),
+    );
+    expect(lines[0]?.bestBefore?.ms).toBe(85_800);
+  });
+
+  it("turns a page at the instant of a session", () => {
+    const from = aSession(5).startedAt;
+    const page = { id: "p", createdAt: 0, updatedAt: 0, comboId: "a", from, reason: "physics" };
+    const { lines } = state(
+      combo("a", [digest(0, about(80_000)), digest(5, about(85_000))], { pages: [page] }),
+    );
+    expect(lines[0]).toMatchObject({ bestBefore: undefined, best: { ms: 84_800 } });
+  });
+
+  it("says how far the level has moved in the twelve weeks to the Sunday", () => {
+    const past = [-100, -80, -70, -60, 5].map((day, step) => digest(day, about(87_000 - 400 * step)));
+    const [line] = state(combo("a", past)).lines;
+    expect(line?.gain).toMatchObject({
+      known: true,
+      // They begin on 20 October; the sessions of 23 September and 13 October lie before.
+      value: { from: "2025-10-23", to: "2026-01-06", sessions: 3 },
+    });
+    expect(state(combo("a", past)).main?.season.sessions).toBe(3);
+  });
+
+  it("a week that is not over stands as of today", () => {
+    const digests = [digest(4, about(85_000))];
+    const asked = { monday, preferences: choices, today: "2026-01-07" };
+    const open = target({ value: 80_000, by: "2026-01-09" });
+    const archivedThen = target({ id: "later", value: 80_000, archivedAt: Date.UTC(2026, 0, 6) });
+    const { targets } = weekStatement({
+      ...asked,
+      combos: [combo("a", digests, { targets: [open, archivedThen] })],
+    });
+    expect(targets.map(({ target: { id }, standing }) => [id, standing])).toEqual([
+      ["t", { kind: "open", daysLeft: 2, lostOn: undefined }],
+      ["later", expect.objectContaining({ kind: "open" })],
+    ]);
+    const past = [-78, -77, -76, 4].map((day, step) => digest(day, about(87_000 - 400 * step), `p${step}`));
+    const [line] = weekStatement({ ...asked, combos: [combo("a", past)] }).lines;
+    // The twelve weeks to Wednesday begin on 16 October; those to the Sunday after it on the 20th.
+    expect(line?.gain).toMatchObject({ value: { from: "2025-10-16", sessions: 3 } });
+  });
+
+  it("carries no usual lap forward where the week has no session of five laps", () => {
+    const short = digest(4, [85_000, 85_100]);
+    const [line] = state(combo("a", [digest(0, about(86_000)), short])).lines;
+    expect(line?.usualBefore?.ms).toBe(86_025);
+    expect(line?.usual).toBeUndefined();
+  });
+
+  it("counts the Monday to the week, and the Sunday before it to what was brought forward", () => {
+    const [line] = state(combo("a", [digest(3, about(86_000)), digest(4, about(85_000))])).lines;
+    expect([line?.usualBefore?.ms, line?.usual?.ms]).toEqual([86_025, 85_025]);
+    expect([line?.bestBefore?.ms, line?.best?.ms]).toEqual([85_800, 84_800]);
+  });
+
+  it("a target set after its lap was driven is not newly reached, though it was in the week", () => {
+    const set = target({ value: 84_800, setAt: aSession(6).startedAt, setOn: "2026-01-07" });
+    const [found] = state(combo("a", [digest(5, about(85_000))], { targets: [set] })).targets;
+    expect(found).toMatchObject({
+      standing: { kind: "reached before", on: "2026-01-06" },
+      isNewlyReached: false,
+    });
+  });
+
+  it("reviews its combo with the targets set by the Sunday", () => {
+    const targets = [
+      target({ id: "sunday", setOn: "2026-01-11" }),
+      target({ id: "monday", setOn: "2026-01-12" }),
+    ];
+    const { main } = state(combo("a", [digest(5, about(85_000))], { targets }));
+    expect(main?.week.targets.map(({ target: { id } }) => id)).toEqual(["sunday"]);
+  });
+
+  it("a target reached on the Monday is newly reached; those of all combos stand the nearest date first", () => {
+    const books = [
+      combo("a", [digest(4, about(85_000), "a4")], {
+        targets: [target({ value: 84_800, by: "2026-02-02" })],
+      }),
+      combo("b", [], { targets: [target({ id: "b", comboId: "b", by: "2026-02-01" })] }),
+    ];
+    const found = state(...books).targets;
+    expect(found.map(({ target: { id }, isNewlyReached }) => [id, isNewlyReached])).toEqual([
+      ["b", false],
+      ["t", true],
+    ]);
+  });
+
   it("the lines add up to the sums, whatever was driven", () => {
     const laps = fc.array(fc.integer({ min: 60_000, max: 99_000 }), { minLength: 1, maxLength: 8 });
     const some = fc.array(fc.tuple(fc.integer({ min: 0, max: 14 }), laps), { maxLength: 6 });

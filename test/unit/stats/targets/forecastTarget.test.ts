@@ -119,6 +119,39 @@ describe("the chance to reach a target", () => {
     expect(fairTargets({ history, future: [], kind: "best", seed: 1 })).toMatchObject({ known: false });
   });
 
+  test("the bands are those of the usual lap, for a best lap as well, from low to high", () => {
+    expect(forecastOf().bands).toEqual(forecastOf({ kind: "median" }).bands);
+    expect(forecastOf().bands).toHaveLength(6);
+    for (const { low, lowHalf, mid, highHalf, high } of forecastOf().bands) {
+      const inOrder = [low, lowHalf, mid, highHalf, high];
+      expect(inOrder).toEqual(inOrder.toSorted((a, b) => a - b));
+      expect(mid).toBeGreaterThan(83_000);
+      expect(mid).toBeLessThan(86_000);
+    }
+  });
+
+  test("under four sessions it is mostly assumption", () => {
+    expect(forecastOf({ history: history.slice(0, 3) }).isMostlyAssumption).toBe(true);
+    expect(forecastOf({ history: history.slice(0, 4) }).isMostlyAssumption).toBe(false);
+  });
+
+  test("a best lap driven just at the target is reached, one a millisecond over is not", () => {
+    expect(forecastTarget({ ...question, targetMs: 84_100 }).known).toBe(false);
+    expect(forecastTarget({ ...question, targetMs: 84_099 }).known).toBe(true);
+  });
+
+  test("a fair target without a session to come, or from one session, gives the reason", () => {
+    const ask = { history, kind: "best", seed: 1, draws: 20 } as const;
+    expect(fairTargets({ ...ask, future: [] })).toEqual({
+      known: false,
+      reason: { needs: 1, of: "session to come", has: 0 },
+    });
+    expect(fairTargets({ ...ask, history: history.slice(0, 1), future: ahead(1) })).toMatchObject({
+      known: false,
+      reason: { needs: 2, of: "session", has: 1 },
+    });
+  });
+
   test("a value that is not a number is named", () => {
     expect(() => forecastTarget({ ...question, targetMs: Number.NaN })).toThrow(/targetMs is NaN/);
     const [first, ...rest] = history;

@@ -66,7 +66,19 @@ describe("milestones", () => {
 
   test("a reached target gives a reason; a wrong value is named", () => {
     const figures = certain(80_000);
-    expect(milestones({ nowMs: 80_000, targetMs: 80_000, figures }).known).toBe(false);
+    for (const nowMs of [80_000, 79_999])
+      expect(milestones({ nowMs, targetMs: 80_000, figures })).toEqual({
+        known: false,
+        reason: { because: "already reached" },
+      });
+    expect(milestones({ nowMs: 80_001, targetMs: 80_000, figures })).toEqual({
+      known: true,
+      value: [80_000],
+    });
+    for (const steps of [1.5, -1])
+      expect(() => milestones({ nowMs: 81_000, targetMs: 80_000, figures, steps })).toThrow(
+        `steps is ${steps}: a whole number from 1 is needed`,
+      );
     expect(() => milestones({ nowMs: Number.NaN, targetMs: 80_000, figures })).toThrow(/nowMs/);
     expect(() => milestones({ nowMs: 81_000, targetMs: 80_000, figures, steps: 0 })).toThrow(/steps is 0/);
   });

@@ -42,6 +42,33 @@ describe("sector split", () => {
     );
   });
 
+  test("a best slower than the median leaves that sector nothing to find, and parts of a millisecond stay out", () => {
+    const sectors = [
+      { medianMs: 30_000, bestMs: 30_500 },
+      { medianMs: 30_000, bestMs: 29_899.4 },
+      { medianMs: 30_000, bestMs: 29_949.4 },
+    ];
+    expect(sectorSplit(151, sectors)).toEqual({ known: true, value: [0, 100, 51] });
+    expect(sectorSplit(100, sectors.slice(0, 2))).toEqual({ known: true, value: [0, 100] });
+    expect(sectorSplit(30, sectors.slice(0, 1))).toEqual({ known: true, value: [30] });
+  });
+
+  test("what is wrong is told by its name", () => {
+    const sector = { medianMs: 30_000, bestMs: 29_000 };
+    expect(sectorSplit(100, [])).toEqual({ known: false, reason: { needs: 1, of: "sector", has: 0 } });
+    for (const gainMs of [0, -5])
+      expect(sectorSplit(gainMs, [sector])).toEqual({
+        known: false,
+        reason: { because: "nothing to find", gainMs },
+      });
+    expect(() => sectorSplit(0.5, [sector])).toThrow("gainMs is 0.5: whole milliseconds are needed");
+    expect(() => sectorSplit(5, [sector, { ...sector, medianMs: 0 }])).toThrow(
+      "sectors[1].medianMs is 0: a time is needed",
+    );
+    expect(() => sectorSplit(5, [{ ...sector, bestMs: Number.NaN }])).toThrow(/^sectors\[0\]\.bestMs is NaN/);
+    expect(sectorSplit(1, [{ medianMs: 1, bestMs: 1 }])).toEqual({ known: true, value: [1] });
+  });
+
   test("no sectors or nothing to find give a reason; a wrong value is named", () => {
     expect(sectorSplit(100, []).known).toBe(false);
     expect(sectorSplit(0, [{ medianMs: 30_000, bestMs: 29_000 }]).known).toBe(false);
@@ -62,4 +89,11 @@ test("largest remainder adds up and stays within one of the exact share", () => 
     }),
     { seed: 13 },
   );
+});
+
+test("largest remainder by hand: the largest first, of equal ones the first", () => {
+  expect(largestRemainder(10, [1, 1, 1])).toEqual([4, 3, 3]);
+  expect(largestRemainder(5, [1, 2, 4])).toEqual([1, 1, 3]);
+  expect(largestRemainder(11, [1, 1, 1])).toEqual([4, 4, 3]);
+  expect(largestRemainder(0, [1, 2])).toEqual([0, 0]);
 });

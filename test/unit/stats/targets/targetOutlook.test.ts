@@ -100,6 +100,49 @@ describe("the outlook of a target", () => {
     expect(outlookOf(page, { by: undefined }).expected.low).toBeDefined();
   });
 
+  it("has a chance for today and for a day in a year, and none for a day gone by or later", () => {
+    const page = improving(4);
+    const today = dayAfter(page);
+    const byDate = (days: number) => outlookOf(page, { by: addDays(today, days) }).byDate;
+    expect(byDate(0)?.sessions).toBe(1);
+    expect(byDate(365)).toBeDefined();
+    expect(byDate(366)).toBeUndefined();
+    expect(byDate(-1)).toBeUndefined();
+  });
+
+  it("has its likely days among those of the sessions to come", () => {
+    const page = improving(12);
+    const { expected, chanceWithinYear, byDate } = outlookOf(page, { value: 83_450 });
+    // Two sessions a week from 4 February on: the first days are the 6th and the 9th.
+    expect(outlookOf(page, { by: undefined, value: 84_000 - 1 }).expected.low).toBe("2026-02-06");
+    expect(chanceWithinYear).toBeGreaterThanOrEqual(byDate?.chance ?? 1);
+    const days = [expected.low, expected.mid, expected.high].filter((day) => day !== undefined);
+    expect(days.toSorted()).toEqual(days);
+    expect(outlookOf(page, { value: 70_000 }).expected).toEqual({
+      low: undefined,
+      mid: undefined,
+      high: undefined,
+    });
+  });
+
+  it("a best lap driven just at the target by one session is reached", () => {
+    const page = improving(5);
+    const best = Math.min(...page.map(({ pace }) => pace.best ?? Number.POSITIVE_INFINITY));
+    expect(ask(page, { value: best })).toEqual({ known: false, reason: { because: "already reached" } });
+    expect(ask(page, { value: best - 1 }).known).toBe(true);
+  });
+
+  it("of a usual lap begins its milestones at the level, and has none where that is there", () => {
+    const page = improving(12);
+    const { milestones } = outlookOf(page, { kind: "median", value: 83_000 });
+    expect(milestones.at(-1)).toBe(83_000);
+    expect(milestones[0]).toBeLessThan(84_800);
+    expect(outlookOf(page, { kind: "median", value: 86_000 }).milestones).toEqual([]);
+    // 120 ms are too little for three steps of 50.
+    const pb = Math.min(...page.flatMap(({ bestCandidates }) => bestCandidates.map(({ ms }) => ms)));
+    expect(outlookOf(page, { value: pb - 149 }).milestones).toHaveLength(2);
+  });
+
   it("has milestones that fall from the PB to the target", () => {
     const page = improving(12);
     const { milestones } = outlookOf(page, { value: 83_000 });
@@ -142,9 +185,14 @@ describe("suggested targets", () => {
 
   it("give the reason for a date too far away or too few sessions", () => {
     const at = { comboId: "c", today: "2026-02-10", kind: "best" } as const;
-    expect(suggestedTargets({ ...at, page: improving(12), by: "2028-01-01" })).toMatchObject({
+    const page = improving(4);
+    const today = dayAfter(page);
+    const asked = (by: CalendarDate) => suggestedTargets({ ...at, page, today, by });
+    expect(asked(addDays(today, 366))).toEqual({
       known: false,
+      reason: { because: "more than a year away" },
     });
+    expect(asked(addDays(today, 365)).known).toBe(true);
     expect(suggestedTargets({ ...at, page: improving(2), by: "2026-03-01" })).toMatchObject({
       reason: { needs: 3, of: "session", each: { needs: 5, of: "pace lap" }, has: 2 },
     });

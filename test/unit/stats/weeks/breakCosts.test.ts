@@ -22,6 +22,15 @@ describe("what a break cost", () => {
     expect(600 - found.cost.value.low).toBeCloseTo(303.8, 0);
   });
 
+  it("does not count what practice gains from session to session anyway", () => {
+    const learning = [84_400, 84_200, 84_100, 83_900, 83_800].map((ms, i) =>
+      session(`2026-01-0${2 * i + 1}`, ms),
+    );
+    // Steps −200, −100, −200, −100: the usual one is −150.
+    const [found] = breakCosts([...learning, session("2026-01-20", 84_000)]);
+    expect(found?.cost.known && found.cost.value.estimate).toBeCloseTo(200 + 150, 9);
+  });
+
   it("says after how many laps the old level was back, or that it is not", () => {
     const after = [
       session("2026-01-20", 84_600),
@@ -52,6 +61,18 @@ describe("what a break cost", () => {
       reason: { needs: 4, of: "step of neighbouring sessions", has: 1 },
     });
     const alike = before.map((one) => ({ ...one, medianMs: 84_000 }));
-    expect(breakCosts([...alike, session("2026-01-20", 84_600)])[0]?.cost.known).toBe(false);
+    expect(breakCosts([...alike, session("2026-01-20", 84_600)])[0]?.cost).toEqual({
+      known: false,
+      reason: { because: "sessions that do not differ" },
+    });
+    expect(breakCosts([...before.slice(0, 4), session("2026-01-20", 84_600)])[0]?.cost).toMatchObject({
+      reason: { has: 3 },
+    });
+    expect(breakCosts([session("2026-01-01", 84_000), session("2026-01-20", 84_600)])[0]?.cost).toMatchObject(
+      {
+        reason: { has: 0 },
+      },
+    );
+    expect(breakCosts([])).toEqual([]);
   });
 });

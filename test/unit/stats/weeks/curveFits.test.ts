@@ -55,6 +55,30 @@ describe("least-squares curves", () => {
     expect(fitPower([0, 1, 2, 3], [1, 2, 3, 5])).toMatchObject({ known: false });
   });
 
+  test("the reasons say what is missing", () => {
+    const of = "different place";
+    expect(fitExponential([1, 2, 3, 3], [5, 4, 3, 3])).toEqual({
+      known: false,
+      reason: { needs: 4, of, has: 3 },
+    });
+    expect(fitPower([1, 2, 2], [5, 4, 4])).toEqual({ known: false, reason: { needs: 3, of, has: 2 } });
+    expect(fitPower([1, 2, 4], [8, 4, 2]).known).toBe(true);
+    expect(fitExponential([0, 1, 2, 3], [8, 4, 2, 1]).known).toBe(true);
+    for (const fit of [fitExponential, fitPower])
+      expect(fit([1, 2, 3, 4], [7, 7, 7, 7])).toEqual({
+        known: false,
+        reason: { because: "all values equal" },
+      });
+    expect(fitPower([3, 2, 0, 1], [1, 2, 3, 4])).toEqual({
+      known: false,
+      reason: { because: "place not above zero", smallest: 0 },
+    });
+    expect(fitPower([1, 1.01, 1.02], [1, 5, 40])).toEqual({
+      known: false,
+      reason: { because: "along a step" },
+    });
+  });
+
   test("a value that is not a number is named, and so are columns of different length", () => {
     for (const fit of [fitExponential, fitPower]) {
       expect(() => fit(laps, [...laps.slice(1), Number.NaN])).toThrow(/y\[7\]/);

@@ -56,4 +56,32 @@ describe("before and after a change", () => {
     });
     expect(stepAtChange({ history: [], afterSession: 0 }).known).toBe(false);
   });
+
+  test("two sessions on a side are enough, and none can lie beyond the last", () => {
+    const history = sessionsOf(level.slice(0, 4));
+    expect(stepAtChange({ history, afterSession: 2 }).known).toBe(true);
+    expect(stepAtChange({ history, afterSession: 9 })).toMatchObject({ reason: { has: 0 } });
+  });
+
+  test("a change before the last 250 sessions is too long ago", () => {
+    const history = sessionsOf(Array.from({ length: 253 }, (_, i) => 90_000 + (level[i % 6] ?? 0) / 1000));
+    expect(stepAtChange({ history, afterSession: 3 })).toEqual({
+      known: false,
+      reason: { because: "change too long ago" },
+    });
+    expect(stepAtChange({ history, afterSession: 4 }).known).toBe(true);
+  });
+
+  test("a break at the same place takes part of the loss upon itself", () => {
+    const history = sessionsOf([...level, ...level.map((ms) => ms + 900)]);
+    const step = (events: Parameters<typeof stepAtChange>[0]["events"]) => {
+      const found = stepAtChange({ history, afterSession: 6, ...(events && { events }) });
+      if (!found.known) throw new Error(JSON.stringify(found.reason));
+      return found.value;
+    };
+    const [alone, beside] = [step(undefined), step([{ kind: "break", afterSession: 6 }])];
+    expect(alone.estimate).toBeGreaterThan(500);
+    expect(beside.estimate).toBeLessThan(alone.estimate);
+    expect(beside.high - beside.low).toBeGreaterThan(alone.high - alone.low);
+  });
 });

@@ -18,6 +18,16 @@ test("what comes in no streaks leaves the test as it is", () => {
   expect(streakFactor([1, 9, 2, 8, 3, 7, 4, 6, 5, 5])).toBe(1);
 });
 
+test("by hand: five evenings of one kind, then five of another", () => {
+  // Ranks 3 and 8. Neighbours are alike to 0.7, more than 1.96/√10; no other distance is: 1 + 2·9·8·7·0.7/(10·9·8).
+  expect(streakFactor([1, 1, 1, 1, 1, 2, 2, 2, 2, 2])).toBeCloseTo(1.98, 9);
+  expect(streakFactor([2, 2, 2, 2, 2, 1, 1, 1, 1, 1])).toBeCloseTo(1.98, 9);
+});
+
+test("with hardly any values nothing comes in streaks", () => {
+  for (const values of [[], [1], [1, 2], [1, 1, 2], [1, 1, 2, 2]]) expect(streakFactor(values)).toBe(1);
+});
+
 test("a slow wave makes the variance several times as large", () => {
   const wave = Array.from({ length: 40 }, (_, i) => Math.sin((2 * Math.PI * i) / 20));
   expect(streakFactor(wave)).toBeGreaterThan(2);

@@ -37,6 +37,28 @@ describe("Mann–Kendall", () => {
     expect(mannKendall([5, 4, 3, 2, 1])?.p).toBeCloseTo(2 / 120, 12);
   });
 
+  it("by hand, with a tie and without one", () => {
+    // 5 pairs rise, 1 is tied: variance (4·3·13 − 2·1·9)/18.
+    const tied = mannKendall([1, 2, 2, 3]);
+    expect(tied).toMatchObject({ s: 5, exact: false });
+    expect(tied?.tau).toBeCloseTo(5 / Math.sqrt(30), 12);
+    expect(tied?.z).toBeCloseTo(4 / Math.sqrt(138 / 18), 12);
+    // Of the 24 orders of four values one rises throughout and three miss it by one pair.
+    expect(mannKendall([1, 2, 3, 4])).toMatchObject({ s: 6, p: 2 / 24, exact: true });
+    expect(mannKendall([1, 2, 4, 3])?.p).toBeCloseTo(8 / 24, 12);
+    expect(mannKendall([2, 1, 4, 3])?.p).toBeCloseTo(18 / 24, 12);
+  });
+
+  it("is counted exactly up to ten values, and is none of one", () => {
+    const rising = (count: number) => Array.from({ length: count }, (_, index) => index);
+    expect(mannKendall(rising(10))?.exact).toBe(true);
+    expect(mannKendall(rising(11))).toMatchObject({ s: 55, exact: false });
+    expect(mannKendall(rising(11))?.z).toBeCloseTo(54 / Math.sqrt(165), 12);
+    expect(mannKendall([3])).toBeUndefined();
+    expect(mannKendall([3, 4])).toMatchObject({ s: 1, p: 1 });
+    expect(() => mannKendall([1, Number.NaN])).toThrow("values[1] is NaN");
+  });
+
   it("of equal sessions finds nothing", () => {
     expect(mannKendall([3, 3, 3, 3, 3])).toEqual({ s: 0, tau: 0, z: 0, p: 1, exact: false });
   });

@@ -1,0 +1,155 @@
+import "fake-indexeddb/auto";
+
+import { expect, test } from "vitest";
+import {
+  addCornerReview,
+  addForecast,
+  addReference,
+  addRig,
+  addRigTest,
+  archiveTarget,
+  cornerReviewsOfCombo,
+  deleteReference,
+  deleteRig,
+  deleteTarget,
+  editCornerReview,
+  editReference,
+  editRig,
+  editRigTest,
+  editTarget,
+  forecasts,
+  referencesOfCombo,
+  rigTests,
+  scoreForecast,
+  setPreferences,
+  setTarget,
+  setTargetsAhead,
+  targetsOfCombo,
+} from "#db";
+import { anOpenSession } from "../../../support/aLogbook.ts";
+
+const rig = { name: "", screen: {}, view: {}, wheel: {}, pedals: {}, seat: {}, note: "" };
+
+test("targets set by a clock ahead count from now on, and those it set rightly stay as they are", async () => {
+  const { book, comboId, clock } = await anOpenSession();
+  const now = clock.now();
+  const set = (value: number, setAt: number) =>
+    setTarget(book, { comboId, kind: "best", value, setOn: "2036-03-10", setAt });
+  await set(82_000, now + 1);
+  await set(81_000, now);
+  await set(80_000, now + 2);
+  const { id: gone } = await set(79_000, now + 9);
+  await deleteTarget(book, gone);
+  clock.pass(60_000);
+  const change = await setTargetsAhead(book, { upTo: now + 1, on: "2026-03-11" });
+  expect(change.what).toBe("Target dated right");
+  const setAts = async () =>
+    (await targetsOfCombo(book, comboId)).map(({ value, setAt, setOn }) => [value, setAt, setOn]);
+  expect(await setAts()).toEqual([
+    [81_000, now, "2036-03-10"],
+    [82_000, now + 1, "2036-03-10"],
+    [80_000, clock.now(), "2026-03-11"],
+  ]);
+  expect((await book.tables.targets.get(gone))?.setOn).toBe("2036-03-10");
+  expect((await setTargetsAhead(book, { upTo: now - 1, on: "2026-03-12" })).what).toBe(
+    "3 targets dated right",
+  );
+});
+
+test("what was done to a target, a reference lap, a rig record or a test is said in its words", async () => {
+  const { book, comboId, sessionId } = await anOpenSession();
+  const target = await setTarget(book, { comboId, kind: "best", value: 82_000, setOn: "2026-03-10" });
+  const asked = { question: "Is far better?", rigA: book.newId(), rigB: book.newId(), pairs: [] };
+  const rigTest = await addRigTest(book, { comboId, ...asked, pairsPlanned: 6, level: 0.9, seed: 7 });
+  const reference = await addReference(book, { comboId, ms: 82_000, decimals: 3, source: "a friend" });
+  const record = await addRig(book, { ...rig, from: "2026-03-01" });
+  const review = await addCornerReview(book, { comboId, sessionId, on: "2026-03-10", corners: [] });
+  const forecast = await addForecast(book, {
+    targetId: target.id,
+    comboId,
+    madeOn: "2026-03-11",
+    by: "2026-04-01",
+    chance: 0.4,
+    method: "m",
+  });
+  const said = [
+    target,
+    await editTarget(book, { id: target.id, patch: { value: 81_000 } }),
+    await archiveTarget(book, { id: target.id }),
+    await archiveTarget(book, { id: target.id, isArchived: false }),
+    forecast,
+    await scoreForecast(book, { id: forecast.id, reached: true }),
+    await deleteTarget(book, target.id),
+    rigTest,
+    await editRigTest(book, { id: rigTest.id, patch: { endedAt: 5 } }),
+    reference,
+    await editReference(book, { id: reference.id, patch: { ms: 81_000 } }),
+    await deleteReference(book, reference.id),
+    await editRig(book, { id: record.id, patch: { name: "near" } }),
+    await deleteRig(book, record.id),
+    review,
+    await editCornerReview(book, { id: review.id, patch: { corners: [{ number: 5 }] } }),
+    await setPreferences(book, { settlingLaps: 1 }),
+  ].map(({ what }) => what);
+  expect(said).toEqual([
+    "Target added",
+    "Target changed",
+    "Target archived",
+    "Target taken out of the archive",
+    "Forecast added",
+    "Forecast changed",
+    "Target deleted",
+    "Rig test added",
+    "Rig test changed",
+    "Reference lap added",
+    "Reference lap changed",
+    "Reference lap deleted",
+    "Rig settings changed",
+    "Rig settings deleted",
+    "Corner review added",
+    "Corner review changed",
+    "Preferences changed",
+  ]);
+  expect((await forecasts(book)).map(({ reached }) => reached)).toEqual([true]);
+  expect((await rigTests(book)).map(({ endedAt }) => endedAt)).toEqual([5]);
+  expect((await cornerReviewsOfCombo(book, comboId))[0]?.corners).toEqual([{ number: 5 }]);
+});
+
+test("what cannot be stored says of what it was, each by its own name", async () => {
+  const { book, comboId, sessionId } = await anOpenSession();
+  const closed = { ...book, status: { ...book.status, get: () => ({ kind: "gone" }) as const } };
+  const id = book.newId();
+  const asked = { question: "?", rigA: id, rigB: id, pairs: [], pairsPlanned: 6, level: 0.9, seed: 7 };
+  const said: [Promise<unknown>, string][] = [
+    [setTarget(closed, { comboId, kind: "best", value: 1, setOn: "2026-03-10" }), "Target not stored"],
+    [editTarget(closed, { id, patch: {} }), "Target not changed"],
+    [archiveTarget(closed, { id }), "Target not archived"],
+    [setTargetsAhead(closed, { upTo: 1, on: "2026-03-10" }), "Targets not dated right"],
+    [deleteTarget(closed, id), "Target not deleted"],
+    [scoreForecast(closed, { id, reached: true }), "Forecast not changed"],
+    [addReference(closed, { comboId, ms: 1, decimals: 3, source: "" }), "Reference lap not stored"],
+    [deleteRig(closed, id), "Rig settings not deleted"],
+    [addRigTest(closed, { comboId, ...asked }), "Rig test not stored"],
+    [
+      addCornerReview(closed, { comboId, sessionId, on: "2026-03-10", corners: [] }),
+      "Corner review not stored",
+    ],
+    [setPreferences(closed, {}), "Preferences not changed"],
+  ];
+  for (const [write, what] of said)
+    await expect(write).rejects.toMatchObject({
+      message: `${what}: the stored logbook has disappeared from this browser. Restore a backup.`,
+    });
+});
+
+test("a reference lap stored already is told with its id, and nothing else is done for it", async () => {
+  const { book, comboId } = await anOpenSession();
+  const row = { id: book.newId(), comboId, ms: 82_000, decimals: 3, source: "a friend" };
+  expect(await addReference(book, row)).toMatchObject({ id: row.id, what: "Reference lap added" });
+  expect(await addReference(book, { ...row, ms: 1 })).toEqual({
+    what: "Reference lap already stored",
+    edits: [],
+    id: row.id,
+  });
+  expect((await referencesOfCombo(book, comboId)).map(({ ms }) => ms)).toEqual([82_000]);
+});
