@@ -142,7 +142,7 @@ test("an untidy month spoils no figure, and each thing is put right in a few tap
   await hand.laps(saturday);
   await expect(runFigure(page, 4, "best")).toHaveText(bestOf(saturday));
   await expect(runFigure(page, 4, "usual")).toHaveText(usualOf(saturday));
-  await expect(counts()).toHaveText("of 10 laps: 5 pace, 2 drill, 3 race");
+  await expect(counts()).toHaveText("of 10 laps: 5 pace, 2 drill, 3 race, 2 laps of guests beside them");
   await expect(lapTime(page, 4)).toBeVisible();
   await end();
 

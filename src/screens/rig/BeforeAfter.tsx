@@ -27,7 +27,7 @@ export function BeforeAfter({ rigId, records, today }: BeforeAfterProps) {
       {steps.length === 0 ? (
         <p className={styles["soft"]}>
           No combo has a session with 5 pace laps both in the four weeks before this record and in the four
-          after its beginning.
+          after its beginning. One in which the settings changed is on neither side.
         </p>
       ) : (
         <div aria-busy={isRenewing} className={styles["form"]}>

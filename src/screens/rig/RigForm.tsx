@@ -42,8 +42,8 @@ export function RigForm(props: RigFormProps) {
   const now = clock();
   const [asked, setAsked] = useState<string>();
   const from = reading.ok ? reading.value.from : undefined;
-  const isDoubtful =
-    from !== undefined && from !== old?.from && isDateAsked(from, practiceDay(now, zone(), 0), now);
+  const today = practiceDay(now, zone(), 0);
+  const isDoubtful = from !== undefined && from !== old?.from && isDateAsked(from, today, now);
   const isAgreed = () => {
     if (!isDoubtful || asked === from) return true;
     setAsked(from);
@@ -95,6 +95,9 @@ export function RigForm(props: RigFormProps) {
           {isRefused && count > 0 && <p>Not stored yet: {fieldsToMend(count)}.</p>}
           {isDoubtful && asked === from && <p>{askDate("record", from)} Store it once more to keep it.</p>}
         </div>
+        {old === undefined && from === today && (
+          <p>A session that is open has these settings from its next run on.</p>
+        )}
         {reading.ok && compared && <p>{sayChanges(rigChanges(compared, reading.value))}</p>}
         <div className={styles["buttons"]}>
           <Button type="submit" variant="primary" size="between">

@@ -2,7 +2,7 @@ import { gunzipSync } from "node:zlib";
 import { act, waitFor } from "@testing-library/react";
 import { afterEach, beforeEach, expect, it, vi } from "vitest";
 import { addCombo, addLap, type BackupFolder, dump, LedgerFault, type Logbook, startSession } from "#db";
-import { type SendOut, saveBackup, saveHeldRows, useFolder } from "#live";
+import { type SendOut, saveBackup, saveHeldRows, sendHere, useFolder } from "#live";
 import { useNotices } from "#state/notices.ts";
 import { handOverBackup } from "../../../src/live/handOverBackup.ts";
 import { aLap } from "../../support/aLap.ts";
@@ -121,6 +121,16 @@ it("a backup that fails is said with its reason, and can be tried again", async 
   expect(saved).toEqual([]);
   act(() => press("Try again"));
   await waitFor(() => expect(said()).toHaveLength(2));
+  useNotices.setState({ list: [] });
+  let isBroken = true;
+  const mended: SendOut = (...sent) =>
+    isBroken ? Promise.reject(new TypeError("a slip")) : sendHere(page.surroundings)(...sent);
+  expect(await saveBackup({ ...page, sendOut: mended }, page.entry, { isSmall: true })).toBe(false);
+  isBroken = false;
+  act(() => press("Try again"));
+  await waitFor(() =>
+    expect(saved.map(({ name }) => name)).toEqual(["Lap-Ledger-My-logbook-2026-11-25.json.gz"]),
+  );
   // What is no fault of the book is told in its own words.
   const broken = { ...page, sendOut: async () => Promise.reject(new TypeError("a slip")) };
   expect(await saveBackup(broken, page.entry)).toBe(false);
@@ -150,8 +160,10 @@ it("what the tab still holds of a lost logbook is handed over as a file that is 
 /** The page with the hook of its folder, and the errands it has sent. */
 async function withFolder(row?: Partial<BackupFolder>) {
   const sent: string[] = [];
+  let isHeld = false;
   const sendOut = vi.fn(async (_: string, errand: string) => {
     sent.push(errand);
+    if (isHeld) await new Promise(() => undefined);
     return null;
   });
   const page = await hooksAt(anEvening, { sendOut: sendOut as unknown as SendOut });
@@ -168,7 +180,10 @@ async function withFolder(row?: Partial<BackupFolder>) {
   const { result } = page.draw(() => useFolder());
   expect(result.current.folder).toBeUndefined();
   await waitFor(() => expect(result.current.folder).not.toBeUndefined());
-  return { ...page, sent, stored, folder: () => result.current };
+  const hold = () => {
+    isHeld = true;
+  };
+  return { ...page, sent, stored, hold, folder: () => result.current };
 }
 
 const picks = (pick: () => Promise<unknown>) => vi.stubGlobal("showDirectoryPicker", vi.fn(pick));
@@ -246,6 +261,13 @@ for (const [answer, request, isSaid] of [
     expect(sent).toEqual([]);
     expect(said()).toHaveLength(isSaid ? 1 : 0);
   });
+
+it("while it is being backed up that is shown", async () => {
+  const { folder, hold } = await withFolder({});
+  hold();
+  act(() => void folder().backUp());
+  expect(folder().isBusy).toBe(true);
+});
 
 it("where no folder was chosen there is nothing to allow", async () => {
   const { folder, sent, stored } = await withFolder();

@@ -16,6 +16,7 @@ import {
 import { putDatesRight, type SendOut, useErrand, useIncoming, useLoadDemo, useRemoveLogbook } from "#live";
 import { useDevice } from "#state/device.ts";
 import { useUndo } from "#state/undo.ts";
+import { mergeDeed } from "../../../src/live/mergeDeed.ts";
 import { aLap } from "../../support/aLap.ts";
 import { fileOf } from "../../support/aShelvedEvening.ts";
 import { hooksAt, press, said } from "../../support/hooksAt.tsx";
@@ -101,12 +102,13 @@ it("an errand that is stopped by the driver says so, as something done", async (
   expect(result.current.progress).toBeUndefined();
 });
 
-for (const [goesOn, isStopped] of [
-  [false, true],
-  [true, false],
+for (const [how, isStopped] of [
+  [undefined, true],
+  [{}, true],
+  [{ goesOn: true }, false],
 ] as const)
-  it(`when the part that sent it leaves the page, an errand ${isStopped ? "is stopped" : "that goes on is not"}`, async () => {
-    const { unmount, send, sent } = await waitingPage({ goesOn });
+  it(`when the part that sent it leaves the page, an errand sent with ${JSON.stringify(how)} ${isStopped ? "is stopped" : "goes on"}`, async () => {
+    const { unmount, send, sent } = await waitingPage(how);
     void send();
     unmount();
     expect(sent[0]?.follow?.signal?.aborted).toBe(isStopped);
@@ -256,6 +258,16 @@ it("a merge that cannot be taken back says why", async () => {
   await waitFor(() => expect(said().at(-1)).toMatchObject({ kind: "fault" }));
 });
 
+it("an error of the app in taking a merge back is not swallowed", async () => {
+  const failing = mergeDeed({
+    sendOut: async () => Promise.reject(new TypeError("a slip")),
+    logbook: "book",
+    source: new Blob(),
+    done: { what: "Merged", rows: 1, mergedAt: 0, isDateConfirmed: false, copyId: "" },
+  });
+  await expect(failing.takeBack()).rejects.toThrow("a slip");
+});
+
 it("a merge that fails changes nothing and is no deed", async () => {
   const { ways, times } = await incoming();
   await act(async () => expect(await ways().merge(notOne, "PC", false)).toBe(false));
@@ -298,13 +310,35 @@ it("nothing is replaced by what is no backup, nor where the logbook cannot be ke
   expect(said().at(-1)).toMatchObject({ kind: "fault" });
 });
 
+it("where the logbook cannot be kept before, the file is not even read", async () => {
+  const errands: string[] = [];
+  const { ways, file, times } = await incoming({
+    sendOut: async (_, errand) => {
+      errands.push(errand);
+      throw new LedgerFault("quota", "No space.");
+    },
+  });
+  await act(async () => expect(await ways().replace(file)).toBe(false));
+  expect(errands).toEqual(["keep"]);
+  expect(await times()).toEqual([83_456]);
+});
+
+it("where a new database cannot be noted, none is begun", async () => {
+  const sendOut = vi.fn(async () => Promise.reject(new LedgerFault("failed", "Not done.")));
+  const { ways, file, shelf } = await incoming({ sendOut });
+  shelf.close();
+  await act(async () => expect(await ways().asNew(file, { kind: "own" })).toBe(false));
+  expect(sendOut).not.toHaveBeenCalled();
+  expect(said()).toHaveLength(1);
+});
+
 /** The page with the way to the demo, which lies at an address that answers so. */
 async function demoAt(answer: () => Promise<Response>) {
   vi.stubGlobal("fetch", vi.fn(answer));
   const page = await hooksAt(anEvening);
   const file = await fileOf(await dump(page.book), "Demo season");
-  const { result } = page.draw(() => useLoadDemo("demo.json"));
-  return { ...page, file, demo: () => result.current };
+  const { result, unmount } = page.draw(() => useLoadDemo("demo.json"));
+  return { ...page, file, unmount, demo: () => result.current };
 }
 
 it("the demo is fetched, becomes a logbook of its own and is opened; the second time it is opened as it is", async () => {
@@ -313,6 +347,8 @@ it("the demo is fetched, becomes a logbook of its own and is opened; the second 
     async () => ({ ok: true, blob: async () => bytes }) as Response,
   );
   bytes = file;
+  expect(demo().isLoading).toBe(false);
+  await act(() => new Promise((done) => setTimeout(done, 50)));
   await act(async () => demo().load());
   await waitFor(() => expect(openOther).toHaveBeenCalledTimes(1));
   await waitFor(() => expect(demo().isLoading).toBe(false));
@@ -323,6 +359,17 @@ it("the demo is fetched, becomes a logbook of its own and is opened; the second 
   await act(async () => demo().load());
   expect(openOther.mock.calls).toEqual([[name], [name]]);
   expect(fetch).toHaveBeenCalledTimes(1);
+});
+
+it("whoever leaves the page while the demo is loaded still gets it", async () => {
+  let bytes = new Blob();
+  const { demo, file, openOther, unmount } = await demoAt(
+    async () => ({ ok: true, blob: async () => bytes }) as Response,
+  );
+  bytes = file;
+  act(() => demo().load());
+  unmount();
+  await waitFor(() => expect(openOther).toHaveBeenCalledTimes(1));
 });
 
 it("while the demo is being fetched that is shown, and where it cannot be, that is said", async () => {

@@ -17,6 +17,7 @@ import {
   type Asked,
   askHere,
   browserSurroundings,
+  followRows,
   LogbookProvider,
   type Opened,
   openAtStart,
@@ -27,6 +28,7 @@ import { useDevice } from "#state/device.ts";
 import { useOpening } from "#state/opening.ts";
 import { useUndo } from "#state/undo.ts";
 import { aLap } from "../../support/aLap.ts";
+import { putRaw } from "../../support/damage.ts";
 import { freshBrowser } from "../../support/freshBrowser.ts";
 
 const at = Date.UTC(2026, 10, 25, 18);
@@ -122,8 +124,10 @@ it("a logbook that is empty although this device remembers sessions in it is los
   const { open, name, marker } = await aBrowser();
   const entry = await open({ logbook: name, markers: { [name]: marker(0) } });
   expect(entry.name).toBe(name);
-  await expect(open({ logbook: name, markers: { [name]: marker(2) } })).rejects.toMatchObject({
+  const saved = marker(2, Date.UTC(2026, 10, 3));
+  await expect(open({ logbook: name, markers: { [name]: saved } })).rejects.toMatchObject({
     code: "gone",
+    message: expect.stringContaining("The last backup was saved on Tue 3 Nov 2026."),
   });
   expect((await open({ logbook: name, markers: { other: marker(2) } })).name).toBe(name);
 });
@@ -143,10 +147,41 @@ it("what fails otherwise is the fault it is, and leaves nothing open", async () 
   await expect(open()).rejects.toMatchObject({ code: "newer" });
 });
 
+it("a tab that opens makes up for one that stored something and crashed before it told the others", async () => {
+  const { open, name, surroundings } = await aBrowser(anEvening);
+  const book = await openLogbook({ name, ...surroundings });
+  const notes: (string | undefined)[] = [];
+  // Where Dexie tells the other tabs what has changed.
+  const others = new BroadcastChannel("x-storagemutated-1");
+  const heard = vi.fn();
+  others.onmessage = ({ data }) => heard(data);
+  const session = await book.tables.sessions.toCollection().first();
+  const end = followRows(
+    () => book.tables.sessions.get(session?.id ?? ""),
+    (row) => notes.push(row?.note),
+  );
+  await waitFor(() => expect(notes).toEqual([""]));
+  await putRaw(name, "sessions", { ...session, note: "windy" });
+  await act(async () => undefined);
+  expect(notes).toEqual([""]);
+  await open({ ...noMarkers, logbook: name });
+  await waitFor(() => expect(notes.at(-1)).toBe("windy"));
+  await waitFor(() =>
+    expect(heard).toHaveBeenCalledWith(expect.objectContaining({ all: expect.anything() })),
+  );
+  others.close();
+  end();
+  book.close();
+});
+
 it("the browser's own surroundings are its clock, its zone, ids that sort by time, and the tab", async () => {
+  vi.spyOn(Intl.DateTimeFormat.prototype, "resolvedOptions").mockReturnValue({
+    timeZone: "Pacific/Auckland",
+  } as Intl.ResolvedDateTimeFormatOptions);
   const { clock, zone, newId, tab } = browserSurroundings();
   expect(Math.abs(clock() - Date.now())).toBeLessThan(1000);
-  expect(zone()).toBe("Europe/Berlin");
+  expect(zone()).toBe("Pacific/Auckland");
+  vi.restoreAllMocks();
   const ids = [newId(), newId(), newId()];
   expect(ids.toSorted()).toEqual(ids);
   expect(new Set(ids).size).toBe(3);

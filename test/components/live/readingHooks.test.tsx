@@ -6,6 +6,7 @@ import {
   defaultPreferences,
   deleteDatabase,
   deleteSession,
+  editLap,
   editSession,
   keepCopy,
   type Logbook,
@@ -35,6 +36,7 @@ import {
   useUnreadable,
   useUntil,
 } from "#live";
+import { eachMinute } from "../../../src/live/eachMinute.ts";
 import { addSessions } from "../../support/addSessions.ts";
 import { aLap } from "../../support/aLap.ts";
 import { hooksAt } from "../../support/hooksAt.tsx";
@@ -161,6 +163,27 @@ it("figures that cannot be worked out are thrown to whoever draws around them", 
   expect(result.current).toBeUndefined();
 });
 
+it("figures that failed for one question are not thrown for the next", async () => {
+  vi.spyOn(console, "error").mockImplementation(() => undefined);
+  const ask = vi.fn((_: unknown, __: unknown, { today: day }: { today: string }) =>
+    day === today ? Promise.reject(new Error("not worked out")) : Promise.resolve("worked out"),
+  );
+  const { draw } = await withTwoCombos({ ask: ask as unknown as Ask });
+  const thrown: string[] = [];
+  const { result, rerender } = draw((day: string) => {
+    try {
+      return useFigures("acrossCombos", { today: day });
+    } catch (error) {
+      thrown.push(`${day}: ${String(error)}`);
+      return undefined;
+    }
+  }, today as string);
+  await waitFor(() => expect(thrown).toContain(`${today}: Error: not worked out`));
+  rerender("2026-11-26");
+  await waitFor(() => expect(result.current?.value).toBe("worked out"));
+  expect(thrown.filter((one) => !one.startsWith(today))).toEqual([]);
+});
+
 it("combos are listed by the session driven last, then by name, and follow a new name", async () => {
   const { draw, book, hatch, kart } = await withTwoCombos();
   for (const name of ["Zonda buggy", "Alp buggy"])
@@ -212,6 +235,38 @@ it("the best lap of a page is found, without the session being driven, and is th
   await waitFor(() => expect(result.current?.ms).toBe(85_000));
 });
 
+it("another lap of the same time, and the same lap with its time mended, are not the best lap before", async () => {
+  const { draw, book, hatch } = await withTwoCombos();
+  const whole = { from: 0, to: Number.POSITIVE_INFINITY };
+  const preferences = { id: "preferences", updatedAt: 0, createdAt: 0, ...defaultPreferences } as never;
+  await addSessions(book, hatch.comboId, [{ date: "2026-11-23", laps: [84_000] }]);
+  const { result, rerender } = draw(
+    (except: string) => usePageBest(hatch.comboId, whole, except || undefined, preferences),
+    "" as string,
+  );
+  await waitFor(() => expect(result.current?.ms).toBe(84_000));
+  const first = result.current;
+  rerender(hatch.sessionId);
+  await waitFor(() => expect(result.current?.lapId).not.toBe(first?.lapId));
+  expect(result.current?.ms).toBe(84_000);
+  const lapId = result.current?.lapId ?? "";
+  const run = (await book.tables.runs.toArray()).find(({ laps: own }) => own.some(({ id }) => id === lapId));
+  await editLap(book, { runId: run?.id ?? "", lapId, patch: { ms: 83_900 } });
+  await waitFor(() => expect(result.current).toMatchObject({ lapId, ms: 83_900 }));
+});
+
+it("a page on which only a warm-up was driven has a best only where it had one before", async () => {
+  const { draw, book } = await withTwoCombos();
+  const preferences = { id: "preferences", updatedAt: 0, createdAt: 0, ...defaultPreferences } as never;
+  const { comboId } = await addCombo(book, { car: { name: "Van" }, track: { name: "Marlow Fen" } });
+  await addSessions(book, comboId, [{ date: "2026-11-23", laps: [84_000], kind: "warm-up" }]);
+  const whole = { from: 0, to: Number.POSITIVE_INFINITY };
+  const without = draw(() => usePageBest(comboId, whole, undefined, preferences)).result;
+  const after = draw(() => usePageBest(comboId, whole, undefined, preferences, true)).result;
+  await waitFor(() => expect(after.current?.ms).toBe(84_000));
+  await waitFor(() => expect(without.current).toBeNull());
+});
+
 it("sessions whose date is in doubt are named with their address, of all combos or of one", async () => {
   const { draw, book, hatch, kart } = await withTwoCombos();
   const [ahead = ""] = await addSessions(book, hatch.comboId, [{ date: "2031-01-01", laps }]);
@@ -254,9 +309,19 @@ it("the time is looked at again every minute and when the page is looked at, and
   expect(result.current).toMatchObject({ now: at + 9 * 3_600_000, day: "2026-11-26" });
   unmount();
   expect(vi.getTimerCount()).toBe(0);
-  const looks = vi.spyOn(Intl, "DateTimeFormat");
+});
+
+it("a look that is ended looks no more", () => {
+  vi.useFakeTimers();
+  const look = vi.fn();
+  const end = eachMinute(look);
   document.dispatchEvent(new Event("visibilitychange"));
-  expect(looks).not.toHaveBeenCalled();
+  vi.advanceTimersByTime(120_000);
+  expect(look).toHaveBeenCalledTimes(3);
+  end();
+  document.dispatchEvent(new Event("visibilitychange"));
+  vi.advanceTimersByTime(120_000);
+  expect(look).toHaveBeenCalledTimes(3);
 });
 
 it("how it stands with the logbook, and rows it could not read, are followed", async () => {

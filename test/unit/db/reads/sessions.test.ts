@@ -85,6 +85,7 @@ test("a session of the instant itself is not before it", async () => {
   expect((await sessionBefore(book, comboId, second.startedAt))?.id).toBe(first.sessionId);
   expect((await sessionBefore(book, comboId, second.startedAt + 1))?.id).toBe(second.sessionId);
   expect(await sessionBefore(book, comboId, first.startedAt)).toBeUndefined();
+  expect(await sessionBefore(book, other, first.startedAt), "an older combo's is not asked").toBeUndefined();
   await deleteSession(book, { sessionId: second.sessionId });
   expect((await sessionBefore(book, comboId, second.startedAt + 1))?.id).toBe(first.sessionId);
   expect(ids(await recentSessions(book, 5, second.startedAt)).length).toBe(2);

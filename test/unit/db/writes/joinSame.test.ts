@@ -158,3 +158,15 @@ test("tracks made one leave other tracks' layouts where they are", async () => {
     (await combosWithNames(book)).map(({ track, layout }) => `${track.name}/${layout.name}`).toSorted(),
   ).toEqual(["Marlow Fen/", "Marlow Fen/", "Marlow Fen/Short", "Old Mill/"]);
 });
+
+test("two layouts made one keep the combos of different cars apart", async () => {
+  const { book } = await aLogbook();
+  await addCombo(book, { car: hatch, track: fen, layout: { name: "Short" } });
+  await addCombo(book, { car: { name: "Junior" }, track: fen, layout: { name: "Shrot" } });
+  const { layouts } = await dump(book);
+  const idOf = (name: string) => layouts.find((row) => row.name === name)?.id ?? "";
+  await joinLayouts(book, { keepId: idOf("Short"), dropId: idOf("Shrot") });
+  expect(
+    (await combosWithNames(book)).map(({ car, layout }) => `${car.name}/${layout.name}`).toSorted(),
+  ).toEqual(["Club hatch/Short", "Junior/Short"]);
+});

@@ -318,3 +318,11 @@ test("of several laps the first with sectors says how many there are", async () 
   await addLaps(book, { runId, laps });
   expect((await combosWithNames(book))[0]?.layout.sectors).toBe(3);
 });
+
+test("two laps of one place stand in the order of their ids, whichever came first", async () => {
+  const { book, runId } = await anOpenSession();
+  const [first, second] = [book.newId(), book.newId()];
+  await addLap(book, { runId, id: second, lap: aLap(84_000, { n: 1 }) });
+  await addLap(book, { runId, id: first, lap: aLap(85_000, { n: 1 }) });
+  expect((await runOf(book, runId))?.laps.map(({ id }) => id)).toEqual([first, second].toSorted());
+});

@@ -37,6 +37,8 @@ async function withLap() {
 
 test("a lap goes back into its run with a new stamp, unless the run or its place is taken", async () => {
   const { book, clock, runId, lap } = await withLap();
+  const third = book.newId();
+  await addLap(book, { runId, id: third, lap: aLap(86_000, { n: 3 }) });
   const second = { ...lap, id: book.newId(), n: 2, ms: 85_000, runId };
   const kept = await aside(book, "laps", { ...second, ms: "fast" });
   expect(asideFault(kept, { ...second, ms: "fast" })).toEqual({ field: "ms", why: expect.any(String) });
@@ -56,9 +58,10 @@ test("a lap goes back into its run with a new stamp, unless the run or its place
   const change = await mendAside(book, { aside: kept, row: second });
   expect(change.what).toBe("Put back");
   const { runId: _, ...bare } = second;
-  expect((await runOf(book, runId))?.laps).toEqual([
+  expect((await runOf(book, runId))?.laps).toMatchObject([
     lap,
     { ...bare, updatedAt: clock.now(), had: [lap.updatedAt] },
+    { id: third },
   ]);
   expect(await asideRows(book)).toEqual([]);
   expect(await asideLinkFault(book, kept, second), "a lap names nothing but its run").toBeUndefined();
@@ -78,7 +81,13 @@ test("a row is put back once, and deleted for good once", async () => {
   await expect(mendAside(book, { aside: kept, row })).rejects.toMatchObject({
     message: "Not put back: another version of it stands in its place by now.",
   });
-  expect(await book.tables.pages.toCollection().count()).toBe(1);
+  expect(await book.tables.pages.count()).toBe(1);
+  const next = { ...row, id: book.newId() };
+  const wrong = await aside(book, "pages", { ...next, reason: 42 });
+  await mendAside(book, { aside: wrong, row: next });
+  expect(await book.tables.pages.get(next.id), "with a settled row beside it").toMatchObject({
+    reason: "new",
+  });
   const other = await aside(book, "pages", { ...row, id: book.newId(), reason: 42 });
   expect((await dropAside(book, other)).what).toBe("Deleted for good");
   expect(await asideRows(book)).toEqual([]);
@@ -182,6 +191,15 @@ test("what a row names wrongly is told with its field; a rig that is gone is no 
     link: { to: "sessions", field: "sessionId" },
     isNamedAside: false,
   });
+  const named = book.newId();
+  const ofNamed = { ...row, sessionId: named };
+  await aside(book, "sessions", { id: book.newId(), note: "another session" });
+  await aside(book, "cars", { id: named, note: "a car of that id" });
+  const settled = await aside(book, "sessions", { id: named });
+  await dropAside(book, settled);
+  expect(await asideLinkFault(book, kept, ofNamed)).toMatchObject({ isNamedAside: false });
+  await aside(book, "sessions", { id: named, note: "the session named" });
+  expect(await asideLinkFault(book, kept, ofNamed)).toMatchObject({ isNamedAside: true });
   expect(await asideLinkFault(book, kept, { ...row, kind: "none" }), "first its fields").toBeUndefined();
   expect(comboId).toBe(run?.comboId);
 });

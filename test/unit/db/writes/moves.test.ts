@@ -204,6 +204,7 @@ test("a session dated anew takes its own fields along; unmoved in time, its runs
   const session = await sessionOf(book, sessionId);
   const startedAt = session?.startedAt ?? 0;
   await turnPage(book, { comboIds: [comboId], from: startedAt, reason: "new" });
+  const turned = (await dump(book)).pages;
   const run = await runOf(book, runId);
   clock.pass(minute);
   const change = await changeSessionDate(book, {
@@ -218,6 +219,7 @@ test("a session dated anew takes its own fields along; unmoved in time, its runs
   expect(now).toMatchObject({ date: "2026-03-09", startedAt, isTimeOfDayKnown: false, zone: "Asia/Tokyo" });
   expect(now).not.toHaveProperty("endedAt");
   expect(await runOf(book, runId)).toEqual(run);
+  expect((await dump(book)).pages).toEqual(turned);
   await changeSessionDate(book, {
     sessionId,
     date: "2026-03-11",
@@ -337,4 +339,46 @@ test("a run split at a lap whose clock went back ends and begins at its start; o
   const lastTyped = begun + 180_000;
   expect(await runOf(book, runId)).toMatchObject({ endedAt: lastTyped });
   expect(await runOf(book, change.runId)).toMatchObject({ startedAt: lastTyped, laps: [{ id }] });
+});
+
+test("a session split inside its first run takes all later runs along, and only those", async () => {
+  const { book, sessionId, runId, ids } = await withLaps();
+  const { runId: second } = await addRun(book, { sessionId });
+  const { runId: third } = await addRun(book, { sessionId });
+  const split = await splitSession(book, { sessionId, fromRunId: runId, fromLapId: ids[1] ?? "" });
+  const runs = await runsOfSession(book, split.sessionId);
+  expect(runs.map(({ id, n }) => [id, n]).slice(1)).toEqual([
+    [second, 2],
+    [third, 3],
+  ]);
+  expect((await runsOfSession(book, sessionId)).map(({ id }) => id)).toEqual([runId]);
+});
+
+test("a session split inside a later run leaves the earlier ones where they are", async () => {
+  const { book, sessionId, runId } = await withLaps();
+  const { runId: second } = await addRun(book, { sessionId });
+  const laps = [book.newId(), book.newId()] as const;
+  await addLaps(book, { runId: second, laps: laps.map((id) => ({ id, lap: aLap(90_000) })) });
+  const { runId: third } = await addRun(book, { sessionId });
+  const split = await splitSession(book, { sessionId, fromRunId: second, fromLapId: laps[1] });
+  expect((await runsOfSession(book, sessionId)).map(({ id }) => id)).toEqual([runId, second]);
+  const runs = await runsOfSession(book, split.sessionId);
+  expect(runs.map(({ n }) => n)).toEqual([1, 2]);
+  expect(runs[1]?.id).toBe(third);
+});
+
+test("a run goes behind the last of many runs", async () => {
+  const { book, runId, other } = await withLaps();
+  const there = await startSession(book, { comboId: other, date: "2026-03-09", zone: "UTC" });
+  for (let n = 2; n <= 4; n += 1) await addRun(book, { sessionId: there.sessionId });
+  await moveRunToSession(book, { runId, sessionId: there.sessionId });
+  expect((await runOf(book, runId))?.n).toBe(5);
+});
+
+test("a run moved to another combo joins none of the evenings of an older combo on that day", async () => {
+  const { book, comboId, runId, other } = await withLaps();
+  const second = await startSession(book, { comboId, date: "2026-03-10", zone: "UTC" });
+  const { sessionId } = await moveRunToCombo(book, { runId, comboId: other });
+  expect(sessionId).not.toBe(second.sessionId);
+  expect((await sessionOf(book, sessionId))?.comboId).toBe(other);
 });

@@ -13,6 +13,7 @@ import {
   endSession,
   runOf,
   runsOfSession,
+  splitRun,
   startSession,
 } from "#db";
 import { aLap } from "../../../support/aLap.ts";
@@ -180,4 +181,54 @@ test("a change of the rig moves no run of a session that has ended, none that ha
   expect(await rigOf(open.runId), "a session of the day before the change").toBeUndefined();
   const { id } = await addRig(book, { ...rig, from: "2026-03-09" });
   expect(await rigOf(open.runId)).toBe(id);
+});
+
+test("a run added to a session that has ended begins with its last run, and is driven with no rig written down since", async () => {
+  const { book, clock, sessionId, runId } = await anOpenSession();
+  const { id: old } = await addRig(book, { ...rig, from: "2026-03-01" });
+  await addLap(book, { runId, id: book.newId(), lap: aLap(84_000) });
+  clock.pass(minute);
+  const { runId: second } = await addRun(book, { sessionId });
+  await addLap(book, { runId: second, id: book.newId(), lap: aLap(84_000) });
+  const begun = clock.now();
+  clock.pass(minute);
+  await endSession(book, { sessionId });
+  await addRig(book, { ...rig, from: "2026-03-10" });
+  clock.pass(minute);
+  const { runId: third } = await addRun(book, { sessionId });
+  expect(await runOf(book, third)).toMatchObject({ startedAt: begun, rigId: old });
+});
+
+test("a run that was split off is driven with no rig that was written down after it began", async () => {
+  const { book, clock, runId } = await anOpenSession();
+  const { id: old } = await addRig(book, { ...rig, from: "2026-03-01" });
+  const ids = [book.newId(), book.newId()] as const;
+  for (const id of ids) {
+    clock.pass(90_000);
+    await addLap(book, { runId, id, lap: aLap(84_000) });
+  }
+  await addRig(book, { ...rig, from: "2026-03-10" });
+  const { runId: split } = await splitRun(book, { runId, lapId: ids[1] });
+  expect((await runOf(book, split))?.rigId).toBe(old);
+});
+
+test("a session all of whose runs were deleted is gone on with, without a rig that nobody chose", async () => {
+  const { book, sessionId, runId, clock } = await anOpenSession();
+  await deleteRun(book, { runId });
+  clock.pass(minute);
+  await addRig(book, { ...rig, from: "2026-03-10" });
+  clock.pass(minute);
+  const { runId: next } = await addRun(book, { sessionId });
+  const run = await runOf(book, next);
+  expect(run).toMatchObject({ n: 2, kind: "pace", surface: "dry" });
+  expect(run).not.toHaveProperty("rigId");
+});
+
+test("a record that was deleted does not stand before an older one that is written down now", async () => {
+  const { book, runId, clock } = await anOpenSession();
+  const { id: gone } = await addRig(book, { ...rig, from: "2026-03-10" });
+  await deleteRig(book, gone);
+  clock.pass(minute);
+  const { id } = await addRig(book, { ...rig, from: "2026-03-09" });
+  expect((await runOf(book, runId))?.rigId).toBe(id);
 });

@@ -2,6 +2,7 @@ import "fake-indexeddb/auto";
 
 import { expect, test } from "vitest";
 import {
+  addCombo,
   addLap,
   addRun,
   deleteRun,
@@ -152,4 +153,20 @@ test("an edit of a session says what it went over, and its deletion takes no run
   expect(change.what).toBe("Session deleted");
   expect(change.edits.map(({ id }) => id).toSorted()).toEqual([sessionId, other].toSorted());
   expect((await book.tables.runs.get(runId))?.deletedAt).toBe(deletedAt);
+});
+
+test("a session whose first run is gone for good is still not started twice", async () => {
+  const { book, comboId } = await anOpenSession();
+  const asked = { id: book.newId(), comboId, date: "2026-03-11", zone: "UTC" };
+  await startSession(book, asked);
+  await book.database.table("runs").clear();
+  expect(await startSession(book, asked)).toMatchObject({ edits: [], sessionId: asked.id, runId: "" });
+});
+
+test("the first session of a combo takes no settings from another combo's", async () => {
+  const { book, runId } = await anOpenSession();
+  await editRun(book, { runId, patch: { tyres: "soft" } });
+  const { comboId } = await addCombo(book, { car: { name: "Junior" }, track: { name: "Old Mill" } });
+  const first = await startSession(book, { comboId, date: "2026-03-11", zone: "UTC" });
+  expect(await runOf(book, first.runId)).not.toHaveProperty("tyres");
 });

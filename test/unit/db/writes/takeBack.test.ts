@@ -314,3 +314,20 @@ test("undo of one change in many rows takes back what it can", async () => {
   expect((await undoChange(book, change)).skipped).toEqual([]);
   expect((await dump(book)).rigs.every(({ deletedAt }) => deletedAt === clock.now())).toBe(true);
 });
+
+test("undo of an edit says nothing of a lap beside it that was moved away since", async () => {
+  const { book, runId, second, ids, timesOf } = await twoRuns();
+  const change = await editLap(book, { runId, lapId: ids[0], patch: { ms: 70_000 } });
+  await moveLaps(book, { from: runId, lapIds: [ids[1]], to: { runId: second } });
+  expect((await undoChange(book, change)).skipped).toEqual([]);
+  expect(await timesOf(runId)).toEqual([84_000, 84_002]);
+  expect(await timesOf(second)).toEqual([84_001]);
+});
+
+test("undo of a lap's time says nothing of a note that was written since, and keeps it", async () => {
+  const { book, runId, ids } = await twoRuns();
+  const change = await editLap(book, { runId, lapId: ids[0], patch: { ms: 70_000 } });
+  await editLap(book, { runId, lapId: ids[0], patch: { note: "late" } });
+  expect((await undoChange(book, change)).skipped).toEqual([]);
+  expect((await runOf(book, runId))?.laps[0]).toMatchObject({ ms: 84_000, note: "late" });
+});

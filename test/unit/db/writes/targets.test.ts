@@ -142,6 +142,16 @@ test("what cannot be stored says of what it was, each by its own name", async ()
     });
 });
 
+test("a target in the archive bears the instant it went there", async () => {
+  const { book, comboId, clock } = await anOpenSession();
+  const { id } = await setTarget(book, { comboId, kind: "best", value: 82_000, setOn: "2026-03-10" });
+  clock.pass(60_000);
+  await archiveTarget(book, { id });
+  expect((await targetsOfCombo(book, comboId))[0]?.archivedAt).toBe(clock.now());
+  await archiveTarget(book, { id, isArchived: false });
+  expect((await targetsOfCombo(book, comboId))[0]).not.toHaveProperty("archivedAt");
+});
+
 test("a reference lap stored already is told with its id, and nothing else is done for it", async () => {
   const { book, comboId } = await anOpenSession();
   const row = { id: book.newId(), comboId, ms: 82_000, decimals: 3, source: "a friend" };

@@ -120,6 +120,21 @@ test("a connection that is lost again at the second try is told, not tried for e
   transaction.mockRestore();
 });
 
+test("a connection that is lost once the write has begun is not had again: what was stored of it is not known", async () => {
+  const { book, runId } = await anOpenSession();
+  const begun = vi.spyOn(book.database, "transaction");
+  const put = vi.spyOn(IDBObjectStore.prototype, "put").mockImplementation(() => {
+    throw new DOMException("lost", "InvalidStateError");
+  });
+  await expect(addLap(book, { runId, id: book.newId(), lap: aLap(83_000) })).rejects.toMatchObject({
+    code: "closed",
+  });
+  put.mockRestore();
+  expect(begun).toHaveBeenCalledTimes(1);
+  begun.mockRestore();
+  expect((await runOf(book, runId))?.laps).toEqual([]);
+});
+
 test("an error of another kind is not tried again, and says what was not done", async () => {
   const { book } = await anOpenSession();
   let tries = 0;

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { normalCdf } from "#numbers";
 import { levelGrid } from "../../../../src/stats/level/levelCells.ts";
 import { levelSeries } from "../../../../src/stats/level/levelSeries.ts";
 import { type LevelSettings, levelSettings } from "../../../../src/stats/level/levelSettings.ts";
@@ -79,6 +80,16 @@ describe("what a driver may be doing", () => {
     // By squares: of the first place 1 − (7/8)², of the last (1/8)² of all.
     expect(Math.exp(startedLogs[0] ?? 0)).toBeCloseTo(0.08 * (15 / 64), 12);
     expect(Math.exp(startedLogs[7] ?? 0)).toBeCloseTo(0.08 / 64, 12);
+  });
+
+  test("by hand: before any lap is known, seven in ten of who moves are taken to get faster", () => {
+    // By tables of the normal distribution: 0.841, 0.933, 0.952, 0.238, 0.067 and 0.933 of the six kinds of trend lie
+    // below 0; weighed by 0.8, 1.2, 1.3, 0.9, 0.6 and 0.4 that makes 0.703.
+    const { trends } = gridOf(4);
+    const faster = trends.map(
+      ({ mean, variance, log }) => Math.exp(log) * normalCdf(-mean / Math.sqrt(variance)),
+    );
+    expect(faster.reduce((sum, share) => sum + share, 0)).toBeCloseTo(0.703, 3);
   });
 
   test("by hand: the priors of spread, noise, trend and what is left of it", () => {

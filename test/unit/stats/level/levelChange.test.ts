@@ -33,4 +33,16 @@ describe("how far the level has moved", () => {
       levelChange({ sessions, since: 0, confidence: 0.9, events: [{ kind: "step", afterSession: 6 }] }),
     ).toThrow(/events\[0\]\.afterSession is 6/);
   });
+
+  test("a level that stands is called level, and never moved; one that came to rest says since when", () => {
+    const still = answer(flat(24));
+    expect(still.chanceLevel).toBeGreaterThan(0.8);
+    expect(still.levelSince).toBeUndefined();
+    expect(still.low).toBeLessThanOrEqual(0);
+    expect(still.high).toBeGreaterThanOrEqual(0);
+    const rested = answer(flat(24).map((ms, i) => ms + Math.max(0, 10 - i) * 400));
+    expect(rested.chanceLevel).toBeGreaterThan(0.8);
+    expect(rested.levelSince).toBeGreaterThanOrEqual(8);
+    expect(rested.levelSince).toBeLessThanOrEqual(13);
+  });
 });

@@ -85,10 +85,12 @@ describe("how much faster than at the beginning of some days", () => {
     });
     expect(levelGain(history, { from: "2026-01-09" })).toEqual(lacking(2, 1));
     expect(levelGain(history, { from: "2026-02-01" })).toEqual(lacking(2, 0));
-    expect(levelGain(history, { to: "2025-12-31" })).toEqual(lacking(2, 0));
-    expect(levelGain([], {})).toEqual(lacking(2, 0));
+    expect(levelGain(history, { to: "2025-12-31" })).toEqual(lacking(4, 0));
+    expect(levelGain([], {})).toEqual(lacking(4, 0));
+    expect(levelGain(history, { from: "2026-01-05", to: "2026-01-05" })).toEqual(lacking(4, 3));
     expect(levelGain(history, { to: "2026-01-06" })).toEqual(lacking(4, 3));
     expect(levelGain(history, { to: "2026-01-07" }).known).toBe(true);
+    expect(levelGain(history, { from: "2026-01-07" })).toMatchObject({ known: true, value: { sessions: 2 } });
   });
 });
 

@@ -160,13 +160,31 @@ describe.each([
   });
 });
 
-test("a long history does not overflow: its evidence is summed up in logarithms", () => {
-  const many = Array.from({ length: 250 }, (_, i) => ({
-    medianMs: 90_000 + 40_000 * (i % 2),
+test("the evidence of many sessions with steps between them is summed up in logarithms, beyond what a number holds", () => {
+  const count = 60;
+  const many = Array.from({ length: count }, (_, i) => ({
+    medianMs: 90_000 + 9000 * Math.sin(7 * i),
     laps: 20,
     lapsBefore: 20 * i,
   }));
-  const { weights, spreads } = levelPosterior({ sessions: many, settings: { ...settings, mostC: 2 } });
-  expect(weights.every((weight) => Number.isFinite(weight))).toBe(true);
-  expect(new Set(spreads)).toEqual(new Set([1]));
+  const between = many.flatMap((_, i) =>
+    Array.from({ length: i === 0 ? 0 : 255 }, (): SessionEvent => ({ kind: "step", afterSession: i })),
+  );
+  const still = { ...settings, sigmas: [0.001, 0.0011], qls: [0], qlw: [1], pMove: 0, pStop: 0, pStart: 0 };
+  const { weights, series } = levelPosterior({ sessions: many, events: between, settings: still });
+  const worths = still.sigmas.map((sigma) => {
+    const places = Array.from(series.y, (y, i) => ({
+      y,
+      w: 1,
+      steps: i === 0 ? 0 : 255,
+      breaks: 0,
+      half: 10,
+      apart: 20,
+    }));
+    const cell = { variance: sigma ** 2, noise: 0, phi: 1, trend: [0, 0], moves: [count, count] } as const;
+    return -3 * Math.log(sigma) - (3 * 0.003 ** 2) / (2 * sigma ** 2) + atOnce(places, cell).logEvidence;
+  });
+  expect(weights).toHaveLength(2);
+  const [first = 0, second = 0] = worths;
+  expect(Math.log((weights[0] ?? 0) / (weights[1] ?? 1))).toBeCloseTo(first - second, 6);
 });

@@ -24,6 +24,20 @@ describe("where the level ends, by hand", () => {
     expect(levelsOff(aModel([dying(0.05, {}, { kind: "started" })]), 1)).toEqual({ kind: "at", ms });
   });
 
+  test("where it is, for a driver who is still", () => {
+    expect(levelsOff(aModel([{ end: { l: -0.01, ll: 1e-6 } }]), 1)).toEqual({ kind: "already" });
+  });
+
+  test("between the ends of all who still move, by their weight", () => {
+    const stopped: ToldCell = { ...dying(0.5), kind: "stopped", since: 2, weight: 0.7 };
+    const far = dying(0.5, { b: -0.02 }, { weight: 0.15 });
+    // 90 s less 1.2 % and less 3 %.
+    expect(levelsOff(aModel([stopped, dying(0.5, {}, { weight: 0.15 }), far]), 1)).toMatchObject({
+      kind: "at",
+      ms: { low: 87_300, high: 88_900 },
+    });
+  });
+
   test("with an interval that must be narrower than half of the gain", () => {
     // A deviation of 0.1 % makes 3.29 of it, 296 ms: more than half of a gain of 560 ms, less than half of one of 630.
     const gain = (ms: number) => levelsOff(aModel([dying(ms / 90_000 - 0.01, { ll: 1e-6 })]), 1);

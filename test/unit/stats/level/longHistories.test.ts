@@ -32,18 +32,6 @@ describe("how far the level has moved", () => {
     expect(wide.high).toBeGreaterThan(high);
   });
 
-  test("a level that stands is called level, and never moved; one that came to rest says since when", () => {
-    const still = answer(flat(24));
-    expect(still.chanceLevel).toBeGreaterThan(0.8);
-    expect(still.levelSince).toBeUndefined();
-    expect(still.low).toBeLessThanOrEqual(0);
-    expect(still.high).toBeGreaterThanOrEqual(0);
-    const rested = answer(flat(24).map((ms, i) => ms + Math.max(0, 10 - i) * 400));
-    expect(rested.chanceLevel).toBeGreaterThan(0.8);
-    expect(rested.levelSince).toBeGreaterThanOrEqual(8);
-    expect(rested.levelSince).toBeLessThanOrEqual(13);
-  });
-
   test("times that rise steadily are never called level", () => {
     const rising = answer(flat(30).map((ms, i) => ms + 150 * i));
     expect(rising.levelSince).toBeUndefined();

@@ -127,6 +127,7 @@ describe("the review of a combo", () => {
       lowerQuartile: 84_000,
       upperQuartile: 84_200,
       best: 84_000,
+      bestDecimals: 3,
       bestClean: expect.objectContaining({ ms: 84_000, decimals: 3 }),
       bestOfTen: undefined,
       consistency: {

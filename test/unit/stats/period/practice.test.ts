@@ -68,8 +68,8 @@ describe("the amount of practice", () => {
     expect(end(at + 162_000, imported)).toBe(0);
     expect(end(at + 3_600_000, imported)).toBe(0);
     expect(end(at + 3_600_000, [...imported, 81_000])).toBe(1);
-    expect(end(at + 161_999, [80_000, 82_000])).toBe(0);
-    expect(end(at + 162_000, [80_000, 82_000])).toBe(1);
+    expect(end(at + 162_000, [80_000, 82_000])).toBe(0);
+    expect(end(at + 162_001, [80_000, 82_000])).toBe(1);
   });
 
   it("does not count ten years at the wheel for an evening that ended under a clock ahead", () => {
