@@ -1,6 +1,6 @@
 import { gunzipSync } from "node:zlib";
 import { screen, waitFor, within } from "@testing-library/react";
-import { beforeEach, describe, expect, it, vi } from "vitest";
+import { beforeEach, describe, expect, it } from "vitest";
 import { addCombo, addLap, type Logbook, newestSchema, startSession } from "#db";
 import { noRows } from "#domain";
 import { writeBackup } from "#files";
@@ -9,6 +9,7 @@ import { BackupButton } from "../../../../src/app/BackupButton.tsx";
 import { isBackupDue } from "../../../../src/screens/data/backupWords.ts";
 import { DataScreen } from "../../../../src/screens/data/DataScreen.tsx";
 import { aLap } from "../../../support/aLap.ts";
+import { catchDownloads } from "../../../support/downloads.ts";
 import { renderAt } from "../../../support/renderAt.tsx";
 
 async function anEvening(book: Logbook) {
@@ -18,19 +19,10 @@ async function anEvening(book: Logbook) {
   await addLap(book, { runId, id: book.newId(), lap: aLap(83_912) });
 }
 
-const saved: { name: string; blob: Blob; text: Promise<string> }[] = [];
+let saved: ReturnType<typeof catchDownloads>;
 
 beforeEach(() => {
-  saved.length = 0;
-  let last: Blob | undefined;
-  URL.createObjectURL = (blob: Blob) => {
-    last = blob;
-    return "blob:here";
-  };
-  URL.revokeObjectURL = () => undefined;
-  vi.spyOn(HTMLAnchorElement.prototype, "click").mockImplementation(function (this: HTMLAnchorElement) {
-    if (last) saved.push({ name: this.download, blob: last, text: last.text() });
-  });
+  saved = catchDownloads();
 });
 
 /** Presses the button that opens the file dialog, and chooses a file in it. */
@@ -51,7 +43,7 @@ describe("saving a backup", () => {
       await screen.findByText(/Last backup Wed 25 Nov 2026, today\. No lap added since\./),
     ).toBeVisible();
     expect(saved[0]?.name).toBe("Lap-Ledger-My-logbook-2026-11-25.json");
-    const backup = JSON.parse((await saved[0]?.text) ?? "");
+    const backup = JSON.parse((await saved[0]?.blob.text()) ?? "");
     expect(backup.counts).toMatchObject({ cars: 1, tracks: 1, combos: 1, sessions: 1, runs: 1 });
   });
 });
@@ -86,7 +78,7 @@ describe("the backup button of a fault", () => {
     await waitFor(() => expect(saved).toHaveLength(1));
     await waitFor(() => expect(save).toBeEnabled());
     expect(screen.getAllByText(/Backup handed to this browser’s downloads/)).not.toHaveLength(0);
-    expect(JSON.parse((await saved[0]?.text) ?? "").counts).toMatchObject({ sessions: 1 });
+    expect(JSON.parse((await saved[0]?.blob.text()) ?? "").counts).toMatchObject({ sessions: 1 });
   });
 
   it("says so when the logbook has gone, and offers no empty file", async () => {
@@ -119,7 +111,7 @@ describe("restoring", () => {
     const { user } = await renderAt("#/data", <DataScreen />, anEvening);
     await user.click(await screen.findByRole("button", { name: "Save a backup" }));
     await screen.findByText(/today/);
-    await choose(user, aFile((await saved[0]?.text) ?? ""));
+    await choose(user, aFile((await saved[0]?.blob.text()) ?? ""));
     const preview = await screen.findByRole("table", { name: "What the backup holds" });
     expect(within(preview).getByRole("row", { name: "laps 2" })).toBeVisible();
     expect(screen.getByRole("textbox", { name: "Name of the restored logbook" })).toHaveValue(
@@ -160,7 +152,7 @@ describe("restoring", () => {
     const { user } = await renderAt("#/data", <DataScreen />, anEvening);
     await user.click(await screen.findByRole("button", { name: "Save a backup" }));
     await screen.findByText(/today/);
-    const backup = JSON.parse((await saved[0]?.text) ?? "");
+    const backup = JSON.parse((await saved[0]?.blob.text()) ?? "");
     delete backup.sha256;
     backup.tables.runs[0].laps[0].ms = "1:23";
     await choose(user, aFile(JSON.stringify(backup)));
@@ -175,7 +167,7 @@ describe("restoring", () => {
     const { user } = await renderAt("#/data", <DataScreen />, anEvening);
     await user.click(await screen.findByRole("button", { name: "Save a backup" }));
     await screen.findByText(/today/);
-    const backup = JSON.parse((await saved[0]?.text) ?? "");
+    const backup = JSON.parse((await saved[0]?.blob.text()) ?? "");
     delete backup.sha256;
     const [track] = backup.tables.tracks;
     backup.tables.combos.push({

@@ -1,8 +1,9 @@
 import { screen, within } from "@testing-library/react";
-import { beforeEach, expect, it, vi } from "vitest";
+import { beforeEach, expect, it } from "vitest";
 import { addCombo, addLap, endSession, type Logbook, setTarget, startSession } from "#db";
 import { DataScreen } from "../../../../src/screens/data/DataScreen.tsx";
 import { aLap } from "../../../support/aLap.ts";
+import { catchDownloads } from "../../../support/downloads.ts";
 import { renderAt } from "../../../support/renderAt.tsx";
 
 async function anEvening(book: Logbook) {
@@ -23,24 +24,15 @@ async function anEvening(book: Logbook) {
   await setTarget(book, { comboId, kind: "best", value: 82_500, setOn: "2026-11-25", by: "2026-12-24" });
 }
 
-const saved: { name: string; bytes: Promise<ArrayBuffer> }[] = [];
+let saved: ReturnType<typeof catchDownloads>;
 
 beforeEach(() => {
-  saved.length = 0;
-  let last: Blob | undefined;
-  URL.createObjectURL = (blob: Blob) => {
-    last = blob;
-    return "blob:here";
-  };
-  URL.revokeObjectURL = () => undefined;
-  vi.spyOn(HTMLAnchorElement.prototype, "click").mockImplementation(function (this: HTMLAnchorElement) {
-    if (last) saved.push({ name: this.download, bytes: last.arrayBuffer() });
-  });
+  saved = catchDownloads();
 });
 
 const part = () => within(screen.getByRole("region", { name: "Export" }));
 async function text() {
-  return new TextDecoder("utf-8", { ignoreBOM: true }).decode(await saved.at(-1)?.bytes);
+  return new TextDecoder("utf-8", { ignoreBOM: true }).decode(await saved.at(-1)?.blob.arrayBuffer());
 }
 
 it("saves laps with a decimal comma, separated by semicolons, as the driver chose", async () => {
