@@ -3,7 +3,7 @@ import type { ForecastKind, TargetOutlook } from "#stats";
 import { sayChance } from "./chance.ts";
 import { asSentence, counted, listed } from "./counted.ts";
 import { sayExpected } from "./outlook.ts";
-import { sayTooFew } from "./reason.ts";
+import { sayReason, sayTooFew } from "./reason.ts";
 import { sayLevel } from "./usualLap.ts";
 
 /** The word for a number of futures in 20, up to each bound; beyond the last "almost surely". */
@@ -73,11 +73,11 @@ export function sayTargetRests({
 }
 
 /**
- * Why there is no forecast.
- * @example "Not enough sessions with 5 pace laps for a forecast yet: 2 of 3."
+ * Why there is no forecast: other figures need other numbers of sessions, so it says what for.
+ * @example "No forecast yet: it needs 3 sessions with 5 pace laps each, has 2."
  */
 export function sayNoForecast(reason: Reason): string {
-  return `${sayTooFew(reason)}.`;
+  return "needs" in reason ? `No forecast yet: it ${sayReason(reason)}.` : `${sayTooFew(reason)}.`;
 }
 
 /** What a chance means and how far it has been found true (test/calibration), for whoever asks. */

@@ -87,7 +87,7 @@ describe("the rest of a target's outlook", () => {
 
   it("tells exactly what is missing", () =>
     expect(sayNoForecast({ needs: 3, of: "session", each: { needs: 5, of: "pace lap" }, has: 2 })).toBe(
-      "Not enough sessions with 5 pace laps each yet: 2 of 3.",
+      "No forecast yet: it needs 3 sessions with 5 pace laps each, has 2.",
     ));
 });
 

@@ -57,7 +57,9 @@ describe("the outlook of an open target", () => {
 
   it("says how many sessions are missing", async () => {
     await renderAt("#/targets", targets, withTarget(2, 84_000));
-    expect(await screen.findByText("Not enough sessions with 5 pace laps each yet: 2 of 3.")).toBeVisible();
+    expect(
+      await screen.findByText("No forecast yet: it needs 3 sessions with 5 pace laps each, has 2."),
+    ).toBeVisible();
     expect(screen.queryByText(/of 20 futures/)).not.toBeInTheDocument();
   });
 
@@ -117,6 +119,8 @@ describe("suggestions in the form", () => {
   it("says how many sessions are missing", async () => {
     const { user } = await renderAt("#/targets", targets, sessions(1));
     const form = await openForm(user);
-    expect(await form.findByText("Not enough sessions with 5 pace laps each yet: 1 of 3.")).toBeVisible();
+    expect(
+      await form.findByText("No forecast yet: it needs 3 sessions with 5 pace laps each, has 1."),
+    ).toBeVisible();
   });
 });
