@@ -1,11 +1,13 @@
-import type { SuggestedTarget, SuggestedTargets } from "#stats";
+import type { ForecastKind, SuggestedTarget, SuggestedTargets } from "#stats";
 import { targetFigure } from "./targets.ts";
 
 const FUTURES = 20;
 
-function futuresOf({ chance }: SuggestedTarget, isFirst: boolean): string {
+/** How many futures reach it; a usual lap in one session, which the target itself does not count as reached. */
+function futuresOf({ chance }: SuggestedTarget, kind: ForecastKind, isFirst: boolean): string {
   const futures = `${Math.round(chance * FUTURES)} of ${FUTURES}`;
-  return isFirst ? `(reached in ${futures} futures)` : `(${futures})`;
+  if (!isFirst) return `(${futures})`;
+  return `(${kind === "median" ? "reached in one session" : "reached"} in ${futures} futures)`;
 }
 
 /**
@@ -14,15 +16,22 @@ function futuresOf({ chance }: SuggestedTarget, isFirst: boolean): string {
  */
 export function suggestionParts(
   { fair, stretch }: Pick<SuggestedTargets, "fair" | "stretch">,
-  kind: "best" | "median",
+  kind: ForecastKind,
 ): readonly (string | SuggestedTarget)[] {
   if (fair !== undefined) {
     const first = ["A fair target by that date:", fair];
     return stretch === undefined || stretch.ms === fair.ms
-      ? [...first, `${futuresOf(fair, true)}.`]
-      : [...first, `${futuresOf(fair, true)}; a stretch:`, stretch, `${futuresOf(stretch, false)}.`];
+      ? [...first, `${futuresOf(fair, kind, true)}.`]
+      : [
+          ...first,
+          `${futuresOf(fair, kind, true)}; a stretch:`,
+          stretch,
+          `${futuresOf(stretch, kind, false)}.`,
+        ];
   }
   const most = stretch === undefined ? 4 : 10;
   const bound = `At most ${most} of ${FUTURES} futures bring a faster ${targetFigure({ kind })} by that date than you have driven.`;
-  return stretch === undefined ? [bound] : [`${bound} A stretch:`, stretch, `${futuresOf(stretch, true)}.`];
+  return stretch === undefined
+    ? [bound]
+    : [`${bound} A stretch:`, stretch, `${futuresOf(stretch, kind, true)}.`];
 }

@@ -115,6 +115,11 @@ describe("targets worth setting", () => {
     ],
   ])("%o", (suggested, sentence) => expect(say(suggested)).toBe(sentence));
 
+  it("are reached in one session where they are usual laps: the target itself asks for the level", () =>
+    expect(say({ fair, stretch }, "median")).toBe(
+      "A fair target by that date: 1:23.90 (reached in one session in 10 of 20 futures); a stretch: 1:23.64 (4 of 20).",
+    ));
+
   it("each time stands beside its own chance", () =>
     fc.assert(
       fc.property(
