@@ -6,6 +6,8 @@ const day = 86_400_000;
 const lapsOfRun = 10;
 const runsOfSession = 5;
 const start = Date.UTC(2020, 0, 1, 18);
+/** Written down afterwards: what a clock of before the app has dated would stand in no figure. */
+const writtenAt = Date.UTC(2026, 5, 1);
 
 /**
  * The backup of a logbook with so many laps of one combo: sessions of five runs of ten laps, one a day, the last one
@@ -19,7 +21,7 @@ export function backupWithLaps(laps: number): Promise<string> {
     const tail = made.toString(16).padStart(12, "0");
     return `${time.slice(0, 8)}-${time.slice(8)}-7000-8000-${tail}`;
   };
-  const stamps = (at: number) => ({ id: id(at), createdAt: at, updatedAt: at });
+  const stamps = (at: number) => ({ id: id(at), createdAt: writtenAt, updatedAt: writtenAt });
   const car = { ...stamps(start), name: "club hatch" };
   const track = { ...stamps(start), name: "Marlow Fen" };
   const layout = { ...stamps(start), trackId: track.id, name: "", corners: [] };
