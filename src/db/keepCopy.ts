@@ -1,4 +1,5 @@
 import { faultOf } from "./fault.ts";
+import { inTransaction } from "./inTransaction.ts";
 import { keptCopies } from "./keptCopies.ts";
 import type { KeptBecause, KeptCopy, Shelf, ShelvedLogbook } from "./shelf.ts";
 import { daysOpened } from "./shelvedLogbooks.ts";
@@ -18,37 +19,31 @@ export interface NewCopy extends Omit<KeptCopy, "id" | "bytes" | "madeAt" | "n" 
  */
 export async function keepCopy(shelf: Shelf, { packed, ...copy }: NewCopy): Promise<KeptCopy> {
   const { logbooks, kept, packs } = shelf;
-  let native: IDBTransaction | undefined;
-  try {
-    return await shelf.database.transaction("rw", logbooks, kept, packs, async (transaction) => {
-      native = transaction.idbtrans;
-      const all = await keptCopies(shelf, copy.logbook);
-      const alike = all.filter(({ why }) => why === copy.why);
-      const newest = alike[0] && (await packs.get(alike[0].id));
-      if (alike[0] && newest && isSameBytes(newest.packed, packed)) {
-        const same = { ...alike[0], ...(copy.mark !== undefined && { mark: copy.mark }) };
-        await kept.put(same);
-        return same;
-      }
-      const logbook = await logbooks.get(copy.logbook);
-      const row: KeptCopy = {
-        ...copy,
-        id: shelf.newId(),
-        madeAt: shelf.clock(),
-        n: 1 + (all[0]?.n ?? 0),
-        ...(logbook && { openDay: daysOpened(logbook) }),
-        bytes: packed.length,
-      };
-      await packs.add({ id: row.id, packed });
-      await kept.add(row);
-      const room = most[copy.why];
-      if (room !== undefined) await forget(shelf, alike.slice(room - 1));
-      return row;
-    });
-  } catch (error) {
-    // A request that falls with its transaction only says "aborted"; the transaction knows the reason.
-    throw faultOf(error, "State of the logbook not kept", native?.error);
-  }
+  const tables = [logbooks.name, kept.name, packs.name];
+  return inTransaction(shelf.database, tables, "State of the logbook not kept", async () => {
+    const all = await keptCopies(shelf, copy.logbook);
+    const alike = all.filter(({ why }) => why === copy.why);
+    const newest = alike[0] && (await packs.get(alike[0].id));
+    if (alike[0] && newest && isSameBytes(newest.packed, packed)) {
+      const same = { ...alike[0], ...(copy.mark !== undefined && { mark: copy.mark }) };
+      await kept.put(same);
+      return same;
+    }
+    const logbook = await logbooks.get(copy.logbook);
+    const row: KeptCopy = {
+      ...copy,
+      id: shelf.newId(),
+      madeAt: shelf.clock(),
+      n: 1 + (all[0]?.n ?? 0),
+      ...(logbook && { openDay: daysOpened(logbook) }),
+      bytes: packed.length,
+    };
+    await packs.add({ id: row.id, packed });
+    await kept.add(row);
+    const room = most[copy.why];
+    if (room !== undefined) await forget(shelf, alike.slice(room - 1));
+    return row;
+  });
 }
 
 /**

@@ -173,13 +173,26 @@ export const rooms = {
         "useLoadDemo",
         "useRemoveLogbook",
       ],
-      ["backups", "errandHooks", "useLeaveDemo"].map((name) => `components/live/${name}.test.tsx`),
+      [
+        ...["backups", "putDatesRight", "useErrand", "useIncoming", "useLeaveDemo", "useLoadDemo"],
+        "useRemoveLogbook",
+      ].map((name) => `components/live/${name}.test.tsx`),
     ),
     isOnPage: true,
   },
   "db/book": ofDbFiles(
     [
-      ...["derived", "dump", "fault", "idMaker", "logbook", "nativeVersion", "openAsItIs", "rawRows"],
+      ...[
+        "derived",
+        "dump",
+        "fault",
+        "idMaker",
+        "inTransaction",
+        "logbook",
+        "nativeVersion",
+        "openAsItIs",
+        "rawRows",
+      ],
       ...["readAround", "restore", "status", "unreadable"],
     ],
     [

@@ -1,6 +1,6 @@
 import type { IndexableType, Transaction } from "dexie";
 import { type AsideRow, type Id, type TableName, tableNames } from "#domain";
-import { faultOf } from "../fault.ts";
+import { inTransaction } from "../inTransaction.ts";
 import type { Logbook } from "../logbook.ts";
 import { markSessions } from "../putDifference.ts";
 import type { UnreadableRow } from "../unreadable.ts";
@@ -23,20 +23,13 @@ export async function takeOut(book: Logbook, rows: readonly UnreadableRow[]): Pr
     const store = (table === "laps" ? "runs" : table) as TableName | "digests";
     if (aside !== undefined) stores.set(`${store} ${key}`, { store, key: key as IndexableType });
   }
-  let native: IDBTransaction | undefined;
-  try {
-    await book.database.transaction("rw", [...tableNames, "digests", "aside"], async (transaction) => {
-      native = transaction.idbtrans;
-      readUnchecked(native);
-      const sessions = new Set<Id>();
-      for (const { store, key } of stores.values())
-        for (const id of await takeOutOne(transaction, store, key)) sessions.add(id);
-      await markSessions(makeWriter(transaction, book.clock(), book.newId), sessions);
-    });
-  } catch (error) {
-    // A request that falls with its transaction only says "aborted"; the transaction knows the reason.
-    throw faultOf(error, notDone, native?.error);
-  }
+  await inTransaction(book.database, [...tableNames, "digests", "aside"], notDone, async (transaction) => {
+    readUnchecked(transaction.idbtrans);
+    const sessions = new Set<Id>();
+    for (const { store, key } of stores.values())
+      for (const id of await takeOutOne(transaction, store, key)) sessions.add(id);
+    await markSessions(makeWriter(transaction, book.clock(), book.newId), sessions);
+  });
   book.unreadable.forget(rows);
 }
 

@@ -1,9 +1,11 @@
-import { type Id, type Run, type Stamped, type TableName, tableNames } from "#domain";
+import { type Id, type Run, type Stamped, tableNames } from "#domain";
 import { pastBadRows } from "../edge/pastBadRows.ts";
-import { faultOf } from "../fault.ts";
+import { inTransaction } from "../inTransaction.ts";
 import type { Logbook } from "../logbook.ts";
 import type { WaitingSince } from "../shelf.ts";
 import { refuseUnlessOpen } from "./refuseUnlessOpen.ts";
+
+const notDone = "Deleted rows not removed";
 
 /** Days on which the logbook must have been opened since a deletion before it is for good. */
 export const daysKept = 30;
@@ -22,52 +24,44 @@ export interface Purged {
  * @param day how many days the logbook has been opened on
  */
 export async function purgeDeleted(book: Logbook, waiting: WaitingSince, day: number): Promise<Purged> {
-  refuseUnlessOpen(book, "Deleted rows not removed");
-  const rw: TableName[] = [...tableNames];
-  let native: IDBTransaction | undefined;
-  try {
-    return await pastBadRows(book, () =>
-      book.database.transaction("rw", rw, async (transaction) => {
-        native = transaction.idbtrans;
-        const still = new Map<Id, { readonly deletedAt: number; readonly day: number }>();
-        const over = new Set<Id>();
-        const look = ({ id, deletedAt }: Pick<Stamped, "id" | "deletedAt">) => {
-          if (deletedAt === undefined) return;
-          const before = waiting.get(id);
-          const since = before?.deletedAt === deletedAt ? before.day : day;
-          if (day - since >= daysKept) over.add(id);
-          else still.set(id, { deletedAt, day: since });
-        };
-        for (const table of tableNames)
-          await transaction
-            .table<Stamped>(table)
-            .toCollection()
-            .each((row) => {
-              look(row);
-              if (table === "runs") (row as Run).laps.forEach(look);
-            });
-        if (over.size === 0) return { removed: 0, waiting: still };
-        let removed = 0;
-        for (const table of tableNames)
-          removed += await transaction
-            .table(table)
-            .where(":id")
-            .anyOf([...over])
-            .delete();
+  refuseUnlessOpen(book, notDone);
+  return pastBadRows(book, () =>
+    inTransaction(book.database, tableNames, notDone, async (transaction) => {
+      const still = new Map<Id, { readonly deletedAt: number; readonly day: number }>();
+      const over = new Set<Id>();
+      const look = ({ id, deletedAt }: Pick<Stamped, "id" | "deletedAt">) => {
+        if (deletedAt === undefined) return;
+        const before = waiting.get(id);
+        const since = before?.deletedAt === deletedAt ? before.day : day;
+        if (day - since >= daysKept) over.add(id);
+        else still.set(id, { deletedAt, day: since });
+      };
+      for (const table of tableNames)
         await transaction
-          .table<Run>("runs")
+          .table<Stamped>(table)
           .toCollection()
-          .filter((run) => run.laps.some(({ id }) => over.has(id)))
-          .modify((run, place) => {
-            const laps = run.laps.filter(({ id }) => !over.has(id));
-            removed += run.laps.length - laps.length;
-            place.value = { ...run, laps };
+          .each((row) => {
+            look(row);
+            if (table === "runs") (row as Run).laps.forEach(look);
           });
-        return { removed, waiting: still };
-      }),
-    );
-  } catch (error) {
-    // As in `write`: a request that falls with its transaction does not know why.
-    throw faultOf(error, "Deleted rows not removed", native?.error);
-  }
+      if (over.size === 0) return { removed: 0, waiting: still };
+      let removed = 0;
+      for (const table of tableNames)
+        removed += await transaction
+          .table(table)
+          .where(":id")
+          .anyOf([...over])
+          .delete();
+      await transaction
+        .table<Run>("runs")
+        .toCollection()
+        .filter((run) => run.laps.some(({ id }) => over.has(id)))
+        .modify((run, place) => {
+          const laps = run.laps.filter(({ id }) => !over.has(id));
+          removed += run.laps.length - laps.length;
+          place.value = { ...run, laps };
+        });
+      return { removed, waiting: still };
+    }),
+  );
 }

@@ -1,6 +1,7 @@
 import { tableNames } from "#domain";
 import { pastBadRows } from "../edge/pastBadRows.ts";
 import { faultOf, isLostConnection } from "../fault.ts";
+import { inTransaction } from "../inTransaction.ts";
 import type { Logbook } from "../logbook.ts";
 import { markDigests } from "./markDigests.ts";
 import { refuseUnlessOpen } from "./refuseUnlessOpen.ts";
@@ -32,21 +33,20 @@ class NeverBegun extends Error {}
 
 async function attempt<R>(book: Logbook, notDone: string, work: (writer: Writer) => Promise<R>): Promise<R> {
   refuseUnlessOpen(book, notDone);
-  let native: IDBTransaction | undefined;
+  // Where a table has been added that is in no list of rows yet, a merge reads it all the same.
+  const tables = [...tableNames, "digests", "aside", ...Object.keys(book.unknownTables)];
+  let hasBegun = false;
   try {
-    // Where a table has been added that is in no list of rows yet, a merge reads it all the same.
-    const tables = [...tableNames, "digests", "aside", ...Object.keys(book.unknownTables)];
-    return await book.database.transaction("rw", tables, async (transaction) => {
-      native = transaction.idbtrans;
+    return await inTransaction(book.database, tables, notDone, async (transaction) => {
+      hasBegun = true;
       const writer = makeWriter(transaction, book.clock(), book.newId);
       const result = await work(writer);
       await markDigests(writer);
       return result;
     });
   } catch (error) {
-    if (native === undefined && isLostConnection(error)) throw new NeverBegun(notDone, { cause: error });
-    // A request that falls with its transaction only says "aborted"; the transaction knows the reason.
-    throw faultOf(error, notDone, native?.error);
+    if (!hasBegun && isLostConnection(error)) throw new NeverBegun(notDone, { cause: error });
+    throw error;
   }
 }
 
