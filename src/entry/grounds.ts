@@ -51,12 +51,13 @@ export function groundOf(
     like.session.length >= fewestForUsual || page.length > 0 || here.length > 0 || isPbOlder;
   const isPart = like.run.length >= leastForSpread && like.run.length < like.session.length;
   if (isPart) return ownGround("this run's usual lap", like.run, true);
-  if (counts(like.session)) return ownGround(namesOfSession(like.session), like.session, sessionIsSure);
-  if (counts(page))
-    return ownGround(page.length === 2 ? "your laps here" : "your usual lap here", page, true);
+  const ofSession = nameOf(like.session, "this session's usual lap", "this session's laps");
+  const ofPage = nameOf(page, "your usual lap here", "your laps here");
+  if (counts(like.session)) return ownGround(ofSession, like.session, sessionIsSure);
+  if (counts(page)) return ownGround(ofPage, page, true);
   if (pbMs !== undefined && isPace && isDry) return ownGround("your PB", [pbMs], true);
-  if (like.session.length > 0) return ground(namesOfSession(like.session), usualOf(like.session));
-  if (page.length > 0) return ground("your usual lap here", usualOf(page));
+  if (like.session.length > 0) return ground(ofSession, usualOf(like.session));
+  if (page.length > 0) return ground(ofPage, usualOf(page));
   if (here.length > 0) return ground("your other laps here", usualOf(here));
   if (pbMs !== undefined) return ground("your PB", pbMs);
   if (layout.length > 0)
@@ -68,8 +69,7 @@ export function groundOf(
 }
 
 /** Two laps are judged by each for itself, and neither is their usual lap. */
-const namesOfSession = ({ length }: readonly number[]) =>
-  length === 2 ? "this session's laps" : "this session's usual lap";
+const nameOf = ({ length }: readonly number[], usual: string, both: string) => (length === 2 ? both : usual);
 
 /** Of two laps the faster one is believed: a lap may take any time longer than it should, but not shorter. */
 const usualOf = (sorted: readonly number[]) =>

@@ -176,6 +176,7 @@ export type {
 export type { RunFinding } from "./run/runFinding.ts";
 export { type RunReport, type RunReportInput, runReport } from "./run/runReport.ts";
 export { type RunTimes, runTimes } from "./run/runTimes.ts";
+export { type CountedSession, countSession } from "./session/countSession.ts";
 export {
   type SessionChart,
   type SessionReport,

@@ -11,6 +11,8 @@ export interface RangeRow {
   readonly value: number;
   readonly low: number;
   readonly high: number;
+  /** Both ends in words, where they are rounded otherwise than the value. */
+  readonly ends?: readonly [low: string, high: string];
   /** In grey: what it is compared with. */
   readonly soft?: boolean;
 }

@@ -5,8 +5,6 @@ import type { RangeRow } from "./RangeRows.tsx";
 export interface RangeWords {
   /** A value with its unit, as read in table and point. */
   readonly say: (value: number) => string;
-  /** The ends of an interval with their unit, where they are rounded otherwise. */
-  readonly sayEnds?: (row: RangeRow) => readonly [low: string, high: string];
   /** Unit in the heading of the CSV file: "s", "percent". */
   readonly csvUnit: string;
   /** What a value is divided by there. */
@@ -14,8 +12,8 @@ export interface RangeWords {
 }
 
 /** The ends of a row's interval in words. */
-export function endsOf(row: RangeRow, { say, sayEnds }: RangeWords): readonly [low: string, high: string] {
-  return sayEnds?.(row) ?? [say(row.low), say(row.high)];
+export function endsOf({ low, high, ends }: RangeRow, { say }: Pick<RangeWords, "say">) {
+  return ends ?? ([say(low), say(high)] as const);
 }
 
 /** Figures with their intervals. */

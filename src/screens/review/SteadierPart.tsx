@@ -6,7 +6,6 @@ import {
   sayNearTheBest,
   sayShareBefore,
   scatterShiftSays,
-  shareEnds,
   steadinessReading,
   steadinessTitle,
 } from "#words";
@@ -52,10 +51,6 @@ export default function SteadierPart({ looked, marginPercent }: SteadierPartProp
         axisTitle="percent of laps, and the range 9 in 10 sure"
         axisOf={(values) => percentTicks(values)}
         say={(percent) => `${Math.round(percent)} %`}
-        sayEnds={({ low, high }) => {
-          const [from, to] = shareEnds({ low: low / 100, high: high / 100 });
-          return [`${from} %`, `${to} %`];
-        }}
         csvUnit="percent"
       />
       <LeftOut onSessions={onSessions}>

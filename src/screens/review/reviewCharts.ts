@@ -3,7 +3,7 @@ import type { BestStep, CurvePoint, ProgressData, ProgressTarget } from "#charts
 import type { RangeRow } from "#charts/rangeRows/RangeRows.tsx";
 import { addDays, type CalendarDate, daysBetween, formatLapTime, type Target } from "#domain";
 import type { ComboReview, Share, TargetState } from "#stats";
-import { factorNames, toldDifferences } from "#words";
+import { factorNames, shareEnds, toldDifferences } from "#words";
 import type { Looked } from "./looked.ts";
 import type { Days } from "./periods.ts";
 
@@ -120,10 +120,14 @@ export function sharesBefore({ against, before }: ComboReview): ComboReview["bef
 
 /** Shares of clean laps and of laps near their session's best, now and before, in percent. */
 export function shareRows(review: ComboReview, marginPercent: number): RangeRow[] {
-  const row = (id: string, label: string, share: Share | undefined, soft: boolean): RangeRow[] =>
-    share === undefined
-      ? []
-      : [{ id, label, value: share.share * 100, low: share.low * 100, high: share.high * 100, soft }];
+  const row = (id: string, label: string, share: Share | undefined, soft: boolean): RangeRow[] => {
+    if (share === undefined) return [];
+    const [low, high] = shareEnds(share);
+    const ends = [`${low} %`, `${high} %`] as const;
+    return [
+      { id, label, value: share.share * 100, low: share.low * 100, high: share.high * 100, ends, soft },
+    ];
+  };
   const near = `within ${marginPercent} % of the session's best`;
   return [
     ...row("clean", "clean, now", review.cleanShare, false),

@@ -58,25 +58,14 @@ export function acrossCombos(combos: readonly ComboForLine[], today: CalendarDat
   return combos
     .flatMap((combo) => {
       const standing = comboStanding({ ...combo, today });
-      const digests = onPage(standing.page, combo.digests)
-        .filter(isDrivenSession)
-        .toSorted((a, b) => a.startedAt - b.startedAt);
-      const [first, last] = [digests[0], digests.at(-1)];
+      const driven = combo.digests.filter(isDrivenSession).toSorted((a, b) => a.startedAt - b.startedAt);
+      const digests = onPage(standing.page, driven);
+      const [first, last] = [driven[0], digests.at(-1)];
       return first === undefined || last === undefined
         ? []
-        : [lineOf({ ...combo, digests, standing }, firstOf(combo.digests) ?? first, last, today)];
+        : [lineOf({ ...combo, digests, standing }, first, last, today)];
     })
     .toSorted((a, b) => b.lastAt - a.lastAt);
-}
-
-/** The session in which the combo was driven first, on whatever page. */
-function firstOf(digests: readonly SessionDigest[]): SessionDigest | undefined {
-  return digests
-    .filter(isDrivenSession)
-    .reduce<SessionDigest | undefined>(
-      (first, digest) => (first === undefined || digest.startedAt < first.startedAt ? digest : first),
-      undefined,
-    );
 }
 
 function lineOf(

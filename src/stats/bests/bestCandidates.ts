@@ -18,6 +18,8 @@ export interface BestCandidate {
   readonly isOdd?: true | undefined;
 }
 
+type Time = Pick<BestCandidate, "ms" | "decimals">;
+
 /**
  * The laps of a session that can be a step of any personal-best line: those whose latest possible time is below that
  * of every clean lap before them in the session. A lap of a warm-up or a drill keeps none of the others out, because it
@@ -31,27 +33,30 @@ export function bestCandidates(
   let bound = Number.POSITIVE_INFINITY;
   let boundOfAll = Number.POSITIVE_INFINITY;
   let at = startedAt;
-  const offer = (candidate: BestCandidate) => {
-    const latest = latestMs(candidate);
-    const isSure = mayTakeBest(candidate.kind, false);
+  // Most laps are none, so one is put together only when it is.
+  const offer = (kind: RunKind, time: Time, make: () => BestCandidate) => {
+    const latest = latestMs(time);
+    const isSure = mayTakeBest(kind, false);
     if (latest >= (isSure ? bound : boundOfAll)) return;
     if (isSure) bound = latest;
     boundOfAll = Math.min(boundOfAll, latest);
-    candidates.push(candidate);
+    candidates.push(make());
   };
   session.runs.forEach((run, index) => {
     const laps = session.laps.filter((placed) => placed.run === index);
     for (const placed of laps) {
       at = placed.at;
-      if (placed.mayBeBest) offer(candidateOf(placed, run));
+      if (placed.mayBeBest) offer(run.kind, timeOf(placed), () => candidateOf(placed, run));
     }
     const { bestMs, bestDecimals = 3, isOdd } = run.summary ?? {};
     if (bestMs === undefined) return;
     const best = { ...placeOf(run), lapId: run.id, isSummary: true, at, ms: bestMs, decimals: bestDecimals };
-    offer(isOdd ? { ...best, isOdd } : best);
+    offer(run.kind, best, () => (isOdd ? { ...best, isOdd } : best));
   });
   return candidates;
 }
+
+const timeOf = ({ lap }: PlacedLap): Time => ({ ms: lap.ms as number, decimals: lap.decimals ?? 3 });
 
 const placeOf = ({ id, sessionId, kind }: Run) => ({ runId: id, sessionId, kind });
 
@@ -61,8 +66,7 @@ function candidateOf(placed: PlacedLap, run: Run): BestCandidate {
     lapId: placed.lap.id,
     isSummary: false,
     at: placed.at,
-    ms: placed.lap.ms as number,
-    decimals: placed.lap.decimals ?? 3,
+    ...timeOf(placed),
     ...(placed.lap.isOdd && { isOdd: true }),
   };
 }

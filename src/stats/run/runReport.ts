@@ -17,6 +17,7 @@ import { mayTakeBest } from "../bests/mayTakeBest.ts";
 import type { Choices } from "../laps/choices.ts";
 import { type PlacedLap, placedRun } from "../laps/sessionLaps.ts";
 import { rankSumTest } from "../rigTests/rankSumTest.ts";
+import { ofCleanLaps } from "./ofCleanLaps.ts";
 import { pointedAtLaps } from "./pointedAtLaps.ts";
 import type { AgainstBest, AgainstRun, AgainstTarget, KnownTime, RunFigures } from "./runFigures.ts";
 import { type RunFinding, runFinding } from "./runFinding.ts";
@@ -51,14 +52,15 @@ export function runReport(input: RunReportInput): RunReport {
   const { placed: laps, counted, ...figures } = runTimes(run, preferences);
   const { isPace, best } = figures;
   const times = counted.map((placed) => placed.lap.ms as number);
+  const trend = runTrend(
+    counted.map((placed) => ({ number: placed.index + 1, ms: placed.lap.ms as number })),
+    CONFIDENCE,
+  );
   const report: RunFigures = {
     ...figures,
     isGuest: run.guest !== undefined,
     counts: countsOf(run, laps),
-    trend: runTrend(
-      counted.map((placed) => ({ number: placed.index + 1, ms: placed.lap.ms as number })),
-      CONFIDENCE,
-    ),
+    trend: isPace ? trend : ofCleanLaps(trend),
     mistakes: Math.max(laps.filter((placed) => placed.isMistake).length, run.summary?.off ?? 0),
     againstRunBefore: againstRunBefore(notCompared(run, laps), isPace ? times : [], runsBefore, preferences),
     againstTarget: againstTarget(run, figures, counted, targetMs),
@@ -81,8 +83,10 @@ function countsOf(run: Run, laps: readonly PlacedLap[]) {
 }
 
 function notCompared(run: Run, laps: readonly PlacedLap[]): NotCompared | undefined {
-  if (run.kind === "race") return standsApart(run) ?? "race";
-  return standsApart(run) ?? (isPartlyWritten(run, laps.length) ? "partly written" : undefined);
+  const apart = standsApart(run);
+  if (apart !== undefined) return apart;
+  if (run.kind === "race") return "race";
+  return isPartlyWritten(run, laps.length) ? "partly written" : undefined;
 }
 
 function againstRunBefore(

@@ -4,6 +4,7 @@ import { fastestOf } from "../bests/fastestOf.ts";
 import type { Choices } from "../laps/choices.ts";
 import { type PlacedLap, placedRun } from "../laps/sessionLaps.ts";
 import { paceFigures } from "../pace/paceFigures.ts";
+import { ofCleanLaps } from "./ofCleanLaps.ts";
 import type { KnownTime, RunFigures } from "./runFigures.ts";
 
 /** Best, usual lap and scatter of one run, and the laps they are of. */
@@ -44,14 +45,6 @@ export function runTimes(run: Run, choices: Choices): RunTimes {
 /** Whether a run is read by its pace laps. */
 export function hasPace(run: Run, placed: readonly PlacedLap[]): boolean {
   return run.guest === undefined && placed.some(({ place }) => place === "pace");
-}
-
-/** In a run that is read by its clean laps, pace laps are no reason. */
-function ofCleanLaps<T>(figure: Figure<T>): Figure<T> {
-  if (figure.known || !("needs" in figure.reason)) return figure;
-  const { of } = figure.reason;
-  const clean = of === "pace lap" ? "clean lap" : of === "exact pace lap" ? "exact clean lap" : of;
-  return unknown({ ...figure.reason, of: clean });
 }
 
 /** A race begins at a stand: its first lap tells nothing of the pace (common practice, no source). */

@@ -97,6 +97,12 @@ describe("figures of a run", () => {
     });
   });
 
+  it("a wet run that is too short lacks clean laps, not pace laps", () => {
+    const found = report({ run: aRun(1, even(3), { surface: "wet" }) });
+    expect(found.scatter).toEqual({ known: false, reason: { needs: 5, of: "clean lap", has: 3 } });
+    expect(found.trend).toEqual({ known: false, reason: { needs: 6, of: "clean lap", has: 3 } });
+  });
+
   it("no laps give reasons only", () => {
     const found = report({ run: aRun(1, []) });
     for (const figure of [found.best, found.usual, found.scatter, found.trend, found.againstBest]) {
