@@ -1,11 +1,11 @@
 import { gunzipSync } from "node:zlib";
 import { act, waitFor } from "@testing-library/react";
 import { afterEach, beforeEach, expect, it, vi } from "vitest";
-import { addCombo, addLap, type BackupFolder, dump, LedgerFault, type Logbook, startSession } from "#db";
+import { type BackupFolder, dump, LedgerFault, startSession } from "#db";
 import { type SendOut, saveBackup, saveHeldRows, sendHere, useFolder } from "#live";
 import { useNotices } from "#state/notices.ts";
 import { handOverBackup } from "../../../src/live/handOverBackup.ts";
-import { aLap } from "../../support/aLap.ts";
+import { aLappedEvening } from "../../support/aLappedEvening.ts";
 import { catchDownloads } from "../../support/downloads.ts";
 import { hooksAt, press, said } from "../../support/hooksAt.tsx";
 import { failReadsOf } from "../../support/unreadableRows.ts";
@@ -22,12 +22,6 @@ afterEach(() => {
   vi.unstubAllGlobals();
 });
 
-async function anEvening(book: Logbook) {
-  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
-  const { runId } = await startSession(book, { comboId, date: "2026-11-25", zone: "UTC" });
-  await addLap(book, { runId, id: book.newId(), lap: aLap(83_456) });
-}
-
 const failing: SendOut = async () => {
   throw new LedgerFault("failed", "Not done: the worker failed.");
 };
@@ -36,7 +30,7 @@ const lastBackup = async ({ shelf, entry }: Awaited<ReturnType<typeof hooksAt>>)
   (await shelf.logbooks.get(entry.name))?.lastBackupAt;
 
 it("a backup is handed to the downloads under the logbook's title and the day, and noted", async () => {
-  const page = await hooksAt(anEvening);
+  const page = await hooksAt(aLappedEvening);
   expect(await saveBackup(page, page.entry)).toBe(true);
   expect(saved.map(({ name }) => name)).toEqual(["Lap-Ledger-My-logbook-2026-11-25.json"]);
   expect(countsOf((await saved[0]?.blob.text()) ?? "")).toMatchObject({ sessions: 1, runs: 1 });
@@ -50,7 +44,7 @@ it("a backup is handed to the downloads under the logbook's title and the day, a
 });
 
 it("the day is that of the calendar where the driver is, just after midnight too", async () => {
-  const page = await hooksAt(anEvening);
+  const page = await hooksAt(aLappedEvening);
   page.clock.set(Date.parse("2026-11-25T23:30:00Z"));
   await saveBackup(page, page.entry);
   expect(saved[0]?.name).toBe("Lap-Ledger-My-logbook-2026-11-26.json");
@@ -61,7 +55,7 @@ for (const [where, sendOut] of [
   ["on the page, where its worker fails", failing],
 ] as const)
   it(`a small backup made ${where} is the same file, packed`, async () => {
-    const page = await hooksAt(anEvening, sendOut && { sendOut });
+    const page = await hooksAt(aLappedEvening, sendOut && { sendOut });
     const { file, unreadable } = await handOverBackup(page, page.entry, true);
     expect([file, unreadable]).toEqual(["Lap-Ledger-My-logbook-2026-11-25.json.gz", []]);
     const bytes = Buffer.from((await saved[0]?.blob.arrayBuffer()) ?? new ArrayBuffer());
@@ -72,7 +66,7 @@ for (const [where, sendOut] of [
 
 it("where its worker fails, or there is none, it is written on the page", async () => {
   for (const instead of [{ sendOut: failing }, { sendOut: undefined as never }]) {
-    const page = await hooksAt(anEvening, instead);
+    const page = await hooksAt(aLappedEvening, instead);
     const before = saved.length;
     expect(await saveBackup(page, page.entry)).toBe(true);
     expect(countsOf((await saved[before]?.blob.text()) ?? "")).toMatchObject({ sessions: 1 });
@@ -81,7 +75,7 @@ it("where its worker fails, or there is none, it is written on the page", async 
 });
 
 it("rows that cannot be read are named, three of them at most, and such a file is no backup to rely on", async () => {
-  const page = await hooksAt(anEvening);
+  const page = await hooksAt(aLappedEvening);
   const { runId } = await startSession(page.book, {
     comboId: (await page.book.tables.combos.toCollection().first())?.id ?? "",
     date: "2026-11-25",
@@ -114,7 +108,7 @@ it("rows that cannot be read are named, three of them at most, and such a file i
 });
 
 it("a backup that fails is said with its reason, and can be tried again", async () => {
-  const page = await hooksAt(anEvening, { sendOut: failing });
+  const page = await hooksAt(aLappedEvening, { sendOut: failing });
   const gone = { name: "no-such-book", title: "Gone" };
   expect(await saveBackup(page, gone)).toBe(false);
   expect(said()).toMatchObject([{ kind: "fault", text: expect.stringMatching(/\.$/) }]);
@@ -138,7 +132,7 @@ it("a backup that fails is said with its reason, and can be tried again", async 
 });
 
 it("what the tab still holds of a lost logbook is handed over as a file that is a backup", async () => {
-  const { surroundings, book } = await hooksAt(anEvening);
+  const { surroundings, book } = await hooksAt(aLappedEvening);
   const rows = await dump(book);
   await saveHeldRows(surroundings, rows, { title: "Evenings", schema: book.schema });
   expect(said()).toEqual([
@@ -166,7 +160,7 @@ async function withFolder(row?: Partial<BackupFolder>) {
     if (isHeld) await new Promise(() => undefined);
     return null;
   });
-  const page = await hooksAt(anEvening, { sendOut: sendOut as unknown as SendOut });
+  const page = await hooksAt(aLappedEvening, { sendOut: sendOut as unknown as SendOut });
   const { shelf, book } = page;
   const stored = () => shelf.folders.get(book.name);
   if (row !== undefined)
