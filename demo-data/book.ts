@@ -60,12 +60,12 @@ export function makeBook(): Book {
     rigTests: [
       makeGainTest(
         stamp,
-        comboIds.ashHatch,
+        comboIds.moorHatch,
         rigs,
         season.flatMap(({ testRunIds }) => testRunIds),
       ),
     ],
-    cornerReviews: makeReviews(stamp, comboIds.fenHatch, sessions),
+    cornerReviews: makeReviews(stamp, comboIds.ringHatch, sessions),
   };
   return { rows, names, rigs, season };
 }

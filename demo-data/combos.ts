@@ -1,7 +1,7 @@
 import type { RemarkKind } from "#domain";
 import type { Driver } from "./drivers.ts";
 
-export const comboKeys = ["fenHatch", "ashSingle", "fenTrainer", "ashHatch"] as const;
+export const comboKeys = ["ringHatch", "moorSingle", "ringTrainer", "moorHatch"] as const;
 export type ComboKey = (typeof comboKeys)[number];
 
 /** What is true of the made-up driver on one combo. */
@@ -22,30 +22,30 @@ const learner = { ...steadyHand, kind: "exponential" } as const;
 
 /** The four combos of the season. */
 export const combos: Readonly<Record<ComboKey, ComboTruth>> = {
-  fenHatch: {
+  ringHatch: {
     car: "club hatch",
-    track: "Marlow Fen",
+    track: "Varnholt Ring",
     shape: "improving",
     drivers: [{ ...learner, baseMs: 84_300, span: 0.034, paceOfLearning: 130 }],
     trouble: { 5: 9, 8: 3, 11: 3, 2: 1, 3: 1 },
   },
-  ashSingle: {
-    car: "single-seater 1600",
-    track: "Cold Ash Hill",
+  moorSingle: {
+    car: "junior single-seater",
+    track: "Tessemoor",
     shape: "flat",
     drivers: [{ ...flat, baseMs: 56_450 }],
     trouble: { 4: 4, 7: 2, 1: 1 },
   },
-  fenTrainer: {
-    car: "GT trainer",
-    track: "Marlow Fen",
+  ringTrainer: {
+    car: "endurance trainer",
+    track: "Varnholt Ring",
     shape: "sparse",
     drivers: [{ ...learner, baseMs: 76_100, span: 0.05, paceOfLearning: 60 }],
     trouble: { 5: 3, 9: 1 },
   },
-  ashHatch: {
+  moorHatch: {
     car: "club hatch",
-    track: "Cold Ash Hill",
+    track: "Tessemoor",
     shape: "light",
     drivers: [
       { ...learner, baseMs: 62_700, span: 0.012, paceOfLearning: 90 },
@@ -84,7 +84,7 @@ export const slower = {
 } as const;
 
 /** What ten days and more away cost at first, as a share of the lap, and in how many laps it halves. */
-export const afterBreak = { combo: "fenHatch", cost: 0.0045, lapsToHalve: 20 } as const;
+export const afterBreak = { combo: "ringHatch", cost: 0.0045, lapsToHalve: 20 } as const;
 
 /**
  * What the changes of the rig did. The gain helped in the club hatch, whose steering had been cut off at the old one;

@@ -11,7 +11,7 @@ export interface Place {
 const bare = (number: number): Corner => ({ number });
 
 export const places: Readonly<Record<string, Place>> = {
-  "Marlow Fen": {
+  "Varnholt Ring": {
     length: 3620,
     sectorShares: [0.334, 0.381, 0.285],
     corners: [
@@ -29,7 +29,7 @@ export const places: Readonly<Record<string, Place>> = {
       { number: 12, direction: "left", radius: 120, width: 12, angle: 35 },
     ],
   },
-  "Cold Ash Hill": {
+  Tessemoor: {
     length: 2180,
     sectorShares: [0.361, 0.342, 0.297],
     corners: [

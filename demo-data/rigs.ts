@@ -37,7 +37,7 @@ export function makeRigs(stamp: Stamp): Rigs {
     from: gain.from,
     name: "Lower gain",
     wheel: { ...asItWas.wheel, gainPercent: 54, note: "No more cut-off force in the slow corners." },
-    note: "Tested in eight pairs of runs at Cold Ash Hill.",
+    note: "Tested in eight pairs of runs at Tessemoor.",
   };
   const trueView: RigSettings = {
     ...lowerGain,

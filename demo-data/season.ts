@@ -7,10 +7,10 @@ export const lastDay = "2026-11-22";
 
 /** From these everything random in the demo comes; one for each combo, so that one can change without the others. */
 export const seeds = {
-  fenHatch: 2611,
-  ashSingle: 2612,
-  fenTrainer: 2613,
-  ashHatch: 2614,
+  ringHatch: 2611,
+  moorSingle: 2612,
+  ringTrainer: 2613,
+  moorHatch: 2614,
   ids: 2615,
 } as const;
 

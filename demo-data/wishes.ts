@@ -21,7 +21,7 @@ interface Wish {
 /** One reached and put away, two under way, one missed. */
 const wishes: readonly Wish[] = [
   {
-    combo: "fenHatch",
+    combo: "ringHatch",
     kind: "best",
     value: 85_000,
     setOn: "2026-09-06",
@@ -30,15 +30,15 @@ const wishes: readonly Wish[] = [
     archivedOn: "2026-10-01",
   },
   {
-    combo: "fenHatch",
+    combo: "ringHatch",
     kind: "best",
     value: 83_300,
     setOn: "2026-10-20",
     by: "2026-12-13",
     process: "carry speed through 5, 6 and 7",
   },
-  { combo: "fenHatch", kind: "median", value: 84_000, setOn: "2026-10-27", by: "2026-12-20" },
-  { combo: "ashSingle", kind: "best", value: 55_900, setOn: "2026-09-18", by: "2026-10-31" },
+  { combo: "ringHatch", kind: "median", value: 84_000, setOn: "2026-10-27", by: "2026-12-20" },
+  { combo: "moorSingle", kind: "best", value: 55_900, setOn: "2026-09-18", by: "2026-10-31" },
 ];
 
 /** The targets, each with the app's figure on the day it was set. */
@@ -66,7 +66,7 @@ export function makeTargets(
 
 /** The lap the driver measures themselves against. */
 export function makeReferences(stamp: Stamp, comboIds: Readonly<Record<ComboKey, Id>>): ReferenceLap[] {
-  const comboId = comboIds.fenHatch;
+  const comboId = comboIds.ringHatch;
   const source = "fastest lap of the club's summer race";
   return [{ ...stamp(instantAt("2026-09-10", "22:20")), comboId, ms: 82_940, decimals: 3, source }];
 }

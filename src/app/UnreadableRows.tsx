@@ -67,7 +67,7 @@ const things: Readonly<Record<string, string>> = {
   cornerReviews: "a corner review",
 };
 
-/** "a run of the session of Wed 25 Nov 2026, Marlow Fen · club hatch" */
+/** "a run of the session of Wed 25 Nov 2026, Varnholt Ring · club hatch" */
 function sayOne(one: AboutUnreadable, dayOf: (at: number) => string): ReactNode {
   const { table, id, sessionId, date, startedAt, comboName } = one;
   const thing = table === "runs" ? "a run" : table === "digests" ? "the stored figures" : undefined;

@@ -12,7 +12,7 @@ import {
 /** Where a row stands, for its words: what of it is known. */
 export interface Place {
   readonly date?: CalendarDate;
-  /** "Marlow Fen · club hatch" */
+  /** "Varnholt Ring · club hatch" */
   readonly combo?: string;
   /** What the run is called by in its session. */
   readonly run?: number;

@@ -1,11 +1,11 @@
 import type { Car, Layout, Track } from "./rows.ts";
 
-/** "Marlow Fen", or with a layout of its own name "Marlow Fen, short". */
+/** "Varnholt Ring", or with a layout of its own name "Varnholt Ring, short". */
 export function layoutName(track: Pick<Track, "name">, layout: Pick<Layout, "name">): string {
   return layout.name === "" ? track.name : `${track.name}, ${layout.name}`;
 }
 
-/** "Marlow Fen, short · club hatch" */
+/** "Varnholt Ring, short · club hatch" */
 export function comboName(combo: {
   readonly track: Pick<Track, "name">;
   readonly layout: Pick<Layout, "name">;

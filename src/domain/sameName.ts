@@ -13,7 +13,7 @@ function comparedName(name: string): string {
 /**
  * Whether two names mean the same car, track or layout: they differ at most in case, spaces, or the way one sign is
  * written. Another accent is another name.
- * @example sameName("Marlow Fén ", "marlow fe\u0301n") // true
+ * @example sameName("Varnholt Ríng ", "varnholt ri\u0301ng") // true
  * @example sameName("Cafe", "Café") // false
  */
 export function sameName(a: string, b: string): boolean {

@@ -6,7 +6,7 @@ import { useRows } from "./useRows.ts";
 /** A combo that can be picked. */
 export interface DrivenCombo extends ComboWithNames {
   readonly id: Id;
-  /** "Marlow Fen · club hatch" */
+  /** "Varnholt Ring · club hatch" */
   readonly name: string;
   /** Start of its newest session; 0 where that is dated after tomorrow; absent while it has none. */
   readonly drivenAt: number | undefined;

@@ -23,7 +23,7 @@ export function backupWithLaps(laps: number): Promise<string> {
   };
   const stamps = (at: number) => ({ id: id(at), createdAt: writtenAt, updatedAt: writtenAt });
   const car = { ...stamps(start), name: "club hatch" };
-  const track = { ...stamps(start), name: "Marlow Fen" };
+  const track = { ...stamps(start), name: "Varnholt Ring" };
   const layout = { ...stamps(start), trackId: track.id, name: "", corners: [] };
   const combo = { ...stamps(start), carId: car.id, layoutId: layout.id };
   const sessions: Session[] = [];

@@ -55,7 +55,7 @@ async function endFromLog(page: Page): Promise<void> {
 async function chosen(page: Page): Promise<void> {
   await withFolder(page);
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118", "1:24.930"]);
   await goTo(page, "Data");
   await part(page).getByRole("button", { name: "Choose a folder" }).click();
@@ -114,7 +114,7 @@ test("what another device left in the folder is offered at opening and merged on
   await endFromLog(page);
   // The other device writes into the same folder, which a drive keeps in step.
   const pc = await anotherDevice(browser, baseURL);
-  await startSession(pc, "GT trainer", "Cold Ash Hill");
+  await startSession(pc, "endurance trainer", "Tessemoor");
   await logLaps(pc, ["59.120"]);
   await goTo(pc, "Data");
   const text = await readFile(await saveBackup(pc), "utf8");

@@ -18,7 +18,7 @@ test("no key of a composition acts in any field of Log", async ({ page }) => {
   await open(page);
   await page.getByRole("button", { name: "Focus, target, conditions, another date" }).click();
   await composeInEach(page, page, "the start of a session");
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await composeIn(page, entryField(page), "the first lap");
   await logLaps(page, ["1:25.118", "1:25.902", "1:25.340"]);
   await composeIn(page, entryField(page), "the entry line");
@@ -66,7 +66,7 @@ test("no key of a composition acts in any field of the other places", async ({ p
   await composeInEach(page, page.getByRole("main"), "a record of the rig");
 
   await visit("corners");
-  await page.getByRole("link", { name: "Marlow Fen · club hatch" }).click();
+  await page.getByRole("link", { name: "Varnholt Ring · club hatch" }).click();
   await page
     .getByRole("button", { name: /^Edit corner/ })
     .first()

@@ -18,7 +18,7 @@ const typed = ["1:25.118", "1:25.902", "1:25.340"];
 
 test("a half-typed line and the laps outlive a reload", async ({ page }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, typed);
   await entryField(page).pressSequentially("1:26.4", likeAHand);
   await page.reload();
@@ -30,7 +30,7 @@ test("a half-typed line and the laps outlive a reload", async ({ page }) => {
 
 test("a half-typed line and the laps outlive a crashed tab", async ({ page, context }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, typed);
   await entryField(page).pressSequentially("1:26.4", likeAHand);
   await expect(page.getByText("lap 4 ·")).toBeVisible();
@@ -47,7 +47,7 @@ test("a half-typed line outlives a tab that was killed before the browser had an
   context,
 }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, typed);
   const again = await context.newPage();
   const crash = await readyToCrash(page);
@@ -81,7 +81,7 @@ test("a killed browser keeps every lap shown as stored, and the line", async ({ 
     const first = await chromium.launchPersistentContext(folder, options);
     const page = first.pages()[0] ?? (await first.newPage());
     await open(page);
-    await startSession(page, "club hatch", "Marlow Fen");
+    await startSession(page, "club hatch", "Varnholt Ring");
     await logLaps(page, typed);
     await entryField(page).pressSequentially("1:26.4", likeAHand);
     await expect(page.getByText("lap 4 ·")).toBeVisible();

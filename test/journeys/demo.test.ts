@@ -34,7 +34,7 @@ test("what is typed and half typed in the demo is named before it goes, and is i
   await open(page);
   await page.getByRole("button", { name: "Load the demo logbook" }).click();
   await expect(page.getByText("This is the demo")).toBeVisible();
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118", "1:24.930"]);
   await entryField(page).pressSequentially("4912 f@3");
   await goTo(page, "Data");
@@ -54,7 +54,7 @@ test("what is typed and half typed in the demo is named before it goes, and is i
 
 test("what is backed up, erased and restored is the same byte for byte", async ({ page }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118", "1:24.930 / tight line", "s@3", "1:24.661 f@5"]);
   await endRun(page);
   await logLaps(page, ["1:24.4"]);

@@ -34,7 +34,7 @@ test("the driver sees everything erased, after a backup was offered and the word
   page,
 }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118", "1:25.902"]);
   await entryField(page).fill("1:25.4");
   await expect
@@ -66,7 +66,7 @@ test("the driver sees which tab holds up erasing, and it goes on by itself when 
   context,
 }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLap(page, "1:25.118");
   const other = await context.newPage();
   await open(other);
@@ -87,7 +87,7 @@ test("the driver sees which tab holds up erasing, and it goes on by itself when 
 
 test("removing one logbook never touches another", async ({ page }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLap(page, "1:25.118");
   await goTo(page, "Data");
   await page.getByRole("textbox", { name: "Name of a new, empty logbook" }).fill("Second");

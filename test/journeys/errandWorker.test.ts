@@ -18,7 +18,7 @@ async function lookAt(page: Page, path: string): Promise<void> {
 
 test("a file that is looked at is held once, and let go when the driver has decided", async ({ page }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLap(page, "1:25.118");
   await goTo(page, "Data");
   const { path } = await savedBackup(page, "Save a backup");

@@ -18,7 +18,7 @@ async function throughLog(page: Page, look: (where: string) => Promise<void>): P
   await look("welcome");
   await page.getByRole("combobox", { name: "Car" }).fill("club hatch");
   await look("a combo being made");
-  await startSession(page, "club hatch", "Marlow Fen", { target: "1:25.000" });
+  await startSession(page, "club hatch", "Varnholt Ring", { target: "1:25.000" });
   await look("session without laps");
   await logLaps(page, ["1:25.118", "1:25.902", "1:25.340 / late", "1:25.511", "1:25.700", "1:26.455 f@3"]);
   await expect(page.getByRole("figure").first()).toBeVisible();

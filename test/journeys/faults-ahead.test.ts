@@ -93,7 +93,7 @@ test("the driver whose clock stood ten years ahead for one session is told once,
   await page.getByRole("button", { name: "Choose a folder" }).click();
   await expect(page.getByText("After each session a dated file goes into")).toBeVisible();
   await goTo(page, "Log");
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118", "1:24.930", "1:25.300", "1:25.010", "1:25.220"]);
   await endSession(page, "note of then");
   await page.clock.runFor(5000);
@@ -116,7 +116,7 @@ test("the driver whose clock stood ten years ahead for one session is told once,
   await page.getByRole("link", { name: day }).click();
   await expect(page.getByText(`This session is dated ${day}, after tomorrow.`)).toBeVisible();
   await page.getByRole("button", { name: "Back to Log" }).click();
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118", "1:24.900", "1:25.200", "1:25.000", "1:25.250"]);
   await endSession(page, "note of today");
   await page.clock.runFor(5000);

@@ -23,7 +23,7 @@ test("the driver goes on logging, and can back up, when the page of a session ca
 }) => {
   expected.push(/Failed to load resource|Failed to fetch dynamically|ERR_FAILED/);
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118", "1:25.902"]);
   await endSession(page);
   await page.route(sessionFile, (route) => route.abort());
@@ -59,7 +59,7 @@ for (const [what, body] of [
       body === undefined ? route.abort() : route.fulfill({ contentType: "text/javascript", body }),
     );
     await open(page);
-    await startSession(page, "club hatch", "Marlow Fen");
+    await startSession(page, "club hatch", "Varnholt Ring");
     await logLaps(page, ["1:25.118", "1:25.902", "1:25.340"]);
     await goTo(page, "Review");
     await expect(

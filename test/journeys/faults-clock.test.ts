@@ -19,7 +19,7 @@ test("the driver sees that the clock went back a month between two laps; their o
 }) => {
   await page.clock.install({ time: new Date("2027-11-24T19:00:00Z") });
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118", "1:25.902"]);
   await page.clock.setSystemTime(new Date("2027-10-24T19:00:00Z"));
   await logLap(page, "1:25.340");
@@ -55,7 +55,7 @@ for (const [night, begin, hours, day] of [
     const from = Date.parse(begin);
     await page.clock.install({ time: from });
     await open(page);
-    await startSession(page, "club hatch", "Marlow Fen");
+    await startSession(page, "club hatch", "Varnholt Ring");
     await logLap(page, "1:25.118");
     await expect(page.getByText(day).first()).toBeVisible();
     await page.clock.setSystemTime(from + hours * 3_600_000);
@@ -84,7 +84,7 @@ test("the driver's old sessions keep the date and hour of where they were driven
     await inZone("America/New_York", async (page) => {
       await page.clock.install({ time: new Date("2027-11-24T23:30:00Z") });
       await open(page);
-      await startSession(page, "club hatch", "Marlow Fen");
+      await startSession(page, "club hatch", "Varnholt Ring");
       await logLap(page, "1:25.118");
       await expect(asDriven(page)).toBeVisible();
     });

@@ -49,7 +49,7 @@ for (const error of ["InvalidStateError", "UnknownError"])
   }) => {
     await makeRefusable(page);
     await open(page);
-    await startSession(page, "club hatch", "Marlow Fen");
+    await startSession(page, "club hatch", "Varnholt Ring");
     await logLap(page, "1:25.118");
     await refuse(page, 1, error);
     await logLap(page, "1:25.300");
@@ -66,7 +66,7 @@ test("the driver is told to reload when the connection stays lost, and the lap i
 }) => {
   await makeRefusable(page);
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLap(page, "1:25.118");
   await refuse(page, 1_000_000, "InvalidStateError");
   await entryField(page).fill("1:25.300");
@@ -86,7 +86,7 @@ test("the driver comes back by the back button to the same place and line, and t
   page,
 }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118", "1:25.902"]);
   await entryField(page).pressSequentially("1:25.4", { delay: 60 });
   await page.goto("about:blank");
@@ -108,7 +108,7 @@ test("the driver finds a page that was frozen and thawed up to date, with the li
   context,
 }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLap(page, "1:25.118");
   await entryField(page).pressSequentially("1:25.4", { delay: 60 });
   await transit(page, "pagehide");

@@ -64,7 +64,7 @@ for (const [table, fields] of damages)
     page,
   }) => {
     await open(page);
-    await startSession(page, "club hatch", "Marlow Fen");
+    await startSession(page, "club hatch", "Varnholt Ring");
     await logLaps(page, ["1:25.100", "1:25.200"]);
     await endSession(page, "the first evening");
     if ((await storedRows(page, table)).length === 0) {
@@ -91,7 +91,7 @@ for (const [table, fields] of damages)
 
 test("the driver mends a session whose date was lost, and finds its laps again", async ({ page }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.100", "1:25.200"]);
   await damage(page, "sessions", { date: "0000-00-00" });
   await page.reload();

@@ -15,7 +15,7 @@ test("the driver sees that the logbook has disappeared under the open page, and 
   baseURL,
 }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118", "1:25.902"]);
   await goTo(page, "Data");
   await goTo(page, "Log");
@@ -53,7 +53,7 @@ test("the driver sees that the logbook has disappeared when its files are damage
     const first = await chromium.launchPersistentContext(folder, options);
     const page = await first.newPage();
     await open(page);
-    await startSession(page, "club hatch", "Marlow Fen");
+    await startSession(page, "club hatch", "Varnholt Ring");
     await logLaps(page, ["1:25.118", "1:25.902"]);
     await goTo(page, "Data");
     await savedBackup(page, "Save a backup");

@@ -43,7 +43,7 @@ test("the driver's laps are stored where only the choices of the device cannot b
     }),
   );
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLap(page, "1:25.118");
   await goTo(page, "Data");
   await expect(page.getByText("This browser lets the page keep no choices")).toBeVisible();
@@ -92,7 +92,7 @@ for (const [persisted, says] of [
     await expect(page.getByText(/10 ?TB|quota/i)).toHaveCount(0);
     await expect(page.getByRole("button", { name: "Save a backup" })).toBeVisible();
     await goTo(page, "Log");
-    await startSession(page, "club hatch", "Marlow Fen");
+    await startSession(page, "club hatch", "Varnholt Ring");
     await logLap(page, "1:25.118");
     await logLap(page, "1:25.300");
     await expect.poll(async () => (await asked()).length).toBeLessThanOrEqual(1);

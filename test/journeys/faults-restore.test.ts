@@ -47,7 +47,7 @@ test("the driver finds the old logbook and no half of a new one when the tab cra
   context,
 }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLap(page, "1:25.118");
   await beginRestore(page);
   await expect(page.getByText(/[1-9]\d* of \d+ rows stored/)).toBeVisible();

@@ -30,7 +30,7 @@ async function lookAtFile(page: Page): Promise<void> {
 async function withLittleSpace(page: Page, context: BrowserContext, baseURL: string): Promise<void> {
   await limitSpace(await context.newCDPSession(page), new URL(baseURL).origin, 1_500_000);
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLap(page, "1:25.118");
 }
 

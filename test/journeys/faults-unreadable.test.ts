@@ -32,7 +32,7 @@ const notice = (page: Page) => page.getByRole("alert").filter({ hasText: "cannot
 /** Two ended sessions; the first has three runs. Gives the ids of its runs. */
 async function twoSessions(page: Page): Promise<readonly string[]> {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.100", "1:25.200"]);
   await endRun(page);
   await logLaps(page, ["1:21.100", "1:21.200"]);
@@ -40,7 +40,7 @@ async function twoSessions(page: Page): Promise<readonly string[]> {
   await logLaps(page, ["1:25.300", "1:25.400"]);
   await endSession(page, "the first evening");
   await page.getByRole("button", { name: "Back to Log" }).click();
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.700", "1:25.800"]);
   await endSession(page, "the second evening");
   const runs = (await storedRows(page, "runs")).toSorted(
@@ -70,7 +70,7 @@ test("the driver sees which run cannot be read, all the others, and figures that
   await expect(runBlock(page, 3)).toContainText("1:25.400");
   await expect(notice(page)).toContainText("One row of this logbook");
   await expect(notice(page).getByRole("listitem")).toHaveText(
-    /^a run of the session of \w{3} \d+ \w{3} \d{4}, Marlow Fen · club hatch$/,
+    /^a run of the session of \w{3} \d+ \w{3} \d{4}, Varnholt Ring · club hatch$/,
   );
   await expect(notice(page)).toContainText("worked out now are without it");
   await expect(page.getByText("could not be shown")).toHaveCount(0);
@@ -123,13 +123,13 @@ test("the driver sees which session cannot be read, and all the others", async (
   const list = page.getByRole("table", { name: "Last sessions" }).getByRole("link");
   await expect(list).toHaveCount(1);
   const named = notice(page).getByRole("listitem");
-  await expect(named).toHaveText(/^the session begun on \w{3} \d+ \w{3} \d{4}, Marlow Fen · club hatch$/);
+  await expect(named).toHaveText(/^the session begun on \w{3} \d+ \w{3} \d{4}, Varnholt Ring · club hatch$/);
   await named.getByRole("link").click();
   await expect(page.getByRole("heading", { name: "This session cannot be shown" })).toBeVisible();
   await goTo(page, "Review");
   await expect(page.getByRole("main").getByRole("heading", { level: 1 })).toBeVisible();
   await expect(page.getByText("could not be shown")).toHaveCount(0);
   await goTo(page, "Log");
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLap(page, "1:26.000");
 });

@@ -25,7 +25,7 @@ test.afterAll(() => {
 test.beforeEach(async ({ page }) => {
   served = await serve(buildFolder, "/");
   await page.goto(served.url);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLap(page, "1:25.118");
 });
 test.afterEach(() => served.close());

@@ -21,7 +21,7 @@ test("the driver travels with the page open: each session keeps the date and hou
   await page.clock.install({ time: new Date("2027-11-24T23:30:00Z") });
   await travelTo("America/New_York");
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLap(page, "1:25.118");
   await expect(head(inNewYork)).toBeVisible();
 
@@ -76,7 +76,7 @@ const byStart = (a: Record<string, unknown>, b: Record<string, unknown>) =>
 /** Wherever a place says when something was driven, it is the day it was there. */
 async function keepsItsDates(page: Page): Promise<void> {
   await goTo(page, "Corners");
-  await expect(page.getByRole("row", { name: /Marlow Fen/ })).toContainText("Thu 25 Nov 2027");
+  await expect(page.getByRole("row", { name: /Varnholt Ring/ })).toContainText("Thu 25 Nov 2027");
   await goTo(page, "Review");
   const sessions = page.getByRole("table", { name: "Sessions, newest first" }).getByRole("link");
   await expect(sessions).toHaveText(["Thu 25 Nov 2027", "Wed 24 Nov 2027"]);

@@ -27,7 +27,7 @@ const boxOf = async (part: Locator) => (await part.boundingBox()) ?? { x: 0, y: 
 
 async function driveTen(page: Page): Promise<void> {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen", { target: "1:25.000" });
+  await startSession(page, "club hatch", "Varnholt Ring", { target: "1:25.000" });
   await logLaps(page, ten);
 }
 

@@ -8,7 +8,7 @@ test("two devices exchange backups and hold the same; one undo takes a merge bac
   baseURL,
 }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118", "1:24.930", "1:24.661"]);
   await goTo(page, "Data");
   const first = await saveBackup(page);
@@ -70,10 +70,10 @@ test("what two devices made each for themselves is joined after they have met", 
   baseURL,
 }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118", "1:24.930"]);
   const pc = await anotherDevice(browser, baseURL);
-  await startSession(pc, "Club Hatch", "marlow fen");
+  await startSession(pc, "Club Hatch", "varnholt ring");
   await logLaps(pc, ["1:26.000"]);
   await goTo(page, "Data");
   const file = await saveBackup(page);

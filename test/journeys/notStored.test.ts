@@ -15,7 +15,7 @@ test("a lap whose transaction is aborted is not shown as stored, and Try again s
 }) => {
   await makeWritesFailable(page);
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118", "1:25.902"]);
   await failWrites(page, true);
   await entryField(page).fill("1:25.340");
@@ -46,7 +46,7 @@ test("a lap whose transaction is aborted is not shown as stored, and Try again s
 test("a lap that was not stored is still there after a reload", async ({ page }) => {
   await makeWritesFailable(page);
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await failWrites(page, true);
   await entryField(page).fill("1:25.118");
   await entryField(page).press("Enter");
@@ -65,7 +65,7 @@ test("a full disk is named, and what was typed waits until there is room", async
   const cdp = await context.newCDPSession(page);
   await limitSpace(cdp, origin, 3_000_000);
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118", "1:25.902"]);
   await fillSpace(page);
   await entryField(page).fill("1:25.340");

@@ -19,7 +19,7 @@ test.describe("on a phone", () => {
 
 test("after Undo of a deleted lap the focus is at work again", async ({ page }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118", "1:25.902"]);
   await lapTime(page, 1).click();
   await page.getByRole("button", { name: /^Delete/ }).click();

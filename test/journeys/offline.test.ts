@@ -31,7 +31,7 @@ const typed = Array.from({ length: 10 }, (_, index) => `1:25.${String(300 + inde
 
 test("after one visit everything works without a network", async ({ page, context }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen", { target: "1:25.000" });
+  await startSession(page, "club hatch", "Varnholt Ring", { target: "1:25.000" });
   await logLaps(page, typed);
   await keptForLater(page);
   await everythingWorksOffline(page, context);
@@ -43,7 +43,7 @@ test.describe("under a path of any host", () => {
     const served = await serve(buildFolder, "/some/path/");
     try {
       await page.goto(served.url);
-      await startSession(page, "club hatch", "Marlow Fen", { target: "1:25.000" });
+      await startSession(page, "club hatch", "Varnholt Ring", { target: "1:25.000" });
       await logLaps(page, typed);
       await keptForLater(page);
       await everythingWorksOffline(page, context);

@@ -13,7 +13,7 @@ test("of a pasted block every line is shown as read or not read before anything 
   page,
 }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   const lines = Array.from({ length: 30 }, (_, index) =>
     index % 3 === 2 ? `rubbish ${index}` : `1:25.${String(100 + index)}`,
   );
@@ -45,7 +45,7 @@ test("of a pasted block every line is shown as read or not read before anything 
 test("ten thousand pasted lines are previewed and stored without a stop", async ({ page }) => {
   test.setTimeout(180_000);
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   const lines = Array.from({ length: 10_000 }, (_, index) =>
     index % 100 === 99
       ? ""
@@ -80,7 +80,7 @@ for (const size of [
     await context.grantPermissions(["clipboard-read", "clipboard-write"]);
     await page.setViewportSize(size);
     await open(page);
-    await startSession(page, "club hatch", "Marlow Fen", { target: "1:23.000" });
+    await startSession(page, "club hatch", "Varnholt Ring", { target: "1:23.000" });
     await paste(page, "1:25.100\n1:24.9\n1:31.250 f@5 c / wide on the grass\n0:59.5s\no\n1:24.300");
     await page.getByRole("button", { name: /^Add \d laps/ }).click();
     await expect(lapTime(page, 6)).toBeVisible();

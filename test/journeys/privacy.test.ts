@@ -22,7 +22,7 @@ test("a whole evening asks nothing of any other host, under a strict policy", as
   expect(policy).toContain("default-src 'none'");
   expect(policy).toContain("connect-src 'self'");
   expect(policy).not.toMatch(/unsafe|https?:|\*/);
-  await startSession(page, "club hatch", "Marlow Fen", { target: "1:25.000" });
+  await startSession(page, "club hatch", "Varnholt Ring", { target: "1:25.000" });
   await logLaps(page, ["1:25.118", "1:25.902", "1:25.340", "1:25.511", "1:25.700", "1:25.455 f@3"]);
   await endRun(page);
   await endSession(page, "a note nobody else reads");

@@ -7,8 +7,8 @@ import { expect, open, test } from "../support/journeys.ts";
 /** The demo's improving combo, as its generator names it. */
 const { combos } = JSON.parse(
   readFileSync(new URL("../../demo-data/truth.json", import.meta.url), "utf8"),
-) as { combos: Record<"fenHatch", { comboId: string; name: string }> };
-const { comboId, name } = combos.fenHatch;
+) as { combos: Record<"ringHatch", { comboId: string; name: string }> };
+const { comboId, name } = combos.ringHatch;
 
 /** The demo ends on Sunday 22 November 2026; this is the Wednesday after. */
 const evening = new Date("2026-11-25T20:00:00+01:00");

@@ -32,7 +32,7 @@ const noClipboard = (page: Page) =>
 test("text goes both ways, twice, and nothing is doubled", async ({ page, browser, baseURL }) => {
   await noClipboard(page);
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118", "1:24.930 f@5 / late"]);
   await goTo(page, "Data");
   const evening = await copied(page, /^Send the session of/);
@@ -81,7 +81,7 @@ test("a session is sent from its own page, and says nothing of what else has bee
 }) => {
   await noClipboard(page);
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118"]);
   await page.getByRole("button", { name: "Session", exact: true }).click();
   await page.getByRole("button", { name: "Send this session to another device" }).click();
@@ -104,7 +104,7 @@ test("a session is sent from its own page, and says nothing of what else has bee
 test("a text cut short is refused, and stays in the field", async ({ page }) => {
   await noClipboard(page);
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118"]);
   await goTo(page, "Data");
   const text = await copied(page, /^Send the session of/);
@@ -131,7 +131,7 @@ test("the share sheet gets a text file that another device can take in", async (
     });
   });
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118", "1:24.930"]);
   await goTo(page, "Data");
   await button(page, /^Send the session of/).click();

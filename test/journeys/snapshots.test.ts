@@ -12,7 +12,7 @@ test("the state after a session is kept, and comes back as a logbook of its own 
   page,
 }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118", "1:24.930"]);
   await endSession(page, "brake later");
   await goTo(page, "Data");
@@ -53,7 +53,7 @@ test("a half-typed line is still there when its logbook is replaced by a state t
   page,
 }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118"]);
   await goTo(page, "Data");
   const file = await saveBackup(page);

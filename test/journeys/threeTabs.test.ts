@@ -35,7 +35,7 @@ for (const [name, width, height] of [
       context,
     }) => {
       await open(page);
-      await startSession(page, "club hatch", "Marlow Fen");
+      await startSession(page, "club hatch", "Varnholt Ring");
       await logLaps(page, first);
       const others = [await context.newPage(), await context.newPage()];
       for (const other of others) {
@@ -61,7 +61,7 @@ test("three tabs that type at once show the same, each with its own laps in the 
   context,
 }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118", "1:25.902", "1:25.340"]);
   const tabs = [page, await context.newPage(), await context.newPage()];
   for (const tab of tabs.slice(1)) {

@@ -16,7 +16,7 @@ import {
 
 test("two tabs show the same at once, and neither writes over the other", async ({ page, context }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118", "1:25.902"]);
   const other = await context.newPage();
   await open(other);
@@ -64,7 +64,7 @@ test("two tabs show the same at once, and neither writes over the other", async 
 
 test("a half-typed line in one tab is not lost to the other", async ({ page, context }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   const other = await context.newPage();
   await open(other);
   await entryField(page).pressSequentially("1:25.4");
@@ -80,7 +80,7 @@ test("a tab that crashed before it told the others leaves none behind once it is
   context,
 }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLap(page, "1:25.118");
   const silent = await context.newPage();
   await silent.addInitScript(() => {
@@ -107,7 +107,7 @@ test("each tab keeps its own half-typed line, over a reload of either and when o
   context,
 }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLap(page, "1:25.118");
   const other = await context.newPage();
   await open(other);
@@ -144,7 +144,7 @@ test("a crashed tab's half-typed line is offered while another tab is open, and 
   context,
 }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLap(page, "1:25.118");
   const crashed = await context.newPage();
   await open(crashed);
@@ -177,7 +177,7 @@ test("a line half typed when the other tab ends the run asks where it belongs, b
   context,
 }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118", "1:25.902", "1:25.340"]);
   const other = await context.newPage();
   await open(other);
@@ -202,7 +202,7 @@ test("an edit half typed when the other tab deletes its lap stays on screen and 
   context,
 }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118", "1:25.902"]);
   const other = await context.newPage();
   await open(other);
@@ -226,7 +226,7 @@ test("a line half typed when the other tab ends the session waits, and finds its
   context,
 }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLap(page, "1:25.118");
   const other = await context.newPage();
   await open(other, "#/log");

@@ -41,7 +41,7 @@ test("whatever cannot be a lap is refused with what would be right, and stays in
   page,
 }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   for (const [text, says] of refused) {
     await entryField(page).fill(text);
     await entryField(page).press("Enter");
@@ -61,7 +61,7 @@ test("whatever cannot be a lap is refused with what would be right, and stays in
 
 test("digits of other scripts and the quotes of phones are read as what they are", async ({ page }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["１：２３．４５６", "1’23”470", "1:23,480"]);
   for (const [index, time] of ["1:23.456", "1:23.470", "1:23.480"].entries())
     await expect(lapTime(page, index + 1)).toHaveAccessibleName(`Edit lap ${index + 1}: ${time}`);
@@ -69,7 +69,7 @@ test("digits of other scripts and the quotes of phones are read as what they are
 
 test("Enter twice within five milliseconds makes one lap, and answers no question", async ({ page }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   const bounce = () =>
     entryField(page).evaluate((field) => {
       for (const _ of [1, 2])
@@ -98,7 +98,7 @@ test("a second Enter is asked for when digits make a best, and when a lap withou
   page,
 }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118", "1:25.300", "1:25.250", "1:25.410", "1:25.180"]);
   const asks = reading(page).getByRole("alert");
   await entryField(page).fill("4500");
@@ -118,7 +118,7 @@ test("a second Enter is asked for when digits make a best, and when a lap withou
 
 test("the same lap twice within a second is asked about", async ({ page }) => {
   await open(page);
-  await startSession(page, "club hatch", "Marlow Fen");
+  await startSession(page, "club hatch", "Varnholt Ring");
   await page.clock.install();
   await entryField(page).fill("1:25.118");
   await entryField(page).press("Enter");

@@ -50,7 +50,7 @@ test("an untidy month spoils no figure, and each thing is put right in a few tap
   await page.clock.install({ time: new Date("2027-03-01T19:30:00+01:00") });
   await open(page);
   await hand.write(page.getByRole("combobox", { name: "Car" }), "club hatch");
-  await hand.write(page.getByRole("combobox", { name: "Track layout" }), "Marlow Fen");
+  await hand.write(page.getByRole("combobox", { name: "Track layout" }), "Varnholt Ring");
   await start();
 
   // Warm-up laps, slow on purpose; then a run with an off, and a lap that ended in a wall without a time.
@@ -102,7 +102,7 @@ test("an untidy month spoils no figure, and each thing is put right in a few tap
   await expect(runFigure(page, 1, "best")).toHaveText(bestOf(ash));
   await end();
 
-  // The wrong combo: Ash Ring stands in the form, Marlow Fen was driven.
+  // The wrong combo: Ash Ring stands in the form, Varnholt Ring was driven.
   await evening("2027-03-05");
   await start();
   await expect(page.getByRole("heading", { level: 1 })).toContainText("Ash Ring");
@@ -111,10 +111,10 @@ test("an untidy month spoils no figure, and each thing is put right in a few tap
   putRight["wrong combo"] = await hand.counted(async () => {
     await hand.button("Session");
     await hand.tap(page.getByRole("button", { name: /^Wrong combo/ }));
-    await hand.choose(page.getByLabel("Move the whole session to"), "Marlow Fen · club hatch");
+    await hand.choose(page.getByLabel("Move the whole session to"), "Varnholt Ring · club hatch");
     await hand.button("Move", page.getByRole("dialog"));
   });
-  await expect(page.getByRole("heading", { level: 1 })).toContainText("Marlow Fen");
+  await expect(page.getByRole("heading", { level: 1 })).toContainText("Varnholt Ring");
   await expect(runFigure(page, 1, "best")).toHaveText(bestOf(friday));
   await expect(runFigure(page, 1, "usual")).toHaveText(usualOf(friday));
   await expect(page.getByRole("row", { name: /^3 / }).first()).toContainText("+0.080");

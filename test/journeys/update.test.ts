@@ -13,7 +13,7 @@ test("a new version is offered and never forced; the half-typed line survives th
   const served = await serve(buildFolder, "/");
   try {
     await page.goto(served.url);
-    await startSession(page, "club hatch", "Marlow Fen");
+    await startSession(page, "club hatch", "Varnholt Ring");
     await logLap(page, "1:25.118");
     await expect
       .poll(() => page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.active?.state))

@@ -37,7 +37,7 @@ for (const view of views)
         await take(place);
       }
       await visit(page, "log");
-      await startSession(page, "club hatch", "Marlow Fen");
+      await startSession(page, "club hatch", "Varnholt Ring");
       await logLaps(page, ["1:25.118", "1:24.930", "1:24.661", "1:24.702", "1:24.588", "1:24.810"]);
       await page.getByRole("button", { name: "End run" }).click();
       await take("between-runs");

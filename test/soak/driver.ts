@@ -109,7 +109,7 @@ export class Driver {
   }
 
   async begin(): Promise<void> {
-    await startSession(this.tabs[0], cars[0], "Marlow Fen");
+    await startSession(this.tabs[0], cars[0], "Varnholt Ring");
     this.model.startSession();
     this.changes += 1;
     await this.gather();
@@ -227,7 +227,7 @@ export class Driver {
       this.count("date of an old session put right", changed);
       this.changes += changed;
     }
-    await startByAnyClock(tab, cars[this.dice(cars.length)] ?? cars[0], "Marlow Fen");
+    await startByAnyClock(tab, cars[this.dice(cars.length)] ?? cars[0], "Varnholt Ring");
     this.model.startSession();
     this.changes += 2;
     await this.gather();

@@ -3,7 +3,7 @@ import { aLap } from "./aLap.ts";
 
 /** An evening of one lap, 1:23.456. */
 export async function aLappedEvening(book: Logbook): Promise<void> {
-  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Varnholt Ring" } });
   const { runId } = await startSession(book, { comboId, date: "2026-11-25", zone: "UTC" });
   await addLap(book, { runId, id: book.newId(), lap: aLap(83_456) });
 }

@@ -21,7 +21,7 @@ export async function anOpenSession(at?: number): Promise<{
   readonly runId: string;
 }> {
   const { book, clock } = await aLogbook(at);
-  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Varnholt Ring" } });
   const started = await startSession(book, { comboId, date: "2026-03-10", zone: "Europe/Berlin" });
   return { book, clock, comboId, sessionId: started.sessionId, runId: started.runId };
 }

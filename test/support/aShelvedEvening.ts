@@ -22,7 +22,7 @@ export async function aShelvedEvening(at = Date.UTC(2026, 2, 10, 18)) {
   const shelf = await openShelf(tools);
   const { name } = await createLogbook(shelf, { title: "Evenings" });
   const book = await openLogbook({ name, ...tools });
-  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Varnholt Ring" } });
   const { sessionId, runId } = await startSession(book, { comboId, date: "2026-03-10", zone: "UTC" });
   const lapIds = [book.newId(), book.newId()] as const;
   await addLap(book, { runId, id: lapIds[0], lap: aLap(83_456) });

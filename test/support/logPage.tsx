@@ -12,9 +12,9 @@ const at = Date.UTC(2026, 10, 25, 18);
 export const renderLog = (fill?: (book: Logbook) => Promise<unknown>, hash = "#/log", now = at) =>
   renderAt(hash, <LogScreen />, fill, now);
 
-/** One combo, "Marlow Fen · Club hatch". */
+/** One combo, "Varnholt Ring · Club hatch". */
 export async function aCombo(book: Logbook): Promise<string> {
-  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Varnholt Ring" } });
   return comboId;
 }
 

@@ -40,7 +40,7 @@ export const wholeRows: { readonly [T in TableName]: Tables[T] } = {
     marginPercent: 0.5,
   },
   cars: { ...stamps(2), name: "Club hatch" },
-  tracks: { ...stamps(3), name: "Marlow Fen" },
+  tracks: { ...stamps(3), name: "Varnholt Ring" },
   layouts: {
     ...stamps(4),
     trackId: idAt(3),

@@ -43,7 +43,7 @@ export function acrossTable(combos: readonly AcrossCombo[], { column, say }: Acr
   };
 }
 
-/** A combo of the chart in words: "Marlow Fen · club hatch, first driven Tue 1 Sep 2026: 0.41 %, 120 laps". */
+/** A combo of the chart in words: "Varnholt Ring · club hatch, first driven Tue 1 Sep 2026: 0.41 %, 120 laps". */
 export function sayAcrossCombo({ name, date, laps, value }: AcrossCombo, { say }: AcrossWords): string {
   const figure = value === undefined ? "too few laps" : say(value);
   return `${name}, first driven ${sayDate(date)}: ${figure}, ${laps === 1 ? "1 lap" : `${laps} laps`}`;

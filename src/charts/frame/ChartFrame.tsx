@@ -20,7 +20,7 @@ export interface ChartWords {
   readonly level?: 2 | 3 | 4;
   /** The day the figures are of: in saved pictures and file names. */
   readonly asOf: CalendarDate;
-  /** First words of a saved file's name: "Marlow Fen club hatch progress". */
+  /** First words of a saved file's name: "Varnholt Ring club hatch progress". */
   readonly fileName: string;
 }
 

@@ -19,7 +19,7 @@ const oneOf: Readonly<Record<TableName | "laps", string>> = {
   preferences: "preferences",
 };
 
-/** "lap 4 of run 2, Wed 14 Oct 2026, Marlow Fen · club hatch" */
+/** "lap 4 of run 2, Wed 14 Oct 2026, Varnholt Ring · club hatch" */
 export function sayPlace({ table, place }: Pick<BothEdited, "table" | "place">): string {
   const { date, combo, run, lap } = place;
   const what =

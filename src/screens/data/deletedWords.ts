@@ -57,7 +57,7 @@ export function sayRun(run: Run, { numberOf }: Pick<NamesOfDeleted, "numberOf">)
   return `${numberOf(run)}, ${counted(run.summary?.laps ?? lapsInOrder(run).length, "lap")}`;
 }
 
-/** "Wed 14 Oct 2026, Marlow Fen · club hatch" */
+/** "Wed 14 Oct 2026, Varnholt Ring · club hatch" */
 export function ofSession(run: Run, { combos, sessions }: NamesOfDeleted): string {
   const session = sessions.get(run.sessionId);
   const combo = combos.get(run.comboId) ?? "";

@@ -84,7 +84,7 @@ export function sayGuests(laps: readonly TableLap[]): string | undefined {
   return `${counted(guests.length, "lap is", "laps are")} of ${names.length === 1 ? "a guest" : "guests"}: ${all}.`;
 }
 
-/** "New: car “club hatch”, tracks “Marlow Fen” and “Ash Hill”." */
+/** "New: car “club hatch”, tracks “Varnholt Ring” and “Ash Hill”." */
 export function sayNew(cars: readonly string[], tracks: readonly string[]): string | undefined {
   const names = (all: readonly string[], word: string) => {
     if (all.length === 0) return [];

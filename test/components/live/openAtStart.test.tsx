@@ -36,7 +36,7 @@ const noMarkers = { markers: {} };
 
 /** A session with a lap, which is deleted again where that is asked for. */
 async function anEvening(book: Logbook, isDeleted = false) {
-  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Varnholt Ring" } });
   const { sessionId, runId } = await startSession(book, { comboId, date: "2026-11-25", zone: "UTC" });
   await addLap(book, { runId, id: book.newId(), lap: aLap(84_000) });
   if (isDeleted) await deleteSession(book, { sessionId });

@@ -52,7 +52,7 @@ const today = "2026-11-25";
 /** Two combos, the second driven last. */
 async function twoCombos(book: Logbook) {
   const combo = async (car: string, date: string) => {
-    const { comboId } = await addCombo(book, { car: { name: car }, track: { name: "Marlow Fen" } });
+    const { comboId } = await addCombo(book, { car: { name: car }, track: { name: "Varnholt Ring" } });
     const [sessionId = ""] = await addSessions(book, comboId, [{ date, laps }]);
     return { comboId, sessionId };
   };
@@ -187,14 +187,14 @@ it("figures that failed for one question are not thrown for the next", async () 
 it("combos are listed by the session driven last, then by name, and follow a new name", async () => {
   const { draw, book, hatch, kart } = await withTwoCombos();
   for (const name of ["Zonda buggy", "Alp buggy"])
-    await addCombo(book, { car: { name }, track: { name: "Marlow Fen" } });
+    await addCombo(book, { car: { name }, track: { name: "Varnholt Ring" } });
   const { result } = draw(() => useCombos());
   await waitFor(() =>
     expect(result.current?.map(({ name }) => name)).toEqual([
-      "Marlow Fen · Junior kart",
-      "Marlow Fen · Club hatch",
-      "Marlow Fen · Alp buggy",
-      "Marlow Fen · Zonda buggy",
+      "Varnholt Ring · Junior kart",
+      "Varnholt Ring · Club hatch",
+      "Varnholt Ring · Alp buggy",
+      "Varnholt Ring · Zonda buggy",
     ]),
   );
   expect(result.current?.map(({ id }) => id).slice(0, 2)).toEqual([kart.comboId, hatch.comboId]);
@@ -206,7 +206,7 @@ it("combos are listed by the session driven last, then by name, and follow a new
   ]);
   const car = (await book.tables.cars.toArray()).find(({ name }) => name === "Junior kart");
   await renameCar(book, { id: car?.id ?? "", name: "Senior kart" });
-  await waitFor(() => expect(result.current?.[0]?.name).toBe("Marlow Fen · Senior kart"));
+  await waitFor(() => expect(result.current?.[0]?.name).toBe("Varnholt Ring · Senior kart"));
 });
 
 it("the best lap of a page is found, without the session being driven, and is the same thing while it is the same lap", async () => {
@@ -258,7 +258,7 @@ it("another lap of the same time, and the same lap with its time mended, are not
 it("a page on which only a warm-up was driven has a best only where it had one before", async () => {
   const { draw, book } = await withTwoCombos();
   const preferences = { id: "preferences", updatedAt: 0, createdAt: 0, ...defaultPreferences } as never;
-  const { comboId } = await addCombo(book, { car: { name: "Van" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "Van" }, track: { name: "Varnholt Ring" } });
   await addSessions(book, comboId, [{ date: "2026-11-23", laps: [84_000], kind: "warm-up" }]);
   const whole = { from: 0, to: Number.POSITIVE_INFINITY };
   const without = draw(() => usePageBest(comboId, whole, undefined, preferences)).result;

@@ -43,8 +43,8 @@ async function aForm(onRead: (value: Texts, press: Press) => void | Promise<void
 it("fields hold what is typed, one beside the other, and say nothing of problems before it is pressed", async () => {
   const { form, type, problems } = await aForm();
   type("car", "Kart");
-  type("track", "Marlow Fen");
-  expect(form().texts).toEqual({ car: "Kart", track: "Marlow Fen" });
+  type("track", "Varnholt Ring");
+  expect(form().texts).toEqual({ car: "Kart", track: "Varnholt Ring" });
   expect(form().field("car").value).toBe("Kart");
   type("car", "");
   expect(problems()).toEqual([undefined, undefined]);
@@ -61,7 +61,7 @@ it("pressed with something wrong in it, it says so at each such field until that
   expect(problems()).toEqual([noCar, noTrack]);
   type("car", "Kart");
   expect(problems()).toEqual([undefined, noTrack]);
-  type("track", "Marlow Fen");
+  type("track", "Varnholt Ring");
   expect(form().isRefused).toBe(false);
   // Mended, it is as if it had never been pressed.
   type("track", "");
@@ -79,12 +79,12 @@ it("what was read is handed on with the press, and a second press meanwhile does
   );
   const { form, type, press, pressed } = await aForm(onRead);
   type("car", "Kart");
-  type("track", "Marlow Fen");
+  type("track", "Varnholt Ring");
   expect(form().isBusy).toBe(false);
   await press();
   expect(form().isBusy).toBe(true);
   await press();
-  expect(onRead.mock.calls).toEqual([[{ car: "Kart", track: "Marlow Fen" }, pressed]]);
+  expect(onRead.mock.calls).toEqual([[{ car: "Kart", track: "Varnholt Ring" }, pressed]]);
   await act(async () => letGo());
   expect(form()).toMatchObject({ isBusy: false, isRefused: false });
   await press();

@@ -11,7 +11,10 @@ import { hooksAt, press, said } from "../../support/hooksAt.tsx";
 async function twoLogbooks() {
   let runId = "";
   const page = await hooksAt(async (book) => {
-    const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
+    const { comboId } = await addCombo(book, {
+      car: { name: "Club hatch" },
+      track: { name: "Varnholt Ring" },
+    });
     const started = await startSession(book, { comboId, date: "2026-11-25", zone: "UTC" });
     runId = started.runId;
     await addLaps(book, { runId, laps: [{ id: book.newId(), lap: aLap(84_000) }] });

@@ -28,7 +28,10 @@ async function inTheDemo(typed: readonly number[], instead?: Parameters<typeof h
   let runId: Id = "";
   let file = new Blob();
   const page = await hooksAt(async (book: Logbook) => {
-    const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
+    const { comboId } = await addCombo(book, {
+      car: { name: "Club hatch" },
+      track: { name: "Varnholt Ring" },
+    });
     ({ runId } = await startSession(book, { comboId, date: "2026-11-20", zone: "UTC" }));
     await addLap(book, { runId, id: book.newId(), lap: aLap(83_456) });
     file = await fileOf(await dump(book), "Demo season");
@@ -99,7 +102,7 @@ it("where the driver has no logbook one is made", async () => {
 
 it("where only other things were typed no lap is spoken of", async () => {
   const { leave, book } = await inTheDemo([]);
-  await addCombo(book, { car: { name: "Junior kart" }, track: { name: "Marlow Fen" } });
+  await addCombo(book, { car: { name: "Junior kart" }, track: { name: "Varnholt Ring" } });
   expect(await leave()).toBe(true);
   expect(said()[0]?.text).toBe("What you typed is in “My logbook”. “Demo season” is removed.");
 });

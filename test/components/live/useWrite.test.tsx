@@ -33,7 +33,10 @@ afterEach(() => {
 async function anEvening() {
   let ids = { sessionId: "", runId: "", lapId: "" };
   const page = await hooksAt(async (book) => {
-    const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
+    const { comboId } = await addCombo(book, {
+      car: { name: "Club hatch" },
+      track: { name: "Varnholt Ring" },
+    });
     const { sessionId, runId } = await startSession(book, { comboId, date: "2026-11-25", zone: "UTC" });
     const lapId = book.newId();
     const laps = [84_000, 84_100].map((ms, n) => ({ id: n === 0 ? lapId : book.newId(), lap: aLap(ms) }));

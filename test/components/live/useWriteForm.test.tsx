@@ -82,8 +82,8 @@ it("a form with something wrong in it stores nothing, says so at each field, and
 it("what was typed is forgotten once it is in the book", async () => {
   const { user } = await renderAt("#/log", <NamesForm write={add} />);
   await user.type(await field("Car"), "Kart");
-  await user.type(await field("Track"), "Marlow Fen{Enter}");
-  expect(await screen.findByText("Stored: Marlow Fen · Kart")).toBeVisible();
+  await user.type(await field("Track"), "Varnholt Ring{Enter}");
+  expect(await screen.findByText("Stored: Varnholt Ring · Kart")).toBeVisible();
   expect(await field("Car")).toHaveValue("");
   expect(await field("Track")).not.toBeInvalid();
 });
@@ -92,11 +92,11 @@ it("pressed twice it stores once", async () => {
   const { write, letGo, begun } = heldBack();
   const { user } = await renderAt("#/log", <NamesForm write={write} />);
   await user.type(await field("Car"), "Kart");
-  await user.type(await field("Track"), "Marlow Fen{Enter}{Enter}");
+  await user.type(await field("Track"), "Varnholt Ring{Enter}{Enter}");
   await user.click(store());
   expect(begun()).toBe(1);
   act(letGo);
-  expect(await screen.findByText("Stored: Marlow Fen · Kart")).toBeVisible();
+  expect(await screen.findByText("Stored: Varnholt Ring · Kart")).toBeVisible();
   expect(begun()).toBe(1);
 });
 
@@ -104,11 +104,11 @@ it("what is typed while it is being stored stays", async () => {
   const { write, letGo } = heldBack();
   const { user } = await renderAt("#/log", <NamesForm write={write} />);
   await user.type(await field("Car"), "Kart");
-  await user.type(await field("Track"), "Marlow Fen{Enter}");
+  await user.type(await field("Track"), "Varnholt Ring{Enter}");
   await user.type(await field("Track"), ", short");
   act(letGo);
-  expect(await screen.findByText("Stored: Marlow Fen · Kart")).toBeVisible();
-  expect(await field("Track")).toHaveValue("Marlow Fen, short");
+  expect(await screen.findByText("Stored: Varnholt Ring · Kart")).toBeVisible();
+  expect(await field("Track")).toHaveValue("Varnholt Ring, short");
 });
 
 it("a write that fails leaves what was typed, and it can be pressed again", async () => {
@@ -119,12 +119,12 @@ it("a write that fails leaves what was typed, and it can be pressed again", asyn
   };
   const { user } = await renderAt("#/log", <NamesForm write={write} />);
   await user.type(await field("Car"), "Kart");
-  await user.type(await field("Track"), "Marlow Fen{Enter}");
+  await user.type(await field("Track"), "Varnholt Ring{Enter}");
   expect((await screen.findAllByText("Not stored: no space."))[0]).toBeVisible();
   expect(await field("Car")).toHaveValue("Kart");
   isFull = false;
   await user.click(store());
-  expect(await screen.findByText("Stored: Marlow Fen · Kart")).toBeVisible();
+  expect(await screen.findByText("Stored: Varnholt Ring · Kart")).toBeVisible();
   await waitFor(async () => expect(await field("Car")).toHaveValue(""));
 });
 
@@ -137,11 +137,11 @@ it("what has to be agreed to first is asked, and nothing is stored without it; w
     <NamesForm write={add} isAgreed={isAgreed} onStored={({ what }) => void stored.push(what)} />,
   );
   await user.type(await field("Car"), "Kart");
-  await user.type(await field("Track"), "Marlow Fen{Enter}");
-  expect(asked).toEqual([{ car: "Kart", track: "Marlow Fen" }]);
+  await user.type(await field("Track"), "Varnholt Ring{Enter}");
+  expect(asked).toEqual([{ car: "Kart", track: "Varnholt Ring" }]);
   expect(screen.getByText("Stored:")).toBeVisible();
   expect([stored, await field("Car")]).toEqual([[], expect.objectContaining({ value: "Kart" })]);
   await user.click(store());
-  expect(await screen.findByText("Stored: Marlow Fen · Kart")).toBeVisible();
+  expect(await screen.findByText("Stored: Varnholt Ring · Kart")).toBeVisible();
   expect(stored).toHaveLength(1);
 });

@@ -36,7 +36,7 @@ test("a row edited on both sides is told with its fields, both versions, and the
     {
       table: "sessions",
       id: wholeRows.sessions.id,
-      place: { date: "2026-03-10", combo: "Marlow Fen, Short · Club hatch" },
+      place: { date: "2026-03-10", combo: "Varnholt Ring, Short · Club hatch" },
       fields: ["note"],
       here: session(here),
       there: session(there),

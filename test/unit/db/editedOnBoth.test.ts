@@ -47,7 +47,7 @@ test("a lap edited on both sides is named with its place, both values, and the o
     {
       table: "laps",
       id: a,
-      place: { date: "2026-03-10", combo: "Marlow Fen · Club hatch", run: 1, lap: 1 },
+      place: { date: "2026-03-10", combo: "Varnholt Ring · Club hatch", run: 1, lap: 1 },
       fields: ["ms"],
       here: { ms: 83_400 },
       there: { ms: 83_300 },
@@ -67,16 +67,16 @@ test("a lap deleted here and edited there is among them, one deleted on both sid
 
 test("what two devices made each for themselves is found as the same, and joined it is one", async () => {
   const { book: here, clock } = await aLogbook();
-  await addCombo(here, { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
+  await addCombo(here, { car: { name: "Club hatch" }, track: { name: "Varnholt Ring" } });
   const { book: there } = await aLogbook(clock.now() + 1000);
-  await addCombo(there, { car: { name: "club  HATCH" }, track: { name: "MARLOW FEN" } });
+  await addCombo(there, { car: { name: "club  HATCH" }, track: { name: "VARNHOLT RING" } });
   expect(await twins(here)).toEqual([]);
   await mergeInto(here, await dump(there), "phone");
   await mergeInto(there, await dump(here), "pc");
   const found = await twins(here);
   expect(found.map(({ kind, name, isSure }) => [kind, name, isSure])).toEqual([
     ["car", "Club hatch", true],
-    ["track", "Marlow Fen", true],
+    ["track", "Varnholt Ring", true],
   ]);
   expect(await twins(there)).toEqual(found);
   const [car, track] = found;

@@ -17,7 +17,7 @@ const settings = { kind: "pace", effort: "full", surface: "dry", note: "" } as c
 const table = (...runs: readonly (readonly Time[])[]): ImportedSession => ({
   id: "new",
   car: "Club hatch",
-  track: "Marlow Fen",
+  track: "Varnholt Ring",
   layout: "",
   date: "2026-03-10",
   startedAt: 0,

@@ -22,7 +22,7 @@ import { aLap } from "../../support/aLap.ts";
 import { aLogbook, anOpenSession } from "../../support/aLogbook.ts";
 
 const tools = { clock: () => 1e12, newId: () => crypto.randomUUID() };
-const combo = { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } };
+const combo = { car: { name: "Club hatch" }, track: { name: "Varnholt Ring" } };
 
 /** A database as a version of the app that does not exist yet would leave it. */
 async function newerDatabase(name: string) {

@@ -19,7 +19,7 @@ const rows: AllRows = {
   ],
 };
 const placeOf = places(rows);
-const there = { date: "2026-03-10", combo: "Marlow Fen, Short · Club hatch" };
+const there = { date: "2026-03-10", combo: "Varnholt Ring, Short · Club hatch" };
 
 test("a lap stands in its run and session, by its number in the run", () => {
   expect(placeOf("laps", idAt(82))).toEqual({ ...there, run: 1, lap: 1 });

@@ -71,7 +71,7 @@ for (const broken of [0, 1, 2])
     expect(await aboutUnreadable(book, { table: "runs", id })).toMatchObject({
       sessionId: sessionIds[1],
       date: "2026-03-11",
-      comboName: "Marlow Fen · Club hatch",
+      comboName: "Varnholt Ring · Club hatch",
     });
   });
 
@@ -94,7 +94,7 @@ for (const broken of [0, 1, 2])
     expect(book.unreadable.get()).toEqual([{ table: "sessions", id }]);
     expect(await aboutUnreadable(book, { table: "sessions", id })).toMatchObject({
       sessionId: id,
-      comboName: "Marlow Fen · Club hatch",
+      comboName: "Varnholt Ring · Club hatch",
     });
   });
 

@@ -24,12 +24,12 @@ describe("the demo's combos side by side", () => {
   });
 
   test("the flat combo is at its pace sooner than the one that was learned", () => {
-    const lapsOf = (key: "fenHatch" | "ashSingle") =>
+    const lapsOf = (key: "ringHatch" | "moorSingle") =>
       lines.find(({ comboId }) => comboId === truth.combos[key].comboId)?.lapsUntilOnThePace ?? 0;
-    expect(lapsOf("ashSingle")).toBeGreaterThan(0);
-    expect(lapsOf("ashSingle")).toBeLessThan(lapsOf("fenHatch"));
+    expect(lapsOf("moorSingle")).toBeGreaterThan(0);
+    expect(lapsOf("moorSingle")).toBeLessThan(lapsOf("ringHatch"));
     // It starts 3.5 % above its floor and halves that every 130 laps, so it cannot be there in the first sessions.
-    expect(lapsOf("fenHatch")).toBeGreaterThan(50);
+    expect(lapsOf("ringHatch")).toBeGreaterThan(50);
   });
 });
 

@@ -32,8 +32,8 @@ for (const key of comboKeys)
   });
 
 test("the combo that improves is read as falling, at its true slope", () => {
-  const { trend } = reviewOf("fenHatch");
-  const { gainPerWeekMs } = truth.combos.fenHatch;
+  const { trend } = reviewOf("ringHatch");
+  const { gainPerWeekMs } = truth.combos.ringHatch;
   expect(gainPerWeekMs).toBeLessThan(-100);
   if (!trend.known) throw new Error(JSON.stringify(trend.reason));
   expect(trend.value.finding).toBe("falling");
@@ -43,10 +43,10 @@ test("the combo that improves is read as falling, at its true slope", () => {
 });
 
 test("its level holds the true level of most sessions, and the interval of its gain the true gain", () => {
-  const { history } = reviewOf("fenHatch");
+  const { history } = reviewOf("ringHatch");
   const events = pageEvents(history, truth.lastDay, [truth.settings.gain.from]);
   const outlook = levelOutlook({ sessions: history, since: [0], seed: 1, events });
-  const { medians } = truth.combos.fenHatch;
+  const { medians } = truth.combos.ringHatch;
   if (!outlook.known) throw new Error("the demo has a level");
   const { curve, changes } = outlook.value;
   const trueMs = history.map(({ date }) => medians.find((median) => median.date === date)?.ms ?? Number.NaN);
@@ -61,8 +61,8 @@ test("its level holds the true level of most sessions, and the interval of its g
 });
 
 test("the combo gone flat shows no clear change, and what is ruled out leaves room for none", () => {
-  const { trend } = reviewOf("ashSingle");
-  expect(truth.combos.ashSingle.gainMs).toBe(0);
+  const { trend } = reviewOf("moorSingle");
+  expect(truth.combos.moorSingle.gainMs).toBe(0);
   if (!trend.known) throw new Error(JSON.stringify(trend.reason));
   expect(trend.value.finding).toBe("no clear change");
   expect(trend.value.perWeek.low).toBeLessThan(0);
@@ -70,7 +70,7 @@ test("the combo gone flat shows no clear change, and what is ruled out leaves ro
 });
 
 test("the combo with few laps gives its reason instead of a trend", () => {
-  expect(reviewOf("fenTrainer").trend).toEqual({
+  expect(reviewOf("ringTrainer").trend).toEqual({
     known: false,
     reason: { needs: 5, of: "session", each: { needs: 5, of: "pace lap" }, has: 2 },
   });
@@ -90,7 +90,7 @@ test("the gain test finds the true effect, and that there is one", () => {
     pairs.map(({ first, runA, runB }) => ({ difference: medianOf(runB) - medianOf(runA), first })),
     0.9,
   );
-  const effect = truth.settings.gain.effectMs.ashHatch;
+  const effect = truth.settings.gain.effectMs.moorHatch;
   expect(effect).toBeLessThan(-200);
   expect(found?.low).toBeLessThan(effect);
   expect(found?.high).toBeGreaterThan(effect);
@@ -98,12 +98,12 @@ test("the gain test finds the true effect, and that there is one", () => {
 });
 
 test("the new field of view did nothing to the flat combo, and the sessions say no more than that", () => {
-  const { points } = reviewOf("ashSingle");
+  const { points } = reviewOf("moorSingle");
   const { from, effectMs } = truth.settings.view;
   const medians = (isAfter: boolean) =>
     points.flatMap(({ date, median }) => (median !== undefined && date >= from === isAfter ? [median] : []));
   const shift = rankSumTest(medians(true), medians(false), 0.9);
-  expect(effectMs.ashSingle).toBe(0);
+  expect(effectMs.moorSingle).toBe(0);
   expect(shift?.low).toBeLessThanOrEqual(0);
   expect(shift?.high).toBeGreaterThanOrEqual(0);
 });

@@ -8,11 +8,11 @@ const secondsIn = (sentence: string) => (sentence.match(/\d+\.\d+/g) ?? []).map(
 
 describe("what Review says of the demo, against what the generator made true", () => {
   test("the combo that improves is called very likely faster, by an interval that holds its true gain", () => {
-    const review = reviewOf("fenHatch");
+    const review = reviewOf("ringHatch");
     expect(progressTitle(review)).toMatch(
       /^Usual lap faster by .* in 12 weeks, very likely at least \d\.\d s$/,
     );
-    const gain = -truth.combos.fenHatch.gainMs / 1000;
+    const gain = -truth.combos.ringHatch.gainMs / 1000;
     const [, least = 0] = secondsIn(progressTitle(review));
     expect(least).toBeGreaterThan(1);
     expect(least).toBeLessThan(gain);
@@ -21,33 +21,33 @@ describe("what Review says of the demo, against what the generator made true", (
   });
 
   test("the true gain a week of the straight line lies in the line's own interval", () => {
-    const { trend } = reviewOf("fenHatch");
+    const { trend } = reviewOf("ringHatch");
     if (!trend.known) throw new Error(JSON.stringify(trend.reason));
     const { low, high } = trend.value.perWeek;
-    const { gainPerWeekMs } = truth.combos.fenHatch;
+    const { gainPerWeekMs } = truth.combos.ringHatch;
     expect([low < gainPerWeekMs, gainPerWeekMs < high]).toEqual([true, true]);
   });
 
   test("the flat combo is called neither faster nor slower, and the interval leaves room for the truth", () => {
-    const review = reviewOf("ashSingle");
-    expect(truth.combos.ashSingle.gainMs).toBe(0);
+    const review = reviewOf("moorSingle");
+    expect(truth.combos.moorSingle.gainMs).toBe(0);
     expect(progressTitle(review)).toMatch(/^Usual lap not clearly faster or slower in \d+ weeks/);
     expect(progressReading(review)).toMatch(/: between \d\.\d+ s faster and \d\.\d+ s slower\./);
   });
 
   test("of the combo with two sessions nothing is claimed, but how many sessions it needs", () => {
-    const review = reviewOf("fenTrainer");
+    const review = reviewOf("ringTrainer");
     expect(progressTitle(review)).toBe("Not enough sessions with 5 pace laps each yet: 2 of 4");
     expect(progressReading(review)).toMatch(/^Each session's usual lap is drawn; /);
   });
 
   test("laps, sessions and the break are those the generator drove", () => {
-    const { practice, breaks } = reviewOf("fenHatch");
-    const { sessions, laps } = truth.combos.fenHatch;
+    const { practice, breaks } = reviewOf("ringHatch");
+    const { sessions, laps } = truth.combos.ringHatch;
     expect(practiceTitle(practice)).toMatch(new RegExp(`^${sessions} sessions, ${laps.driven} laps, `));
     expect(practice.days.reduce((sum, day) => sum + day.laps, 0)).toBe(laps.driven);
     expect(breaks.map(({ from, to }) => [from, to])).toEqual([["2026-10-01", "2026-10-17"]]);
-    const { medians } = truth.combos.fenHatch;
+    const { medians } = truth.combos.ringHatch;
     const at = (date: string) => medians.find((one) => one.date === date)?.ms ?? 0;
     const cost = breaks[0]?.cost;
     if (!cost?.known) throw new Error("the cost of the break is known");
@@ -64,9 +64,9 @@ describe("what Review says of the demo, against what the generator made true", (
   });
 
   test("the curve's bands of the sessions driven hold the true level of most of them", () => {
-    const { curve } = reviewOf("fenHatch");
+    const { curve } = reviewOf("ringHatch");
     if (!curve.known) throw new Error(JSON.stringify(curve.reason));
-    const { medians } = truth.combos.fenHatch;
+    const { medians } = truth.combos.ringHatch;
     const held = curve.value.line.filter(({ date, low, high }) => {
       const { ms = 0 } = medians.find((one) => one.date === date) ?? {};
       return low <= ms && ms <= high;
@@ -75,7 +75,7 @@ describe("what Review says of the demo, against what the generator made true", (
   });
 
   test("tiredness, which the generator does not know, is not found", () => {
-    for (const key of ["fenHatch", "ashSingle"] as const) {
+    for (const key of ["ringHatch", "moorSingle"] as const) {
       const { thirds } = reviewOf(key);
       if (!thirds.known) throw new Error(JSON.stringify(thirds.reason));
       expect(thirds.value.low).toBeLessThanOrEqual(0);
@@ -84,7 +84,7 @@ describe("what Review says of the demo, against what the generator made true", (
   });
 
   test("accounts told in words hold the figures they are told from", () => {
-    const { account }: Pick<ComboReview, "account"> = reviewOf("ashSingle");
+    const { account }: Pick<ComboReview, "account"> = reviewOf("moorSingle");
     if (!account.known) throw new Error(JSON.stringify(account.reason));
     const told = secondsIn(accountTitle({ account }));
     const cents = (ms: number) => Math.round(ms / 10) / 100;

@@ -28,12 +28,12 @@ for (const change of ["gain", "view"] as const)
 test("the step leaves out what practice brought at the same time", () => {
   const { from: on, effectMs } = truth.settings.gain;
   const steps = stepsAt(on);
-  const line = steps.find(({ comboId }) => comboId === truth.combos.fenHatch.comboId);
+  const line = steps.find(({ comboId }) => comboId === truth.combos.ringHatch.comboId);
   if (!line?.step.known) throw new Error("no step");
   const plain = line.after.usual.ms - line.before.usual.ms;
-  expect(plain).toBeLessThan(2 * effectMs.fenHatch);
-  expect(Math.abs(line.step.value.estimate - effectMs.fenHatch)).toBeLessThan(
-    Math.abs(plain - effectMs.fenHatch),
+  expect(plain).toBeLessThan(2 * effectMs.ringHatch);
+  expect(Math.abs(line.step.value.estimate - effectMs.ringHatch)).toBeLessThan(
+    Math.abs(plain - effectMs.ringHatch),
   );
 });
 

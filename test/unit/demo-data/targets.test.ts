@@ -10,7 +10,7 @@ const targetsOf = (comboId: string) => rows.targets.filter((target) => target.co
 
 describe("what Targets says of the demo, against the laps themselves", () => {
   test("of a target missed while the PB stood still, the best lap of the weeks it ran is told", () => {
-    const { comboId } = truth.combos.ashSingle;
+    const { comboId } = truth.combos.moorSingle;
     const [target] = targetsOf(comboId);
     if (target?.by === undefined) throw new Error("the single-seater has a target with a date");
     const { setOn, by } = target;
@@ -18,14 +18,14 @@ describe("what Targets says of the demo, against the laps themselves", () => {
     const span = rows.sessions.filter((one) => one.comboId === comboId && one.date > setOn && one.date <= by);
     const best = plainBest(span.flatMap(({ id }) => runsOf(id)));
     expect(span.length).toBeGreaterThan(3);
-    const review = reviewOf("ashSingle");
+    const review = reviewOf("moorSingle");
     const state = review.targets.find((one) => one.target.id === target.id);
     expect(state).toMatchObject({ standing: { kind: "missed" }, closest: { value: best?.ms } });
     expect(best?.ms).toBeGreaterThan(figureAt(review, "best", target.setAt)?.value ?? 0);
   });
 
   test("the usual lap wanted is called likely, and the generator's own driver reaches it about as often", () => {
-    const { comboId, practice } = truth.combos.fenHatch;
+    const { comboId, practice } = truth.combos.ringHatch;
     const target = targetsOf(comboId).find(({ kind }) => kind === "median");
     const [preferences] = rows.preferences;
     if (target?.by === undefined || preferences === undefined) throw new Error("the target has a date");
@@ -41,7 +41,7 @@ describe("what Targets says of the demo, against the laps themselves", () => {
 
     const laps = Math.round(rate.lapsASession);
     const driven = page.reduce((sum, { timedDriven }) => sum + timedDriven, 0);
-    const [driver] = combos.fenHatch.drivers;
+    const [driver] = combos.ringHatch.drivers;
     const chance = chanceFrom(7);
     const isReached = () =>
       Array.from({ length: byDate.sessions }, (_, number) => {
@@ -57,7 +57,7 @@ describe("what Targets says of the demo, against the laps themselves", () => {
   });
 
   test("of the combo with two sessions nothing is said but what is missing", () => {
-    const { comboId } = truth.combos.fenTrainer;
+    const { comboId } = truth.combos.ringTrainer;
     const [preferences] = rows.preferences;
     if (preferences === undefined) throw new Error("the demo has preferences");
     const page = rows.sessions

@@ -45,10 +45,10 @@ test("every kind of remark occurs that a driver types beside a lap but the in la
   expect(missing).toEqual(["in"]);
 });
 
-test("at Marlow Fen in the hatch, corner 5 is named most often", () => {
+test("at Varnholt Ring in the hatch, corner 5 is named most often", () => {
   const named = new Map<number, number>();
   const own = (lap: Lap) => lap.remarks.filter(({ kind }) => aboutRemark(kind).mistake);
-  for (const run of runs.filter(({ comboId }) => comboId === truth.combos.fenHatch.comboId))
+  for (const run of runs.filter(({ comboId }) => comboId === truth.combos.ringHatch.comboId))
     for (const { corner } of run.laps.flatMap(own))
       if (corner !== undefined) named.set(corner, (named.get(corner) ?? 0) + 1);
   const [first, second] = [...named].sort(([, a], [, b]) => b - a);

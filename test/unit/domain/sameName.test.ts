@@ -21,8 +21,8 @@ const runs = { seed: 1507, numRuns: 2000 };
 
 describe("one name", () => {
   it("is the same in another case, with other spaces and with invisible signs", () => {
-    expect(sameName("Marlow Fén", " marlow  FÉN\u200B")).toBe(true);
-    expect(sameName("Marlow Fen", "MarlowFen")).toBe(true);
+    expect(sameName("Varnholt Ríng", " varnholt  RÍNG\u200B")).toBe(true);
+    expect(sameName("Varnholt Ring", "VarnholtRing")).toBe(true);
   });
 
   // Equivalent by the normalization forms of UAX #15 (its examples: Å, ｶﾞ, ﬁ).
@@ -52,7 +52,7 @@ describe("one name", () => {
 
   // Differences of the first level of UTS #10: other letters.
   it.each([
-    ["Marlow Fen", "Marlow Fens"],
+    ["Varnholt Ring", "Varnholt Rings"],
     ["कर", "कार"],
     ["и1", "й1"],
     ["I1", "ı1"],

@@ -13,7 +13,7 @@ const runs = [
 ];
 const numbered = runs.map((run, index) => ({ run, number: index + 1 }));
 const look = (terms: SearchTerms) => {
-  const { isFound, laps } = searchSession(terms, session, "Marlow Fen · club hatch", numbered);
+  const { isFound, laps } = searchSession(terms, session, "Varnholt Ring · club hatch", numbered);
   return [isFound, laps.map(({ runNumber, lapNumber }) => `${runNumber}.${lapNumber}`).join(" ")];
 };
 
@@ -40,8 +40,8 @@ describe("search in a session", () => {
     ["a time and a word of the lap's own note", { longest: 84_500, words: "late" }, true, "1.2"],
     ["a longest time finds no lap without one", { longest: 999_999, words: "windy" }, true, "2.2 2.3"],
     ["a shortest time finds no lap without one", { shortest: 1, words: "windy" }, true, "2.2 2.3"],
-    ["words that stand apart are not one", { words: "eveningmarlow" }, false, ""],
-    ["two parts of one name", { words: "Marlow fen" }, true, ""],
+    ["words that stand apart are not one", { words: "eveningvarnholt" }, false, ""],
+    ["two parts of one name", { words: "Varnholt ring" }, true, ""],
     ["the focus", { focus: "braking" }, true, ""],
     ["another focus", { focus: "line", words: "mill" }, false, ""],
     ["its day", { from: "2026-01-01", to: "2026-01-01" }, true, ""],

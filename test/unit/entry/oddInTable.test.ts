@@ -14,7 +14,7 @@ const combo = (
   sessions: ReturnType<typeof session>[],
   fields: Partial<TableCombo<Row>> = {},
 ): TableCombo<Row> => ({
-  layout: "Marlow Fen",
+  layout: "Varnholt Ring",
   sessions,
   around: undefined,
   ...fields,

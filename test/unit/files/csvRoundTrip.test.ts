@@ -120,7 +120,7 @@ function rowsOf(sessions: readonly Made[]): AllRows {
   return {
     ...noRows,
     cars: [{ ...stamps(1, 1), name: "=club, hatch" }],
-    tracks: [{ ...stamps(2, 1), name: "Marlow, Fen" }],
+    tracks: [{ ...stamps(2, 1), name: "Varnholt, Ring" }],
     layouts: [{ ...stamps(3, 1), trackId: idOf(2, 1), name: "", corners: [] }],
     combos: [combo],
     sessions: made.map(({ row }) => row),
@@ -169,7 +169,7 @@ test("exported and imported again, laps are the same, in whatever style", () => 
           one.note,
           one.conditions,
           "=club, hatch",
-          "Marlow, Fen",
+          "Varnholt, Ring",
           laps(one.id).map(
             ({ laps: own, kind, effort, surface, note, tyres, setup, assists, guest, fuelLitres }) => [
               { kind, effort, surface, note, ...present({ tyres, setup, assists, guest, fuelLitres }) },

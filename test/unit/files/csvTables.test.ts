@@ -21,15 +21,15 @@ async function tableIn(file: string, said: Partial<TableForm> = {}, names = know
   };
 }
 
-const first = "2 2026-10-14 club hatch Marlow Fen 83456/3";
+const first = "2 2026-10-14 club hatch Varnholt Ring 83456/3";
 const accented = "2 2026-10-14 club hatch Märlow Fén 83456/3";
 
 test("a plain table is read row by row, decimals kept", async () => {
   const { laps, unread, table } = await tableIn("plain.csv");
   expect(laps).toEqual([
     first,
-    "3 2026-10-14 club hatch Marlow Fen 83900/1",
-    "4 2026-10-21 club hatch Marlow Fen 83200/1",
+    "3 2026-10-14 club hatch Varnholt Ring 83900/1",
+    "4 2026-10-21 club hatch Varnholt Ring 83200/1",
   ]);
   expect(unread).toEqual([]);
   expect(table.form).toMatchObject({ delimiter: ",", hasHeader: true, decimal: ".", dateOrder: "year" });
@@ -54,8 +54,8 @@ test("with a decimal comma 1,234 is a little over a second, never 1234", async (
   expect(table.form).toMatchObject({ delimiter: ";", decimal: ",", dateOrder: "day" });
   expect(laps).toEqual([
     first,
-    "3 2026-10-15 club hatch Marlow Fen 83900/1",
-    "4 2026-10-16 club hatch Marlow Fen 1234/3",
+    "3 2026-10-15 club hatch Varnholt Ring 83900/1",
+    "4 2026-10-16 club hatch Varnholt Ring 1234/3",
   ]);
   expect(rows[0]?.settings.fuelLitres).toBeUndefined();
   const withFuel = await tableIn("semicolon-decimal-comma.csv", {
@@ -78,7 +78,7 @@ test("broken bytes are counted, and the rows around them are read", async () => 
 
 test("of ragged rows the ones with a cell too many are refused, empty cells too many do no harm", async () => {
   const { laps, unread } = await tableIn("ragged.csv");
-  expect(laps).toEqual([first, "4 2026-10-14 club hatch Marlow Fen 83600/1"]);
+  expect(laps).toEqual([first, "4 2026-10-14 club hatch Varnholt Ring 83600/1"]);
   expect(unread).toEqual(["3 The row has 6 cells, the table has 5 columns.", "6 The track is missing."]);
 });
 
@@ -98,11 +98,11 @@ test("a quote that is never closed is said, and swallows nothing silently", asyn
 });
 
 test("without a head, columns are known by their cells and by names that are there", async () => {
-  const names = { cars: ["Club Hatch"], tracks: ["Marlow Fen"] };
+  const names = { cars: ["Club Hatch"], tracks: ["Varnholt Ring"] };
   const { table, laps } = await tableIn("no-head.csv", {}, names);
   expect(table.form.hasHeader).toBe(false);
   expect(table.form.columns).toEqual(["date", "car", "track", "time"]);
-  expect(laps[0]).toBe("1 2026-10-14 club hatch Marlow Fen 83456/3");
+  expect(laps[0]).toBe("1 2026-10-14 club hatch Varnholt Ring 83456/3");
   expect((await tableIn("no-head.csv")).table.form.columns).toEqual(["date", "none", "none", "time"]);
 });
 
@@ -142,7 +142,7 @@ test("whole milliseconds are found", async () => {
 
 test("a title above the head, blanks around cells and empty rows do no harm", async () => {
   const { laps, unread } = await tableIn("title-and-blanks.csv");
-  expect(laps).toEqual(["4 2026-10-14 club hatch Marlow Fen 83456/3"]);
+  expect(laps).toEqual(["4 2026-10-14 club hatch Varnholt Ring 83456/3"]);
   expect(unread).toEqual([]);
 });
 
@@ -153,7 +153,7 @@ test("line ends of three kinds in one file all end a row", async () => {
 
 test("signs in texts do not outvote the one that cuts the head into names", () => {
   const note = '"wide\t; so\t; again"';
-  const row = `2026-10-14,club hatch,Marlow Fen,1:23.456,${note}`;
+  const row = `2026-10-14,club hatch,Varnholt Ring,1:23.456,${note}`;
   const table = readTable(`date,car,track,lap time,note\n${row}\n${row}\n`, {}, { cars: [], tracks: [] });
   expect(table.form.delimiter).toBe(",");
   expect(table.rows[0]?.cells).toHaveLength(5);

@@ -3,7 +3,7 @@ import { readLaps, readTable, writeCsv } from "#files";
 
 const today = "2026-11-25";
 const head = "date,car,track,lap time\n";
-const row = (time: string) => `2026-10-14,club hatch,Marlow Fen,${time}`;
+const row = (time: string) => `2026-10-14,club hatch,Varnholt Ring,${time}`;
 const whole = `${head}${row("1:23.456")}\n${row("1:23.900")}\n${row("1:12.345")}`;
 
 const read = (text: string) => {

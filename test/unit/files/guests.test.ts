@@ -12,7 +12,7 @@ function guestsIn(text: string): readonly string[] {
 const table = (heads: string, rows: readonly string[]) =>
   [
     `date,car,track,lap time,${heads}`,
-    ...rows.map((row) => `2026-10-14,club hatch,Marlow Fen,1:23.456,${row}`),
+    ...rows.map((row) => `2026-10-14,club hatch,Varnholt Ring,1:23.456,${row}`),
     "",
   ].join("\n");
 

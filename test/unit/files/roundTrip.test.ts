@@ -98,7 +98,7 @@ function aChart(name: string): ChartTable {
         [
           {
             id: "a",
-            name: "Marlow Fen · club hatch",
+            name: "Varnholt Ring · club hatch",
             date: "2026-10-14",
             startedAt: 1,
             laps: 120,
@@ -204,8 +204,8 @@ describe("a table without laps is refused by its name in the import", () => {
 
   it("and a driver's own tables are not", () => {
     for (const text of [
-      "Day;Auto;Course;Time\n3.4.2026;club hatch;Marlow Fen;1:24,9",
-      "date,car,track,lap,lap time,seconds\n2026-04-03,club hatch,Marlow Fen,1,1:24.9,84.9",
+      "Day;Auto;Course;Time\n3.4.2026;club hatch;Varnholt Ring;1:24,9",
+      "date,car,track,lap,lap time,seconds\n2026-04-03,club hatch,Varnholt Ring,1,1:24.9,84.9",
       "1:24.9\n1:25.3",
     ])
       expect(whyNoLaps(text)).toBeUndefined();

@@ -3,7 +3,7 @@ import { readLaps, readTable } from "#files";
 
 describe("the seconds a lap counts as", () => {
   const timesIn = (rows: readonly string[]) => {
-    const text = `date,car,track,lap time,seconds counted\n${rows.map((row) => `2026-10-14,club hatch,Marlow Fen,${row}\n`).join("")}`;
+    const text = `date,car,track,lap time,seconds counted\n${rows.map((row) => `2026-10-14,club hatch,Varnholt Ring,${row}\n`).join("")}`;
     const read = readLaps(readTable(text, {}, { cars: [], tracks: [] }), {}, "2026-12-31");
     return [...read.laps.map(({ lap }) => [lap.ms, lap.decimals]), ...read.unread.map(({ wrong }) => wrong)];
   };
@@ -25,7 +25,7 @@ describe("the seconds a lap counts as", () => {
   });
 
   test("stand for the lap time where its column was taken out", () => {
-    const text = "date,car,track,seconds counted\n2026-10-14,club hatch,Marlow Fen,83.42\n";
+    const text = "date,car,track,seconds counted\n2026-10-14,club hatch,Varnholt Ring,83.42\n";
     const read = readLaps(readTable(text, {}, { cars: [], tracks: [] }), {}, "2026-12-31");
     expect(read.laps[0]?.lap).toMatchObject({ ms: 83_420, decimals: 2 });
   });

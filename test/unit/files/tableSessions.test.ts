@@ -10,7 +10,7 @@ function sessionsOf(text: string) {
     return `s${made}`;
   };
   const table = readTable(text, {}, { cars: [], tracks: [] });
-  const read = readLaps(table, { car: "club hatch", track: "Marlow Fen" }, "2026-11-25");
+  const read = readLaps(table, { car: "club hatch", track: "Varnholt Ring" }, "2026-11-25");
   const { sessions, repeated } = tableSessions(read.laps, { ...about, newId });
   const told = sessions.map(({ date, startedAt, isTimeOfDayKnown, runs }) => ({
     date,

@@ -35,7 +35,7 @@ const evenings = Array.from({ length: 9 }, (_, n) => ({
 
 async function months() {
   const { book, clock } = await aLogbook();
-  const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Varnholt Ring" } });
   const ids = await addSessions(book, comboId, evenings);
   await setTarget(book, { comboId, kind: "best", value: 83_000, by: "2026-04-30", setOn: "2026-02-20" });
   return { book, clock, comboId, last: ids.at(-1) ?? "" };
@@ -122,7 +122,7 @@ test("a session dated tomorrow counts: somewhere it was driven on that day", asy
 
 test("a session dated 2036 is not the last one, and hides none", async () => {
   const { book, comboId, last } = await months();
-  const other = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Cold Ash Hill" } });
+  const other = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Tessemoor" } });
   const [ahead = ""] = await addSessions(book, other.comboId, [{ date: "2036-03-04", laps }]);
   expect((await sessionsInDoubt(book, today)).map(({ id }) => id)).toEqual([ahead]);
   expect((await lastSession(book, until))?.id).toBe(last);
@@ -137,7 +137,7 @@ test("a session dated 2036 is not the last one, and hides none", async () => {
 
 test("a session dated 2036 is the last one where there is no other", async () => {
   const { book } = await aLogbook();
-  const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Varnholt Ring" } });
   const [ahead] = await addSessions(book, comboId, [{ date: "2036-03-04", laps }]);
   expect((await lastSession(book, until))?.id).toBe(ahead);
   book.close();
@@ -145,7 +145,7 @@ test("a session dated 2036 is the last one where there is no other", async () =>
 
 test("an open session dated 2036 comes after the one that is driven now", async () => {
   const { book } = await aLogbook();
-  const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Varnholt Ring" } });
   const start = (date: string) =>
     startSession(book, { comboId, date, zone: "Europe/Berlin", startedAt: Date.parse(date) });
   const [ahead, now] = [await start("2036-03-04"), await start(today)];

@@ -9,7 +9,7 @@ const aDay = 86_400_000;
 /** A logbook with rows stamped at this instant. */
 async function stampedAt(at: number) {
   const { book } = await aLogbook(at);
-  await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
+  await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Varnholt Ring" } });
   return book;
 }
 

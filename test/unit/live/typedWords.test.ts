@@ -4,11 +4,11 @@ import { typedWords } from "../../../src/live/typedWords.ts";
 test("a half-typed form is known by its words, one after the other, without ids and figures", () => {
   const form = {
     car: " Club hatch ",
-    track: { id: "x1", layoutId: "x2", name: "Marlow Fen" },
+    track: { id: "x1", layoutId: "x2", name: "Varnholt Ring" },
     laps: 12,
     note: "",
   };
-  expect(typedWords(form)).toBe("Club hatch · Marlow Fen");
+  expect(typedWords(form)).toBe("Club hatch · Varnholt Ring");
   expect(typedWords({ corners: [{ name: "Mill" }, { name: "Weir" }] })).toBe("Mill · Weir");
 });
 

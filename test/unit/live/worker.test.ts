@@ -40,7 +40,7 @@ const searched = (number: number, logbook: string) => asked(number, { kind: "job
 
 async function evenings(count: number, name?: string) {
   const { book } = name === undefined ? await aLogbook() : { book: await openLogbook({ name, ...tools() }) };
-  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Varnholt Ring" } });
   const day = { date: "2026-03-01", laps: [84_000, 84_100] };
   await addSessions(book, comboId, Array<typeof day>(count).fill(day));
   return book;

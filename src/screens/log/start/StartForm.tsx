@@ -134,7 +134,7 @@ function StartFields({ draft, combos, preferences: chosen }: StartFieldsProps) {
         sayMake={(text) => `New track “${text}”`}
         onMake={track.onChange}
         problem={track.problem}
-        hint="A second layout of a track: its name, a comma, the layout (Marlow Fen, short)."
+        hint="A second layout of a track: its name, a comma, the layout (Varnholt Ring, short)."
       />
       <IsItYours old={meant.track} onUse={track.onChange} onNew={() => set({ newTrack: track.value })} />
       <div role="status">

@@ -61,7 +61,7 @@ export function readStart(
   const meant = meantBy(typed, names);
   const problems = {
     car: problemOfName(car, "car", "club hatch") ?? problemOfLikely(meant.car),
-    track: problemOfName(track, "track layout", "Marlow Fen") ?? problemOfLikely(meant.track),
+    track: problemOfName(track, "track layout", "Varnholt Ring") ?? problemOfLikely(meant.track),
     target: time?.ok === false ? time.problem : undefined,
     date: day?.ok === false ? day.problem : undefined,
   };

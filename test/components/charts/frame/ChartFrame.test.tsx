@@ -36,7 +36,7 @@ function draw(onOpen?: (id: string) => void) {
       title={`Median down 0.42 s ${hostile}`}
       reading="Surely more than 0.2 s."
       asOf="2026-10-14"
-      fileName="Marlow Fen"
+      fileName="Varnholt Ring"
       table={table}
       series={series}
       note="600 of 900 sessions are drawn."
@@ -127,7 +127,7 @@ describe("what stands behind a chart", () => {
   it("saves the figures as CSV: numbers as numbers, no text taken for a formula", async () => {
     const { user } = draw();
     await user.click(screen.getByRole("button", { name: "CSV" }));
-    expect(saved[0]?.name).toBe("Marlow-Fen-2026-10-14.csv");
+    expect(saved[0]?.name).toBe("Varnholt-Ring-2026-10-14.csv");
     const bytes = new Uint8Array((await saved[0]?.blob.arrayBuffer()) ?? new ArrayBuffer(0));
     expect([...bytes.slice(0, 3)]).toEqual([0xef, 0xbb, 0xbf]);
     expect(new TextDecoder().decode(bytes)).toBe(
@@ -138,7 +138,7 @@ describe("what stands behind a chart", () => {
   it("saves a picture in which markup in a name stays text and passing marks are left out", async () => {
     const { user } = draw();
     await user.click(screen.getByRole("button", { name: "SVG" }));
-    expect(saved[0]?.name).toBe("Marlow-Fen-2026-10-14.svg");
+    expect(saved[0]?.name).toBe("Varnholt-Ring-2026-10-14.svg");
     const text = (await saved[0]?.blob.text()) ?? "";
     const picture = new DOMParser().parseFromString(text, "image/svg+xml");
     expect(picture.querySelector("parsererror")).toBeNull();

@@ -14,7 +14,7 @@ function Peek() {
   return <CornersScreen />;
 }
 const aCombo =
-  (track = "Marlow Fen") =>
+  (track = "Varnholt Ring") =>
   (book: Logbook) =>
     addCombo(book, { car: { name: "Club hatch" }, track: { name: track } });
 const open = async (user: Awaited<ReturnType<typeof renderAt>>["user"]) =>

@@ -13,7 +13,7 @@ import { catchDownloads } from "../../../support/downloads.ts";
 import { renderAt } from "../../../support/renderAt.tsx";
 
 async function anEvening(book: Logbook) {
-  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Varnholt Ring" } });
   const { runId } = await startSession(book, { comboId, date: "2026-11-25", zone: "Europe/Berlin" });
   await addLap(book, { runId, id: book.newId(), lap: aLap(83_456) });
   await addLap(book, { runId, id: book.newId(), lap: aLap(83_912) });

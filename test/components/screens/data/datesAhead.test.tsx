@@ -13,7 +13,7 @@ const now = Date.UTC(2026, 11, 1, 18);
 const words = /dated as late as Tue 4 Mar 2036, because a clock stood ahead/;
 
 async function anEvening(book: Logbook) {
-  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Varnholt Ring" } });
   const { runId } = await startSession(book, { comboId, date: "2036-03-04", zone: "Europe/Berlin" });
   await addLap(book, { runId, id: book.newId(), lap: aLap(83_456) });
   await setTarget(book, { comboId, kind: "best", value: 83_000, setOn: "2036-03-04" });

@@ -7,7 +7,7 @@ import { renderAt } from "../../../support/renderAt.tsx";
 
 /** A logbook with a deleted session of two laps, a deleted lap of another, and a deleted target. */
 async function withDeleted(book: Logbook) {
-  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Varnholt Ring" } });
   const [first = ""] = await addSessions(book, comboId, [
     { date: "2026-10-14", laps: [85_118, 85_300] },
     { date: "2026-10-21", laps: [85_000, 84_912] },
@@ -30,9 +30,9 @@ describe("what was deleted", () => {
     const { user } = await renderAt("#/data", <DataScreen />, withDeleted);
     await show(user);
     expect(
-      await row("Session, Wed 14 Oct 2026.*Marlow Fen · Club hatch.*deleted Wed 25 Nov 2026"),
+      await row("Session, Wed 14 Oct 2026.*Varnholt Ring · Club hatch.*deleted Wed 25 Nov 2026"),
     ).toBeVisible();
-    expect(await row("Lap 1:24.912, run 1.*Wed 21 Oct 2026, Marlow Fen · Club hatch")).toBeVisible();
+    expect(await row("Lap 1:24.912, run 1.*Wed 21 Oct 2026, Varnholt Ring · Club hatch")).toBeVisible();
     expect(await row("Target: Best lap 1:24.000")).toBeVisible();
     // The run that went with its session stands under the session's name.
     expect(screen.getAllByRole("button", { name: "Bring back" })).toHaveLength(3);

@@ -7,7 +7,7 @@ import { catchDownloads } from "../../../support/downloads.ts";
 import { renderAt } from "../../../support/renderAt.tsx";
 
 async function anEvening(book: Logbook) {
-  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "=Marlow" } });
+  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "=Varnholt" } });
   const { runId, sessionId } = await startSession(book, {
     comboId,
     date: "2026-11-25",
@@ -50,7 +50,7 @@ it("saves laps with a decimal comma, separated by semicolons, as the driver chos
     ),
   ).toBe(true);
   expect(lines[1]).toContain(
-    '2026-11-25;19:00;Europe/Berlin;Club hatch;\'=Marlow;;1;1;1;1:23,4;83,4;;"wide; =1+1";typed;',
+    '2026-11-25;19:00;Europe/Berlin;Club hatch;\'=Varnholt;;1;1;1;1:23,4;83,4;;"wide; =1+1";typed;',
   );
   expect(lines[2]).toContain(";1;1;2;no time;;off@5;;typed;");
   expect(lines).toHaveLength(4);
@@ -68,7 +68,7 @@ it("saves sessions, targets and rig records, and leaves the byte order mark out 
   await user.click(part().getByRole("button", { name: "Save as CSV" }));
   await screen.findAllByText(/as My-logbook-targets-2026-11-25\.csv/);
   expect((await text()).split("\r\n")[1]).toBe(
-    "Club hatch,'=Marlow,,best lap,,82.5,s,2026-12-24,2026-11-25,,,",
+    "Club hatch,'=Varnholt,,best lap,,82.5,s,2026-12-24,2026-11-25,,,",
   );
   await user.click(part().getByRole("radio", { name: "rig records" }));
   await user.click(part().getByRole("button", { name: "Save as CSV" }));

@@ -8,10 +8,10 @@ import { type Rendered, renderAt } from "../../../support/renderAt.tsx";
 
 const oldTimes = [
   "Day;Auto;Course;Time;What happened",
-  "3.4.2026;club hatch;Marlow Fen;1:24,9;",
-  "3.4.2026;club hatch;Marlow Fen;1:24,512;off at 5",
-  "10.4.2026;club hatch;Marlow Fen;rubbish;",
-  "12.4.2026;formula trainer;Marlow Fen, short;58,25;",
+  "3.4.2026;club hatch;Varnholt Ring;1:24,9;",
+  "3.4.2026;club hatch;Varnholt Ring;1:24,512;off at 5",
+  "10.4.2026;club hatch;Varnholt Ring;rubbish;",
+  "12.4.2026;formula trainer;Varnholt Ring, short;58,25;",
 ].join("\r\n");
 
 async function choose(user: Rendered["user"], text: string, name = "old times.csv") {
@@ -51,7 +51,7 @@ it("turns a spreadsheet of old times into sessions by date and combo, and takes 
   );
   expect(
     await within(part()).findByText(
-      /New in this logbook: cars “club hatch”, “formula trainer”; track “Marlow Fen”/,
+      /New in this logbook: cars “club hatch”, “formula trainer”; track “Varnholt Ring”/,
     ),
   ).toBeVisible();
   const unread = within(part()).getByRole("table", { name: "Not read: these rows stay out" });
@@ -107,7 +107,7 @@ it("leaves out laps that are there when the same file is chosen again, and knows
 
 it("asks for the order of dates that may be read both ways", async () => {
   const { user } = await renderAt("#/data", <DataScreen />);
-  await choose(user, "date,car,track,time\n3/4/2026,club hatch,Marlow Fen,1:23.456\n");
+  await choose(user, "date,car,track,time\n3/4/2026,club hatch,Varnholt Ring,1:23.456\n");
   const order = await within(part()).findByRole("combobox", { name: "Order of dates" });
   expect(order).toHaveAccessibleDescription(
     "The dates do not tell their order: “3/4/2026” may be Fri 3 Apr 2026 or Wed 4 Mar 2026.",
@@ -124,7 +124,7 @@ it("reads a pasted column of times with car, track and date said once", async ()
   await user.type(screen.getByRole("textbox", { name: "Table" }), "1:23.4{Enter}1:23.9");
   await user.click(screen.getByRole("button", { name: "Read the pasted table" }));
   await user.type(await screen.findByRole("combobox", { name: "Car of all laps" }), "club hatch");
-  await user.type(screen.getByRole("combobox", { name: "Track layout of all laps" }), "Marlow Fen");
+  await user.type(screen.getByRole("combobox", { name: "Track layout of all laps" }), "Varnholt Ring");
   const date = screen.getByRole("textbox", { name: "Date of all laps" });
   await user.type(date, "3/4/2026");
   expect(date).toBeInvalid();
@@ -146,7 +146,7 @@ it("names its own table of targets instead of importing it, chosen or pasted", a
   const { user } = await renderAt("#/data", <DataScreen />);
   const targets =
     "car,track,layout,figure,laps,wanted,unit,by,set on,at the start,one thing to do,archived\r\n" +
-    "club hatch,Marlow Fen,,best lap,,82.5,s,2026-04-30,2026-03-10,83.4,,\r\n";
+    "club hatch,Varnholt Ring,,best lap,,82.5,s,2026-04-30,2026-03-10,83.4,,\r\n";
   await choose(user, targets, "targets.csv");
   const refusal = () =>
     within(part())
@@ -167,7 +167,7 @@ it("names its own table of targets instead of importing it, chosen or pasted", a
 it("asks of each name with other accents whether it is the old one, before anything is imported", async () => {
   const page = await renderAt("#/data", <DataScreen />);
   const { user } = page;
-  await choose(user, "date,car,track,time\n2026-04-03,Café GT,Marlow Fen,1:24.9\n");
+  await choose(user, "date,car,track,time\n2026-04-03,Café GT,Varnholt Ring,1:24.9\n");
   await press(user, "Import 1 lap");
   await screen.findAllByText("1 lap imported in 1 session.");
   await choose(
@@ -175,7 +175,9 @@ it("asks of each name with other accents whether it is the old one, before anyth
     "date,car,track,time\n2026-04-10,Cafe GT,Márlow Fen,1:24.1\n2026-04-10,CAFE gt,Márlow Fen,1:24.2\n",
   );
   const car = await within(part()).findByRole("group", { name: "Is the car “Cafe GT” your “Café GT”?" });
-  const track = within(part()).getByRole("group", { name: "Is the track “Márlow Fen” your “Marlow Fen”?" });
+  const track = within(part()).getByRole("group", {
+    name: "Is the track “Márlow Fen” your “Varnholt Ring”?",
+  });
   expect(within(part()).getByRole("button", { name: "Say first which names are the same" })).toBeDisabled();
   await user.click(within(car).getByRole("radio", { name: "it is" }));
   await user.click(within(track).getByRole("radio", { name: "a new track" }));
@@ -183,16 +185,16 @@ it("asks of each name with other accents whether it is the old one, before anyth
   await screen.findAllByText("2 laps imported in 1 session.");
   const stored = await rows(page);
   expect(stored.cars.map(({ name }) => name)).toEqual(["Café GT"]);
-  expect(stored.tracks.map(({ name }) => name).sort()).toEqual(["Marlow Fen", "Márlow Fen"]);
+  expect(stored.tracks.map(({ name }) => name).sort()).toEqual(["Varnholt Ring", "Márlow Fen"]);
 });
 
 const withOdd = [
   "date,car,track,time,remarks",
   ...["1:24.9", "1:24.512", "1:25.1", "1:24.7", "1:24.8"].map(
-    (time) => `2026-04-03,club hatch,Marlow Fen,${time},`,
+    (time) => `2026-04-03,club hatch,Varnholt Ring,${time},`,
   ),
-  "2026-04-03,club hatch,Marlow Fen,200:00.0,f",
-  "2026-04-10,club hatch,Marlow Fen,13:23.456,",
+  "2026-04-03,club hatch,Varnholt Ring,200:00.0,f",
+  "2026-04-10,club hatch,Varnholt Ring,13:23.456,",
 ].join("\n");
 
 it("points at laps far from what is usual, counts them, and leaves it to the driver", async () => {
@@ -219,7 +221,7 @@ it("judges laps of a table by the laps in the book", async () => {
   await choose(page.user, withOdd.split("\n").slice(0, 6).join("\n"));
   await press(page.user, "Import 5 laps");
   await screen.findAllByText("5 laps imported in 1 session.");
-  await choose(page.user, "date,car,track,time\n2026-05-03,Club Hatch,marlow fen,13:23.456\n");
+  await choose(page.user, "date,car,track,time\n2026-05-03,Club Hatch,varnholt ring,13:23.456\n");
   expect(await within(part()).findByText(/1 lap lies far from what is usual\./)).toBeVisible();
   expect(within(part()).getByText(/is more than 3 times your usual lap here, 1:24\.800\./)).toBeVisible();
 });
@@ -227,7 +229,7 @@ it("judges laps of a table by the laps in the book", async () => {
 it("names the guests of a table, by whatever name, and the driver's own laps as none", async () => {
   const { user } = await renderAt("#/data", <DataScreen />);
   const laps = ["yes;No", ";", "yes;", "yes;No"].map(
-    (guest) => `2026-04-03;club hatch;Marlow Fen;1:24.9;${guest}`,
+    (guest) => `2026-04-03;club hatch;Varnholt Ring;1:24.9;${guest}`,
   );
   await choose(user, ["date;car;track;lap time;guest;guest name", ...laps, ""].join("\r\n"));
   expect(

@@ -12,7 +12,7 @@ import { renderAt } from "../../../support/renderAt.tsx";
 
 let rows: AllRows;
 async function anEvening(book: Logbook) {
-  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Varnholt Ring" } });
   const { runId } = await startSession(book, { comboId, date: "2026-11-25", zone: "Europe/Berlin" });
   for (const ms of [83_456, 83_912, 84_100]) await addLap(book, { runId, id: book.newId(), lap: aLap(ms) });
   rows = await dump(book);

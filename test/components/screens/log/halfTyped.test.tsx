@@ -214,7 +214,7 @@ describe("a line whose run has ended while it was half typed", () => {
     await user.type(await entryField(), "4912");
     await elsewhere((book) => endSession(book, { sessionId }));
     expect(await screen.findByText(/^Half typed in/)).toHaveTextContent(
-      "Half typed in the session of Wed 25 Nov 2026, Marlow Fen · Club hatch, which has ended: 4912",
+      "Half typed in the session of Wed 25 Nov 2026, Varnholt Ring · Club hatch, which has ended: 4912",
     );
     await user.click(await button("Go to it"));
     expect(await screen.findByRole("textbox", { name: "Half typed when the session ended" })).toHaveValue(

@@ -207,7 +207,7 @@ describe("putting a run right", () => {
 
   it("moves laps to another combo", async () => {
     const { user } = await renderLog(async (book) => {
-      await addCombo(book, { car: { name: "GT trainer" }, track: { name: "Cold Ash Hill" } });
+      await addCombo(book, { car: { name: "endurance trainer" }, track: { name: "Tessemoor" } });
       await openWith(book, [84_700, 84_900]);
     });
     const dialog = await change(user, 1);
@@ -215,7 +215,7 @@ describe("putting a run right", () => {
     await user.type(dialog.getByLabelText("First lap to move"), "2");
     await user.selectOptions(
       dialog.getByLabelText("Where to"),
-      await dialog.findByRole("option", { name: "Cold Ash Hill · GT trainer, same date" }),
+      await dialog.findByRole("option", { name: "Tessemoor · endurance trainer, same date" }),
     );
     await user.click(dialog.getByRole("button", { name: "Move 1 lap" }));
     await waitFor(() => expect(lapRows(1)).toHaveLength(1));

@@ -17,7 +17,7 @@ async function sessionDialog(user: User) {
 
 async function twoCombos(book: Logbook) {
   const comboId = await aCombo(book);
-  await addCombo(book, { car: { name: "GT trainer" }, track: { name: "Cold Ash Hill" } });
+  await addCombo(book, { car: { name: "endurance trainer" }, track: { name: "Tessemoor" } });
   await openWith(book, [84_700], comboId);
 }
 
@@ -116,14 +116,17 @@ describe("putting a session right", () => {
     const dialog = await sessionDialog(user);
     await user.click(dialog.getByRole("button", { name: /^Wrong combo/ }));
     const list = await dialog.findByLabelText("Move the whole session to");
-    await user.selectOptions(list, await dialog.findByRole("option", { name: "Cold Ash Hill · GT trainer" }));
+    await user.selectOptions(
+      list,
+      await dialog.findByRole("option", { name: "Tessemoor · endurance trainer" }),
+    );
     expect(
-      screen.getByRole("heading", { name: "Marlow Fen · Club hatch", hidden: true }),
+      screen.getByRole("heading", { name: "Varnholt Ring · Club hatch", hidden: true }),
     ).toBeInTheDocument();
     await user.click(dialog.getByRole("button", { name: "Move" }));
-    expect(await title("Cold Ash Hill · GT trainer")).toBeVisible();
+    expect(await title("Tessemoor · endurance trainer")).toBeVisible();
     await user.click(undo());
-    expect(await title("Marlow Fen · Club hatch")).toBeVisible();
+    expect(await title("Varnholt Ring · Club hatch")).toBeVisible();
   });
 
   it("turns a new page: the PB starts afresh", async () => {
@@ -144,7 +147,7 @@ describe("putting a session right", () => {
 
   it("makes one car of two names, and two again by Undo", async () => {
     const { user } = await renderLog(async (book) => {
-      await addCombo(book, { car: { name: "Club hatchback" }, track: { name: "Cold Ash Hill" } });
+      await addCombo(book, { car: { name: "Club hatchback" }, track: { name: "Tessemoor" } });
       await openWith(book, [84_700]);
     });
     const dialog = await sessionDialog(user);
@@ -152,9 +155,9 @@ describe("putting a session right", () => {
     const list = await dialog.findByLabelText("The car “Club hatch” is the same as");
     await user.selectOptions(list, await dialog.findByRole("option", { name: "Club hatchback" }));
     await user.click(dialog.getByRole("button", { name: "Make one car" }));
-    expect(await title("Marlow Fen · Club hatchback")).toBeVisible();
+    expect(await title("Varnholt Ring · Club hatchback")).toBeVisible();
     await user.click(undo());
-    expect(await title("Marlow Fen · Club hatch")).toBeVisible();
+    expect(await title("Varnholt Ring · Club hatch")).toBeVisible();
   });
 
   it("makes one combo of two, with the sessions of both", async () => {
@@ -162,9 +165,12 @@ describe("putting a session right", () => {
     const dialog = await sessionDialog(user);
     await user.click(dialog.getByRole("button", { name: /^Same car or track twice/ }));
     const list = await dialog.findByLabelText("This combo is the same as");
-    await user.selectOptions(list, await dialog.findByRole("option", { name: "Cold Ash Hill · GT trainer" }));
+    await user.selectOptions(
+      list,
+      await dialog.findByRole("option", { name: "Tessemoor · endurance trainer" }),
+    );
     await user.click(dialog.getByRole("button", { name: "Make one combo" }));
-    expect(await title("Cold Ash Hill · GT trainer")).toBeVisible();
+    expect(await title("Tessemoor · endurance trainer")).toBeVisible();
     expect(lapRows(1)).toHaveLength(1);
   });
 
@@ -174,7 +180,7 @@ describe("putting a session right", () => {
     await user.click(dialog.getByRole("button", { name: "Delete this session" }));
     expect(await screen.findByRole("heading", { level: 1, name: /^A logbook/ })).toBeVisible();
     await user.click(undo());
-    expect(await title("Marlow Fen · Club hatch")).toBeVisible();
+    expect(await title("Varnholt Ring · Club hatch")).toBeVisible();
   });
 });
 

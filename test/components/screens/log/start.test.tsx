@@ -14,7 +14,7 @@ const start = () => screen.getByRole("button", { name: "Start the session" });
 
 async function twoCombos(book: Logbook) {
   const comboId = await aCombo(book);
-  const other = await addCombo(book, { car: { name: "GT trainer" }, track: { name: "Cold Ash Hill" } });
+  const other = await addCombo(book, { car: { name: "endurance trainer" }, track: { name: "Tessemoor" } });
   await addSessions(book, comboId, [{ date: "2026-11-03", laps: [84_000] }]);
   await addSessions(book, other.comboId, [
     { date: "2026-11-10", laps: [91_000], note: "Brake earlier for corner 5" },
@@ -25,9 +25,9 @@ describe("starting a session", () => {
   it("takes two fields, makes what is new, and stands ready for the first lap", async () => {
     const { user } = await renderLog(undefined, "#/log", wednesday);
     await user.type(await car(), "Club hatch");
-    await user.type(track(), "Marlow Fen");
+    await user.type(track(), "Varnholt Ring");
     await user.click(start());
-    expect(await screen.findByRole("heading", { name: "Marlow Fen · Club hatch" })).toBeVisible();
+    expect(await screen.findByRole("heading", { name: "Varnholt Ring · Club hatch" })).toBeVisible();
     expect(await entryField()).toHaveFocus();
     expect(screen.getByLabelText("Lap 1")).toHaveFocus();
     expect(window.location.hash).toMatch(/^#\/log\/[0-9a-f-]{36}$/);
@@ -55,14 +55,14 @@ describe("starting a session", () => {
 
   it("offers the combo driven last and the note left for it", async () => {
     await renderLog(twoCombos, "#/log", wednesday);
-    expect(await car()).toHaveValue("GT trainer");
-    expect(track()).toHaveValue("Cold Ash Hill");
+    expect(await car()).toHaveValue("endurance trainer");
+    expect(track()).toHaveValue("Tessemoor");
     expect(await screen.findByText("Brake earlier for corner 5")).toBeVisible();
   });
 
   it("belongs to the day it is pressed on, though the form has stood open since the day before", async () => {
     const { user, clock } = await renderLog(twoCombos, "#/log", wednesday);
-    expect(await car()).toHaveValue("GT trainer");
+    expect(await car()).toHaveValue("endurance trainer");
     clock.pass(24 * 3_600_000);
     await user.click(start());
     expect(await screen.findByText(/Thursday 3 December/)).toBeVisible();
@@ -73,9 +73,9 @@ describe("starting a session", () => {
     await user.clear(await car());
     await user.type(await car(), "club  HATCH");
     await user.clear(track());
-    await user.type(track(), "MARLOW FEN");
+    await user.type(track(), "VARNHOLT RING");
     await user.click(start());
-    expect(await screen.findByRole("heading", { name: "Marlow Fen · Club hatch" })).toBeVisible();
+    expect(await screen.findByRole("heading", { name: "Varnholt Ring · Club hatch" })).toBeVisible();
   });
 
   it("asks whether a name with other accents is the old one, and takes the driver's word", async () => {
@@ -84,15 +84,17 @@ describe("starting a session", () => {
     await user.type(await car(), "Club hatch");
     await user.clear(track());
     await user.type(track(), "Márlow Fen");
-    expect(screen.getByText("Is this your", { exact: false })).toHaveTextContent("Is this your Marlow Fen?");
+    expect(screen.getByText("Is this your", { exact: false })).toHaveTextContent(
+      "Is this your Varnholt Ring?",
+    );
     await user.click(start());
-    expect(track()).toHaveAccessibleDescription(/This is nearly your Marlow Fen\. Say below/);
+    expect(track()).toHaveAccessibleDescription(/This is nearly your Varnholt Ring\. Say below/);
     expect(track()).toHaveFocus();
     await user.click(screen.getByRole("button", { name: "Use that" }));
-    expect(track()).toHaveValue("Marlow Fen");
+    expect(track()).toHaveValue("Varnholt Ring");
     expect(screen.queryByText("Is this your", { exact: false })).toBeNull();
     await user.click(start());
-    expect(await screen.findByRole("heading", { name: "Marlow Fen · Club hatch" })).toBeVisible();
+    expect(await screen.findByRole("heading", { name: "Varnholt Ring · Club hatch" })).toBeVisible();
   });
 
   it("makes a new one of a name with other accents when told so", async () => {

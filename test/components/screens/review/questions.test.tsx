@@ -8,7 +8,7 @@ import { renderAt } from "../../../support/renderAt.tsx";
 
 /** The day on which `renderAt` stands. */
 const today = "2026-11-25";
-const hatch = { car: { name: "club hatch" }, track: { name: "Marlow Fen" } };
+const hatch = { car: { name: "club hatch" }, track: { name: "Varnholt Ring" } };
 
 /** Twelve laps about a time, scattered by tenths times `spread`. */
 const lapsAbout = (ms: number, spread = 1) =>

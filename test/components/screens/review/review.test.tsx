@@ -8,8 +8,8 @@ import { renderAt } from "../../../support/renderAt.tsx";
 
 /** The day on which `renderAt` stands. */
 const today = "2026-11-25";
-const hatch = { car: { name: "club hatch" }, track: { name: "Marlow Fen" } };
-const trainer = { car: { name: "GT trainer" }, track: { name: "Cold Ash Hill" } };
+const hatch = { car: { name: "club hatch" }, track: { name: "Varnholt Ring" } };
+const trainer = { car: { name: "endurance trainer" }, track: { name: "Tessemoor" } };
 
 /** Six laps about a time, 0.1 s apart. */
 const lapsAbout = (ms: number) => [0, 200, -100, 100, -200, 50].map((off) => ms + off);
@@ -44,7 +44,9 @@ describe("Review", () => {
       await addSessions(book, newer.comboId, [{ date: "2026-11-24", laps: lapsAbout(84_000) }]);
       await addSessions(book, older.comboId, [{ date: "2026-11-20", laps: lapsAbout(60_000) }]);
     });
-    expect(await screen.findByRole("heading", { level: 1, name: "Marlow Fen · club hatch" })).toBeVisible();
+    expect(
+      await screen.findByRole("heading", { level: 1, name: "Varnholt Ring · club hatch" }),
+    ).toBeVisible();
     expect(screen.getByRole("link", { name: "12 weeks" })).toHaveAttribute("aria-current", "true");
   });
 
@@ -56,7 +58,9 @@ describe("Review", () => {
       const older = await addCombo(book, trainer);
       await addSessions(book, older.comboId, [{ date: "2036-03-05", laps: lapsAbout(60_000) }]);
     });
-    expect(await screen.findByRole("heading", { level: 1, name: "Marlow Fen · club hatch" })).toBeVisible();
+    expect(
+      await screen.findByRole("heading", { level: 1, name: "Varnholt Ring · club hatch" }),
+    ).toBeVisible();
     expect(await screen.findByText(/^1 session dated after tomorrow is left out:/)).toHaveTextContent(
       "Tue 4 Mar 2036. Is its date right? Today is Wed 25 Nov 2026 by this device’s clock.",
     );
@@ -79,14 +83,16 @@ describe("Review", () => {
         many.comboId,
         weekly(5, 0).map((one) => ({ ...one, date: addDays(one.date, -2) })),
       );
-      const old = await addCombo(book, { car: { name: "single-seater" }, track: { name: "Marlow Fen" } });
+      const old = await addCombo(book, { car: { name: "single-seater" }, track: { name: "Varnholt Ring" } });
       await addSessions(
         book,
         old.comboId,
         weekly(5, 0).map((one) => ({ ...one, date: addDays(one.date, -83) })),
       );
     });
-    expect(await screen.findByRole("heading", { level: 1, name: "Marlow Fen · club hatch" })).toBeVisible();
+    expect(
+      await screen.findByRole("heading", { level: 1, name: "Varnholt Ring · club hatch" }),
+    ).toBeVisible();
   });
 
   it("another combo keeps the period, and the focus stays where it was chosen", async () => {
@@ -96,7 +102,7 @@ describe("Review", () => {
     });
     await user.click(await screen.findByRole("button", { name: "Another combo" }));
     expect(screen.getByText("not driven yet")).toBeVisible();
-    await user.click(screen.getByRole("link", { name: "Cold Ash Hill · GT trainer" }));
+    await user.click(screen.getByRole("link", { name: "Tessemoor · endurance trainer" }));
     expect(await screen.findByRole("heading", { name: "No session with this combo yet" })).toBeVisible();
     expect(window.location.hash).toMatch(/\?period=all$/);
     expect(screen.getByRole("button", { name: "Another combo" })).toHaveFocus();

@@ -7,7 +7,7 @@ import { aLap } from "../../../support/aLap.ts";
 import { renderAt } from "../../../support/renderAt.tsx";
 
 const filled = async (book: Logbook) => {
-  const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Varnholt Ring" } });
   const [first = ""] = await addSessions(book, comboId, [
     { date: "2026-11-02", laps: [84_000, 84_250], note: "Braked too late at the Mill", focus: "braking" },
     { date: "2026-11-09", laps: [83_400], decimals: 1, note: "windy" },
@@ -46,7 +46,7 @@ describe("Search", () => {
     const { user } = await renderAt("#/review/search", search, filled);
     await user.selectOptions(await screen.findByLabelText("Remark"), "off");
     await user.click(screen.getByRole("button", { name: "Search" }));
-    const row = within(await results(/^Sessions found/)).getByRole("row", { name: /Marlow Fen/ });
+    const row = within(await results(/^Sessions found/)).getByRole("row", { name: /Varnholt Ring/ });
     expect(row).toHaveTextContent("3, 1 found");
     await user.selectOptions(screen.getByLabelText("Focus"), "line");
     await user.click(screen.getByRole("button", { name: "Search" }));

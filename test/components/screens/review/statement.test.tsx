@@ -9,8 +9,8 @@ const lapsAbout = (ms: number) => [0, 200, -100, 100, -200, 50].map((off) => ms 
 
 /** Sessions of weeks 45, 46 and 47; `renderAt` stands on Wednesday of week 48, 25 November 2026. */
 const filled = async (book: Logbook) => {
-  const hatch = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Marlow Fen" } });
-  const single = await addCombo(book, { car: { name: "single-seater" }, track: { name: "Cold Ash Hill" } });
+  const hatch = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Varnholt Ring" } });
+  const single = await addCombo(book, { car: { name: "single-seater" }, track: { name: "Tessemoor" } });
   await setTarget(book, {
     comboId: hatch.comboId,
     kind: "best",
@@ -52,7 +52,7 @@ describe("the weekly statement", () => {
   it("balances what was driven, and brings PB and usual lap forward", async () => {
     await renderAt(week47, statement, filled);
     const driven = await screen.findByRole("table", { name: "What was driven" });
-    expect(within(driven).getByRole("row", { name: /^Marlow Fen/ })).toHaveTextContent(
+    expect(within(driven).getByRole("row", { name: /^Varnholt Ring/ })).toHaveTextContent(
       /club hatch21217 min0$/,
     );
     expect(within(driven).getByRole("row", { name: /^the week/ })).toHaveTextContent(/^the week31823 min0$/);
@@ -63,9 +63,9 @@ describe("the weekly statement", () => {
         .map((day) => day.textContent),
     ).toEqual(["Mon —", "Tue 6", "Wed 6", "Thu —", "Fri —", "Sat —", "Sun 6"]);
     const times = screen.getByRole("table", { name: /^PB and usual lap/ });
-    const hatch = within(times).getByRole("row", { name: /^Marlow Fen/ });
+    const hatch = within(times).getByRole("row", { name: /^Varnholt Ring/ });
     expect(hatch).toHaveTextContent("1:25.8001:24.800−1.000 s faster1:26.0251:25.0253 of 4 sessions");
-    expect(within(times).getByRole("row", { name: /^Cold Ash/ })).toHaveTextContent(
+    expect(within(times).getByRole("row", { name: /^Tessemoor/ })).toHaveTextContent(
       "—0:56.800".replace("0:", ""),
     );
   });
@@ -90,7 +90,7 @@ describe("the weekly statement", () => {
       await screen.findByRole("heading", { level: 2, name: "PB down by 1.000 s to 1:24.800" }),
     ).toBeVisible();
     const targets = screen.getByRole("table", { name: "Targets in force" });
-    expect(within(targets).getByRole("row", { name: /^Marlow Fen/ })).toHaveTextContent(
+    expect(within(targets).getByRole("row", { name: /^Varnholt Ring/ })).toHaveTextContent(
       "best lap 1:24.500Tue 1 Dec 20261:24.800to be reached",
     );
     expect(

@@ -199,7 +199,7 @@ describe("records over time", () => {
       await two(book);
       const { comboId } = await addCombo(book, {
         car: { name: "club hatch" },
-        track: { name: "Marlow Fen" },
+        track: { name: "Varnholt Ring" },
       });
       const about = (ms: number) => [0, 200, -100, 100, -200].map((off) => ms + off);
       await addSessions(book, comboId, [
@@ -212,7 +212,7 @@ describe("records over time", () => {
     const list = await screen.findByRole("list", { name: "Usual lap in the four weeks before and after" });
     expect(within(list).getAllByRole("listitem")).toHaveLength(1);
     expect(list).toHaveTextContent(
-      /^Marlow Fen · club hatchusual lap before 1:25\.000 in 2 sessions, after 1:25\.000 in 2 sessionsat the change, practice taken out: may be chance, between/,
+      /^Varnholt Ring · club hatchusual lap before 1:25\.000 in 2 sessions, after 1:25\.000 in 2 sessionsat the change, practice taken out: may be chance, between/,
     );
   });
 

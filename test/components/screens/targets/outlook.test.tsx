@@ -11,7 +11,7 @@ const evenings = ["2026-11-04", "2026-11-07", "2026-11-11", "2026-11-14", "2026-
 
 /** Sessions of ten laps, each a quarter of a second faster than the one before. */
 const sessions = (count: number) => async (book: Logbook) => {
-  const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Varnholt Ring" } });
   const laps = (number: number) =>
     Array.from({ length: 10 }, (_, lap) => 85_500 - 250 * number + ((lap * 37 + number * 11) % 40) * 10);
   const dated = evenings.slice(0, count).map((date, number) => ({ date, laps: laps(number) }));

@@ -5,7 +5,7 @@ import { TargetsScreen } from "../../../../src/screens/targets/TargetsScreen.tsx
 import { addSessions } from "../../../support/addSessions.ts";
 import { renderAt } from "../../../support/renderAt.tsx";
 
-const hatch = { car: { name: "club hatch" }, track: { name: "Marlow Fen" } };
+const hatch = { car: { name: "club hatch" }, track: { name: "Varnholt Ring" } };
 const targets = <TargetsScreen />;
 const at = (date: string) => Date.parse(`${date}T12:00:00Z`);
 

@@ -16,7 +16,7 @@ import { aLogbook } from "../../../support/aLogbook.ts";
 
 async function twoCombos() {
   const { book } = await aLogbook();
-  const track = { name: "Marlow Fen" };
+  const track = { name: "Varnholt Ring" };
   const { comboId: a } = await addCombo(book, { car: { name: "Club hatch" }, track });
   const { comboId: b } = await addCombo(book, { car: { name: "Junior" }, track });
   const on = async (comboId: Id, date: string) => {

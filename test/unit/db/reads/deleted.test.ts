@@ -99,12 +99,12 @@ test("deleted runs are named by their combo, session and number, though all of t
   const names = await namesOfDeleted(book, [gone, ...runs]);
   expect(names.numberOf(gone)).toBe(1);
   expect(names.numberOf(runs[1] as Run), "those after a deleted run close up").toBe(1);
-  expect(names.combos.get(comboId)).toBe("Marlow Fen · Club hatch");
+  expect(names.combos.get(comboId)).toBe("Varnholt Ring · Club hatch");
   expect([...names.sessions.keys()]).toEqual([sessionId]);
   await deleteSession(book, { sessionId });
   await book.database.table("cars").toCollection().modify({ deletedAt: 5 });
   const after = await namesOfDeleted(book, [gone]);
-  expect(after.combos.get(comboId)).toBe("Marlow Fen · Club hatch");
+  expect(after.combos.get(comboId)).toBe("Varnholt Ring · Club hatch");
   expect(after.sessions.get(sessionId)).toMatchObject({ date: "2026-03-10", deletedAt: expect.any(Number) });
 });
 

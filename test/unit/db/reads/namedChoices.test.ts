@@ -12,7 +12,7 @@ async function some() {
   const { comboId } = await addCombo(book, { car: { name: "Junior" }, track: { name: "Old Mill" } });
   const short = await addCombo(book, {
     car: { name: "club hatch" },
-    track: { name: "Marlow Fen" },
+    track: { name: "Varnholt Ring" },
     layout: { name: "Short" },
   });
   const names = async (table: TableName) => (await namedChoices(book, table)).map(({ name }) => name);
@@ -22,9 +22,9 @@ async function some() {
 test("cars, tracks, layouts and combos are offered by their names, in the order of the alphabet", async () => {
   const { book, names, comboId } = await some();
   expect(await names("cars")).toEqual(["club hatch", "Junior"]);
-  expect(await names("tracks")).toEqual(["Marlow Fen", "Old Mill"]);
-  expect(await names("layouts")).toEqual(["Marlow Fen, Short", "Old Mill"]);
-  expect(await names("combos")).toEqual(["Marlow Fen, Short · club hatch", "Old Mill · Junior"]);
+  expect(await names("tracks")).toEqual(["Varnholt Ring", "Old Mill"]);
+  expect(await names("layouts")).toEqual(["Varnholt Ring, Short", "Old Mill"]);
+  expect(await names("combos")).toEqual(["Varnholt Ring, Short · club hatch", "Old Mill · Junior"]);
   expect((await namedChoices(book, "combos"))[1]).toEqual({ id: comboId, name: "Old Mill · Junior" });
 });
 
@@ -45,7 +45,7 @@ test("what is deleted is not offered, nor a layout whose track is gone", async (
     .filter(({ name }) => name === "Old Mill")
     .delete();
   expect(await names("layouts")).toEqual([]);
-  expect(await names("tracks")).toEqual(["Marlow Fen"]);
+  expect(await names("tracks")).toEqual(["Varnholt Ring"]);
   await book.database.table("tracks").toCollection().modify({ deletedAt: 5 });
   expect(await names("tracks")).toEqual([]);
 });
@@ -59,7 +59,7 @@ test("sessions are offered by their day and combo, the newest first", async () =
   const gone = await past("2026-03-03", comboId);
   await deleteSession(book, { sessionId: gone.sessionId });
   expect(await names("sessions")).toEqual([
-    "Wed 4 Mar 2026, Marlow Fen, Short · club hatch",
+    "Wed 4 Mar 2026, Varnholt Ring, Short · club hatch",
     "Mon 2 Mar 2026, Old Mill · Junior",
   ]);
   await book.database.table("combos").delete(comboId);

@@ -38,7 +38,7 @@ async function read(book: Logbook, sessionId: Id, span = always) {
 
 async function aSeason() {
   const { book, clock } = await aLogbook();
-  const track = { name: "Marlow Fen" };
+  const track = { name: "Varnholt Ring" };
   const here = await addCombo(book, { car: { name: "Club hatch" }, track });
   const beside = await addCombo(book, { car: { name: "Junior" }, track });
   const far = await addCombo(book, { car: { name: "Junior" }, track: { name: "Old Mill" } });

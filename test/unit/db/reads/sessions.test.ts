@@ -30,7 +30,7 @@ const ids = (rows: readonly { readonly id: Id }[]) => rows.map(({ id }) => id);
 
 async function aCombo(at?: number) {
   const { book, clock } = await aLogbook(at);
-  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Varnholt Ring" } });
   return { book, clock, comboId };
 }
 

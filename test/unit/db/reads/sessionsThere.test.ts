@@ -35,7 +35,7 @@ function imported(
   return {
     id: book.newId(),
     car: "Club hatch",
-    track: "Marlow Fen",
+    track: "Varnholt Ring",
     layout: "",
     date: "2026-03-10",
     startedAt: Date.UTC(2026, 2, 10, 11),
@@ -48,7 +48,7 @@ function imported(
 
 async function aBook() {
   const { book } = await aLogbook();
-  const track = { name: "Marlow Fen" };
+  const track = { name: "Varnholt Ring" };
   const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track });
   return { book, track, comboId };
 }
@@ -68,7 +68,7 @@ test("laps of a table are judged by the combo's own, else by others on the layou
   await drive(book, beside, 82_000);
   await drive(book, onShort, 51_000);
   await drive(book, far, 61_000);
-  const names = { car: "club HATCH", track: "marlow fen", layout: "" };
+  const names = { car: "club HATCH", track: "varnholt ring", layout: "" };
   const [own, other, ofShort, unknown] = await aroundImport(book, [
     names,
     { ...names, car: "New one" },

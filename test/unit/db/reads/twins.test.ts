@@ -76,7 +76,7 @@ test("what is deleted has no twin", async () => {
 
 test("layouts are twins on one track only, and are called by it", async () => {
   const { book } = await aLogbook();
-  const [fen, mill] = await put(book, "tracks", [{ name: "Marlow Fen" }, { name: "Old Mill" }]);
+  const [fen, mill] = await put(book, "tracks", [{ name: "Varnholt Ring" }, { name: "Old Mill" }]);
   const layout = { corners: [] };
   await put(book, "layouts", [
     { ...layout, trackId: fen, name: "Short" },
@@ -92,14 +92,14 @@ test("layouts are twins on one track only, and are called by it", async () => {
 
 test("two combos of one car and one layout are twins, whatever else is the same, and called by both", async () => {
   const { book } = await aLogbook();
-  const fen = { name: "Marlow Fen" };
+  const fen = { name: "Varnholt Ring" };
   const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: fen });
   await addCombo(book, { car: { name: "Junior" }, track: fen });
   await addCombo(book, { car: { name: "Club hatch" }, track: fen, layout: { name: "Short" } });
   expect(await twins(book)).toEqual([]);
   const row = await book.tables.combos.get(comboId);
   const [elder] = await put(book, "combos", [{ carId: row?.carId, layoutId: row?.layoutId }]);
-  const name = "Marlow Fen · Club hatch";
+  const name = "Varnholt Ring · Club hatch";
   expect(await twins(book)).toEqual([
     { kind: "combo", keepId: elder, dropId: comboId, name, otherName: name, isSure: true },
   ]);

@@ -38,7 +38,7 @@ test("the figures of a session are named by the session, a row of no session by 
     ...figures,
     sessionId,
     date: "2026-03-10",
-    comboName: "Marlow Fen · Club hatch",
+    comboName: "Varnholt Ring · Club hatch",
   });
   const nowhere = { table: "runs", id: book.newId() };
   expect(await aboutUnreadable(book, nowhere)).toEqual(nowhere);
@@ -55,7 +55,7 @@ test("a session that cannot be read is named by its start and its combo", async 
     ...row,
     sessionId,
     startedAt: clock.now(),
-    comboName: "Marlow Fen · Club hatch",
+    comboName: "Varnholt Ring · Club hatch",
   });
   await book.database.table("combos").clear();
   expect(await aboutUnreadable(book, row)).toEqual({ ...row, sessionId, startedAt: clock.now() });

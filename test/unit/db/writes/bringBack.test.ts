@@ -75,7 +75,7 @@ test("a run comes back with its session and what names its combo, and with no ot
   expect((await runsOfSession(book, sessionId)).map(({ id }) => id)).toEqual([second]);
   expect(await runOf(book, runId)).toBeUndefined();
   expect(await combosWithNames(book)).toMatchObject([
-    { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } },
+    { car: { name: "Club hatch" }, track: { name: "Varnholt Ring" } },
   ]);
 });
 

@@ -30,21 +30,21 @@ import {
 import { aLogbook, anOpenSession } from "../../../support/aLogbook.ts";
 
 const hatch = { name: "Club hatch" };
-const fen = { name: "Marlow Fen" };
+const fen = { name: "Varnholt Ring" };
 const live = async (rows: Promise<readonly { readonly deletedAt?: number }[]>) =>
   (await rows).filter(({ deletedAt }) => deletedAt === undefined).length;
 
 test("a combo is made with its car, track and layout; the same names make no second one", async () => {
   const { book } = await aLogbook();
   const first = await addCombo(book, { car: hatch, track: fen, sectors: 3 });
-  const names = { car: { name: "club  HATCH " }, track: { name: "MARLOW\u200b fen" } };
+  const names = { car: { name: "club  HATCH " }, track: { name: "VARNHOLT\u200b ring" } };
   const second = await addCombo(book, names);
   expect(second).toMatchObject({ comboId: first.comboId, edits: [], what: "Combo already there" });
   const short = await addCombo(book, { ...names, layout: { name: "Short" } });
   expect(short.comboId).not.toBe(first.comboId);
   expect(await comboWithNames(book, first.comboId)).toMatchObject({
     car: { name: "Club hatch" },
-    track: { name: "Marlow Fen" },
+    track: { name: "Varnholt Ring" },
     layout: { name: "", sectors: 3 },
   });
   const rows = await dump(book);
@@ -86,10 +86,10 @@ test("a car cannot take the name of another one, and its own in capitals is no o
   });
   await renameCar(book, { id: junior, name: "JUNIOR" });
   const track = (await dump(book)).tracks[0]?.id ?? "";
-  await renameTrack(book, { id: track, name: "Marlow" });
+  await renameTrack(book, { id: track, name: "Varnholt" });
   expect(
     (await combosWithNames(book)).map(({ car, track: { name } }) => `${car.name} ${name}`).toSorted(),
-  ).toEqual(["Club hatch Marlow", "JUNIOR Marlow"]);
+  ).toEqual(["Club hatch Varnholt", "JUNIOR Varnholt"]);
 });
 
 test("one corner is changed without touching the others", async () => {
@@ -178,23 +178,23 @@ test("two cars made one make one of the combos that become the same", async () =
   await joinCars(book, { keepId: keep?.id ?? "", dropId: drop?.id ?? "" });
   expect(
     (await combosWithNames(book)).map(({ car, track }) => `${car.name} ${track.name}`).toSorted(),
-  ).toEqual(["Club hatch Marlow Fen", "Club hatch Old Mill"]);
+  ).toEqual(["Club hatch Varnholt Ring", "Club hatch Old Mill"]);
 });
 
 test("two tracks made one keep layouts of other names and join those of the same", async () => {
   const { book } = await aLogbook();
   await addCombo(book, { car: hatch, track: fen });
-  await addCombo(book, { car: hatch, track: { name: "Marlow Fenn" }, sectors: 3 });
-  await addCombo(book, { car: hatch, track: { name: "Marlow Fenn" }, layout: { name: "Short" } });
+  await addCombo(book, { car: hatch, track: { name: "Varnholt Ringg" }, sectors: 3 });
+  await addCombo(book, { car: hatch, track: { name: "Varnholt Ringg" }, layout: { name: "Short" } });
   const [keep, drop] = (await dump(book)).tracks;
   const change = await joinTracks(book, { keepId: keep?.id ?? "", dropId: drop?.id ?? "" });
   const names = async () =>
     (await combosWithNames(book)).map(({ track, layout }) => `${track.name}/${layout.name}`).toSorted();
-  expect(await names()).toEqual(["Marlow Fen/", "Marlow Fen/Short"]);
+  expect(await names()).toEqual(["Varnholt Ring/", "Varnholt Ring/Short"]);
   expect(
     (await dump(book)).layouts.find(({ name, deletedAt }) => name === "" && deletedAt === undefined)?.sectors,
   ).toBe(3);
   await undoChange(book, change);
-  expect(await names()).toEqual(["Marlow Fen/", "Marlow Fenn/", "Marlow Fenn/Short"]);
+  expect(await names()).toEqual(["Varnholt Ring/", "Varnholt Ringg/", "Varnholt Ringg/Short"]);
   expect(await live(dump(book).then(({ tracks }) => tracks))).toBe(2);
 });

@@ -28,7 +28,7 @@ test("a guest's run goes to their logbook, with its laps, as their own", async (
   const given = await giveRun(book, theirs, runId);
   expect(await runOf(book, runId)).toBeUndefined();
   const [combo] = await combosWithNames(theirs);
-  expect(combo).toMatchObject({ car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
+  expect(combo).toMatchObject({ car: { name: "Club hatch" }, track: { name: "Varnholt Ring" } });
   const [run] = await runsOfCombo(theirs, combo?.combo.id ?? "");
   expect(run).toMatchObject({ id: runId, laps: [{ ms: 83000 }] });
   expect(run).not.toHaveProperty("guest");
@@ -56,7 +56,10 @@ test("the run comes into the session of its day, its layout keeps the number of 
   await editLayout(book, { layoutId: layout?.id ?? "", patch: { sectors: 3 } });
   await editRun(book, { runId, patch: { guest: "Jo", rigId: book.newId(), tyres: "soft" } });
   const { book: theirs, clock: theirClock } = await aLogbook();
-  const { comboId } = await addCombo(theirs, { car: { name: "club HATCH" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(theirs, {
+    car: { name: "club HATCH" },
+    track: { name: "Varnholt Ring" },
+  });
   const on = (date: string) => startSession(theirs, { comboId, date, zone: "UTC" });
   await on("2026-03-09");
   const gone = await on("2026-03-10");

@@ -28,7 +28,7 @@ const aSession = (
 ): ImportedSession => ({
   id,
   car: "Club hatch",
-  track: "Marlow Fen",
+  track: "Varnholt Ring",
   layout: "",
   date: "2026-03-10",
   startedAt: Date.UTC(2026, 2, 10, 11),
@@ -88,7 +88,7 @@ test("a table becomes sessions by date and combo, all undone at once", async () 
 test("names that differ in case and spaces are the ones that are there", async () => {
   const { book, comboId } = await anOpenSession();
   await importLaps(book, {
-    sessions: [aSession(book.newId(), [83_456], { track: "marlow  FEN" })],
+    sessions: [aSession(book.newId(), [83_456], { track: "varnholt  RING" })],
     takesKnown: false,
   });
   expect((await dump(book)).combos.map(({ id }) => id)).toEqual([comboId]);

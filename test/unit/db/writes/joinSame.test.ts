@@ -23,7 +23,7 @@ import type { Id } from "#domain";
 import { aLogbook } from "../../../support/aLogbook.ts";
 
 const hatch = { name: "Club hatch" };
-const fen = { name: "Marlow Fen" };
+const fen = { name: "Varnholt Ring" };
 
 async function twoCombos() {
   const { book } = await aLogbook();
@@ -148,15 +148,15 @@ test("two layouts made one lose no corner and invent no length", async () => {
 
 test("tracks made one leave other tracks' layouts where they are", async () => {
   const { book } = await twoCombos();
-  await addCombo(book, { car: hatch, track: { name: "Marlow Fenn" }, layout: { name: "Short" } });
+  await addCombo(book, { car: hatch, track: { name: "Varnholt Ringg" }, layout: { name: "Short" } });
   await addCombo(book, { car: hatch, track: { name: "Old Mill" } });
   const { tracks } = await dump(book);
   const idOf = (name: string) => tracks.find((row) => row.name === name)?.id ?? "";
-  const change = await joinTracks(book, { keepId: idOf("Marlow Fen"), dropId: idOf("Marlow Fenn") });
+  const change = await joinTracks(book, { keepId: idOf("Varnholt Ring"), dropId: idOf("Varnholt Ringg") });
   expect(change.what).toBe("Two tracks made one");
   expect(
     (await combosWithNames(book)).map(({ track, layout }) => `${track.name}/${layout.name}`).toSorted(),
-  ).toEqual(["Marlow Fen/", "Marlow Fen/", "Marlow Fen/Short", "Old Mill/"]);
+  ).toEqual(["Varnholt Ring/", "Varnholt Ring/", "Varnholt Ring/Short", "Old Mill/"]);
 });
 
 test("two layouts made one keep the combos of different cars apart", async () => {

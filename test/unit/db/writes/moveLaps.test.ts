@@ -25,8 +25,8 @@ async function withThreeLaps() {
   const ids = [book.newId(), book.newId(), book.newId()];
   for (const [index, id] of ids.entries()) await addLap(book, { runId, id, lap: aLap(83_000 + index) });
   const { comboId: other } = await addCombo(book, {
-    car: { name: "GT trainer" },
-    track: { name: "Cold Ash Hill" },
+    car: { name: "endurance trainer" },
+    track: { name: "Tessemoor" },
   });
   const timesOf = async (id: string) => {
     const run = await runOf(book, id);

@@ -18,7 +18,7 @@ import {
 import { aLogbook } from "../../../support/aLogbook.ts";
 
 const hatch = { name: "Club hatch" };
-const fen = { name: "Marlow Fen" };
+const fen = { name: "Varnholt Ring" };
 
 async function some() {
   const { book } = await aLogbook();
@@ -49,9 +49,10 @@ test("a new name is stored without the spaces around it, said, and taken back", 
 test("a name that another one of its kind has is refused by it, and none is given to a car, track or layout", async () => {
   const { book, idOf } = await some();
   const before = await dump(book);
-  await expect(renameTrack(book, { id: idOf("Old Mill"), name: "marlow  fen" })).rejects.toMatchObject({
+  await expect(renameTrack(book, { id: idOf("Old Mill"), name: "varnholt  RING" })).rejects.toMatchObject({
     code: "invalid",
-    message: 'Name not changed: there is a track "Marlow Fen" already. Merge the two if they are the same.',
+    message:
+      'Name not changed: there is a track "Varnholt Ring" already. Merge the two if they are the same.',
   });
   await expect(renameLayout(book, { id: idOf("Long"), name: "SHORT" })).rejects.toMatchObject({
     message: 'Name not changed: there is a layout "Short" already. Merge the two if they are the same.',
@@ -74,14 +75,14 @@ test("a layout may have the name of another track's, and any row that of a delet
   await book.database.table("cars").update(idOf("Club hatch"), { deletedAt: 5 });
   await renameCar(book, { id: idOf("Junior"), name: "Club hatch" });
   const names = (await combosWithNames(book)).map(({ track, layout }) => `${track.name}/${layout.name}`);
-  expect(names.toSorted()).toEqual(["Marlow Fen/Long", "Marlow Fen/Short", "Old Mill/Long"]);
+  expect(names.toSorted()).toEqual(["Varnholt Ring/Long", "Varnholt Ring/Short", "Old Mill/Long"]);
 });
 
 test("a combo of things that are there makes none of them anew, and one of things that are gone is refused", async () => {
   const { book, idOf } = await some();
   const before = await dump(book);
   const car = { id: idOf("Junior") };
-  const track = { id: idOf("Marlow Fen") };
+  const track = { id: idOf("Varnholt Ring") };
   const added = await addCombo(book, { car, track, layout: { id: idOf("Short") } });
   expect(added).toMatchObject({ what: "Combo added", edits: [{ table: "combos" }] });
   const after = await dump(book);

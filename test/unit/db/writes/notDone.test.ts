@@ -52,7 +52,7 @@ test("what cannot be stored says first what was not done, each write in its own 
   const book = { ...open, status: { ...open.status, get: () => ({ kind: "gone" }) as const } };
   const id = open.newId();
   const same = { keepId: comboId, dropId: id };
-  const named = { car: { name: "Kart" }, track: { name: "Cold Ash Hill" } };
+  const named = { car: { name: "Kart" }, track: { name: "Tessemoor" } };
   const aside = asideRow("cars", { id, name: 42 }, "name: not a text", 3);
   const lap = aLap(84_000);
   const summary = { laps: 3 };

@@ -174,7 +174,7 @@ test("a run moved to another combo joins that combo's session of the day, or mak
   const { book, sessionId, runId, comboId } = await anOpenSession();
   const { comboId: other } = await addCombo(book, {
     car: { name: "Formula junior" },
-    track: { name: "Marlow Fen" },
+    track: { name: "Varnholt Ring" },
   });
   const first = await moveRunToCombo(book, { runId, comboId: other });
   expect(first.sessionId).not.toBe(sessionId);
@@ -211,7 +211,7 @@ test("a session moved to another combo takes its runs along", async () => {
   const { book, sessionId, runId } = await anOpenSession();
   const { comboId: other } = await addCombo(book, {
     car: { name: "Formula junior" },
-    track: { name: "Marlow Fen" },
+    track: { name: "Varnholt Ring" },
   });
   await moveSessionToCombo(book, { sessionId, comboId: other });
   expect(await runOf(book, runId)).toMatchObject({ comboId: other });

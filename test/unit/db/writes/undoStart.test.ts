@@ -16,7 +16,7 @@ import { comboName } from "#domain";
 import { aLogbook, anOpenSession } from "../../../support/aLogbook.ts";
 
 const on = { date: "2026-03-10", zone: "Europe/Berlin" };
-const kart = { car: { name: "Kart" }, track: { name: "Cold Ash Hill" }, layout: { name: "long" } };
+const kart = { car: { name: "Kart" }, track: { name: "Tessemoor" }, layout: { name: "long" } };
 
 /** What there is of each, by name. */
 async function named(book: Logbook) {
@@ -34,9 +34,9 @@ async function named(book: Logbook) {
 const nothing = { cars: [], tracks: [], layouts: [], combos: [] };
 const all = {
   cars: ["Kart"],
-  tracks: ["Cold Ash Hill"],
+  tracks: ["Tessemoor"],
   layouts: ["long"],
-  combos: ["Cold Ash Hill, long · Kart"],
+  combos: ["Tessemoor, long · Kart"],
 };
 
 test("a session starts with its new car, track and layout in one change", async () => {
@@ -98,13 +98,13 @@ test("Undo of a start leaves the combo that another session was begun on meanwhi
 test("Undo of a start leaves what another combo uses by now, and takes the rest", async () => {
   const { book } = await aLogbook();
   const first = await startSession(book, { combo: kart, ...on });
-  await startSession(book, { combo: { car: kart.car, track: { name: "Marlow Fen" } }, ...on });
+  await startSession(book, { combo: { car: kart.car, track: { name: "Varnholt Ring" } }, ...on });
   await undoChange(book, first);
   expect(await named(book)).toEqual({
     cars: ["Kart"],
-    tracks: ["Marlow Fen"],
+    tracks: ["Varnholt Ring"],
     layouts: [""],
-    combos: ["Marlow Fen · Kart"],
+    combos: ["Varnholt Ring · Kart"],
   });
 });
 

@@ -40,8 +40,8 @@ test("what was typed in the demo is listed by session, the latest first, and mak
   expect(found).toMatchObject({ laps: 3, changed: 1 });
   expect(found.others).toBeGreaterThan(0);
   expect(found.sessions.map(({ date, combo, laps }) => [date, combo, laps])).toEqual([
-    ["2026-03-11", "Marlow Fen · Club hatch", 2],
-    ["2026-03-10", "Marlow Fen · Club hatch", 1],
+    ["2026-03-11", "Varnholt Ring · Club hatch", 2],
+    ["2026-03-10", "Varnholt Ring · Club hatch", 1],
   ]);
   const kept = await aShelvedEvening();
   await kept.send(kept.name, "merge", {

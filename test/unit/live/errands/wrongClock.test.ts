@@ -38,7 +38,10 @@ async function phoneAndPc() {
   const pcClock = fixedClock(at);
   const phone = await openLogbook({ name, ...tools });
   const pc = await openLogbook({ name: pcName, clock: pcClock.now, newId: idMaker(pcClock.now) });
-  const { comboId } = await addCombo(phone, { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(phone, {
+    car: { name: "Club hatch" },
+    track: { name: "Varnholt Ring" },
+  });
   const { runId } = await startSession(phone, { comboId, date: "2027-03-10", zone: "Europe/Berlin" });
   const lapId = phone.newId();
   await addLap(phone, { runId, id: lapId, lap: aLap(83_456) });

@@ -12,7 +12,7 @@ const laps = [84_300, 84_100, 84_200, 84_000, 84_400];
 /** A combo with a session of five laps every third day, the last one yesterday. */
 async function evenings(count = 3) {
   const { book, clock } = await aLogbook();
-  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Varnholt Ring" } });
   const days = Array.from({ length: count }, (_, n) => addDays(today, 3 * (n - count) + 2));
   const ids = await addSessions(
     book,
@@ -72,7 +72,7 @@ test("a reference lap that was known is what a combo's sessions are measured aga
 
 test("what was driven on another combo is in no review of this one", async () => {
   const { book, ids, review } = await evenings();
-  const other = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Cold Ash Hill" } });
+  const other = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Tessemoor" } });
   await addSessions(book, other.comboId, [{ date: "2026-03-09", laps }]);
   await setTarget(book, { comboId: other.comboId, kind: "best", value: 83_000, setOn: "2026-03-01" });
   const { points, targets } = await review();

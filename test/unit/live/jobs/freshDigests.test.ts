@@ -23,7 +23,7 @@ const today = "2026-03-12";
 /** A session that is over, whose figures are kept. */
 async function anEvening() {
   const { book, clock } = await aLogbook();
-  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Varnholt Ring" } });
   const { sessionId, runId } = await startSession(book, { comboId, date: "2026-03-10", zone: "UTC" });
   const lapId = book.newId();
   await addLap(book, { runId, id: lapId, lap: aLap(84_321) });

@@ -10,7 +10,7 @@ const laps = [84_300, 84_100, 84_200, 84_000, 84_400];
 /** A logbook with so many sessions whose figures nobody has asked for yet. */
 async function waiting(count: number) {
   const { book } = await aLogbook();
-  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Varnholt Ring" } });
   await addSessions(
     book,
     comboId,

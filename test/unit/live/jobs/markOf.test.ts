@@ -88,7 +88,7 @@ for (const [what, change] of Object.entries(changes))
 
 test("a car of another name is searched for anew", async () => {
   const { book } = await aLogbook();
-  const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Varnholt Ring" } });
   const before = await marksIn(book, comboId);
   const car = await book.tables.cars.toCollection().first();
   await renameCar(book, { id: car?.id ?? "", name: "club saloon" });

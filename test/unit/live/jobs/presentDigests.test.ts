@@ -19,7 +19,7 @@ const about = (usual: number, first: string): PastSession[] =>
 /** A combo of quick sessions, and what is said of its targets; draws hang on the combo's id, so all is asked of one. */
 async function quickCombo() {
   const { book } = await aLogbook(Date.parse(`${today}T18:00:00Z`));
-  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "Club hatch" }, track: { name: "Varnholt Ring" } });
   await addSessions(book, comboId, about(84_000, "2026-02-14"));
   return {
     addSlowBefore: () => addSessions(book, comboId, about(88_000, "2025-12-01")),

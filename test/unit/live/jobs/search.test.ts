@@ -11,7 +11,7 @@ const laps = [84_000, 84_100, 84_200, 84_300];
 
 async function filled(count: number) {
   const { book } = await aLogbook();
-  const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Varnholt Ring" } });
   const days = Array.from({ length: count }, (_, n) => ({
     date: new Date(Date.UTC(2025, 0, 1 + n)).toISOString().slice(0, 10),
     laps: laps.map((ms) => ms + n),
@@ -62,7 +62,7 @@ test("a changed note alone asks for a new search", async () => {
 
 test("a lap is found with its run, its place, its remarks and its note, and a session with all that was driven in it", async () => {
   const { book } = await aLogbook();
-  const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Varnholt Ring" } });
   const { sessionId, runId } = await startSession(book, {
     comboId,
     date: "2026-03-10",
@@ -87,7 +87,7 @@ test("a lap is found with its run, its place, its remarks and its note, and a se
       {
         sessionId,
         date: "2026-03-10",
-        comboName: "Marlow Fen · club hatch",
+        comboName: "Varnholt Ring · club hatch",
         focus: "braking",
         note: "wind from the west",
         laps: 4,
@@ -100,7 +100,7 @@ test("a lap is found with its run, its place, its remarks and its note, and a se
         sessionId,
         lapId: id,
         date: "2026-03-10",
-        comboName: "Marlow Fen · club hatch",
+        comboName: "Varnholt Ring · club hatch",
         runNumber: 2,
         lapNumber: 2,
         ms: 84_900,
@@ -113,7 +113,7 @@ test("a lap is found with its run, its place, its remarks and its note, and a se
         sessionId,
         lapId: untimed,
         date: "2026-03-10",
-        comboName: "Marlow Fen · club hatch",
+        comboName: "Varnholt Ring · club hatch",
         runNumber: 2,
         lapNumber: 3,
         ms: undefined,
@@ -130,7 +130,7 @@ test("a lap is found with its run, its place, its remarks and its note, and a se
 
 test("a guest's laps are found under their name, and are none of the session's laps", async () => {
   const { book } = await aLogbook();
-  const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Varnholt Ring" } });
   const { sessionId, runId } = await startSession(book, { comboId, date: "2026-03-10", zone: "UTC" });
   await addLap(book, { runId, id: book.newId(), lap: aLap(84_000) });
   const second = await addRun(book, { sessionId });
@@ -159,7 +159,7 @@ test("a deleted session is not found, nor one of another focus or day", async ()
 
 test("of one day the session begun last comes first", async () => {
   const { book } = await aLogbook();
-  const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Marlow Fen" } });
+  const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Varnholt Ring" } });
   const day = { date: "2026-03-09", laps };
   const [a, b, c] = await addSessions(book, comboId, [day, { ...day, date: "2026-03-10" }, day]);
   const { sessions } = await askHere(book, "search", { terms: {}, most: 5 });

@@ -12,7 +12,7 @@ const laps = [84_300, 84_100, 84_200, 84_000, 84_400];
 async function twoCombos(days: readonly string[]) {
   const { book } = await aLogbook();
   const combo = async (car: string, faster: number) => {
-    const { comboId } = await addCombo(book, { car: { name: car }, track: { name: "Marlow Fen" } });
+    const { comboId } = await addCombo(book, { car: { name: car }, track: { name: "Varnholt Ring" } });
     await addSessions(
       book,
       comboId,

@@ -11,7 +11,7 @@ test("the size said of an import is that of the rows it stores, give or take a f
   const lines = Array.from(
     { length: 600 },
     (_, n) =>
-      `2026-03-0${1 + (n % 9)},club hatch,Marlow Fen,1:2${n % 10}.${String(n % 1000).padStart(3, "0")}`,
+      `2026-03-0${1 + (n % 9)},club hatch,Varnholt Ring,1:2${n % 10}.${String(n % 1000).padStart(3, "0")}`,
   );
   const known = { cars: [], tracks: [] };
   const table = readTable(["date,car,track,time", ...lines].join("\n"), {}, known);

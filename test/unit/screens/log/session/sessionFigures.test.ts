@@ -31,7 +31,7 @@ const run = (id: string, laps: readonly Lap[], fields: Partial<Run> = {}): Run =
 const data = (runs: readonly Run[], fields: Partial<SessionData> = {}): SessionData => ({
   combo: { id: "k", carId: "c", layoutId: "l", ...stamps },
   car: { id: "c", name: "Club hatch", ...stamps },
-  track: { id: "t", name: "Marlow Fen", ...stamps },
+  track: { id: "t", name: "Varnholt Ring", ...stamps },
   layout: { id: "l", trackId: "t", name: "", corners: [], ...stamps },
   session: {
     id: "s",

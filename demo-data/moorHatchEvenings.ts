@@ -1,8 +1,8 @@
 import { pace, pair, warmUp } from "./drives.ts";
 import type { EveningOfCombo } from "./evening.ts";
 
-/** Cold Ash Hill in the club hatch: the gain test, and then a change of physics. */
-export const ashHatchEvenings: readonly EveningOfCombo[] = [
+/** Tessemoor in the club hatch: the gain test, and then a change of physics. */
+export const moorHatchEvenings: readonly EveningOfCombo[] = [
   {
     date: "2026-09-11",
     clock: "20:40",

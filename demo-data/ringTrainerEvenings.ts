@@ -1,8 +1,8 @@
 import { pace, warmUp } from "./drives.ts";
 import type { EveningOfCombo } from "./evening.ts";
 
-/** Marlow Fen in the GT trainer: new, with few laps. */
-export const fenTrainerEvenings: readonly EveningOfCombo[] = [
+/** Varnholt Ring in the endurance trainer: new, with few laps. */
+export const ringTrainerEvenings: readonly EveningOfCombo[] = [
   {
     date: "2026-11-08",
     clock: "17:00",

@@ -1,8 +1,8 @@
 import { drill, pace, warmUp, wet } from "./drives.ts";
 import type { EveningOfCombo } from "./evening.ts";
 
-/** Marlow Fen in the club hatch: the combo that improves. */
-export const fenHatchEvenings: readonly EveningOfCombo[] = [
+/** Varnholt Ring in the club hatch: the combo that improves. */
+export const ringHatchEvenings: readonly EveningOfCombo[] = [
   {
     date: "2026-09-01",
     clock: "19:40",

@@ -30,8 +30,8 @@ const flatDates = [
   "2026-11-20",
 ] as const;
 
-/** Cold Ash Hill in the single-seater: known by heart, and going nowhere. */
-export const ashSingleEvenings = flatDates.map((date, index): EveningOfCombo => {
+/** Tessemoor in the single-seater: known by heart, and going nowhere. */
+export const moorSingleEvenings = flatDates.map((date, index): EveningOfCombo => {
   const drives = [
     ...(index % 3 === 0 ? [warmUp(3, { tyres: "hard" })] : []),
     pace(9),
