@@ -2,6 +2,7 @@ import type { ReadOnlyLogbook } from "#db";
 import type { Figure } from "#domain";
 import type { ComboLine, ComboReview, RigStep, SuggestedTargets, TargetOutlook } from "#stats";
 import { type AcrossCombosDetails, runAcrossCombos } from "./acrossCombos.ts";
+import { type BestAndUsual, type BestAndUsualDetails, runBestAndUsual } from "./bestAndUsual.ts";
 import { type ComboReviewDetails, runComboReview } from "./comboReview.ts";
 import { runFreshen } from "./freshen.ts";
 import type { JobRun } from "./job.ts";
@@ -14,6 +15,7 @@ import { runTargetOutlook, type TargetOutlookDetails } from "./targetOutlook.ts"
 /** What each job is asked with and gives. */
 interface Jobs {
   readonly acrossCombos: { readonly details: AcrossCombosDetails; readonly result: ComboLine[] };
+  readonly bestAndUsual: { readonly details: BestAndUsualDetails; readonly result: BestAndUsual[] };
   readonly comboReview: { readonly details: ComboReviewDetails; readonly result: ComboReview };
   readonly freshen: { readonly details: null; readonly result: number };
   readonly rigSteps: { readonly details: RigStepsDetails; readonly result: RigStep[] };
@@ -35,6 +37,7 @@ export type JobResult<J extends JobName> = Jobs[J]["result"];
 
 const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } = {
   acrossCombos: runAcrossCombos,
+  bestAndUsual: runBestAndUsual,
   comboReview: runComboReview,
   freshen: runFreshen,
   rigSteps: runRigSteps,
