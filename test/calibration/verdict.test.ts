@@ -38,9 +38,11 @@ const shares = new Map(Object.keys(kinds).map((name) => [name, toldOf(name)]));
 const mean = (all: readonly number[]) => all.reduce((sum, share) => sum + share, 0) / all.length;
 
 describe("a driver who has not changed is told faster or slower", () => {
+  const table = [...shares].map(
+    ([name, told]) => `${name.padEnd(26)}${told.map((share) => share.toFixed(3)).join("  ")}`,
+  );
   // biome-ignore lint/suspicious/noConsole: the table is read by whoever changes the rule
-  for (const [name, told] of shares)
-    console.log(name.padEnd(26), told.map((one) => one.toFixed(3)).join("  "));
+  console.log(table.join("\n"));
 
   test("in at most one run in ten, all of them together", () => {
     expect(mean([...shares.values()].flat())).toBeLessThanOrEqual(0.1);

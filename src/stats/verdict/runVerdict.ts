@@ -28,6 +28,8 @@ export interface LapsOfRun {
   readonly lost: readonly number[];
   /** Clean laps that the run's usual lap rests on. */
   readonly pace: number;
+  /** All that were driven, written down or not. */
+  readonly driven: number;
 }
 
 /** A run that gets no comparing word: only counted. */
@@ -102,7 +104,7 @@ const TENTHS_LOST = 3;
 export function runVerdict(input: RunVerdictInput): RunVerdict {
   const { run, basis, preferences } = input;
   const times = runTimes(run, preferences);
-  const counts = lapsOfRun(times);
+  const counts = lapsOfRun(run, times);
   const special = notJudged(input, counts);
   if (special !== undefined) return special;
   const reference = referenceOf(input);
@@ -131,13 +133,14 @@ function wordOf(
 }
 
 /** Laps of a run as a verdict counts them. */
-export function lapsOfRun({ placed, counted }: Pick<RunTimes, "placed" | "counted">): LapsOfRun {
+export function lapsOfRun(run: Run, { placed, counted }: Pick<RunTimes, "placed" | "counted">): LapsOfRun {
   const isDrivenThrough = (lap: PlacedLap) => lap.isMistake || placeOfLap(lap.lap) !== "outOrIn";
   return {
     laps: placed.filter(isDrivenThrough).length,
     clean: placed.filter(({ isClean }) => isClean).length,
     lost: placed.flatMap(({ isMistake, index }) => (isMistake ? [index + 1] : [])),
     pace: counted.length,
+    driven: lapsDriven(run),
   };
 }
 
