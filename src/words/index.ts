@@ -82,4 +82,5 @@ export {
 } from "./targets.ts";
 export { thirdsReading, thirdsTitle } from "./thirds.ts";
 export { sayLevel, sayUsual } from "./usualLap.ts";
+export { sayBestOfRun, sayCleanLaps, saySoFar, sayVerdict, type VerdictWords } from "./verdict.ts";
 export { sayDriven, type WeekFinding, weekDays, weekFinding, weekNext, weekTitle } from "./weekSays.ts";
