@@ -16,14 +16,24 @@ interface LapTableProps {
   readonly onEdit: (lapId: string) => void;
   /** The lap that holds the PB, of whatever run. */
   readonly standingId: string | undefined;
+  /** Decimals the simulator shows. */
+  readonly displayDecimals: number;
 }
 
 /** The laps of one run: number, time, differences, sectors and remarks; a time opens its lap for editing. */
-export function LapTable({ caption, rows, edited, editor, onEdit, standingId }: LapTableProps) {
+export function LapTable({
+  caption,
+  rows,
+  edited,
+  editor,
+  onEdit,
+  standingId,
+  displayDecimals,
+}: LapTableProps) {
   const sectorCount = Math.max(0, ...rows.map(({ lap }) => lap.sectors?.length ?? 0));
   const hasTarget = rows.some((row) => row.toTarget !== undefined);
   const isNarrow = useIsNarrow();
-  const columns: LapColumns = { hasTarget, sectorCount, isNarrow };
+  const columns: LapColumns = { hasTarget, sectorCount, isNarrow, displayDecimals };
   const { box, overflows } = useOverflow();
   const focusable = overflows ? { tabIndex: 0, role: "region", "aria-label": caption } : {};
   return (

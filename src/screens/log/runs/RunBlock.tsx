@@ -124,6 +124,7 @@ export function RunBlock({
           edited={edited}
           onEdit={onEdit}
           standingId={standingId}
+          displayDecimals={data.preferences.displayDecimals}
           editor={
             editedRow && (
               <Suspense fallback={null}>
