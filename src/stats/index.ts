@@ -201,3 +201,20 @@ export {
 } from "./targets/suggestedTargets.ts";
 export { type OutlookInput, type TargetOutlook, targetOutlook } from "./targets/targetOutlook.ts";
 export { type TargetProgress, targetProgress } from "./targets/targetProgress.ts";
+export {
+  type RunBasis,
+  type RunBasisInput,
+  type RunScatters,
+  type RunSpread,
+  runBasis,
+} from "./verdict/runBasis.ts";
+export {
+  type AgainstUsual,
+  type CountedRun,
+  type JudgedRun,
+  type LapsOfRun,
+  lapsOfRun,
+  type RunVerdict,
+  type RunVerdictInput,
+  runVerdict,
+} from "./verdict/runVerdict.ts";

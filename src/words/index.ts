@@ -28,6 +28,7 @@ export {
   type ToldDifference,
   toldDifferences,
 } from "./factors.ts";
+export { sayFarDate } from "./farDate.ts";
 export { sayForecastRecord } from "./forecastRecord.ts";
 export { sayFound } from "./found.ts";
 export { gainReading, gainTitle, sayGain } from "./gain.ts";
@@ -58,6 +59,7 @@ export { sayRun } from "./runSays.ts";
 export { sayScatter } from "./scatter.ts";
 export { sectorsReading, sectorsTitle } from "./sectors.ts";
 export { sayShareBefore } from "./sharesCompared.ts";
+export { sayStrip, sayStripLap, sayStripThinned } from "./strip.ts";
 export { suggestionParts } from "./suggestedTargets.ts";
 export type { NextRun } from "./suggestion.ts";
 export {
@@ -81,4 +83,5 @@ export {
 } from "./targets.ts";
 export { thirdsReading, thirdsTitle } from "./thirds.ts";
 export { sayLevel, sayUsual } from "./usualLap.ts";
+export { sayBestOfRun, sayCleanLaps, saySoFar, sayVerdict, type VerdictWords } from "./verdict.ts";
 export { sayDriven, type WeekFinding, weekDays, weekFinding, weekNext, weekTitle } from "./weekSays.ts";

@@ -1,4 +1,5 @@
 import { useShelved } from "#live";
+import { Columns } from "#ui/Columns.tsx";
 import { AsidePart } from "./AsidePart.tsx";
 import { AutoBackupPart } from "./AutoBackupPart.tsx";
 import { BackupPart } from "./BackupPart.tsx";
@@ -34,8 +35,8 @@ export function DataScreen() {
         </p>
       </div>
       <PartsList />
-      <div className={styles["columns"]}>
-        <div className={styles["column"]}>
+      <Columns>
+        <>
           <AsidePart />
           <DatesAheadPart />
           <TwinsPart />
@@ -50,16 +51,16 @@ export function DataScreen() {
             own={logbooks.filter(({ kind }) => kind === "own")}
           />
           <StoragePart />
-        </div>
-        <div className={styles["column"]}>
+        </>
+        <>
           <ImportPart />
           <ExportPart />
           <PreferencesPart />
           <DeletedPart />
           <CautionsPart />
           <ErasePart logbooks={logbooks} />
-        </div>
-      </div>
+        </>
+      </Columns>
     </div>
   );
 }

@@ -9,6 +9,7 @@ import { sayRun, sayUsual, suggestNextRun } from "#words";
 import { EntryArea } from "../entry/EntryArea.tsx";
 import { fieldId } from "../entry/EntryPanel.tsx";
 import { useFocusHome } from "../entry/useFocusHome.ts";
+import { usePad } from "../entry/usePad.ts";
 import { bringIntoSight, timeId } from "../laps/LapRow.tsx";
 import { useNamedLap } from "../laps/useNamedLap.ts";
 import { RunBlock } from "../runs/RunBlock.tsx";
@@ -112,6 +113,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
 
   // Between two runs the finding stands first; while laps are typed, the laps do.
   const isBetween = current === undefined || lapsInOrder(current).length === 0;
+  const pad = usePad(current?.id, isBetween && said !== undefined);
 
   const nextRun = async () => {
     setLeaving(current?.id);
@@ -139,6 +141,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
             run={current}
             isLeft={current.id === leaving}
             context={context}
+            pad={pad}
             rows={rows}
             shown={shown}
             finding={said && !isBetween ? sayRun(said.report) : undefined}

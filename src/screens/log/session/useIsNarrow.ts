@@ -1,6 +1,7 @@
 import { useSyncExternalStore } from "react";
+import { narrowerThan } from "#ui/breakpoints.ts";
 
-const query = "(max-width: 719px)";
+const query = narrowerThan("phone");
 
 /** Whether the page is as narrow as a phone, where the ledger has fewer columns and rows of two lines. */
 export function useIsNarrow(): boolean {
