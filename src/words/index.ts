@@ -77,6 +77,7 @@ export {
   sayTarget,
   sayTargetFigure,
   sayTargetValue,
+  sayWay,
   targetFigure,
 } from "./targets.ts";
 export { thirdsReading, thirdsTitle } from "./thirds.ts";
