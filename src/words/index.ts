@@ -79,6 +79,7 @@ export {
   sayTarget,
   sayTargetFigure,
   sayTargetValue,
+  sayWay,
   targetFigure,
 } from "./targets.ts";
 export { thirdsReading, thirdsTitle } from "./thirds.ts";
