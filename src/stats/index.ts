@@ -177,6 +177,7 @@ export type { RunFinding } from "./run/runFinding.ts";
 export { type RunReport, type RunReportInput, runReport } from "./run/runReport.ts";
 export { type RunTimes, runTimes } from "./run/runTimes.ts";
 export { type CountedSession, countSession } from "./session/countSession.ts";
+export { hourReached } from "./session/hourReached.ts";
 export {
   type SessionChart,
   type SessionReport,
@@ -214,7 +215,9 @@ export {
   type JudgedRun,
   type LapsOfRun,
   lapsOfRun,
+  type RacedRun,
   type RunVerdict,
   type RunVerdictInput,
   runVerdict,
+  type TestedRun,
 } from "./verdict/runVerdict.ts";
