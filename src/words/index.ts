@@ -28,6 +28,7 @@ export {
   type ToldDifference,
   toldDifferences,
 } from "./factors.ts";
+export { sayFarDate } from "./farDate.ts";
 export { sayForecastRecord } from "./forecastRecord.ts";
 export { sayFound } from "./found.ts";
 export { gainReading, gainTitle, sayGain } from "./gain.ts";
