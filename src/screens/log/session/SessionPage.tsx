@@ -26,6 +26,7 @@ import styles from "./SessionPage.module.css";
 import { SessionSum } from "./SessionSum.tsx";
 import { SessionTotals } from "./SessionTotals.tsx";
 import { sessionFigures } from "./sessionFigures.ts";
+import { sessionStrips } from "./sessionStrips.ts";
 import { type SessionData, useSession } from "./useSession.ts";
 import { useWakeLock } from "./useWakeLock.ts";
 
@@ -103,12 +104,24 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
 
   const figures = useMemo(() => sessionFigures(data, pb, later, around), [data, pb, later, around]);
   const { current, said, target, context, report, rows, shown, blocks } = figures;
+  const strips = useMemo(
+    () =>
+      sessionStrips({
+        shown,
+        preferences,
+        pb: report.newBests.at(-1) ?? pb,
+        standingId: figures.standingId,
+        targetMs: target?.ms,
+      }),
+    [shown, preferences, report, pb, figures.standingId, target],
+  );
   const atOpening = useRef(current && lapsInOrder(current).at(-1)?.id);
   useEffect(() => {
     if (atOpening.current !== undefined) bringIntoSight(atOpening.current);
   }, []);
   useNamedLap();
   if (leaving !== undefined && leaving !== current?.id) setLeaving(undefined);
+  const beforeCurrent = shown.findLast(({ run }) => run !== current)?.number;
   const next = said && suggestNextRun(said.report, { session: report, cornersOfMistakes: said.corners });
 
   // Between two runs the finding stands first; while laps are typed, the laps do.
@@ -190,6 +203,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
                 number={number}
                 shown={shown}
                 rows={rows.get(run.id) ?? []}
+                strip={strips.get(run.id)}
                 standingId={figures.standingId}
                 contextOf={figures.contextOf}
                 edited={edited}
@@ -197,6 +211,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
                 saidOf={number === said?.number ? undefined : figures.saidOf}
                 isSaid={number === figures.beforeSaid}
                 isCurrent={run === current}
+                isBefore={current !== undefined && number === beforeCurrent}
               />
             </FaultBoundary>
           ),
