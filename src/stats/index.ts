@@ -178,6 +178,7 @@ export type { RunFinding } from "./run/runFinding.ts";
 export { type RunReport, type RunReportInput, runReport } from "./run/runReport.ts";
 export { type RunTimes, runTimes } from "./run/runTimes.ts";
 export { type CountedSession, countSession } from "./session/countSession.ts";
+export { hourReached } from "./session/hourReached.ts";
 export {
   type SessionChart,
   type SessionReport,
@@ -220,7 +221,9 @@ export {
   type JudgedRun,
   type LapsOfRun,
   lapsOfRun,
+  type RacedRun,
   type RunVerdict,
   type RunVerdictInput,
   runVerdict,
+  type TestedRun,
 } from "./verdict/runVerdict.ts";
