@@ -1,7 +1,14 @@
 import type { ReadOnlyLogbook } from "#db";
 import type { Figure } from "#domain";
-import type { ComboLine, ComboReview, RigStep, RunBasis, SuggestedTargets, TargetOutlook } from "#stats";
-import type { ComboLine, ComboReview, RigStep, SuggestedTargets, TargetOutlook, TargetWay } from "#stats";
+import type {
+  ComboLine,
+  ComboReview,
+  RigStep,
+  RunBasis,
+  SuggestedTargets,
+  TargetOutlook,
+  TargetWay,
+} from "#stats";
 import { type AcrossCombosDetails, runAcrossCombos } from "./acrossCombos.ts";
 import { type ComboReviewDetails, runComboReview } from "./comboReview.ts";
 import { runFreshen } from "./freshen.ts";
