@@ -96,8 +96,10 @@ describe("the backup button of a fault", () => {
 
 describe("the reminder", () => {
   it.each([
-    [99, undefined, false],
-    [100, undefined, true],
+    [59, undefined, false],
+    [60, undefined, true],
+    [99, "2026-11-12", false],
+    [100, "2026-11-12", true],
     [1, "2026-11-11", true],
     [1, "2026-11-12", false],
     [0, "2026-01-01", false],
