@@ -14,6 +14,9 @@ const page = (
   </>
 );
 
+/** A clock that can be right: on another the next session is asked about first. */
+const wednesday = Date.UTC(2026, 11, 2, 18);
+
 const backup = () => screen.queryByRole("button", { name: "Save one now" });
 const homeScreen = () => screen.queryByText(/app on the home screen/);
 
@@ -27,7 +30,7 @@ function aForgetfulBrowser() {
 
 /** An open session, and so many laps since the last backup, of which there was none. */
 async function anEvening(laps: number): Promise<Rendered> {
-  const rendered = await renderAt("#/log", page, (book) => openWith(book, [84_700]));
+  const rendered = await renderAt("#/log", page, (book) => openWith(book, [84_700]), wednesday);
   const shelf = await openShelf(rendered.surroundings);
   await noteLaps(shelf, useDevice.getState().logbook ?? "", laps);
   shelf.close();
