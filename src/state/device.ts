@@ -9,6 +9,9 @@ export interface Device {
   readonly logbook?: string;
   /** Hash of the address left last. */
   readonly address?: string;
+  /** Hash of the review of one combo that was looked at last, and the questions that stood open there. */
+  readonly review?: string;
+  readonly reviewOpen?: readonly string[];
   /** The pad of keys: shown on touch screens unless the driver chose. */
   readonly pad: "auto" | "shown" | "hidden";
   /** Digits typed outside all fields on Log: caught by the entry line, or left to the browser. */

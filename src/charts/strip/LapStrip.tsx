@@ -32,18 +32,18 @@ export const LapStrip = memo(function LapStrip({ size, ...props }: LapStripProps
 type OneSizeProps = Omit<LapStripProps, "size">;
 
 const none: StripLines = {};
-const small = { width: 96, height: 24 } as const;
+const smallWidth = 96;
 
 function SmallStrip({ laps, lines = none, scale, name }: OneSizeProps) {
   const drawing = useMemo(
-    () => layStrip({ laps, lines, scale, size: "small", ...small }),
+    () => layStrip({ laps, lines, scale, size: "small", width: smallWidth }),
     [laps, lines, scale],
   );
   return (
     <svg
       role="img"
       aria-label={sayStrip(name, laps, drawing.places.length)}
-      viewBox={`0 0 ${small.width} ${small.height}`}
+      viewBox={`0 0 ${smallWidth} ${drawing.height}`}
       className={styles["small"]}
     >
       <Drawn drawing={drawing} />
@@ -58,15 +58,14 @@ function FullStrip({ laps, lines = none, scale, name, onOpen }: OneSizeProps) {
   const { box, square, room } = useRoom();
   const { width, em } = room;
   const isNarrow = width < narrowBelow * em;
-  const height = isNarrow ? 92 : 120;
   const labels = useMemo(() => labelsOf(lines, isNarrow), [lines, isNarrow]);
   const gutter =
     labels.size === 0 ? 0 : Math.max(...[...labels.values()].map((text) => textWidth(text, em))) + 8;
   const drawing = useMemo(
-    () => layStrip({ laps, lines, scale, size: "full", width: width - gutter, height }),
-    [laps, lines, scale, width, gutter, height],
+    () => layStrip({ laps, lines, scale, size: isNarrow ? "narrow" : "full", width: width - gutter }),
+    [laps, lines, scale, isNarrow, width, gutter],
   );
-  const { places } = drawing;
+  const { places, height } = drawing;
   const points = useMemo(
     () => places.map(({ lap, x }) => ({ x, y: 0, text: sayStripLap(lap), id: lap.id })),
     [places],

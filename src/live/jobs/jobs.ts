@@ -1,6 +1,14 @@
 import type { ReadOnlyLogbook } from "#db";
 import type { Figure } from "#domain";
-import type { ComboLine, ComboReview, RigStep, RunBasis, SuggestedTargets, TargetOutlook } from "#stats";
+import type {
+  ComboLine,
+  ComboReview,
+  RigStep,
+  RunBasis,
+  SuggestedTargets,
+  TargetOutlook,
+  TargetWay,
+} from "#stats";
 import { type AcrossCombosDetails, runAcrossCombos } from "./acrossCombos.ts";
 import { type ComboReviewDetails, runComboReview } from "./comboReview.ts";
 import { runFreshen } from "./freshen.ts";
@@ -11,6 +19,7 @@ import { runSearch, type SearchDetails, type SearchResult } from "./search.ts";
 import { runStatement, type Statement, type StatementDetails } from "./statement.ts";
 import { runSuggestedTargets, type SuggestedTargetsDetails } from "./suggestedTargets.ts";
 import { runTargetOutlook, type TargetOutlookDetails } from "./targetOutlook.ts";
+import { runTargetWays, type TargetWaysDetails } from "./targetWays.ts";
 
 /** What each job is asked with and gives. */
 interface Jobs {
@@ -29,6 +38,7 @@ interface Jobs {
     readonly details: TargetOutlookDetails;
     readonly result: Figure<TargetOutlook>;
   };
+  readonly targetWays: { readonly details: TargetWaysDetails; readonly result: TargetWay[] };
 }
 
 export type JobName = keyof Jobs;
@@ -45,6 +55,7 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   statement: runStatement,
   suggestedTargets: runSuggestedTargets,
   targetOutlook: runTargetOutlook,
+  targetWays: runTargetWays,
 };
 
 /** Works out the figures of a job, here. */

@@ -15,6 +15,7 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   statement: markOfAllCombos,
   suggestedTargets: ofCombo,
   targetOutlook: ofCombo,
+  targetWays: ofCombo,
 };
 
 /**
