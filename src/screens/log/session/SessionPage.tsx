@@ -158,7 +158,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
           <VerdictArea
             data={data}
             figures={figures}
-            pb={pb}
+            strips={strips}
             next={next}
             isBetween={isBetween}
             big={isBig ? { isAwake, onBack: () => setBig(false) } : undefined}
@@ -217,7 +217,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
                 saidOf={number === said?.number ? undefined : figures.saidOf}
                 isSaid={number === figures.beforeSaid}
                 isCurrent={run === current}
-                isBefore={current !== undefined && number === beforeCurrent}
+                isBefore={current !== undefined && !isBetween && number === beforeCurrent}
               />
             </FaultBoundary>
           ),
