@@ -178,6 +178,7 @@ export type { RunFinding } from "./run/runFinding.ts";
 export { type RunReport, type RunReportInput, runReport } from "./run/runReport.ts";
 export { type RunTimes, runTimes } from "./run/runTimes.ts";
 export { type CountedSession, countSession } from "./session/countSession.ts";
+export { hourReached } from "./session/hourReached.ts";
 export {
   type SessionChart,
   type SessionReport,
@@ -207,3 +208,22 @@ export {
   targetOutlook,
 } from "./targets/targetOutlook.ts";
 export { type TargetProgress, targetProgress } from "./targets/targetProgress.ts";
+export {
+  type RunBasis,
+  type RunBasisInput,
+  type RunScatters,
+  type RunSpread,
+  runBasis,
+} from "./verdict/runBasis.ts";
+export {
+  type AgainstUsual,
+  type CountedRun,
+  type JudgedRun,
+  type LapsOfRun,
+  lapsOfRun,
+  type RacedRun,
+  type RunVerdict,
+  type RunVerdictInput,
+  runVerdict,
+  type TestedRun,
+} from "./verdict/runVerdict.ts";

@@ -9,7 +9,7 @@ export {
 export { accountChangeReading, accountChangeTitle, mostMoved } from "./accountChange.ts";
 export { acrossReading, acrossTitle, acrossWords, sayAcross } from "./across.ts";
 export { asideThing, sayAsideCount } from "./aside.ts";
-export { cautions } from "./cautions.ts";
+export { cautions, sayBreakDue } from "./cautions.ts";
 export { type Certainty, certaintyOf } from "./certainty.ts";
 export { sayChance } from "./chance.ts";
 export { sayCleanShare, sayMistakeShare, sayNearTheBest, shareEnds } from "./cleanShare.ts";
@@ -32,6 +32,7 @@ export { sayFarDate } from "./farDate.ts";
 export { sayForecastRecord } from "./forecastRecord.ts";
 export { sayFound } from "./found.ts";
 export { gainReading, gainTitle, sayGain } from "./gain.ts";
+export { type GainInShort, gainInShort } from "./gainInShort.ts";
 export { sayGuest, sayGuestLaps } from "./guest.ts";
 export { individualsReading, individualsTitle } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";
@@ -58,6 +59,7 @@ export { sayRun } from "./runSays.ts";
 export { sayScatter } from "./scatter.ts";
 export { sectorsReading, sectorsTitle } from "./sectors.ts";
 export { sayShareBefore } from "./sharesCompared.ts";
+export { sayStrip, sayStripLap, sayStripThinned } from "./strip.ts";
 export { suggestionParts } from "./suggestedTargets.ts";
 export type { NextRun } from "./suggestion.ts";
 export {
@@ -82,4 +84,12 @@ export {
 } from "./targets.ts";
 export { thirdsReading, thirdsTitle } from "./thirds.ts";
 export { sayLevel, sayUsual } from "./usualLap.ts";
+export {
+  sayBestOfRun,
+  saySoFar,
+  sayVerdict,
+  sayVerdictAloud,
+  sayVerdictFigures,
+  type VerdictWords,
+} from "./verdict.ts";
 export { sayDriven, type WeekFinding, weekDays, weekFinding, weekNext, weekTitle } from "./weekSays.ts";

@@ -17,6 +17,7 @@ const names: Readonly<Record<Countable, readonly [one: string, more: string]>> =
   "session to come": ["session to come", "sessions to come"],
   "step of neighbouring sessions": ["step of neighbouring sessions", "steps of neighbouring sessions"],
   "combo with this figure": ["combo with this figure", "combos with this figure"],
+  "pace run": ["pace run", "pace runs"],
   "pair of runs": ["pair of runs", "pairs of runs"],
   "pair of neighbouring runs": ["pair of neighbouring runs", "pairs of neighbouring runs"],
   "different place": ["different place", "different places"],

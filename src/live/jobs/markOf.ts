@@ -10,6 +10,7 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   comboReview: ofCombo,
   freshen: () => Promise.resolve(""),
   rigSteps: markOfAllCombos,
+  runBasis: ofCombo,
   search: markOfEverything,
   statement: markOfAllCombos,
   suggestedTargets: ofCombo,

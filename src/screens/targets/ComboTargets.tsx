@@ -56,7 +56,11 @@ export function ComboTargets(props: ComboTargetsProps) {
         <h2>
           <Name>{combo.name}</Name>
         </h2>
-        <a href={printAddress({ place: "review", comboId: combo.id, period: { kind: "12w" } })}>Review</a>
+        <a
+          href={printAddress({ place: "review", comboId: combo.id, period: { kind: "12w" }, isAhead: true })}
+        >
+          Review
+        </a>
       </div>
       <SessionsInDoubt sessions={ahead} today={today} />
       {held.length === 0 ? <p className={styles["none"]}>No active target.</p> : rows(held)}

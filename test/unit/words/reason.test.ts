@@ -102,6 +102,7 @@ const things: Readonly<Record<Countable, string>> = {
   "session to come": "sessions to come",
   "step of neighbouring sessions": "steps of neighbouring sessions",
   "combo with this figure": "combos with this figure",
+  "pace run": "pace runs",
   "pair of runs": "pairs of runs",
   "pair of neighbouring runs": "pairs of neighbouring runs",
   "different place": "different places",
