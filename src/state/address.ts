@@ -26,8 +26,22 @@ export type Address =
   | { readonly place: "targets"; readonly comboId?: Id }
   | { readonly place: "rig"; readonly rigId?: Id }
   | { readonly place: "corners"; readonly comboId?: Id }
-  /** `sendId`: the session that is to be sent to another device. */
-  | { readonly place: "data"; readonly sendId?: Id };
+  /** `sendId`: the session that is to be sent to another device; `part`: the part of the page that is asked for. */
+  | { readonly place: "data"; readonly sendId?: Id; readonly part?: DataPart };
+
+/** Parts of Data that links and notices lead to. */
+const dataParts = [
+  "aside",
+  "automatic",
+  "backup",
+  "cautions",
+  "deleted",
+  "import",
+  "logbooks",
+  "preferences",
+  "restore",
+] as const;
+export type DataPart = (typeof dataParts)[number];
 
 /** The review of one combo; `isAhead`: with what is to come drawn beside what was driven. */
 export interface ReviewAddress {
@@ -67,7 +81,7 @@ export function parseAddress(hash: string): Address {
     case "rig":
       return { place, ...(id && { rigId: id }) };
     case "data":
-      return { place, ...(id && { sendId: id }) };
+      return { place, ...(id && { sendId: id }), ...parsePart(query) };
     default:
       // A session's address that was cut short is the address of no session, not of the open one.
       return { place: "log", ...(place === "log" && second && { sessionId: second, ...parseLap(query) }) };
@@ -77,6 +91,12 @@ export function parseAddress(hash: string): Address {
 function parseLap(query: string): { readonly lapId?: Id } {
   const lapId = new URLSearchParams(query).get("lap") ?? "";
   return idPattern.test(lapId) ? { lapId } : {};
+}
+
+function parsePart(query: string): { readonly part?: DataPart } {
+  const asked = new URLSearchParams(query).get("part");
+  const part = dataParts.find((one) => one === asked);
+  return part === undefined ? {} : { part };
 }
 
 function parseAround(part: string | undefined, query: URLSearchParams): AroundReview | undefined {
@@ -114,7 +134,7 @@ export function printAddress(address: Address): string {
     case "rig":
       return join("rig", address.rigId);
     case "data":
-      return join("data", address.sendId);
+      return join("data", address.sendId) + (address.part === undefined ? "" : `?part=${address.part}`);
   }
 }
 

@@ -9,7 +9,7 @@ export {
 export { accountChangeReading, accountChangeTitle, mostMoved } from "./accountChange.ts";
 export { acrossReading, acrossTitle, acrossWords, sayAcross } from "./across.ts";
 export { asideThing, sayAsideCount } from "./aside.ts";
-export { cautions, sayBreakDue } from "./cautions.ts";
+export { cautionLines, cautions, sayBreakDue } from "./cautions.ts";
 export { type Certainty, certaintyOf } from "./certainty.ts";
 export { sayChance } from "./chance.ts";
 export { sayCleanShare, sayMistakeShare, sayNearTheBest, shareEnds } from "./cleanShare.ts";

@@ -1,13 +1,13 @@
-import { Fragment, type ReactNode, useEffect, useState } from "react";
+import { Fragment, useEffect, useState } from "react";
 import type { Change, Fields, Logbook } from "#db";
 import { askDate, isDateAsked, practiceDay, type RigSettings } from "#domain";
 import { type Typed, useLogbook, useWriteForm } from "#live";
 import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { Field } from "#ui/Field.tsx";
-import { Notice } from "#ui/Notice.tsx";
 import { Part } from "#ui/Part.tsx";
 import { TextArea } from "#ui/TextArea.tsx";
-import { cautions } from "#words";
+import { CautionOf } from "./CautionOf.tsx";
 import styles from "./Rig.module.css";
 import { RigFieldInput } from "./RigFieldInput.tsx";
 import { isAsked, type RigPart, rigFields, rigParts } from "./rigFields.ts";
@@ -15,6 +15,7 @@ import { type RigTexts, readRig, textKey } from "./rigTexts.ts";
 import { rigChanges } from "./rigWords.ts";
 import { screenBeingTyped } from "./screenView.ts";
 import { TrueToSize } from "./TrueToSize.tsx";
+import { torqueBeingTyped } from "./torqueBeingTyped.ts";
 
 interface RigFormProps {
   readonly title: string;
@@ -81,7 +82,7 @@ export function RigForm(props: RigFormProps) {
                 {textKey(one) === "view.degrees" && <TrueToSize screen={screenBeingTyped(texts)} />}
                 {cautionAfter.includes(textKey(one)) && (
                   <div className={styles["wide"]}>
-                    <CautionOf part={part} />
+                    <CautionOf part={part} torque={torqueBeingTyped(texts)} />
                   </div>
                 )}
               </Fragment>
@@ -99,14 +100,18 @@ export function RigForm(props: RigFormProps) {
           <p>A session that is open has these settings from its next run on.</p>
         )}
         {reading.ok && compared && <p>{sayChanges(rigChanges(compared, reading.value))}</p>}
-        <div className={styles["buttons"]}>
-          <Button type="submit" variant="primary" size="between">
-            Store
-          </Button>
-          <Button size="between" onClick={onCancel}>
-            Cancel
-          </Button>
-        </div>
+        <ButtonRow
+          others={
+            <Button size="between" onClick={onCancel}>
+              Cancel
+            </Button>
+          }
+          main={
+            <Button type="submit" variant="primary" size="between">
+              Store
+            </Button>
+          }
+        />
       </div>
     </form>
   );
@@ -120,14 +125,4 @@ function sayChanges(changes: readonly string[]): string {
   return changes.length === 0
     ? "Nothing differs yet from the record before."
     : `Changed: ${changes.join(" · ")}`;
-}
-
-/** The caution that belongs to a part of the rig, in sight of its fields. */
-export function CautionOf({ part }: { readonly part: RigPart }): ReactNode {
-  if (part !== "wheel" && part !== "view") return null;
-  return (
-    <Notice tone="caution">
-      <p>{part === "wheel" ? cautions.wheel : cautions.health}</p>
-    </Notice>
-  );
 }

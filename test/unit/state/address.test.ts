@@ -41,6 +41,7 @@ const address = fc.oneof(
   withId("rig", "rigId"),
   withId("corners", "comboId"),
   withId("data", "sendId"),
+  fc.constantFrom("aside", "backup", "preferences", "restore").map((part) => ({ place: "data", part })),
 ) as fc.Arbitrary<Address>;
 
 test("an address printed and read again is the same address", () => {
@@ -55,6 +56,7 @@ test("an address nobody understands leads to Log, and never throws", () => {
   expect(parseAddress("")).toEqual({ place: "log" });
   expect(parseAddress("#/nowhere/at-all?x=1")).toEqual({ place: "log" });
   expect(parseAddress("#/log/")).toEqual({ place: "log" });
+  expect(parseAddress("#/data?part=nowhere")).toEqual({ place: "data" });
   expect(parseAddress("#/log/0192-cut-short")).toEqual({ place: "log", sessionId: "0192-cut-short" });
   expect(parseAddress("#/review/not-an-id?period=9w")).toEqual({ place: "review", period: { kind: "12w" } });
   expect(parseAddress("#/review/statement?week=2025-W53")).toEqual({ place: "review", part: "statement" });
