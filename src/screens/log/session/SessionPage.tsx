@@ -135,7 +135,13 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
   };
   const name = comboName(data);
   return (
-    <div ref={pageBox} className={styles["page"]} data-open={isOpen} data-between={isBetween}>
+    <div
+      ref={pageBox}
+      className={styles["page"]}
+      data-open={isOpen}
+      data-between={isBetween}
+      data-pad={pad.isOpen ? "open" : undefined}
+    >
       <div className={styles["top"]}>
         <SessionHead
           data={data}
@@ -152,7 +158,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
           <VerdictArea
             data={data}
             figures={figures}
-            pb={pb}
+            strips={strips}
             next={next}
             isBetween={isBetween}
             big={isBig ? { isAwake, onBack: () => setBig(false) } : undefined}
@@ -211,7 +217,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
                 saidOf={number === said?.number ? undefined : figures.saidOf}
                 isSaid={number === figures.beforeSaid}
                 isCurrent={run === current}
-                isBefore={current !== undefined && number === beforeCurrent}
+                isBefore={current !== undefined && !isBetween && number === beforeCurrent}
               />
             </FaultBoundary>
           ),
