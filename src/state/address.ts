@@ -38,10 +38,19 @@ export interface ReviewAddress {
   readonly isAhead?: true;
 }
 
-/** What stands beside the review of one combo: all combos, the search, one week (without a name the present one). */
+/**
+ * What stands beside the review of one combo: all combos, the search, one week (without a name the present one), two runs or
+ * two sessions side by side (without ids where an address was cut short).
+ */
 export type AroundReview =
   | { readonly place: "review"; readonly part: "across" }
   | { readonly place: "review"; readonly part: "search"; readonly terms: SearchTerms }
+  | {
+      readonly place: "review";
+      readonly part: "compare";
+      readonly kind: "run" | "session";
+      readonly ids?: readonly [Id, Id];
+    }
   | { readonly place: "review"; readonly part: "statement"; readonly week?: WeekName };
 
 const idPattern = /^[0-9a-f-]{36}$/;
@@ -82,9 +91,17 @@ function parseLap(query: string): { readonly lapId?: Id } {
 function parseAround(part: string | undefined, query: URLSearchParams): AroundReview | undefined {
   if (part === "across") return { place: "review", part };
   if (part === "search") return { place: "review", part, terms: parseSearch(query) };
+  if (part === "compare") return { place: "review", part, ...parseCompared(query) };
   if (part !== "statement") return undefined;
   const week = query.get("week") ?? "";
   return { place: "review", part, ...(mondayOf(week) !== undefined && { week }) };
+}
+
+function parseCompared(query: URLSearchParams) {
+  const kind = query.has("runs") ? "run" : "session";
+  const [first = "", second = ""] = (query.get(`${kind}s`) ?? "").split(",");
+  const isWhole = idPattern.test(first) && idPattern.test(second);
+  return { kind, ...(isWhole && { ids: [first, second] as const }) } as const;
 }
 
 function parsePeriod(query: URLSearchParams): Period {
@@ -127,9 +144,11 @@ function printAround(address: AroundReview): string {
   const query =
     address.part === "search"
       ? printSearch(address.terms)
-      : address.part === "statement" && address.week !== undefined
-        ? `week=${address.week}`
-        : "";
+      : address.part === "compare"
+        ? `${address.kind}s=${(address.ids ?? []).join(",")}`
+        : address.part === "statement" && address.week !== undefined
+          ? `week=${address.week}`
+          : "";
   return `#/review/${address.part}${query === "" ? "" : `?${query}`}`;
 }
 

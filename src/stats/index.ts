@@ -124,6 +124,12 @@ export { levelOfPage } from "./combo/pageLevel.ts";
 export { SEASON_DAYS, seasonBegins } from "./combo/season.ts";
 export { nextTarget, type TargetState, targetStates } from "./combo/targetStates.ts";
 export { type TargetWay, targetWays, type WayPoint } from "./combo/targetWays.ts";
+export {
+  type SideBySide,
+  type SideFigures,
+  type SidesApart,
+  sideBySide,
+} from "./compare/sideBySide.ts";
 export { isDrivenSession } from "./digest/isDrivenSession.ts";
 export { isWholeDigest } from "./digest/isWholeDigest.ts";
 export {
