@@ -199,7 +199,8 @@ describe("the pad", () => {
     const field = await entryField();
     act(() => useDevice.setState({ pad: "shown" }));
     const press = async (...names: readonly string[]) => {
-      for (const name of names) await user.click(entry().getByRole("button", { name, exact: true } as object));
+      for (const name of names)
+        await user.click(entry().getByRole("button", { name, exact: true } as object));
     };
     return { user, field, press };
   };
