@@ -124,6 +124,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
   const beforeCurrent = shown.findLast(({ run }) => run !== current)?.number;
   const next = said && suggestNextRun(said.report, { session: report, cornersOfMistakes: said.corners });
 
+  const last = shown.findLast(({ run }) => run !== current);
   // Between two runs the finding stands first; while laps are typed, the laps do.
   const isBetween = current === undefined || lapsInOrder(current).length === 0;
   const pad = usePad(current?.id, isBetween && said !== undefined);
@@ -158,7 +159,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
           <VerdictArea
             data={data}
             figures={figures}
-            pb={pb}
+            strips={strips}
             next={next}
             isBetween={isBetween}
             big={isBig ? { isAwake, onBack: () => setBig(false) } : undefined}
@@ -217,7 +218,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
                 saidOf={number === said?.number ? undefined : figures.saidOf}
                 isSaid={number === figures.beforeSaid}
                 isCurrent={run === current}
-                isBefore={current !== undefined && number === beforeCurrent}
+                isBefore={current !== undefined && !isBetween && number === beforeCurrent}
               />
             </FaultBoundary>
           ),
@@ -225,6 +226,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
         <SessionButtons
           session={session}
           current={current}
+          last={isOpen || runs.at(-1)?.id === last?.run.id ? last : undefined}
           onNextRun={() => void nextRun()}
           onAsk={setDialog}
         />
