@@ -9,8 +9,13 @@ export interface Device {
   readonly logbook?: string;
   /** Hash of the address left last. */
   readonly address?: string;
+  /** Hash of the review of one combo that was looked at last, and the questions that stood open there. */
+  readonly review?: string;
+  readonly reviewOpen?: readonly string[];
   /** The pad of keys: shown on touch screens unless the driver chose. */
   readonly pad: "auto" | "shown" | "hidden";
+  /** Digits typed outside all fields on Log: caught by the entry line, or left to the browser. */
+  readonly digits: "caught" | "left";
   /** What is known of each logbook outside its database, to notice when a browser has cleared it. */
   readonly markers: Readonly<Record<string, Marker>>;
   /** The browser's answer when asked to keep the data for good. */
@@ -34,7 +39,7 @@ export interface Marker {
 }
 
 const key = "lap-ledger";
-const fresh: Device = { theme: "system", pad: "auto", markers: {} };
+const fresh: Device = { theme: "system", pad: "auto", digits: "caught", markers: {} };
 
 interface DeviceStore extends Device {
   /** Changes fields of what is stored now, which another tab may have changed since this one read it. */

@@ -32,6 +32,7 @@ export { sayFarDate } from "./farDate.ts";
 export { sayForecastRecord } from "./forecastRecord.ts";
 export { sayFound } from "./found.ts";
 export { gainReading, gainTitle, sayGain } from "./gain.ts";
+export { type GainInShort, gainInShort } from "./gainInShort.ts";
 export { sayGuest, sayGuestLaps } from "./guest.ts";
 export { individualsReading, individualsTitle } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";
@@ -78,6 +79,7 @@ export {
   sayTarget,
   sayTargetFigure,
   sayTargetValue,
+  sayWay,
   targetFigure,
 } from "./targets.ts";
 export { thirdsReading, thirdsTitle } from "./thirds.ts";

@@ -23,6 +23,8 @@ export interface LapColumns {
   readonly isNarrow: boolean;
   /** Absent where no usual lap is known to lay them beside. */
   readonly bars: LapBars | undefined;
+  /** Decimals the simulator shows: a time known to fewer says so. */
+  readonly displayDecimals: number;
 }
 
 interface LapRowProps {
@@ -36,11 +38,11 @@ interface LapRowProps {
 /** One lap of the ledger. */
 export function LapRow({ row, columns, isStanding, onEdit }: LapRowProps) {
   const { lap, number, toClean, toBest, toTarget, decimals, isBest } = row;
-  const { hasTarget, sectorCount, isNarrow, bars } = columns;
+  const { hasTarget, sectorCount, isNarrow, bars, displayDecimals } = columns;
   const isSpoiled = lap.ms === undefined || lap.remarks.length > 0;
   const target = toTarget !== undefined && formatDelta(toTarget, decimals.toTarget);
   // With its signs in the text, and the stroke a note is typed behind, a copied row can be pasted as the lap.
-  const said = signsOf(lap);
+  const said = signsOf(lap, displayDecimals);
   const sectors = saySectors(lap);
   const hasOwnLine = isNarrow && lap.sectors !== undefined;
   return (

@@ -18,14 +18,25 @@ interface LapTableProps {
   /** The lap that holds the PB, of whatever run. */
   readonly standingId: string | undefined;
   readonly bars: LapBars | undefined;
+  /** Decimals the simulator shows. */
+  readonly displayDecimals: number;
 }
 
 /** The laps of one run: number, time, differences, sectors and remarks; a time opens its lap for editing. */
-export function LapTable({ caption, rows, edited, editor, onEdit, standingId, bars }: LapTableProps) {
+export function LapTable({
+  caption,
+  rows,
+  edited,
+  editor,
+  onEdit,
+  standingId,
+  bars,
+  displayDecimals,
+}: LapTableProps) {
   const sectorCount = Math.max(0, ...rows.map(({ lap }) => lap.sectors?.length ?? 0));
   const hasTarget = rows.some((row) => row.toTarget !== undefined);
   const isNarrow = useIsNarrow();
-  const columns: LapColumns = { hasTarget, sectorCount, isNarrow, bars };
+  const columns: LapColumns = { hasTarget, sectorCount, isNarrow, bars, displayDecimals };
   const { box, overflows } = useOverflow();
   const focusable = overflows ? { tabIndex: 0, role: "region", "aria-label": caption } : {};
   return (

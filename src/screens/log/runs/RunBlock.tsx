@@ -143,6 +143,7 @@ export function RunBlock({
           onEdit={onEdit}
           standingId={standingId}
           bars={strip?.bars}
+          displayDecimals={data.preferences.displayDecimals}
           editor={
             editedRow && (
               <Suspense fallback={null}>

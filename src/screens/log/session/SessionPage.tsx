@@ -135,7 +135,13 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
   };
   const name = comboName(data);
   return (
-    <div ref={pageBox} className={styles["page"]} data-open={isOpen} data-between={isBetween}>
+    <div
+      ref={pageBox}
+      className={styles["page"]}
+      data-open={isOpen}
+      data-between={isBetween}
+      data-pad={pad.isOpen ? "open" : undefined}
+    >
       <div className={styles["top"]}>
         <SessionHead
           data={data}
