@@ -164,7 +164,13 @@ export { fuelNeeded } from "./race/fuelNeeded.ts";
 export { type RaceDistance, type RaceQuestion, raceDistance } from "./race/raceDistance.ts";
 export type { RaceLap } from "./race/raceLaps.ts";
 export type { RigRecordDay } from "./rigTests/rigSide.ts";
-export { type RigStep, rigSteps, type SideOfStep } from "./rigTests/rigSteps.ts";
+export {
+  type RigStep,
+  rigSteps,
+  type SessionOfNeither,
+  type SessionUsual,
+  type SideOfStep,
+} from "./rigTests/rigSteps.ts";
 export {
   type RigPair,
   type RigTestReport,
