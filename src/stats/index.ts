@@ -102,7 +102,7 @@ export {
   type ChangedLine,
 } from "./account/accountChange.ts";
 // Reports
-export { acrossCombos, type ComboForLine, type ComboLine } from "./across/acrossCombos.ts";
+export { acrossCombos, type ComboForLine, type ComboLine, type ToGo } from "./across/acrossCombos.ts";
 export {
   type AcrossFigure,
   acrossFigures,
@@ -110,6 +110,7 @@ export {
   acrossValue,
   inOrderDriven,
 } from "./across/acrossTrend.ts";
+export { type SeasonLevel, seasonLevel } from "./across/seasonLevel.ts";
 export type { BestCandidate } from "./bests/bestCandidates.ts";
 export type { DatedBest } from "./bests/datedBest.ts";
 export { datedBests } from "./bests/datedBests.ts";
@@ -139,7 +140,8 @@ export {
   sessionDigest,
 } from "./digest/sessionDigest.ts";
 export type { Choices } from "./laps/choices.ts";
-export { type GainDays, type LevelGain, levelGain } from "./level/levelGain.ts";
+export { levelGain } from "./level/levelGain.ts";
+export type { LevelGain } from "./level/levelOver.ts";
 export { levelSettings } from "./level/levelSettings.ts";
 export type { PaceFigures } from "./pace/paceFigures.ts";
 export { usualDecimals } from "./pace/usualDecimals.ts";
@@ -200,6 +202,7 @@ export {
 } from "./session/sessionReport.ts";
 export { type SittingThirds, sittingThirds } from "./session/sittingThirds.ts";
 export {
+  LATELY_DAYS,
   type WeekCombo,
   type WeekLine,
   type WeekMain,

@@ -31,7 +31,7 @@ export {
 export { sayFarDate } from "./farDate.ts";
 export { sayForecastRecord } from "./forecastRecord.ts";
 export { sayFound } from "./found.ts";
-export { gainReading, gainTitle, sayGain } from "./gain.ts";
+export { gainReading, gainTitle } from "./gain.ts";
 export { type GainInShort, gainInShort } from "./gainInShort.ts";
 export { sayGuest, sayGuestLaps } from "./guest.ts";
 export { individualsReading, individualsTitle } from "./individuals.ts";
@@ -84,6 +84,7 @@ export {
   targetFigure,
 } from "./targets.ts";
 export { thirdsReading, thirdsTitle } from "./thirds.ts";
+export { sayScatterAsTime, sayToGo } from "./toGo.ts";
 export { sayLevel, sayUsual } from "./usualLap.ts";
 export {
   sayBestOfRun,
