@@ -10,7 +10,7 @@ export { accountChangeReading, accountChangeTitle, mostMoved } from "./accountCh
 export { acrossReading, acrossTitle, acrossWords, sayAcross } from "./across.ts";
 export { asideThing, sayAsideCount } from "./aside.ts";
 export { cautions } from "./cautions.ts";
-export { type Certainty, certaintyOf } from "./certainty.ts";
+export { type Certainty, certaintyOf, likelihoodOf } from "./certainty.ts";
 export { sayChance } from "./chance.ts";
 export { sayCleanShare, sayMistakeShare, sayNearTheBest, shareEnds } from "./cleanShare.ts";
 export { sayClock } from "./clock.ts";
@@ -37,7 +37,14 @@ export { individualsReading, individualsTitle } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";
 export { askLongGap } from "./longGap.ts";
 export { type NextRunContext, suggestNextRun } from "./nextRun.ts";
-export { bandMeaning, type CurveFigures, type ExpectedDates, sayCurve, sayExpected } from "./outlook.ts";
+export {
+  bandMeaning,
+  type CurveFigures,
+  type ExpectedDates,
+  sayCurve,
+  sayExpected,
+  sayExpectedExactly,
+} from "./outlook.ts";
 export { scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
 export {
@@ -66,6 +73,7 @@ export {
   sayNoForecast,
   sayTargetChance,
   sayTargetDates,
+  sayTargetDatesExactly,
   sayTargetRests,
   usualLapMeaning,
 } from "./targetOutlook.ts";

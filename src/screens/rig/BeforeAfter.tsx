@@ -41,13 +41,14 @@ export function BeforeAfter({ rigId, records, today }: BeforeAfterProps) {
                   usual lap before {sideOf(before)}, after {sideOf(after)}
                   {mixed > 0 && `; ${counted(mixed, "session")} with both settings on neither side`}
                 </span>
-                <span>at the change, practice taken out: {sayRigStep(step)}</span>
+                <span>at the change: {sayRigStep(step)}</span>
               </li>
             ))}
           </ul>
           <p className={styles["soft"]}>
-            Four weeks to either side. At the change, practice, breaks and other records are taken out, not
-            what else was different on those evenings: pairs of runs with both settings say more.
+            Four weeks to either side. At the change, what practice, breaks and other records do by themselves
+            is allowed for, not what else was different on those evenings: pairs of runs with both settings
+            say more.
           </p>
         </div>
       )}

@@ -6,6 +6,7 @@ import {
   sayNoForecast,
   sayTargetChance,
   sayTargetDates,
+  sayTargetDatesExactly,
   sayTargetRests,
   usualLapMeaning,
 } from "#words";
@@ -24,16 +25,17 @@ export function Outlook({ target, kind, today }: OutlookProps) {
   const { value: outlook } = useFigures("targetOutlook", { comboId, kind, value, by, today });
   if (outlook === undefined) return <p className={styles["basis"]}>Working out the chance</p>;
   if (!outlook.known) return <p className={styles["basis"]}>{sayNoForecast(outlook.reason)}</p>;
-  return <Found outlook={outlook.value} kind={kind} by={by} />;
+  return <Found outlook={outlook.value} kind={kind} by={by} today={today} />;
 }
 
 interface FoundProps {
   readonly outlook: TargetOutlook;
   readonly kind: ForecastKind;
   readonly by: CalendarDate | undefined;
+  readonly today: CalendarDate;
 }
 
-function Found({ outlook, kind, by }: FoundProps) {
+function Found({ outlook, kind, by, today }: FoundProps) {
   const { byDate } = outlook;
   const steps = sayMilestones(outlook, kind);
   return (
@@ -44,7 +46,8 @@ function Found({ outlook, kind, by }: FoundProps) {
           <FutureDots chance={byDate.chance} />
         </>
       )}
-      <p>{sayTargetDates(outlook)}</p>
+      <p>{sayTargetDates(outlook, today)}</p>
+      <p className={styles["basis"]}>{sayTargetDatesExactly(outlook)}</p>
       {kind === "median" && <p className={styles["basis"]}>{usualLapMeaning}</p>}
       {steps !== undefined && <p>{steps}</p>}
       <p className={styles["basis"]}>{sayTargetRests(outlook)}</p>

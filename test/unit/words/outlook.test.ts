@@ -1,22 +1,30 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { bandMeaning, cautions, sayChance, sayCurve, sayExpected, sayForecastRecord } from "#words";
+import {
+  bandMeaning,
+  cautions,
+  sayChance,
+  sayCurve,
+  sayExpected,
+  sayExpectedExactly,
+  sayForecastRecord,
+} from "#words";
 import { expectWellFormed } from "./wellFormed.ts";
 
 describe("chance", () => {
   it.each([
-    [0.7, "reached in 14 of 20 futures, missed in 6"],
-    [0.01, "reached in fewer than 1 of 20 futures, missed in more than 19"],
-    [0.99, "reached in more than 19 of 20 futures, missed in fewer than 1"],
-    [0.95, "reached in 19 of 20 futures, missed in 1"],
+    [0.7, "14 chances in 20"],
+    [0.01, "less than 1 chance in 20"],
+    [0.99, "more than 19 chances in 20"],
+    [0.95, "19 chances in 20"],
+    [0.05, "1 chance in 20"],
   ])("%d is %s", (chance, sentence) => expect(sayChance(chance)).toBe(sentence));
 
-  it("adds up to twenty and is never further off than half a future", () =>
+  it("has twenty for its base and is never further off than half a chance", () =>
     fc.assert(
       fc.property(fc.double({ min: 0.026, max: 0.974, noNaN: true }), (chance) => {
-        const [reached = 0, all, missed = 0] = (sayChance(chance).match(/\d+/g) ?? []).map(Number);
+        const [reached = 0, all] = (sayChance(chance).match(/\d+/g) ?? []).map(Number);
         expect(all).toBe(20);
-        expect(reached + missed).toBe(20);
         expect(Math.abs(reached / 20 - chance)).toBeLessThanOrEqual(0.0250001);
       }),
       { seed: 8 },
@@ -24,27 +32,40 @@ describe("chance", () => {
 });
 
 describe("when a target is likely to be reached", () => {
-  const [low, mid, high] = ["2026-11-01", "2026-12-03", "2027-02-05"];
+  const [low, mid, high] = ["2026-11-01", "2026-12-03", "2027-04-05"];
+  const today = "2026-10-25";
   it.each([
     [
       { low, mid, high },
-      "2 of 20 futures reach it by Sun 1 Nov 2026, 10 by Thu 3 Dec 2026, 18 by Fri 5 Feb 2027",
+      "Possible from Sun 1 Nov 2026, as likely as not by Thu 3 Dec 2026, very likely by spring",
+      "2 chances in 20 by Sun 1 Nov 2026, 10 by Thu 3 Dec 2026, 18 by Mon 5 Apr 2027",
     ],
     [
       { low, mid, high: undefined },
-      "2 of 20 futures reach it by Sun 1 Nov 2026, 10 by Thu 3 Dec 2026, fewer than 18 within a year",
+      "Possible from Sun 1 Nov 2026, as likely as not by Thu 3 Dec 2026, not very likely within a year",
+      "2 chances in 20 by Sun 1 Nov 2026, 10 by Thu 3 Dec 2026, fewer than 18 within a year",
     ],
     [
       { low, mid: undefined, high: undefined },
-      "2 of 20 futures reach it by Sun 1 Nov 2026, fewer than 10 within a year",
+      "Possible from Sun 1 Nov 2026, less likely than not within a year",
+      "2 chances in 20 by Sun 1 Nov 2026, fewer than 10 within a year",
     ],
-    [{ low: mid, mid, high }, "10 of 20 futures reach it by Thu 3 Dec 2026, 18 by Fri 5 Feb 2027"],
-    [{ low: mid, mid, high: mid }, "18 of 20 futures reach it by Thu 3 Dec 2026"],
+    [
+      { low: mid, mid, high },
+      "As likely as not by Thu 3 Dec 2026, very likely by spring",
+      "10 chances in 20 by Thu 3 Dec 2026, 18 by Mon 5 Apr 2027",
+    ],
+    [{ low: mid, mid, high: mid }, "Very likely by Thu 3 Dec 2026", "18 chances in 20 by Thu 3 Dec 2026"],
     [
       { low: undefined, mid: undefined, high: undefined },
-      "Fewer than 2 of 20 futures reach it within a year",
+      "Very unlikely within a year",
+      "Fewer than 2 chances in 20 within a year",
     ],
-  ])("%o", (dates, sentence) => expect(sayExpected(dates, "a year")).toBe(sentence));
+  ])("%o", (dates, sentence, exactly) => {
+    expect(sayExpected(dates, today, "a year")).toBe(sentence);
+    expect(sayExpectedExactly(dates, "a year")).toBe(exactly);
+    for (const said of [sentence, exactly]) expectWellFormed(said);
+  });
 });
 
 describe("the level in words", () => {
@@ -86,8 +107,14 @@ describe("the level in words", () => {
 describe("the app's forecast record", () => {
   it("stands against always saying the usual share", () =>
     expect(sayForecastRecord({ forecasts: 12, score: 0.181, baseScore: 0.24 })).toBe(
-      "12 forecasts so far: error 0.18, always saying the usual share 0.24. Lower is better, 0 is perfect.",
+      "Better than always saying the usual share, in 12 forecasts so far: error 0.18 against 0.24. Lower is better, 0 is perfect.",
     ));
+
+  it("is called worse where it is, and no better where both are the same", () => {
+    const record = (score: number) => sayForecastRecord({ forecasts: 5, score, baseScore: 0.2 });
+    expect(record(0.25)).toMatch(/^Worse than always/);
+    expect(record(0.2)).toMatch(/^No better than always/);
+  });
 
   it("needs five", () =>
     expect(sayForecastRecord({ forecasts: 3, score: 0.1, baseScore: 0.2 })).toBe(

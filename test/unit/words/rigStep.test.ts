@@ -5,9 +5,9 @@ import { sayRigStep } from "#words";
 const step = (estimate: number, low: number, high: number, isQuestioned = false) =>
   sayRigStep(known({ estimate, low, high, isQuestioned }));
 
-test("a step clear of zero is a difference, one that holds zero may be chance", () => {
-  expect(step(-310, -500, -125)).toBe("faster by 0.31 s, very likely at least 0.12 s");
-  expect(step(20, -96, 140)).toBe("may be chance, between 0.10 s faster and 0.14 s slower");
+test("a step clear of zero is a difference, one that holds zero cannot be told from practice", () => {
+  expect(step(-310, -500, -125)).toBe("faster by 0.31 s beside practice, very likely at least 0.12 s");
+  expect(step(20, -96, 140)).toBe("cannot be told from practice: between 0.10 s faster and 0.14 s slower");
   expect(step(0, 0, 0)).toBe("no difference");
   expect(
     sayRigStep(

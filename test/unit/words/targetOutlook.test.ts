@@ -3,10 +3,12 @@ import { describe, expect, it } from "vitest";
 import { formatLapTime } from "#domain";
 import type { SuggestedTargets } from "#stats";
 import {
+  likelihoodOf,
   sayMilestones,
   sayNoForecast,
   sayTargetChance,
   sayTargetDates,
+  sayTargetDatesExactly,
   sayTargetRests,
   suggestionParts,
 } from "#words";
@@ -17,16 +19,15 @@ const chances = fc.double({ min: 0, max: 1, noNaN: true });
 
 describe("the chance of a target by its date", () => {
   it.each([
-    [
-      0,
-      "Almost surely not by Sun 13 Dec 2026: reached in fewer than 1 of 20 futures, missed in more than 19.",
-    ],
-    [0.1, "Unlikely by Sun 13 Dec 2026: reached in 2 of 20 futures, missed in 18."],
-    [0.35, "Less likely than not by Sun 13 Dec 2026: reached in 7 of 20 futures, missed in 13."],
-    [0.5, "About as likely as not by Sun 13 Dec 2026: reached in 10 of 20 futures, missed in 10."],
-    [0.7, "More likely than not by Sun 13 Dec 2026: reached in 14 of 20 futures, missed in 6."],
-    [0.95, "Likely by Sun 13 Dec 2026: reached in 19 of 20 futures, missed in 1."],
-    [1, "Almost surely by Sun 13 Dec 2026: reached in more than 19 of 20 futures, missed in fewer than 1."],
+    [0, "Very unlikely by Sun 13 Dec 2026: less than 1 chance in 20."],
+    [0.1, "Very unlikely by Sun 13 Dec 2026: 2 chances in 20."],
+    [0.15, "Unlikely by Sun 13 Dec 2026: 3 chances in 20."],
+    [0.35, "Less likely than not by Sun 13 Dec 2026: 7 chances in 20."],
+    [0.5, "As likely as not by Sun 13 Dec 2026: 10 chances in 20."],
+    [0.7, "More likely than not by Sun 13 Dec 2026: 14 chances in 20."],
+    [0.85, "Likely by Sun 13 Dec 2026: 17 chances in 20."],
+    [0.9, "Very likely by Sun 13 Dec 2026: 18 chances in 20."],
+    [1, "Very likely by Sun 13 Dec 2026: more than 19 chances in 20."],
   ])("%d", (chance, sentence) => expect(sayTargetChance(chance, by)).toBe(sentence));
 
   it("is never a word alone, and never a certainty", () =>
@@ -34,21 +35,25 @@ describe("the chance of a target by its date", () => {
       fc.property(chances, (chance) => {
         const sentence = sayTargetChance(chance, by);
         expectWellFormed(sentence);
-        expect(sentence).toMatch(/: reached in .*\d of 20 futures, missed in .*\d\.$/);
-        expect(sentence).not.toMatch(/\b(0|20) of 20|missed in (0|20)\.|[Cc]ertain|[Ii]mpossible/);
+        expect(sentence).toMatch(/: .*\d chances? in 20\.$/);
+        expect(sentence).not.toMatch(/: (0|20) chances|[Cc]ertain|[Ii]mpossible/);
         const isExtreme = chance * 20 < 0.5 || chance * 20 >= 19.5;
-        expect(/surely/.test(sentence)).toBe(isExtreme);
-        expect(/surely/.test(sentence)).toBe(/fewer than 1|more than 19/.test(sentence));
+        expect(/less than 1|more than 19/.test(sentence)).toBe(isExtreme);
       }),
       { seed: 21 },
     ));
 
-  it("has a word that only rises with the chance", () => {
-    const order = ["Almost surely not", "Unlikely", "Less", "About", "More", "Likely", "Almost surely by"];
-    const rank = (chance: number) => {
-      const sentence = sayTargetChance(chance, by);
-      return order.findIndex((word) => sentence.startsWith(word));
-    };
+  it("has a word that only rises with the chance, and says the opposite of the opposite chance", () => {
+    const order = [
+      "very unlikely",
+      "unlikely",
+      "less likely than not",
+      "as likely as not",
+      "more likely than not",
+      "likely",
+      "very likely",
+    ];
+    const rank = (chance: number) => order.indexOf(likelihoodOf(chance));
     fc.assert(
       fc.property(chances, chances, (a, b) => {
         expect(rank(Math.min(a, b))).toBeGreaterThanOrEqual(0);
@@ -56,14 +61,21 @@ describe("the chance of a target by its date", () => {
       }),
       { seed: 22 },
     );
+    for (let n = 0; n <= 20; n++) expect(rank(n / 20) + rank((20 - n) / 20)).toBe(6);
   });
 });
 
 describe("the rest of a target's outlook", () => {
-  it("tells the likely days as futures", () =>
-    expect(sayTargetDates({ expected: { low: "2026-11-29", mid: "2027-01-10", high: undefined } })).toBe(
-      "2 of 20 futures reach it by Sun 29 Nov 2026, 10 by Sun 10 Jan 2027, fewer than 18 within a year.",
-    ));
+  const expected = { low: "2026-11-29", mid: "2027-01-10", high: undefined };
+
+  it("tells the likely days as one says them, and exactly", () => {
+    expect(sayTargetDates({ expected }, "2026-11-22")).toBe(
+      "Possible from Sun 29 Nov 2026, as likely as not by early January, not very likely within a year.",
+    );
+    expect(sayTargetDatesExactly({ expected })).toBe(
+      "2 chances in 20 by Sun 29 Nov 2026, 10 by Sun 10 Jan 2027, fewer than 18 within a year.",
+    );
+  });
 
   it("tells the steps without the target itself", () => {
     const steps = (...milestones: number[]) => sayMilestones({ milestones }, "best");
@@ -81,7 +93,7 @@ describe("the rest of a target's outlook", () => {
       "From 22 sessions, and 6 more by then: 1.8 a week of 21 timed laps, as in the last six weeks.",
     );
     expect(sayTargetRests({ ...rests, byDate: undefined, sessions: 3, isMostlyAssumption: true })).toBe(
-      "Mostly assumption: fewer than 4 sessions. From 3 sessions, and 1.8 more a week of 21 timed laps, as in the last six weeks.",
+      "Little more than a guess: fewer than 4 sessions. From 3 sessions, and 1.8 more a week of 21 timed laps, as in the last six weeks.",
     );
   });
 
@@ -102,22 +114,22 @@ describe("targets worth setting", () => {
   it.each([
     [
       { fair, stretch },
-      "A fair target by that date: 1:23.90 (reached in 10 of 20 futures); a stretch: 1:23.64 (4 of 20).",
+      "A fair target by that date: 1:23.90 (10 chances in 20); a stretch: 1:23.64 (4 in 20).",
     ],
-    [{ fair, stretch: fair }, "A fair target by that date: 1:23.90 (reached in 10 of 20 futures)."],
+    [{ fair, stretch: fair }, "A fair target by that date: 1:23.90 (10 chances in 20)."],
     [
       { fair: undefined, stretch },
-      "At most 10 of 20 futures bring a faster best lap by that date than you have driven. A stretch: 1:23.64 (reached in 4 of 20 futures).",
+      "At most 10 chances in 20 for a faster best lap by that date than you have driven. A stretch: 1:23.64 (4 chances in 20).",
     ],
     [
       { fair: undefined, stretch: undefined },
-      "At most 4 of 20 futures bring a faster best lap by that date than you have driven.",
+      "At most 4 chances in 20 for a faster best lap by that date than you have driven.",
     ],
   ])("%o", (suggested, sentence) => expect(say(suggested)).toBe(sentence));
 
   it("are reached in one session where they are usual laps: the target itself asks for the level", () =>
     expect(say({ fair, stretch }, "median")).toBe(
-      "A fair target by that date: 1:23.90 (reached in one session in 10 of 20 futures); a stretch: 1:23.64 (4 of 20).",
+      "A fair target by that date: 1:23.90 (10 chances in 20 in one session); a stretch: 1:23.64 (4 in 20).",
     ));
 
   it("each time stands beside its own chance", () =>
@@ -132,7 +144,7 @@ describe("targets worth setting", () => {
           const sentence = say(suggested, kind);
           expectWellFormed(sentence);
           const times = suggestionParts(suggested, kind).filter((part) => typeof part !== "string");
-          expect(sentence.match(/\d+ of 20/g)).toHaveLength(times.length);
+          expect(sentence.match(/\d+ (chances )?in 20/g)).toHaveLength(times.length);
         },
       ),
       { seed: 23 },

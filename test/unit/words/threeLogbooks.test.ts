@@ -183,7 +183,10 @@ describe.each(shapes)("a logbook that is %s", (_, levelOf, certainty, sign) => {
       ...outlooks.flatMap(({ by, outlook }) => {
         if (!outlook.known) return [];
         const { byDate } = outlook.value;
-        return [sayTargetDates(outlook.value), ...(by && byDate ? [sayTargetChance(byDate.chance, by)] : [])];
+        return [
+          sayTargetDates(outlook.value, today),
+          ...(by && byDate ? [sayTargetChance(byDate.chance, by)] : []),
+        ];
       }),
       ...(finding === undefined ? [] : [finding.title, finding.reading]),
       ...(next === undefined ? [] : [next.suggestion, next.reason]),

@@ -25,13 +25,13 @@ const withTarget =
     const setOn = "2026-11-05";
     await setTarget(book, { comboId, kind: "best", value, by, setOn, setAt: at(setOn), start: 85_500 });
   };
-const chance = / by Sun 13 Dec 2026: reached in .* of 20 futures, missed in /;
+const chance = / by Sun 13 Dec 2026: .* chances? in 20\.$/;
 
 describe("the outlook of an open target", () => {
   it("tells the chance both ways, the likely days, the steps and what it rests on", async () => {
     await renderAt("#/targets", targets, withTarget(6, 83_400));
     expect(await screen.findByText(chance)).toBeVisible();
-    expect(screen.getByText(/^2 of 20 futures reach it by /)).toBeVisible();
+    expect(screen.getByText(/^2 chances in 20 by /)).toBeVisible();
     expect(screen.getByText(/^Steps? on the way: 1:2\d/)).toBeVisible();
     expect(
       screen.getByText(
@@ -47,12 +47,12 @@ describe("the outlook of an open target", () => {
     expect(await screen.findByText(chance)).toHaveTextContent(said);
   });
 
-  it("a target out of reach is almost surely missed, never certainly", async () => {
+  it("a target out of reach is very unlikely, never impossible", async () => {
     await renderAt("#/targets", targets, withTarget(6, 60_000));
     expect(await screen.findByText(chance)).toHaveTextContent(
-      "Almost surely not by Sun 13 Dec 2026: reached in fewer than 1 of 20 futures, missed in more than 19.",
+      "Very unlikely by Sun 13 Dec 2026: less than 1 chance in 20.",
     );
-    expect(screen.getByText("Fewer than 2 of 20 futures reach it within a year.")).toBeVisible();
+    expect(screen.getByText("Very unlikely within a year.")).toBeVisible();
   });
 
   it("says how many sessions are missing", async () => {
@@ -60,7 +60,7 @@ describe("the outlook of an open target", () => {
     expect(
       await screen.findByText("No forecast yet: it needs 3 sessions with 5 pace laps each, has 2."),
     ).toBeVisible();
-    expect(screen.queryByText(/of 20 futures/)).not.toBeInTheDocument();
+    expect(screen.queryByText(/chances? in 20/)).not.toBeInTheDocument();
   });
 
   it("says nothing of a chance once the target is reached or its date has passed", async () => {
@@ -72,7 +72,7 @@ describe("the outlook of an open target", () => {
     });
     expect(await screen.findByText(/^Reached on /)).toBeVisible();
     expect(screen.getByText(/^Missed\./)).toBeVisible();
-    expect(screen.queryByText(/of 20 futures/)).not.toBeInTheDocument();
+    expect(screen.queryByText(/chances? in 20/)).not.toBeInTheDocument();
   });
 });
 
@@ -89,7 +89,7 @@ describe("suggestions in the form", () => {
     if (fair === undefined || stretch === undefined) throw new Error("two targets are suggested");
     const line = form.getByText("A fair target by that date:").parentElement;
     expect(line).toHaveTextContent(
-      /^A fair target by that date: 1:2\d\.\d\d \(reached in 10 of 20 futures\); a stretch: 1:2\d\.\d\d \(4 of 20\)\.$/,
+      /^A fair target by that date: 1:2\d\.\d\d \(10 chances in 20\); a stretch: 1:2\d\.\d\d \(4 in 20\)\.$/,
     );
     await user.click(fair);
     expect(form.getByLabelText("Time to reach")).toHaveValue(`${fair.textContent}0`);
@@ -99,7 +99,7 @@ describe("suggestions in the form", () => {
     const set = form.getByRole("button", { name: "Set target" });
     await expect.poll(() => set).toBeEnabled();
     await user.click(set);
-    expect(await screen.findByText(/reached in 4 of 20 futures, missed in 16\.$/)).toBeVisible();
+    expect(await screen.findByText(/: 4 chances in 20\.$/)).toBeVisible();
   });
 
   it("follows the figure and the date", async () => {
