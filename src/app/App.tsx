@@ -4,23 +4,18 @@ import { useDevice } from "#state/device.ts";
 import { useErasing } from "#state/erasing.ts";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import styles from "./App.module.css";
-import { AsideNotice } from "./AsideNotice.tsx";
-import { BackupNotice } from "./BackupNotice.tsx";
 import { Bar } from "./Bar.tsx";
 import { FaultPage } from "./FaultPage.tsx";
 import { Notices } from "./Notices.tsx";
 import { Screen } from "./Screen.tsx";
 import { StatusNotice } from "./StatusNotice.tsx";
-import { UnreadableNotice } from "./UnreadableNotice.tsx";
-import { UpdateNotice } from "./UpdateNotice.tsx";
-import { useAfterSession } from "./useAfterSession.ts";
-import { useChores } from "./useChores.ts";
-import { useClockWatch } from "./useClockWatch.ts";
 import { useKeys } from "./useKeys.ts";
 import { useMarker } from "./useMarker.ts";
-import { useSetAside } from "./useSetAside.ts";
 import { Waiting } from "./Waiting.tsx";
 
+const StandingNotices = lazy(() =>
+  import("./StandingNotices.tsx").then((file) => ({ default: file.StandingNotices })),
+);
 const Erasing = lazy(() => import("./Erasing.tsx").then((file) => ({ default: file.Erasing })));
 
 interface AppProps {
@@ -64,10 +59,6 @@ export function App({ opening, surroundings, ask, sendOut }: AppProps) {
 function Shell() {
   useKeys();
   useMarker();
-  useChores();
-  useAfterSession();
-  useClockWatch();
-  useSetAside();
   return (
     <>
       <button type="button" className={styles["skip"]} onClick={toMain}>
@@ -75,10 +66,11 @@ function Shell() {
       </button>
       <Bar />
       <StatusNotice />
-      <UnreadableNotice />
-      <AsideNotice />
-      <UpdateNotice />
-      <BackupNotice />
+      <FaultBoundary what="What the app does by itself">
+        <Suspense fallback={null}>
+          <StandingNotices />
+        </Suspense>
+      </FaultBoundary>
       <main id="main" tabIndex={-1} className={styles["main"]}>
         <Screen />
       </main>

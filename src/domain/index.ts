@@ -26,6 +26,7 @@ export * from "./searchSession.ts";
 export * from "./searchTerms.ts";
 export * from "./searchText.ts";
 export { type Apart, standsApart } from "./standsApart.ts";
+export * from "./stripLaps.ts";
 export * from "./textMark.ts";
 export * from "./time.ts";
 export * from "./weekName.ts";

@@ -19,6 +19,7 @@ export type Countable =
   | "session to come"
   | "step of neighbouring sessions"
   | "combo with this figure"
+  | "pace run"
   | "pair of runs"
   | "pair of neighbouring runs"
   | "different place"

@@ -67,6 +67,12 @@ export function placeOfRemarks(remarks: readonly Remark[]): RemarkPlace | undefi
   return placesByWeight.find((place) => given.includes(place));
 }
 
+/** The remark that decides where a lap counts, the first of them where several do; undefined without a remark. */
+export function remarkToTell(remarks: readonly Remark[]): RemarkKind | undefined {
+  const place = placeOfRemarks(remarks);
+  return remarks.find(({ kind }) => aboutRemark(kind).place === place)?.kind;
+}
+
 /** The remarks with a key on a page of the pad, in the order of the keys. */
 export function remarksOnPad(page: RemarkRecord["pad"][0]): readonly RemarkRecord[] {
   return remarkKinds.filter(({ pad }) => pad[0] === page).sort((a, b) => a.pad[1] - b.pad[1]);

@@ -36,3 +36,10 @@ export function sayDay(date: CalendarDate): string {
   const { day, month, number } = wordsOf(date);
   return `${day} ${number} ${month}`;
 }
+
+/** "14 Oct"; with the year where it is not the one of another date: "14 Oct 2025" */
+export function sayShortDate(date: CalendarDate, beside: CalendarDate): string {
+  const { month, number, year } = wordsOf(date);
+  const isOther = date.slice(0, 4) !== beside.slice(0, 4);
+  return `${number} ${month.slice(0, 3)}${isOther ? ` ${year}` : ""}`;
+}

@@ -21,16 +21,22 @@ interface State<T> {
 /**
  * The figures of one job, computed off the page and asked for again whenever what they rest on has changed. A job
  * that fails is thrown into the nearest boundary.
+ * @param isHeld figures that are there stay as they are, whatever changes: nothing is asked while laps are typed
  */
-export function useFigures<J extends JobName>(job: J, details: JobArguments<J>): Figures<JobResult<J>> {
+export function useFigures<J extends JobName>(
+  job: J,
+  details: JobArguments<J>,
+  isHeld = false,
+): Figures<JobResult<J>> {
   const { book, ask } = useLogbook();
   const about = `${book.name} ${job} ${JSON.stringify(details)}`;
   const mark = useLiveQuery(() => markOf(book, job, details), [about]);
   const [state, setState] = useState<State<JobResult<J>>>();
 
   // `about` stands for job and details, which are new objects at each drawing.
+  const isKept = isHeld && state?.about === about && state.fault === undefined;
   useEffect(() => {
-    if (mark === undefined) return;
+    if (mark === undefined || isKept) return;
     let isOvertaken = false;
     ask(book, job, details).then(
       (value) => isOvertaken || setState({ about, mark, value }),
@@ -39,7 +45,7 @@ export function useFigures<J extends JobName>(job: J, details: JobArguments<J>):
     return () => {
       isOvertaken = true;
     };
-  }, [about, mark, ask, book]);
+  }, [about, mark, ask, book, isKept]);
 
   if (state?.fault && state.about === about && state.mark === mark) throw state.fault;
   return {

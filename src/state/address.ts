@@ -21,13 +21,22 @@ export type Place = (typeof places)[number];
 export type Address =
   /** `lapId`: the lap of that session to look at. */
   | { readonly place: "log"; readonly sessionId?: Id; readonly lapId?: Id }
-  | { readonly place: "review"; readonly part?: never; readonly comboId?: Id; readonly period: Period }
+  | ReviewAddress
   | AroundReview
   | { readonly place: "targets"; readonly comboId?: Id }
   | { readonly place: "rig"; readonly rigId?: Id }
   | { readonly place: "corners"; readonly comboId?: Id }
   /** `sendId`: the session that is to be sent to another device. */
   | { readonly place: "data"; readonly sendId?: Id };
+
+/** The review of one combo; `isAhead`: with what is to come drawn beside what was driven. */
+export interface ReviewAddress {
+  readonly place: "review";
+  readonly part?: never;
+  readonly comboId?: Id;
+  readonly period: Period;
+  readonly isAhead?: true;
+}
 
 /** What stands beside the review of one combo: all combos, the search, one week (without a name the present one). */
 export type AroundReview =
@@ -49,6 +58,7 @@ export function parseAddress(hash: string): Address {
           place,
           ...(id && { comboId: id }),
           period: parsePeriod(new URLSearchParams(query)),
+          ...(new URLSearchParams(query).get("ahead") === "1" && { isAhead: true as const }),
         }
       );
     case "targets":
@@ -95,9 +105,8 @@ export function printAddress(address: Address): string {
     }
     case "review": {
       if (address.part !== undefined) return printAround(address);
-      const { period } = address;
-      const query = period.kind === "dates" ? `from=${period.from}&to=${period.to}` : `period=${period.kind}`;
-      return `${join("review", address.comboId)}${period.kind === "12w" ? "" : `?${query}`}`;
+      const query = [printPeriod(address.period), address.isAhead && "ahead=1"].filter(Boolean).join("&");
+      return `${join("review", address.comboId)}${query === "" ? "" : `?${query}`}`;
     }
     case "targets":
     case "corners":
@@ -107,6 +116,11 @@ export function printAddress(address: Address): string {
     case "data":
       return join("data", address.sendId);
   }
+}
+
+function printPeriod(period: Period): string {
+  if (period.kind === "12w") return "";
+  return period.kind === "dates" ? `from=${period.from}&to=${period.to}` : `period=${period.kind}`;
 }
 
 function printAround(address: AroundReview): string {

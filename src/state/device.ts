@@ -9,6 +9,9 @@ export interface Device {
   readonly logbook?: string;
   /** Hash of the address left last. */
   readonly address?: string;
+  /** Hash of the review of one combo that was looked at last, and the questions that stood open there. */
+  readonly review?: string;
+  readonly reviewOpen?: readonly string[];
   /** The pad of keys: shown on touch screens unless the driver chose. */
   readonly pad: "auto" | "shown" | "hidden";
   /** What is known of each logbook outside its database, to notice when a browser has cleared it. */

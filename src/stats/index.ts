@@ -123,6 +123,7 @@ export { pageCurve } from "./combo/pageCurve.ts";
 export { levelOfPage } from "./combo/pageLevel.ts";
 export { SEASON_DAYS, seasonBegins } from "./combo/season.ts";
 export { nextTarget, type TargetState, targetStates } from "./combo/targetStates.ts";
+export { type TargetWay, targetWays, type WayPoint } from "./combo/targetWays.ts";
 export { isDrivenSession } from "./digest/isDrivenSession.ts";
 export { isWholeDigest } from "./digest/isWholeDigest.ts";
 export {
@@ -178,6 +179,7 @@ export type { RunFinding } from "./run/runFinding.ts";
 export { type RunReport, type RunReportInput, runReport } from "./run/runReport.ts";
 export { type RunTimes, runTimes } from "./run/runTimes.ts";
 export { type CountedSession, countSession } from "./session/countSession.ts";
+export { hourReached } from "./session/hourReached.ts";
 export {
   type SessionChart,
   type SessionReport,
@@ -200,5 +202,29 @@ export {
   type SuggestedTargets,
   suggestedTargets,
 } from "./targets/suggestedTargets.ts";
-export { type OutlookInput, type TargetOutlook, targetOutlook } from "./targets/targetOutlook.ts";
+export {
+  type OutlookInput,
+  type TargetOutlook,
+  type TargetStep,
+  targetOutlook,
+} from "./targets/targetOutlook.ts";
 export { type TargetProgress, targetProgress } from "./targets/targetProgress.ts";
+export {
+  type RunBasis,
+  type RunBasisInput,
+  type RunScatters,
+  type RunSpread,
+  runBasis,
+} from "./verdict/runBasis.ts";
+export {
+  type AgainstUsual,
+  type CountedRun,
+  type JudgedRun,
+  type LapsOfRun,
+  lapsOfRun,
+  type RacedRun,
+  type RunVerdict,
+  type RunVerdictInput,
+  runVerdict,
+  type TestedRun,
+} from "./verdict/runVerdict.ts";

@@ -1,4 +1,4 @@
-import { formatSeconds } from "#domain";
+import { formatSeconds, secondsDigits } from "#domain";
 
 /** A unit in which differences are told: its last digit, the digits alone, and the digits with the unit's sign. */
 export interface Unit {
@@ -14,8 +14,11 @@ function aUnit(step: number, divisor: number, decimals: number, sign: string): U
 
 /** Milliseconds told in seconds, as every length of time is; long ones without the seconds' sign. */
 function secondsTo(decimals: number): Unit {
-  const say = (size: number) => formatSeconds(size, decimals);
-  return { step: 10 ** (3 - decimals), say, digits: (size) => say(size).replace(" s", "") };
+  return {
+    step: 10 ** (3 - decimals),
+    digits: (size) => secondsDigits(size, decimals),
+    say: (size) => formatSeconds(size, decimals),
+  };
 }
 
 /** What a difference of usual laps is at least: ms told in tenths. */

@@ -9,8 +9,8 @@ export {
 export { accountChangeReading, accountChangeTitle, mostMoved } from "./accountChange.ts";
 export { acrossReading, acrossTitle, acrossWords, sayAcross } from "./across.ts";
 export { asideThing, sayAsideCount } from "./aside.ts";
-export { cautions } from "./cautions.ts";
-export { type Certainty, certaintyOf, likelihoodOf } from "./certainty.ts";
+export { cautions, sayBreakDue } from "./cautions.ts";
+export { type Certainty, certaintyOf } from "./certainty.ts";
 export { sayChance } from "./chance.ts";
 export { sayCleanShare, sayMistakeShare, sayNearTheBest, shareEnds } from "./cleanShare.ts";
 export { sayClock } from "./clock.ts";
@@ -32,6 +32,7 @@ export { sayFarDate } from "./farDate.ts";
 export { sayForecastRecord } from "./forecastRecord.ts";
 export { sayFound } from "./found.ts";
 export { gainReading, gainTitle, sayGain } from "./gain.ts";
+export { type GainInShort, gainInShort } from "./gainInShort.ts";
 export { sayGuest, sayGuestLaps } from "./guest.ts";
 export { individualsReading, individualsTitle } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";
@@ -43,7 +44,6 @@ export {
   type ExpectedDates,
   sayCurve,
   sayExpected,
-  sayExpectedExactly,
 } from "./outlook.ts";
 export { scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
@@ -65,6 +65,7 @@ export { sayRun } from "./runSays.ts";
 export { sayScatter } from "./scatter.ts";
 export { sectorsReading, sectorsTitle } from "./sectors.ts";
 export { sayShareBefore } from "./sharesCompared.ts";
+export { sayStrip, sayStripLap, sayStripThinned } from "./strip.ts";
 export { suggestionParts } from "./suggestedTargets.ts";
 export type { NextRun } from "./suggestion.ts";
 export {
@@ -73,7 +74,6 @@ export {
   sayNoForecast,
   sayTargetChance,
   sayTargetDates,
-  sayTargetDatesExactly,
   sayTargetRests,
   usualLapMeaning,
 } from "./targetOutlook.ts";
@@ -85,8 +85,17 @@ export {
   sayTarget,
   sayTargetFigure,
   sayTargetValue,
+  sayWay,
   targetFigure,
 } from "./targets.ts";
 export { thirdsReading, thirdsTitle } from "./thirds.ts";
 export { sayLevel, sayUsual } from "./usualLap.ts";
+export {
+  sayBestOfRun,
+  saySoFar,
+  sayVerdict,
+  sayVerdictAloud,
+  sayVerdictFigures,
+  type VerdictWords,
+} from "./verdict.ts";
 export { sayDriven, type WeekFinding, weekDays, weekFinding, weekNext, weekTitle } from "./weekSays.ts";

@@ -1,6 +1,6 @@
 import { formatLapTime } from "#domain";
 import { chanceOfPointing, type SessionChart } from "#stats";
-import { CHANCES } from "./chance.ts";
+import { TWENTY } from "./chance.ts";
 import { listed } from "./counted.ts";
 
 /**
@@ -19,8 +19,8 @@ export function individualsTitle({ laps, pointedAt }: SessionChart): string {
  * @example sayByChance(20, "run") // "By chance alone 6 of 20 runs this long have one."
  */
 export function sayByChance(laps: number, thing: "run" | "session"): string {
-  const often = Math.round(chanceOfPointing(laps) * CHANCES);
-  return `By chance alone ${often === CHANCES ? `more than ${CHANCES - 1}` : often} of ${CHANCES} ${thing}s this long have one.`;
+  const often = Math.round(chanceOfPointing(laps) * TWENTY);
+  return `By chance alone ${often === TWENTY ? `more than ${TWENTY - 1}` : often} of ${TWENTY} ${thing}s this long have one.`;
 }
 
 /** Its centre and limits, and how often chance alone points at a lap. */

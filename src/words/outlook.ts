@@ -1,10 +1,9 @@
-import { type CalendarDate, formatLapTime, sayDate } from "#domain";
+import { type CalendarDate, formatLapTime } from "#domain";
 import type { LevelOutlook, LevelsOff } from "#stats";
-import { CHANCES, sayChance } from "./chance.ts";
-import { asSentence } from "./counted.ts";
+import { sayChance } from "./chance.ts";
 import { sayFarDate } from "./farDate.ts";
 
-/** The days by which 2, 10 and 18 of 20 chances to reach a target have come; absent where they have not. */
+/** Days by which 2, 10 and 18 chances in 20 of reaching a target have come; absent where not within a year. */
 export interface ExpectedDates {
   readonly low: CalendarDate | undefined;
   readonly mid: CalendarDate | undefined;
@@ -12,49 +11,22 @@ export interface ExpectedDates {
 }
 
 /**
- * When a target is likely to be reached, as one says it: from when on it is possible, when as likely as not, by when
- * very likely; a date farther than six weeks as a month or a season.
- * @param within how far was looked ahead, in words: "a year"
- * @example "Possible from Sun 1 Nov 2026, as likely as not by Thu 3 Dec 2026, very likely by spring"
- * @example "Very unlikely within a year"
+ * When a target is likely to be reached, from the day before which it is very unlikely to the one by which it is very
+ * likely; of those that fall on one day the surest is told.
+ * @example "very unlikely before Sun 6 Dec 2026, as likely as not by mid-January, not yet very likely within a year"
  */
-export function sayExpected({ low, mid, high }: ExpectedDates, today: CalendarDate, within: string): string {
-  if (low === undefined) return `Very unlikely within ${within}`;
-  const far = (day: CalendarDate) => sayFarDate(day, today);
-  const steps = [
-    { words: `possible from ${far(low)}`, day: low },
-    { words: mid && `as likely as not by ${far(mid)}`, day: mid },
-    { words: high && `very likely by ${far(high)}`, day: high },
-  ];
-  const told = steps.flatMap(({ words, day }, i) => (words && day !== steps[i + 1]?.day ? [words] : []));
-  const rest =
+export function sayExpected({ low, mid, high }: ExpectedDates, today: CalendarDate): string {
+  if (low === undefined) return "very unlikely within a year";
+  const say = (day: CalendarDate) => sayFarDate(day, today);
+  const parts = [
+    low !== mid && low !== high && `very unlikely before ${say(low)}`,
     mid === undefined
-      ? [`less likely than not within ${within}`]
-      : high === undefined
-        ? [`not very likely within ${within}`]
-        : [];
-  return asSentence([...told, ...rest].join(", "));
-}
-
-/**
- * The same exactly: the days by which 2, 10 and 18 of 20 chances have come; of numbers that fall on one day the largest.
- * @param within how far was looked ahead, in words: "a year"
- * @example "2 chances in 20 by Sun 1 Nov 2026, 10 by Thu 3 Dec 2026, fewer than 18 within a year"
- */
-export function sayExpectedExactly({ low, mid, high }: ExpectedDates, within: string): string {
-  const steps = [
-    { chances: 2, day: low },
-    { chances: 10, day: mid },
-    { chances: 18, day: high },
+      ? "less likely than not within a year"
+      : mid !== high && `as likely as not by ${say(mid)}`,
+    high !== undefined && `very likely by ${say(high)}`,
+    mid !== undefined && high === undefined && "not yet very likely within a year",
   ];
-  const reached = steps.filter(({ day }, i) => day !== undefined && day !== steps[i + 1]?.day);
-  const missing = steps.find(({ day }) => day === undefined);
-  if (reached.length === 0) return `Fewer than 2 chances in ${CHANCES} within ${within}`;
-  const told = reached.map(({ chances, day = "" }, i) =>
-    i === 0 ? `${chances} chances in ${CHANCES} by ${sayDate(day)}` : `${chances} by ${sayDate(day)}`,
-  );
-  const rest = missing === undefined ? [] : [`fewer than ${missing.chances} within ${within}`];
-  return [...told, ...rest].join(", ");
+  return parts.filter((part) => part !== false).join(", ");
 }
 
 /** What the two forecast bands mean, for the chart. */

@@ -1,6 +1,5 @@
 import { type CalendarDate, sayDate, type Target } from "#domain";
 import { hundredths } from "./amount.ts";
-import { sayChance } from "./chance.ts";
 import { sayTargetValue, targetFigure } from "./targets.ts";
 import { sayLevel } from "./usualLap.ts";
 
@@ -15,7 +14,7 @@ export interface KnownAtSetting {
   readonly sessionBests?: { readonly low: number; readonly high: number } | undefined;
   /** What may be set without a question, ms, where a forecast is made: a time at it or above raises no question but its own. */
   readonly hardest?: number | undefined;
-  /** Whether a harder one is known to have less than 1 chance in 20 within a year. */
+  /** Whether a harder one is known to have fewer than 1 chance in 20 within a year. */
   readonly isByYear?: boolean | undefined;
 }
 
@@ -28,9 +27,9 @@ type Draft = Pick<Target, "kind" | "laps" | "value" | "by">;
 
 /**
  * Questions about a target that may be a slip: a date gone by, a figure reached already, one out of reach of all that
- * was driven, one with less than 1 chance in 20 within a year. A question is never a refusal.
+ * was driven, one with fewer than 1 chance in 20 within a year. A question is never a refusal.
  * @returns none for a target that raises no question
- * @example "1:20.000 is 3.70 s under your PB, and your sessions' bests lie within 1.20 s of each other: is it meant?"
+ * @example "1:20.000 is 3.70 s faster than your PB, and your sessions' bests lie within 1.20 s of each other: is it meant?"
  */
 export function questionTarget(target: Draft, known: KnownAtSetting): readonly string[] {
   const { value } = target;
@@ -65,7 +64,7 @@ function isLapTime({ kind }: Draft): boolean {
 
 function outOfReach(target: Draft, known: KnownAtSetting): string | undefined {
   if (known.isByYear !== true || !isLapTime(target) || isAllowed(target, known)) return undefined;
-  return `${sayTargetValue(target.kind, target.value)} within a year has ${sayChance(0)}: is it meant?`;
+  return `${sayTargetValue(target.kind, target.value)} has fewer than 1 chance in 20 within a year: is it meant?`;
 }
 
 function fasterThanBest(target: Draft, { best }: KnownAtSetting): string | undefined {
@@ -84,7 +83,7 @@ function farUnder(target: Draft, { now, sessionBests }: KnownAtSetting): string 
   if (!isLapTime(target)) return undefined;
   const under = now - value;
   const than = kind === "best" ? "your PB" : `your ${targetFigure(target)} now`;
-  const start = `${sayTargetValue(kind, value)} is ${hundredths.say(under)} under ${than}`;
+  const start = `${sayTargetValue(kind, value)} is ${hundredths.say(under)} faster than ${than}`;
   if (kind !== "best" || sessionBests === undefined)
     return under > now * STEP_WITHOUT_RANGE ? `${start}: is it meant?` : undefined;
   const range = sessionBests.high - sessionBests.low;

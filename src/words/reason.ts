@@ -17,6 +17,7 @@ const names: Readonly<Record<Countable, readonly [one: string, more: string]>> =
   "session to come": ["session to come", "sessions to come"],
   "step of neighbouring sessions": ["pair of sessions in a row", "pairs of sessions in a row"],
   "combo with this figure": ["combo with this figure", "combos with this figure"],
+  "pace run": ["pace run", "pace runs"],
   "pair of runs": ["pair of runs", "pairs of runs"],
   "pair of neighbouring runs": ["pair of runs in a row", "pairs of runs in a row"],
   "different place": ["different place", "different places"],

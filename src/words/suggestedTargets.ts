@@ -1,16 +1,16 @@
 import type { ForecastKind, SuggestedTarget, SuggestedTargets } from "#stats";
-import { CHANCES, sayChance } from "./chance.ts";
+import { sayChance } from "./chance.ts";
 import { targetFigure } from "./targets.ts";
 
-/** Its chance; of a usual lap in one session, which the target itself does not count as reached. */
+/** Its chance; that of a usual lap is of one session, which the target itself does not count as reached. */
 function chanceOf({ chance }: SuggestedTarget, kind: ForecastKind, isFirst: boolean): string {
-  if (!isFirst) return `(${Math.round(chance * CHANCES)} in ${CHANCES})`;
-  return `(${sayChance(chance)}${kind === "median" ? " in one session" : ""})`;
+  const told = sayChance(chance);
+  return `(${isFirst && kind === "median" ? `${told} that one session reaches it` : told})`;
 }
 
 /**
  * One line about targets worth setting, in parts: words, and the targets where their times stand in it.
- * @example ["A fair target by that date:", fair, "(10 chances in 20); a stretch:", stretch, "(4 in 20)."]
+ * @example ["A fair target by that date:", fair, "(10 chances in 20); a stretch:", stretch, "(4 chances in 20)."]
  */
 export function suggestionParts(
   { fair, stretch }: Pick<SuggestedTargets, "fair" | "stretch">,
@@ -27,8 +27,8 @@ export function suggestionParts(
           `${chanceOf(stretch, kind, false)}.`,
         ];
   }
-  const most = stretch === undefined ? 4 : 10;
-  const bound = `At most ${most} chances in ${CHANCES} for a faster ${targetFigure({ kind })} by that date than you have driven.`;
+  const most = sayChance(stretch === undefined ? 0.2 : 0.5);
+  const bound = `A ${targetFigure({ kind })} faster than any you have driven has at most ${most} by that date.`;
   return stretch === undefined
     ? [bound]
     : [`${bound} A stretch:`, stretch, `${chanceOf(stretch, kind, true)}.`];

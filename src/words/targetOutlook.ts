@@ -1,53 +1,50 @@
 import { type CalendarDate, formatLapTime, type Reason, sayDate } from "#domain";
 import type { ForecastKind, TargetOutlook } from "#stats";
-import { likelihoodOf } from "./certainty.ts";
-import { sayChance } from "./chance.ts";
+import { chanceWord, sayChance } from "./chance.ts";
 import { asSentence, counted, listed } from "./counted.ts";
-import { sayExpected, sayExpectedExactly } from "./outlook.ts";
+import { sayFarDate } from "./farDate.ts";
+import { sayExpected } from "./outlook.ts";
 import { sayReason, sayTooFew } from "./reason.ts";
 import { sayLevel } from "./usualLap.ts";
 
 /**
- * A target's chance by its date, in a word and in twenty: a word alone is read differently by everyone.
+ * A target's chance by its date, in a word and as a number.
  * @param chance fraction from 0 to 1
  * @example sayTargetChance(0.7, "2026-12-13") // "More likely than not by Sun 13 Dec 2026: 14 chances in 20."
  */
 export function sayTargetChance(chance: number, by: CalendarDate): string {
-  return `${asSentence(likelihoodOf(chance))} by ${sayDate(by)}: ${sayChance(chance)}.`;
+  return `${asSentence(chanceWord(chance))} by ${sayDate(by)}: ${sayChance(chance)}.`;
 }
 
 /**
  * When a target is likely to be reached.
- * @example "Possible from Sun 1 Nov 2026, as likely as not by Thu 3 Dec 2026, very likely by spring."
+ * @example "Very unlikely before Sun 6 Dec 2026, as likely as not by mid-January, very likely by spring."
  */
 export function sayTargetDates({ expected }: Pick<TargetOutlook, "expected">, today: CalendarDate): string {
-  return `${sayExpected(expected, today, "a year")}.`;
+  return `${asSentence(sayExpected(expected, today))}.`;
 }
 
-/**
- * The same to the day.
- * @example "2 chances in 20 by Sun 1 Nov 2026, 10 by Thu 3 Dec 2026, fewer than 18 within a year."
- */
-export function sayTargetDatesExactly({ expected }: Pick<TargetOutlook, "expected">): string {
-  return `${sayExpectedExactly(expected, "a year")}.`;
-}
-
-/** What the chance of a usual lap is about, beside what counts for the target itself. */
+/** What a chance counts where the target is a usual lap, beside what counts for the target itself. */
 export const usualLapMeaning =
-  "The chance is that the usual lap of one session comes there; the target counts as reached once your level is very likely there.";
+  "A chance counts one session whose usual lap gets there; the target is reached once your level is very likely there.";
 
 /**
- * The steps on the way to a target; undefined where there are none. Those of a usual lap are levels.
- * @example sayMilestones({ milestones: [83_631, 83_520, 83_410, 83_300] }, "best")
- * // "Steps on the way: 1:23.631, 1:23.520 and 1:23.410."
+ * The steps on the way to a target, each with the day by which it is as likely as not to be there; undefined where there
+ * are none. Those of a usual lap are levels.
+ * @example "Steps on the way: 1:23.631 by Sun 6 Dec 2026, 1:23.520 by mid-January and 1:23.410."
  */
 export function sayMilestones(
   { milestones }: Pick<TargetOutlook, "milestones">,
   kind: ForecastKind,
+  today: CalendarDate,
 ): string | undefined {
   const between = milestones.slice(0, -1);
   if (between.length === 0) return undefined;
-  return `${between.length === 1 ? "A step" : "Steps"} on the way: ${listed(between.map((ms) => (kind === "median" ? sayLevel(ms) : formatLapTime(ms))))}.`;
+  const steps = between.map(({ ms, by }) => {
+    const step = kind === "median" ? sayLevel(ms) : formatLapTime(ms);
+    return by === undefined ? step : `${step} by ${sayFarDate(by, today)}`;
+  });
+  return `${between.length === 1 ? "A step" : "Steps"} on the way: ${listed(steps)}.`;
 }
 
 /**
@@ -78,7 +75,7 @@ export function sayNoForecast(reason: Reason): string {
 
 /** What a chance means and how far it has been found true (test/calibration), for whoever asks. */
 export const chanceMeaning: readonly string[] = [
-  "Your next sessions are drawn 2,000 times from the sessions you have driven: 14 chances in 20 means that 14 of 20 draws reach the target.",
-  "Tried on simulated drivers, of 20 targets with 10 chances in 20 about 9 were reached.",
-  "Those who have just stopped improving, or get slower, reach fewer: 2 to 7 of 20 such targets. Those who improve in a straight line reach more.",
+  "Your next sessions can go many ways. 2,000 of them are drawn from the sessions you have driven; a chance is how many of them reach the target, told as so many in 20.",
+  "Tried on simulated drivers, targets with 10 chances in 20 were reached about 9 times in 20.",
+  "Those who have just stopped improving, or get slower, reach fewer: of 20 such targets 2 to 7. Those who improve in a straight line reach more.",
 ];

@@ -5,7 +5,9 @@ import { logLaps, open, startSession } from "../support/journeys.ts";
 const views = [
   { name: "phone", width: 390, height: 844, isTouch: true },
   { name: "narrow", width: 320, height: 640, isTouch: true },
+  { name: "sideways", width: 844, height: 390, isTouch: true },
   { name: "desk", width: 1280, height: 800, isTouch: false },
+  { name: "wide", width: 1920, height: 1080, isTouch: false },
 ];
 
 for (const view of views)

@@ -40,6 +40,9 @@ export class Hand {
   async lap(typed: string, ...remarks: readonly string[]): Promise<void> {
     const number = await nextLap(this.page);
     const pad = reading(this.page);
+    // The keys are folded at the start of a run that follows another.
+    const keys = pad.getByRole("button", { name: "Keys", exact: true });
+    if (await keys.isVisible()) await this.tap(keys);
     for (const sign of typed) await this.button(names[sign] ?? sign, pad);
     for (const remark of remarks) {
       if (seldom.includes(remark)) await this.button("more", pad);

@@ -6,7 +6,7 @@ import styles from "../frame/Marks.module.css";
 import { leftRoom, Plane } from "../frame/Plane.tsx";
 import { type PlainPoint, thinPoints } from "../frame/thinPoints.ts";
 import { usePlane } from "../frame/usePlane.ts";
-import type { Room } from "../frame/useRoom.ts";
+import { plotHeight, type Room } from "../frame/useRoom.ts";
 import type { Walk } from "../frame/useWalk.ts";
 import { sessionPlaces } from "../progress/sessionPlaces.ts";
 import { type AcrossCombo, type AcrossWords, acrossTable, sayAcrossCombo } from "./acrossTable.ts";
@@ -62,7 +62,7 @@ interface AcrossPlaneProps {
 }
 
 function AcrossPlane({ placed, figure, room, walk }: AcrossPlaneProps) {
-  const { width, em, narrow } = room;
+  const { width, em } = room;
   const yAxis = percentTicks(placed.map(({ y }) => y));
   const left = leftRoom(yAxis, figure.say, em);
   const { domain, ticks } = calendarTicks(
@@ -72,7 +72,7 @@ function AcrossPlane({ placed, figure, room, walk }: AcrossPlaneProps) {
   return (
     <Plane
       room={room}
-      plotHeight={em * (narrow ? 11 : 13)}
+      plotHeight={plotHeight(room, "more")}
       left={left}
       right={24}
       xDomain={domain}

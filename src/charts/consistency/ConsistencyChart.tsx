@@ -6,7 +6,7 @@ import type { KeyItem } from "../frame/layKey.ts";
 import { leftRoom, Plane } from "../frame/Plane.tsx";
 import { sayThinned } from "../frame/sayThinned.ts";
 import { thinPoints } from "../frame/thinPoints.ts";
-import type { Room } from "../frame/useRoom.ts";
+import { plotHeight, type Room } from "../frame/useRoom.ts";
 import type { Walk } from "../frame/useWalk.ts";
 import { PageRule } from "../progress/PageRule.tsx";
 import { pageRuleAt, sessionPlaces } from "../progress/sessionPlaces.ts";
@@ -55,7 +55,7 @@ interface ConsistencyPlaneProps {
 }
 
 function ConsistencyPlane({ placed, room, walk }: ConsistencyPlaneProps) {
-  const { width, em, narrow } = room;
+  const { width, em } = room;
   const yAxis = percentTicks(placed.flatMap(({ y, session }) => [y, ...(session.intervalPercent ?? [])]));
   const sayY = (percent: number) => `${percent.toFixed(yAxis.decimals)} %`;
   const left = leftRoom(yAxis, sayY, em);
@@ -66,7 +66,7 @@ function ConsistencyPlane({ placed, room, walk }: ConsistencyPlaneProps) {
   return (
     <Plane
       room={room}
-      plotHeight={em * (narrow ? 13 : 16)}
+      plotHeight={plotHeight(room, "more")}
       left={left}
       right={24}
       xDomain={domain}

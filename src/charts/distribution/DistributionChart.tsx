@@ -4,7 +4,7 @@ import { timeTicks } from "../axes/timeTicks.ts";
 import { ChartFrame, type ChartWords } from "../frame/ChartFrame.tsx";
 import type { KeyItem } from "../frame/layKey.ts";
 import { leftRoom, Plane } from "../frame/Plane.tsx";
-import type { Room } from "../frame/useRoom.ts";
+import { plotHeight, type Room } from "../frame/useRoom.ts";
 import type { Walk } from "../frame/useWalk.ts";
 import { distributionTable, sayBin } from "./distributionTable.ts";
 import { type Column, fullestShare, HistogramColumns } from "./HistogramColumns.tsx";
@@ -89,7 +89,7 @@ interface DistributionPlaneProps {
 }
 
 function DistributionPlane({ bins, columns, room, walk }: DistributionPlaneProps) {
-  const { em, narrow } = room;
+  const { em } = room;
   const ends = bins.flatMap(({ from, to }) => [from, to]);
   const yAxis = timeTicks(ends);
   const sayY = (ms: number) => formatLapTime(ms, yAxis.decimals);
@@ -98,7 +98,7 @@ function DistributionPlane({ bins, columns, room, walk }: DistributionPlaneProps
   return (
     <Plane
       room={room}
-      plotHeight={em * (narrow ? 17 : 20)}
+      plotHeight={plotHeight(room, "more")}
       left={left}
       right={16}
       xDomain={[0, columns.length]}

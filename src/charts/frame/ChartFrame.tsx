@@ -1,12 +1,12 @@
-import { type ReactNode, useId, useState } from "react";
+import { type ReactNode, useState } from "react";
 import { type CalendarDate, sayDate } from "#domain";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
 import { RuledTable } from "#ui/RuledTable.tsx";
-import { ChartButtons } from "./ChartButtons.tsx";
 import styles from "./ChartFrame.module.css";
+import { ChartMenu } from "./ChartMenu.tsx";
 import type { ChartRow, ChartTable } from "./chartTable.ts";
 import { type Room, useRoom } from "./useRoom.ts";
-import { useWalk, type Walk, type WalkSeries } from "./useWalk.ts";
+import { pressAgain, useWalk, type Walk, type WalkSeries } from "./useWalk.ts";
 
 /** What every chart takes from its caller. */
 export interface ChartWords {
@@ -32,10 +32,12 @@ export interface ChartFrameProps extends ChartWords {
   readonly note?: string | undefined;
   /** Enter or a click at a point with an id. */
   readonly onOpen?: ((id: string) => void) | undefined;
+  /** Buttons beside the menu: what else may be drawn. */
+  readonly beside?: ReactNode;
   readonly children: (room: Room, walk: Walk) => ReactNode;
 }
 
-/** One frame for all charts: finding, reading, chart, what stands at a point, table, pictures. */
+/** One frame for all charts: finding, chart, what stands at a point, and in words what the chart says; table and files at a button. */
 export function ChartFrame(props: ChartFrameProps) {
   const {
     title,
@@ -48,9 +50,9 @@ export function ChartFrame(props: ChartFrameProps) {
     series,
     note,
     onOpen,
+    beside,
     children,
   } = props;
-  const id = useId();
   const { box, square, room } = useRoom();
   const walk = useWalk(series, onOpen);
   const [isTableOpen, setTableOpen] = useState(false);
@@ -58,7 +60,6 @@ export function ChartFrame(props: ChartFrameProps) {
   return (
     <div className={styles["frame"]}>
       <Heading className={large ? styles["large"] : undefined}>{title}</Heading>
-      <p className={styles["reading"]}>{reading}</p>
       {/* biome-ignore lint/a11y/useSemanticElements: the figure is the drawing alone, not its words and buttons */}
       <div
         ref={box}
@@ -74,26 +75,36 @@ export function ChartFrame(props: ChartFrameProps) {
         <span ref={square} className={styles["square"]} />
         <div aria-hidden="true">{children(room, walk)}</div>
       </div>
-      <p aria-hidden="true" className={styles["point"]}>
-        {walk.text}
-      </p>
-      <LiveRegion message={walk.spoken} />
-      {note !== undefined && <p className={styles["note"]}>{note}</p>}
-      <ChartButtons
-        words={{ title, reading, foot: `Lap Ledger, ${sayDate(asOf)}` }}
-        table={table}
-        fileName={fileName}
-        asOf={asOf}
-        box={box}
-        isTableOpen={isTableOpen}
-        tableId={`${id}-table`}
-        onTable={() => setTableOpen(!isTableOpen)}
-      />
-      <div id={`${id}-table`} hidden={!isTableOpen}>
-        {isTableOpen && <FiguresTable caption={title} table={table} />}
+      <div className={styles["foot"]}>
+        <p aria-hidden="true" data-room={longestText(series)} className={styles["point"]}>
+          <span>{walk.text}</span>
+        </p>
+        {beside}
+        <ChartMenu
+          words={{ title, reading, foot: `Lap Ledger, ${sayDate(asOf)}` }}
+          table={table}
+          fileName={fileName}
+          asOf={asOf}
+          box={box}
+          isTableOpen={isTableOpen}
+          onTable={() => setTableOpen(!isTableOpen)}
+        />
       </div>
+      <LiveRegion message={walk.spoken} />
+      <p className={styles["reading"]}>{reading}</p>
+      {note !== undefined && <p className={styles["note"]}>{note}</p>}
+      {isTableOpen && <FiguresTable caption={title} table={table} />}
     </div>
   );
+}
+
+/** Room is kept for it from the beginning, so that nothing moves while one looks. */
+function longestText(series: readonly WalkSeries[]): string {
+  let longest = "";
+  for (const { name, points } of series)
+    for (const { text } of points)
+      if (name.length + text.length > longest.length) longest = `${name}. ${text}`;
+  return longest === "" ? "" : `${longest}${pressAgain}`;
 }
 
 function FiguresTable({ caption, table }: { readonly caption: string; readonly table: ChartTable }) {

@@ -1,4 +1,4 @@
-import type { PointerEvent } from "react";
+import type { MouseEvent } from "react";
 import styles from "./Marks.module.css";
 import { usePlane } from "./usePlane.ts";
 import { nearestAt, type Walk } from "./useWalk.ts";
@@ -9,14 +9,14 @@ interface PointerLayerProps {
   readonly upright?: boolean;
 }
 
-/** Finds the point nearest to the pointer, and rings the point the walk is at. */
+/** Finds the point nearest to the pointer, and rings the point the walk is at. A first press reads it, a second opens it. */
 export function PointerLayer({ walk, upright = false }: PointerLayerProps) {
   const plane = usePlane();
   if (plane === undefined) return null;
-  const follow = (event: PointerEvent<SVGRectElement>) => {
+  const pointAt = (event: MouseEvent<SVGRectElement>) => {
     const ground = event.currentTarget.getBoundingClientRect();
     const at = upright ? plane.top + event.clientY - ground.top : plane.left + event.clientX - ground.left;
-    walk.onPointAt(nearestAt(walk.points, at, (point) => (upright ? plane.y(point.y) : plane.x(point.x))));
+    return nearestAt(walk.points, at, (point) => (upright ? plane.y(point.y) : plane.x(point.x)));
   };
   const { point } = walk;
   return (
@@ -27,10 +27,9 @@ export function PointerLayer({ walk, upright = false }: PointerLayerProps) {
         y={plane.top}
         width={Math.max(0, plane.right - plane.left)}
         height={Math.max(0, plane.bottom - plane.top)}
-        onPointerDown={follow}
-        onPointerMove={follow}
+        onPointerMove={(event) => event.pointerType === "mouse" && walk.onPointAt(pointAt(event))}
         onPointerLeave={(event) => event.pointerType === "mouse" && walk.onPointAt(undefined)}
-        onClick={walk.open}
+        onClick={(event) => walk.points.length > 0 && walk.onPress(pointAt(event))}
         className={styles["ground"]}
         cursor={walk.open === undefined ? undefined : "pointer"}
       />

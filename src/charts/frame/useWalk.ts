@@ -27,25 +27,34 @@ export interface Walk {
   readonly text: string;
   readonly spoken: string;
   readonly onKeyDown: (event: KeyboardEvent) => void;
-  /** The pointer is at this point of the series it walks in; undefined when it has left. */
+  /** The pointer is over this point of the series it walks in; undefined when it has left. */
   readonly onPointAt: (at: number | undefined) => void;
+  /** The pointer was pressed at this point: the first time reads it and stays, the second opens it. */
+  readonly onPress: (at: number) => void;
   /** The points the pointer may stop at. */
   readonly points: readonly WalkPoint[];
   readonly open: (() => void) | undefined;
 }
 
+/** Behind the words of a point that was pressed once. */
+export const pressAgain = " · press again to open";
+
 /** Walks the points of a chart: arrows, Home and End, Page by ten, Up and Down between series, Escape leaves. */
 export function useWalk(all: readonly WalkSeries[], onOpen?: (id: string) => void): Walk {
   const series = all.filter((one) => one.points.length > 0);
   const [place, setPlace] = useState<WalkPlace | undefined>(undefined);
+  const [held, setHeld] = useState<WalkPlace | undefined>(undefined);
   const [spoken, setSpoken] = useState("");
   const current = series[place?.series ?? 0];
   const point = place === undefined ? undefined : current?.points[place.at];
   const id = point?.id;
   const open = id !== undefined && onOpen !== undefined ? () => onOpen(id) : undefined;
 
+  const isHeld = place !== undefined && place.at === held?.at && place.series === held.series;
+  const inSeries = place?.series ?? 0;
   const leave = () => {
     setPlace(undefined);
+    setHeld(undefined);
     setSpoken("");
   };
   const goTo = (next: WalkPlace) => {
@@ -68,10 +77,20 @@ export function useWalk(all: readonly WalkSeries[], onOpen?: (id: string) => voi
 
   return {
     point,
-    text: place === undefined ? "" : sayPlace(current, place.at, series.length > 1),
+    text:
+      place === undefined
+        ? ""
+        : `${sayPlace(current, place.at, series.length > 1)}${isHeld && open !== undefined ? pressAgain : ""}`,
     spoken,
     onKeyDown,
-    onPointAt: (at) => setPlace(at === undefined ? undefined : { series: place?.series ?? 0, at }),
+    onPointAt: (at) => setPlace(at === undefined ? held : { series: inSeries, at }),
+    onPress: (at) => {
+      if (held?.at === at && held.series === inSeries) open?.();
+      else {
+        setPlace({ series: inSeries, at });
+        setHeld({ series: inSeries, at });
+      }
+    },
     points: current?.points ?? [],
     open,
   };

@@ -5,7 +5,7 @@ import { ChartFrame, type ChartWords } from "../frame/ChartFrame.tsx";
 import type { KeyItem } from "../frame/layKey.ts";
 import { leftRoom, Plane } from "../frame/Plane.tsx";
 import { mostPoints } from "../frame/thinPoints.ts";
-import type { Room } from "../frame/useRoom.ts";
+import { plotHeight, type Room } from "../frame/useRoom.ts";
 import type { Walk } from "../frame/useWalk.ts";
 import { IndividualMarks } from "./IndividualMarks.tsx";
 import { individualsTable, sayIndividual } from "./individualsTable.ts";
@@ -61,7 +61,7 @@ interface IndividualsPlaneProps {
 }
 
 function IndividualsPlane({ session, first, room, walk }: IndividualsPlaneProps) {
-  const { width, em, narrow } = room;
+  const { width, em } = room;
   const { laps, chart } = session;
   const times = [
     ...laps.slice(first).map(({ ms }) => ms),
@@ -73,7 +73,7 @@ function IndividualsPlane({ session, first, room, walk }: IndividualsPlaneProps)
   return (
     <Plane
       room={room}
-      plotHeight={em * (narrow ? 13 : 16)}
+      plotHeight={plotHeight(room, "more")}
       left={left}
       right={16}
       xDomain={[first + 0.4, laps.length + 0.6]}

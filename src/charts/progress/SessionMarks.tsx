@@ -1,7 +1,7 @@
 import styles from "../frame/Marks.module.css";
 import { type PlaneArea, usePlane } from "../frame/usePlane.ts";
 import type { ProgressSession } from "./progress.ts";
-import { halfMark, isDense, ribbonPath } from "./ribbon.ts";
+import { halfMark, ribbonPath } from "./ribbon.ts";
 
 /** A session with its place on the calendar axis. */
 export interface PlacedSession {
@@ -9,17 +9,19 @@ export interface PlacedSession {
   readonly session: ProgressSession;
 }
 
-/**
- * Each session: half of its laps as a band, the usual lap as a tick, the best as a dot, the best of ten as a ring
- * wide enough to be seen about that dot. Where sessions stand too close
- * for that, one band and one line run through them. Older pages in grey.
- */
-export function SessionMarks({ placed }: { readonly placed: readonly PlacedSession[] }) {
+interface SessionMarksProps {
+  readonly placed: readonly PlacedSession[];
+  /** One band and one line run through all of them. */
+  readonly isBand: boolean;
+  /** The best lap as a dot and the best of ten as a ring wide enough to be seen about it; no ring in a band. */
+  readonly hasBests: boolean;
+}
+
+/** Each session: half of its laps as a band, the usual lap as a tick, on request its best laps. Older pages in grey. */
+export function SessionMarks({ placed, isBand: dense, hasBests }: SessionMarksProps) {
   const plane = usePlane();
   if (plane === undefined) return null;
-  const places = placed.map(({ x }) => plane.x(x));
-  const half = halfMark(places);
-  const dense = isDense(places);
+  const half = halfMark(placed.map(({ x }) => plane.x(x)));
   const older = placed.filter(({ session }) => !session.isPresentPage);
   const present = placed.filter(({ session }) => session.isPresentPage);
   const dotWidth = dense ? 2 : half < 4 ? 4 : 6;
@@ -42,10 +44,14 @@ export function SessionMarks({ placed }: { readonly placed: readonly PlacedSessi
     <g>
       {draw(older, plane, half, "Old")}
       {draw(present, plane, half, "")}
-      <path d={dense ? "" : rings(older)} className={styles["ringOld"]} />
-      <path d={dense ? "" : rings(present)} className={styles["ring"]} />
-      <path d={dots(older)} className={styles["dotOld"]} style={{ strokeWidth: dotWidth }} />
-      <path d={dots(present)} className={styles["dot"]} style={{ strokeWidth: dotWidth }} />
+      {hasBests && (
+        <>
+          <path d={dense ? "" : rings(older)} className={styles["ringOld"]} />
+          <path d={dense ? "" : rings(present)} className={styles["ring"]} />
+          <path d={dots(older)} className={styles["dotOld"]} style={{ strokeWidth: dotWidth }} />
+          <path d={dots(present)} className={styles["dot"]} style={{ strokeWidth: dotWidth }} />
+        </>
+      )}
     </g>
   );
 }

@@ -1,15 +1,25 @@
 import type { ReadOnlyLogbook } from "#db";
 import type { Figure } from "#domain";
-import type { ComboLine, ComboReview, RigStep, SuggestedTargets, TargetOutlook } from "#stats";
+import type {
+  ComboLine,
+  ComboReview,
+  RigStep,
+  RunBasis,
+  SuggestedTargets,
+  TargetOutlook,
+  TargetWay,
+} from "#stats";
 import { type AcrossCombosDetails, runAcrossCombos } from "./acrossCombos.ts";
 import { type ComboReviewDetails, runComboReview } from "./comboReview.ts";
 import { runFreshen } from "./freshen.ts";
 import type { JobRun } from "./job.ts";
 import { type RigStepsDetails, runRigSteps } from "./rigSteps.ts";
+import { type RunBasisDetails, runRunBasis } from "./runBasis.ts";
 import { runSearch, type SearchDetails, type SearchResult } from "./search.ts";
 import { runStatement, type Statement, type StatementDetails } from "./statement.ts";
 import { runSuggestedTargets, type SuggestedTargetsDetails } from "./suggestedTargets.ts";
 import { runTargetOutlook, type TargetOutlookDetails } from "./targetOutlook.ts";
+import { runTargetWays, type TargetWaysDetails } from "./targetWays.ts";
 
 /** What each job is asked with and gives. */
 interface Jobs {
@@ -17,6 +27,7 @@ interface Jobs {
   readonly comboReview: { readonly details: ComboReviewDetails; readonly result: ComboReview };
   readonly freshen: { readonly details: null; readonly result: number };
   readonly rigSteps: { readonly details: RigStepsDetails; readonly result: RigStep[] };
+  readonly runBasis: { readonly details: RunBasisDetails; readonly result: RunBasis };
   readonly search: { readonly details: SearchDetails; readonly result: SearchResult };
   readonly statement: { readonly details: StatementDetails; readonly result: Statement };
   readonly suggestedTargets: {
@@ -27,6 +38,7 @@ interface Jobs {
     readonly details: TargetOutlookDetails;
     readonly result: Figure<TargetOutlook>;
   };
+  readonly targetWays: { readonly details: TargetWaysDetails; readonly result: TargetWay[] };
 }
 
 export type JobName = keyof Jobs;
@@ -38,10 +50,12 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   comboReview: runComboReview,
   freshen: runFreshen,
   rigSteps: runRigSteps,
+  runBasis: runRunBasis,
   search: runSearch,
   statement: runStatement,
   suggestedTargets: runSuggestedTargets,
   targetOutlook: runTargetOutlook,
+  targetWays: runTargetWays,
 };
 
 /** Works out the figures of a job, here. */

@@ -10,10 +10,12 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   comboReview: ofCombo,
   freshen: () => Promise.resolve(""),
   rigSteps: markOfAllCombos,
+  runBasis: ofCombo,
   search: markOfEverything,
   statement: markOfAllCombos,
   suggestedTargets: ofCombo,
   targetOutlook: ofCombo,
+  targetWays: ofCombo,
 };
 
 /**

@@ -20,8 +20,16 @@ export default function DifferentPart({ looked }: { readonly looked: Looked }) {
       {review.distribution.now !== undefined && (
         <DistributionChart
           {...about}
-          title={before === undefined ? "All laps are in this period" : shiftTitle(review, before)}
-          reading={shiftReading(review)}
+          title={
+            before === undefined || !review.against.known
+              ? "How the pace laps spread"
+              : `Pace laps now beside those of ${before}`
+          }
+          reading={
+            before === undefined || !review.against.known
+              ? ""
+              : `${shiftTitle(review, before)}. ${shiftReading(review)}`
+          }
           fileName={`${comboName} lap times`}
           distribution={review.distribution}
           nowWords="now"

@@ -16,13 +16,12 @@ interface FasterPartProps {
   readonly looked: Looked;
 }
 
-/** Am I getting faster? Always open, and first. */
+/** Am I getting faster? What was driven, and on request what is to come. */
 export function FasterPart({ looked }: FasterPartProps) {
-  const { review, comboName, today, onSessions } = looked;
-  const found = sayProgressFound(review);
+  const { review, comboName, today, isAhead, onAhead, onSessions } = looked;
+  const found = sayProgressFound(review, isAhead);
   return (
     <div className={styles["part"]}>
-      <p className={styles["question"]}>Am I getting faster?</p>
       <Suspense fallback={<Finding {...found} isLarge />}>
         <ProgressChart
           {...found}
@@ -31,6 +30,8 @@ export function FasterPart({ looked }: FasterPartProps) {
           asOf={today}
           fileName={`${comboName} progress`}
           {...progressOf(looked)}
+          isAhead={isAhead}
+          onAhead={onAhead}
           onOpen={openSession}
         />
       </Suspense>

@@ -8,8 +8,8 @@ import type { Looked } from "./looked.ts";
 export default function PractisedPart({ looked }: { readonly looked: Looked }) {
   const { review, comboName, today, days, before, onSessions } = looked;
   const { practice, breaks } = review;
-  const { from = practice.days[0]?.date ?? today, to = today } = days;
-  const last = practice.days.at(-1)?.date ?? to;
+  const { to = today } = days;
+  const [first, last] = [practice.days[0]?.date ?? to, practice.days.at(-1)?.date ?? to];
   return (
     <>
       <PracticeCalendar
@@ -19,7 +19,7 @@ export default function PractisedPart({ looked }: { readonly looked: Looked }) {
         asOf={today}
         fileName={`${comboName} practice`}
         days={practice.days}
-        from={from}
+        from={first}
         to={last > to ? last : to}
       />
       {breaks.length === 0 ? (

@@ -1,25 +1,31 @@
-import { type ComponentType, lazy, Suspense, useState } from "react";
-import { type ChangedQuestion, largestChange } from "#stats";
-import { Disclosure } from "#ui/Disclosure.tsx";
-import { answerDifferent, answerPractised, answerSteadier, answerTime } from "./answers.ts";
+import { type ComponentType, lazy, Suspense } from "react";
+import { answerDifferent, answerFaster, answerPractised, answerSteadier, answerTime } from "./answers.ts";
+import { FasterPart } from "./FasterPart.tsx";
 import type { Looked } from "./looked.ts";
+import { QuestionHead } from "./QuestionHead.tsx";
+import { questionPictures } from "./QuestionPicture.tsx";
 import styles from "./Questions.module.css";
+import type { OpenParts } from "./useOpenParts.ts";
 
 interface QuestionsProps {
   readonly looked: Looked;
   readonly marginPercent: number;
+  readonly parts: OpenParts;
+  /** The questions stand beside what they open, not above it. */
+  readonly isDesk: boolean;
 }
 
 type Part = ComponentType<{ readonly looked: Looked; readonly marginPercent: number }>;
 
 interface Question {
-  readonly id: ChangedQuestion | "practised";
+  readonly id: keyof typeof questionPictures;
   readonly title: string;
   readonly answer: (looked: Looked) => string;
   readonly Body: Part;
 }
 
 const questions: readonly Question[] = [
+  { id: "faster", title: "Am I getting faster?", answer: answerFaster, Body: FasterPart },
   {
     id: "steadier",
     title: "Am I getting steadier?",
@@ -46,50 +52,106 @@ const questions: readonly Question[] = [
   },
 ];
 
-/** The questions after the first: folded, each with its answer; the one with the largest change stands open. */
-export function Questions({ looked, marginPercent }: QuestionsProps) {
-  const largest = largestChange(looked.review);
+/** Where the answer to a question stands on the page. */
+export const questionPlace = (id: string) => `question-${id}`;
+
+/** The five questions, each one line with its answer and its picture; what they open stands beside them on a desk. */
+export function Questions(props: QuestionsProps) {
+  return props.isDesk ? <Beside {...props} /> : <Under {...props} />;
+}
+
+function Beside({ looked, marginPercent, parts }: QuestionsProps) {
+  const opened = questions.filter(({ id }) => parts.isOpen(id));
+  return (
+    <div className={styles["columns"]}>
+      <div className={styles["opened"]}>
+        {opened.map(({ id, title, Body }) => (
+          <section
+            key={id}
+            id={questionPlace(id)}
+            tabIndex={-1}
+            aria-label={title}
+            className={styles["section"]}
+          >
+            <p className={styles["asked"]}>{title}</p>
+            <Opened Body={Body} looked={looked} marginPercent={marginPercent} />
+          </section>
+        ))}
+      </div>
+      <div className={styles["list"]}>
+        {questions.map((question) => (
+          <Head
+            key={question.id}
+            question={question}
+            looked={looked}
+            parts={parts}
+            onOpened={() => goToQuestion(question.id)}
+          />
+        ))}
+      </div>
+    </div>
+  );
+}
+
+/** Brings the answer to a question into view, and the focus to it. */
+export function goToQuestion(id: string): void {
+  requestAnimationFrame(() => {
+    const place = document.getElementById(questionPlace(id));
+    place?.focus({ preventScroll: true });
+    place?.scrollIntoView({ block: "start" });
+  });
+}
+
+function Under({ looked, marginPercent, parts }: QuestionsProps) {
   return (
     <div className={styles["questions"]}>
       {questions.map((question) => (
-        <OneQuestion
-          key={`${question.id} ${looked.comboId} ${largest}`}
-          question={question}
-          startOpen={question.id === largest}
-          looked={looked}
-          marginPercent={marginPercent}
-        />
+        <div key={question.id}>
+          <Head question={question} looked={looked} parts={parts} />
+          {parts.isOpen(question.id) && (
+            <div id={questionPlace(question.id)} tabIndex={-1} className={styles["folded"]}>
+              <Opened Body={question.Body} looked={looked} marginPercent={marginPercent} />
+            </div>
+          )}
+        </div>
       ))}
     </div>
   );
 }
 
-interface OneQuestionProps extends QuestionsProps {
+interface HeadProps extends Pick<QuestionsProps, "looked" | "parts"> {
   readonly question: Question;
-  readonly startOpen: boolean;
+  readonly onOpened?: () => void;
 }
 
-function OneQuestion({
-  question: { title, answer, Body },
-  startOpen,
-  looked,
-  marginPercent,
-}: OneQuestionProps) {
-  const [isOpen, setOpen] = useState(startOpen);
+function Head({ question: { id, title, answer }, looked, parts, onOpened }: HeadProps) {
+  const Picture = questionPictures[id];
+  const isOpen = parts.isOpen(id);
   return (
-    <Disclosure
+    <QuestionHead
       title={title}
-      // Open, the first chart's title says it.
-      answer={isOpen ? undefined : answer(looked)}
-      level={2}
-      startOpen={startOpen}
-      onToggle={setOpen}
-    >
-      <Suspense fallback={<p>Drawing</p>}>
-        <div className={styles["body"]}>
-          <Body looked={looked} marginPercent={marginPercent} />
-        </div>
-      </Suspense>
-    </Disclosure>
+      answer={answer(looked)}
+      picture={<Picture looked={looked} />}
+      isOpen={isOpen}
+      controls={questionPlace(id)}
+      onToggle={() => {
+        parts.set(id, !isOpen);
+        if (!isOpen) onOpened?.();
+      }}
+    />
+  );
+}
+
+interface OpenedProps extends Pick<QuestionsProps, "looked" | "marginPercent"> {
+  readonly Body: Part;
+}
+
+function Opened({ Body, looked, marginPercent }: OpenedProps) {
+  return (
+    <Suspense fallback={<p>Drawing</p>}>
+      <div className={styles["body"]}>
+        <Body looked={looked} marginPercent={marginPercent} />
+      </div>
+    </Suspense>
   );
 }

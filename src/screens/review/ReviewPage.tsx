@@ -1,26 +1,29 @@
 import { useRef } from "react";
 import type { CalendarDate } from "#domain";
 import type { DrivenCombo } from "#live";
-import type { Period } from "#state/address.ts";
+import { goTo, type ReviewAddress } from "#state/address.ts";
+import { largestChange } from "#stats";
 import { EmptyPeriod } from "./EmptyPeriod.tsx";
-import { FasterPart } from "./FasterPart.tsx";
+import { FirstLook } from "./FirstLook.tsx";
 import type { Looked } from "./looked.ts";
-import { Questions } from "./Questions.tsx";
+import { goToQuestion, Questions } from "./Questions.tsx";
 import styles from "./ReviewPage.module.css";
-import { sayBefore } from "./reviewWords.ts";
+import { sayBefore, sayHolds } from "./reviewWords.ts";
 import { SessionList } from "./SessionList.tsx";
+import { useIsDesk } from "./useIsDesk.ts";
+import { useOpenParts } from "./useOpenParts.ts";
 import { useReview } from "./useReview.ts";
 
 interface ReviewPageProps {
   readonly combo: DrivenCombo;
-  readonly period: Period;
+  readonly address: ReviewAddress;
   readonly today: CalendarDate;
   readonly marginPercent: number;
 }
 
-/** Five questions, each with its answer and the picture under it, and the sessions they are answered from. */
-export function ReviewPage({ combo, period, today, marginPercent }: ReviewPageProps) {
-  const { reviewed, isRenewing } = useReview(combo.id, period, today);
+/** The figures at a glance, five questions with their answers and pictures, and the sessions they are answered from. */
+export function ReviewPage({ combo, address, today, marginPercent }: ReviewPageProps) {
+  const { reviewed, isRenewing } = useReview(combo.id, address.period, today);
   const list = useRef<HTMLDivElement>(null);
   if (reviewed === undefined) return <p>Working out the figures</p>;
   const { review, days } = reviewed;
@@ -31,6 +34,11 @@ export function ReviewPage({ combo, period, today, marginPercent }: ReviewPagePr
     days,
     today,
     before: sayBefore(reviewed.period),
+    isAhead: address.isAhead === true,
+    onAhead: (isAhead) => {
+      const { isAhead: _, ...without } = { ...address, comboId: combo.id };
+      goTo(isAhead ? { ...without, isAhead } : without, "replace");
+    },
     onSessions: () => list.current?.focus(),
   };
   return (
@@ -40,13 +48,33 @@ export function ReviewPage({ combo, period, today, marginPercent }: ReviewPagePr
         <EmptyPeriod comboId={combo.id} period={reviewed.period} review={review} />
       ) : (
         <>
-          <FasterPart looked={looked} />
-          <Questions looked={looked} marginPercent={marginPercent} />
+          <p className={styles["holds"]}>{sayHolds(reviewed.period, days, review, today)}</p>
+          <Answers key={combo.id} looked={looked} marginPercent={marginPercent} />
           <div ref={list} tabIndex={-1} className={styles["list"]}>
             <SessionList key={JSON.stringify(days)} review={review} />
           </div>
         </>
       )}
     </div>
+  );
+}
+
+interface AnswersProps {
+  readonly looked: Looked;
+  readonly marginPercent: number;
+}
+
+function Answers({ looked, marginPercent }: AnswersProps) {
+  const isDesk = useIsDesk();
+  const parts = useOpenParts(["faster", largestChange(looked.review) ?? ""]);
+  const onQuestion = (id: string) => {
+    parts.set(id, true);
+    goToQuestion(id);
+  };
+  return (
+    <>
+      <FirstLook looked={looked} onQuestion={onQuestion} />
+      <Questions looked={looked} marginPercent={marginPercent} parts={parts} isDesk={isDesk} />
+    </>
   );
 }

@@ -1,7 +1,7 @@
 import { preferences } from "#db";
 import type { CalendarDate, Id, Preferences } from "#domain";
 import { type DrivenCombo, useCombos, useRows, useSessionsInDoubt, useToday } from "#live";
-import { type Period, printAddress, useAddress } from "#state/address.ts";
+import { printAddress, type ReviewAddress, useAddress } from "#state/address.ts";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { SessionsInDoubt } from "#ui/SessionsInDoubt.tsx";
 import { AroundReview } from "./AroundReview.tsx";
@@ -11,34 +11,37 @@ import { ReviewNav } from "./ReviewNav.tsx";
 import { ReviewPage } from "./ReviewPage.tsx";
 import styles from "./ReviewScreen.module.css";
 import { useComboToOpen } from "./useComboToOpen.ts";
+import { useRemembered } from "./useRemembered.ts";
 
 /** The review of one combo, or what stands beside it: all combos, the search, one week. */
 export function ReviewScreen() {
   const address = useAddress();
   if (address.place !== "review") return null;
-  return address.part === undefined ? <ReviewOfAddress {...address} /> : <AroundReview address={address} />;
+  return address.part === undefined ? (
+    <ReviewOfAddress asked={address} />
+  ) : (
+    <AroundReview address={address} />
+  );
 }
 
-interface ReviewOfAddressProps {
-  readonly comboId?: Id;
-  readonly period: Period;
-}
-
-/** What the weeks say about the combo the address names, or about one with something to say. */
-function ReviewOfAddress(asked: ReviewOfAddressProps) {
+/** What the weeks say about the combo the address names, or about the one looked at last, or one with something to say. */
+function ReviewOfAddress({ asked }: { readonly asked: ReviewAddress }) {
   const combos = useCombos();
   const chosen = useRows(preferences, []);
   if (combos === undefined || chosen === undefined) return <p>Opening Review</p>;
-  return <ReviewOf {...asked} combos={combos} preferences={chosen} />;
+  return <ReviewOf asked={asked} combos={combos} preferences={chosen} />;
 }
 
-interface ReviewOfProps extends ReviewOfAddressProps {
+interface ReviewOfProps {
+  readonly asked: ReviewAddress;
   readonly combos: readonly DrivenCombo[];
   readonly preferences: Preferences;
 }
 
-function ReviewOf({ comboId, combos, period, preferences: chosen }: ReviewOfProps) {
+function ReviewOf({ asked, combos, preferences: chosen }: ReviewOfProps) {
   const today = useToday(chosen);
+  const address = useRemembered(asked, (id) => combos.some((combo) => combo.id === id));
+  const { comboId, period } = address;
   const unasked = useComboToOpen(combos, period, today);
   if (comboId === undefined && unasked === undefined && combos.length > 0) return <p>Opening Review</p>;
   const combo = comboId === undefined ? unasked : combos.find(({ id }) => id === comboId);
@@ -52,7 +55,7 @@ function ReviewOf({ comboId, combos, period, preferences: chosen }: ReviewOfProp
       </div>
       <Ahead comboId={combo.id} today={today} />
       <FaultBoundary key={combo.id} what="The review">
-        <ReviewPage combo={combo} period={period} today={today} marginPercent={chosen.marginPercent} />
+        <ReviewPage combo={combo} address={address} today={today} marginPercent={chosen.marginPercent} />
       </FaultBoundary>
     </div>
   );

@@ -24,7 +24,7 @@ export default function SteadierPart({ looked, marginPercent }: SteadierPartProp
   const { cleanShare, nearTheBest, points } = review;
   const earlier = sharesBefore(review);
   const about = { asOf: today, level: 3 } as const;
-  const against = before === undefined ? "" : scatterShiftSays(review, before);
+  const against = before === undefined || !review.against.known ? "" : scatterShiftSays(review, before);
   const unknown = points.filter(
     (point) => point.isPresentPage && point.laps > 0 && point.consistency === undefined,
   ).length;

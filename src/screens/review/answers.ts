@@ -1,12 +1,22 @@
-import { accountTitle, answerOfDifferent, practiceTitle, sayBreaks, steadinessTitle } from "#words";
+import {
+  accountTitle,
+  answerOfDifferent,
+  practiceTitle,
+  progressTitle,
+  sayBreaks,
+  steadinessTitle,
+} from "#words";
 import type { Looked } from "./looked.ts";
 
 /** What a folded question answers. */
+export const answerFaster = ({ review }: Looked) => progressTitle(review);
+
 export const answerSteadier = ({ review }: Looked) => steadinessTitle(review);
 
 export const answerTime = ({ review }: Looked) => accountTitle(review);
 
-export const answerDifferent = ({ review, before }: Looked) => answerOfDifferent(review, before);
+export const answerDifferent = ({ review, before }: Looked) =>
+  answerOfDifferent(review, review.against.known ? before : undefined);
 
 export const answerPractised = ({ review }: Looked) =>
   `${practiceTitle(review.practice)}; ${sayBreaks(review.breaks)}`;

@@ -12,6 +12,9 @@ export interface Looked {
   readonly today: CalendarDate;
   /** The equally long period before, in words; absent where the period has no beginning. */
   readonly before: string | undefined;
+  /** Whether level, forecast and targets are drawn beside what was driven, and the way to have them. */
+  readonly isAhead: boolean;
+  readonly onAhead: (isAhead: boolean) => void;
   /** Leads to the list of sessions, and so to the laps. */
   readonly onSessions: () => void;
 }

@@ -1,4 +1,4 @@
-import { addDays, type CalendarDate } from "#domain";
+import { addDays, type CalendarDate, daysBetween } from "#domain";
 import type { Period } from "#state/address.ts";
 
 /** First and last day looked at; absent means open. */
@@ -18,4 +18,23 @@ export function daysOf(period: Period, today: CalendarDate): Days {
   if (period.kind === "dates") return { from: period.from, to: period.to };
   const rolling = rollingPeriods.find(({ kind }) => kind === period.kind);
   return rolling === undefined ? {} : { from: addDays(today, 1 - rolling.days) };
+}
+
+/**
+ * Laps driven in each seven days from the first day of a period, or the first one driven where it is open, to its end.
+ * @param driven days with laps, oldest first
+ */
+export function lapsByWeek(
+  driven: readonly { readonly date: CalendarDate; readonly laps: number }[],
+  { from, to }: Days,
+  today: CalendarDate,
+): number[] {
+  const [first, last] = [from ?? driven[0]?.date ?? today, driven.at(-1)?.date ?? today];
+  const until = to ?? (last > today ? last : today);
+  const weeks = Array.from({ length: Math.floor(Math.max(0, daysBetween(first, until)) / 7) + 1 }, () => 0);
+  for (const { date, laps } of driven) {
+    const week = Math.floor(daysBetween(first, date) / 7);
+    if (weeks[week] !== undefined) weeks[week] += laps;
+  }
+  return weeks;
 }

@@ -33,6 +33,22 @@ export function progressOf({ review, days, today }: Looked): ProgressData {
   };
 }
 
+/** A day as a number, for pictures without an axis. */
+export function dayNumber(date: CalendarDate): number {
+  return daysBetween("1970-01-01", date);
+}
+
+/** The level at the sessions of some days. */
+export function levelIn<P extends { readonly date: CalendarDate }>(
+  line: readonly P[],
+  {
+    from = "",
+    to = "9999-12-31",
+  }: { readonly from?: CalendarDate | undefined; readonly to?: CalendarDate | undefined },
+): P[] {
+  return line.filter(({ date }) => date >= from && date <= to);
+}
+
 /** Days of forecast shown at least; otherwise half as many as of the past. */
 const leastAhead = 14;
 
@@ -54,7 +70,7 @@ function curveOf({ curve, points }: ComboReview, { from, to }: Days, today: Cale
     today,
     Math.max(leastAhead, Math.round(daysBetween(from ?? line[0]?.date ?? today, today) / 2)),
   );
-  const past = line.filter(({ date }) => date >= (from ?? "") && (to === undefined || date <= to));
+  const past = levelIn(line, { from, to });
   return [
     ...past.map(({ date, sessionId, mid }) => ({ date, sessionId, ms: mid })),
     ...(to === undefined

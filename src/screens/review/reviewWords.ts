@@ -1,4 +1,4 @@
-import { daysBetween, sayDate } from "#domain";
+import { type CalendarDate, daysBetween, sayDate, sayShortDate } from "#domain";
 import type { Period } from "#state/address.ts";
 import type { ComboReview } from "#stats";
 import {
@@ -10,7 +10,7 @@ import {
   sayCounts,
   sayGuestLaps,
 } from "#words";
-import { rollingPeriods } from "./periods.ts";
+import { type Days, rollingPeriods } from "./periods.ts";
 import { isCurveDrawn } from "./reviewCharts.ts";
 
 /** "the last 12 weeks" */
@@ -33,10 +33,30 @@ export function sayWhatCounts(review: ComboReview): string {
     .join(" · ");
 }
 
+/**
+ * What a period holds.
+ * @example "12 weeks: 5 Sep to 28 Nov, 20 sessions, 416 laps"
+ */
+export function sayHolds(
+  period: Period,
+  { from, to }: Days,
+  review: ComboReview,
+  today: CalendarDate,
+): string {
+  const [first, last] = [from ?? review.points[0]?.date, to ?? today];
+  const word = rollingPeriods.find(({ kind }) => kind === period.kind)?.word;
+  const days = first === undefined ? "" : `${sayShortDate(first, today)} to ${sayShortDate(last, today)}, `;
+  const holds = `${counted(review.practice.sessions, "session")}, ${counted(review.practice.laps, "lap")}`;
+  return `${word === undefined ? "" : `${word}: `}${days}${holds}`;
+}
+
 /** What the progress chart finds; with too few sessions for a trend, what can be said already. */
-export function sayProgressFound(review: ComboReview): { readonly title: string; readonly reading: string } {
+export function sayProgressFound(
+  review: ComboReview,
+  isAhead: boolean,
+): { readonly title: string; readonly reading: string } {
   const { curve } = review;
-  const bands = isCurveDrawn(curve) && curve.value.ahead.length > 0 ? ` ${bandMeaning}` : "";
+  const bands = isAhead && isCurveDrawn(curve) && curve.value.ahead.length > 0 ? ` ${bandMeaning}` : "";
   const reading = `${progressReading(review)}${bands}`;
   return {
     title: progressTitle(review),

@@ -4,11 +4,10 @@ import type { PlacedLap } from "../laps/sessionLaps.ts";
 import { summary } from "../sample/summary.ts";
 import { bestOfK } from "./bestOfK.ts";
 import { type Consistency, consistency } from "./consistency.ts";
+import { medianForTrend } from "./medianForTrend.ts";
 import { usualDecimals } from "./usualDecimals.ts";
 
 const BEST_OF = 10;
-/** Laps at the start of a session that its median for the trend leaves out (warm-up decrement). */
-const WARMING_UP = 3;
 
 /** The figures of a set of pace laps, ms; what needs more laps than there are is undefined. */
 export interface PaceFigures {
@@ -51,7 +50,6 @@ export function paceFigures(laps: readonly PlacedLap[]): PaceFigures {
   const exact = summary(chains.flat());
   const enough = times.length >= leastForSpread;
   const exactEnough = exact !== undefined && exact.count >= leastForSpread;
-  const warm = times.length >= BEST_OF ? times.slice(WARMING_UP) : times;
   return {
     laps: times.length,
     exactLaps: exact?.count ?? 0,
@@ -65,7 +63,7 @@ export function paceFigures(laps: readonly PlacedLap[]): PaceFigures {
     standardDeviation: exactEnough ? exact.standardDeviation : undefined,
     medianAbsoluteDeviation: exactEnough ? exact.medianAbsoluteDeviation : undefined,
     bestOfTen: bestOfK(maybeBests, BEST_OF),
-    medianForTrend: enough ? summary(warm)?.median : undefined,
+    medianForTrend: medianForTrend(times),
     consistency: spreadOf(chains, times.length),
   };
 }

@@ -5,6 +5,7 @@ import { sectorAccount } from "../account/sectorAccount.ts";
 import { datedBests } from "../bests/datedBests.ts";
 import { sessionBests } from "../bests/sessionBests.ts";
 import { type ComboQuestion, type ComboStanding, comboStanding } from "../combo/comboStanding.ts";
+import { latestUsual } from "../combo/latestUsual.ts";
 import { pageCurve } from "../combo/pageCurve.ts";
 import { isDrivenSession } from "../digest/isDrivenSession.ts";
 import { sectorsOf, timesOf } from "../digest/lapsOfDigest.ts";
@@ -62,6 +63,7 @@ export function comboReview(input: ComboReviewInput): ComboReview {
   return {
     points: listed.map((digest) => pointOf(digest, isPresent(digest))),
     bests,
+    latestUsual: latestUsual(page),
     sessionBests: sessionBests(page),
     ...periodFigures(now, inPeriod, marginPercent),
     before: periodFigures(before, drivenBefore, marginPercent),

@@ -4,6 +4,7 @@ import type { SectorAccount } from "../account/sectorAccount.ts";
 import type { TimeAccount } from "../account/timeAccount.ts";
 import type { BestCandidate } from "../bests/bestCandidates.ts";
 import type { DatedBest } from "../bests/datedBest.ts";
+import type { LatestUsual } from "../combo/latestUsual.ts";
 import type { TargetState } from "../combo/targetStates.ts";
 import type { LevelGain } from "../level/levelGain.ts";
 import type { LapDistribution } from "../pace/lapDistribution.ts";
@@ -45,7 +46,7 @@ export interface SessionAccount {
   readonly account: Figure<TimeAccount>;
 }
 
-/** What the review of one combo says. All but `points`, `bests` and `sessionBests` is of the present page within the period. */
+/** What the review of one combo says. All but `points`, `bests`, `latestUsual` and `sessionBests` is of the present page within the period. */
 export interface ComboReview extends ReviewDetails, PeriodFigures {
   /** The same of the equally long period before. */
   readonly before: PeriodFigures;
@@ -55,6 +56,8 @@ export interface ComboReview extends ReviewDetails, PeriodFigures {
   readonly points: readonly SessionPoint[];
   /** The present page's personal-best line, from its beginning. */
   readonly bests: readonly DatedBest[];
+  /** The usual lap of the page's latest session with five pace laps, whatever the period. */
+  readonly latestUsual: LatestUsual | undefined;
   /** The best clean lap of each session of the present page, from its beginning. */
   readonly sessionBests: readonly DatedBest[];
   /** Sessions in the period that belong to old pages, in no figure but the points. */

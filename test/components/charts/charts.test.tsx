@@ -4,6 +4,7 @@ import { describe, expect, it, vi } from "vitest";
 import { BridgeChart } from "#charts/bridge/BridgeChart.tsx";
 import { ConsistencyChart } from "#charts/consistency/ConsistencyChart.tsx";
 import { ProgressChart, type ProgressChartProps } from "#charts/progress/ProgressChart.tsx";
+import { fromChart } from "../../support/fromChart.ts";
 
 const words = {
   title: "No clear change",
@@ -33,6 +34,8 @@ function drawProgress(changes: Partial<ProgressChartProps> = {}) {
         { date: "2026-10-13", ms: 83_200, sessionId: "s3" },
       ]}
       targets={[{ ms: 82_950, label: "target 1:22.950" }]}
+      isAhead
+      onAhead={() => undefined}
       {...changes}
     />,
   ).container;
@@ -110,9 +113,46 @@ describe("ProgressChart", () => {
     expect(pathOf("bandPale")).toMatch(new RegExp(`^M${second.split(" ")[0]} .+Z$`));
   });
 
-  it("has a best of ten in its key only where one is drawn", () => {
+  it("shows usual laps, half of the laps and the PB at first, what is to come on request", async () => {
+    const onAhead = vi.fn();
+    const curve = [
+      { date: "2026-10-14", ms: 83_700, half: [83_500, 83_900], nineInTen: [83_200, 84_200] },
+      { date: "2026-10-28", ms: 83_600, half: [83_400, 83_800], nineInTen: [83_000, 84_200] },
+    ] as const;
+    const box = drawProgress({ curve, isAhead: false, onAhead });
+    const drawn = drawnWords(box).join(" ");
+    expect(drawn).toContain("usual lap half of the laps");
+    expect(drawn).toContain("PB 1:23.200");
+    expect(drawn).toContain("usual 1:23.700");
+    expect(drawn).not.toMatch(/target|level|best/);
+    expect(box.querySelector("path[class*=bandPale]")?.getAttribute("d")).toBe("");
+    await userEvent.click(screen.getByRole("button", { name: "What is to come" }));
+    expect(onAhead).toHaveBeenCalledExactlyOnceWith(true);
+  });
+
+  it("draws a new page's rule over the sessions", () => {
+    const box = drawProgress();
+    const paths = [...box.querySelectorAll("path")].map((path) => path.getAttribute("class") ?? "");
+    const at = (name: RegExp) => paths.findIndex((path) => name.test(path));
+    expect(at(/page/)).toBeGreaterThan(Math.max(at(/box/), at(/tick/), at(/boxOld/)));
+  });
+
+  it("reads a point at the first press and opens its session at the second", async () => {
+    const onOpen = vi.fn();
+    const box = drawProgress({ onOpen });
+    const ground = box.querySelector("rect[class*=ground]") as Element;
+    await userEvent.click(ground);
+    expect(onOpen).not.toHaveBeenCalled();
+    expect(screen.getByText(/press again to open$/)).toBeVisible();
+    await userEvent.click(ground);
+    expect(onOpen).toHaveBeenCalledOnce();
+  });
+
+  it("has a best of ten in its key only where one is drawn", async () => {
     const ten = sessions.map((one) => ({ ...one, bestOfTen: one.best + 50 }));
-    expect(drawnWords(drawProgress({ sessions: ten }))).toContain("best of ten");
+    const few = drawProgress({ sessions: ten });
+    await userEvent.click(within(few).getByRole("button", { name: "Best laps" }));
+    expect(drawnWords(few)).toContain("best of ten");
     const dense = Array.from({ length: 900 }, (_, at) => ({
       ...ten[3],
       id: `d${at}`,
@@ -122,6 +162,7 @@ describe("ProgressChart", () => {
       isPresentPage: true,
     }));
     const box = drawProgress({ sessions: dense, pbSteps: [] });
+    await userEvent.click(within(box).getByRole("button", { name: "Best laps" }));
     expect(box.querySelector("path[class*=ring]")?.getAttribute("d")).toBe("");
     expect(drawnWords(box)).not.toContain("best of ten");
   });
@@ -138,7 +179,7 @@ describe("ProgressChart", () => {
     }));
     drawProgress({ sessions: many, pbSteps: [] });
     expect(screen.getByText("600 of 1000 sessions are drawn; the table has them all.")).toBeVisible();
-    await userEvent.click(screen.getByRole("button", { name: "Table" }));
+    await fromChart(/^Show as a table/);
     expect(screen.getByRole("table").querySelectorAll("tbody tr")).toHaveLength(1000);
   });
 
@@ -159,7 +200,7 @@ describe("ConsistencyChart", () => {
     await userEvent.tab();
     await userEvent.keyboard("{Home}{ArrowRight}");
     expect(screen.getByRole("status")).toHaveTextContent("Monday 12 October: scatter 0.60 %");
-    await userEvent.click(screen.getByRole("button", { name: "Table" }));
+    await fromChart(/^Show as a table/);
     expect(within(screen.getByRole("table")).getAllByRole("rowheader")).toHaveLength(4);
   });
 });

@@ -7,12 +7,13 @@ import { DistributionChart } from "#charts/distribution/DistributionChart.tsx";
 import { IndividualsChart } from "#charts/individuals/IndividualsChart.tsx";
 import { RangeRowsChart } from "#charts/rangeRows/RangeRowsChart.tsx";
 import { lapDistribution } from "#stats";
+import { fromChart } from "../../support/fromChart.ts";
 
 const words = { title: "A finding", reading: "What it says.", asOf: "2026-10-24", fileName: "x" };
 const drawnWords = (box: HTMLElement) => [...box.querySelectorAll("svg text")].map((one) => one.textContent);
 const said = () => screen.getByRole("status").textContent;
 const rowsOfTable = async () => {
-  await userEvent.click(screen.getByRole("button", { name: "Table" }));
+  await fromChart(/^Show as a table/);
   return [...screen.getByRole("table").querySelectorAll("tbody tr")].map((row) =>
     [...row.children].map((cell) => cell.textContent),
   );
@@ -204,7 +205,7 @@ describe("PracticeCalendar", () => {
       />,
     );
     expect(screen.getByText(/The last 24 of 83 months are drawn; the table has every day\.$/)).toBeVisible();
-    await userEvent.click(screen.getByRole("button", { name: "Table" }));
+    await fromChart(/^Show as a table/);
     expect(within(screen.getByRole("table")).getAllByRole("rowheader")).toHaveLength(3);
   });
 });

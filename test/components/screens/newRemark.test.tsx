@@ -57,6 +57,7 @@ describe("a remark added to the list", () => {
         text="4912"
         onText={(text) => texts.push(text)}
         onAdd={nothing}
+        onClose={nothing}
         onNote={nothing}
         sectors={1}
         lapNumber={1}

@@ -15,7 +15,7 @@ test("the whole file is read, with its checksum", async () => {
   const read = await readBackup(text, schemas);
   expect(read).toMatchObject({
     ok: true,
-    backup: { title: "Evenings at Varnholt Ring", schema: 1, isVerified: true },
+    backup: { title: "Evenings at Marlow Fen", schema: 1, isVerified: true },
   });
 });
 

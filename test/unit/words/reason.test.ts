@@ -102,6 +102,7 @@ const things: Readonly<Record<Countable, string>> = {
   "session to come": "sessions to come",
   "step of neighbouring sessions": "pairs of sessions in a row",
   "combo with this figure": "combos with this figure",
+  "pace run": "pace runs",
   "pair of runs": "pairs of runs",
   "pair of neighbouring runs": "pairs of runs in a row",
   "different place": "different places",
@@ -124,7 +125,7 @@ describe("everything there can be too few of", () => {
   it.each(Object.entries(things) as [Countable, string][])("%s", (of, many) => {
     expect(sayReason({ needs: 2, of, has: 0 })).toBe(`needs 2 ${many}, has 0`);
     const one = many.replace(
-      /^(\w+(?: (?:clean|pace))? ?)?(lap|sector|session|pair|combo|place|forecast)s\b/,
+      /^(\w+(?: (?:clean|pace))? ?)?(lap|sector|session|pair|combo|place|forecast|run)s\b/,
       "$1$2",
     );
     expect(sayReason({ needs: 1, of, has: 0 })).toBe(`needs 1 ${one}, has 0`);

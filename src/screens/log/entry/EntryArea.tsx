@@ -10,6 +10,7 @@ import styles from "./EntryArea.module.css";
 import { EntryPanel } from "./EntryPanel.tsx";
 import { pastePlaces } from "./pastePlaces.ts";
 import { useEntry } from "./useEntry.ts";
+import type { PadState } from "./usePad.ts";
 
 const StrayLine = lazy(() => import("../typed/StrayLine.tsx").then((file) => ({ default: file.StrayLine })));
 const Pasted = lazy(() => import("./Pasted.tsx").then((file) => ({ default: file.Pasted })));
@@ -21,6 +22,7 @@ interface EntryAreaProps {
   /** It was ended here a moment ago: what is typed now is for the next one. */
   readonly isLeft: boolean;
   readonly context: EntryContext;
+  readonly pad: PadState;
   readonly rows: SessionFigures["rows"];
   /** The runs on the page, by the numbers they go by there. */
   readonly shown: SessionFigures["shown"];
@@ -33,7 +35,7 @@ interface EntryAreaProps {
 
 /** Where laps are typed. It holds what is typed, so that a key press draws this and not the whole ledger. */
 export function EntryArea(props: EntryAreaProps) {
-  const { sessionId, run, isLeft, context, rows, shown, finding, isCovered, onEditLast } = props;
+  const { sessionId, run, isLeft, context, pad, rows, shown, finding, isCovered, onEditLast } = props;
   const height = useHeight("--entry-height");
   const headsTop = useHeadsTop();
   const box = useCallback<RefCallback<HTMLElement>>(
@@ -61,6 +63,7 @@ export function EntryArea(props: EntryAreaProps) {
       <EntryPanel
         entry={entry}
         context={context}
+        pad={pad}
         isApart={standsApart(run) !== undefined}
         lapNumber={lapNumber}
         said={entry.pasted === undefined ? said : ""}

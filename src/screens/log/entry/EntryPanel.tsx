@@ -9,7 +9,6 @@ import {
 } from "react";
 import { differenceShown, formatLapTime, formatSeconds, remarkInWords, type ShownTime } from "#domain";
 import { type EntryContext, parseEntry, questionOf } from "#entry";
-import { useDevice } from "#state/device.ts";
 import { Button } from "#ui/Button.tsx";
 import { sayProblem } from "#ui/FieldFrame.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
@@ -19,7 +18,7 @@ import { EntryHelp } from "./EntryHelp.tsx";
 import styles from "./EntryPanel.module.css";
 import { Pad } from "./Pad.tsx";
 import type { Entry } from "./useEntry.ts";
-import { useIsTouch } from "./useIsTouch.ts";
+import type { PadState } from "./usePad.ts";
 
 /** More characters than this want the whole width of a phone. */
 const longest = 10;
@@ -27,6 +26,7 @@ const longest = 10;
 interface EntryPanelProps {
   readonly entry: Entry;
   readonly context: EntryContext;
+  readonly pad: PadState;
   /** Whether the run is measured against no PB. */
   readonly isApart: boolean;
   /** Number the next lap will have. */
@@ -44,13 +44,11 @@ export const fieldId = "entry-field";
 
 /** One text field, what the text will become, and on touch the pad. Enter adds the lap. */
 export function EntryPanel(props: EntryPanelProps) {
-  const { entry, context, isApart, lapNumber, said, onEditLast, question } = props;
+  const { entry, context, pad, isApart, lapNumber, said, onEditLast, question } = props;
   const { text, reading, standing } = entry;
   const field = useRef<HTMLInputElement>(null);
   const [isWriting, setWriting] = useState(false);
-  const isTouch = useIsTouch();
-  const pad = useDevice((device) => device.pad);
-  const isPadShown = pad === "shown" || (pad === "auto" && isTouch);
+  const isPadShown = pad.isOpen;
   const id = useId();
   useEffect(() => field.current?.focus({ preventScroll: true }), []);
 
@@ -99,8 +97,9 @@ export function EntryPanel(props: EntryPanelProps) {
           onChange={(event) => entry.setText(event.target.value)}
           onKeyDown={onKeyDown}
           onPaste={onPaste}
+          onClick={() => pad.setOpen(true)}
           onBlur={() => setWriting(false)}
-          inputMode={isPadShown && !isWriting ? "none" : "text"}
+          inputMode={pad.isThere && !isWriting ? "none" : "text"}
           enterKeyHint="done"
           autoComplete="off"
           autoCapitalize="off"
@@ -119,7 +118,17 @@ export function EntryPanel(props: EntryPanelProps) {
             isPadShown={isPadShown}
           />
         </div>
-        {!isPadShown && !entry.isStray && (
+        {pad.isThere && !pad.isOpen && (
+          <Button
+            size="between"
+            onPointerDown={(event) => event.preventDefault()}
+            onClick={() => pad.setOpen(true)}
+            className={styles["add"]}
+          >
+            Keys
+          </Button>
+        )}
+        {!pad.isThere && !entry.isStray && (
           <Button
             variant="primary"
             size="between"
@@ -143,6 +152,7 @@ export function EntryPanel(props: EntryPanelProps) {
             field.current?.focus({ preventScroll: true });
           }}
           onAdd={entry.submit}
+          onClose={() => pad.setOpen(false)}
           onNote={() => {
             if (!text.includes("/")) entry.setText(`${text} / `);
             setWriting(true);
@@ -156,7 +166,7 @@ export function EntryPanel(props: EntryPanelProps) {
           lapNumber={lapNumber}
         />
       ) : (
-        <EntryHelp sectors={context.sectors} />
+        !pad.isThere && <EntryHelp sectors={context.sectors} />
       )}
     </section>
   );

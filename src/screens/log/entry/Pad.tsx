@@ -9,6 +9,7 @@ interface PadProps {
   readonly onText: (text: string) => void;
   /** With the time stamp of the press. */
   readonly onAdd: (at: number) => void;
+  readonly onClose: () => void;
   /** The driver wants to write words: give them the device's keyboard. */
   readonly onNote: () => void;
   /** Number of the layout's sectors, which are typed with spaces between them. */
@@ -23,7 +24,7 @@ const digits = ["1", "2", "3", "4", "5", "6", "7", "8", "9"];
 const keepFocus = (event: PointerEvent) => event.preventDefault();
 
 /** Keys for the thumb, in place of the phone's keyboard. */
-export function Pad({ text, onText, onAdd, onNote, sectors, lapNumber }: PadProps) {
+export function Pad({ text, onText, onAdd, onClose, onNote, sectors, lapNumber }: PadProps) {
   const [moreOf, setMoreOf] = useState<number>();
   const isMore = moreOf === lapNumber;
   // Where nothing is known of sectors, the first ones can still be typed.
@@ -70,6 +71,9 @@ export function Pad({ text, onText, onAdd, onNote, sectors, lapNumber }: PadProp
             space
           </button>
         )}
+        <button type="button" className={styles["remark"]} aria-label="hide the keys" onClick={onClose}>
+          <Hide />
+        </button>
       </div>
       <div className={styles["keys"]}>
         {row1.map((digit) => key(digit))}
@@ -102,6 +106,23 @@ export function Pad({ text, onText, onAdd, onNote, sectors, lapNumber }: PadProp
         </Button>
       </div>
     </div>
+  );
+}
+
+/** A line that goes down, on a sill. */
+function Hide() {
+  return (
+    <svg
+      width="22"
+      height="20"
+      viewBox="0 0 22 20"
+      fill="none"
+      stroke="currentColor"
+      strokeWidth="1.75"
+      aria-hidden="true"
+    >
+      <path d="M4 5l7 7 7-7 M3 17h16" strokeLinejoin="round" strokeLinecap="round" />
+    </svg>
   );
 }
 

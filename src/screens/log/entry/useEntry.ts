@@ -152,7 +152,7 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
     if (standing.kind === "asking" && !isSeparate(at, askedAt.current)) return;
     const lap: NewLap = {
       ...reading.lap,
-      source: sourceOf(reading, context.displayDecimals),
+      source: sourceOf(reading),
       ...(isOdd(reading) && { isOdd: true }),
     };
     const line: Line = { id: book.newId(), runId, text, lap };

@@ -4,6 +4,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { ChartFrame } from "#charts/frame/ChartFrame.tsx";
 import type { ChartTable } from "#charts/frame/chartTable.ts";
 import type { WalkSeries } from "#charts/frame/useWalk.ts";
+import { fromChart } from "../../../support/fromChart.ts";
 
 const hostile = `</text><script>alert("x")</script>`;
 const series: readonly WalkSeries[] = [
@@ -113,20 +114,77 @@ describe("a chart by keyboard", () => {
   });
 });
 
+describe("the menu of a chart", () => {
+  const opener = () => screen.getByRole("button", { name: /^Table, files/ });
+  const items = () => screen.queryAllByRole("menuitem").map((item) => item.textContent);
+
+  it("is one button beside the chart, in the order of Tab after it", async () => {
+    const { user, figure } = draw();
+    expect(screen.getAllByRole("button")).toEqual([opener()]);
+    await user.tab();
+    expect(figure).toHaveFocus();
+    await user.tab();
+    expect(opener()).toHaveFocus();
+    expect(opener()).toHaveAttribute("aria-haspopup", "menu");
+    expect(items()).toEqual([]);
+  });
+
+  it("opens by keyboard at its first or last item, goes round, and finds an item by its letter", async () => {
+    const { user } = draw();
+    opener().focus();
+    await user.keyboard("{ArrowDown}");
+    expect(opener()).toHaveAttribute("aria-expanded", "true");
+    expect(items()).toEqual(["Show as a table", "Save as PNG", "Save as SVG", "Save as CSV"]);
+    for (const [key, item] of [
+      ["{ArrowUp}", "Save as CSV"],
+      ["{ArrowDown}", "Show as a table"],
+      ["{End}", "Save as CSV"],
+      ["{Home}", "Show as a table"],
+      ["s", "Save as PNG"],
+    ] as const) {
+      await user.keyboard(key);
+      expect(screen.getByRole("menuitem", { name: item }), key).toHaveFocus();
+    }
+    await user.keyboard("{Escape}");
+    expect(items()).toEqual([]);
+    expect(opener()).toHaveFocus();
+    await user.keyboard("{ArrowUp}");
+    expect(screen.getByRole("menuitem", { name: "Save as CSV" })).toHaveFocus();
+  });
+
+  it("closes when the focus goes on, and when something else is pressed", async () => {
+    const { user, figure } = draw();
+    await user.click(opener());
+    await user.tab();
+    expect(items()).toEqual([]);
+    await user.click(opener());
+    await user.click(figure);
+    expect(items()).toEqual([]);
+  });
+
+  it("chosen by Enter does what it says and gives the focus back", async () => {
+    const { user } = draw();
+    opener().focus();
+    await user.keyboard("{Enter}{Enter}");
+    expect(screen.getByRole("table")).toBeInTheDocument();
+    expect(opener()).toHaveFocus();
+  });
+});
+
 describe("what stands behind a chart", () => {
   it("shows the table at a button, and how many points were left out", async () => {
-    const { user } = draw();
+    draw();
     expect(screen.getByText("600 of 900 sessions are drawn.")).toBeVisible();
     expect(screen.queryByRole("table")).not.toBeInTheDocument();
-    const button = screen.getByRole("button", { name: "Table" });
-    await user.click(button);
-    expect(button).toHaveAttribute("aria-expanded", "true");
+    await fromChart(/^Show as a table/);
     expect(within(screen.getByRole("table")).getByRole("cell", { name: "1:24.094" })).toBeInTheDocument();
+    await fromChart(/^Hide the table/);
+    expect(screen.queryByRole("table")).not.toBeInTheDocument();
   });
 
   it("saves the figures as CSV: numbers as numbers, no text taken for a formula", async () => {
-    const { user } = draw();
-    await user.click(screen.getByRole("button", { name: "CSV" }));
+    draw();
+    await fromChart(/CSV$/);
     expect(saved[0]?.name).toBe("Varnholt-Ring-2026-10-14.csv");
     const bytes = new Uint8Array((await saved[0]?.blob.arrayBuffer()) ?? new ArrayBuffer(0));
     expect([...bytes.slice(0, 3)]).toEqual([0xef, 0xbb, 0xbf]);
@@ -136,8 +194,8 @@ describe("what stands behind a chart", () => {
   });
 
   it("saves a picture in which markup in a name stays text and passing marks are left out", async () => {
-    const { user } = draw();
-    await user.click(screen.getByRole("button", { name: "SVG" }));
+    draw();
+    await fromChart(/SVG$/);
     expect(saved[0]?.name).toBe("Varnholt-Ring-2026-10-14.svg");
     const text = (await saved[0]?.blob.text()) ?? "";
     const picture = new DOMParser().parseFromString(text, "image/svg+xml");
@@ -151,9 +209,9 @@ describe("what stands behind a chart", () => {
   });
 
   it("says when a picture could not be made", async () => {
-    const { user } = draw();
+    draw();
     HTMLImageElement.prototype.decode = () => Promise.reject(new Error("the picture is too large"));
-    await user.click(screen.getByRole("button", { name: "PNG" }));
+    await fromChart(/PNG$/);
     expect(await screen.findByRole("alert")).toHaveTextContent(
       "The PNG file could not be made: the picture is too large.",
     );

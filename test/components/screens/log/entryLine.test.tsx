@@ -304,6 +304,49 @@ describe("the pad", () => {
   });
 });
 
+describe("the pad between two runs", () => {
+  afterEach(() => useDevice.setState({ pad: "auto" }));
+  const key = (name: string) => entry().queryByRole("button", { name });
+
+  it("stands open in the first run, and a key of its own closes it", async () => {
+    const { user } = await renderLog((book) => openWith(book, []));
+    const field = await entryField();
+    act(() => useDevice.setState({ pad: "shown" }));
+    await user.click(key("hide the keys") as HTMLElement);
+    expect(key("7")).not.toBeInTheDocument();
+    await user.click(key("Keys") as HTMLElement);
+    expect(key("7")).toBeVisible();
+    expect(field).toHaveFocus();
+  });
+
+  it("begins folded in a run that follows another, until the entry line is tapped, and stays open then", async () => {
+    const { user } = await threeLaps();
+    const field = await entryField();
+    act(() => useDevice.setState({ pad: "shown" }));
+    expect(key("7")).toBeVisible();
+    await user.click(await screen.findByRole("button", { name: "End run" }));
+    await waitFor(() => expect(screen.getByLabelText("Lap 1")).toBe(field));
+    expect(key("7")).not.toBeInTheDocument();
+    await user.click(field);
+    for (const sign of "4912") await user.click(key(sign) as HTMLElement);
+    await user.click(key("Add") as HTMLElement);
+    await lap(1);
+    expect(key("7")).toBeVisible();
+  });
+
+  it("does not rise when laps of the next run come from a keyboard", async () => {
+    const { user } = await threeLaps();
+    const field = await entryField();
+    act(() => useDevice.setState({ pad: "shown" }));
+    await user.click(await screen.findByRole("button", { name: "End run" }));
+    await waitFor(() => expect(key("7")).not.toBeInTheDocument());
+    act(() => field.focus());
+    await user.keyboard("4912{Enter}");
+    await waitFor(() => expect(screen.getByLabelText("Lap 2")).toBeVisible());
+    expect(key("7")).not.toBeInTheDocument();
+  });
+});
+
 describe("a lap that could not be stored", () => {
   let fault: ReturnType<typeof failingStore> | undefined;
   afterEach(() => fault?.mend());

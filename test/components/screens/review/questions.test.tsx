@@ -46,8 +46,10 @@ describe("the questions of the review", () => {
   it("open the one with the largest clear change: here the pace against the weeks before", async () => {
     await show(twiceAWeek(16, (at) => lapsAbout(at < 8 ? 83_000 : 84_000)));
     const open = await screen.findAllByRole("button", { expanded: true, name: /\?/ });
-    expect(open).toHaveLength(1);
-    expect(open[0]).toHaveTextContent(/^Where does the time go\?/);
+    expect(open.map((one) => one.textContent)).toEqual([
+      expect.stringMatching(/^Am I getting faster\?/),
+      expect.stringMatching(/^Where does the time go\?/),
+    ]);
     expect(
       await screen.findByRole("figure", {
         name: /^Mean lap faster by 1\.00 s than in the 4 weeks before; pace moved most: −1\.00 s, very likely/,
@@ -58,18 +60,33 @@ describe("the questions of the review", () => {
   it("answer what was different with a distribution and a shift counted by session", async () => {
     const { user } = await show(twiceAWeek(16, (at) => lapsAbout(at < 8 ? 83_000 : 84_000)));
     await user.click(await question(/^What was different\?/));
-    const name = /^Usual lap faster by 1\.00 s than in the 4 weeks before, very likely at least/;
+    const name = /^Pace laps now beside those of the 4 weeks before\. Usual lap faster by 1\.00 s than/;
     expect(await screen.findByRole("figure", { name })).toBeInTheDocument();
     expect(screen.getByText(/8 against 8 sessions.*laps of one session are alike/)).toBeVisible();
   });
 
-  it("say of a period without one before it that there is nothing to compare", async () => {
-    const { user } = await show(
-      twiceAWeek(6, () => lapsAbout(84_000)),
-      "all",
-    );
+  it("offer no comparison where there is too little before", async () => {
+    const { user } = await show(twiceAWeek(6, () => lapsAbout(84_000)));
     await user.click(await question(/^Where does the time go\?/));
-    expect(await screen.findByRole("heading", { name: "Nothing before to compare with" })).toBeVisible();
+    await user.click(await question(/^What was different\?/));
+    expect(await screen.findByRole("figure", { name: /^How the pace laps spread/ })).toBeInTheDocument();
+    expect(screen.queryByText(/compar|weeks before/i)).not.toBeInTheDocument();
+  });
+
+  it("stand open as they were left, on the next visit too", async () => {
+    const { user, reload } = await show(twiceAWeek(6, () => lapsAbout(84_000)));
+    await user.click(await question(/^How much did I practise\?/));
+    await user.click(await question(/^Am I getting faster\?/));
+    reload();
+    expect(await question(/^How much did I practise\?/)).toHaveAttribute("aria-expanded", "true");
+    expect(await question(/^Am I getting faster\?/)).toHaveAttribute("aria-expanded", "false");
+  });
+
+  it("each have a small picture while they are hidden", async () => {
+    const { user } = await show(twiceAWeek(16, (at) => lapsAbout(84_000 + (at % 2) * 40)));
+    await user.click(await question(/^Am I getting faster\?/));
+    for (const name of [/faster\?/, /steadier\?/, /time go\?/, /different\?/, /practise\?/])
+      expect((await question(name)).querySelectorAll("svg"), String(name)).toHaveLength(1);
   });
 
   it("with three sessions still say what can be said", async () => {

@@ -205,8 +205,13 @@ describe("Review", () => {
     expect(chart.querySelector("path[class*=forecast]")?.getAttribute("d")).toBe("");
   });
 
-  it("draws both from four sessions on, with what the bands mean", async () => {
-    await renderAt("#/review", review, filled(weekly(4, 200)));
+  it("draws both from four sessions on, at a press, with what the bands mean, and a reload keeps it so", async () => {
+    const { user, reload } = await renderAt("#/review", review, filled(weekly(4, 200)));
+    const ahead = await screen.findByRole("button", { name: "What is to come" });
+    expect(screen.queryByText(/inner band/)).not.toBeInTheDocument();
+    await user.click(ahead);
+    expect(window.location.hash).toMatch(/\?ahead=1$/);
+    reload();
     expect((await screen.findAllByText(/inner band/))[0]).toBeVisible();
     const chart = await screen.findByRole("figure", { name: /^Usual lap/ });
     expect(chart.querySelector("path[class*=bandPale]")?.getAttribute("d")).toMatch(/^M.+Z$/);

@@ -22,10 +22,10 @@ async function some() {
 test("cars, tracks, layouts and combos are offered by their names, in the order of the alphabet", async () => {
   const { book, names, comboId } = await some();
   expect(await names("cars")).toEqual(["club hatch", "Junior"]);
-  expect(await names("tracks")).toEqual(["Varnholt Ring", "Old Mill"]);
-  expect(await names("layouts")).toEqual(["Varnholt Ring, Short", "Old Mill"]);
-  expect(await names("combos")).toEqual(["Varnholt Ring, Short · club hatch", "Old Mill · Junior"]);
-  expect((await namedChoices(book, "combos"))[1]).toEqual({ id: comboId, name: "Old Mill · Junior" });
+  expect(await names("tracks")).toEqual(["Old Mill", "Varnholt Ring"]);
+  expect(await names("layouts")).toEqual(["Old Mill", "Varnholt Ring, Short"]);
+  expect(await names("combos")).toEqual(["Old Mill · Junior", "Varnholt Ring, Short · club hatch"]);
+  expect((await namedChoices(book, "combos"))[0]).toEqual({ id: comboId, name: "Old Mill · Junior" });
 });
 
 test("what is deleted is not offered, nor a layout whose track is gone", async () => {

@@ -181,7 +181,7 @@ describe("the usual lap", () => {
       aDigest(1, tenths),
       aDigest(2, [83_000]),
     ];
-    expect(latestUsual(page)).toEqual({ ms: 84_100, decimals: 1 });
+    expect(latestUsual(page)).toMatchObject({ ms: 84_100, decimals: 1 });
     expect(latestUsual(page.slice(2))).toBeUndefined();
     expect(latestUsual([])).toBeUndefined();
   });

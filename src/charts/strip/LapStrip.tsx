@@ -1,0 +1,184 @@
+import { memo, type PointerEvent, useMemo } from "react";
+import { type Id, lapSigns, type StripLap } from "#domain";
+import { LiveRegion } from "#ui/LiveRegion.tsx";
+import { sayLapTime, sayStrip, sayStripLap, sayStripThinned, sayUsual } from "#words";
+import { spreadLabels } from "../frame/spreadLabels.ts";
+import { textWidth, useRoom } from "../frame/useRoom.ts";
+import { nearestAt, useWalk } from "../frame/useWalk.ts";
+import styles from "./LapStrip.module.css";
+import { type DrawnLine, layStrip, type StripDrawing } from "./layStrip.ts";
+import type { StripLine, StripLines, StripScale } from "./stripScale.ts";
+
+export interface LapStripProps {
+  readonly laps: readonly StripLap[];
+  readonly lines?: StripLines | undefined;
+  /** One for several strips (`stripScale` of all their laps); taken from its own laps and lines where it is not given. */
+  readonly scale?: StripScale | undefined;
+  readonly size: "full" | "small";
+  /** What it is the strip of: "Run 2". */
+  readonly name: string;
+  /** What a tap on a lap, or Enter, opens. Of the full size alone. */
+  readonly onOpen?: ((lapId: Id) => void) | undefined;
+}
+
+/**
+ * The strip of laps: a dot a lap in order, lower is faster, with PB, usual and target as lines. Keep `laps` and `lines` the
+ * same objects while they say the same, and nothing is drawn anew.
+ */
+export const LapStrip = memo(function LapStrip({ size, ...props }: LapStripProps) {
+  return size === "small" ? <SmallStrip {...props} /> : <FullStrip {...props} />;
+});
+
+type OneSizeProps = Omit<LapStripProps, "size">;
+
+const none: StripLines = {};
+const smallWidth = 96;
+
+function SmallStrip({ laps, lines = none, scale, name }: OneSizeProps) {
+  const drawing = useMemo(
+    () => layStrip({ laps, lines, scale, size: "small", width: smallWidth }),
+    [laps, lines, scale],
+  );
+  return (
+    <svg
+      role="img"
+      aria-label={sayStrip(name, laps, drawing.places.length)}
+      viewBox={`0 0 ${smallWidth} ${drawing.height}`}
+      className={styles["small"]}
+    >
+      <Drawn drawing={drawing} />
+    </svg>
+  );
+}
+
+/** Below this width, in em, the labels are words alone: the figures stand at the head of the run. */
+const narrowBelow = 36;
+
+function FullStrip({ laps, lines = none, scale, name, onOpen }: OneSizeProps) {
+  const { box, square, room } = useRoom();
+  const { width, em } = room;
+  const isNarrow = width < narrowBelow * em;
+  const labels = useMemo(() => labelsOf(lines, isNarrow), [lines, isNarrow]);
+  const gutter =
+    labels.size === 0 ? 0 : Math.max(...[...labels.values()].map((text) => textWidth(text, em))) + 8;
+  const drawing = useMemo(
+    () => layStrip({ laps, lines, scale, size: isNarrow ? "narrow" : "full", width: width - gutter }),
+    [laps, lines, scale, isNarrow, width, gutter],
+  );
+  const { places, height } = drawing;
+  const points = useMemo(
+    () => places.map(({ lap, x }) => ({ x, y: 0, text: sayStripLap(lap), id: lap.id })),
+    [places],
+  );
+  const series = useMemo(() => [{ name, points }], [name, points]);
+  const walk = useWalk(series, onOpen);
+  const at = places.find(({ lap }) => lap.id === walk.point?.id);
+  const follow = (event: PointerEvent<SVGRectElement>) => {
+    const x = event.clientX - event.currentTarget.getBoundingClientRect().left;
+    const near = nearestAt(points, x, (point) => point.x);
+    const distance = Math.abs((points[near]?.x ?? Number.POSITIVE_INFINITY) - x);
+    walk.onPointAt(distance <= Math.max(leastReach, drawing.step) ? near : undefined);
+  };
+  const thinned = places.length < laps.length;
+  return (
+    <div className={styles["strip"]}>
+      {/* biome-ignore lint/a11y/useSemanticElements: the figure is the drawing alone, not the words under it */}
+      <div
+        ref={box}
+        role="figure"
+        aria-label={sayStrip(name, laps, places.length)}
+        aria-roledescription="strip of laps"
+        aria-description={onOpen ? "Arrow keys walk its laps, Enter opens one" : "Arrow keys walk its laps"}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: its laps are walked by the arrow keys
+        tabIndex={0}
+        onKeyDown={walk.onKeyDown}
+        className={styles["figure"]}
+      >
+        <span ref={square} className={styles["square"]} />
+        <svg aria-hidden="true" width={width} height={height} className={styles["drawing"]}>
+          <Drawn drawing={drawing} />
+          <Labels lines={drawing.lines} labels={labels} x={drawing.right + 8} height={height} em={em} />
+          {at && <circle cx={at.x} cy={at.y} r={9} className={styles["walked"]} />}
+          {/* biome-ignore lint/a11y/noStaticElementInteractions: the same is done by keys on the figure around it */}
+          <rect
+            width={Math.max(0, width - gutter)}
+            height={height}
+            className={styles["ground"]}
+            cursor={walk.open === undefined ? undefined : "pointer"}
+            onPointerDown={follow}
+            onPointerMove={follow}
+            onPointerLeave={(event) => event.pointerType === "mouse" && walk.onPointAt(undefined)}
+            onClick={walk.open}
+          />
+        </svg>
+        <p aria-hidden="true" className={styles["point"]}>
+          {walk.text}
+        </p>
+      </div>
+      <LiveRegion message={walk.spoken} />
+      {thinned && <p className={styles["note"]}>{sayStripThinned(places.length, laps.length)}.</p>}
+    </div>
+  );
+}
+
+/** A dot is hit from so far away, px: at least 24 across. */
+const leastReach = 24;
+
+const sayLine = {
+  usual: ({ ms, decimals }: StripLine) => sayUsual(ms, decimals),
+  pb: ({ ms, decimals = 3 }: StripLine) => sayLapTime(ms, decimals),
+  target: ({ ms, decimals = 3 }: StripLine) => sayLapTime(ms, decimals),
+} as const;
+
+const lineNames = { usual: "usual", pb: lapSigns.pb, target: "target" } as const;
+
+function labelsOf(lines: StripLines, isNarrow: boolean): Map<keyof StripLines, string> {
+  return new Map(
+    (["usual", "pb", "target"] as const).flatMap((key) => {
+      const line = lines[key];
+      if (line === undefined) return [];
+      return [[key, isNarrow ? lineNames[key] : `${lineNames[key]} ${sayLine[key](line)}`] as const];
+    }),
+  );
+}
+
+/** Lines first, then the marks, a path for each ink. */
+const Drawn = memo(function Drawn({ drawing }: { readonly drawing: StripDrawing }) {
+  const { lines, paths, left, right } = drawing;
+  return (
+    <>
+      {lines.map(
+        ({ of, y, beyond }) =>
+          beyond === undefined && (
+            <path key={of} d={`M${left - 1} ${y.toFixed(1)}H${right}`} className={styles[of]} />
+          ),
+      )}
+      {paths.map(({ how, ink, path }) => (
+        <path key={`${how} ${ink}`} d={path} className={styles[how]} data-ink={ink} />
+      ))}
+    </>
+  );
+});
+
+interface LabelsProps {
+  readonly lines: readonly DrawnLine[];
+  readonly labels: ReadonlyMap<keyof StripLines, string>;
+  readonly x: number;
+  readonly height: number;
+  readonly em: number;
+}
+
+/** What the lines are, at their ends; one that lies beyond the edge says which way. */
+function Labels({ lines, labels, x, height, em }: LabelsProps) {
+  const middles = spreadLabels(
+    lines.map(({ y }) => ({ y, height: em * 1.2 })),
+    0,
+    height,
+  );
+  return lines.map(({ of, beyond }, index) => (
+    <text key={of} x={x} y={(middles[index] ?? 0) + em * 0.35} className={styles["label"]} data-of={of}>
+      {labels.get(of)}
+      {beyond === "up" ? " ↑" : beyond === "down" ? " ↓" : ""}
+    </text>
+  ));
+}

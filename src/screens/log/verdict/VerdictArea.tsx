@@ -1,0 +1,81 @@
+import { lazy, Suspense, useMemo } from "react";
+import type { Id } from "#domain";
+import { hourReached, type KnownBest, lapsOfRun, runTimes } from "#stats";
+import { type NextRun, sayBestOfRun, sayBreakDue, saySoFar, sayVerdict } from "#words";
+import type { SessionFigures } from "../session/sessionFigures.ts";
+import type { SessionData } from "../session/useSession.ts";
+import { useVerdict } from "./useVerdict.ts";
+import { Verdict } from "./Verdict.tsx";
+
+const BigView = lazy(() => import("./BigView.tsx").then((file) => ({ default: file.BigView })));
+
+interface VerdictAreaProps {
+  readonly data: SessionData;
+  readonly figures: SessionFigures;
+  /** Best of the page before the session. */
+  readonly pb: KnownBest | undefined;
+  readonly next: NextRun | undefined;
+  /** No lap of the run to come is there yet. */
+  readonly isBetween: boolean;
+  /** Present while the big view is open. */
+  readonly big: { readonly isAwake: boolean; readonly onBack: () => void } | undefined;
+  readonly onOpenLap: (lapId: Id) => void;
+}
+
+/** The verdict of the run that has just ended, above the ledger and in the big view. */
+export function VerdictArea({ data, figures, pb, next, isBetween, big, onOpenLap }: VerdictAreaProps) {
+  const { said, report, target, standingId } = figures;
+  const verdict = useVerdict(data, said, isBetween);
+  const best = report.newBests.at(-1) ?? pb;
+  const lines = useMemo(
+    () => ({
+      ...(best && { pb: { ms: best.ms, decimals: best.decimals } }),
+      ...(target && { target: { ms: target.ms } }),
+    }),
+    [best, target],
+  );
+  const hours = isBetween && said ? hourReached([...said.runsBefore, said.run]) : undefined;
+  const breakDue = hours === undefined ? undefined : sayBreakDue(hours);
+  return (
+    <>
+      {isBetween && said && next && (
+        <Verdict
+          said={said}
+          verdict={verdict}
+          next={next}
+          lines={lines}
+          standingId={standingId}
+          breakDue={breakDue}
+          onOpenLap={onOpenLap}
+        />
+      )}
+      {big && (
+        <Suspense fallback={null}>
+          <BigView
+            words={bigWords()}
+            verdict={verdict}
+            best={isBetween && said ? sayBestOfRun(said.report) : undefined}
+            next={
+              said === undefined
+                ? "Type the first laps after your run."
+                : isBetween
+                  ? next?.suggestion
+                  : undefined
+            }
+            breakDue={breakDue}
+            {...big}
+          />
+        </Suspense>
+      )}
+    </>
+  );
+
+  /** While a run goes on its word could change with the next lap, so its laps are only counted. */
+  function bigWords() {
+    if (said === undefined) return noLaps;
+    if (isBetween) return verdict && sayVerdict(verdict);
+    return saySoFar(lapsOfRun(said.run, runTimes(said.run, data.preferences)));
+  }
+}
+
+const noLaps = { word: "no laps", figure: "yet", about: "", sentence: "" } as const;

@@ -1,0 +1,74 @@
+import { SmallBars } from "#charts/small/SmallBars.tsx";
+import { SmallColumns } from "#charts/small/SmallColumns.tsx";
+import { SmallLine } from "#charts/small/SmallLine.tsx";
+import { SmallRange } from "#charts/small/SmallRange.tsx";
+import { accountLines } from "#stats";
+import type { Looked } from "./looked.ts";
+import { lapsByWeek } from "./periods.ts";
+import { consistencyOf, dayNumber, differenceRows, isCurveDrawn, levelIn } from "./reviewCharts.ts";
+
+/** Sessions from which on a line through them is drawn. */
+const enoughForLine = 4;
+
+/** The small picture of each question: it answers while all else is hidden. */
+export const questionPictures = {
+  faster: FasterPicture,
+  steadier: SteadierPicture,
+  time: TimePicture,
+  different: DifferentPicture,
+  practised: PractisedPicture,
+} as const;
+
+interface PictureProps {
+  readonly looked: Looked;
+}
+
+function FasterPicture({ looked: { review, days } }: PictureProps) {
+  if (isCurveDrawn(review.curve))
+    return (
+      <SmallLine
+        points={levelIn(review.curve.value.line, days).map(({ date, mid, low, high }) => ({
+          x: dayNumber(date),
+          mid,
+          low,
+          high,
+        }))}
+      />
+    );
+  const usual = review.points.flatMap(({ date, isPresentPage, median }) =>
+    isPresentPage && median !== undefined ? [{ x: dayNumber(date), mid: median }] : [],
+  );
+  return <SmallLine points={usual} isDots />;
+}
+
+function SteadierPicture({ looked: { review } }: PictureProps) {
+  const points = consistencyOf(review).flatMap(({ date, isPresentPage, scatterPercent, intervalPercent }) =>
+    !isPresentPage || scatterPercent === undefined
+      ? []
+      : [
+          {
+            x: dayNumber(date),
+            mid: scatterPercent,
+            low: intervalPercent?.[0],
+            high: intervalPercent?.[1],
+          },
+        ],
+  );
+  const isFound = review.steadiness.known && review.steadiness.value.finding !== "no clear change";
+  return <SmallLine points={points} isDots={points.length < enoughForLine} isChance={!isFound} />;
+}
+
+function TimePicture({ looked: { review } }: PictureProps) {
+  const { account } = review;
+  if (!account.known) return null;
+  return <SmallBars values={accountLines.map((line) => account.value[line])} />;
+}
+
+function DifferentPicture({ looked: { review } }: PictureProps) {
+  const [first] = differenceRows(review);
+  return first === undefined ? null : <SmallRange value={first.value} low={first.low} high={first.high} />;
+}
+
+function PractisedPicture({ looked: { review, days, today } }: PictureProps) {
+  return <SmallColumns values={lapsByWeek(review.practice.days, days, today)} />;
+}

@@ -1,0 +1,213 @@
+import {
+  type Apart,
+  type Figure,
+  isPartlyWritten,
+  lapsDriven,
+  lapsInOrder,
+  leastForSpread,
+  placeOfLap,
+  type RigTest,
+  type Run,
+  standsApart,
+} from "#domain";
+import { median } from "#numbers";
+import type { Choices } from "../laps/choices.ts";
+import type { PlacedLap } from "../laps/sessionLaps.ts";
+import { type RunTimes, runTimes } from "../run/runTimes.ts";
+import { nextSetting } from "./nextSetting.ts";
+import { ONE_IN_TEN, type RunBasis, type RunScatters, type RunSpread } from "./runBasis.ts";
+
+/** How a run was, by rule. Our methods, §4. */
+export type RunVerdict = CountedRun | RacedRun | TestedRun | JudgedRun;
+
+/** Laps of a run, out and in laps left out. */
+export interface LapsOfRun {
+  readonly laps: number;
+  readonly clean: number;
+  /** Places in the run, from 1, of those that were lost or had a mistake of one's own. */
+  readonly lost: readonly number[];
+  /** Clean laps that the run's usual lap rests on. */
+  readonly pace: number;
+  /** All that were driven, written down or not. */
+  readonly driven: number;
+}
+
+/** A run that gets no comparing word: only counted. */
+export interface CountedRun {
+  readonly word: "counted";
+  readonly because: Apart | "partly written" | "after a break" | "nothing to compare with";
+  /** Days of the break that the run comes after. */
+  readonly days?: number;
+  readonly run: LapsOfRun;
+}
+
+export interface RacedRun {
+  readonly word: "race";
+  readonly grid: number | undefined;
+  readonly finish: number | undefined;
+  readonly run: LapsOfRun;
+}
+
+/** A run of a rig test: nothing is said of its speed, for looking after each run finds differences that are none. */
+export interface TestedRun {
+  readonly word: "rig test";
+  /** Five clean laps or more. */
+  readonly isValid: boolean;
+  /** The setting of the run to come; undefined where the test has none left. */
+  readonly next: "A" | "B" | undefined;
+  readonly run: LapsOfRun;
+}
+
+/** A run that compares. */
+export interface JudgedRun {
+  readonly word: "untidy" | "too few" | "faster" | "slower" | "steady" | "as usual";
+  /** Undefined where the run has no clean lap. */
+  readonly against: AgainstUsual | undefined;
+  readonly scatterMs: number | undefined;
+  /** Those of the driver's own runs before the session. */
+  readonly scatters: Figure<RunScatters>;
+  readonly run: LapsOfRun;
+}
+
+/** A run's usual lap against what is usual, ms. */
+export interface AgainstUsual {
+  /** The run's usual lap less the reference; below 0 faster. */
+  readonly ms: number;
+  readonly referenceMs: number;
+  /** The level as it was known when the session began, or the usual lap of tonight's runs before. */
+  readonly from: "level" | "tonight";
+  readonly usualMs: number;
+  /** Known decimals of the run's usual lap. */
+  readonly decimals: number;
+  /** What the distance is held against; a reason where that is not known. */
+  readonly spread: Figure<RunSpread>;
+}
+
+/** What a run is judged with. */
+export interface RunVerdictInput {
+  readonly run: Run;
+  /** The session's runs before it, in any order. */
+  readonly runsBefore: readonly Run[];
+  /** From `runBasis`, for the surface of the run. */
+  readonly basis: RunBasis;
+  /** The combo's rig tests. */
+  readonly tests: readonly RigTest[];
+  readonly preferences: Choices;
+}
+
+/** Laps after a break that are compared with nothing. */
+const FIRST_LAPS = 20;
+const LEAST_LOST = 2;
+const TENTHS_LOST = 3;
+
+/** The verdict of a run: the first of our rule that holds (methods, §4). */
+export function runVerdict(input: RunVerdictInput): RunVerdict {
+  const { run, basis, preferences } = input;
+  const times = runTimes(run, preferences);
+  const counts = lapsOfRun(run, times);
+  const special = notJudged(input, counts);
+  if (special !== undefined) return special;
+  const reference = referenceOf(input);
+  if (reference === undefined) {
+    const because = run.surface === "dry" ? "nothing to compare with" : "wet";
+    return { word: "counted", because, run: counts };
+  }
+  const against = againstUsual(times, reference, basis);
+  const scatterMs = times.scatter.known ? times.scatter.value.scatterMs : undefined;
+  const { scatters } = basis;
+  return { word: wordOf(counts, against, scatterMs, scatters), against, scatterMs, scatters, run: counts };
+}
+
+function wordOf(
+  { laps, lost, pace }: LapsOfRun,
+  against: AgainstUsual | undefined,
+  scatterMs: number | undefined,
+  scatters: Figure<RunScatters>,
+): JudgedRun["word"] {
+  if (lost.length >= LEAST_LOST && lost.length * 10 >= laps * TENTHS_LOST) return "untidy";
+  if (pace < leastForSpread || against === undefined) return "too few";
+  if (against.spread.known && Math.abs(against.ms) > ONE_IN_TEN * against.spread.value.s)
+    return against.ms < 0 ? "faster" : "slower";
+  const isSteady = scatterMs !== undefined && scatters.known && scatterMs < scatters.value.lowerQuartile;
+  return isSteady ? "steady" : "as usual";
+}
+
+/** Laps of a run as a verdict counts them. */
+export function lapsOfRun(run: Run, { placed, counted }: Pick<RunTimes, "placed" | "counted">): LapsOfRun {
+  const isDrivenThrough = (lap: PlacedLap) => lap.isMistake || placeOfLap(lap.lap) !== "outOrIn";
+  return {
+    laps: placed.filter(isDrivenThrough).length,
+    clean: placed.filter(({ isClean }) => isClean).length,
+    lost: placed.flatMap(({ isMistake, index }) => (isMistake ? [index + 1] : [])),
+    pace: counted.length,
+    driven: lapsDriven(run),
+  };
+}
+
+/** Why the run was driven or written matters here, whatever its times: the surface is asked about later. */
+const setOff = (run: Run) => standsApart({ ...run, surface: "dry" });
+
+function notJudged(
+  { run, runsBefore, basis, tests }: RunVerdictInput,
+  counts: LapsOfRun,
+): RunVerdict | undefined {
+  const apart = setOff(run);
+  if (apart !== undefined) return { word: "counted", because: apart, run: counts };
+  if (run.kind === "race") return { word: "race", grid: run.gridPlace, finish: run.finishPlace, run: counts };
+  const test = testOf(run, tests);
+  if (test !== undefined)
+    return {
+      word: "rig test",
+      isValid: counts.pace >= leastForSpread && run.surface === "dry",
+      next: nextSetting(test),
+      run: counts,
+    };
+  if (isPartly(run)) return { word: "counted", because: "partly written", run: counts };
+  const { pause } = basis;
+  if (pause !== undefined && pause.lapsSince + lapsBefore(runsBefore) < FIRST_LAPS)
+    return { word: "counted", because: "after a break", days: pause.days, run: counts };
+  return undefined;
+}
+
+const testOf = ({ id }: Run, tests: readonly RigTest[]) =>
+  tests.find(({ pairs }) => pairs.some(({ runA, runB }) => runA === id || runB === id));
+
+const isPartly = (run: Run) => isPartlyWritten(run, lapsInOrder(run).length);
+
+/** Laps of one's own driven tonight before the run. */
+function lapsBefore(runs: readonly Run[]): number {
+  return runs.reduce((sum, run) => sum + (run.guest === undefined ? lapsDriven(run) : 0), 0);
+}
+
+type Reference = Pick<AgainstUsual, "referenceMs" | "from">;
+
+/** The level for the run's surface, or the usual lap of the runs before it tonight that compare with it. */
+function referenceOf({ run, runsBefore, basis, tests, preferences }: RunVerdictInput): Reference | undefined {
+  if (basis.level.known) return { referenceMs: basis.level.value, from: "level" };
+  const alike = runsBefore.filter(
+    (one) =>
+      one.kind === "pace" &&
+      one.surface === run.surface &&
+      setOff(one) === undefined &&
+      !isPartly(one) &&
+      testOf(one, tests) === undefined,
+  );
+  const times = alike.flatMap((one) => runTimes(one, preferences).counted.map(({ lap }) => lap.ms as number));
+  const referenceMs = median(times);
+  return referenceMs === undefined ? undefined : { referenceMs, from: "tonight" };
+}
+
+function againstUsual(
+  { usual, usualDecimals }: RunTimes,
+  reference: Reference,
+  { spread }: RunBasis,
+): AgainstUsual | undefined {
+  if (!usual.known) return undefined;
+  return {
+    ...reference,
+    ms: usual.value - reference.referenceMs,
+    usualMs: usual.value,
+    decimals: usualDecimals,
+    spread,
+  };
+}

@@ -1,0 +1,224 @@
+import { formatDelta, formatDifference, formatLapTime, leastForSpread } from "#domain";
+import type {
+  AgainstBest,
+  AgainstUsual,
+  CountedRun,
+  JudgedRun,
+  KnownTime,
+  LapsOfRun,
+  RacedRun,
+  RunReport,
+  RunVerdict,
+  TestedRun,
+} from "#stats";
+import { hundredths } from "./amount.ts";
+import { asSentence, counted, inWords, listed } from "./counted.ts";
+import type { RunFigure } from "./runFigures.ts";
+import { sayRun } from "./runSays.ts";
+import { sayLevel, sayUsual } from "./usualLap.ts";
+
+/** What stands large when a run has ended. */
+export interface VerdictWords {
+  /** One word, or a count: "faster", "6 of 8". */
+  readonly word: string;
+  /** As large: the distance it rests on, "−0.31 s", or what is counted, "3 of 8", "clean". */
+  readonly figure: string;
+  /** What the figure is of: "to your level, 1:24.37"; empty where word and figure say it. */
+  readonly about: string;
+  /** One sentence, counted from the laps and runs. */
+  readonly sentence: string;
+}
+
+/**
+ * The verdict of a run in words.
+ * @example sayVerdict(verdict) // { word: "faster", figure: "−0.31 s", about: "to your level, 1:24.37", … }
+ */
+export function sayVerdict(verdict: RunVerdict): VerdictWords {
+  switch (verdict.word) {
+    case "counted":
+      return {
+        ...sayCount(verdict.run, verdict.because === "partly written"),
+        sentence: whyCounted(verdict),
+      };
+    case "race":
+      return saidRace(verdict);
+    case "rig test":
+      return saidTest(verdict);
+    default:
+      return saidJudged(verdict);
+  }
+}
+
+/**
+ * A run that is still going on: its laps so far, and nothing that could change with the next one.
+ * @example saySoFar({ laps: 6, clean: 5, … }) // { word: "5 of 6", figure: "clean", about: "so far", … }
+ */
+export function saySoFar(run: LapsOfRun): VerdictWords {
+  return { ...sayCount(run, false), about: "so far", sentence: "" };
+}
+
+/** What stands on its own line whatever the verdict: a PB that the run brought, or a lap level with it. */
+export function sayBestOfRun(report: RunReport): string | undefined {
+  const isBest = ["first best", "new best", "level with best"].includes(report.finding.kind);
+  return isBest ? sayRun(report) : undefined;
+}
+
+/**
+ * How many laps of a run are clean.
+ * @example sayCleanLaps({ laps: 8, clean: 6, … }) // "6 of 8"
+ */
+export function sayCleanLaps({ clean, laps }: LapsOfRun): string {
+  return `${clean} of ${laps}`;
+}
+
+function sayCount(run: LapsOfRun, isWhole: boolean): Omit<VerdictWords, "sentence"> {
+  if (isWhole || run.laps === 0) return { word: counted(run.driven, "lap"), figure: "driven", about: "" };
+  return { word: sayCleanLaps(run), figure: "clean", about: "" };
+}
+
+function whyCounted({ because, days = 0 }: CountedRun): string {
+  switch (because) {
+    case "guest":
+      return "Someone else drove: this run enters no figure of yours.";
+    case "warmUp":
+      return "Warm-up laps are not compared; a pace run will show the effect.";
+    case "drill":
+      return "Laps of a drill are not compared; a pace run will show the effect.";
+    case "easy":
+      return "Laps at easy or learning effort are not compared; a pace run will show the effect.";
+    case "wet":
+      return "Nothing to compare these laps with: damp and wet laps compare only with their own kind.";
+    case "partly written":
+      return "Not every lap of this run is written down, so it is not compared.";
+    case "after a break":
+      return `The first 20 laps after a break of ${counted(days, "day")} are not compared.`;
+    case "nothing to compare with":
+      return "The first laps here: the next run can be compared with them.";
+  }
+}
+
+function saidRace({ grid, finish, run }: RacedRun): VerdictWords {
+  const sentence = "A race is not compared with practice.";
+  if (grid === undefined || finish === undefined) return { ...sayCount(run, false), sentence };
+  const gained = grid - finish;
+  const figure = gained === 0 ? "as begun" : `${Math.abs(gained)} ${gained > 0 ? "gained" : "lost"}`;
+  return { word: `${grid} to ${finish}`, figure, about: "from grid to finish", sentence };
+}
+
+function saidTest({ isValid, next, run }: TestedRun): VerdictWords {
+  const toCome =
+    next === undefined ? "That was the last run planned." : `The next run is with setting ${next}.`;
+  return {
+    word: isValid ? "valid" : "not valid",
+    figure: `${run.pace} laps`,
+    about: `clean, of the ${leastForSpread} that a run of the rig test needs`,
+    sentence: `${toCome} Nothing is said of speed before the test is complete.`,
+  };
+}
+
+function saidJudged(verdict: JudgedRun): VerdictWords {
+  const { word, run, against } = verdict;
+  if (word === "untidy")
+    return {
+      word,
+      figure: `${run.lost.length} of ${run.laps}`,
+      about: "laps lost or with a mistake",
+      sentence: whichLost(run),
+    };
+  if (word === "too few" || against === undefined)
+    return {
+      word,
+      figure: `${run.pace} of ${leastForSpread}`,
+      about: "clean laps that a verdict needs",
+      sentence: lapsToGo(run),
+    };
+  return {
+    word,
+    figure: sayDistance(against),
+    about: aboutReference(against),
+    sentence: whyJudged(verdict, against),
+  };
+}
+
+/** So many laps can be named in one sentence that is read at a glance. */
+const MOST_NAMED = 5;
+
+function whichLost({ lost, laps }: LapsOfRun): string {
+  return lost.length > MOST_NAMED
+    ? `${lost.length} of ${laps} laps were lost or had a mistake.`
+    : `Laps ${listed(lost.map(String))} were lost or had a mistake.`;
+}
+
+function lapsToGo({ pace }: LapsOfRun): string {
+  const more = leastForSpread - pace;
+  return `${asSentence(inWords(more))} more clean ${more === 1 ? "lap" : "laps"} for a verdict.`;
+}
+
+const DISTANCE_DECIMALS = 2;
+
+/** To the hundredth, as a level is known, or as far as the laps are: "−0.31 s". */
+function sayDistance({ ms, decimals }: AgainstUsual): string {
+  return `${formatDelta(ms, Math.min(DISTANCE_DECIMALS, decimals))} s`;
+}
+
+function aboutReference({ from, referenceMs, decimals }: AgainstUsual): string {
+  return from === "level"
+    ? `to your level, ${sayLevel(referenceMs)}`
+    : `to tonight's laps before, ${sayUsual(referenceMs, decimals)}`;
+}
+
+function whyJudged(verdict: JudgedRun, against: AgainstUsual): string {
+  const { word, scatterMs, scatters } = verdict;
+  if (word === "steady" && scatterMs !== undefined && scatters.known) {
+    const steadier = scatters.value.each.filter((each) => each <= scatterMs).length;
+    return `Laps differ by about ${hundredths.say(scatterMs)}; ${ofRuns(steadier, scatters.value.each.length)} as steady.`;
+  }
+  if (!against.spread.known) return whyNoSpread(against.spread.reason);
+  const { distances } = against.spread.value;
+  const { ms } = against;
+  if (word === "faster")
+    return `Very likely more than chance: ${ofRuns(distances.filter((each) => each <= ms).length, distances.length)} so far under your level.`;
+  if (word === "slower")
+    return `Very likely more than chance: ${ofRuns(distances.filter((each) => each >= ms).length, distances.length)} so far over your level.`;
+  const farther = distances.filter((each) => Math.abs(each) >= Math.abs(ms)).length;
+  return `May be chance: ${ofRuns(farther, distances.length)} as far from your level.`;
+}
+
+/** "none of your last 24 runs was", "3 of your last 24 runs were" */
+function ofRuns(some: number, all: number): string {
+  return `${some === 0 ? "none" : some} of your last ${all} runs ${some < 2 ? "was" : "were"}`;
+}
+
+function whyNoSpread(reason: Extract<AgainstUsual["spread"], { readonly known: false }>["reason"]): string {
+  if (!("needs" in reason)) return "Faster or slower cannot be told yet.";
+  const { needs, of, has } = reason;
+  const what =
+    of === "session" ? `${inWords(needs)} earlier sessions` : `${inWords(needs)} runs of earlier sessions`;
+  return `Faster or slower can be told after ${what} with ${leastForSpread} clean laps: ${has} so far.`;
+}
+
+/**
+ * The verdict as it is read out once.
+ * @example "Run 3: faster, −0.31 s to your level, 1:24.37. Very likely more than chance: …"
+ */
+export function sayVerdictAloud(number: number, { word, figure, about, sentence }: VerdictWords): string {
+  return `Run ${number}: ${word}, ${[figure, about].filter(Boolean).join(" ")}. ${sentence}`;
+}
+
+/** Usual and best lap of a run, the way to the PB, and how many of its laps are clean: smaller, under the verdict. */
+export function sayVerdictFigures(report: RunReport, run?: LapsOfRun): readonly RunFigure[] {
+  const { usual, usualDecimals, best, againstBest } = report;
+  const all: (RunFigure | undefined)[] = [
+    usual.known ? figureOf("usual", sayUsual(usual.value, usualDecimals)) : undefined,
+    best.known ? figureOf("best", formatLapTime(best.value.ms, best.value.decimals)) : undefined,
+    best.known && againstBest.known ? figureOf("to PB", toBest(best.value, againstBest.value)) : undefined,
+    run === undefined || run.laps === 0 ? undefined : figureOf("clean", sayCleanLaps(run)),
+  ];
+  return all.filter((figure) => figure !== undefined);
+}
+
+const figureOf = (label: string, value: string): RunFigure => ({ label, value, detail: undefined });
+
+function toBest(best: KnownTime, { pbMs, pbDecimals }: AgainstBest): string {
+  return formatDifference({ ms: pbMs, decimals: pbDecimals }, best);
+}
