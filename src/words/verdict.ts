@@ -154,17 +154,15 @@ function lapsToGo({ pace }: LapsOfRun): string {
   return `${asSentence(inWords(more))} more clean ${more === 1 ? "lap" : "laps"} for a verdict.`;
 }
 
-const DISTANCE_DECIMALS = 2;
-
-/** To the hundredth, as a level is known, or as far as the laps are: "−0.31 s". */
-function sayDistance({ ms, decimals }: AgainstUsual): string {
-  return `${formatDelta(ms, Math.min(DISTANCE_DECIMALS, decimals))} s`;
+/** As far as both are known: to the hundredth where a level is one of them. "−0.31 s" */
+function sayDistance({ ms, decimals, referenceDecimals }: AgainstUsual): string {
+  return `${formatDelta(ms, Math.min(decimals, referenceDecimals))} s`;
 }
 
-function aboutReference({ from, referenceMs, decimals }: AgainstUsual): string {
+function aboutReference({ from, referenceMs, referenceDecimals }: AgainstUsual): string {
   return from === "level"
     ? `to your level, ${sayLevel(referenceMs)}`
-    : `to tonight's laps before, ${sayUsual(referenceMs, decimals)}`;
+    : `to tonight's laps before, ${sayUsual(referenceMs, referenceDecimals)}`;
 }
 
 function whyJudged(verdict: JudgedRun, against: AgainstUsual): string {

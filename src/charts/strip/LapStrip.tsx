@@ -1,7 +1,7 @@
 import { memo, type PointerEvent, useMemo } from "react";
 import { type Id, lapSigns, type StripLap } from "#domain";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
-import { sayLapTime, sayStrip, sayStripLap, sayStripThinned, sayUsual } from "#words";
+import { sayLapTime, sayLevel, sayStrip, sayStripLap, sayStripThinned, sayUsual } from "#words";
 import { spreadLabels } from "../frame/spreadLabels.ts";
 import { textWidth, useRoom } from "../frame/useRoom.ts";
 import { nearestAt, useWalk } from "../frame/useWalk.ts";
@@ -126,15 +126,16 @@ const leastReach = 24;
 
 const sayLine = {
   usual: ({ ms, decimals }: StripLine) => sayUsual(ms, decimals),
+  level: ({ ms }: StripLine) => sayLevel(ms),
   pb: ({ ms, decimals = 3 }: StripLine) => sayLapTime(ms, decimals),
   target: ({ ms, decimals = 3 }: StripLine) => sayLapTime(ms, decimals),
 } as const;
 
-const lineNames = { usual: "usual", pb: lapSigns.pb, target: "target" } as const;
+const lineNames = { usual: "usual", level: "level", pb: lapSigns.pb, target: "target" } as const;
 
 function labelsOf(lines: StripLines, isNarrow: boolean): Map<keyof StripLines, string> {
   return new Map(
-    (["usual", "pb", "target"] as const).flatMap((key) => {
+    (["usual", "level", "pb", "target"] as const).flatMap((key) => {
       const line = lines[key];
       if (line === undefined) return [];
       return [[key, isNarrow ? lineNames[key] : `${lineNames[key]} ${sayLine[key](line)}`] as const];

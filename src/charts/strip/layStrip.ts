@@ -109,7 +109,7 @@ export function layStrip({ laps, lines, scale, size, width }: StripToLay): Strip
   };
 }
 
-const lineKeys = ["usual", "pb", "target"] as const;
+const lineKeys = ["usual", "level", "pb", "target"] as const;
 
 /** How much room the gaps between runs take before each lap. */
 function gapsBefore(runs: readonly number[]): number[] {

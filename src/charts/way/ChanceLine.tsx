@@ -53,6 +53,7 @@ export function ChanceLine({ chance }: ChanceLineProps) {
             cx={x}
             cy={y(level)}
             r={radius - 0.5}
+            data-dot={isInTime ? "in time" : "late"}
             className={styles[isInTime ? "inTime" : "late"]}
           />
         ))}
@@ -63,6 +64,7 @@ export function ChanceLine({ chance }: ChanceLineProps) {
               cx={beyond.from + column * step}
               cy={y(level)}
               r={radius - 0.5}
+              data-dot="late"
               className={styles["late"]}
             />
           ))}

@@ -34,6 +34,8 @@ const BEYOND_HIGH = 5;
 const GAP = 2;
 /** Where no day is very likely, the line goes on for so many times as long as to the likely one. */
 const LONGER = 2.5;
+/** A straggler is near where the line to it is no longer than so many times the line without. */
+const NEAR = 1.25;
 
 /** Lays twenty dots on a line of time; those later than its end are heaped behind it. */
 export function layChance(chance: Chance, width: number): ChanceDrawing {
@@ -69,9 +71,12 @@ function lastDay({ today, by, expected: { low, mid, high }, likelyDays }: Chance
   const told = [today, by, low, mid, high].filter((day) => day !== undefined);
   const longer =
     high === undefined && mid !== undefined && addDays(today, Math.round(LONGER * daysBetween(today, mid)));
-  const known = likelyDays.findLast((day) => day !== undefined) ?? today;
   const end = [...told, ...(longer ? [longer] : [])].reduce((a, b) => (a > b ? a : b));
-  return mid === undefined && known > end ? known : end;
+  const limit = mid === undefined ? undefined : addDays(today, Math.floor(NEAR * daysBetween(today, end)));
+  const last = likelyDays
+    .filter((day) => day !== undefined)
+    .findLast((day) => limit === undefined || day <= limit);
+  return last !== undefined && last > end ? last : end;
 }
 
 function levelsOf(dots: readonly StackedDot[]): number {

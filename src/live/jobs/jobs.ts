@@ -10,6 +10,7 @@ import type {
   TargetWay,
 } from "#stats";
 import { type AcrossCombosDetails, runAcrossCombos } from "./acrossCombos.ts";
+import { type BestAndUsual, type BestAndUsualDetails, runBestAndUsual } from "./bestAndUsual.ts";
 import { type ComboReviewDetails, runComboReview } from "./comboReview.ts";
 import { runFreshen } from "./freshen.ts";
 import type { JobRun } from "./job.ts";
@@ -24,6 +25,7 @@ import { runTargetWays, type TargetWaysDetails } from "./targetWays.ts";
 /** What each job is asked with and gives. */
 interface Jobs {
   readonly acrossCombos: { readonly details: AcrossCombosDetails; readonly result: ComboLine[] };
+  readonly bestAndUsual: { readonly details: BestAndUsualDetails; readonly result: BestAndUsual[] };
   readonly comboReview: { readonly details: ComboReviewDetails; readonly result: ComboReview };
   readonly freshen: { readonly details: null; readonly result: number };
   readonly rigSteps: { readonly details: RigStepsDetails; readonly result: RigStep[] };
@@ -47,6 +49,7 @@ export type JobResult<J extends JobName> = Jobs[J]["result"];
 
 const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } = {
   acrossCombos: runAcrossCombos,
+  bestAndUsual: runBestAndUsual,
   comboReview: runComboReview,
   freshen: runFreshen,
   rigSteps: runRigSteps,

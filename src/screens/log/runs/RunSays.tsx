@@ -26,17 +26,20 @@ interface RunSaysProps {
 export function RunSays({ report, number, next }: RunSaysProps) {
   return (
     <Part title={`What run ${number} says`}>
-      {next && <p className={styles["sentence"]}>{sayRun(report)}</p>}
-      <FigureRow figures={sayRunFigures(report)} />
       {next && (
-        <p className={styles["next"]}>
-          {next.suggestion} <span className={styles["reason"]}>{next.reason}</span>
-        </p>
+        <>
+          <p className={styles["sentence"]}>{sayRun(report)}</p>
+          <FigureRow figures={sayRunFigures(report)} />
+          <p className={styles["next"]}>
+            {next.suggestion} <span className={styles["reason"]}>{next.reason}</span>
+          </p>
+        </>
       )}
       <Disclosure
         title="Figures"
         answer={report.againstTarget.known ? sayAgainstTarget(report.againstTarget) : undefined}
       >
+        {next === undefined && <FigureRow figures={sayRunFigures(report)} />}
         <ul className={styles["figures"]}>
           <li>{sayTrendInRun(report.trend)}</li>
           <li>{sayMistakes(report)}</li>

@@ -124,6 +124,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
   const beforeCurrent = shown.findLast(({ run }) => run !== current)?.number;
   const next = said && suggestNextRun(said.report, { session: report, cornersOfMistakes: said.corners });
 
+  const last = shown.findLast(({ run }) => run !== current);
   // Between two runs the finding stands first; while laps are typed, the laps do.
   const isBetween = current === undefined || lapsInOrder(current).length === 0;
   const pad = usePad(current?.id, isBetween && said !== undefined);
@@ -135,7 +136,13 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
   };
   const name = comboName(data);
   return (
-    <div ref={pageBox} className={styles["page"]} data-open={isOpen} data-between={isBetween}>
+    <div
+      ref={pageBox}
+      className={styles["page"]}
+      data-open={isOpen}
+      data-between={isBetween}
+      data-pad={pad.isOpen ? "open" : undefined}
+    >
       <div className={styles["top"]}>
         <SessionHead
           data={data}
@@ -152,7 +159,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
           <VerdictArea
             data={data}
             figures={figures}
-            pb={pb}
+            strips={strips}
             next={next}
             isBetween={isBetween}
             big={isBig ? { isAwake, onBack: () => setBig(false) } : undefined}
@@ -211,7 +218,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
                 saidOf={number === said?.number ? undefined : figures.saidOf}
                 isSaid={number === figures.beforeSaid}
                 isCurrent={run === current}
-                isBefore={current !== undefined && number === beforeCurrent}
+                isBefore={current !== undefined && !isBetween && number === beforeCurrent}
               />
             </FaultBoundary>
           ),
@@ -219,6 +226,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
         <SessionButtons
           session={session}
           current={current}
+          last={isOpen || runs.at(-1)?.id === last?.run.id ? last : undefined}
           onNextRun={() => void nextRun()}
           onAsk={setDialog}
         />

@@ -1,9 +1,10 @@
 import { type KeyboardEvent, useEffect, useRef } from "react";
 import type { RunVerdict } from "#stats";
 import { Button } from "#ui/Button.tsx";
-import type { VerdictWords } from "#words";
+import type { RunFigure, VerdictWords } from "#words";
 import { fieldId } from "../entry/EntryPanel.tsx";
 import styles from "./BigView.module.css";
+import { SmallFigures } from "./SmallFigures.tsx";
 import { shapeOf } from "./shapeOf.ts";
 import { VerdictHead } from "./VerdictHead.tsx";
 
@@ -11,6 +12,8 @@ interface BigViewProps {
   /** The verdict of the last run, or how the present one stands; undefined before the first lap and while it is worked out. */
   readonly words: VerdictWords | undefined;
   readonly verdict: RunVerdict | undefined;
+  /** Usual and best lap of the run, and the way to the PB. */
+  readonly figures: readonly RunFigure[];
   /** The PB that the run brought, if it did. */
   readonly best: string | undefined;
   /** What to do in the next run; while one goes on there is nothing to say yet. */
@@ -27,7 +30,7 @@ const ofEntryLine = /^[\da-z+\-−.:,'"/@]$/i;
  * The verdict and the next run, readable from a metre. The first key leads back to the ledger; one that belongs to the
  * entry line is typed there. So does a tap anywhere.
  */
-export function BigView({ words, verdict, best, next, breakDue, isAwake, onBack }: BigViewProps) {
+export function BigView({ words, verdict, figures, best, next, breakDue, isAwake, onBack }: BigViewProps) {
   const view = useRef<HTMLDialogElement>(null);
   const back = useRef<HTMLButtonElement>(null);
   useEffect(() => {
@@ -61,6 +64,7 @@ export function BigView({ words, verdict, best, next, breakDue, isAwake, onBack 
     >
       <VerdictHead words={words} shape={verdict && shapeOf(verdict)} />
       <div className={styles["said"]}>
+        {figures.length > 0 && <SmallFigures figures={figures} />}
         {best !== undefined && <p className={styles["best"]}>{best}</p>}
         {words !== undefined && words.sentence !== "" && (
           <p className={styles["sentence"]}>{words.sentence}</p>

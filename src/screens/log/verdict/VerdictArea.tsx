@@ -1,8 +1,9 @@
-import { lazy, Suspense, useMemo } from "react";
+import { lazy, Suspense } from "react";
 import type { Id } from "#domain";
-import { hourReached, type KnownBest, lapsOfRun, runTimes } from "#stats";
-import { type NextRun, sayBestOfRun, sayBreakDue, saySoFar, sayVerdict } from "#words";
+import { hourReached, lapsOfRun, runTimes } from "#stats";
+import { type NextRun, sayBestOfRun, sayBreakDue, saySoFar, sayVerdict, sayVerdictFigures } from "#words";
 import type { SessionFigures } from "../session/sessionFigures.ts";
+import type { RunStrip } from "../session/sessionStrips.ts";
 import type { SessionData } from "../session/useSession.ts";
 import { useVerdict } from "./useVerdict.ts";
 import { Verdict } from "./Verdict.tsx";
@@ -12,8 +13,7 @@ const BigView = lazy(() => import("./BigView.tsx").then((file) => ({ default: fi
 interface VerdictAreaProps {
   readonly data: SessionData;
   readonly figures: SessionFigures;
-  /** Best of the page before the session. */
-  readonly pb: KnownBest | undefined;
+  readonly strips: ReadonlyMap<Id, RunStrip>;
   readonly next: NextRun | undefined;
   /** No lap of the run to come is there yet. */
   readonly isBetween: boolean;
@@ -23,17 +23,9 @@ interface VerdictAreaProps {
 }
 
 /** The verdict of the run that has just ended, above the ledger and in the big view. */
-export function VerdictArea({ data, figures, pb, next, isBetween, big, onOpenLap }: VerdictAreaProps) {
-  const { said, report, target, standingId } = figures;
+export function VerdictArea({ data, figures, strips, next, isBetween, big, onOpenLap }: VerdictAreaProps) {
+  const { said } = figures;
   const verdict = useVerdict(data, said, isBetween);
-  const best = report.newBests.at(-1) ?? pb;
-  const lines = useMemo(
-    () => ({
-      ...(best && { pb: { ms: best.ms, decimals: best.decimals } }),
-      ...(target && { target: { ms: target.ms } }),
-    }),
-    [best, target],
-  );
   const hours = isBetween && said ? hourReached([...said.runsBefore, said.run]) : undefined;
   const breakDue = hours === undefined ? undefined : sayBreakDue(hours);
   return (
@@ -43,8 +35,7 @@ export function VerdictArea({ data, figures, pb, next, isBetween, big, onOpenLap
           said={said}
           verdict={verdict}
           next={next}
-          lines={lines}
-          standingId={standingId}
+          strip={strips.get(said.run.id)}
           breakDue={breakDue}
           onOpenLap={onOpenLap}
         />
@@ -54,6 +45,7 @@ export function VerdictArea({ data, figures, pb, next, isBetween, big, onOpenLap
           <BigView
             words={bigWords()}
             verdict={verdict}
+            figures={said === undefined ? [] : sayVerdictFigures(said.report)}
             best={isBetween && said ? sayBestOfRun(said.report) : undefined}
             next={
               said === undefined
