@@ -44,6 +44,7 @@ export type { WorkOn } from "./account/workOn.ts";
 
 // Inside a run
 
+export { chanceOfPointing } from "./run/chanceOfPointing.ts";
 export { type IndividualsChart, individualsChart } from "./run/individualsChart.ts";
 export { type KnownBest, type LapDifferences, lapDifferences } from "./run/lapDifferences.ts";
 export { modifiedZScores } from "./run/modifiedZScores.ts";

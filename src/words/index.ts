@@ -38,7 +38,13 @@ export { individualsReading, individualsTitle } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";
 export { askLongGap } from "./longGap.ts";
 export { type NextRunContext, suggestNextRun } from "./nextRun.ts";
-export { bandMeaning, type CurveFigures, type ExpectedDates, sayCurve, sayExpected } from "./outlook.ts";
+export {
+  bandMeaning,
+  type CurveFigures,
+  type ExpectedDates,
+  sayCurve,
+  sayExpected,
+} from "./outlook.ts";
 export { scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
 export {
