@@ -2,7 +2,7 @@ import { useRef } from "react";
 import { deleteRig, editRig } from "#db";
 import type { CalendarDate } from "#domain";
 import { useWrite } from "#live";
-import { goTo } from "#state/address.ts";
+import { goTo, printAddress } from "#state/address.ts";
 import type { RigRecordDay } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { ButtonRow } from "#ui/ButtonRow.tsx";
@@ -44,7 +44,7 @@ export function RigRecord({ placed, today, records, onNew, onDone }: RigRecordPr
   if (draft.open)
     return (
       <RigForm
-        title="Put this record right"
+        title="Correct this record"
         typed={draft.open.typed}
         old={rig}
         compared={rig}
@@ -61,19 +61,6 @@ export function RigRecord({ placed, today, records, onNew, onDone }: RigRecordPr
   return (
     <Part title={<Name>{nameOf(rig)}</Name>} ruled aside={sayWhen(placed, today)}>
       <HalfTyped of={draft.kept} />
-      <div className={styles["parts"]}>
-        {(Object.keys(rigParts) as RigPart[]).map((part) => (
-          <RigPartShown key={part} part={part} placed={placed} />
-        ))}
-      </div>
-      {rig.note !== "" && (
-        <p className={styles["words"]}>
-          <Name>{rig.note}</Name>
-        </p>
-      )}
-      {placed.before !== undefined && rig.from <= today && (
-        <BeforeAfter rigId={rig.id} records={records} today={today} />
-      )}
       <ButtonRow
         removes={
           <Button size="between" variant="caution" onClick={() => void remove()}>
@@ -88,17 +75,30 @@ export function RigRecord({ placed, today, records, onNew, onDone }: RigRecordPr
               draft.begin(textsOf(rig));
             }}
           >
-            Put this record right
+            Correct this record
           </Button>
         }
         main={
           onNew && (
             <Button variant="primary" size="between" onClick={onNew}>
-              A change: begin a new record
+              Something changed
             </Button>
           )
         }
       />
+      {placed.before !== undefined && rig.from <= today && (
+        <BeforeAfter rigId={rig.id} records={records} today={today} />
+      )}
+      <div className={styles["parts"]}>
+        {(Object.keys(rigParts) as RigPart[]).map((part) => (
+          <RigPartShown key={part} part={part} placed={placed} />
+        ))}
+      </div>
+      {rig.note !== "" && (
+        <p className={styles["words"]}>
+          <Name>{rig.note}</Name>
+        </p>
+      )}
     </Part>
   );
 }
@@ -117,7 +117,18 @@ function RigPartShown({ part, placed }: { readonly part: RigPart; readonly place
         <dl className={styles["lines"]}>
           {lines.map(({ field, said }) => (
             <div key={textKey(field)} className={styles["line"]}>
-              <dt>{field.label}</dt>
+              <dt>
+                {placed.isInForce ? (
+                  <a
+                    href={printAddress({ place: "rig", change: { field: textKey(field) } })}
+                    aria-label={`${field.label}: it has changed`}
+                  >
+                    {field.label}
+                  </a>
+                ) : (
+                  field.label
+                )}
+              </dt>
               <dd className={field.kind === "words" ? styles["words"] : undefined}>
                 {field.kind === "words" ? <Name>{said}</Name> : said}
               </dd>
