@@ -79,7 +79,7 @@ function sayCount(run: LapsOfRun, isWhole: boolean): Omit<VerdictWords, "sentenc
 function whyCounted({ because, days = 0 }: CountedRun): string {
   switch (because) {
     case "guest":
-      return "Someone else drove: this run enters no figure of yours.";
+      return "Someone else drove: this run counts in no figure of yours.";
     case "warmUp":
       return "Warm-up laps are not compared; a pace run will show the effect.";
     case "drill":

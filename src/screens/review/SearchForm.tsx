@@ -60,7 +60,7 @@ export function SearchForm({ terms, preferences }: SearchFormProps) {
           Search
         </Button>
         <Button size="between" onClick={empty}>
-          Empty all fields
+          Clear
         </Button>
       </div>
     </form>

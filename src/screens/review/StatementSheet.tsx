@@ -37,7 +37,7 @@ export function StatementSheet({ statement, nameOf }: StatementSheetProps) {
         </ol>
         <StatementDriven statement={statement} nameOf={nameOf} />
       </Part>
-      <Part title="Gained and spent" ruled>
+      <Part title="This week against last" ruled>
         <StatementTimes lines={statement.lines} nameOf={nameOf} />
         {statement.main && <StatementAccount main={statement.main} nameOf={nameOf} />}
       </Part>

@@ -42,7 +42,7 @@ export function RigRecord({ placed, today, records, onNew, onDone }: RigRecordPr
   if (draft.open)
     return (
       <RigForm
-        title="Put this record right"
+        title="Correct this record"
         typed={draft.open.typed}
         old={rig}
         compared={rig}
@@ -75,7 +75,7 @@ export function RigRecord({ placed, today, records, onNew, onDone }: RigRecordPr
       <div className={styles["buttons"]}>
         {onNew && (
           <Button variant="primary" size="between" onClick={onNew}>
-            A change: begin a new record
+            Something changed
           </Button>
         )}
         <Button
@@ -85,7 +85,7 @@ export function RigRecord({ placed, today, records, onNew, onDone }: RigRecordPr
             draft.begin(textsOf(rig));
           }}
         >
-          Put this record right
+          Correct this record
         </Button>
         <Button size="between" variant="caution" onClick={() => void remove()}>
           Delete

@@ -53,7 +53,7 @@ describe("DistributionChart", () => {
       />,
     );
     // Two of the three laps before lie in one bin.
-    expect(drawnWords(container)).toEqual(expect.arrayContaining(["share of laps", "longest: 67 %"]));
+    expect(drawnWords(container)).toEqual(expect.arrayContaining(["share of laps", "the longest bar is 67 % of the laps"]));
   });
 
   it("says how many laps lie beyond what is drawn", () => {

@@ -168,9 +168,9 @@ describe("every sentence about a change", () => {
       sayDifference({ factor: "tyres", value: "soft", usual: "hard", difference }),
     ];
     expect(sentences).toEqual([
-      "No difference from the 4 weeks before",
+      "Usual lap the same as in the 4 weeks before",
       "No difference late in a session",
-      "No difference from the 4 weeks before.",
+      "The same as in the 4 weeks before.",
       "soft against hard: no difference, in the same 6 sessions",
     ]);
     for (const sentence of [...sentences, shiftReading({ shift, distribution }), thirdsReading({ thirds })]) {
