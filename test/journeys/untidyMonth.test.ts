@@ -71,7 +71,7 @@ test("an untidy month spoils no figure, and each thing is put right in a few tap
   await evening("2027-03-02");
   await start();
   for (const time of ["1:26.4", "1:26.3", "1:26.8"]) await hand.lap(time);
-  await expect(page.getByText("from memory").first()).toBeVisible();
+  await expect(page.getByText("in tenths").first()).toBeVisible();
   putRight["half the laps"] = await hand.counted(async () => {
     await hand.button("Change run 1");
     await hand.write(page.getByLabel("Laps driven, if not all are written"), "6");

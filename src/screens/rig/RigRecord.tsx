@@ -2,7 +2,7 @@ import { useRef } from "react";
 import { deleteRig, editRig } from "#db";
 import type { CalendarDate } from "#domain";
 import { useWrite } from "#live";
-import { goTo } from "#state/address.ts";
+import { goTo, printAddress } from "#state/address.ts";
 import type { RigRecordDay } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
@@ -59,19 +59,6 @@ export function RigRecord({ placed, today, records, onNew, onDone }: RigRecordPr
   return (
     <Part title={<Name>{nameOf(rig)}</Name>} ruled aside={sayWhen(placed, today)}>
       <HalfTyped of={draft.kept} />
-      <div className={styles["parts"]}>
-        {(Object.keys(rigParts) as RigPart[]).map((part) => (
-          <RigPartShown key={part} part={part} placed={placed} />
-        ))}
-      </div>
-      {rig.note !== "" && (
-        <p className={styles["words"]}>
-          <Name>{rig.note}</Name>
-        </p>
-      )}
-      {placed.before !== undefined && rig.from <= today && (
-        <BeforeAfter rigId={rig.id} records={records} today={today} />
-      )}
       <div className={styles["buttons"]}>
         {onNew && (
           <Button variant="primary" size="between" onClick={onNew}>
@@ -91,6 +78,19 @@ export function RigRecord({ placed, today, records, onNew, onDone }: RigRecordPr
           Delete
         </Button>
       </div>
+      {placed.before !== undefined && rig.from <= today && (
+        <BeforeAfter rigId={rig.id} records={records} today={today} />
+      )}
+      <div className={styles["parts"]}>
+        {(Object.keys(rigParts) as RigPart[]).map((part) => (
+          <RigPartShown key={part} part={part} placed={placed} />
+        ))}
+      </div>
+      {rig.note !== "" && (
+        <p className={styles["words"]}>
+          <Name>{rig.note}</Name>
+        </p>
+      )}
     </Part>
   );
 }
@@ -109,7 +109,18 @@ function RigPartShown({ part, placed }: { readonly part: RigPart; readonly place
         <dl className={styles["lines"]}>
           {lines.map(({ field, said }) => (
             <div key={textKey(field)} className={styles["line"]}>
-              <dt>{field.label}</dt>
+              <dt>
+                {placed.isInForce ? (
+                  <a
+                    href={printAddress({ place: "rig", change: { field: textKey(field) } })}
+                    aria-label={`${field.label}: it has changed`}
+                  >
+                    {field.label}
+                  </a>
+                ) : (
+                  field.label
+                )}
+              </dt>
               <dd className={field.kind === "words" ? styles["words"] : undefined}>
                 {field.kind === "words" ? <Name>{said}</Name> : said}
               </dd>
