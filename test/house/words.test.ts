@@ -48,6 +48,8 @@ test("every entry of the list finds something, and says what to say", () => {
     "reached in 10 of 20 futures",
     "a 70 % chance",
     "Mostly assumption",
+    "range it lies in, 9 in 10 sure",
+    "Pointed at: lap 5",
     "not less steady by more than 0.02 %",
     "No clear change in 11 weeks",
     "Laps of this run compare with no others",

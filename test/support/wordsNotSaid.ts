@@ -8,6 +8,7 @@ export const wordsNotSaid: readonly (readonly [found: RegExp, instead: string])[
   [/\btoo sure\b|\bclear of chance\b/i, "say how likely it is"],
   [/\bfutures?\b(?! laps?)/i, "so many chances in 20"],
   [/\b\d+ (?:of|in) (?:10|100) chances\b|\b\d+ % chance\b/i, "so many chances in 20"],
+  [/\b9 in 10 sure\b/i, "very likely"],
   [/\bmostly assumption\b/i, "little more than a guess"],
   // No double negatives.
   [
@@ -27,7 +28,8 @@ export const wordsNotSaid: readonly (readonly [found: RegExp, instead: string])[
   [/^Rest$/, "Big view"],
   // What the screen has not explained, and what nobody says.
   [/\b(?:lay|laid|lies|lie) beside\b/i, "compare with"],
-  [/\bstands? behind\b/i, "put it after"],
+  [/\bpointed at\b/i, "worth a second look"],
+  [/\bstands? behind\b|\bbehind (?:its time|the lap)\b/i, "put it after"],
   [/\bpractice taken out\b/i, "beside practice"],
   [/\bone (?:run|session) in four\b/i, "the number for that many laps"],
   [/\bgained and spent\b/i, "this week against last"],
