@@ -42,7 +42,7 @@ export function Disclosure(props: DisclosureProps) {
           <span className={styles["title"]}>{title}</span>
           {answer !== undefined && <span className={styles["answer"]}>{answer}</span>}
           <span aria-hidden="true" className={styles["state"]}>
-            {open ? "fold" : "open"}
+            {open ? "hide" : "open"}
           </span>
         </button>
       </Heading>

@@ -59,7 +59,7 @@ export function SearchForm({ terms, preferences }: SearchFormProps) {
       <ButtonRow
         others={
           <Button size="between" onClick={empty}>
-            Empty all fields
+            Clear
           </Button>
         }
         main={

@@ -31,7 +31,7 @@ export function EntryHelp({ sectors }: { readonly sectors: number | undefined })
         <dt>4912 {aboutRemark("off").letter}@5</dt>
         <dd>a remark after the time, at corner 5; alone it is a lap without a time</dd>
         <dt>/ words</dt>
-        <dd>a note behind the lap</dd>
+        <dd>a note on the lap</dd>
         <dt>Escape</dt>
         <dd>empties the field; pressed again, it brings back what stood there</dd>
         <dt>↑</dt>

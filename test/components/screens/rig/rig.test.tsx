@@ -91,7 +91,7 @@ describe("the rig", () => {
     expect(view.queryByText("True to size at this screen")).toBeNull();
     await user.click(screen.getByRole("radio", { name: "one flat" }));
     await user.click(screen.getByRole("button", { name: "Store" }));
-    expect(await screen.findByRole("button", { name: "Put this record right" })).toBeVisible();
+    expect(await screen.findByRole("button", { name: "Correct this record" })).toBeVisible();
     expect(screen.getByText("56.6° across")).toBeVisible();
   });
 
@@ -164,7 +164,7 @@ describe("records over time", () => {
 
   it("begins a new record as the one in force, and says what differs while it is typed", async () => {
     const { user } = await renderAt("#/rig", <RigScreen />, two);
-    await user.click(await screen.findByRole("button", { name: "A change: begin a new record" }));
+    await user.click(await screen.findByRole("button", { name: "Something changed" }));
     expect(field("Gain")).toHaveValue("55");
     expect(field("From")).toHaveValue("2026-11-25");
     expect(screen.getByText("Nothing differs yet from the record before.")).toBeVisible();
@@ -179,7 +179,7 @@ describe("records over time", () => {
     const { user } = await renderAt("#/rig", <RigScreen />, two);
     await user.click(await screen.findByRole("link", { name: "Tue 1 Sep 2026" }));
     expect(await screen.findByText("No longer in force: Tue 1 Sep 2026 to Tue 3 Nov 2026")).toBeVisible();
-    await user.click(screen.getByRole("button", { name: "Put this record right" }));
+    await user.click(screen.getByRole("button", { name: "Correct this record" }));
     expect(field("From")).toHaveFocus();
     await user.clear(field("Gain"));
     await user.type(field("Gain"), "64");
