@@ -24,7 +24,8 @@ export type Address =
   | ReviewAddress
   | AroundReview
   | { readonly place: "targets"; readonly comboId?: Id }
-  | { readonly place: "rig"; readonly rigId?: Id }
+  /** `change`: a value that has changed, instead of a record. */
+  | { readonly place: "rig"; readonly rigId?: Id; readonly change?: RigChange }
   | { readonly place: "corners"; readonly comboId?: Id }
   /** `sendId`: the session that is to be sent to another device. */
   | { readonly place: "data"; readonly sendId?: Id };
@@ -36,6 +37,12 @@ export interface ReviewAddress {
   readonly comboId?: Id;
   readonly period: Period;
   readonly isAhead?: true;
+}
+
+/** A value of the rig that has changed: which one (without it, one is to be picked), and the session to come back to. */
+export interface RigChange {
+  readonly field?: string;
+  readonly sessionId?: Id;
 }
 
 /**
@@ -73,14 +80,27 @@ export function parseAddress(hash: string): Address {
     case "targets":
     case "corners":
       return { place, ...(id && { comboId: id }) };
-    case "rig":
-      return { place, ...(id && { rigId: id }) };
+    case "rig": {
+      const change = parseChange(new URLSearchParams(query));
+      return change ? { place, change } : { place, ...(id && { rigId: id }) };
+    }
     case "data":
       return { place, ...(id && { sendId: id }) };
     default:
       // A session's address that was cut short is the address of no session, not of the open one.
       return { place: "log", ...(place === "log" && second && { sessionId: second, ...parseLap(query) }) };
   }
+}
+
+const fieldPattern = /^[a-z]{1,20}\.[a-zA-Z]{1,20}$/;
+
+function parseChange(query: URLSearchParams): RigChange | undefined {
+  if (!query.has("field")) return undefined;
+  const [field, session] = [query.get("field") ?? "", query.get("session") ?? ""];
+  return {
+    ...(fieldPattern.test(field) && { field }),
+    ...(idPattern.test(session) && { sessionId: session }),
+  };
 }
 
 function parseLap(query: string): { readonly lapId?: Id } {
@@ -128,8 +148,11 @@ export function printAddress(address: Address): string {
     case "targets":
     case "corners":
       return join(address.place, address.comboId);
-    case "rig":
-      return join("rig", address.rigId);
+    case "rig": {
+      if (address.change === undefined) return join("rig", address.rigId);
+      const { field = "", sessionId } = address.change;
+      return `#/rig?field=${field}${sessionId === undefined ? "" : `&session=${sessionId}`}`;
+    }
     case "data":
       return join("data", address.sendId);
   }

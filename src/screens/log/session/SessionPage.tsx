@@ -127,6 +127,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
   const beforeCurrent = shown.findLast(({ run }) => run !== current)?.number;
   const next = said && suggestNextRun(said.report, { session: report, cornersOfMistakes: said.corners });
 
+  const last = shown.findLast(({ run }) => run !== current);
   // Between two runs the finding stands first; while laps are typed, the laps do.
   const isBetween = current === undefined || lapsInOrder(current).length === 0;
   const pad = usePad(current?.id, isBetween && said !== undefined);
@@ -229,6 +230,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
         <SessionButtons
           session={session}
           current={current}
+          last={isOpen || runs.at(-1)?.id === last?.run.id ? last : undefined}
           onNextRun={() => void nextRun()}
           onAsk={setDialog}
         />
