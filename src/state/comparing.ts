@@ -30,3 +30,8 @@ export const useComparing = create<Comparing>((set, get) => ({
   },
   forget: () => set({ first: undefined }),
 }));
+
+/** What a button that chooses one needs: what was chosen first, where that is of its kind. */
+export function firstOf(first: Compared | undefined, { kind, id }: Pick<Compared, "kind" | "id">) {
+  return first?.kind === kind ? { name: first.name, isThis: first.id === id } : undefined;
+}

@@ -19,24 +19,23 @@ export function CompareButton({ name, first, onChoose }: CompareButtonProps) {
       aria-label={first === undefined || isFirst ? `Compare ${name}` : `Compare ${first.name} with ${name}`}
       onClick={onChoose}
     >
-      {first === undefined || isFirst ? "Compare" : "With this"}
+      {first === undefined ? "Compare" : isFirst ? "Chosen" : "With this"}
     </Button>
   );
 }
 
 interface CompareBarProps {
   readonly name: string;
-  /** "another run", "another session" */
-  readonly other: string;
+  readonly kind: "run" | "session";
   readonly onCancel: () => void;
 }
 
 /** Says what was chosen first, and what is missing. */
-export function CompareBar({ name, other, onCancel }: CompareBarProps) {
+export function CompareBar({ name, kind, onCancel }: CompareBarProps) {
   return (
     <div role="status" className={styles["bar"]}>
       <p>
-        Compare {name} with … choose {other}.
+        Compare {name} with … Choose another {kind}, here or on another page.
       </p>
       <Button onClick={onCancel}>Cancel</Button>
     </div>

@@ -1,7 +1,8 @@
+import type { Reason } from "#domain";
 import type { SideBySide, SidesApart } from "#stats";
 import { hundredths } from "./amount.ts";
 import { asSentence, counted } from "./counted.ts";
-import { sayLacking, sayReason } from "./reason.ts";
+import { sayReason } from "./reason.ts";
 import { isClear, isSame, pace, sayBetween, sayClear } from "./shift.ts";
 
 /**
@@ -11,7 +12,7 @@ import { isClear, isSame, pace, sayBetween, sayClear } from "./shift.ts";
  */
 export function sideBySideTitle({ apart, shift }: Pick<SideBySide, "apart" | "shift">): string {
   if (apart !== undefined) return "Their lap times do not compare";
-  if (!shift.known) return asSentence(sayLacking(shift.reason));
+  if (!shift.known) return "How much of it is chance cannot be told yet";
   if (isSame(shift.value)) return "No difference";
   if (!isClear(shift.value)) return `May be chance: ${sayBetween(shift.value, hundredths, pace)}`;
   const what = shift.value.by === "lap" ? "The later laps were" : "The later session was";
@@ -21,11 +22,21 @@ export function sideBySideTitle({ apart, shift }: Pick<SideBySide, "apart" | "sh
 /** What the difference rests on, and how much of it to believe. */
 export function sideBySideReading({ apart, shift }: Pick<SideBySide, "apart" | "shift">): string {
   if (apart !== undefined) return sayApart(apart);
-  if (!shift.known) return "What differs is shown; how much of it is chance cannot be told yet.";
+  if (!shift.known)
+    return `${asSentence(sayTooFewOnOneSide(shift.reason))}. What differs is shown all the same.`;
   const { by, first, second } = shift.value;
   if (by === "run")
     return `Counted by the usual laps of ${first} and ${counted(second, "run")}, because laps of one run are alike.`;
   return `It tells of these ${first} and ${counted(second, "lap")} alone: two runs of one evening can differ as much with nothing changed.`;
+}
+
+/** "each session needs 3 runs of 5 pace laps, and one has 1" */
+function sayTooFewOnOneSide(reason: Reason): string {
+  if (!("needs" in reason)) return sayReason(reason);
+  const { needs, has, each } = reason;
+  return each === undefined
+    ? `each run needs ${needs} laps that count, and one has ${has}`
+    : `each session needs ${needs} runs of ${each.needs} pace laps, and one has ${has}`;
 }
 
 function sayApart(apart: SidesApart): string {

@@ -5,6 +5,7 @@ import { formatLapTime, type StripLap, sayDate, stripLaps } from "#domain";
 import { type FoundSide, type FoundSides, useFigures } from "#live";
 import { goTo, printAddress } from "#state/address.ts";
 import type { SideFigures } from "#stats";
+import { Columns } from "#ui/Columns.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
 import { RuledTable } from "#ui/RuledTable.tsx";
@@ -67,29 +68,36 @@ function Found({ kind, sides }: { readonly kind: FoundKind; readonly sides: Foun
         <Side kind={kind} side={first} picture={pictures[0]} which="Earlier" />
         <Side kind={kind} side={second} picture={pictures[1]} which="Later" />
       </div>
-      <Part title="Figures">
-        <RuledTable
-          caption="Figures of both"
-          captionHidden
-          columns={isApart ? figureColumns.filter(({ key }) => key !== "difference") : figureColumns}
-          rows={rows}
-        />
-        {figures.target && rows.some(({ id }) => id.startsWith("account")) && (
+      <Columns share={7}>
+        <Part title="Figures">
+          <RuledTable
+            caption="Figures of both"
+            captionHidden
+            columns={isApart ? figureColumns.filter(({ key }) => key !== "difference") : figureColumns}
+            rows={rows}
+          />
+          {figures.target && rows.some(({ id }) => id.startsWith("account")) && (
+            <p className={styles["reading"]}>
+              Where the time goes is measured against {formatLapTime(figures.target.ms)} for both.
+            </p>
+          )}
+        </Part>
+        <Part title="What else differs">
+          {settings.length === 0 ? (
+            <p>Nothing, as far as it is written down.</p>
+          ) : (
+            <RuledTable
+              caption="Settings that differ"
+              captionHidden
+              columns={settingColumns}
+              rows={settings}
+            />
+          )}
           <p className={styles["reading"]}>
-            Where the time goes is measured against {formatLapTime(figures.target.ms)} for both.
+            <a href={printAddress({ place: "rig" })}>The rig's records</a>
           </p>
-        )}
-      </Part>
-      <Part title="What else differs">
-        {settings.length === 0 ? (
-          <p>Nothing, as far as it is written down.</p>
-        ) : (
-          <RuledTable caption="Settings that differ" captionHidden columns={settingColumns} rows={settings} />
-        )}
-        <p className={styles["reading"]}>
-          <a href={printAddress({ place: "rig" })}>The rig's records</a>
-        </p>
-      </Part>
+        </Part>
+      </Columns>
     </>
   );
 }

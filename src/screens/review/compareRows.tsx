@@ -1,9 +1,9 @@
-import { differenceShown, type Figure, formatDelta, formatPercent } from "#domain";
+import { differenceShown, type Figure, formatDelta, formatPercent, formatSeconds } from "#domain";
 import type { SideBySide, SideFigures } from "#stats";
 import { Delta } from "#ui/Delta.tsx";
 import type { Row } from "#ui/RuledTable.tsx";
 import { Spoken } from "#ui/Spoken.tsx";
-import { accountLineNames, sayLapTime, sayScatter, sayShiftEnds, sayUsual } from "#words";
+import { accountLineNames, sayLapTime, sayShiftEnds, sayUsual } from "#words";
 import styles from "./Compare.module.css";
 
 const none = "—";
@@ -22,10 +22,7 @@ export function compareRows({ first, second, apart, shift }: SideBySide): Row[] 
   return [
     bestRow(first, second),
     usualRow(first, second, shift),
-    row("scatter", "laps differ by", {
-      first: sayScatter(first.scatter),
-      second: sayScatter(second.scatter),
-    }),
+    scatterRow(first, second),
     shareRow(first, second),
     ...accountRows(first, second),
     ...sectorRows(first, second),
@@ -56,6 +53,12 @@ function usualRow(first: SideFigures, second: SideFigures, shift: SideBySide["sh
 
 function shownUsual({ usual, usualDecimals }: SideFigures) {
   return usual.known ? { ms: usual.value, decimals: usualDecimals } : undefined;
+}
+
+function scatterRow({ scatter: a }: SideFigures, { scatter: b }: SideFigures): Row {
+  const say = (figure: SideFigures["scatter"]) =>
+    figure.known ? formatSeconds(figure.value.scatterMs, 2) : none;
+  return row("scatter", "laps differ by", { first: say(a), second: say(b) });
 }
 
 function shareRow(first: SideFigures, second: SideFigures): Row {

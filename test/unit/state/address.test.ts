@@ -32,6 +32,12 @@ const address = fc.oneof(
   withId("log", "sessionId"),
   fc.record({ place: fc.constant("log"), sessionId: id, lapId: id }),
   fc.constant({ place: "review", part: "across" }),
+  fc.record({
+    place: fc.constant("review"),
+    part: fc.constant("compare"),
+    kind: fc.constantFrom("run", "session"),
+    ids: fc.tuple(id, id),
+  }),
   search.map((terms) => ({ place: "review", part: "search", terms })),
   fc
     .option(date.map(weekName))
@@ -59,6 +65,11 @@ test("an address nobody understands leads to Log, and never throws", () => {
   expect(parseAddress("#/data?part=nowhere")).toEqual({ place: "data" });
   expect(parseAddress("#/log/0192-cut-short")).toEqual({ place: "log", sessionId: "0192-cut-short" });
   expect(parseAddress("#/review/not-an-id?period=9w")).toEqual({ place: "review", period: { kind: "12w" } });
+  expect(parseAddress("#/review/compare?runs=cut,short")).toEqual({
+    place: "review",
+    part: "compare",
+    kind: "run",
+  });
   expect(parseAddress("#/review/statement?week=2025-W53")).toEqual({ place: "review", part: "statement" });
   expect(parseAddress("#/review/search?remark=crash&from=yesterday&shortest=-3&words=")).toEqual({
     place: "review",

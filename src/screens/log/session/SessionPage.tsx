@@ -2,7 +2,9 @@ import { lazy, memo, Suspense, useCallback, useEffect, useMemo, useRef, useState
 import { addRun, type RunsToJudgeBy, runsToJudgeBy } from "#db";
 import { comboName, type Id, lapsInOrder, type Run } from "#domain";
 import { usePageBest, useRows, useToday, useWrite } from "#live";
+import { useComparing } from "#state/comparing.ts";
 import type { KnownBest } from "#stats";
+import { CompareBar } from "#ui/Compare.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { useFocusBack } from "#ui/useFocusBack.ts";
 import { sayRun, suggestNextRun } from "#words";
@@ -98,6 +100,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
     setEdited(lapId);
     if (lapId !== undefined) setFromField(from === "field");
   }, []);
+  const comparing = useComparing();
   const isAwake = useWakeLock(isOpen);
   const pageBox = useFocusHome();
   useFocusBack(edited && (isFromField ? fieldId : timeId(edited)), byId);
@@ -184,6 +187,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
         </FaultBoundary>
       )}
       <div className={styles["runs"]}>
+        {comparing.first && <CompareBar {...comparing.first} onCancel={comparing.forget} />}
         <FaultBoundary what="What was half typed before">
           <Suspense fallback={null}>
             {current === undefined && (
