@@ -147,10 +147,10 @@ export async function endSession(page: Page, note = ""): Promise<void> {
   await expect(page.getByRole("button", { name: /^Go on with (run|this)/ })).toBeVisible();
 }
 
-/** A figure of "What run n says", as it stands there. */
+/** A figure of what run n says, as it stands there: in its verdict between two runs, else beside the ledger. */
 export const runFigure = (page: Page, run: number, name: "best" | "usual" | "scatter") =>
   page
-    .getByRole("region", { name: `What run ${run} says` })
+    .getByRole("region", { name: new RegExp(`^(What run ${run} says|Verdict of run ${run})$`) })
     .getByRole("term")
     .filter({ hasText: name })
     .locator("xpath=following-sibling::dd[1]");
