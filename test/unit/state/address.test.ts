@@ -39,6 +39,12 @@ const address = fc.oneof(
   fc.tuple(withId("review", "comboId"), period).map(([base, chosen]) => ({ ...base, period: chosen })),
   withId("targets", "comboId"),
   withId("rig", "rigId"),
+  fc
+    .record(
+      { field: fc.constantFrom("wheel.gainPercent", "view.degrees"), sessionId: id },
+      { requiredKeys: [] },
+    )
+    .map((change) => ({ place: "rig", change })),
   withId("corners", "comboId"),
   withId("data", "sendId"),
 ) as fc.Arbitrary<Address>;
@@ -56,6 +62,7 @@ test("an address nobody understands leads to Log, and never throws", () => {
   expect(parseAddress("#/nowhere/at-all?x=1")).toEqual({ place: "log" });
   expect(parseAddress("#/log/")).toEqual({ place: "log" });
   expect(parseAddress("#/log/0192-cut-short")).toEqual({ place: "log", sessionId: "0192-cut-short" });
+  expect(parseAddress("#/rig?field=<script>&session=x")).toEqual({ place: "rig", change: {} });
   expect(parseAddress("#/review/not-an-id?period=9w")).toEqual({ place: "review", period: { kind: "12w" } });
   expect(parseAddress("#/review/statement?week=2025-W53")).toEqual({ place: "review", part: "statement" });
   expect(parseAddress("#/review/search?remark=crash&from=yesterday&shortest=-3&words=")).toEqual({
