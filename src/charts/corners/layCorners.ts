@@ -24,6 +24,8 @@ export interface CornersDrawing {
 const MOST_MARKS = 10;
 /** The least room for a number, in em, and how high a mark is, px. */
 const LEAST_WIDTH = 1.7;
+/** Numbers further apart are no row any more. */
+const MOST_WIDTH = 6;
 const STEP = 13;
 
 /**
@@ -34,7 +36,7 @@ export function layCorners(columns: readonly CornerCounts[], width: number, em: 
   const most = Math.max(...columns.map(allOf), 1);
   const each = Math.ceil(most / MOST_MARKS);
   const perLine = Math.max(1, Math.min(columns.length, Math.floor(width / (LEAST_WIDTH * em))));
-  const step = Math.min(width / perLine, 4 * em);
+  const step = Math.min(width / perLine, MOST_WIDTH * em);
   const lines = Array.from({ length: Math.ceil(columns.length / perLine) }, (_, line) =>
     columns.slice(line * perLine, (line + 1) * perLine),
   );
