@@ -15,6 +15,7 @@ export { sayChance } from "./chance.ts";
 export { sayCleanShare, sayMistakeShare, sayNearTheBest, shareEnds } from "./cleanShare.ts";
 export { sayClock } from "./clock.ts";
 export { steadinessReading, steadinessTitle } from "./consistency.ts";
+export { type CornerCounts, mostMistakesAt, sayCornerCounts } from "./cornerMistakes.ts";
 export { asSentence, counted } from "./counted.ts";
 export { sayCounts } from "./counts.ts";
 export { sayDatesAhead } from "./datesAhead.ts";
