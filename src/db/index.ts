@@ -67,6 +67,7 @@ export { believedUpTo } from "./versions.ts";
 export { bringBack, bringBackLap } from "./writes/bringBack.ts";
 export type { Change, Edit } from "./writes/change.ts";
 export {
+  type AskedCombo,
   addCombo,
   editCorner,
   editLayout,

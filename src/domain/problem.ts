@@ -8,6 +8,8 @@ export interface Problem {
   readonly wrong: string;
   /** What would be right: "Write 2:15.000 if you mean two minutes fifteen". */
   readonly right: string;
+  /** What may have been meant: texts for the place, each of which is read there. Absent where nothing is known of it. */
+  readonly choices?: readonly string[];
 }
 
 /** The outcome of reading something typed. */

@@ -28,7 +28,7 @@ export const remarkKinds = [
     pad: ["seldom", 5],
     ...weights.mistake,
   },
-  { kind: "traffic", letter: "t", word: "traffic", named: "traffic", pad: ["often", 4], ...weights.others },
+  { kind: "traffic", letter: "t", word: "traffic", named: "traffic", pad: ["seldom", 4], ...weights.others },
   {
     kind: "slow",
     letter: "z",

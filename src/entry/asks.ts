@@ -1,4 +1,4 @@
-import { formatLapTime, formatPercent, isClean, latestMs } from "#domain";
+import { aboutRemark, formatLapTime, formatPercent, isClean, latestMs } from "#domain";
 import type { Ask, Entry, EntryContext, EntryForm, TypedLap } from "./context.ts";
 import { type Ground, groundOf, type LikeTimes } from "./grounds.ts";
 import { judge } from "./judge.ts";
@@ -83,6 +83,18 @@ export function factsOf({ asks }: Pick<Entry, "asks">): string | undefined {
 function ask(why: Ask["why"], fact: string): Ask {
   return { why, fact };
 }
+
+const out = aboutRemark("out");
+const off = aboutRemark("off");
+const readAsOut = `“${out.letter}” is read as ${out.named}`;
+
+/** The question about an out lap at a corner. */
+export const askOutOrOff: Ask = {
+  why: "out or off",
+  fact: `${readAsOut}; ${off.word} is ${off.letter}.`,
+  before: `${readAsOut}.`,
+  instead: `, or write ${off.letter} for ${off.word}`,
+};
 
 function sectorsAsk({ times, sum }: Sectors): Ask {
   return {

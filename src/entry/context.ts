@@ -80,7 +80,8 @@ export interface Ask {
     | "far from usual"
     | "minute left out"
     | "sectors found"
-    | "unit or spin";
+    | "unit or spin"
+    | "out or off";
   /** What is the matter, as it stands alone. */
   readonly fact: string;
   /** The same where what can be done follows; absent where it is no other. */

@@ -1,5 +1,6 @@
-export { asksOfTime, factsOf, isOdd, questionOf } from "./asks.ts";
+export { asksOfTime, factsOf, type Hand, isOdd, questionOf } from "./asks.ts";
 export type { Ask, Entry, EntryContext, EntryForm, EntryReading, Known, TypedLap } from "./context.ts";
+export { type Example, exampleOf } from "./example.ts";
 export { isAlike, knownFrom, measuresOf } from "./knownFrom.ts";
 export { knownTimes } from "./knownTimes.ts";
 export { longestNote } from "./note.ts";
@@ -11,5 +12,6 @@ export { type ReadReferenceLap, readReferenceLap, type TypedReferenceLap } from 
 export { readTime, type TimeContext } from "./readTime.ts";
 export { sourceOf } from "./sourceOf.ts";
 export { usualLap } from "./usualLap.ts";
+export { withChoice } from "./withChoice.ts";
 export type { ReadTime, TimeForm } from "./word.ts";
 export { writeEntry } from "./writeEntry.ts";

@@ -1,7 +1,7 @@
 import { aboutRemark, type Problem } from "#domain";
-import { asksOf } from "./asks.ts";
+import { askOutOrOff, asksOf } from "./asks.ts";
 import { fold, placed, visiblePart } from "./characters.ts";
-import type { EntryContext, EntryReading, TypedLap } from "./context.ts";
+import type { Ask, EntryContext, EntryReading, TypedLap } from "./context.ts";
 import { type KnownTimes, knownTimes } from "./knownTimes.ts";
 import { type LapTimes, readLapTimes } from "./lapTimes.ts";
 import { readNote, strokeAt } from "./note.ts";
@@ -58,7 +58,8 @@ function readHead(head: string, context: EntryContext, times: KnownTimes): Entry
   const parts = splitEntry(head, context.corners);
   if (!parts.ok) return parts;
   const [first, ...rest] = parts.times;
-  if (first === undefined) return { ok: true, lap: { remarks: parts.remarks }, form: "no time", asks: [] };
+  if (first === undefined)
+    return { ok: true, lap: { remarks: parts.remarks }, form: "no time", asks: asksOfHead(head, parts) };
   const read = readLapTimes([first, ...rest], optionsOf(parts, context, times), context);
   if (!read.ok) return read;
   const lap = lapOf(read, parts);
@@ -66,8 +67,13 @@ function readHead(head: string, context: EntryContext, times: KnownTimes): Entry
     ok: true,
     lap,
     form: read.form,
-    asks: [...(unclearUnit(head) === undefined ? [] : [askUnit]), ...asksOf(lap, read, context, times)],
+    asks: [...asksOfHead(head, parts), ...asksOf(lap, read, context, times)],
   };
+}
+
+/** What is asked about the remarks, whatever the time. */
+function asksOfHead(head: string, { isOutAtCorner }: EntryParts): Ask[] {
+  return [...(unclearUnit(head) === undefined ? [] : [askUnit]), ...(isOutAtCorner ? [askOutOrOff] : [])];
 }
 
 function lapOf({ ms, decimals, sectors, sectorDecimals }: LapTimes, { remarks }: EntryParts): TypedLap {
@@ -79,7 +85,7 @@ function optionsOf({ remarks }: EntryParts, context: EntryContext, times: KnownT
   const [base, baseName] = baseOf(context);
   return {
     nearMs: context.usualMs,
-    mustTypeTens: remarks.length > 0,
+    mustTypeTens: remarks.some(({ kind }) => aboutRemark(kind).mistake || aboutRemark(kind).apart),
     isUsualUnsure: isUsualUnsure(times, context),
     displayDecimals: context.displayDecimals,
     base,

@@ -43,8 +43,13 @@ export function parsePaste(text: string, context: EntryContext): { readonly line
 }
 
 function readLine(line: string, context: EntryContext, times: KnownTimes): EntryReading {
-  const reading = readTyped(line, context, times);
-  const whyNot = reading.ok || reading.problem === nothingTyped ? undefined : whyNoRow(line);
+  const copied = line.includes("\t") ? readCopiedRow(line) : undefined;
+  const isCopied = copied !== undefined;
+  const reading = isCopied
+    ? asCopied(readCopied(copied, context, times), copied, line)
+    : readTyped(line, context, times);
+  const isUnread = !isCopied && !reading.ok && reading.problem !== nothingTyped;
+  const whyNot = isUnread ? whyNoRow(line) : undefined;
   if (whyNot !== undefined) return refuse(0, line.length, whyNot.wrong, whyNot.right);
   if (!reading.ok || !reading.asks.includes(askUnit)) return reading;
   const head = fold(withSpaces(line).slice(0, strokeAt(line)));
@@ -52,8 +57,6 @@ function readLine(line: string, context: EntryContext, times: KnownTimes): Entry
 }
 
 function readTyped(line: string, context: EntryContext, times: KnownTimes): EntryReading {
-  const copied = line.includes("\t") ? readCopiedRow(line) : undefined;
-  if (copied !== undefined) return asCopied(readCopied(copied, context, times), copied, line);
   const why = whyNoLap(line);
   if (why !== undefined) return refuse(0, line.length, why.wrong, why.right);
   const whole = readEntry(withSpaces(line), context, times);

@@ -6,6 +6,12 @@ export function refuse(at: number, length: number, wrong: string, right: string)
   return { ok: false, problem: { at, length, wrong, right } } as const;
 }
 
+/** A refusal of a text that may mean one of several. */
+export function refuseUnclear(text: string, wrong: string, choices: readonly string[]) {
+  const right = `Write ${either(choices)}.`;
+  return { ok: false, problem: { at: 0, length: text.length, wrong, right, choices } } as const;
+}
+
 /** The same problem, further along in a longer text. */
 export function shifted(problem: Problem, by: number): Problem {
   return { ...problem, at: problem.at + by };

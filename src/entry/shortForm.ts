@@ -1,5 +1,5 @@
 import { formatLapTime, type Reading } from "#domain";
-import { either, quoted, refuse } from "./refuse.ts";
+import { either, quoted, refuse, refuseUnclear } from "./refuse.ts";
 import { wholeTime } from "./wholeTime.ts";
 import type { ReadTime, TimeForm } from "./word.ts";
 
@@ -7,7 +7,7 @@ import type { ReadTime, TimeForm } from "./word.ts";
 export interface Completion {
   /** The usual lap: median of the session's pace laps, else the page's PB. */
   readonly nearMs?: number | undefined;
-  /** Set with a remark: such laps lie far off, so the tens of seconds must be typed. */
+  /** Set with a remark that takes a lap far off, so that the tens of seconds must be typed: a mistake, an out or in lap. */
   readonly mustTypeTens?: boolean | undefined;
   /** Set while too few laps are known to say what is usual. */
   readonly isUsualUnsure?: boolean | undefined;
@@ -28,23 +28,26 @@ const minutesReachMs = 20_000;
 
 /**
  * Completes the last digits of a lap time to the time nearest to the usual one. Refused, with the candidates, when
- * the nearest lies more than 3 s (of 10) or 20 s (of 60) away. With a remark the tens must be typed, and a time
- * under the usual by more than 3 s is refused as well: a lap with a remark that seems that fast has lost a minute.
+ * the nearest lies more than 3 s (of 10) or 20 s (of 60) away. With a mistake, an out or an in lap the tens must be
+ * typed, and a time under the usual by more than 3 s is refused as well: such a lap that seems that fast has lost a minute.
  */
 export function completeShort(typed: TypedPart, completion: Completion): Reading<ReadTime> {
   const { text, decimals } = typed;
   const { nearMs, mustTypeTens = false, isUsualUnsure = false } = completion;
   if (nearMs === undefined) return refuseWithoutUsual(typed);
   const [below, above] = neighbours(typed, nearMs);
-  const times = either([below, above].map((ms) => wholeTime(ms, decimals)));
-  if (typed.leftOut === "tens" && (mustTypeTens || isUsualUnsure))
-    return refuse(
-      0,
-      text.length,
-      mustTypeTens
-        ? "With a remark the tens of seconds must be typed, because such laps lie far from the usual."
-        : "The tens of seconds must be typed until three laps show what is usual.",
-      `Write ${times}, for example.`,
+  const whole = (times: readonly number[]) => times.map((ms) => wholeTime(ms, decimals));
+  if (typed.leftOut === "tens" && mustTypeTens)
+    return refuseUnclear(
+      text,
+      "Such a lap may be tens of seconds longer.",
+      whole(slowerTimes(below, nearMs)),
+    );
+  if (typed.leftOut === "tens" && isUsualUnsure)
+    return refuseUnclear(
+      text,
+      "The tens of seconds are needed until three laps show what is usual.",
+      whole([below, above]),
     );
   const ms = nearestTime(typed, nearMs);
   const over = typed.leftOut === "tens" ? tensReachMs : minutesReachMs;
@@ -58,12 +61,21 @@ export function completeShort(typed: TypedPart, completion: Completion): Reading
         ? { form: formAsTyped(text) }
         : { form: "short", ...unclear(below, above, nearMs) }),
     };
-  return refuse(
-    0,
-    text.length,
-    `${quoted(text)} could be ${times}: neither is near enough to your usual ${formatLapTime(nearMs)}.`,
-    `Write ${times}.`,
+  const times = whole([below, above]);
+  return refuseUnclear(
+    text,
+    `${quoted(text)} could be ${either(times)}: neither is near enough to your usual ${formatLapTime(nearMs)}.`,
+    times,
   );
+}
+
+/** How many readings a driver is shown of a lap that may have lost tens of seconds. */
+const shownReadings = 3;
+
+/** The first times ending as typed that such a lap can have: from 3 s under the usual up, ten seconds apart. */
+function slowerTimes(below: number, nearMs: number): number[] {
+  const first = nearMs - below <= tensReachMs ? below : below + 10_000;
+  return Array.from({ length: shownReadings }, (_, more) => first + more * 10_000);
 }
 
 /** Another reading less than three times as far from the usual is nearly as near. */

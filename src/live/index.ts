@@ -7,6 +7,7 @@ export type { Held, Listed, NamedBad, Preview } from "./errands/look.ts";
 export type { PartMade } from "./errands/part.ts";
 export type { SendOut } from "./errands/sending.ts";
 export { followRows } from "./followRows.ts";
+export type { BestAndUsual } from "./jobs/bestAndUsual.ts";
 export type { FoundLap, FoundSession, SearchResult } from "./jobs/search.ts";
 export type { Statement } from "./jobs/statement.ts";
 export { type Asked, LogbookProvider } from "./LogbookProvider.tsx";

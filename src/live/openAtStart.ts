@@ -95,7 +95,8 @@ export async function openAtStart(
   }
 }
 
-/** No session has ever been in it, not even one that was deleted. */
-async function isEmpty({ digests, tables }: Logbook): Promise<boolean> {
-  return (await digests.count()) === 0 && (await tables.sessions.count()) === 0;
+/** No session has ever been in it, not even one that was deleted, or set aside a moment before the page was closed. */
+async function isEmpty({ digests, tables, aside }: Logbook): Promise<boolean> {
+  const counts = await Promise.all([digests.count(), tables.sessions.count(), aside?.count() ?? 0]);
+  return counts.every((count) => count === 0);
 }

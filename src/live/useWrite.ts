@@ -10,6 +10,8 @@ import { sayNeededSpace } from "./sayNeededSpace.ts";
 export interface WriteOptions {
   /** Offer to take it back in a notice; on the undo list it stands either way. */
   readonly isUndoOffered?: boolean;
+  /** Told once the driver has taken it back: where to go on from what is there no more. */
+  readonly onTakenBack?: () => void;
   /** Told instead of a notice when the write failed, by whoever still holds the text. */
   readonly onFault?: (fault: LedgerFault) => void;
   /** Bytes that a large write stores, about, to be said when there is no space for them. */
@@ -37,7 +39,7 @@ export function useWrite(): RunWrite {
           const change = await work(book);
           if (change.edits.length > 0) {
             countLaps(shelf, book.name, newLaps(change));
-            const deed = deedOf(book, change);
+            const deed = deedOf(book, change, options.onTakenBack);
             push(deed);
             if (options.isUndoOffered === true || change.overwrote !== undefined)
               say({ kind: "done", text: `${change.what}.`, actions: [undoOf(deed)] });
@@ -84,13 +86,14 @@ function countLaps(shelf: Shelf, name: string, laps: number): void {
 const undoOf = (deed: Deed) => ({ name: "Undo", run: () => void useUndo.getState().undo(deed) });
 
 /** A change as something that can be taken back, and, taken back, done again. */
-function deedOf(book: Logbook, change: Change): Deed {
+function deedOf(book: Logbook, change: Change, onTakenBack?: () => void): Deed {
   return {
     what: change.what,
     takeBack: async () => {
       try {
         const back = await undoChange(book, change);
         const left = back.skipped.length === 0 ? "" : ` Left as it is: ${back.skipped.join(", ")}.`;
+        onTakenBack?.();
         useNotices.getState().say({ kind: "done", text: `${back.what}.${left}`, actions: [] });
         return deedOf(book, back);
       } catch (error) {

@@ -14,10 +14,16 @@ export interface Device {
   readonly reviewOpen?: readonly string[];
   /** The pad of keys: shown on touch screens unless the driver chose. */
   readonly pad: "auto" | "shown" | "hidden";
+  /** Digits typed outside all fields on Log: caught by the entry line, or left to the browser. */
+  readonly digits: "caught" | "left";
   /** What is known of each logbook outside its database, to notice when a browser has cleared it. */
   readonly markers: Readonly<Record<string, Marker>>;
   /** The browser's answer when asked to keep the data for good. */
   readonly askedToPersist?: boolean;
+  /** The driver has been told once of the home screen. */
+  readonly toldOfHomeScreen?: boolean;
+  /** The caution of wheels, and of health, has been read: it is folded to a line where it may be. */
+  readonly cautionsRead?: readonly string[];
   /** How imported tables were matched, the last one first. */
   readonly tables?: readonly MatchedTable[];
 }
@@ -37,7 +43,7 @@ export interface Marker {
 }
 
 const key = "lap-ledger";
-const fresh: Device = { theme: "system", pad: "auto", markers: {} };
+const fresh: Device = { theme: "system", pad: "auto", digits: "caught", markers: {} };
 
 interface DeviceStore extends Device {
   /** Changes fields of what is stored now, which another tab may have changed since this one read it. */

@@ -119,10 +119,12 @@ export { rangeOfBests } from "./bests/rangeOfBests.ts";
 export { type ComboQuestion, type ComboStanding, comboStanding } from "./combo/comboStanding.ts";
 export { figureAt } from "./combo/figureAt.ts";
 export { figureForTarget, type TargetFigure } from "./combo/figureForTarget.ts";
+export { latestUsual, type UsualLap } from "./combo/latestUsual.ts";
 export { pageCurve } from "./combo/pageCurve.ts";
 export { levelOfPage } from "./combo/pageLevel.ts";
 export { SEASON_DAYS, seasonBegins } from "./combo/season.ts";
 export { nextTarget, type TargetState, targetStates } from "./combo/targetStates.ts";
+export { type TargetWay, targetWays, type WayPoint } from "./combo/targetWays.ts";
 export { isDrivenSession } from "./digest/isDrivenSession.ts";
 export { isWholeDigest } from "./digest/isWholeDigest.ts";
 export {
@@ -179,6 +181,7 @@ export type { RunFinding } from "./run/runFinding.ts";
 export { type RunReport, type RunReportInput, runReport } from "./run/runReport.ts";
 export { type RunTimes, runTimes } from "./run/runTimes.ts";
 export { type CountedSession, countSession } from "./session/countSession.ts";
+export { hourReached } from "./session/hourReached.ts";
 export {
   type SessionChart,
   type SessionReport,
@@ -202,7 +205,12 @@ export {
   type SuggestedTargets,
   suggestedTargets,
 } from "./targets/suggestedTargets.ts";
-export { type OutlookInput, type TargetOutlook, targetOutlook } from "./targets/targetOutlook.ts";
+export {
+  type OutlookInput,
+  type TargetOutlook,
+  type TargetStep,
+  targetOutlook,
+} from "./targets/targetOutlook.ts";
 export { type TargetProgress, targetProgress } from "./targets/targetProgress.ts";
 export {
   type RunBasis,
@@ -217,7 +225,9 @@ export {
   type JudgedRun,
   type LapsOfRun,
   lapsOfRun,
+  type RacedRun,
   type RunVerdict,
   type RunVerdictInput,
   runVerdict,
+  type TestedRun,
 } from "./verdict/runVerdict.ts";

@@ -1,4 +1,4 @@
-import { type Ref, useEffect, useId, useRef } from "react";
+import { type Ref, useEffect, useId, useRef, useState } from "react";
 import { sameName } from "#domain";
 import styles from "./Combobox.module.css";
 import { classes } from "./classes.ts";
@@ -22,13 +22,18 @@ export interface ComboboxProps extends Labelled {
   readonly required?: boolean;
 }
 
-/** Pick one of many by typing, or make a new one. A name that differs only in case or spaces is the old one. */
+/**
+ * Pick one of many by typing, or make a new one. A name that differs only in case or spaces is the old one. Until something
+ * is typed the list shows all there is, whatever stands in the field; it opens with the focus and with a press.
+ */
 export function Combobox(props: ComboboxProps) {
   const { label, labelHidden, hint, problem, text, onText, options, onPick, sayMake, onMake, ref, required } =
     props;
   const listId = useId();
   const list = useRef<HTMLDivElement>(null);
-  const matches = matchOptions(options, text);
+  const [isTyped, setTyped] = useState(false);
+  const isFirstPress = useRef(false);
+  const matches = isTyped ? matchOptions(options, text) : options;
   const isNew = text.trim() !== "" && !options.some((option) => sameName(option.label, text));
   const canMake = isNew && sayMake !== undefined && onMake !== undefined;
   const keys = useComboboxKeys({
@@ -44,6 +49,7 @@ export function Combobox(props: ComboboxProps) {
 
   function take(index: number) {
     keys.hide();
+    setTyped(false);
     const match = matches[index];
     if (match !== undefined) onPick(match);
     else onMake?.(text.trim());
@@ -75,10 +81,24 @@ export function Combobox(props: ComboboxProps) {
             value={text}
             onChange={(event) => {
               onText(event.target.value);
+              setTyped(event.target.value !== "");
               keys.show();
             }}
-            onClick={keys.show}
-            onBlur={keys.hide}
+            onFocus={() => {
+              isFirstPress.current = true;
+              // What is wrong with the field is read before another name is looked for.
+              if (problem === undefined) keys.show();
+            }}
+            onClick={(event) => {
+              keys.show();
+              // The next name takes the place of the one that stands there; a second press sets the caret.
+              if (isFirstPress.current && !isTyped) event.currentTarget.select();
+              isFirstPress.current = false;
+            }}
+            onBlur={() => {
+              keys.hide();
+              setTyped(false);
+            }}
             onKeyDown={keys.onKeyDown}
             className={classes(fieldStyles["input"], fieldStyles["between"])}
           />

@@ -1,8 +1,8 @@
-import { useId } from "react";
+import { type ReactNode, useId } from "react";
 import styles from "./ProgressBar.module.css";
 
 export interface ProgressBarProps {
-  readonly label: string;
+  readonly label: ReactNode;
   /** Share done, 0 to 1; outside that range the bar is full or empty, the text says the rest. */
   readonly share: number;
   /** The same in words: "0.42 of 0.60 s done". */

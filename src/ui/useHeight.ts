@@ -1,7 +1,8 @@
 import { type RefCallback, useCallback } from "react";
 
 /**
- * Keeps the height of an element in a custom property of the page, so that what lies under it can leave room.
+ * Keeps the height of an element in a custom property of the page, so that what lies under it can leave room. One that
+ * stands beside the page says so in its style by "--is-beside: 1" and covers nothing.
  * @param property "--entry-height"
  */
 export function useHeight(property: string): RefCallback<HTMLElement> {
@@ -9,9 +10,12 @@ export function useHeight(property: string): RefCallback<HTMLElement> {
     (element) => {
       if (element === null || typeof ResizeObserver === "undefined") return;
       const root = document.documentElement.style;
-      const isFixed = () => getComputedStyle(element).position === "fixed";
+      const covers = () => {
+        const style = getComputedStyle(element);
+        return style.position === "fixed" && style.getPropertyValue("--is-beside").trim() !== "1";
+      };
       const observer = new ResizeObserver(() => {
-        root.setProperty(property, isFixed() ? `${element.offsetHeight}px` : "0px");
+        root.setProperty(property, covers() ? `${element.offsetHeight}px` : "0px");
       });
       observer.observe(element);
       return () => {

@@ -1,4 +1,5 @@
 import { torqueOfCaution } from "#physics";
+import { asSentence, inWords } from "./counted.ts";
 
 /** Cautions in plain words; each stands where it belongs, and all together in Data. */
 export const cautions = {
@@ -8,3 +9,12 @@ export const cautions = {
   simulatorOnly:
     "Lap times here are for simulators. They say nothing about driving on a road or a real circuit: there local law, the circuit's rules and licensed instruction decide.",
 } as const;
+
+/**
+ * Asks for a break, once an hour.
+ * @example sayBreakDue(2) // "Two hours at the wheel: time for a break."
+ */
+export function sayBreakDue(hours: number): string {
+  const long = hours === 1 ? "An hour" : `${asSentence(inWords(hours))} hours`;
+  return `${long} at the wheel: time for a break.`;
+}

@@ -9,7 +9,7 @@ export {
 export { accountChangeReading, accountChangeTitle, mostMoved } from "./accountChange.ts";
 export { acrossReading, acrossTitle, acrossWords, sayAcross } from "./across.ts";
 export { asideThing, sayAsideCount } from "./aside.ts";
-export { cautions } from "./cautions.ts";
+export { cautions, sayBreakDue } from "./cautions.ts";
 export { type Certainty, certaintyOf } from "./certainty.ts";
 export { sayChance } from "./chance.ts";
 export { sayCleanShare, sayMistakeShare, sayNearTheBest, shareEnds } from "./cleanShare.ts";
@@ -79,10 +79,18 @@ export {
   sayTarget,
   sayTargetFigure,
   sayTargetValue,
+  sayWay,
   targetFigure,
 } from "./targets.ts";
 export { thirdsReading, thirdsTitle } from "./thirds.ts";
 export { sayScatterAsTime, sayToGo } from "./toGo.ts";
 export { sayLevel, sayUsual } from "./usualLap.ts";
-export { sayBestOfRun, sayCleanLaps, saySoFar, sayVerdict, type VerdictWords } from "./verdict.ts";
+export {
+  sayBestOfRun,
+  saySoFar,
+  sayVerdict,
+  sayVerdictAloud,
+  sayVerdictFigures,
+  type VerdictWords,
+} from "./verdict.ts";
 export { sayDriven, type WeekFinding, weekDays, weekFinding, weekNext, weekTitle } from "./weekSays.ts";

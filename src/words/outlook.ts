@@ -1,8 +1,9 @@
-import { type CalendarDate, formatLapTime, sayDate } from "#domain";
+import { type CalendarDate, formatLapTime } from "#domain";
 import type { LevelOutlook, LevelsOff } from "#stats";
 import { counted } from "./counted.ts";
+import { sayFarDate } from "./farDate.ts";
 
-/** When 2, 10 and 18 of 20 futures have reached a target; absent where they have not. */
+/** Days by which 2, 10 and 18 chances in 20 of reaching a target have come; absent where not within a year. */
 export interface ExpectedDates {
   readonly low: CalendarDate | undefined;
   readonly mid: CalendarDate | undefined;
@@ -10,24 +11,22 @@ export interface ExpectedDates {
 }
 
 /**
- * When a target is likely to be reached; of numbers that fall on one day the largest is told.
- * @param within how far was looked ahead, in words: "a year"
- * @example "2 of 20 futures reach it by Sun 1 Nov 2026, 10 by Thu 3 Dec 2026, fewer than 18 within a year"
+ * When a target is likely to be reached, from the day before which it is very unlikely to the one by which it is very
+ * likely; of those that fall on one day the surest is told.
+ * @example "very unlikely before Sun 6 Dec 2026, as likely as not by mid-January, not yet very likely within a year"
  */
-export function sayExpected({ low, mid, high }: ExpectedDates, within: string): string {
-  const steps = [
-    { futures: 2, day: low },
-    { futures: 10, day: mid },
-    { futures: 18, day: high },
+export function sayExpected({ low, mid, high }: ExpectedDates, today: CalendarDate): string {
+  if (low === undefined) return "very unlikely within a year";
+  const say = (day: CalendarDate) => sayFarDate(day, today);
+  const parts = [
+    low !== mid && low !== high && `very unlikely before ${say(low)}`,
+    mid === undefined
+      ? "less likely than not within a year"
+      : mid !== high && `as likely as not by ${say(mid)}`,
+    high !== undefined && `very likely by ${say(high)}`,
+    mid !== undefined && high === undefined && "not yet very likely within a year",
   ];
-  const reached = steps.filter(({ day }, i) => day !== undefined && day !== steps[i + 1]?.day);
-  const missing = steps.find(({ day }) => day === undefined);
-  if (reached.length === 0) return `Fewer than 2 of 20 futures reach it within ${within}`;
-  const [first = "", ...more] = reached.map(({ futures, day = "" }, i) =>
-    i === 0 ? `${futures} of 20 futures reach it by ${sayDate(day)}` : `${futures} by ${sayDate(day)}`,
-  );
-  const rest = missing === undefined ? [] : [`fewer than ${missing.futures} within ${within}`];
-  return [first, ...more, ...rest].join(", ");
+  return parts.filter((part) => part !== false).join(", ");
 }
 
 /** What the two forecast bands mean, for the chart. */

@@ -14,7 +14,7 @@ export interface KnownAtSetting {
   readonly sessionBests?: { readonly low: number; readonly high: number } | undefined;
   /** What may be set without a question, ms, where a forecast is made: a time at it or above raises no question but its own. */
   readonly hardest?: number | undefined;
-  /** Whether a harder one is known to be reached by fewer than 1 in 20 futures within a year. */
+  /** Whether a harder one is known to have fewer than 1 chance in 20 within a year. */
   readonly isByYear?: boolean | undefined;
 }
 
@@ -27,7 +27,7 @@ type Draft = Pick<Target, "kind" | "laps" | "value" | "by">;
 
 /**
  * Questions about a target that may be a slip: a date gone by, a figure reached already, one out of reach of all that
- * was driven, one that fewer than 1 in 20 futures reach within a year. A question is never a refusal.
+ * was driven, one with fewer than 1 chance in 20 within a year. A question is never a refusal.
  * @returns none for a target that raises no question
  * @example "1:20.000 is 3.70 s under your PB, and your sessions' bests lie within 1.20 s of each other: is it meant?"
  */
@@ -64,7 +64,7 @@ function isLapTime({ kind }: Draft): boolean {
 
 function outOfReach(target: Draft, known: KnownAtSetting): string | undefined {
   if (known.isByYear !== true || !isLapTime(target) || isAllowed(target, known)) return undefined;
-  return `Fewer than 1 in 20 futures reach ${sayTargetValue(target.kind, target.value)} within a year: is it meant?`;
+  return `${sayTargetValue(target.kind, target.value)} has fewer than 1 chance in 20 within a year: is it meant?`;
 }
 
 function fasterThanBest(target: Draft, { best }: KnownAtSetting): string | undefined {

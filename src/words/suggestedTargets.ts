@@ -1,18 +1,16 @@
 import type { ForecastKind, SuggestedTarget, SuggestedTargets } from "#stats";
+import { sayChance } from "./chance.ts";
 import { targetFigure } from "./targets.ts";
 
-const FUTURES = 20;
-
-/** How many futures reach it; a usual lap in one session, which the target itself does not count as reached. */
-function futuresOf({ chance }: SuggestedTarget, kind: ForecastKind, isFirst: boolean): string {
-  const futures = `${Math.round(chance * FUTURES)} of ${FUTURES}`;
-  if (!isFirst) return `(${futures})`;
-  return `(${kind === "median" ? "reached in one session" : "reached"} in ${futures} futures)`;
+/** Its chance; that of a usual lap is of one session, which the target itself does not count as reached. */
+function chanceOf({ chance }: SuggestedTarget, kind: ForecastKind, isFirst: boolean): string {
+  const told = sayChance(chance);
+  return `(${isFirst && kind === "median" ? `${told} that one session reaches it` : told})`;
 }
 
 /**
  * One line about targets worth setting, in parts: words, and the targets where their times stand in it.
- * @example ["A fair target by that date:", fair, "(reached in 10 of 20 futures); a stretch:", stretch, "(4 of 20)."]
+ * @example ["A fair target by that date:", fair, "(10 chances in 20); a stretch:", stretch, "(4 chances in 20)."]
  */
 export function suggestionParts(
   { fair, stretch }: Pick<SuggestedTargets, "fair" | "stretch">,
@@ -21,17 +19,17 @@ export function suggestionParts(
   if (fair !== undefined) {
     const first = ["A fair target by that date:", fair];
     return stretch === undefined || stretch.ms === fair.ms
-      ? [...first, `${futuresOf(fair, kind, true)}.`]
+      ? [...first, `${chanceOf(fair, kind, true)}.`]
       : [
           ...first,
-          `${futuresOf(fair, kind, true)}; a stretch:`,
+          `${chanceOf(fair, kind, true)}; a stretch:`,
           stretch,
-          `${futuresOf(stretch, kind, false)}.`,
+          `${chanceOf(stretch, kind, false)}.`,
         ];
   }
-  const most = stretch === undefined ? 4 : 10;
-  const bound = `At most ${most} of ${FUTURES} futures bring a faster ${targetFigure({ kind })} by that date than you have driven.`;
+  const most = sayChance(stretch === undefined ? 0.2 : 0.5);
+  const bound = `A ${targetFigure({ kind })} faster than any you have driven has at most ${most} by that date.`;
   return stretch === undefined
     ? [bound]
-    : [`${bound} A stretch:`, stretch, `${futuresOf(stretch, kind, true)}.`];
+    : [`${bound} A stretch:`, stretch, `${chanceOf(stretch, kind, true)}.`];
 }

@@ -75,6 +75,21 @@ export function sayTarget(target: Pick<Target, "kind" | "laps" | "value" | "by">
 }
 
 /**
+ * The way to a target in words, for those who do not see its picture.
+ * @example sayWay({ kind: "best", start: 84_245, setOn: "2026-10-20", value: 83_300, by: "2026-12-13" }, { value: 83_744, decimals: 3 })
+ * // "The way from 1:24.245 on Tue 20 Oct 2026 to 1:23.744 now; wanted 1:23.300 by Sun 13 Dec 2026"
+ */
+export function sayWay(
+  { kind, start, setOn, value, by }: Pick<Target, "kind" | "start" | "setOn" | "value" | "by">,
+  now: TargetFigure | undefined,
+): string {
+  const from = start === undefined ? sayDate(setOn) : `${sayKnownFigure(kind, start)} on ${sayDate(setOn)}`;
+  const to = now === undefined ? "today" : `${sayTargetFigure(kind, now)} now`;
+  const until = by === undefined ? "" : ` by ${sayDate(by)}`;
+  return `The way from ${from} to ${to}; wanted ${sayTargetValue(kind, value)}${until}`;
+}
+
+/**
  * How far a target is reached. "Reached" only where it stands so: a level at the target is not very likely there yet.
  * @example "75 % of the way, 0.250 s to go"
  * @example "0.05 s beyond it, not very likely yet"

@@ -1,8 +1,10 @@
-import { formatDelta, leastForSpread } from "#domain";
+import { formatDelta, formatDifference, formatLapTime, leastForSpread } from "#domain";
 import type {
+  AgainstBest,
   AgainstUsual,
   CountedRun,
   JudgedRun,
+  KnownTime,
   LapsOfRun,
   RacedRun,
   RunReport,
@@ -11,6 +13,7 @@ import type {
 } from "#stats";
 import { hundredths } from "./amount.ts";
 import { asSentence, counted, inWords, listed } from "./counted.ts";
+import type { RunFigure } from "./runFigures.ts";
 import { sayRun } from "./runSays.ts";
 import { sayLevel, sayUsual } from "./usualLap.ts";
 
@@ -151,17 +154,15 @@ function lapsToGo({ pace }: LapsOfRun): string {
   return `${asSentence(inWords(more))} more clean ${more === 1 ? "lap" : "laps"} for a verdict.`;
 }
 
-const DISTANCE_DECIMALS = 2;
-
-/** To the hundredth, as a level is known, or as far as the laps are: "−0.31 s". */
-function sayDistance({ ms, decimals }: AgainstUsual): string {
-  return `${formatDelta(ms, Math.min(DISTANCE_DECIMALS, decimals))} s`;
+/** As far as both are known: to the hundredth where a level is one of them. "−0.31 s" */
+function sayDistance({ ms, decimals, referenceDecimals }: AgainstUsual): string {
+  return `${formatDelta(ms, Math.min(decimals, referenceDecimals))} s`;
 }
 
-function aboutReference({ from, referenceMs, decimals }: AgainstUsual): string {
+function aboutReference({ from, referenceMs, referenceDecimals }: AgainstUsual): string {
   return from === "level"
     ? `to your level, ${sayLevel(referenceMs)}`
-    : `to tonight's laps before, ${sayUsual(referenceMs, decimals)}`;
+    : `to tonight's laps before, ${sayUsual(referenceMs, referenceDecimals)}`;
 }
 
 function whyJudged(verdict: JudgedRun, against: AgainstUsual): string {
@@ -192,4 +193,30 @@ function whyNoSpread(reason: Extract<AgainstUsual["spread"], { readonly known: f
   const what =
     of === "session" ? `${inWords(needs)} earlier sessions` : `${inWords(needs)} runs of earlier sessions`;
   return `Faster or slower can be told after ${what} with ${leastForSpread} clean laps: ${has} so far.`;
+}
+
+/**
+ * The verdict as it is read out once.
+ * @example "Run 3: faster, −0.31 s to your level, 1:24.37. Very likely more than chance: …"
+ */
+export function sayVerdictAloud(number: number, { word, figure, about, sentence }: VerdictWords): string {
+  return `Run ${number}: ${word}, ${[figure, about].filter(Boolean).join(" ")}. ${sentence}`;
+}
+
+/** Usual and best lap of a run, the way to the PB, and how many of its laps are clean: smaller, under the verdict. */
+export function sayVerdictFigures(report: RunReport, run?: LapsOfRun): readonly RunFigure[] {
+  const { usual, usualDecimals, best, againstBest } = report;
+  const all: (RunFigure | undefined)[] = [
+    usual.known ? figureOf("usual", sayUsual(usual.value, usualDecimals)) : undefined,
+    best.known ? figureOf("best", formatLapTime(best.value.ms, best.value.decimals)) : undefined,
+    best.known && againstBest.known ? figureOf("to PB", toBest(best.value, againstBest.value)) : undefined,
+    run === undefined || run.laps === 0 ? undefined : figureOf("clean", sayCleanLaps(run)),
+  ];
+  return all.filter((figure) => figure !== undefined);
+}
+
+const figureOf = (label: string, value: string): RunFigure => ({ label, value, detail: undefined });
+
+function toBest(best: KnownTime, { pbMs, pbDecimals }: AgainstBest): string {
+  return formatDifference({ ms: pbMs, decimals: pbDecimals }, best);
 }

@@ -48,11 +48,12 @@ export const rooms: Readonly<Record<string, Room>> = {
 };
 
 /**
- * The imports that go past a face. The demo logbook leaves `src`, fetched when asked for; the rescue takes files one by one,
+ * The imports that go past a face. The demo leaves `src`: its logbook, fetched when asked for, and its picture; the rescue takes files one by one,
  * because a face would bring along what may be failing.
  */
 export const exceptions: readonly { readonly file: string; readonly specifier: string }[] = [
   { file: "state/demoAddress.ts", specifier: "../../demo-data/demo-logbook.json?url" },
+  { file: "screens/log/start/DemoPicture.tsx", specifier: "../../../../demo-data/picture.json" },
   { file: "app/rescueWorker.ts", specifier: "../db/rawRows.ts" },
   { file: "app/rescueWorker.ts", specifier: "../files/backup.ts" },
   { file: "app/rescueWorker.ts", specifier: "../files/fileName.ts" },

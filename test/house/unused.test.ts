@@ -9,7 +9,7 @@ const kept: Readonly<Record<string, string>> = {
   "figures that wait for the screens of rig, corners and races":
     "apexTimes fuelNeeded pairOrder pixelsPerDegree rigTestReport rimForce sectorSplit sharpPixelsPerDegree spreadOfRunDifferences",
   "figures and words of forecasts and levels that wait for their screens":
-    "forecastRecord personalBestReading sayDifference sayFarDate sayForecastRecord sayMistakeShare sayScatter",
+    "forecastRecord personalBestReading sayDifference sayForecastRecord sayMistakeShare sayScatter",
   "reads and writes that wait for the screens of rig, corners, targets and garage":
     "addCornerReview addForecast addRigTest cornerReviewsOfCombo deleteCornerReview deletePage deleteRigTest editCornerReview editRigTest endRun forecastsOfTarget renameCar renameLayout renameTrack runsOfCombo scoreForecast",
   "the way round the worker and into the store, by which tests ask and look":

@@ -112,7 +112,7 @@ test("by keyboard: the table is sorted, a combo opened, and back leads to all co
 test("by keyboard: a lap is searched for and stands focused on its session's page", async ({ page }) => {
   await inDemo(page, "#/review/search");
   await page.getByLabel("Words").focus();
-  await page.keyboard.type("gt trainer");
+  await page.keyboard.type("endurance trainer");
   await page.getByLabel("Remark").selectOption("off");
   await page.getByLabel("Words").press("Enter");
   await expect(page.getByText("2 sessions and 3 laps found.")).toBeVisible();

@@ -3,7 +3,7 @@ import { expect } from "@playwright/test";
 import { entryField, lapTime, nextLap, pauseToRead, reading } from "./journeys.ts";
 
 const names: Readonly<Record<string, string>> = { ":": "colon", ".": "point" };
-const seldom = ["contact", "slow zone", "out lap", "in lap"];
+const seldom = ["traffic", "contact", "slow zone", "out lap", "in lap"];
 
 /** One thumb on a phone: taps only, and counts them. The phone's own keyboard serves for names and notes. */
 export class Hand {

@@ -135,7 +135,7 @@ export async function endSession(page: Page, note = ""): Promise<void> {
   const dialog = page.getByRole("dialog", { name: "End the session" });
   await dialog.getByRole("textbox").fill(note);
   await dialog.getByRole("button", { name: "End the session" }).click();
-  await expect(page.getByRole("button", { name: "Go on with this session" })).toBeVisible();
+  await expect(page.getByRole("button", { name: /^Go on with (run|this)/ })).toBeVisible();
 }
 
 /** A figure of "What run n says", as it stands there. */

@@ -3,7 +3,7 @@ import userEvent from "@testing-library/user-event";
 import type { ReactNode } from "react";
 import { vi } from "vitest";
 import type { Logbook } from "#db";
-import { askHere, LogbookProvider, openAtStart, type Surroundings, sendHere } from "#live";
+import { type Ask, askHere, LogbookProvider, openAtStart, type Surroundings, sendHere } from "#live";
 import { useDevice } from "#state/device.ts";
 import { Notices } from "../../src/app/Notices.tsx";
 import type { fixedClock } from "./fixedClock.ts";
@@ -28,12 +28,14 @@ export interface Rendered {
 /**
  * Draws a screen at an address, as the driver would reach it, over a fresh browser holding one logbook, "My logbook".
  * @param fill writes into that logbook before the screen is drawn
+ * @param ask what answers its questions for figures
  */
 export async function renderAt(
   hash: string,
   screen: ReactNode,
   fill: (book: Logbook) => Promise<unknown> = async () => undefined,
   at = Date.UTC(2026, 10, 25, 18),
+  ask: Ask = askHere,
 ): Promise<Rendered> {
   // Before the logbook is filled: a test may know only then where it wants to be.
   window.location.hash = hash;
@@ -46,7 +48,7 @@ export async function renderAt(
       <LogbookProvider
         opening={openAtStart(surroundings, useDevice.getState())}
         surroundings={surroundings}
-        ask={askHere}
+        ask={ask}
         sendOut={sendHere(surroundings)}
         waiting={<p>Opening</p>}
         sayFault={(fault) => <p role="alert">{fault.message}</p>}

@@ -86,7 +86,7 @@ export function typedLaps(lines: readonly string[], place: EntryContext): Stored
     now = { ...now, previousMs: lap.ms, previousDecimals: lap.decimals };
     return {
       ...lap,
-      source: sourceOf(reading, now.displayDecimals),
+      source: sourceOf(reading),
       ...(isOdd(reading) && { isOdd: true as const }),
     };
   });

@@ -1,7 +1,7 @@
 import { memo, type PointerEvent, useMemo } from "react";
 import { type Id, lapSigns, type StripLap } from "#domain";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
-import { sayLapTime, sayStrip, sayStripLap, sayStripThinned, sayUsual } from "#words";
+import { sayLapTime, sayLevel, sayStrip, sayStripLap, sayStripThinned, sayUsual } from "#words";
 import { spreadLabels } from "../frame/spreadLabels.ts";
 import { textWidth, useRoom } from "../frame/useRoom.ts";
 import { nearestAt, useWalk } from "../frame/useWalk.ts";
@@ -32,18 +32,18 @@ export const LapStrip = memo(function LapStrip({ size, ...props }: LapStripProps
 type OneSizeProps = Omit<LapStripProps, "size">;
 
 const none: StripLines = {};
-const small = { width: 96, height: 24 } as const;
+const smallWidth = 96;
 
 function SmallStrip({ laps, lines = none, scale, name }: OneSizeProps) {
   const drawing = useMemo(
-    () => layStrip({ laps, lines, scale, size: "small", ...small }),
+    () => layStrip({ laps, lines, scale, size: "small", width: smallWidth }),
     [laps, lines, scale],
   );
   return (
     <svg
       role="img"
       aria-label={sayStrip(name, laps, drawing.places.length)}
-      viewBox={`0 0 ${small.width} ${small.height}`}
+      viewBox={`0 0 ${smallWidth} ${drawing.height}`}
       className={styles["small"]}
     >
       <Drawn drawing={drawing} />
@@ -58,15 +58,14 @@ function FullStrip({ laps, lines = none, scale, name, onOpen }: OneSizeProps) {
   const { box, square, room } = useRoom();
   const { width, em } = room;
   const isNarrow = width < narrowBelow * em;
-  const height = isNarrow ? 92 : 120;
   const labels = useMemo(() => labelsOf(lines, isNarrow), [lines, isNarrow]);
   const gutter =
     labels.size === 0 ? 0 : Math.max(...[...labels.values()].map((text) => textWidth(text, em))) + 8;
   const drawing = useMemo(
-    () => layStrip({ laps, lines, scale, size: "full", width: width - gutter, height }),
-    [laps, lines, scale, width, gutter, height],
+    () => layStrip({ laps, lines, scale, size: isNarrow ? "narrow" : "full", width: width - gutter }),
+    [laps, lines, scale, isNarrow, width, gutter],
   );
-  const { places } = drawing;
+  const { places, height } = drawing;
   const points = useMemo(
     () => places.map(({ lap, x }) => ({ x, y: 0, text: sayStripLap(lap), id: lap.id })),
     [places],
@@ -127,15 +126,16 @@ const leastReach = 24;
 
 const sayLine = {
   usual: ({ ms, decimals }: StripLine) => sayUsual(ms, decimals),
+  level: ({ ms }: StripLine) => sayLevel(ms),
   pb: ({ ms, decimals = 3 }: StripLine) => sayLapTime(ms, decimals),
   target: ({ ms, decimals = 3 }: StripLine) => sayLapTime(ms, decimals),
 } as const;
 
-const lineNames = { usual: "usual", pb: lapSigns.pb, target: "target" } as const;
+const lineNames = { usual: "usual", level: "level", pb: lapSigns.pb, target: "target" } as const;
 
 function labelsOf(lines: StripLines, isNarrow: boolean): Map<keyof StripLines, string> {
   return new Map(
-    (["usual", "pb", "target"] as const).flatMap((key) => {
+    (["usual", "level", "pb", "target"] as const).flatMap((key) => {
       const line = lines[key];
       if (line === undefined) return [];
       return [[key, isNarrow ? lineNames[key] : `${lineNames[key]} ${sayLine[key](line)}`] as const];

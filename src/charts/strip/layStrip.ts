@@ -3,10 +3,11 @@ import { thinPoints } from "../frame/thinPoints.ts";
 import { farMark, lapMark, type MarkPiece } from "./lapMarks.ts";
 import { type StripLines, type StripScale, stripScale } from "./stripScale.ts";
 
-/** The two sizes of a strip. Everything in it is px. */
+/** The sizes of a strip: across a desk, across a phone, in a row. Everything in it is px. */
 const sizes = {
-  full: { radius: 4.5, side: 8, edge: 14, plot: 28, foot: 20, footEdge: 12, leastStep: 3 },
-  small: { radius: 2, side: 1, edge: 4.5, plot: 8, foot: 3, footEdge: 4, leastStep: 2 },
+  full: { height: 120, radius: 4.5, side: 8, edge: 14, plot: 28, foot: 20, footEdge: 12, leastStep: 3 },
+  narrow: { height: 76, radius: 4, side: 6, edge: 11, plot: 22, foot: 16, footEdge: 10, leastStep: 3 },
+  small: { height: 24, radius: 2, side: 1, edge: 4.5, plot: 8, foot: 3, footEdge: 4, leastStep: 2 },
 } as const;
 
 export type StripSize = keyof typeof sizes;
@@ -36,6 +37,8 @@ export interface StripDrawing {
   /** Pieces of one ink and kind are one path, so that a strip of many laps costs no more than one of few. */
   readonly paths: readonly MarkPiece[];
   readonly lines: readonly DrawnLine[];
+  readonly height: number;
+  /** Ends of the lines across. */
   readonly left: number;
   readonly right: number;
   /** Distance between two laps, px. */
@@ -49,7 +52,6 @@ interface StripToLay {
   readonly scale: StripScale | undefined;
   readonly size: StripSize;
   readonly width: number;
-  readonly height: number;
 }
 
 /**
@@ -57,8 +59,8 @@ interface StripToLay {
  * the scale stands at the edge under a sign; a lap without a time stands there by itself. More laps than there is room for
  * are thinned to those that keep the shape.
  */
-export function layStrip({ laps, lines, scale, size, width, height }: StripToLay): StripDrawing {
-  const { radius, side, edge, plot, foot, footEdge, leastStep } = sizes[size];
+export function layStrip({ laps, lines, scale, size, width }: StripToLay): StripDrawing {
+  const { height, radius, side, edge, plot, foot, footEdge, leastStep } = sizes[size];
   const used = scale ?? stripScale(laps, lines);
   const [left, right] = [side, Math.max(side, width - side)];
   const y = (ms: number) => {
@@ -100,13 +102,14 @@ export function layStrip({ laps, lines, scale, size, width, height }: StripToLay
       const far = beyond(ms);
       return [{ of, y: far === "up" ? edge : far === "down" ? height - footEdge : y(ms), beyond: far }];
     }),
+    height,
     left,
     right,
     step,
   };
 }
 
-const lineKeys = ["usual", "pb", "target"] as const;
+const lineKeys = ["usual", "level", "pb", "target"] as const;
 
 /** How much room the gaps between runs take before each lap. */
 function gapsBefore(runs: readonly number[]): number[] {

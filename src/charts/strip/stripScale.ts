@@ -16,6 +16,8 @@ export interface StripLine {
 export interface StripLines {
   readonly pb?: StripLine | undefined;
   readonly usual?: StripLine | undefined;
+  /** What is usual over weeks: in the verdict of a run, whose own usual lap is what is judged. */
+  readonly level?: StripLine | undefined;
   readonly target?: StripLine | undefined;
 }
 
@@ -37,7 +39,9 @@ const leastShare = 0.004;
 export function stripScale(laps: readonly StripLap[], lines: StripLines = {}): StripScale | undefined {
   const timed = laps.filter((lap) => lap.ms !== undefined);
   const clean = timed.filter((lap) => !isSpoilt(lap));
-  const shown = [lines.pb?.ms, lines.usual?.ms, lines.target?.ms].filter((ms) => ms !== undefined);
+  const shown = [lines.pb?.ms, lines.usual?.ms, lines.level?.ms, lines.target?.ms].filter(
+    (ms) => ms !== undefined,
+  );
   const sorted = (clean.length > 0 ? clean : timed).map(({ ms }) => ms as number).sort((a, b) => a - b);
   if (sorted.length === 0) return shown.length === 0 ? undefined : widened(shown);
   const middle = at(sorted, 0.5);

@@ -26,6 +26,9 @@ export interface NewCombo {
   readonly sectors?: number;
 }
 
+/** A combo that is there, or one by the names that mean it, made with the rest of the write where it is new. */
+export type AskedCombo = { readonly comboId: Id } | { readonly combo: NewCombo };
+
 /** Rows of a small table that are not deleted. */
 export async function liveRows<T extends TableName>(writer: Writer, table: T): Promise<Tables[T][]> {
   const rows: Tables[T][] = await writer.transaction.table(table).toArray();
@@ -52,6 +55,13 @@ export async function comboNamed(
   const known = (await liveRows(writer, "combos")).find(isSame);
   const { id: comboId } = known ?? (await writer.add("combos", { carId, layoutId }));
   return { comboId, isNew: known === undefined };
+}
+
+/** The id of a combo that is asked for; one by its names is made where it is new. */
+export async function comboAsked(writer: Writer, asked: AskedCombo): Promise<Id> {
+  return "comboId" in asked
+    ? (await writer.get("combos", asked.comboId)).id
+    : (await comboNamed(writer, asked.combo)).comboId;
 }
 
 async function carOrTrack(writer: Writer, table: "cars" | "tracks", named: Named): Promise<Id> {

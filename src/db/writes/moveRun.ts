@@ -1,6 +1,7 @@
 import type { Id, Session } from "#domain";
 import type { Logbook } from "../logbook.ts";
 import type { Change } from "./change.ts";
+import { type AskedCombo, comboAsked } from "./combos.ts";
 import { runsOf } from "./rowsOf.ts";
 import { runInWords } from "./runInWords.ts";
 import { sessionLike } from "./sessionLike.ts";
@@ -19,15 +20,18 @@ export function moveRunToSession(
   });
 }
 
-/** Moves a run to another combo: into that combo's session of the same date, or into a new one made for it. */
+/**
+ * Moves a run to another combo, which is made where it is new: into that combo's session of the same date, or into a new
+ * one made for it.
+ */
 export function moveRunToCombo(
   book: Logbook,
-  { runId, comboId }: { readonly runId: Id; readonly comboId: Id },
+  { runId, ...to }: { readonly runId: Id } & AskedCombo,
 ): Promise<Change & { readonly sessionId: Id }> {
   return write(book, "Run not moved", async (writer) => {
     const run = await writer.get("runs", runId);
     const what = `${await runInWords(writer, run)} moved`;
-    await writer.get("combos", comboId);
+    const comboId = await comboAsked(writer, to);
     const from = await writer.get("sessions", run.sessionId);
     const { startedAt } = run;
     const session = await sessionLike(writer, from, { comboId, startedAt, endedAt: from.endedAt });

@@ -1,10 +1,11 @@
-import type { CalendarDate, Id } from "#domain";
+import type { CalendarDate, Id, Session } from "#domain";
 import type { Logbook } from "../logbook.ts";
 import type { Change } from "./change.ts";
-import { liveRows } from "./combos.ts";
+import { type AskedCombo, comboAsked, liveRows } from "./combos.ts";
+import { isInUse } from "./isInUse.ts";
 import { liveRunsOf } from "./rowsOf.ts";
 import { write } from "./write.ts";
-import { changeOf } from "./writer.ts";
+import { changeOf, type Writer } from "./writer.ts";
 
 export interface SessionDate {
   readonly sessionId: Id;
@@ -36,15 +37,38 @@ export function changeSessionDate(book: Logbook, { sessionId, ...to }: SessionDa
   });
 }
 
-/** Moves a session with its runs to another combo. */
+/**
+ * Moves a session with its runs to another combo, which is made where it is new. What was made for this session by its
+ * start, and is of no use to any other, goes: a name typed wrong would stand in every list for good.
+ */
 export function moveSessionToCombo(
   book: Logbook,
-  { sessionId, comboId }: { readonly sessionId: Id; readonly comboId: Id },
+  { sessionId, ...to }: { readonly sessionId: Id } & AskedCombo,
 ): Promise<Change> {
   return write(book, "Session not moved", async (writer) => {
-    await writer.get("combos", comboId);
+    const comboId = await comboAsked(writer, to);
+    const session = await writer.get("sessions", sessionId);
     await writer.patch("sessions", sessionId, { comboId });
     for (const run of await liveRunsOf(writer, sessionId)) await writer.patch("runs", run.id, { comboId });
+    await removeMadeWith(writer, session);
     return changeOf(writer, "Session moved to another combo");
   });
+}
+
+/** Removes combo, layout, track and car of a session that has left them, as far as they were made with it and for it alone. */
+async function removeMadeWith(writer: Writer, { comboId, createdAt }: Session): Promise<void> {
+  const removeUnused = async (table: "combos" | "layouts" | "tracks" | "cars", id: Id) => {
+    const row = await writer.find(table, id);
+    const isOfStart = row?.createdAt === createdAt && row.updatedAt === createdAt;
+    if (!isOfStart || row.deletedAt !== undefined || (await isInUse(writer, table, id))) return;
+    await writer.remove(table, id);
+  };
+  const combo = await writer.find("combos", comboId);
+  if (combo === undefined) return;
+  const layout = await writer.find("layouts", combo.layoutId);
+  await removeUnused("combos", comboId);
+  await removeUnused("cars", combo.carId);
+  if (layout === undefined) return;
+  await removeUnused("layouts", layout.id);
+  await removeUnused("tracks", layout.trackId);
 }

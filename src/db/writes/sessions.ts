@@ -3,7 +3,7 @@ import type { Id, Run, Session } from "#domain";
 import type { Logbook } from "../logbook.ts";
 import { overwrittenFields, type Patch } from "../patch.ts";
 import type { Change } from "./change.ts";
-import { comboNamed, type NewCombo } from "./combos.ts";
+import { type AskedCombo, comboAsked } from "./combos.ts";
 import { addRunAfter, endRuns, type RunSettings } from "./newRun.ts";
 import { liveRunsOf, runsOf } from "./rowsOf.ts";
 import type { Fields } from "./stamp.ts";
@@ -21,7 +21,7 @@ interface SessionFields
 }
 
 /** A session of a combo that is there, or of one by its names, made with it where it is new. */
-export type NewSession = SessionFields & ({ readonly comboId: Id } | { readonly combo: NewCombo });
+export type NewSession = SessionFields & AskedCombo;
 
 /**
  * Starts a session with its first run, and with its car, track and layout where they are new: one change, so that they go
@@ -52,12 +52,9 @@ export function startSession(
 
 /** The fields of a session with the id of its combo. */
 async function onCombo(writer: Writer, asked: NewSession): Promise<SessionFields & { readonly comboId: Id }> {
-  if ("comboId" in asked) {
-    await writer.get("combos", asked.comboId);
-    return asked;
-  }
-  const { combo, ...fields } = asked;
-  const { comboId } = await comboNamed(writer, combo);
+  const comboId = await comboAsked(writer, asked);
+  if ("comboId" in asked) return asked;
+  const { combo: _, ...fields } = asked;
   return { ...fields, comboId };
 }
 

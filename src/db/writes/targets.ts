@@ -18,6 +18,34 @@ export function editTarget(book: Logbook, edit: RowEdit<"targets">): Promise<Cha
   return editRow(book, "targets", "Target", edit);
 }
 
+/** Sets a target that was missed once more, with a new date, and puts the old one into the archive. */
+export function renewTarget(
+  book: Logbook,
+  renewal: {
+    /** The target that was missed, and the id of the one that takes its place. */
+    readonly id: Id;
+    readonly newId: Id;
+    readonly by: CalendarDate;
+    readonly setOn: CalendarDate;
+    /** The figure now, where it is known. */
+    readonly start?: number | undefined;
+  },
+): Promise<Change> {
+  const { id, newId, by, setOn, start } = renewal;
+  return write(book, "Target not set anew", async (writer) => {
+    const { comboId, kind, value, laps, process } = await writer.get("targets", id);
+    const fields = {
+      ...{ comboId, kind, value, by, setOn, setAt: writer.now },
+      ...(laps !== undefined && { laps }),
+      ...(process !== undefined && { process }),
+      ...(start !== undefined && { start }),
+    };
+    if ((await writer.find("targets", newId)) === undefined) await writer.add("targets", fields, newId);
+    await writer.patch("targets", id, { archivedAt: writer.now });
+    return changeOf(writer, "Target set anew");
+  });
+}
+
 /** Archives a target, or takes it out of the archive. */
 export function archiveTarget(
   book: Logbook,

@@ -32,11 +32,29 @@ export function undoChange(book: Logbook, change: Change | Undone): Promise<Undo
     const laps = undoLaps(change.edits);
     // Children before parents, so that a session begun by this change is free to go once its run has gone.
     for (const edit of [...change.edits].reverse()) skipped.push(...(await undoEdit(writer, edit, laps)));
+    await keepOneOpenRun(writer, change.edits);
     const isDoneAgain = "of" in change && !change.isDoneAgain;
     const of = "of" in change ? change.of : change.what;
     const done = changeOf(writer, `${isDoneAgain ? "Done again" : "Undone"}: ${of}`);
     return { ...done, of, isDoneAgain, skipped: [...new Set(skipped)] };
   });
+}
+
+/** Where a run that the change began stays for the laps it has since, the run before it, which ended by it, stays ended. */
+async function keepOneOpenRun(writer: Writer, edits: readonly Edit[]): Promise<void> {
+  const runs = edits.filter(({ table }) => table === "runs");
+  const begun = await Promise.all(
+    runs.filter(({ before }) => before === undefined).map(({ id }) => writer.find("runs", id)),
+  );
+  const isOpen = (run: Run) => run.deletedAt === undefined && run.endedAt === undefined;
+  const stays = begun.filter((run) => run !== undefined).filter(isOpen);
+  for (const { id, before, after } of runs) {
+    const run = before && (await writer.find("runs", id));
+    const { endedAt } = (after ?? {}) as Partial<Run>;
+    if (!run || !isOpen(run) || endedAt === undefined) continue;
+    if (stays.some(({ sessionId }) => sessionId === run.sessionId))
+      await writer.patch("runs", id, { endedAt });
+  }
 }
 
 const words: Readonly<Record<TableName, string>> = {

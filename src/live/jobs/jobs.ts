@@ -1,7 +1,16 @@
 import type { ReadOnlyLogbook } from "#db";
 import type { Figure } from "#domain";
-import type { ComboLine, ComboReview, RigStep, RunBasis, SuggestedTargets, TargetOutlook } from "#stats";
+import type {
+  ComboLine,
+  ComboReview,
+  RigStep,
+  RunBasis,
+  SuggestedTargets,
+  TargetOutlook,
+  TargetWay,
+} from "#stats";
 import { type AcrossCombosDetails, runAcrossCombos } from "./acrossCombos.ts";
+import { type BestAndUsual, type BestAndUsualDetails, runBestAndUsual } from "./bestAndUsual.ts";
 import { type ComboReviewDetails, runComboReview } from "./comboReview.ts";
 import { runFreshen } from "./freshen.ts";
 import type { JobRun } from "./job.ts";
@@ -11,10 +20,12 @@ import { runSearch, type SearchDetails, type SearchResult } from "./search.ts";
 import { runStatement, type Statement, type StatementDetails } from "./statement.ts";
 import { runSuggestedTargets, type SuggestedTargetsDetails } from "./suggestedTargets.ts";
 import { runTargetOutlook, type TargetOutlookDetails } from "./targetOutlook.ts";
+import { runTargetWays, type TargetWaysDetails } from "./targetWays.ts";
 
 /** What each job is asked with and gives. */
 interface Jobs {
   readonly acrossCombos: { readonly details: AcrossCombosDetails; readonly result: ComboLine[] };
+  readonly bestAndUsual: { readonly details: BestAndUsualDetails; readonly result: BestAndUsual[] };
   readonly comboReview: { readonly details: ComboReviewDetails; readonly result: ComboReview };
   readonly freshen: { readonly details: null; readonly result: number };
   readonly rigSteps: { readonly details: RigStepsDetails; readonly result: RigStep[] };
@@ -29,6 +40,7 @@ interface Jobs {
     readonly details: TargetOutlookDetails;
     readonly result: Figure<TargetOutlook>;
   };
+  readonly targetWays: { readonly details: TargetWaysDetails; readonly result: TargetWay[] };
 }
 
 export type JobName = keyof Jobs;
@@ -37,6 +49,7 @@ export type JobResult<J extends JobName> = Jobs[J]["result"];
 
 const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } = {
   acrossCombos: runAcrossCombos,
+  bestAndUsual: runBestAndUsual,
   comboReview: runComboReview,
   freshen: runFreshen,
   rigSteps: runRigSteps,
@@ -45,6 +58,7 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   statement: runStatement,
   suggestedTargets: runSuggestedTargets,
   targetOutlook: runTargetOutlook,
+  targetWays: runTargetWays,
 };
 
 /** Works out the figures of a job, here. */

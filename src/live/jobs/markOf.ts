@@ -7,6 +7,7 @@ const ofCombo: JobMark<{ readonly comboId: Id }> = (book, { comboId }) => markOf
 
 const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   acrossCombos: markOfAllCombos,
+  bestAndUsual: markOfAllCombos,
   comboReview: ofCombo,
   freshen: () => Promise.resolve(""),
   rigSteps: markOfAllCombos,
@@ -15,6 +16,7 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   statement: markOfAllCombos,
   suggestedTargets: ofCombo,
   targetOutlook: ofCombo,
+  targetWays: ofCombo,
 };
 
 /**

@@ -12,6 +12,7 @@ const asOptions = <T extends string>(words: Readonly<Record<T, string>>) =>
   (Object.keys(words) as T[]).map((value) => ({ value, label: words[value] }));
 const themes = asOptions<Theme>({ system: "as the system", light: "light", dark: "dark" });
 const pads = asOptions({ auto: "on touch screens", shown: "shown", hidden: "hidden" });
+const digitWays = asOptions({ caught: "go to the entry line", left: "are let be" });
 const decimals = asOptions<"1" | "2" | "3">({ 1: "tenths", 2: "hundredths", 3: "thousandths" });
 const references = asOptions({ lap: "the lap before", pb: "the PB", target: "the target" });
 const settling = asOptions<"0" | "1" | "2" | "3">({ 0: "none", 1: "1", 2: "2", 3: "3" });
@@ -22,7 +23,7 @@ const hours = Array.from({ length: 24 }, (_, hour) => ({
 
 /** The driver's choices, each stored as it is made: some for this device, the others for the open logbook. */
 export function PreferencesPart() {
-  const { theme, pad, change, isStored } = useDevice();
+  const { theme, pad, digits, change, isStored } = useDevice();
   const chosen = useRows(preferences, []);
   const write = useWrite();
   const choose = (patch: Parameters<typeof setPreferences>[1]) =>
@@ -45,9 +46,16 @@ export function PreferencesPart() {
           onChange={(to) => change({ pad: to })}
           hint={
             isStored
-              ? "Theme and pad are for this device."
-              : "This browser lets the page keep no choices: theme and pad hold until it is closed."
+              ? "Theme, pad and digits are for this device."
+              : "This browser lets the page keep no choices: theme, pad and digits hold until it is closed."
           }
+        />
+        <Choice
+          size="between"
+          label="Digits typed outside any field on Log"
+          value={digits}
+          options={digitWays}
+          onChange={(to) => change({ digits: to })}
         />
         {chosen && <OfTheLogbook chosen={chosen} choose={choose} />}
       </div>

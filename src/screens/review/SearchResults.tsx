@@ -4,6 +4,8 @@ import { printAddress } from "#state/address.ts";
 import { Name } from "#ui/Name.tsx";
 import { RuledTable } from "#ui/RuledTable.tsx";
 import styles from "./Search.module.css";
+import { SessionStrip } from "./SessionStrip.tsx";
+import { useRunsOf } from "./useRunsOf.ts";
 
 const sessionColumns = [
   { key: "day", title: "session" },
@@ -12,6 +14,7 @@ const sessionColumns = [
 
 /** The sessions found, the newest first, each leading to its page. */
 export function FoundSessions({ sessions }: { readonly sessions: readonly FoundSession[] }) {
+  const runs = useRunsOf(sessions.map(({ sessionId }) => sessionId));
   return (
     <RuledTable
       caption="Sessions found, newest first"
@@ -21,7 +24,10 @@ export function FoundSessions({ sessions }: { readonly sessions: readonly FoundS
         cells: {
           day: (
             <>
-              <a href={printAddress({ place: "log", sessionId })}>{sayDate(date)}</a>
+              <span className={styles["head"]}>
+                <a href={printAddress({ place: "log", sessionId })}>{sayDate(date)}</a>
+                <SessionStrip runs={runs?.get(sessionId)} name={sayDate(date)} />
+              </span>
               <span className={styles["detail"]}>
                 <Name>{comboName}</Name> · focus: {focus}
               </span>

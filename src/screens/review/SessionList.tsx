@@ -1,5 +1,5 @@
-import { useState } from "react";
-import { type Id, type Session, sayDate } from "#domain";
+import { type ReactNode, useState } from "react";
+import { type Id, type Run, type Session, sayDate } from "#domain";
 import { useRows } from "#live";
 import { printAddress } from "#state/address.ts";
 import type { ComboReview, DatedBest, SessionPoint } from "#stats";
@@ -9,6 +9,8 @@ import { Part } from "#ui/Part.tsx";
 import { type Row, RuledTable } from "#ui/RuledTable.tsx";
 import { sayLapTime, sayUsual } from "#words";
 import styles from "./SessionList.module.css";
+import { SessionStrip } from "./SessionStrip.tsx";
+import { useRunsOf } from "./useRunsOf.ts";
 
 const step = 30;
 
@@ -31,7 +33,13 @@ export function SessionList({ review }: { readonly review: ComboReview }) {
     },
     [ids.join()],
   );
+  const runs = useRunsOf(ids);
   const bestIn = new Map(review.bests.map((best) => [best.sessionId, best]));
+  // As it stood when the next session began.
+  const pbAfter = (point: SessionPoint) => {
+    const next = review.points[review.points.indexOf(point) + 1]?.startedAt ?? Number.POSITIVE_INFINITY;
+    return review.bests.findLast(({ at }) => at < next);
+  };
   const left = review.points.length - shown.length;
   return (
     <div className={styles["list"]}>
@@ -41,7 +49,13 @@ export function SessionList({ review }: { readonly review: ComboReview }) {
           captionHidden
           columns={columns}
           rows={shown.map((point) =>
-            rowOf(point, sessions?.get(point.sessionId), bestIn.get(point.sessionId)),
+            rowOf({
+              point,
+              session: sessions?.get(point.sessionId),
+              runs: runs?.get(point.sessionId),
+              best: bestIn.get(point.sessionId),
+              pb: point.isPresentPage ? pbAfter(point) : undefined,
+            }),
           )}
         />
         {left > 0 && (
@@ -56,7 +70,16 @@ export function SessionList({ review }: { readonly review: ComboReview }) {
   );
 }
 
-function rowOf(point: SessionPoint, session: Session | undefined, best: DatedBest | undefined): Row {
+interface ListedSession {
+  readonly point: SessionPoint;
+  /** Both undefined while they are being read. */
+  readonly session: Session | undefined;
+  readonly runs: readonly Run[] | undefined;
+  readonly best: DatedBest | undefined;
+  readonly pb: DatedBest | undefined;
+}
+
+function rowOf({ point, session, runs, best, pb }: ListedSession): Row {
   const { sessionId, date, laps, median, medianDecimals, bestClean, isPresentPage } = point;
   return {
     id: sessionId,
@@ -68,6 +91,13 @@ function rowOf(point: SessionPoint, session: Session | undefined, best: DatedBes
           date={sayDate(date)}
           words={wordsOf(session, best, isPresentPage)}
           note={session?.note ?? ""}
+          strip={
+            <SessionStrip
+              runs={runs}
+              lines={{ pb, usual: median === undefined ? undefined : { ms: median } }}
+              name={sayDate(date)}
+            />
+          }
         />
       ),
       laps,
@@ -88,20 +118,24 @@ interface AboutProps {
   readonly date: string;
   readonly words: string;
   readonly note: string;
+  readonly strip: ReactNode;
 }
 
-function About({ sessionId, date, words, note }: AboutProps) {
+function About({ sessionId, date, words, note, strip }: AboutProps) {
   return (
-    <>
-      <a href={printAddress({ place: "log", sessionId })} className={styles["link"]}>
-        {date}
-      </a>
-      {words !== "" && <span className={styles["words"]}>{words}</span>}
-      {note !== "" && (
-        <span className={styles["note"]}>
-          <Name>{note}</Name>
-        </span>
-      )}
-    </>
+    <div className={styles["about"]}>
+      <div className={styles["said"]}>
+        <a href={printAddress({ place: "log", sessionId })} className={styles["link"]}>
+          {date}
+        </a>
+        {words !== "" && <span className={styles["words"]}>{words}</span>}
+        {note !== "" && (
+          <span className={styles["note"]}>
+            <Name>{note}</Name>
+          </span>
+        )}
+      </div>
+      {strip}
+    </div>
   );
 }

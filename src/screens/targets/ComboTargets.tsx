@@ -1,6 +1,6 @@
 import { inOrder, presentPage } from "#combo";
 import { pagesOfCombo } from "#db";
-import type { CalendarDate, Preferences, Target } from "#domain";
+import type { CalendarDate, Id, Preferences, Target } from "#domain";
 import { type DrivenCombo, useFigures, useRows, useSessionsInDoubt } from "#live";
 import { printAddress } from "#state/address.ts";
 import { Disclosure } from "#ui/Disclosure.tsx";
@@ -16,12 +16,17 @@ interface ComboTargetsProps {
   readonly today: CalendarDate;
   /** A target has gone from its place, and the focus with it. */
   readonly onGone: () => void;
+  /** The target that has just been set: it is scrolled to and has the focus. */
+  readonly fresh: Id | undefined;
+  readonly onFresh: (targetId: Id) => void;
 }
 
 /** The targets of one combo: those that hold, and folded away those in the archive. */
-export function ComboTargets({ combo, targets, preferences, today, onGone }: ComboTargetsProps) {
+export function ComboTargets(props: ComboTargetsProps) {
+  const { combo, targets, preferences, today, onGone, fresh, onFresh } = props;
   const pages = useRows((book) => pagesOfCombo(book, combo.id), [combo.id]);
   const { value: review, isRenewing } = useFigures("comboReview", { comboId: combo.id, period: {}, today });
+  const { value: ways } = useFigures("targetWays", { comboId: combo.id, today });
   const ahead = useSessionsInDoubt(today, combo.id);
   if (pages === undefined) return null;
   const page = presentPage(pages, today);
@@ -33,9 +38,12 @@ export function ComboTargets({ combo, targets, preferences, today, onGone }: Com
           target={target}
           combo={combo}
           state={review?.targets.find((state) => state.target.id === target.id)}
+          way={ways?.find(({ targetId }) => targetId === target.id)}
           preferences={preferences}
           today={today}
           onGone={onGone}
+          isFresh={target.id === fresh}
+          onRenewed={onFresh}
         />
       ))}
     </ul>
@@ -43,7 +51,7 @@ export function ComboTargets({ combo, targets, preferences, today, onGone }: Com
   const held = targets.filter(({ archivedAt }) => archivedAt === undefined);
   const archived = targets.filter(({ archivedAt }) => archivedAt !== undefined);
   return (
-    <section aria-label={combo.name} className={styles["combo"]}>
+    <section aria-label={combo.name} className={styles["combo"]} data-wide={held.length > 1}>
       <div className={styles["head"]}>
         <h2>
           <Name>{combo.name}</Name>
@@ -55,7 +63,7 @@ export function ComboTargets({ combo, targets, preferences, today, onGone }: Com
         </a>
       </div>
       <SessionsInDoubt sessions={ahead} today={today} />
-      {held.length === 0 ? <p className={styles["none"]}>No target holds for this combo.</p> : rows(held)}
+      {held.length === 0 ? <p className={styles["none"]}>No active target.</p> : rows(held)}
       {archived.length > 0 && (
         <Disclosure
           title="Archive"

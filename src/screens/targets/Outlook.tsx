@@ -1,7 +1,9 @@
-import type { CalendarDate, Target } from "#domain";
-import { useFigures } from "#live";
+import { ChanceLine } from "#charts/way/ChanceLine.tsx";
+import type { CalendarDate, Figure } from "#domain";
 import type { ForecastKind, TargetOutlook } from "#stats";
+import { Disclosure } from "#ui/Disclosure.tsx";
 import {
+  counted,
   sayMilestones,
   sayNoForecast,
   sayTargetChance,
@@ -9,45 +11,64 @@ import {
   sayTargetRests,
   usualLapMeaning,
 } from "#words";
-import { FutureDots } from "./FutureDots.tsx";
 import styles from "./Outlook.module.css";
 
 interface OutlookProps {
-  readonly target: Target;
+  /** Undefined while it is worked out. */
+  readonly outlook: Figure<TargetOutlook> | undefined;
   readonly kind: ForecastKind;
+  readonly by: CalendarDate | undefined;
   readonly today: CalendarDate;
+  /** The figures when it was set and now. */
+  readonly figures: string;
 }
 
 /** Whether and when an open target is likely to be reached, or what is missing to say so. */
-export function Outlook({ target, kind, today }: OutlookProps) {
-  const { comboId, value, by } = target;
-  const { value: outlook } = useFigures("targetOutlook", { comboId, kind, value, by, today });
+export function Outlook({ outlook, kind, by, today, figures }: OutlookProps) {
   if (outlook === undefined) return <p className={styles["basis"]}>Working out the chance</p>;
-  if (!outlook.known) return <p className={styles["basis"]}>{sayNoForecast(outlook.reason)}</p>;
-  return <Found outlook={outlook.value} kind={kind} by={by} />;
-}
-
-interface FoundProps {
-  readonly outlook: TargetOutlook;
-  readonly kind: ForecastKind;
-  readonly by: CalendarDate | undefined;
-}
-
-function Found({ outlook, kind, by }: FoundProps) {
-  const { byDate } = outlook;
-  const steps = sayMilestones(outlook, kind);
+  if (!outlook.known)
+    return (
+      <>
+        <p className={styles["basis"]}>{sayNoForecast(outlook.reason)}</p>
+        <p className={styles["basis"]}>{figures}</p>
+      </>
+    );
+  const steps = sayMilestones(outlook.value, kind, today);
+  const { byDate, sessions } = outlook.value;
+  const ahead = byDate === undefined ? "" : `, ${byDate.sessions} more by then`;
   return (
     <div className={styles["outlook"]}>
-      {byDate !== undefined && by !== undefined && (
-        <>
-          <p className={styles["chance"]}>{sayTargetChance(byDate.chance, by)}</p>
-          <FutureDots chance={byDate.chance} />
-        </>
-      )}
-      <p>{sayTargetDates(outlook)}</p>
-      {kind === "median" && <p className={styles["basis"]}>{usualLapMeaning}</p>}
-      {steps !== undefined && <p>{steps}</p>}
-      <p className={styles["basis"]}>{sayTargetRests(outlook)}</p>
+      <ChanceShown outlook={outlook.value} by={by} today={today} />
+      <Disclosure
+        title="Steps, and what it rests on"
+        answer={`${counted(sessions, "session")}${ahead}`}
+        level={4}
+      >
+        <p>{figures}.</p>
+        {steps !== undefined && <p>{steps}</p>}
+        <p className={styles["basis"]}>{sayTargetRests(outlook.value)}</p>
+        {kind === "median" && <p className={styles["basis"]}>{usualLapMeaning}</p>}
+      </Disclosure>
     </div>
+  );
+}
+
+interface ChanceShownProps {
+  readonly outlook: TargetOutlook;
+  readonly by: CalendarDate | undefined;
+  readonly today: CalendarDate;
+}
+
+/** A chance in words, as dots on a line of time, and its likely days in words. */
+export function ChanceShown({ outlook, by, today }: ChanceShownProps) {
+  const { byDate, expected, likelyDays } = outlook;
+  return (
+    <>
+      {byDate !== undefined && by !== undefined && (
+        <p className={styles["chance"]}>{sayTargetChance(byDate.chance, by)}</p>
+      )}
+      <ChanceLine chance={{ today, likelyDays, expected, by: byDate === undefined ? undefined : by }} />
+      <p>{sayTargetDates(outlook, today)}</p>
+    </>
   );
 }

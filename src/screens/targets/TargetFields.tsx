@@ -2,11 +2,13 @@ import { type CalendarDate, formatLapTime, isCalendarDate } from "#domain";
 import type { DrivenCombo, Form } from "#live";
 import type { TargetFigure } from "#stats";
 import { Choice } from "#ui/Choice.tsx";
+import { Columns } from "#ui/Columns.tsx";
 import { Field } from "#ui/Field.tsx";
 import { Select } from "#ui/Select.tsx";
 import { sayTargetFigure } from "#words";
 import { Suggestions } from "./Suggestions.tsx";
 import styles from "./TargetForm.module.css";
+import { Trial } from "./Trial.tsx";
 import type { ReadTarget, TypedTarget } from "./typedTarget.ts";
 
 interface TargetFieldsProps {
@@ -31,34 +33,43 @@ const kinds = [
 export function TargetFields({ typed, set, field, read, now, combos, today }: TargetFieldsProps) {
   const { by } = typed;
   const isUnlike = read !== undefined && formatLapTime(read.value) !== typed.value.trim();
+  const tried = read &&
+    by >= today && { comboId: typed.comboId, kind: read.kind, value: read.value, by: read.by, today };
   return (
     <>
-      {combos.length > 0 && (
-        <Select
-          label="Combo"
-          options={combos.map(({ id, name }) => ({ value: id, label: name }))}
-          {...field("comboId")}
-        />
-      )}
-      <Choice label="Figure" size="between" options={kinds} {...field("kind")} />
-      <div className={styles["pair"]}>
-        <Field
-          label="Time to reach"
-          size="between"
-          inputMode="decimal"
-          {...field("value")}
-          hint={
-            <>
-              {isUnlike && <strong>{formatLapTime(read.value)} · </strong>}
-              {now === undefined
-                ? "as 1:23.456"
-                : `now ${sayTargetFigure(typed.kind, now)}; as 1:23.456, or its last digits`}
-            </>
-          }
-        />
-        <Field label="By" type="date" size="between" {...field("by")} />
-      </div>
-      {isCalendarDate(by) && by >= today && <Suggestions typed={{ ...typed, by }} set={set} today={today} />}
+      <Columns share={7}>
+        <div className={styles["form"]}>
+          {combos.length > 0 && (
+            <Select
+              label="Combo"
+              options={combos.map(({ id, name }) => ({ value: id, label: name }))}
+              {...field("comboId")}
+            />
+          )}
+          <Choice label="Figure" size="between" options={kinds} {...field("kind")} />
+          <div className={styles["pair"]}>
+            <Field
+              label="Time to reach"
+              size="between"
+              inputMode="decimal"
+              {...field("value")}
+              hint={
+                <>
+                  {isUnlike && <strong>{formatLapTime(read.value)} · </strong>}
+                  {now === undefined
+                    ? "Type it as 1:23.456"
+                    : `${typed.kind === "best" ? "Best" : "Usual lap"} so far ${sayTargetFigure(typed.kind, now)}. Type 1:23.456 or its last digits`}
+                </>
+              }
+            />
+            <Field label="By" type="date" size="between" {...field("by")} />
+          </div>
+          {isCalendarDate(by) && by >= today && (
+            <Suggestions typed={{ ...typed, by }} set={set} today={today} />
+          )}
+        </div>
+        <Trial tried={tried || undefined} />
+      </Columns>
       <Field
         label="One thing to do for it, if you like"
         size="between"

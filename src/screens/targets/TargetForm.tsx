@@ -4,6 +4,7 @@ import {
   addDays,
   type CalendarDate,
   formatLapTime,
+  type Id,
   isCalendarDate,
   type Preferences,
   type Target,
@@ -29,13 +30,15 @@ interface TargetFormProps {
   readonly preferences: Preferences;
   readonly today: CalendarDate;
   readonly onClose: () => void;
+  /** It is in the book. */
+  readonly onStored?: (targetId: Id, comboId: Id) => void;
 }
 
 const daysAhead = 28;
 
 /** Sets a target, or changes one. A silly one is questioned once, never refused. */
 export function TargetForm(props: TargetFormProps) {
-  const { editing, combos, target, preferences, today, onClose } = props;
+  const { editing, combos, target, preferences, today, onClose, onStored } = props;
   const { surroundings } = useLogbook();
   // One for as long as the form is open, so that pressing twice or trying again makes no second target.
   const [newId] = useState(() => surroundings.newId());
@@ -86,7 +89,10 @@ export function TargetForm(props: TargetFormProps) {
       });
     },
     isUndoOffered: true,
-    onStored: onClose,
+    onStored: () => {
+      onClose();
+      onStored?.(target?.id ?? newId, typed.comboId);
+    },
   });
 
   useEffect(() => {
@@ -94,49 +100,47 @@ export function TargetForm(props: TargetFormProps) {
   }, [editing.isFresh, box]);
 
   return (
-    <div className={styles["sheet"]}>
-      <Sheet>
-        <form
-          ref={box}
-          noValidate
-          aria-label={target === undefined ? "New target" : "Change the target"}
-          className={styles["form"]}
-          onSubmit={submit}
-          // A key held down is one press: it must not answer the question it raised.
-          onKeyDown={(event) => event.key === "Enter" && event.repeat && event.preventDefault()}
-        >
-          <TargetFields
-            typed={typed}
-            field={field}
-            set={set}
-            read={reading.ok ? reading.value : undefined}
-            now={now}
-            combos={target === undefined ? combos : []}
-            today={today}
-          />
-          <LiveRegion message={questions.join(" ")} />
-          {questions.length > 0 && (
-            <Notice>
-              {questions.map((question) => (
-                <p key={question}>{question}</p>
-              ))}
-            </Notice>
-          )}
-          <div className={styles["buttons"]}>
-            <Button type="submit" variant="primary" size="between" disabled={review === undefined}>
-              {questions.length > 0
-                ? "Set it all the same"
-                : target === undefined
-                  ? "Set target"
-                  : "Store changes"}
-            </Button>
-            <Button size="between" onClick={onClose}>
-              Cancel
-            </Button>
-          </div>
-        </form>
-      </Sheet>
-    </div>
+    <Sheet>
+      <form
+        ref={box}
+        noValidate
+        aria-label={target === undefined ? "New target" : "Change the target"}
+        className={styles["form"]}
+        onSubmit={submit}
+        // A key held down is one press: it must not answer the question it raised.
+        onKeyDown={(event) => event.key === "Enter" && event.repeat && event.preventDefault()}
+      >
+        <TargetFields
+          typed={typed}
+          field={field}
+          set={set}
+          read={reading.ok ? reading.value : undefined}
+          now={now}
+          combos={target === undefined ? combos : []}
+          today={today}
+        />
+        <LiveRegion message={questions.join(" ")} />
+        {questions.length > 0 && (
+          <Notice>
+            {questions.map((question) => (
+              <p key={question}>{question}</p>
+            ))}
+          </Notice>
+        )}
+        <div className={styles["buttons"]}>
+          <Button type="submit" variant="primary" size="between" disabled={review === undefined}>
+            {questions.length > 0
+              ? "Set it all the same"
+              : target === undefined
+                ? "Set target"
+                : "Store changes"}
+          </Button>
+          <Button size="between" onClick={onClose}>
+            Cancel
+          </Button>
+        </div>
+      </form>
+    </Sheet>
   );
 }
 

@@ -1,8 +1,9 @@
-import { useRef } from "react";
+import { useLayoutEffect, useRef } from "react";
+import { WayPicture } from "#charts/way/WayPicture.tsx";
 import { archiveTarget, deleteTarget } from "#db";
-import { type CalendarDate, type Preferences, sayDate, type Target } from "#domain";
-import { type DrivenCombo, useWrite } from "#live";
-import type { TargetState } from "#stats";
+import { type CalendarDate, type Id, type Preferences, sayDate, type Target } from "#domain";
+import { type DrivenCombo, useFigures, useWrite } from "#live";
+import type { ForecastKind, TargetState, TargetStep, TargetWay } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Name } from "#ui/Name.tsx";
@@ -15,9 +16,11 @@ import {
   sayTarget,
   sayTargetFigure,
   sayTargetValue,
+  sayWay,
   targetFigure,
 } from "#words";
 import { Outlook } from "./Outlook.tsx";
+import { RenewTarget } from "./RenewTarget.tsx";
 import { TargetForm } from "./TargetForm.tsx";
 import styles from "./TargetRow.module.css";
 import { isMeasured } from "./typedTarget.ts";
@@ -28,14 +31,21 @@ interface TargetRowProps {
   readonly combo: DrivenCombo;
   /** Undefined until it has been worked out. */
   readonly state: TargetState | undefined;
+  /** How its figure came along; undefined until it has been worked out, and where it has none. */
+  readonly way: TargetWay | undefined;
   readonly preferences: Preferences;
   readonly today: CalendarDate;
   /** It has gone from here: the focus goes on elsewhere. */
   readonly onGone: () => void;
+  /** It has just been set: it is scrolled to and has the focus. */
+  readonly isFresh: boolean;
+  /** Another one has been set in its place. */
+  readonly onRenewed: (targetId: Id) => void;
 }
 
 /** One target: what is wanted, how far it has come, and what can be done with it. */
-export function TargetRow({ target, combo, state, preferences, today, onGone }: TargetRowProps) {
+export function TargetRow(props: TargetRowProps) {
+  const { target, combo, state, way, preferences, today, onGone, isFresh, onRenewed } = props;
   const write = useWrite();
   const editing = useTypedTarget(`target ${target.id}`);
   const edit = useRef<HTMLButtonElement>(null);
@@ -43,6 +53,12 @@ export function TargetRow({ target, combo, state, preferences, today, onGone }: 
   const { id, kind, value, by, process, archivedAt } = target;
   const isArchived = archivedAt !== undefined;
   const name = sayTarget(target);
+  const heading = useRef<HTMLHeadingElement>(null);
+  useLayoutEffect(() => {
+    if (!isFresh) return;
+    heading.current?.scrollIntoView?.({ block: "center" });
+    heading.current?.focus({ preventScroll: true });
+  }, [isFresh]);
 
   const archive = async () => {
     const change = await write((book) => archiveTarget(book, { id, isArchived: !isArchived }), {
@@ -70,18 +86,21 @@ export function TargetRow({ target, combo, state, preferences, today, onGone }: 
     <li className={styles["row"]}>
       <HalfTyped of={editing.kept} />
       <div className={styles["head"]}>
-        <h3 className={styles["name"]}>
+        <h3 ref={heading} tabIndex={-1} className={styles["name"]}>
           {targetFigure(target)} <span className={styles["value"]}>{sayTargetValue(kind, value)}</span>
         </h3>
         {by !== undefined && <p className={styles["by"]}>by {sayDate(by)}</p>}
       </div>
       {state === undefined ? (
         <p className={styles["figures"]}>Working out how far it has come</p>
+      ) : state.standing.kind === "open" && isMeasured(kind) && !isArchived ? (
+        <OpenTarget target={target} kind={kind} state={state} way={way} today={today} />
       ) : (
-        <Progress target={target} state={state} />
-      )}
-      {state?.standing.kind === "open" && isMeasured(kind) && !isArchived && (
-        <Outlook target={target} kind={kind} today={today} />
+        <>
+          {!isArchived && <WayOf state={state} way={way} steps={[]} today={today} />}
+          <ProgressOf state={state} />
+          <p className={styles["figures"]}>{figuresOf(state).join(" · ")}</p>
+        </>
       )}
       {process !== undefined && (
         <p>
@@ -89,6 +108,9 @@ export function TargetRow({ target, combo, state, preferences, today, onGone }: 
         </p>
       )}
       <div className={styles["buttons"]}>
+        {state?.standing.kind === "missed" && !isArchived && (
+          <RenewTarget target={target} now={state.now?.value} today={today} onRenewed={onRenewed} />
+        )}
         {isMeasured(kind) && (
           <Button ref={edit} aria-label={`Edit: ${name}`} onClick={editing.open}>
             Edit
@@ -108,25 +130,76 @@ export function TargetRow({ target, combo, state, preferences, today, onGone }: 
   );
 }
 
-function Progress({ target, state }: { readonly target: Target; readonly state: TargetState }) {
-  const { kind, start, setOn } = target;
-  const { standing, now, progress } = state;
-  // What was driven after its date says nothing of a target that was missed.
-  const isMissed = standing.kind === "missed";
-  const figures = [
-    start !== undefined && `${sayKnownFigure(kind, start)} on ${sayDate(setOn)}, when it was set`,
-    now !== undefined && !isMissed && `${sayTargetFigure(kind, now)} now`,
-  ].filter((part) => part !== false);
+interface OpenTargetProps {
+  readonly target: Target;
+  readonly kind: ForecastKind;
+  readonly state: TargetState;
+  readonly way: TargetWay | undefined;
+  readonly today: CalendarDate;
+}
+
+/** A target still to be reached: its way as a picture, how far it has come, and its chance. */
+function OpenTarget({ target, kind, state, way, today }: OpenTargetProps) {
+  const { comboId, value, by } = target;
+  const { value: outlook } = useFigures("targetOutlook", { comboId, kind, value, by, today });
+  const steps = outlook?.known ? outlook.value.milestones : [];
   return (
     <>
-      <p className={styles["standing"]}>{sayStanding(state)}</p>
-      {progress.known && !isMissed ? (
-        <ProgressBar label={figures.join(" · ")} share={progress.value.progress} text={sayProgress(state)} />
-      ) : (
-        <p className={styles["figures"]}>
-          {[...figures, standing.kind === "open" && sayProgress(state)].filter(Boolean).join(" · ")}
-        </p>
-      )}
+      <WayOf state={state} way={way} steps={steps} today={today} />
+      <ProgressOf state={state} />
+      <Outlook outlook={outlook} kind={kind} by={by} today={today} figures={figuresOf(state).join(" · ")} />
     </>
   );
+}
+
+interface WayOfProps {
+  readonly state: TargetState;
+  readonly way: TargetWay | undefined;
+  readonly steps: readonly TargetStep[];
+  readonly today: CalendarDate;
+}
+
+function WayOf({ state: { target, standing, now }, way, steps, today }: WayOfProps) {
+  if (way === undefined) return null;
+  const { kind, value, by, setOn, start } = target;
+  const picture = {
+    ...{ value, by, setOn, start, today, steps },
+    points: way.points,
+    isStepped: kind === "best",
+  };
+  const last = way.points.at(-1);
+  const isNow = kind === "best" && standing.kind === "open";
+  const end = last
+    ? `${isNow ? "now " : ""}${sayTargetFigure(kind, last)}`
+    : start === undefined
+      ? ""
+      : sayKnownFigure(kind, start);
+  return <WayPicture way={picture} end={end} label={sayWay(target, now)} />;
+}
+
+/** How it stands, and how far it has come. */
+function ProgressOf({ state }: { readonly state: TargetState }) {
+  const { standing, progress } = state;
+  // What was driven after its date says nothing of a target that was missed.
+  if (progress.known && standing.kind !== "missed")
+    return (
+      <ProgressBar
+        label={<strong>{sayStanding(state)}</strong>}
+        share={progress.value.progress}
+        text={sayProgress(state)}
+      />
+    );
+  return (
+    <p>
+      <strong>{sayStanding(state)}</strong> {standing.kind === "open" && sayProgress(state)}
+    </p>
+  );
+}
+
+/** Its figure when it was set, and now. */
+function figuresOf({ target: { kind, start, setOn }, standing, now }: TargetState): readonly string[] {
+  return [
+    start !== undefined && `${sayKnownFigure(kind, start)} on ${sayDate(setOn)}, when it was set`,
+    now !== undefined && standing.kind !== "missed" && `${sayTargetFigure(kind, now)} now`,
+  ].filter((part) => part !== false);
 }

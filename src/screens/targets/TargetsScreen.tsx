@@ -1,8 +1,8 @@
-import { useRef } from "react";
+import { useRef, useState } from "react";
 import { preferences, targets } from "#db";
 import type { Id, Preferences, Target } from "#domain";
 import { type DrivenCombo, useCombos, useRows, useToday } from "#live";
-import { printAddress, useAddress } from "#state/address.ts";
+import { goTo, printAddress, useAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
@@ -38,6 +38,7 @@ function Targets({ combos, comboId, preferences: chosen, stored }: TargetsProps)
   const editing = useTypedTarget("target new");
   const opener = useRef<HTMLButtonElement>(null);
   const heading = useRef<HTMLHeadingElement>(null);
+  const [fresh, setFresh] = useState<Id>();
   const one = combos.find(({ id }) => id === comboId);
   const groups = combos
     .map((combo) => ({ combo, targets: stored.filter((target) => target.comboId === combo.id) }))
@@ -71,22 +72,28 @@ function Targets({ combos, comboId, preferences: chosen, stored }: TargetsProps)
             preferences={chosen}
             today={today}
             onClose={editing.close}
+            onStored={(targetId, ofCombo) => {
+              setFresh(targetId);
+              if (one !== undefined && one.id !== ofCombo) goTo({ place: "targets", comboId: ofCombo });
+            }}
           />
         </FaultBoundary>
       )}
-      {groups.map(({ combo, targets: some }) => (
-        <FaultBoundary key={combo.id} what={`The targets of ${combo.name}`}>
-          <ComboTargets
-            combo={combo}
-            targets={some}
-            preferences={chosen}
-            today={today}
-            onGone={() => heading.current?.focus({ preventScroll: true })}
-          />
-        </FaultBoundary>
-      ))}
-      {groups.some(({ targets: some }) => some.length > 0) && (
-        <div className={styles["meaning"]}>
+      <div className={styles["combos"]}>
+        {groups.map(({ combo, targets: some }) => (
+          <FaultBoundary key={combo.id} what={`The targets of ${combo.name}`}>
+            <ComboTargets
+              combo={combo}
+              targets={some}
+              preferences={chosen}
+              today={today}
+              onGone={() => heading.current?.focus({ preventScroll: true })}
+              fresh={fresh}
+              onFresh={setFresh}
+            />
+          </FaultBoundary>
+        ))}
+        {groups.some(({ targets: some }) => some.length > 0) && (
           <Disclosure
             title="How far can a chance be trusted?"
             answer="about right on the whole, too hopeful for those who no longer improve"
@@ -98,8 +105,8 @@ function Targets({ combos, comboId, preferences: chosen, stored }: TargetsProps)
               ))}
             </ul>
           </Disclosure>
-        </div>
-      )}
+        )}
+      </div>
       {groups.length === 0 && !editing.isOpen && <NoTargets hasCombo={first !== undefined} />}
     </div>
   );

@@ -15,7 +15,7 @@ export interface TargetFigure {
 
 /** No level is known to a thousandth: ms a step, and decimals. */
 const LEVEL_STEP = 10;
-const LEVEL_DECIMALS = 2;
+export const LEVEL_DECIMALS = 2;
 
 /** A level as it stands against a target: to the hundredth, so that what is left to go is what is shown to be left. */
 export function levelFigure(ms: number): TargetFigure {

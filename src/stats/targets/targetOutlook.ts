@@ -2,7 +2,9 @@ import { type CalendarDate, type Figure, known, unknown } from "#domain";
 import { figureForTarget } from "../combo/figureForTarget.ts";
 import { levelOfPage } from "../combo/pageLevel.ts";
 import { isMostlyAssumption } from "../level/levelModel.ts";
-import type { ExpectedSession } from "./expectedSession.ts";
+import { equallyLikely } from "./equallyLikely.ts";
+import { type ExpectedSession, expectedSession } from "./expectedSession.ts";
+import { firstReached } from "./firstReached.ts";
 import { daysUntil, forecastBasis, type PagePractice } from "./forecastBasis.ts";
 import { chanceOf } from "./forecastTarget.ts";
 import { type ForecastKind, futureFigures } from "./futureFigures.ts";
@@ -17,6 +19,13 @@ export interface OutlookInput extends PagePractice {
   readonly by?: CalendarDate | undefined;
 }
 
+/** A step on the way to a target. */
+export interface TargetStep {
+  readonly ms: number;
+  /** The day by which half of the futures have come there; undefined where not within a year. */
+  readonly by: CalendarDate | undefined;
+}
+
 /** Whether and when a target is likely to be reached. */
 export interface TargetOutlook {
   /** Chance by the date, and the sessions counted on until then; undefined without a date within a year. */
@@ -25,8 +34,10 @@ export interface TargetOutlook {
   readonly chanceWithinYear: number;
   /** Days by which 2, 10 and 18 of 20 futures have reached it; undefined where not within a year. */
   readonly expected: { readonly [E in keyof ExpectedSession]: CalendarDate | undefined };
-  /** Steps on the way, ms, the target last. */
-  readonly milestones: readonly number[];
+  /** Twenty equally likely days, the soonest first; undefined for those not within a year. */
+  readonly likelyDays: readonly (CalendarDate | undefined)[];
+  /** Steps on the way, the target last. */
+  readonly milestones: readonly TargetStep[];
   readonly rate: PracticeRate;
   /** Sessions it rests on. */
   readonly sessions: number;
@@ -37,6 +48,8 @@ export interface TargetOutlook {
 /** A step on the way is at least this long, and there are at most four: our own choice. */
 const LEAST_STEP_MS = 50;
 const MOST_STEPS = 4;
+/** The base that every chance is told with. */
+const TWENTY = 20;
 
 /**
  * Whether and when a target is likely to be reached with practice as often and as long as in the last six weeks: the
@@ -69,7 +82,11 @@ export function targetOutlook(input: OutlookInput): Figure<TargetOutlook> {
       mid: dayOf(within.expectedSession.mid),
       high: dayOf(within.expectedSession.high),
     },
-    milestones: stepsTo(input, figures.value),
+    likelyDays: equallyLikely(firstReached(figures.value, targetMs), TWENTY).map(dayOf),
+    milestones: stepsTo(input, figures.value).map((ms) => ({
+      ms,
+      by: dayOf(expectedSession(firstReached(figures.value, ms)).mid),
+    })),
     rate,
     sessions: history.length,
     isMostlyAssumption: isMostlyAssumption(history.length),

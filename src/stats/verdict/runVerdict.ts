@@ -11,8 +11,10 @@ import {
   standsApart,
 } from "#domain";
 import { median } from "#numbers";
+import { LEVEL_DECIMALS } from "../combo/figureForTarget.ts";
 import type { Choices } from "../laps/choices.ts";
 import type { PlacedLap } from "../laps/sessionLaps.ts";
+import { usualDecimals } from "../pace/usualDecimals.ts";
 import { type RunTimes, runTimes } from "../run/runTimes.ts";
 import { nextSetting } from "./nextSetting.ts";
 import { ONE_IN_TEN, type RunBasis, type RunScatters, type RunSpread } from "./runBasis.ts";
@@ -74,6 +76,8 @@ export interface AgainstUsual {
   /** The run's usual lap less the reference; below 0 faster. */
   readonly ms: number;
   readonly referenceMs: number;
+  /** Known decimals of the reference: two of a level. */
+  readonly referenceDecimals: number;
   /** The level as it was known when the session began, or the usual lap of tonight's runs before. */
   readonly from: "level" | "tonight";
   readonly usualMs: number;
@@ -179,11 +183,12 @@ function lapsBefore(runs: readonly Run[]): number {
   return runs.reduce((sum, run) => sum + (run.guest === undefined ? lapsDriven(run) : 0), 0);
 }
 
-type Reference = Pick<AgainstUsual, "referenceMs" | "from">;
+type Reference = Pick<AgainstUsual, "referenceMs" | "referenceDecimals" | "from">;
 
 /** The level for the run's surface, or the usual lap of the runs before it tonight that compare with it. */
 function referenceOf({ run, runsBefore, basis, tests, preferences }: RunVerdictInput): Reference | undefined {
-  if (basis.level.known) return { referenceMs: basis.level.value, from: "level" };
+  if (basis.level.known)
+    return { referenceMs: basis.level.value, referenceDecimals: LEVEL_DECIMALS, from: "level" };
   const alike = runsBefore.filter(
     (one) =>
       one.kind === "pace" &&
@@ -192,13 +197,14 @@ function referenceOf({ run, runsBefore, basis, tests, preferences }: RunVerdictI
       !isPartly(one) &&
       testOf(one, tests) === undefined,
   );
-  const times = alike.flatMap((one) => runTimes(one, preferences).counted.map(({ lap }) => lap.ms as number));
-  const referenceMs = median(times);
-  return referenceMs === undefined ? undefined : { referenceMs, from: "tonight" };
+  const laps = alike.flatMap((one) => runTimes(one, preferences).counted.map(({ lap }) => lap));
+  const referenceMs = median(laps.map(({ ms }) => ms as number));
+  if (referenceMs === undefined) return undefined;
+  return { referenceMs, referenceDecimals: usualDecimals(laps), from: "tonight" };
 }
 
 function againstUsual(
-  { usual, usualDecimals }: RunTimes,
+  { usual, usualDecimals: decimals }: RunTimes,
   reference: Reference,
   { spread }: RunBasis,
 ): AgainstUsual | undefined {
@@ -207,7 +213,7 @@ function againstUsual(
     ...reference,
     ms: usual.value - reference.referenceMs,
     usualMs: usual.value,
-    decimals: usualDecimals,
+    decimals,
     spread,
   };
 }

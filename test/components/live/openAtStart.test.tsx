@@ -13,6 +13,7 @@ import {
   openShelf,
   startSession,
 } from "#db";
+import { asideRow } from "#domain";
 import {
   type Asked,
   askHere,
@@ -130,6 +131,13 @@ it("a logbook that is empty although this device remembers sessions in it is los
     message: expect.stringContaining("The last backup was saved on Tue 3 Nov 2026."),
   });
   expect((await open({ logbook: name, markers: { other: marker(2) } })).name).toBe(name);
+});
+
+it("one whose only session was set aside a moment before the page was closed is not lost", async () => {
+  const { open, name, marker } = await aBrowser();
+  await open();
+  await putRaw(name, "aside", asideRow("sessions", { id: "s1" }, "date: missing", 3));
+  expect((await open({ logbook: name, markers: { [name]: marker(1) } })).name).toBe(name);
 });
 
 it("one whose only session was deleted is not empty", async () => {

@@ -56,13 +56,15 @@ describe("a remark added to the list", () => {
       <Pad
         text="4912"
         onText={(text) => texts.push(text)}
+        onDigit={nothing}
+        onClear={nothing}
         onAdd={nothing}
-        onClose={nothing}
         onNote={nothing}
         sectors={1}
         lapNumber={1}
       />,
     );
+    act(() => screen.getByRole("button", { name: "more" }).click());
     screen.getByRole("button", { name: "wide" }).click();
     expect(texts).toEqual(["4912w"]);
     render(<EntryHelp sectors={1} />);

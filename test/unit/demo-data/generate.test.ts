@@ -5,12 +5,13 @@ import { dump, idMaker, lowestSchema, newestSchema, restoreAsNew } from "#db";
 import { canonicalText } from "#domain";
 import { browserSha256, readBackup } from "#files";
 import { generate } from "../../../demo-data/generate.ts";
-import { logbookText, rows, truthText } from "./theDemo.ts";
+import { logbookText, pictureText, rows, truthText } from "./theDemo.ts";
 
 test("generating the demo again gives the committed files, byte for byte", async () => {
   const again = await generate();
   expect(again.logbook === logbookText).toBe(true);
   expect(again.truth).toBe(truthText);
+  expect(again.picture).toBe(pictureText);
 });
 
 test("the demo is a whole backup whose checksum fits, and a change of one lap is seen", async () => {

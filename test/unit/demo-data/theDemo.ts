@@ -11,6 +11,8 @@ const textOf = (name: string) => readFileSync(new URL(`../../../demo-data/${name
 export const logbookText = textOf("demo-logbook.json");
 /** What the generator says is true of it, as text and as read. */
 export const truthText = textOf("truth.json");
+/** What the first page draws of it, as text. */
+export const pictureText = textOf("picture.json");
 export const truth = JSON.parse(truthText) as Truth;
 
 const checked = checkRows(

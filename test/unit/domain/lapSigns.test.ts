@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { type Lap, sayCountedAs, signsOf } from "#domain";
+import { type Lap, sayCountedAs, sayFewDecimals, signsOf } from "#domain";
 
 const plain: Pick<Lap, "remarks" | "source" | "ms" | "decimals"> = {
   ms: 83_456,
@@ -9,7 +9,7 @@ const plain: Pick<Lap, "remarks" | "source" | "ms" | "decimals"> = {
 };
 
 it("nothing is said of a clean lap whose time is all shown", () => {
-  expect(signsOf(plain)).toBe("");
+  expect(signsOf(plain, 3)).toBe("");
   expect(sayCountedAs(plain)).toBeUndefined();
   expect(sayCountedAs({ ms: 83_400, decimals: 1 })).toBeUndefined();
   expect(sayCountedAs({})).toBeUndefined();
@@ -30,7 +30,23 @@ it("all that is to be said of a lap stands in one order", () => {
     remarks: [{ kind: "off", corner: 5 }, { kind: "traffic" }],
     source: "memory",
   };
-  expect(signsOf(lap)).toBe("counted as 1:23.42 · not a PB · off, corner 5, traffic · from memory");
-  expect(signsOf({ ...plain, isNotBest: true })).toBe("not a PB");
-  expect(signsOf({ ...plain, source: "memory" })).toBe("from memory");
+  const before = "counted as 1:23.42 · not a PB · off, corner 5, traffic";
+  expect(signsOf(lap, 3)).toBe(`${before} · from memory`);
+  expect(signsOf({ ...lap, source: "typed" }, 3)).toBe(`${before} · in tenths`);
+  expect(signsOf({ ...plain, isNotBest: true }, 3)).toBe("not a PB");
+  expect(signsOf({ ...plain, source: "memory" }, 3)).toBe("from memory");
+});
+
+it("a time in fewer decimals than the simulator shows says in which, one without a time nothing", () => {
+  const ms = 83_000;
+  expect([0, 1, 2, 3].map((decimals) => sayFewDecimals({ ms, decimals }, 3))).toEqual([
+    "in whole seconds",
+    "in tenths",
+    "in hundredths",
+    undefined,
+  ]);
+  expect(sayFewDecimals({ ms, decimals: 1 }, 1)).toBeUndefined();
+  expect(sayFewDecimals({ ms, decimals: 1 }, 2)).toBe("in tenths");
+  expect(sayFewDecimals({ ms }, 3)).toBeUndefined();
+  expect(sayFewDecimals({}, 3)).toBeUndefined();
 });

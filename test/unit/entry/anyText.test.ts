@@ -18,6 +18,8 @@ const valid = [
   "1:23.42 27.1 31.42 24.9",
   "1:44.9 f@5",
   "34912fs@3",
+  "4912 off5",
+  "1:44.9 slow zone@2",
   "f / into the wall",
   "1:23.9 / tow",
 ];
@@ -84,6 +86,31 @@ describe("any text at all", () => {
         isSound(text, parseEntry(text, context));
       }),
       { seed: 31, numRuns: 10_000 },
+    );
+  });
+
+  it("is read with each of the choices it is refused with, as another lap each", () => {
+    const line = fc
+      .tuple(
+        fc.nat(99_999),
+        fc.constantFrom("", "f", "s5", " off", "c", " t@3", "z", "o"),
+        fc.constantFrom("", " / wide"),
+      )
+      .map(([digits, remarks, note]) => `${String(digits).padStart(4, "0")}${remarks}${note}`);
+    const unsure = aContext({ paceTimes: [84_000], usualMs: 84_000, pbMs: 84_000 });
+    fc.assert(
+      fc.property(line, fc.constantFrom(...contexts, unsure), (text, context) => {
+        const reading = parseEntry(text, context);
+        const { at = 0, length = 0, choices = [] } = reading.ok ? {} : reading.problem;
+        const times = choices.map((choice) => {
+          const chosen = parseEntry(text.slice(0, at) + choice + text.slice(at + length), context);
+          return chosen.ok ? chosen.lap.ms : undefined;
+        });
+        expect(times).not.toContain(undefined);
+        expect(new Set(times).size).toBe(choices.length);
+        expect(choices.length).not.toBe(1);
+      }),
+      { seed: 33, numRuns: 5_000 },
     );
   });
 

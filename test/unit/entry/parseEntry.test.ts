@@ -61,7 +61,11 @@ describe("remarks and notes", () => {
     ["1:23.9 f@", 8, /number of the corner is missing/],
     ["1:23.9 f@13", 9, /12 corners/],
     ["1:23.9 f@0", 9, /no corner 0/],
-    ["f5", 1, /stands behind @/],
+    ["1:23.9 f13", 8, /12 corners/],
+    ["1:23.9 off@13", 11, /12 corners/],
+    ["f112", 1, /after @/],
+    ["off 5", 4, /after @/],
+    ["1:23.9 off f", 11, /there twice/],
     ["f 1:23.9", 2, /times come first/],
     ["1:23.9 @5", 7, /needs a remark/],
   ])("%s is refused at %i", (text, at, wrong) => {
@@ -70,13 +74,53 @@ describe("remarks and notes", () => {
   });
 
   it.each([
-    ["1:24.300 off", "Write f for off: 1:24.300 f."],
-    ["1:24.300 SPIN@4", "Write s for spin: 1:24.300s."],
-    ["24300 k in", "Write i for in lap: 24300 k i."],
-    ["slow", "Write z for slow zone: z."],
-  ])("%s is told the letter of the word", (text, right) => {
-    expect(refusal(text).wrong).toMatch(/^Remarks are single letters, and “(off|spin|in|slow)” is a word\.$/);
-    expect(refusal(text).right).toBe(right);
+    ["1:24.300 f5", "off", 5],
+    ["1:24.300f5", "off", 5],
+    ["s12", "spin", 12],
+    ["1:24.300 off", "off", undefined],
+    ["1:24.300off5", "off", 5],
+    ["1:24.300 SPIN@4", "spin", 4],
+    ["24300 in", "in", undefined],
+    ["out", "out", undefined],
+    ["out@2", "out", 2],
+    ["cut3", "cut", 3],
+    ["4300 contact", "contact", undefined],
+    ["1:24.3 traffic / tow", "traffic", undefined],
+    ["slow", "slow", undefined],
+    ["slow zone@7", "slow", 7],
+    ["1:24.3 slowzone", "slow", undefined],
+    ["1:24.3 in lap", "in", undefined],
+  ])("%s is %s at corner %s", (text, kind, corner) => {
+    // With the tens of seconds where the remark wants them.
+    const lap = lapOf(text.replace(/^4300/, "24300"));
+    expect(lap.remarks).toEqual([corner === undefined ? { kind } : { kind, corner }]);
+  });
+
+  it("takes letters and words together, each with its corner", () => {
+    expect(lapOf("1:44.9 f5s3 cut").remarks).toEqual([
+      { kind: "off", corner: 5 },
+      { kind: "spin", corner: 3 },
+      { kind: "cut" },
+    ]);
+    expect(lapOf("1:44.9 k in").remarks).toEqual([{ kind: "contact" }, { kind: "in" }]);
+  });
+
+  it("says to put a corner after @ what it would take", () => {
+    expect(refusal("f112").right).toBe("Write f@112 for corner 112.");
+    expect(refusal("1:23.9 off 5").right).toBe("Write off@5 for corner 5.");
+    expect(lapOf("1:23.9 off@5").remarks).toEqual([{ kind: "off", corner: 5 }]);
+  });
+
+  it("asks whether an out lap at a corner is an off, and not of the word", () => {
+    const asked = (text: string) => {
+      const reading = parseEntry(text, aContext());
+      return reading.ok ? questionOf(reading) : undefined;
+    };
+    const question = "“o” is read as an out lap. Enter again if it is right, or write f for off.";
+    for (const text of ["1:24.3 o5", "1:24.3 o@5", "o5", "1:24.3 co3"])
+      expect(asked(text), text).toBe(question);
+    for (const text of ["1:24.3 o", "1:24.3 out5", "1:24.3 f5", "1:24.3 of5"])
+      expect(asked(text), text).toBeUndefined();
   });
 
   it.each([
@@ -114,16 +158,27 @@ describe("what a signed entry is measured from", () => {
 });
 
 describe("short forms in a session", () => {
-  it("wants the tens of seconds with any remark", () => {
-    expect(lapOf("4912").ms).toBe(84_912);
-    expect(refusal("4912 f").wrong).toMatch(/tens of seconds/);
-    expect(lapOf("24912 f").ms).toBe(84_912);
+  it.each(["f", "s", "k", "o", "i", "ct f"])("wants the tens of seconds with %s", (remarks) => {
+    expect(refusal(`4912 ${remarks}`).wrong).toMatch(/tens of seconds/);
+    expect(lapOf(`24912 ${remarks}`).ms).toBe(84_912);
+  });
+
+  it.each(["", "c", "t", "z", "c@3 t"])("completes the digits with “%s” as usual", (remarks) => {
+    expect(lapOf(`4912 ${remarks}`).ms).toBe(84_912);
+    expect(refusal(`8912 ${remarks}`).choices).toEqual(["1:18.912", "1:28.912"]);
+  });
+
+  it("says which laps a mistake may have been, the first not faster than a lap like the others", () => {
+    expect(refusal("4912 f").choices).toEqual(["1:24.912", "1:34.912", "1:44.912"]);
+    expect(refusal("0500 s").choices).toEqual(["1:20.500", "1:30.500", "1:40.500"]);
+    expect(refusal("0400 s").choices).toEqual(["1:30.400", "1:40.400", "1:50.400"]);
   });
 
   it("wants the tens while one or two laps alone say what is usual, unless an older PB bears them out", () => {
     const slowFirst = { usualMs: 94_100, paceTimes: [94_100], pbMs: 94_100 };
     expect(refusal("4912", slowFirst).wrong).toMatch(/until three laps/);
     expect(lapOf("24912", slowFirst).ms).toBe(84_912);
+    expect(refusal("4912", slowFirst).choices).toEqual(["1:24.912", "1:34.912"]);
     expect(refusal("4912", { ...slowFirst, pbMs: 83_000 }).wrong).toMatch(/until three laps/);
     expect(lapOf("4912", { usualMs: 84_100, paceTimes: [84_100], pbMs: 83_000 }).ms).toBe(84_912);
     expect(lapOf("4912", { usualMs: 83_400, paceTimes: [], pbMs: 83_400 }).ms).toBe(84_912);

@@ -1,23 +1,20 @@
 import { expect, it } from "vitest";
-import { parseEntry, sourceOf } from "#entry";
+import { parseEntry, parsePaste, sourceOf } from "#entry";
 import { aContext } from "./aContext.ts";
 
-it.each([
-  ["1:24.900", "typed"],
-  ["1:24.9", "memory"],
-  ["84,5", "memory"],
-  ["4.9", "memory"],
-  ["+0.25", "typed"],
-  ["+0.250", "typed"],
-  ["27.1 31.42 24.9", "typed"],
-  ["1:23.4 27.1 31.42 24.9", "memory"],
-  ["f", "typed"],
-])("%s is %s where the simulator shows thousandths", (text, source) => {
-  const reading = parseEntry(text, aContext({ sectors: 3 }));
-  expect(reading.ok && sourceOf(reading, 3)).toBe(source);
-});
+it.each(["1:24.900", "1:24.9", "84,5", "1:25", "+0.25", "27.1 31.42 24.9", "1:23.4 27.1 31.42 24.9", "f"])(
+  "%s is typed, in however few decimals",
+  (text) => {
+    const reading = parseEntry(text, aContext({ sectors: 3 }));
+    expect(reading.ok && sourceOf(reading)).toBe("typed");
+  },
+);
 
-it("is not from memory in tenths where the simulator shows no more", () => {
-  const reading = parseEntry("1:24.9", aContext({ displayDecimals: 1 }));
-  expect(reading.ok && sourceOf(reading, 1)).toBe("typed");
+it.each([
+  ["from memory", "memory"],
+  ["in tenths", "typed"],
+  ["", "typed"],
+])("a copied row that says “%s” is %s", (said, source) => {
+  const [line] = parsePaste(`3\t1:24.9\t\t\t${said}\n`, aContext()).lines;
+  expect(line?.reading.ok && sourceOf(line.reading)).toBe(source);
 });

@@ -63,6 +63,7 @@ test("a session and a page dated 2036 change none of the figures of today, which
       by: "2026-04-30",
       today,
     }),
+    targetWays: await askHere(book, "targetWays", { comboId, today }),
   });
   const before = await figures();
   expect(before.comboReview.points).toHaveLength(9);

@@ -5,46 +5,48 @@ import { expectWellFormed } from "./wellFormed.ts";
 
 describe("chance", () => {
   it.each([
-    [0.7, "reached in 14 of 20 futures, missed in 6"],
-    [0.01, "reached in fewer than 1 of 20 futures, missed in more than 19"],
-    [0.99, "reached in more than 19 of 20 futures, missed in fewer than 1"],
-    [0.95, "reached in 19 of 20 futures, missed in 1"],
+    [0.7, "14 chances in 20"],
+    [0.05, "1 chance in 20"],
+    [0.01, "fewer than 1 chance in 20"],
+    [0.99, "more than 19 chances in 20"],
   ])("%d is %s", (chance, sentence) => expect(sayChance(chance)).toBe(sentence));
 
-  it("adds up to twenty and is never further off than half a future", () =>
+  it("is never further off than half a chance", () =>
     fc.assert(
       fc.property(fc.double({ min: 0.026, max: 0.974, noNaN: true }), (chance) => {
-        const [reached = 0, all, missed = 0] = (sayChance(chance).match(/\d+/g) ?? []).map(Number);
+        const [told = 0, all] = (sayChance(chance).match(/\d+/g) ?? []).map(Number);
         expect(all).toBe(20);
-        expect(reached + missed).toBe(20);
-        expect(Math.abs(reached / 20 - chance)).toBeLessThanOrEqual(0.0250001);
+        expect(Math.abs(told / 20 - chance)).toBeLessThanOrEqual(0.0250001);
       }),
       { seed: 8 },
     ));
 });
 
 describe("when a target is likely to be reached", () => {
-  const [low, mid, high] = ["2026-11-01", "2026-12-03", "2027-02-05"];
+  const today = "2026-10-20";
+  const [low, mid, high] = ["2026-11-01", "2026-12-03", "2027-03-25"];
   it.each([
     [
       { low, mid, high },
-      "2 of 20 futures reach it by Sun 1 Nov 2026, 10 by Thu 3 Dec 2026, 18 by Fri 5 Feb 2027",
+      "very unlikely before Sun 1 Nov 2026, as likely as not by early December, very likely by spring",
     ],
     [
       { low, mid, high: undefined },
-      "2 of 20 futures reach it by Sun 1 Nov 2026, 10 by Thu 3 Dec 2026, fewer than 18 within a year",
+      "very unlikely before Sun 1 Nov 2026, as likely as not by early December, not yet very likely within a year",
     ],
     [
       { low, mid: undefined, high: undefined },
-      "2 of 20 futures reach it by Sun 1 Nov 2026, fewer than 10 within a year",
+      "very unlikely before Sun 1 Nov 2026, less likely than not within a year",
     ],
-    [{ low: mid, mid, high }, "10 of 20 futures reach it by Thu 3 Dec 2026, 18 by Fri 5 Feb 2027"],
-    [{ low: mid, mid, high: mid }, "18 of 20 futures reach it by Thu 3 Dec 2026"],
+    [{ low: mid, mid, high }, "as likely as not by early December, very likely by spring"],
+    [{ low, mid: high, high }, "very unlikely before Sun 1 Nov 2026, very likely by spring"],
+    [{ low: mid, mid, high: mid }, "very likely by early December"],
     [
-      { low: undefined, mid: undefined, high: undefined },
-      "Fewer than 2 of 20 futures reach it within a year",
+      { low: mid, mid, high: undefined },
+      "as likely as not by early December, not yet very likely within a year",
     ],
-  ])("%o", (dates, sentence) => expect(sayExpected(dates, "a year")).toBe(sentence));
+    [{ low: undefined, mid: undefined, high: undefined }, "very unlikely within a year"],
+  ])("%o", (dates, sentence) => expect(sayExpected(dates, today)).toBe(sentence));
 });
 
 describe("the level in words", () => {

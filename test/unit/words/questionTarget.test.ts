@@ -60,13 +60,13 @@ describe("a target is questioned", () => {
       "A usual lap of 1:23.000 is faster than your PB of 1:23.704: is it meant?",
     ]));
 
-  it("when fewer than 1 in 20 futures reach it within a year, and then by that alone", () => {
+  it("when it has fewer than 1 chance in 20 within a year, and then by that alone", () => {
     const known = { ...combo, now: 84_500, hardest: 82_400, isByYear: true };
     expect(question({ kind: "median", value: 82_399 }, known)).toEqual([
-      "Fewer than 1 in 20 futures reach 1:22.399 within a year: is it meant?",
+      "1:22.399 has fewer than 1 chance in 20 within a year: is it meant?",
     ]);
     expect(question({ kind: "best", value: 79_000 }, { ...combo, hardest: 79_100, isByYear: true })).toEqual([
-      "Fewer than 1 in 20 futures reach 1:19.000 within a year: is it meant?",
+      "1:19.000 has fewer than 1 chance in 20 within a year: is it meant?",
     ]);
   });
 

@@ -17,16 +17,15 @@ const chances = fc.double({ min: 0, max: 1, noNaN: true });
 
 describe("the chance of a target by its date", () => {
   it.each([
-    [
-      0,
-      "Almost surely not by Sun 13 Dec 2026: reached in fewer than 1 of 20 futures, missed in more than 19.",
-    ],
-    [0.1, "Unlikely by Sun 13 Dec 2026: reached in 2 of 20 futures, missed in 18."],
-    [0.35, "Less likely than not by Sun 13 Dec 2026: reached in 7 of 20 futures, missed in 13."],
-    [0.5, "About as likely as not by Sun 13 Dec 2026: reached in 10 of 20 futures, missed in 10."],
-    [0.7, "More likely than not by Sun 13 Dec 2026: reached in 14 of 20 futures, missed in 6."],
-    [0.95, "Likely by Sun 13 Dec 2026: reached in 19 of 20 futures, missed in 1."],
-    [1, "Almost surely by Sun 13 Dec 2026: reached in more than 19 of 20 futures, missed in fewer than 1."],
+    [0, "Very unlikely by Sun 13 Dec 2026: fewer than 1 chance in 20."],
+    [0.05, "Very unlikely by Sun 13 Dec 2026: 1 chance in 20."],
+    [0.2, "Unlikely by Sun 13 Dec 2026: 4 chances in 20."],
+    [0.35, "Less likely than not by Sun 13 Dec 2026: 7 chances in 20."],
+    [0.5, "As likely as not by Sun 13 Dec 2026: 10 chances in 20."],
+    [0.7, "More likely than not by Sun 13 Dec 2026: 14 chances in 20."],
+    [0.8, "Likely by Sun 13 Dec 2026: 16 chances in 20."],
+    [0.95, "Very likely by Sun 13 Dec 2026: 19 chances in 20."],
+    [1, "Very likely by Sun 13 Dec 2026: more than 19 chances in 20."],
   ])("%d", (chance, sentence) => expect(sayTargetChance(chance, by)).toBe(sentence));
 
   it("is never a word alone, and never a certainty", () =>
@@ -34,17 +33,16 @@ describe("the chance of a target by its date", () => {
       fc.property(chances, (chance) => {
         const sentence = sayTargetChance(chance, by);
         expectWellFormed(sentence);
-        expect(sentence).toMatch(/: reached in .*\d of 20 futures, missed in .*\d\.$/);
-        expect(sentence).not.toMatch(/\b(0|20) of 20|missed in (0|20)\.|[Cc]ertain|[Ii]mpossible/);
+        expect(sentence).toMatch(/: (fewer than |more than )?\d+ chances? in 20\.$/);
+        expect(sentence).not.toMatch(/\b(0|20) chances|[Cc]ertain|[Ii]mpossible|surely/);
         const isExtreme = chance * 20 < 0.5 || chance * 20 >= 19.5;
-        expect(/surely/.test(sentence)).toBe(isExtreme);
-        expect(/surely/.test(sentence)).toBe(/fewer than 1|more than 19/.test(sentence));
+        expect(/fewer than 1 |more than 19 /.test(sentence)).toBe(isExtreme);
       }),
       { seed: 21 },
     ));
 
-  it("has a word that only rises with the chance", () => {
-    const order = ["Almost surely not", "Unlikely", "Less", "About", "More", "Likely", "Almost surely by"];
+  it("has a word that only rises with the chance, the same word as far from even on either side", () => {
+    const order = ["Very unlikely", "Unlikely", "Less", "As", "More", "Likely", "Very likely"];
     const rank = (chance: number) => {
       const sentence = sayTargetChance(chance, by);
       return order.findIndex((word) => sentence.startsWith(word));
@@ -56,22 +54,34 @@ describe("the chance of a target by its date", () => {
       }),
       { seed: 22 },
     );
+    for (let twentieths = 0; twentieths <= 20; twentieths++)
+      expect(rank(twentieths / 20) + rank(1 - twentieths / 20)).toBe(6);
   });
 });
 
 describe("the rest of a target's outlook", () => {
-  it("tells the likely days as futures", () =>
-    expect(sayTargetDates({ expected: { low: "2026-11-29", mid: "2027-01-10", high: undefined } })).toBe(
-      "2 of 20 futures reach it by Sun 29 Nov 2026, 10 by Sun 10 Jan 2027, fewer than 18 within a year.",
+  it("tells the likely days, far ones in words", () =>
+    expect(
+      sayTargetDates({ expected: { low: "2026-12-06", mid: "2027-01-18", high: undefined } }, "2026-11-29"),
+    ).toBe(
+      "Very unlikely before Sun 6 Dec 2026, as likely as not by mid-January, not yet very likely within a year.",
     ));
 
-  it("tells the steps without the target itself", () => {
-    const steps = (...milestones: number[]) => sayMilestones({ milestones }, "best");
+  it("tells the steps without the target itself, with their days where they are known", () => {
+    const steps = (...times: number[]) =>
+      sayMilestones({ milestones: times.map((ms) => ({ ms, by: undefined })) }, "best", "2026-11-29");
     expect(steps(83_600, 83_500, 83_400, 83_300)).toBe("Steps on the way: 1:23.600, 1:23.500 and 1:23.400.");
     expect(steps(83_400, 83_300)).toBe("A step on the way: 1:23.400.");
     expect(steps(83_300)).toBeUndefined();
     expect(steps()).toBeUndefined();
-    expect(sayMilestones({ milestones: [83_631, 83_300] }, "median")).toBe("A step on the way: 1:23.63.");
+    const milestones = [
+      { ms: 83_631, by: "2026-12-06" },
+      { ms: 83_500, by: "2027-01-18" },
+      { ms: 83_300, by: "2027-04-05" },
+    ];
+    expect(sayMilestones({ milestones }, "median", "2026-11-29")).toBe(
+      "Steps on the way: 1:23.63 by Sun 6 Dec 2026 and 1:23.50 by mid-January.",
+    );
   });
 
   it("tells what it rests on, and that few sessions are mostly assumption", () => {
@@ -102,22 +112,22 @@ describe("targets worth setting", () => {
   it.each([
     [
       { fair, stretch },
-      "A fair target by that date: 1:23.90 (reached in 10 of 20 futures); a stretch: 1:23.64 (4 of 20).",
+      "A fair target by that date: 1:23.90 (10 chances in 20); a stretch: 1:23.64 (4 chances in 20).",
     ],
-    [{ fair, stretch: fair }, "A fair target by that date: 1:23.90 (reached in 10 of 20 futures)."],
+    [{ fair, stretch: fair }, "A fair target by that date: 1:23.90 (10 chances in 20)."],
     [
       { fair: undefined, stretch },
-      "At most 10 of 20 futures bring a faster best lap by that date than you have driven. A stretch: 1:23.64 (reached in 4 of 20 futures).",
+      "A best lap faster than any you have driven has at most 10 chances in 20 by that date. A stretch: 1:23.64 (4 chances in 20).",
     ],
     [
       { fair: undefined, stretch: undefined },
-      "At most 4 of 20 futures bring a faster best lap by that date than you have driven.",
+      "A best lap faster than any you have driven has at most 4 chances in 20 by that date.",
     ],
   ])("%o", (suggested, sentence) => expect(say(suggested)).toBe(sentence));
 
   it("are reached in one session where they are usual laps: the target itself asks for the level", () =>
     expect(say({ fair, stretch }, "median")).toBe(
-      "A fair target by that date: 1:23.90 (reached in one session in 10 of 20 futures); a stretch: 1:23.64 (4 of 20).",
+      "A fair target by that date: 1:23.90 (10 chances in 20 that one session reaches it); a stretch: 1:23.64 (4 chances in 20).",
     ));
 
   it("each time stands beside its own chance", () =>
@@ -132,7 +142,7 @@ describe("targets worth setting", () => {
           const sentence = say(suggested, kind);
           expectWellFormed(sentence);
           const times = suggestionParts(suggested, kind).filter((part) => typeof part !== "string");
-          expect(sentence.match(/\d+ of 20/g)).toHaveLength(times.length);
+          expect(sentence.match(/\(\d+ chances? in 20/g)).toHaveLength(times.length);
         },
       ),
       { seed: 23 },

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { known, type TargetKind, targetKinds, unknown } from "#domain";
 import { targetProgress } from "#stats";
-import { sayKnownFigure, sayProgress, sayTarget, sayTargetFigure } from "#words";
+import { sayKnownFigure, sayProgress, sayTarget, sayTargetFigure, sayWay } from "#words";
 import { expectWellFormed } from "./wellFormed.ts";
 
 describe("a target in words", () => {
@@ -104,4 +104,22 @@ describe("progress", () => {
     expect(
       sayProgress({ target: { kind: "best" }, standing: open, progress: known({ progress: 0, left: 1000 }) }),
     ).toBe("0 % of the way, 1.000 s to go"));
+});
+
+describe("the way to a target in words", () => {
+  const target = {
+    kind: "best",
+    start: 84_245,
+    setOn: "2026-10-20",
+    value: 83_300,
+    by: "2026-12-13",
+  } as const;
+
+  it("names where it began, where it is and what is wanted", () => {
+    expect(sayWay(target, { value: 83_744, decimals: 3 })).toBe(
+      "The way from 1:24.245 on Tue 20 Oct 2026 to 1:23.744 now; wanted 1:23.300 by Sun 13 Dec 2026",
+    );
+    const { start: _, by: __, ...bare } = target;
+    expect(sayWay(bare, undefined)).toBe("The way from Tue 20 Oct 2026 to today; wanted 1:23.300");
+  });
 });

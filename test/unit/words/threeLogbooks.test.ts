@@ -5,11 +5,11 @@ import { acrossCombos, comboReview, seasonBegins, sessionDigest, targetOutlook, 
 import {
   accountTitle,
   certaintyOf,
+  gainInShort,
   gainTitle,
   practiceTitle,
   progressReading,
   progressTitle,
-  sayGain,
   sayProgress,
   sayStanding,
   sayStandingInShort,
@@ -124,7 +124,10 @@ describe.each(shapes)("a logbook that is %s", (_, levelOf, certainty, sign) => {
     expect(progressTitle(main.season)).toBe(progressTitle(season));
     const words = sign < 0 ? /faster by/ : sign > 0 ? /slower by/ : /not clearly faster or slower/;
     expect(gainTitle(gain)).toMatch(words);
-    expect(sayGain(gain)).toMatch(sign < 0 ? /^−/ : sign > 0 ? /^\+/ : /^may be chance$/);
+    const { figure, certainty: short, way } = gainInShort(gain);
+    expect(short).toMatch(new RegExp(`^${certainty}`));
+    expect(way).toBe(sign < 0 ? "faster" : sign > 0 ? "slower" : "neither");
+    if (sign !== 0) expect(figure).toMatch(sign < 0 ? /^−/ : /^\+/);
   });
 
   test("does not call a level still that it calls moving again, nor one that very likely rises", () => {
@@ -183,7 +186,10 @@ describe.each(shapes)("a logbook that is %s", (_, levelOf, certainty, sign) => {
       ...outlooks.flatMap(({ by, outlook }) => {
         if (!outlook.known) return [];
         const { byDate } = outlook.value;
-        return [sayTargetDates(outlook.value), ...(by && byDate ? [sayTargetChance(byDate.chance, by)] : [])];
+        return [
+          sayTargetDates(outlook.value, today),
+          ...(by && byDate ? [sayTargetChance(byDate.chance, by)] : []),
+        ];
       }),
       ...(finding === undefined ? [] : [finding.title, finding.reading]),
       ...(next === undefined ? [] : [next.suggestion, next.reason]),

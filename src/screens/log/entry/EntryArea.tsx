@@ -53,7 +53,12 @@ export function EntryArea(props: EntryAreaProps) {
   const last = laps.at(-1);
   const lapNumber = laps.length + entry.onTheWay + 1;
   return (
-    <div className={styles["entry"]} ref={box} data-covered={isCovered}>
+    <div
+      className={styles["entry"]}
+      ref={box}
+      data-covered={isCovered}
+      data-pad={pad.isOpen ? "open" : undefined}
+    >
       {finding !== undefined && (
         <p className={styles["finding"]} aria-hidden="true">
           {finding}
@@ -66,6 +71,7 @@ export function EntryArea(props: EntryAreaProps) {
         pad={pad}
         isApart={standsApart(run) !== undefined}
         lapNumber={lapNumber}
+        isCovered={isCovered}
         said={entry.pasted === undefined ? said : ""}
         onEditLast={last && (() => onEditLast(last.id))}
         question={

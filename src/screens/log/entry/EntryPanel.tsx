@@ -4,20 +4,35 @@ import {
   type ReactNode,
   useEffect,
   useId,
+  useLayoutEffect,
   useRef,
   useState,
 } from "react";
-import { differenceShown, formatLapTime, formatSeconds, remarkInWords, type ShownTime } from "#domain";
-import { type EntryContext, parseEntry, questionOf } from "#entry";
+import {
+  decimalsOf,
+  differenceShown,
+  formatLapTime,
+  formatSeconds,
+  type Problem,
+  remarkInWords,
+  type ShownTime,
+  sayFewDecimals,
+} from "#domain";
+import { type EntryContext, exampleOf, type Hand, questionOf } from "#entry";
 import { Button } from "#ui/Button.tsx";
 import { sayProblem } from "#ui/FieldFrame.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
 import { UnstoredLines } from "../typed/UnstoredLines.tsx";
+import { Choices, firstChoice } from "./Choices.tsx";
 import { EntryHelp } from "./EntryHelp.tsx";
 import styles from "./EntryPanel.module.css";
 import { Pad } from "./Pad.tsx";
+import { PadTools } from "./PadTools.tsx";
+import { TypedOverLines } from "./TypedOverLines.tsx";
+import { useDigitsHome } from "./useDigitsHome.ts";
 import type { Entry } from "./useEntry.ts";
+import { useIsTouch } from "./useIsTouch.ts";
 import type { PadState } from "./usePad.ts";
 
 /** More characters than this want the whole width of a phone. */
@@ -35,6 +50,8 @@ interface EntryPanelProps {
   readonly said: string;
   /** Opens the run's last lap for editing; absent where it has none. */
   readonly onEditLast: (() => void) | undefined;
+  /** A lap is being edited: the line is out of reach. */
+  readonly isCovered: boolean;
   /** Where the line belongs, asked right behind the field; Enter stores nothing until it is answered. */
   readonly question: ReactNode;
 }
@@ -44,28 +61,52 @@ export const fieldId = "entry-field";
 
 /** One text field, what the text will become, and on touch the pad. Enter adds the lap. */
 export function EntryPanel(props: EntryPanelProps) {
-  const { entry, context, pad, isApart, lapNumber, said, onEditLast, question } = props;
+  const { entry, context, pad, isApart, lapNumber, said, onEditLast, isCovered, question } = props;
   const { text, reading, standing } = entry;
+  const panel = useRef<HTMLElement>(null);
   const field = useRef<HTMLInputElement>(null);
   const [isWriting, setWriting] = useState(false);
   const isPadShown = pad.isOpen;
+  const isTouch = useIsTouch();
+  const hand = isPadShown || (isTouch && !pad.isThere) ? "pad" : "keys";
   const id = useId();
+  const focus = () => field.current?.focus({ preventScroll: true });
   useEffect(() => field.current?.focus({ preventScroll: true }), []);
+  // What was refused or asked about is written over by the next key; before that key, for laps are typed blind.
+  useLayoutEffect(() => {
+    const isHeld = standing.kind === "refused" || standing.kind === "asking";
+    if (isHeld && document.activeElement === field.current) field.current?.select();
+  }, [standing]);
+  useDigitsHome(
+    isCovered
+      ? undefined
+      : (digit) => {
+          entry.typeDigit(digit);
+          focus();
+        },
+  );
+  const isAllSelected = useRef(false);
+  const lookAtSelection = () => {
+    const { selectionStart = 0, selectionEnd = 0, value = "" } = field.current ?? {};
+    isAllSelected.current = value !== "" && selectionStart === 0 && selectionEnd === value.length;
+  };
+  const choices = reading?.ok === false ? (reading.problem.choices ?? []) : [];
 
   const onKeyDown = (event: KeyboardEvent) => {
+    lookAtSelection();
     const isUndo = (event.ctrlKey || event.metaKey) && !event.shiftKey && event.key.toLowerCase() === "z";
     const deed =
       event.key === "Enter"
         ? () => entry.submit(event.timeStamp)
         : event.key === "Escape"
-          ? text === ""
-            ? entry.bringBack
-            : entry.empty
+          ? entry.escape
           : isUndo
             ? entry.bringBack
             : event.key === "ArrowUp" && text === ""
               ? onEditLast
-              : undefined;
+              : event.key === "ArrowDown" && choices.length > 0
+                ? () => panel.current?.querySelector<HTMLElement>(firstChoice)?.focus()
+                : undefined;
     if (deed === undefined) return;
     // What was typed comes back before the last write is taken back.
     if (isUndo) event.stopPropagation();
@@ -73,6 +114,7 @@ export function EntryPanel(props: EntryPanelProps) {
     if (!event.repeat) deed();
   };
   const onPaste = (event: ClipboardEvent) => {
+    lookAtSelection();
     const pasted = event.clipboardData.getData("text/plain");
     // One row of a table has tabs and is shown before it is taken, like many.
     if (!/[\r\n\t\u2028\u2029]/.test(pasted.trim())) return;
@@ -81,10 +123,15 @@ export function EntryPanel(props: EntryPanelProps) {
   };
   const isWrong = reading?.ok === false && standing.kind === "refused";
   return (
-    <section className={styles["panel"]} aria-label="Entry">
+    <section ref={panel} className={styles["panel"]} aria-label="Entry">
       <UnstoredLines entry={entry} />
       <HalfTyped of={entry.kept} isFree={text === ""} onTakeUp={entry.takeUp} />
-      <div className={styles["line"]} data-long={text.length > longest || undefined}>
+      <TypedOverLines entry={entry} onBack={focus} />
+      <div
+        className={styles["line"]}
+        data-long={text.length > longest || undefined}
+        data-pad={pad.isThere ? (isPadShown ? "open" : "folded") : undefined}
+      >
         <label className={styles["label"]} htmlFor={fieldId}>
           Lap {lapNumber}
         </label>
@@ -94,7 +141,10 @@ export function EntryPanel(props: EntryPanelProps) {
           data-home
           className={styles["field"]}
           value={text}
-          onChange={(event) => entry.setText(event.target.value)}
+          onChange={(event) => {
+            entry.setText(event.target.value, isAllSelected.current);
+            isAllSelected.current = false;
+          }}
           onKeyDown={onKeyDown}
           onPaste={onPaste}
           onClick={() => pad.setOpen(true)}
@@ -110,14 +160,17 @@ export function EntryPanel(props: EntryPanelProps) {
           placeholder="time"
         />
         <div id={`${id}-reading`} className={styles["reading"]}>
-          <ReadingOf
-            entry={entry}
-            context={context}
-            isApart={isApart}
-            lapNumber={lapNumber}
-            isPadShown={isPadShown}
-          />
+          <ReadingOf entry={entry} context={context} isApart={isApart} lapNumber={lapNumber} hand={hand} />
         </div>
+        {isPadShown && (
+          <div className={styles["tools"]}>
+            <PadTools
+              onClear={text === "" ? undefined : entry.empty}
+              onBringBack={entry.bringBack}
+              onHide={() => pad.setOpen(false)}
+            />
+          </div>
+        )}
         {pad.isThere && !pad.isOpen && (
           <Button
             size="between"
@@ -133,8 +186,8 @@ export function EntryPanel(props: EntryPanelProps) {
             variant="primary"
             size="between"
             onClick={({ timeStamp }) => {
+              focus();
               entry.submit(timeStamp);
-              field.current?.focus({ preventScroll: true });
             }}
             className={styles["add"]}
           >
@@ -142,6 +195,16 @@ export function EntryPanel(props: EntryPanelProps) {
           </Button>
         )}
       </div>
+      {choices.length > 0 && (
+        <Choices
+          choices={choices}
+          onChoose={(choice, at) => {
+            focus();
+            entry.choose(choice, at);
+          }}
+          onLeave={focus}
+        />
+      )}
       {question}
       <LiveRegion message={isWrong ? sayProblem(reading.problem) : said} />
       {isPadShown ? (
@@ -149,10 +212,14 @@ export function EntryPanel(props: EntryPanelProps) {
           text={text}
           onText={(next) => {
             entry.setText(next);
-            field.current?.focus({ preventScroll: true });
+            focus();
           }}
-          onAdd={entry.submit}
-          onClose={() => pad.setOpen(false)}
+          onDigit={(digit) => {
+            entry.typeDigit(digit);
+            focus();
+          }}
+          onClear={entry.empty}
+          onAdd={({ timeStamp }) => entry.submit(timeStamp)}
           onNote={() => {
             if (!text.includes("/")) entry.setText(`${text} / `);
             setWriting(true);
@@ -173,37 +240,40 @@ export function EntryPanel(props: EntryPanelProps) {
 }
 
 interface ReadingOfProps extends Pick<EntryPanelProps, "entry" | "context" | "isApart" | "lapNumber"> {
-  readonly isPadShown: boolean;
+  readonly hand: Hand;
 }
 
-function ReadingOf({ entry, context, isApart, lapNumber, isPadShown }: ReadingOfProps) {
+function ReadingOf({ entry, context, isApart, lapNumber, hand }: ReadingOfProps) {
   const { reading, standing } = entry;
   if (reading === undefined) return <p className={styles["about"]}>{emptyHint(context)}</p>;
   if (!reading.ok) {
     return (
       <p className={styles["problem"]} data-refused={standing.kind === "refused" || undefined}>
-        {sayProblem(reading.problem)}
+        {sayProblem(withoutChoices(reading.problem))}
       </p>
     );
   }
-  const { ms, decimals, remarks, note, sectors } = reading.lap;
+  const { ms, decimals = 3, remarks, note, sectors } = reading.lap;
   const about = [
     `lap ${lapNumber}`,
     ms === undefined || isApart ? undefined : toBest({ ms, decimals }, context),
+    sayFewDecimals(reading.lap, context.displayDecimals),
     ...remarks.map(remarkInWords),
     sectors && `${sectors.length} sectors`,
     note && "with a note",
   ];
   return (
     <>
-      <p className={styles["time"]}>{ms === undefined ? "no time" : formatLapTime(ms, decimals)}</p>
+      <p className={styles["time"]}>
+        {ms === undefined ? "no time" : formatLapTime(ms, Math.max(decimals, decimalsOf(ms)))}
+      </p>
       {standing.kind === "homeless" ? (
         <p className={styles["ask"]}>
-          Say first where it belongs{isPadShown ? "" : ": Tab goes to the answers"}
+          Say first where it belongs{hand === "pad" ? "" : ": Tab goes to the answers"}
         </p>
       ) : standing.kind === "asking" ? (
         <p className={styles["ask"]} role="alert">
-          {questionOf(standing, isPadShown ? "pad" : "keys") ?? "The same lap again?"}
+          {questionOf(standing, hand) ?? "The same lap again?"}
         </p>
       ) : (
         <p className={styles["about"]}>{about.filter(Boolean).join(" · ")}</p>
@@ -212,23 +282,17 @@ function ReadingOf({ entry, context, isApart, lapNumber, isPadShown }: ReadingOf
   );
 }
 
-/** The last digits of a lap like those of this evening, where they would be taken for it. */
-function emptyHint(context: EntryContext): string {
-  const { usualMs, paceTimes, displayDecimals } = context;
-  if (usualMs === undefined) return "Type the whole time: 1:23.456";
-  const far = (ms: number) => Math.abs(ms - usualMs);
-  const example = paceTimes.reduce((best, ms) => (far(ms) < far(best) ? ms : best), paceTimes[0] ?? usualMs);
-  const whole = formatLapTime(example, displayDecimals);
-  const digits = whole.replace(/[^\d]/g, "");
-  const short = [1, 2]
-    .map((seconds) => digits.slice(-seconds - displayDecimals))
-    .find((typed) => isReadAs(typed, whole, context));
-  return short === undefined ? `Type the whole time: ${whole}` : `${short} is enough for ${whole}`;
+/** The choices stand as buttons under the line and need no words. */
+function withoutChoices(problem: Problem): Problem {
+  return problem.choices === undefined ? problem : { ...problem, right: "Which was it?" };
 }
 
-function isReadAs(typed: string, whole: string, context: EntryContext): boolean {
-  const reading = parseEntry(typed, context);
-  return reading.ok && formatLapTime(reading.lap.ms ?? 0, reading.lap.decimals) === whole;
+/** What may be typed, by the example of the driver's own last lap. */
+function emptyHint(context: EntryContext): string {
+  const example = exampleOf(context);
+  if (example === undefined) return "Type the whole time: 1:23.456";
+  const { typed, whole } = example;
+  return typed === whole ? `Type the whole time: ${whole}` : `${typed} is enough for ${whole}`;
 }
 
 /** To no more decimals than both are known to. */

@@ -1,35 +1,50 @@
-import { type PointerEvent, useState } from "react";
+import type { PointerEvent, SyntheticEvent } from "react";
+import { useState } from "react";
 import { type RemarkKind, remarksOnPad } from "#domain";
 import { Button } from "#ui/Button.tsx";
 import styles from "./Pad.module.css";
+import { PadSign } from "./PadSign.tsx";
 import { pressKey, remarksIn, toggleRemark, toggleSign } from "./padText.ts";
+import { useLongPress } from "./useLongPress.ts";
 
 interface PadProps {
   readonly text: string;
   readonly onText: (text: string) => void;
-  /** With the time stamp of the press. */
-  readonly onAdd: (at: number) => void;
-  readonly onClose: () => void;
+  /** A digit; it may begin a new line. */
+  readonly onDigit: (digit: string) => void;
+  readonly onClear: () => void;
+  /** What the main key says: "Add". */
+  readonly deed?: string;
+  /** With the event of the press, whose time stamp says when it was. */
+  readonly onAdd: (event: SyntheticEvent) => void;
   /** The driver wants to write words: give them the device's keyboard. */
   readonly onNote: () => void;
   /** Number of the layout's sectors, which are typed with spaces between them. */
   readonly sectors: number | undefined;
-  /** Number of the next lap: for each the pad stands on its first page. */
+  /** Number of the lap that is typed: for another one the second row of remarks is closed again. */
   readonly lapNumber: number;
 }
 
-const digits = ["1", "2", "3", "4", "5", "6", "7", "8", "9"];
+const digitRows = [
+  ["1", "2", "3"],
+  ["4", "5", "6"],
+  ["7", "8", "9"],
+] as const;
+
+/** So many remarks stand beside the digits, and one key for all others. */
+const besideDigits = 3;
 
 /** Keeps the focus in the entry line, so that a keyboard beside the pad goes on working. */
 const keepFocus = (event: PointerEvent) => event.preventDefault();
 
 /** Keys for the thumb, in place of the phone's keyboard. */
-export function Pad({ text, onText, onAdd, onClose, onNote, sectors, lapNumber }: PadProps) {
+export function Pad(props: PadProps) {
+  const { text, onText, onDigit, onClear, deed = "Add", onAdd, onNote, sectors, lapNumber } = props;
   const [moreOf, setMoreOf] = useState<number>();
   const isMore = moreOf === lapNumber;
-  // Where nothing is known of sectors, the first ones can still be typed.
-  const isSpaceShown = sectors === undefined ? isMore : sectors > 1;
+  const backspace = useLongPress(() => onText([...text].slice(0, -1).join("")), onClear);
   const present = remarksIn(text);
+  const often = remarksOnPad("often");
   const remark = ({ kind, word }: { readonly kind: RemarkKind; readonly word: string }) => (
     <button
       key={kind}
@@ -41,108 +56,53 @@ export function Pad({ text, onText, onAdd, onClose, onNote, sectors, lapNumber }
       {word}
     </button>
   );
-  const key = (sign: string, name = sign) => (
-    <button
-      key={sign}
-      type="button"
-      className={styles["key"]}
-      aria-label={name}
-      onClick={() => onText(pressKey(text, sign))}
-    >
+  const key = (sign: string, press: () => void, name = sign) => (
+    <button key={sign} type="button" className={styles["key"]} aria-label={name} onClick={press}>
       {sign}
     </button>
   );
-  const [row1, row2, row3] = [digits.slice(0, 3), digits.slice(3, 6), digits.slice(6)];
+  const sign = (of: string, name: string) => key(of, () => onText(pressKey(text, of)), name);
+  const digits = (row: readonly string[]) => row.map((digit) => key(digit, () => onDigit(digit)));
+  const space = key("space", () => onText(`${text} `));
+  const note = key("note", onNote);
+  // Where sectors are typed the space is wanted at every lap, and the note stands behind "more"; else the other way round.
+  const hasSectors = sectors !== undefined && sectors > 1;
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: holds the focus in the entry line, offers nothing itself
     <div className={styles["pad"]} onPointerDown={keepFocus} onMouseDown={(event) => event.preventDefault()}>
-      <div className={styles["remarks"]}>
-        {remarksOnPad(isMore ? "seldom" : "often").map(remark)}
+      {isMore && (
+        <div className={styles["more"]}>
+          {[...often.slice(besideDigits), ...remarksOnPad("seldom")].map(remark)}
+          {hasSectors ? note : sectors === undefined && space}
+        </div>
+      )}
+      <div className={styles["often"]}>
+        {often.slice(0, besideDigits).map(remark)}
         <button
           type="button"
           className={styles["remark"]}
-          aria-pressed={isMore}
+          aria-expanded={isMore}
           onClick={() => setMoreOf(isMore ? undefined : lapNumber)}
         >
           more
         </button>
-        {isSpaceShown && (
-          <button type="button" className={styles["remark"]} onClick={() => onText(`${text} `)}>
-            space
-          </button>
-        )}
-        <button type="button" className={styles["remark"]} aria-label="hide the keys" onClick={onClose}>
-          <Hide />
-        </button>
       </div>
       <div className={styles["keys"]}>
-        {row1.map((digit) => key(digit))}
-        <button
-          type="button"
-          className={styles["key"]}
-          aria-label="backspace"
-          onClick={() => onText([...text].slice(0, -1).join(""))}
-        >
-          <Backspace />
+        {digits(digitRows[0])}
+        <button type="button" className={styles["key"]} aria-label="backspace" {...backspace}>
+          <PadSign of="backspace" />
         </button>
-        {row2.map((digit) => key(digit))}
-        {key(":", "colon")}
-        {row3.map((digit) => key(digit))}
-        {key(".", "point")}
-        <button
-          type="button"
-          className={styles["key"]}
-          aria-label="relative: plus or minus"
-          onClick={() => onText(toggleSign(text))}
-        >
-          +/−
-        </button>
-        {key("0")}
-        <button type="button" className={styles["key"]} onClick={onNote}>
-          note
-        </button>
-        <Button variant="primary" className={styles["key"]} onClick={({ timeStamp }) => onAdd(timeStamp)}>
-          Add
+        {digits(digitRows[1])}
+        {sign(":", "colon")}
+        {digits(digitRows[2])}
+        {sign(".", "point")}
+        {key("+/−", () => onText(toggleSign(text)), "relative: plus or minus")}
+        {digits(["0"])}
+        {hasSectors ? space : note}
+        <Button variant="primary" className={styles["key"]} onClick={onAdd}>
+          {deed}
         </Button>
       </div>
     </div>
-  );
-}
-
-/** A line that goes down, on a sill. */
-function Hide() {
-  return (
-    <svg
-      width="22"
-      height="20"
-      viewBox="0 0 22 20"
-      fill="none"
-      stroke="currentColor"
-      strokeWidth="1.75"
-      aria-hidden="true"
-    >
-      <path d="M4 5l7 7 7-7 M3 17h16" strokeLinejoin="round" strokeLinecap="round" />
-    </svg>
-  );
-}
-
-/** Drawn, because few fonts have the sign. */
-function Backspace() {
-  return (
-    <svg
-      width="28"
-      height="20"
-      viewBox="0 0 28 20"
-      fill="none"
-      stroke="currentColor"
-      strokeWidth="1.75"
-      aria-hidden="true"
-    >
-      <path
-        d="M9 2h17v16H9L2 10z M13.5 6.5l7 7 M20.5 6.5l-7 7"
-        strokeLinejoin="round"
-        strokeLinecap="round"
-      />
-    </svg>
   );
 }

@@ -36,9 +36,7 @@ export function PastePreview({ text, context, places, onLeave, onDiscard, onAdde
   const write = useWrite();
   const { lines } = useMemo(() => parsePaste(text, context), [text, context]);
   const read = lines.flatMap((line) =>
-    line.reading.ok
-      ? [{ line, entry: line.reading, source: sourceOf(line.reading, context.displayDecimals) }]
-      : [],
+    line.reading.ok ? [{ line, entry: line.reading, source: sourceOf(line.reading) }] : [],
   );
   const unread = lines.filter((line) => !line.reading.ok);
   const asked = read.filter(({ entry }) => entry.asks.length > 0);
@@ -117,14 +115,14 @@ export function PastePreview({ text, context, places, onLeave, onDiscard, onAdde
           <RuledTable
             caption={`To look at: ${countLaps(asked.length)}${asked.length > drawn ? `, the first ${drawn}` : ""}`}
             columns={readColumns}
-            rows={asked.slice(0, drawn).map((one) => readRow(one, factsOf(one.entry)))}
+            rows={asked.slice(0, drawn).map((one) => readRow(one, context, factsOf(one.entry)))}
           />
         )}
         {unasked.length > 0 && (
           <RuledTable
             caption={unasked.length > drawn ? `Read: the first ${drawn} laps` : "Read as"}
             columns={readColumns}
-            rows={unasked.slice(0, drawn).map((one) => readRow(one))}
+            rows={unasked.slice(0, drawn).map((one) => readRow(one, context))}
           />
         )}
       </div>
@@ -139,7 +137,7 @@ const readColumns = [
   { key: "about", title: "" },
 ] as const;
 
-function readRow({ line, entry, source }: ReadLine, why?: string) {
+function readRow({ line, entry, source }: ReadLine, { displayDecimals }: EntryContext, why?: string) {
   const { ms, decimals } = entry.lap;
   return {
     id: String(line.lineNumber),
@@ -147,7 +145,7 @@ function readRow({ line, entry, source }: ReadLine, why?: string) {
       line: line.lineNumber,
       text: <bdi>{line.text.slice(0, 60)}</bdi>,
       time: ms === undefined ? "no time" : formatLapTime(ms, decimals),
-      about: [signsOf({ ...entry.lap, source }), why].filter(Boolean).join(betweenSigns),
+      about: [signsOf({ ...entry.lap, source }, displayDecimals), why].filter(Boolean).join(betweenSigns),
     },
   };
 }

@@ -10,6 +10,12 @@ export interface Line {
   readonly fault?: string;
 }
 
+/** A line that was refused or asked about, and then typed over. */
+export interface TypedOver {
+  readonly text: string;
+  readonly begunIn: Id | undefined;
+}
+
 /** What is kept of the entry line at every key. */
 export interface DraftedLine {
   readonly text: string;
@@ -23,12 +29,18 @@ export interface DraftedLine {
   readonly pastedIn?: Id | undefined;
   /** What Escape took out of the field, until it is brought back or a lap is added. */
   readonly emptied?: string | undefined;
+  /** Lines typed over, the last one last: each stays in view until it is taken back or let go. */
+  readonly typedOver?: readonly TypedOver[] | undefined;
+  /** The text was begun over the last of them. */
+  readonly isOver?: boolean | undefined;
 }
 
-/** What a half-typed line would be known by; empty where nothing is half typed. */
-export function lineWords({ text, pasted }: DraftedLine): string {
-  const line = text.trim();
-  return line !== "" || pasted === undefined ? line : (pasted.trim().split(/[\r\n]+/)[0] ?? "");
+/** What a half-typed line would be known by, with those typed over; empty where nothing is half typed. */
+export function lineWords({ text, pasted, typedOver = [] }: DraftedLine): string {
+  const lines = [...typedOver.map((line) => line.text), text].map((line) => line.trim()).filter(Boolean);
+  return lines.length > 0 || pasted === undefined
+    ? lines.join(" · ")
+    : (pasted.trim().split(/[\r\n]+/)[0] ?? "");
 }
 
 /** The same, with the lines that could not be stored. */

@@ -1,10 +1,19 @@
 import { useEffect, useMemo, useRef, useState } from "react";
 import { addLap, type NewLap } from "#db";
 import type { Id, Run } from "#domain";
-import { type Ask, type EntryContext, type EntryReading, isOdd, parseEntry, sourceOf } from "#entry";
+import {
+  type Ask,
+  type EntryContext,
+  type EntryReading,
+  isOdd,
+  parseEntry,
+  sourceOf,
+  withChoice,
+} from "#entry";
 import { type Draft, type LeftDraft, useDraft, useLogbook, useWrite } from "#live";
-import { type DraftedLine, type Line, lineWords } from "./draftedLine.ts";
+import { type DraftedLine, type Line, lineWords, type TypedOver } from "./draftedLine.ts";
 import { isSeparate } from "./isSeparate.ts";
+import { pressKey } from "./padText.ts";
 
 const nothing: DraftedLine = { text: "", lines: [] };
 
@@ -18,7 +27,12 @@ export type Standing =
 
 export interface Entry {
   readonly text: string;
-  readonly setText: (text: string) => void;
+  /** `isAnew`: the text before was written over. Where it had been refused or asked about, it stays in view. */
+  readonly setText: (text: string, isAnew?: boolean) => void;
+  /** A digit at the end of the line, or the first of a new one where the line was refused or asked about. */
+  readonly typeDigit: (digit: string) => void;
+  /** Takes one of the readings that an unclear line may have; a line that was refused is added with it. */
+  readonly choose: (choice: string, at: number) => void;
   /** What the text will become; undefined while the field is empty. */
   readonly reading: EntryReading | undefined;
   readonly standing: Standing;
@@ -33,8 +47,13 @@ export interface Entry {
   readonly submit: (at: number) => void;
   /** Empties the field; what stood there can be brought back. */
   readonly empty: () => void;
-  /** Brings back what was emptied; absent while the field is not empty, or when there is nothing to bring back. */
+  /** Brings back what was emptied or typed over; absent while the field is not empty, or where there is nothing to. */
   readonly bringBack: (() => void) | undefined;
+  /** Escape: brings back what is being typed over; else empties the field; else brings back what stood there. */
+  readonly escape: (() => void) | undefined;
+  readonly typedOver: readonly TypedOver[];
+  readonly takeBackTypedOver: (line: TypedOver) => void;
+  readonly letGoTypedOver: (line: TypedOver) => void;
   /** The run the line was begun in; undefined in what an older version of the app kept. */
   readonly begunIn: Id | undefined;
   /** The line was begun in another run, and the driver has not said yet where it belongs. */
@@ -85,9 +104,9 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
 
   const keep = (patch: Partial<DraftedLine>) => {
     now.current = { ...now.current, ...patch };
-    const { text: line, lines: onTheWay, pasted, emptied } = now.current;
-    const isNothing = line === "" && onTheWay.length === 0 && pasted === undefined && emptied === undefined;
-    draft.set(isNothing ? undefined : now.current);
+    const { text: line, lines: onTheWay, pasted, emptied, typedOver = [] } = now.current;
+    const isEmpty = line === "" && onTheWay.length === 0 && typedOver.length === 0;
+    draft.set(isEmpty && pasted === undefined && emptied === undefined ? undefined : now.current);
   };
   const settle = (id: Id, fault?: string) =>
     keep({
@@ -113,7 +132,7 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
   const takeBack = (line: Line) => {
     settle(line.id);
     lastAdded.current = undefined;
-    keep({ text: line.text, begunIn: line.runId, into: undefined });
+    keep({ text: line.text, begunIn: line.runId, into: undefined, isOver: false });
   };
 
   // Lines that an earlier page did not see arrive: their id is in the book, or they are stored now.
@@ -133,15 +152,22 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
     }
   }, [draft.left]);
   const takeUp = (one: LeftDraft<DraftedLine>) => {
-    const { text: line, begunIn, into, pasted, pastedIn } = one.state;
+    const { text: line, begunIn, into, pasted, pastedIn, typedOver = [], isOver } = one.state;
     setStanding({ kind: "typing" });
-    keep({ text: line, begunIn, into, ...(pasted !== undefined && { pasted, pastedIn }) });
+    keep({
+      text: line,
+      begunIn,
+      into,
+      typedOver: [...(now.current.typedOver ?? []), ...typedOver],
+      isOver,
+      ...(pasted !== undefined && { pasted, pastedIn }),
+    });
     draft.settleLeft(one);
   };
 
   const { begunIn, into } = draft.value;
   const isStray = text.trim() !== "" && begunIn !== undefined && begunIn !== run?.id && into === undefined;
-  const submitTo = (runId: Id | undefined, at: number) => {
+  const submitTo = (runId: Id | undefined, at: number, text: string, reading: EntryReading | undefined) => {
     if (runId === undefined || reading === undefined) return;
     if (!reading.ok) return setStanding({ kind: "refused" });
     const isAgain = lastAdded.current?.text === text && at - lastAdded.current.at < sameTapMs;
@@ -152,7 +178,7 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
     if (standing.kind === "asking" && !isSeparate(at, askedAt.current)) return;
     const lap: NewLap = {
       ...reading.lap,
-      source: sourceOf(reading, context.displayDecimals),
+      source: sourceOf(reading),
       ...(isOdd(reading) && { isOdd: true }),
     };
     const line: Line = { id: book.newId(), runId, text, lap };
@@ -164,26 +190,63 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
       into: undefined,
       lines: [...now.current.lines, line],
       emptied: undefined,
+      isOver: false,
     });
     void storeAsDriven(line);
   };
   const submit = (at: number) =>
-    isStray ? setStanding({ kind: "homeless" }) : submitTo(into ?? run?.id, at);
+    isStray ? setStanding({ kind: "homeless" }) : submitTo(into ?? run?.id, at, text, reading);
+  const choose = (choice: string, at: number) => {
+    if (reading === undefined || reading.ok) return;
+    const chosen = withChoice(text, reading.problem, choice);
+    keep({ text: chosen });
+    if (standing.kind === "refused" && !isStray)
+      submitTo(into ?? run?.id, at, chosen, parseEntry(chosen, context));
+    else setStanding({ kind: "typing" });
+  };
 
-  const { emptied } = draft.value;
+  const { emptied, typedOver = [], isOver = false } = draft.value;
+  const isHeld = standing.kind === "refused" || standing.kind === "asking";
+  const setText = (next: string, isAnew = false) => {
+    setStanding({ kind: "typing" });
+    const { text: before, begunIn: since } = now.current;
+    const isTypedOver = isAnew && isHeld && before.trim() !== "";
+    const isBegun = isTypedOver || before.trim() === "" || next.trim() === "";
+    keep({
+      text: next,
+      ...(isBegun && { begunIn: isLeft ? undefined : run?.id, into: undefined, isOver: isTypedOver }),
+      ...(isTypedOver && { typedOver: [...typedOver, { text: before, begunIn: since }] }),
+    });
+  };
+  const without = (line: TypedOver) => typedOver.filter((other) => other !== line);
+  const empty = () => {
+    setStanding({ kind: "typing" });
+    keep({ text: "", emptied: now.current.text, isOver: false });
+  };
+  /** What stands in the field meanwhile is taken out of it as by Escape. */
+  const takeBackTypedOver = (line: TypedOver) => {
+    setStanding({ kind: "typing" });
+    const rest = { typedOver: without(line), isOver: false };
+    keep({ ...line, into: undefined, ...rest, ...(text !== "" && { emptied: text }) });
+  };
+  const last = typedOver.at(-1);
+  const bringBack =
+    text !== ""
+      ? undefined
+      : emptied !== undefined
+        ? () => keep({ text: emptied, emptied: undefined })
+        : last && (() => takeBackTypedOver(last));
   return {
     text,
-    empty: () => {
-      setStanding({ kind: "typing" });
-      keep({ text: "", emptied: now.current.text });
-    },
-    bringBack:
-      text === "" && emptied !== undefined ? () => keep({ text: emptied, emptied: undefined }) : undefined,
-    setText: (next) => {
-      setStanding({ kind: "typing" });
-      const isBegun = now.current.text.trim() === "" || next.trim() === "";
-      keep({ text: next, ...(isBegun && { begunIn: isLeft ? undefined : run?.id, into: undefined }) });
-    },
+    empty,
+    bringBack,
+    escape: text === "" ? bringBack : isOver && last ? () => takeBackTypedOver(last) : empty,
+    typedOver,
+    takeBackTypedOver,
+    letGoTypedOver: (line) => keep({ typedOver: without(line) }),
+    setText,
+    typeDigit: (digit) => setText(isHeld ? digit : pressKey(text, digit), isHeld),
+    choose,
     reading,
     standing,
     unstored: lines.filter((line) => line.fault !== undefined),
@@ -197,7 +260,7 @@ export function useEntry(sessionId: Id, run: Run | undefined, context: EntryCont
     isStray,
     placeIn: (runId, at) => {
       keep({ into: runId });
-      submitTo(runId, at);
+      submitTo(runId, at, text, reading);
     },
     kept: draft,
     takeUp,

@@ -1,8 +1,10 @@
 import { betweenSigns, formatDelta, formatLapTime, lapSigns, saySectors, signsOf } from "#domain";
 import type { LapDifferences } from "#stats";
+import { classes } from "#ui/classes.ts";
 import { Delta } from "#ui/Delta.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Spoken } from "#ui/Spoken.tsx";
+import { LapBar, type LapBars } from "./LapBar.tsx";
 import styles from "./LapTable.module.css";
 
 /** The button of a lap's time in the page: the focus comes back to it when its editor is left. */
@@ -19,6 +21,10 @@ export interface LapColumns {
   readonly sectorCount: number;
   /** On a phone the target stands under the PB, and the sectors on a line of their own. */
   readonly isNarrow: boolean;
+  /** Absent where no usual lap is known to lay them beside. */
+  readonly bars: LapBars | undefined;
+  /** Decimals the simulator shows: a time known to fewer says so. */
+  readonly displayDecimals: number;
 }
 
 interface LapRowProps {
@@ -32,22 +38,23 @@ interface LapRowProps {
 /** One lap of the ledger. */
 export function LapRow({ row, columns, isStanding, onEdit }: LapRowProps) {
   const { lap, number, toClean, toBest, toTarget, decimals, isBest } = row;
-  const { hasTarget, sectorCount, isNarrow } = columns;
+  const { hasTarget, sectorCount, isNarrow, bars, displayDecimals } = columns;
   const isSpoiled = lap.ms === undefined || lap.remarks.length > 0;
   const target = toTarget !== undefined && formatDelta(toTarget, decimals.toTarget);
   // With its signs in the text, and the stroke a note is typed behind, a copied row can be pasted as the lap.
-  const said = signsOf(lap);
+  const said = signsOf(lap, displayDecimals);
   const sectors = saySectors(lap);
   const hasOwnLine = isNarrow && lap.sectors !== undefined;
   return (
     <>
       <tr className={isSpoiled ? styles["soft"] : undefined} data-goes-on={hasOwnLine || undefined}>
         <th scope="row">{number}</th>
-        <td className={styles["figures"]}>
+        <td className={classes(styles["figures"], bars && styles["barred"])}>
           <button id={timeId(lap.id)} type="button" className={styles["time"]} onClick={() => onEdit(lap.id)}>
             <Spoken>Edit lap {number}: </Spoken>
             {lap.ms === undefined ? "no time" : formatLapTime(lap.ms, lap.decimals)}
           </button>
+          {bars && lap.ms !== undefined && <LapBar ms={lap.ms} bars={bars} />}
         </td>
         <td className={styles["figures"]}>
           {toClean !== undefined && (

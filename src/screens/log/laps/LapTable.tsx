@@ -4,6 +4,7 @@ import { classes } from "#ui/classes.ts";
 import { Spoken } from "#ui/Spoken.tsx";
 import { useOverflow } from "#ui/useOverflow.ts";
 import { useIsNarrow } from "../session/useIsNarrow.ts";
+import type { LapBars } from "./LapBar.tsx";
 import { type LapColumns, LapRow } from "./LapRow.tsx";
 import styles from "./LapTable.module.css";
 
@@ -16,14 +17,26 @@ interface LapTableProps {
   readonly onEdit: (lapId: string) => void;
   /** The lap that holds the PB, of whatever run. */
   readonly standingId: string | undefined;
+  readonly bars: LapBars | undefined;
+  /** Decimals the simulator shows. */
+  readonly displayDecimals: number;
 }
 
 /** The laps of one run: number, time, differences, sectors and remarks; a time opens its lap for editing. */
-export function LapTable({ caption, rows, edited, editor, onEdit, standingId }: LapTableProps) {
+export function LapTable({
+  caption,
+  rows,
+  edited,
+  editor,
+  onEdit,
+  standingId,
+  bars,
+  displayDecimals,
+}: LapTableProps) {
   const sectorCount = Math.max(0, ...rows.map(({ lap }) => lap.sectors?.length ?? 0));
   const hasTarget = rows.some((row) => row.toTarget !== undefined);
   const isNarrow = useIsNarrow();
-  const columns: LapColumns = { hasTarget, sectorCount, isNarrow };
+  const columns: LapColumns = { hasTarget, sectorCount, isNarrow, bars, displayDecimals };
   const { box, overflows } = useOverflow();
   const focusable = overflows ? { tabIndex: 0, role: "region", "aria-label": caption } : {};
   return (
@@ -35,7 +48,7 @@ export function LapTable({ caption, rows, edited, editor, onEdit, standingId }: 
         <thead>
           <tr>
             <th scope="col">lap</th>
-            <th scope="col" className={styles["figures"]}>
+            <th scope="col" className={classes(styles["figures"], bars && styles["barred"])}>
               time
             </th>
             <th scope="col" className={classes(styles["figures"], styles["clean"])}>

@@ -12,7 +12,7 @@ interface IsItYoursProps {
 /** Asks whether a typed name that differs from a known one in accents only is meant for it. */
 export function IsItYours({ old, onUse, onNew }: IsItYoursProps) {
   return (
-    <div className={old === undefined ? undefined : styles["question"]}>
+    <div className={old === undefined ? styles["unasked"] : styles["question"]}>
       <p role="status">
         {old !== undefined && (
           <>

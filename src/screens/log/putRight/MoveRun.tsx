@@ -1,13 +1,14 @@
-import { combosWithNames, moveRunToCombo, moveRunToSession, sessionsOfCombo } from "#db";
-import { comboName, type Run, sayDate } from "#domain";
+import { moveRunToCombo, moveRunToSession, sessionsOfCombo } from "#db";
+import { type Run, sayDate } from "#domain";
 import { useRows, useWrite } from "#live";
 import { goTo } from "#state/address.ts";
 import type { SessionData } from "../session/useSession.ts";
 import { PickAndDo } from "./PickAndDo.tsx";
+import { ToCombo } from "./ToCombo.tsx";
 
 const shown = 30;
 
-/** Moves a run to another session of the combo, or to another combo on the same date. */
+/** Moves a run to another session of the combo, or to another combo on the same date, which may be a new one. */
 export function MoveRun({
   data,
   run,
@@ -20,7 +21,6 @@ export function MoveRun({
   const write = useWrite();
   const { session, combo } = data;
   const sessions = useRows((book) => sessionsOfCombo(book, combo.id), [combo.id]) ?? [];
-  const combos = useRows((book) => combosWithNames(book), []) ?? [];
   const others = sessions
     .filter(({ id }) => id !== session.id)
     .slice(-shown)
@@ -28,16 +28,6 @@ export function MoveRun({
   const toSession = async (sessionId: string) => {
     if (await write((book) => moveRunToSession(book, { runId: run.id, sessionId }), { isUndoOffered: true }))
       onMoved();
-  };
-  const toCombo = async (comboId: string) => {
-    const change = await write((book) => moveRunToCombo(book, { runId: run.id, comboId }), {
-      isUndoOffered: true,
-    });
-    if (change) {
-      onMoved();
-      if (data.runs.length === 1 && "sessionId" in change)
-        goTo({ place: "log", sessionId: String(change.sessionId) });
-    }
   };
   return (
     <>
@@ -49,16 +39,18 @@ export function MoveRun({
         deed="Move"
         onDo={toSession}
       />
-      <PickAndDo
-        label="Move this run to another combo, same date"
-        prompt="choose a combo"
-        none="there is no other"
-        options={combos
-          .filter((other) => other.combo.id !== combo.id)
-          .map((other) => ({ value: other.combo.id, label: comboName(other) }))}
-        deed="Move"
-        onDo={toCombo}
-      />
+      <div>
+        <p>Or to another combo, same date:</p>
+        <ToCombo
+          from={combo.id}
+          deed="Move the run"
+          move={(book, to) => moveRunToCombo(book, { runId: run.id, ...to })}
+          onMoved={({ sessionId }) => {
+            onMoved();
+            if (data.runs.length === 1) goTo({ place: "log", sessionId });
+          }}
+        />
+      </div>
     </>
   );
 }

@@ -1,4 +1,5 @@
 import { lazy, Suspense, useMemo, useState } from "react";
+import { LapStrip } from "#charts/strip/LapStrip.tsx";
 import type { Id, Run } from "#domain";
 import { useAddress } from "#state/address.ts";
 import type { LapDifferences } from "#stats";
@@ -7,6 +8,7 @@ import { Name } from "#ui/Name.tsx";
 import { sayRun } from "#words";
 import { LapTable } from "../laps/LapTable.tsx";
 import type { SessionFigures } from "../session/sessionFigures.ts";
+import type { RunStrip } from "../session/sessionStrips.ts";
 import type { SessionData } from "../session/useSession.ts";
 import { NextRunSettings } from "./NextRunSettings.tsx";
 import styles from "./RunBlock.module.css";
@@ -30,6 +32,8 @@ interface RunBlockProps {
   /** The runs on the page, by the numbers they go by there. */
   readonly shown: SessionFigures["shown"];
   readonly rows: readonly LapDifferences[];
+  /** Its laps as a picture; absent where the page has none of it yet. */
+  readonly strip: RunStrip | undefined;
   /** The lap that holds the PB, of whatever run. */
   readonly standingId: Id | undefined;
   readonly contextOf: SessionFigures["contextOf"];
@@ -42,6 +46,8 @@ interface RunBlockProps {
   readonly isSaid: boolean;
   /** The run being driven stands open; the others can be unfolded. */
   readonly isCurrent: boolean;
+  /** The run before the one being driven: its strip stays whole while its laps are folded away. */
+  readonly isBefore: boolean;
 }
 
 /** One run as a ruled block: what kind of run, its laps, and the way to put it right. */
@@ -51,6 +57,7 @@ export function RunBlock({
   number,
   shown,
   rows,
+  strip,
   standingId,
   contextOf,
   edited,
@@ -58,13 +65,15 @@ export function RunBlock({
   saidOf,
   isSaid,
   isCurrent,
+  isBefore,
 }: RunBlockProps) {
   const address = useAddress();
   const namedId = address.place === "log" ? address.lapId : undefined;
   const named = namedId === undefined ? -1 : rows.findIndex(({ lap }) => lap.id === namedId);
   const [isUnfolded, setUnfolded] = useState<boolean>();
   const [dialog, setDialog] = useState<"settings" | "summary">();
-  const editedRow = rows.find(({ lap }) => lap.id === edited);
+  const editedAt = rows.findIndex(({ lap }) => lap.id === edited);
+  const editedRow = rows[editedAt];
   const isShown =
     isCurrent ||
     editedRow !== undefined ||
@@ -73,16 +82,20 @@ export function RunBlock({
   const said = useMemo(() => (hasSentence ? saidOf?.(number) : undefined), [hasSentence, saidOf, number]);
   const inShort = useMemo(() => runInShort(run, data.preferences), [run, data.preferences]);
   const [drawn, setDrawn] = useState(fewest);
-  // A pasted run may have thousands of laps; the named lap of an address is among those drawn from then on.
-  const first = Math.max(0, Math.min(rows.length - drawn, named < 0 ? rows.length : named));
+  // A pasted run may have thousands of laps; the named lap of an address is among those drawn from then on, and the edited.
+  const sought = [named, editedAt].filter((at) => at >= 0);
+  const first = Math.max(0, Math.min(rows.length - drawn, ...sought));
+  const hasStrip = strip !== undefined && rows.length > 0;
+  const isStripWhole = isShown || isBefore;
   return (
-    <section className={styles["run"]} aria-label={`Run ${number}`}>
+    <section className={styles["run"]} data-current={isCurrent} aria-label={`Run ${number}`}>
       <div className={styles["head"]}>
         <h2 className={styles["title"]}>
           Run {number}
           <span className={styles["kind"]}> · {runInWords(run)}</span>
         </h2>
         <span className={styles["sum"]}>{inShort}</span>
+        {hasStrip && !isStripWhole && <LapStrip {...pictureOf(strip)} size="small" name={`Run ${number}`} />}
         <span className={styles["buttons"]}>
           {!isCurrent && rows.length > 0 && (
             <Button variant="quiet" aria-expanded={isShown} onClick={() => setUnfolded(!isShown)}>
@@ -112,6 +125,11 @@ export function RunBlock({
       {isCurrent && rows.length === 0 && (
         <NextRunSettings run={run} before={shown.findLast((one) => one.number < number)} />
       )}
+      {hasStrip && isStripWhole && (
+        <div className={styles["strip"]}>
+          <LapStrip {...pictureOf(strip)} size="full" name={`Run ${number}`} onOpen={onEdit} />
+        </div>
+      )}
       {isShown && first > 0 && (
         <Button variant="quiet" onClick={() => setDrawn(rows.length - first + more)}>
           Show {Math.min(more, first)} of {first.toLocaleString("en")} earlier laps
@@ -124,6 +142,8 @@ export function RunBlock({
           edited={edited}
           onEdit={onEdit}
           standingId={standingId}
+          bars={strip?.bars}
+          displayDecimals={data.preferences.displayDecimals}
           editor={
             editedRow && (
               <Suspense fallback={null}>
@@ -162,3 +182,5 @@ export function RunBlock({
     </section>
   );
 }
+
+const pictureOf = ({ laps, lines, scale }: RunStrip) => ({ laps, lines, scale });

@@ -18,22 +18,28 @@ import styles from "./RunSays.module.css";
 interface RunSaysProps {
   readonly report: RunReport;
   readonly number: number;
-  readonly next: NextRun;
+  /** Absent where the verdict stands above, which says it and what to do next. */
+  readonly next: NextRun | undefined;
 }
 
-/** One true sentence and three numbers; the rest behind "figures"; then one suggestion with its reason. */
+/** One true sentence and three numbers, one suggestion with its reason; the rest behind "figures". */
 export function RunSays({ report, number, next }: RunSaysProps) {
   return (
     <Part title={`What run ${number} says`}>
-      <p className={styles["sentence"]}>{sayRun(report)}</p>
-      <FigureRow figures={sayRunFigures(report)} />
-      <p className={styles["next"]}>
-        {next.suggestion} <span className={styles["reason"]}>{next.reason}</span>
-      </p>
+      {next && (
+        <>
+          <p className={styles["sentence"]}>{sayRun(report)}</p>
+          <FigureRow figures={sayRunFigures(report)} />
+          <p className={styles["next"]}>
+            {next.suggestion} <span className={styles["reason"]}>{next.reason}</span>
+          </p>
+        </>
+      )}
       <Disclosure
         title="Figures"
         answer={report.againstTarget.known ? sayAgainstTarget(report.againstTarget) : undefined}
       >
+        {next === undefined && <FigureRow figures={sayRunFigures(report)} />}
         <ul className={styles["figures"]}>
           <li>{sayTrendInRun(report.trend)}</li>
           <li>{sayMistakes(report)}</li>

@@ -1,4 +1,4 @@
-import { deleteSession, editSession, reopenSession, type SessionPatch } from "#db";
+import { deleteSession, editSession, moveSessionToCombo, reopenSession, type SessionPatch } from "#db";
 import { type Focus, focuses, formatLapTime } from "#domain";
 import { useWrite } from "#live";
 import { goTo } from "#state/address.ts";
@@ -6,8 +6,8 @@ import { Button } from "#ui/Button.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { Select } from "#ui/Select.tsx";
-import { MoveSession } from "../putRight/MoveSession.tsx";
 import { NewPageForm } from "../putRight/NewPageForm.tsx";
+import { ToCombo } from "../putRight/ToCombo.tsx";
 import styles from "../runs/RunDialog.module.css";
 import { NoteOf, TextOf, TimeOf } from "../runs/StoredField.tsx";
 import { JoinSame } from "../start/JoinSame.tsx";
@@ -96,7 +96,12 @@ export function SessionDialog({
           </Button>
         </div>
         <Disclosure title="Wrong combo?">
-          <MoveSession data={data} onMoved={onClose} />
+          <ToCombo
+            from={session.comboId}
+            deed="Move the session"
+            move={(book, to) => moveSessionToCombo(book, { sessionId: session.id, ...to })}
+            onMoved={onClose}
+          />
         </Disclosure>
         <Disclosure title="Same car or track twice?">
           <div className={styles["form"]}>

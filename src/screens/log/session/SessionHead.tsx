@@ -14,11 +14,11 @@ interface SessionHeadProps {
   readonly data: SessionData;
   readonly targetMs: number | undefined;
   readonly targetFrom: string | undefined;
-  readonly onRest: () => void;
+  readonly onBigView: () => void;
 }
 
 /** Which session this is, and the way to put it right. */
-export function SessionHead({ data, targetMs, targetFrom, onRest }: SessionHeadProps) {
+export function SessionHead({ data, targetMs, targetFrom, onBigView }: SessionHeadProps) {
   const { session } = data;
   const [isChanging, setChanging] = useState(false);
   const about = [
@@ -45,8 +45,8 @@ export function SessionHead({ data, targetMs, targetFrom, onRest }: SessionHeadP
       </div>
       <div className={styles["buttons"]}>
         {session.endedAt === undefined && (
-          <Button size="between" variant="quiet" onClick={onRest}>
-            Rest
+          <Button size="between" variant="quiet" onClick={onBigView}>
+            Big view
           </Button>
         )}
         <Button size="between" variant="quiet" onClick={() => setChanging(true)}>

@@ -5,7 +5,7 @@ import { usePageBest, useRows, useToday, useWrite } from "#live";
 import type { KnownBest } from "#stats";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { useFocusBack } from "#ui/useFocusBack.ts";
-import { sayRun, sayUsual, suggestNextRun } from "#words";
+import { sayRun, suggestNextRun } from "#words";
 import { EntryArea } from "../entry/EntryArea.tsx";
 import { fieldId } from "../entry/EntryPanel.tsx";
 import { useFocusHome } from "../entry/useFocusHome.ts";
@@ -17,6 +17,7 @@ import { RunGap } from "../runs/RunGap.tsx";
 import { RunSays } from "../runs/RunSays.tsx";
 import { LastNote } from "../start/LastNote.tsx";
 import { NoSession } from "../start/NoSession.tsx";
+import { VerdictArea } from "../verdict/VerdictArea.tsx";
 import { DateQuestion } from "./DateQuestion.tsx";
 import { IdleQuestion } from "./IdleQuestion.tsx";
 import { SessionButtons } from "./SessionButtons.tsx";
@@ -25,6 +26,7 @@ import styles from "./SessionPage.module.css";
 import { SessionSum } from "./SessionSum.tsx";
 import { SessionTotals } from "./SessionTotals.tsx";
 import { sessionFigures } from "./sessionFigures.ts";
+import { sessionStrips } from "./sessionStrips.ts";
 import { type SessionData, useSession } from "./useSession.ts";
 import { useWakeLock } from "./useWakeLock.ts";
 
@@ -33,7 +35,6 @@ const StrandedEntry = lazy(() =>
   import("../typed/StrandedEntry.tsx").then((file) => ({ default: file.StrandedEntry })),
 );
 const EndSession = lazy(() => import("./EndSession.tsx").then((file) => ({ default: file.EndSession })));
-const RestingView = lazy(() => import("./RestingView.tsx").then((file) => ({ default: file.RestingView })));
 const SummaryDialog = lazy(() =>
   import("../runs/SummaryDialog.tsx").then((file) => ({ default: file.SummaryDialog })),
 );
@@ -88,7 +89,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
   const write = useWrite();
   const today = useToday(preferences);
   const [dialog, setDialog] = useState<"summary" | "end">();
-  const [isResting, setResting] = useState(false);
+  const [isBig, setBig] = useState(false);
   const [edited, setEdited] = useState<Id>();
   // A run ended here: what is typed from now on is for the next one, even before that is there.
   const [leaving, setLeaving] = useState<Id>();
@@ -103,14 +104,27 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
 
   const figures = useMemo(() => sessionFigures(data, pb, later, around), [data, pb, later, around]);
   const { current, said, target, context, report, rows, shown, blocks } = figures;
+  const strips = useMemo(
+    () =>
+      sessionStrips({
+        shown,
+        preferences,
+        pb: report.newBests.at(-1) ?? pb,
+        standingId: figures.standingId,
+        targetMs: target?.ms,
+      }),
+    [shown, preferences, report, pb, figures.standingId, target],
+  );
   const atOpening = useRef(current && lapsInOrder(current).at(-1)?.id);
   useEffect(() => {
     if (atOpening.current !== undefined) bringIntoSight(atOpening.current);
   }, []);
   useNamedLap();
   if (leaving !== undefined && leaving !== current?.id) setLeaving(undefined);
+  const beforeCurrent = shown.findLast(({ run }) => run !== current)?.number;
   const next = said && suggestNextRun(said.report, { session: report, cornersOfMistakes: said.corners });
 
+  const last = shown.findLast(({ run }) => run !== current);
   // Between two runs the finding stands first; while laps are typed, the laps do.
   const isBetween = current === undefined || lapsInOrder(current).length === 0;
   const pad = usePad(current?.id, isBetween && said !== undefined);
@@ -122,18 +136,37 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
   };
   const name = comboName(data);
   return (
-    <div ref={pageBox} className={styles["page"]} data-open={isOpen} data-between={isBetween}>
+    <div
+      ref={pageBox}
+      className={styles["page"]}
+      data-open={isOpen}
+      data-between={isBetween}
+      data-pad={pad.isOpen ? "open" : undefined}
+    >
       <div className={styles["top"]}>
         <SessionHead
           data={data}
           targetMs={target?.ms}
           targetFrom={target && targetNames[target.from]}
-          onRest={() => setResting(true)}
+          onBigView={() => setBig(true)}
         />
         <DateQuestion data={data} />
         <IdleQuestion session={session} runs={runs} />
         {isOpen && said === undefined && <LastNote session={session} />}
       </div>
+      {isOpen && (
+        <FaultBoundary what="The verdict">
+          <VerdictArea
+            data={data}
+            figures={figures}
+            strips={strips}
+            next={next}
+            isBetween={isBetween}
+            big={isBig ? { isAwake, onBack: () => setBig(false) } : undefined}
+            onOpenLap={edit}
+          />
+        </FaultBoundary>
+      )}
       {current && (
         <FaultBoundary what="The entry line">
           <EntryArea
@@ -177,6 +210,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
                 number={number}
                 shown={shown}
                 rows={rows.get(run.id) ?? []}
+                strip={strips.get(run.id)}
                 standingId={figures.standingId}
                 contextOf={figures.contextOf}
                 edited={edited}
@@ -184,6 +218,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
                 saidOf={number === said?.number ? undefined : figures.saidOf}
                 isSaid={number === figures.beforeSaid}
                 isCurrent={run === current}
+                isBefore={current !== undefined && !isBetween && number === beforeCurrent}
               />
             </FaultBoundary>
           ),
@@ -191,6 +226,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
         <SessionButtons
           session={session}
           current={current}
+          last={isOpen || runs.at(-1)?.id === last?.run.id ? last : undefined}
           onNextRun={() => void nextRun()}
           onAsk={setDialog}
         />
@@ -200,7 +236,13 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
           <SessionTotals report={report} runs={shown.filter(({ run }) => run.guest === undefined).length} />
         )}
         <FaultBoundary what="What this run says">
-          {said && next && <RunSays report={said.report} number={said.number} next={next} />}
+          {said && next && (
+            <RunSays
+              report={said.report}
+              number={said.number}
+              next={isOpen && isBetween ? undefined : next}
+            />
+          )}
         </FaultBoundary>
         <FaultBoundary what="The time account">
           <SessionSum report={report} asOf={today} name={name} />
@@ -217,19 +259,6 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
         )}
         {dialog === "end" && (
           <EndSession data={data} drivingMs={drivingMs(runs)} onClose={() => setDialog(undefined)} />
-        )}
-        {isResting && (
-          <RestingView
-            finding={said ? sayRun(said.report) : "No laps yet."}
-            next={next?.suggestion ?? "Type the first laps after your run."}
-            usual={
-              said?.report.usual.known
-                ? sayUsual(said.report.usual.value, said.report.usualDecimals)
-                : undefined
-            }
-            isAwake={isAwake}
-            onBack={() => setResting(false)}
-          />
         )}
       </Suspense>
     </div>

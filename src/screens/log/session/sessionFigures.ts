@@ -24,6 +24,9 @@ import type { SessionData } from "./useSession.ts";
 /** What the last run with laps says. */
 export interface SaidRun {
   readonly number: number;
+  readonly run: Run;
+  /** The session's runs before it, in order. */
+  readonly runsBefore: readonly Run[];
   readonly report: RunReport;
   /** Corners named in its remarks of own mistakes, as often as they were named. */
   readonly corners: readonly number[];
@@ -133,6 +136,8 @@ function saidRun(
     .flatMap(({ remarks }) => remarks.flatMap(({ corner }) => (corner === undefined ? [] : [corner])));
   return {
     number,
+    run,
+    runsBefore,
     report: runReport({
       run,
       runsBefore,

@@ -1,9 +1,12 @@
 import { useSyncExternalStore } from "react";
 import { narrowerThan } from "#ui/breakpoints.ts";
 
-const query = narrowerThan("phone");
+const query = `${narrowerThan("phone")}, ${narrowerThan("desk")} and (max-height: 480px)`;
 
-/** Whether the page is as narrow as a phone, where the ledger has fewer columns and rows of two lines. */
+/**
+ * Whether the ledger is as narrow as on a phone, where it has fewer columns and rows of two lines: on a phone held upright,
+ * and on one held sideways with the pad beside it.
+ */
 export function useIsNarrow(): boolean {
   return useSyncExternalStore(
     (changed) => {

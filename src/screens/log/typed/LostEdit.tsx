@@ -54,7 +54,7 @@ export function LostEdit(props: LostEditProps) {
       addLap(to, {
         runId: home?.id ?? "",
         id: newId,
-        lap: { ...read.lap, source: sourceOf(read, context.displayDecimals) },
+        lap: { ...read.lap, source: sourceOf(read) },
       }),
     isUndoOffered: true,
     onStored: onSettled,

@@ -40,7 +40,7 @@ describe("the rows of a run", () => {
   it("never take a lap in tenths for a PB that it may only equal", async () => {
     await renderLog((book) => openWith(book, [84_450, { ms: 84_400, decimals: 1 }]));
     await entryField();
-    expect(lapRows(1)[1]?.at(-1)).toBe("");
+    expect(lapRows(1)[1]?.at(-1)).toBe("in tenths");
     expect(lapRows(1)[1]?.[1]).toContain("1:24.4");
   });
 
@@ -50,9 +50,9 @@ describe("the rows of a run", () => {
     );
     await entryField();
     expect(lapRows(1).map((row) => row.at(-1))).toEqual([
-      "PB · counted as 1:24.42",
+      "PB · counted as 1:24.42 · in tenths",
       "",
-      "counted as 1:25.45",
+      "counted as 1:25.45 · in tenths",
     ]);
   });
 });

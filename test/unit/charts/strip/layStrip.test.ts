@@ -11,7 +11,7 @@ const lapsOf = (times: readonly (number | undefined)[]): StripLap[] =>
     ...(ms !== undefined && { ms }),
   }));
 
-const heights = { full: 120, small: 24 } as const;
+const heights = { full: 120, narrow: 76, small: 24 } as const;
 
 function lay(
   laps: readonly StripLap[],
@@ -19,10 +19,10 @@ function lay(
     lines = {},
     scale,
     size = "full",
-    width = size === "full" ? 616 : 96,
+    width = size === "small" ? 96 : 616,
   }: { lines?: StripLines; scale?: StripScale; size?: StripSize; width?: number } = {},
 ) {
-  return layStrip({ laps, lines, scale, size, width, height: heights[size] });
+  return layStrip({ laps, lines, scale, size, width });
 }
 
 const xs = (laps: readonly StripLap[]) => lay(laps).places.map(({ x }) => x);
@@ -112,31 +112,34 @@ describe("layStrip", () => {
     { requiredKeys: ["remarks"] },
   );
 
-  it.each(["full", "small"] as const)("keeps whatever there is inside a %s strip, in order", (size) => {
-    fc.assert(
-      fc.property(
-        fc.array(lap, { maxLength: 260 }),
-        fc.integer({ min: 160, max: 900 }),
-        fc.option(fc.record({ ms: fc.integer({ min: 20_000, max: 400_000 }) }), { nil: undefined }),
-        (some, wide, pb) => {
-          const laps = some.map(
-            (one, index): StripLap => ({ ...one, id: `${index}`, name: `Lap ${index + 1}` }),
-          );
-          const width = size === "small" ? 96 : wide;
-          const { places, lines, paths } = lay(laps, { size, width, lines: { pb } });
-          for (const { x, y } of places) {
-            expect(x).toBeGreaterThan(0);
-            expect(x).toBeLessThan(width);
-            expect(y).toBeGreaterThan(0);
-            expect(y).toBeLessThan(heights[size]);
-          }
-          for (const { y } of lines) expect(y >= 0 && y <= heights[size]).toBe(true);
-          const order = places.map(({ lap: { id } }) => Number(id));
-          expect(order).toEqual([...order].sort((a, b) => a - b));
-          expect(paths.map(({ path }) => path).join("")).not.toMatch(/NaN|Infinity/);
-        },
-      ),
-      { seed: 20261129, numRuns: 200 },
-    );
-  });
+  it.each(["full", "narrow", "small"] as const)(
+    "keeps whatever there is inside a %s strip, in order",
+    (size) => {
+      fc.assert(
+        fc.property(
+          fc.array(lap, { maxLength: 260 }),
+          fc.integer({ min: 160, max: 900 }),
+          fc.option(fc.record({ ms: fc.integer({ min: 20_000, max: 400_000 }) }), { nil: undefined }),
+          (some, wide, pb) => {
+            const laps = some.map(
+              (one, index): StripLap => ({ ...one, id: `${index}`, name: `Lap ${index + 1}` }),
+            );
+            const width = size === "small" ? 96 : wide;
+            const { places, lines, paths } = lay(laps, { size, width, lines: { pb } });
+            for (const { x, y } of places) {
+              expect(x).toBeGreaterThan(0);
+              expect(x).toBeLessThan(width);
+              expect(y).toBeGreaterThan(0);
+              expect(y).toBeLessThan(heights[size]);
+            }
+            for (const { y } of lines) expect(y >= 0 && y <= heights[size]).toBe(true);
+            const order = places.map(({ lap: { id } }) => Number(id));
+            expect(order).toEqual([...order].sort((a, b) => a - b));
+            expect(paths.map(({ path }) => path).join("")).not.toMatch(/NaN|Infinity/);
+          },
+        ),
+        { seed: 20261129, numRuns: 200 },
+      );
+    },
+  );
 });

@@ -19,6 +19,7 @@ import {
   editTarget,
   forecasts,
   referencesOfCombo,
+  renewTarget,
   rigTests,
   scoreForecast,
   setPreferences,
@@ -54,6 +55,26 @@ test("targets set by a clock ahead count from now on, and those it set rightly s
   expect((await setTargetsAhead(book, { upTo: now - 1, on: "2026-03-12" })).what).toBe(
     "3 targets dated right",
   );
+});
+
+test("a missed target is set anew as it was, once, from today's figure, and goes into the archive", async () => {
+  const { book, comboId, clock } = await anOpenSession();
+  const missed = { comboId, kind: "meanOf", laps: 5, value: 82_000, process: "brake later" } as const;
+  const { id } = await setTarget(book, { ...missed, setOn: "2026-02-01", by: "2026-03-01", start: 84_000 });
+  clock.pass(60_000);
+  const newId = book.newId();
+  const renewal = { id, newId, by: "2026-04-10", setOn: "2026-03-11", start: 83_000 };
+  expect((await renewTarget(book, renewal)).what).toBe("Target set anew");
+  await renewTarget(book, renewal);
+  const rows = await targetsOfCombo(book, comboId);
+  expect(rows).toHaveLength(2);
+  const { archivedAt, ...old } = rows.find((row) => row.id === id) ?? {};
+  expect(old).toMatchObject({ ...missed, by: "2026-03-01", start: 84_000 });
+  expect(archivedAt).toBe(clock.now());
+  const fresh = rows.find((row) => row.id === newId);
+  expect(fresh).toMatchObject({ ...missed, by: "2026-04-10", setOn: "2026-03-11", start: 83_000 });
+  expect(fresh?.setAt).toBe(clock.now());
+  expect(fresh).not.toHaveProperty("archivedAt");
 });
 
 test("what was done to a target, a reference lap, a rig record or a test is said in its words", async () => {
@@ -124,6 +145,7 @@ test("what cannot be stored says of what it was, each by its own name", async ()
     [setTarget(closed, { comboId, kind: "best", value: 1, setOn: "2026-03-10" }), "Target not stored"],
     [editTarget(closed, { id, patch: {} }), "Target not changed"],
     [archiveTarget(closed, { id }), "Target not archived"],
+    [renewTarget(closed, { id, newId: id, by: "2026-04-10", setOn: "2026-03-10" }), "Target not set anew"],
     [setTargetsAhead(closed, { upTo: 1, on: "2026-03-10" }), "Targets not dated right"],
     [deleteTarget(closed, id), "Target not deleted"],
     [scoreForecast(closed, { id, reached: true }), "Forecast not changed"],

@@ -15,6 +15,7 @@ async function marksIn(book: Parameters<typeof markOf>[0], comboId: string) {
   const by = "2026-04-30";
   const questions: { readonly [J in Exclude<JobName, "freshen">]: JobArguments<J> } = {
     acrossCombos: { today },
+    bestAndUsual: { comboIds: [comboId], today },
     comboReview: { comboId, period: {}, today },
     rigSteps: { rigId: "rig", records: [{ id: "rig", from: "2026-03-01" }], today },
     runBasis: { comboId, startedAt: 0, date: today, surface: "dry", today },
@@ -22,6 +23,7 @@ async function marksIn(book: Parameters<typeof markOf>[0], comboId: string) {
     statement: { monday: "2026-03-09", today },
     suggestedTargets: { comboId, kind: "best", by, today },
     targetOutlook: { comboId, kind: "best", value: 82_000, by, today },
+    targetWays: { comboId, today },
   };
   const names = Object.keys(questions) as (keyof typeof questions)[];
   const marks = await Promise.all(names.map((job) => markOf(book, job, questions[job] as never)));

@@ -135,8 +135,8 @@ describe("the outlook of a target", () => {
   it("of a usual lap begins its milestones at the level, and has none where that is there", () => {
     const page = improving(12);
     const { milestones } = outlookOf(page, { kind: "median", value: 83_000 });
-    expect(milestones.at(-1)).toBe(83_000);
-    expect(milestones[0]).toBeLessThan(84_800);
+    expect(milestones.at(-1)?.ms).toBe(83_000);
+    expect(milestones[0]?.ms).toBeLessThan(84_800);
     expect(outlookOf(page, { kind: "median", value: 86_000 }).milestones).toEqual([]);
     // 120 ms are too little for three steps of 50.
     const pb = Math.min(...page.flatMap(({ bestCandidates }) => bestCandidates.map(({ ms }) => ms)));
@@ -147,13 +147,40 @@ describe("the outlook of a target", () => {
     const page = improving(12);
     const { milestones } = outlookOf(page, { value: 83_000 });
     const pb = Math.min(...page.flatMap(({ bestCandidates }) => bestCandidates.map(({ ms }) => ms)));
-    expect(milestones.at(-1)).toBe(83_000);
-    expect(milestones.toSorted((a, b) => b - a)).toEqual(milestones);
-    expect(milestones[0]).toBeLessThan(pb);
+    const times = milestones.map(({ ms }) => ms);
+    expect(times.at(-1)).toBe(83_000);
+    expect(times.toSorted((a, b) => b - a)).toEqual(times);
+    expect(times[0]).toBeLessThan(pb);
     expect(milestones).toHaveLength(4);
     // A tenth is too little for four steps.
     expect(outlookOf(page, { value: pb - 100 }).milestones).toHaveLength(2);
-    expect(outlookOf(page, { value: pb - 20 }).milestones).toEqual([pb - 20]);
+    expect(outlookOf(page, { value: pb - 20 }).milestones).toMatchObject([{ ms: pb - 20 }]);
+  });
+
+  it("dates each step by the day half of the futures are there, the last by the likely day itself", () => {
+    const { milestones, expected } = outlookOf(improving(12), { value: 83_450 });
+    const days = milestones.map(({ by }) => by);
+    expect(days).not.toContain(undefined);
+    expect(days.toSorted()).toEqual(days);
+    expect(days.at(-1)).toBe(expected.mid);
+    expect(days[0]).not.toBe(expected.mid);
+  });
+
+  it("names twenty equally likely days, of which as many have come by the date as its chance says", () => {
+    const page = improving(12);
+    for (const value of [82_900, 83_300, 83_600])
+      for (const days of [2, 9, 20, 60]) {
+        const by = addDays(dayAfter(page), days);
+        const { likelyDays, byDate, expected } = outlookOf(page, { value, by });
+        expect(likelyDays).toHaveLength(20);
+        const known = likelyDays.filter((day) => day !== undefined);
+        expect(known.toSorted()).toEqual(known);
+        expect(likelyDays.slice(known.length).every((day) => day === undefined)).toBe(true);
+        expect(known.filter((day) => day <= by)).toHaveLength(Math.round((byDate?.chance ?? 0) * 20));
+        // The tenth of twenty comes just before half of all have come.
+        if (expected.mid !== undefined) expect(known[9] ?? "").toMatch(/^2026/);
+        if (expected.mid !== undefined) expect((known[9] ?? "") <= expected.mid).toBe(true);
+      }
   });
 });
 

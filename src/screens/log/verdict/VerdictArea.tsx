@@ -1,0 +1,73 @@
+import { lazy, Suspense } from "react";
+import type { Id } from "#domain";
+import { hourReached, lapsOfRun, runTimes } from "#stats";
+import { type NextRun, sayBestOfRun, sayBreakDue, saySoFar, sayVerdict, sayVerdictFigures } from "#words";
+import type { SessionFigures } from "../session/sessionFigures.ts";
+import type { RunStrip } from "../session/sessionStrips.ts";
+import type { SessionData } from "../session/useSession.ts";
+import { useVerdict } from "./useVerdict.ts";
+import { Verdict } from "./Verdict.tsx";
+
+const BigView = lazy(() => import("./BigView.tsx").then((file) => ({ default: file.BigView })));
+
+interface VerdictAreaProps {
+  readonly data: SessionData;
+  readonly figures: SessionFigures;
+  readonly strips: ReadonlyMap<Id, RunStrip>;
+  readonly next: NextRun | undefined;
+  /** No lap of the run to come is there yet. */
+  readonly isBetween: boolean;
+  /** Present while the big view is open. */
+  readonly big: { readonly isAwake: boolean; readonly onBack: () => void } | undefined;
+  readonly onOpenLap: (lapId: Id) => void;
+}
+
+/** The verdict of the run that has just ended, above the ledger and in the big view. */
+export function VerdictArea({ data, figures, strips, next, isBetween, big, onOpenLap }: VerdictAreaProps) {
+  const { said } = figures;
+  const verdict = useVerdict(data, said, isBetween);
+  const hours = isBetween && said ? hourReached([...said.runsBefore, said.run]) : undefined;
+  const breakDue = hours === undefined ? undefined : sayBreakDue(hours);
+  return (
+    <>
+      {isBetween && said && next && (
+        <Verdict
+          said={said}
+          verdict={verdict}
+          next={next}
+          strip={strips.get(said.run.id)}
+          breakDue={breakDue}
+          onOpenLap={onOpenLap}
+        />
+      )}
+      {big && (
+        <Suspense fallback={null}>
+          <BigView
+            words={bigWords()}
+            verdict={verdict}
+            figures={said === undefined ? [] : sayVerdictFigures(said.report)}
+            best={isBetween && said ? sayBestOfRun(said.report) : undefined}
+            next={
+              said === undefined
+                ? "Type the first laps after your run."
+                : isBetween
+                  ? next?.suggestion
+                  : undefined
+            }
+            breakDue={breakDue}
+            {...big}
+          />
+        </Suspense>
+      )}
+    </>
+  );
+
+  /** While a run goes on its word could change with the next lap, so its laps are only counted. */
+  function bigWords() {
+    if (said === undefined) return noLaps;
+    if (isBetween) return verdict && sayVerdict(verdict);
+    return saySoFar(lapsOfRun(said.run, runTimes(said.run, data.preferences)));
+  }
+}
+
+const noLaps = { word: "no laps", figure: "yet", about: "", sentence: "" } as const;
