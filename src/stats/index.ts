@@ -44,6 +44,7 @@ export type { WorkOn } from "./account/workOn.ts";
 
 // Inside a run
 
+export { chanceOfPointing } from "./run/chanceOfPointing.ts";
 export { type IndividualsChart, individualsChart } from "./run/individualsChart.ts";
 export { type KnownBest, type LapDifferences, lapDifferences } from "./run/lapDifferences.ts";
 export { modifiedZScores } from "./run/modifiedZScores.ts";
@@ -125,6 +126,12 @@ export { levelOfPage } from "./combo/pageLevel.ts";
 export { SEASON_DAYS, seasonBegins } from "./combo/season.ts";
 export { nextTarget, type TargetState, targetStates } from "./combo/targetStates.ts";
 export { type TargetWay, targetWays, type WayPoint } from "./combo/targetWays.ts";
+export {
+  type SideBySide,
+  type SideFigures,
+  type SidesApart,
+  sideBySide,
+} from "./compare/sideBySide.ts";
 export { isDrivenSession } from "./digest/isDrivenSession.ts";
 export { isWholeDigest } from "./digest/isWholeDigest.ts";
 export {
@@ -160,7 +167,13 @@ export { fuelNeeded } from "./race/fuelNeeded.ts";
 export { type RaceDistance, type RaceQuestion, raceDistance } from "./race/raceDistance.ts";
 export type { RaceLap } from "./race/raceLaps.ts";
 export type { RigRecordDay } from "./rigTests/rigSide.ts";
-export { type RigStep, rigSteps, type SideOfStep } from "./rigTests/rigSteps.ts";
+export {
+  type RigStep,
+  rigSteps,
+  type SessionOfNeither,
+  type SessionUsual,
+  type SideOfStep,
+} from "./rigTests/rigSteps.ts";
 export {
   type RigPair,
   type RigTestReport,

@@ -37,5 +37,5 @@ export function gainTitle(gain: Figure<LevelGain>): string {
 export function gainReading(gain: Figure<LevelGain>): string {
   if (!gain.known)
     return "Each session's usual lap is drawn; how far the level has moved needs more of them.";
-  return `From ${counted(gain.value.sessions, "session")}, good and bad evenings apart: ${sayBetween(gain.value, hundredths, pace)}.`;
+  return `From ${counted(gain.value.sessions, "session")}, good and bad evenings evened out: ${sayBetween(gain.value, hundredths, pace)}.`;
 }

@@ -38,7 +38,13 @@ export { individualsReading, individualsTitle } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";
 export { askLongGap } from "./longGap.ts";
 export { type NextRunContext, suggestNextRun } from "./nextRun.ts";
-export { bandMeaning, type CurveFigures, type ExpectedDates, sayCurve, sayExpected } from "./outlook.ts";
+export {
+  bandMeaning,
+  type CurveFigures,
+  type ExpectedDates,
+  sayCurve,
+  sayExpected,
+} from "./outlook.ts";
 export { scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
 export {
@@ -52,13 +58,14 @@ export {
 export { progressBy100Laps, progressReading, progressTitle } from "./progress.ts";
 export { type KnownAtSetting, questionTarget } from "./questionTarget.ts";
 export { sayMissing, sayReason, sayTooFew } from "./reason.ts";
-export { sayRigStep } from "./rigStep.ts";
+export { sayNeither, sayRigStep } from "./rigStep.ts";
 export { type RunFigure, sayRunFigures, sayScatterFigure } from "./runFigures.ts";
 export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInRun } from "./runLines.ts";
 export { sayRun } from "./runSays.ts";
 export { sayScatter } from "./scatter.ts";
 export { sectorsReading, sectorsTitle } from "./sectors.ts";
 export { sayShareBefore } from "./sharesCompared.ts";
+export { sayShiftEnds, sideBySideReading, sideBySideTitle } from "./sideBySide.ts";
 export { sayStrip, sayStripLap, sayStripThinned } from "./strip.ts";
 export { suggestionParts } from "./suggestedTargets.ts";
 export type { NextRun } from "./suggestion.ts";

@@ -15,7 +15,7 @@ const kept: Readonly<Record<string, string>> = {
   "the way round the worker and into the store, by which tests ask and look":
     "askHere readDraft readDrafts rowCounts sendHere",
   "by which published values and the round trip are checked":
-    "chiSquaredAt chiSquaredCdf compareDates formatDifference normalAt uniformAt",
+    "chiSquaredAt chiSquaredCdf compareDates normalAt uniformAt",
 };
 
 /** The text without comments, and without what a face only passes on. */

@@ -62,7 +62,9 @@ test("one question beside the first stands open, the others answer folded and dr
   await openReview(page);
   await expect(page.getByRole("button", { name: /\?$/, expanded: true })).toHaveCount(1);
   await expect(question(page, "How much did I practise?")).toContainText("7 sessions, 146 laps");
-  await expect(question(page, "Am I getting steadier?")).toContainText("No clear change in 3 weeks");
+  await expect(question(page, "Am I getting steadier?")).toContainText(
+    "Not getting steadier or less steady so far",
+  );
   await unfoldAll(page);
 });
 
@@ -89,7 +91,7 @@ test("by keyboard alone: walk the chart to a session, open it, come back, unfold
   await tabTo(page, () => steady.evaluate((one) => one === document.activeElement));
   await page.keyboard.press("Enter");
   await expect(
-    page.getByRole("figure", { name: /^No clear change in 3 weeks: not less steady/ }),
+    page.getByRole("figure", { name: /^Not getting steadier or less steady so far/ }),
   ).toBeVisible();
   const sessions = page.getByRole("button", { name: "See the sessions" }).first();
   await sessions.focus();

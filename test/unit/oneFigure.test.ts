@@ -7,7 +7,7 @@ import { checkRows, idMaker, type Logbook, pagesOfCombo, restoreAsNew } from "#d
 import { type AllRows, addDays, type CalendarDate, daysBetween, formatLapTime, weekStart } from "#domain";
 import { lapsTable } from "#files";
 import { askHere } from "#live";
-import { type ComboReview, figureAt, seasonBegins } from "#stats";
+import { type ComboReview, figureAt, runTimes, seasonBegins } from "#stats";
 import { progressTable } from "../../src/charts/progress/progressTable.ts";
 import { digestMaker } from "../../src/live/digestMaker.ts";
 import { pageBest } from "../../src/live/pageBest.ts";
@@ -152,7 +152,7 @@ function sessionsAgree({ combos, sessions }: Screens) {
       const said = figures.saidOf(number)?.report;
       if (said?.usual.known !== true || said.laps < 2) continue;
       const usual = formatLapTime(said.usual.value, said.usualDecimals);
-      expect(runInShort(run, preferences).split(" · ")).toContain(`usual ${usual}`);
+      expect(runInShort(run, runTimes(run, preferences)).split(" · ")).toContain(`usual ${usual}`);
     }
     expect(point?.consistency?.percent).toBe(
       report.pace.consistency.known ? report.pace.consistency.value.percent : undefined,

@@ -70,7 +70,7 @@ export function ReferenceForm({ combos, reference, preferences, onClose }: Refer
           label="Lap time"
           {...field("time")}
           hint={reading.ok ? sayLapTime(reading.value.ms, reading.value.decimals) : "Such as 1:23.456."}
-          inputMode="text"
+          inputMode="decimal"
           size="between"
         />
         <Field

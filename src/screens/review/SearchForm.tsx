@@ -52,8 +52,8 @@ export function SearchForm({ terms, preferences }: SearchFormProps) {
         {line("tyres", { label: "Tyres" })}
         {line("from", { label: "First day", type: "date" })}
         {line("to", { label: "Last day", type: "date" })}
-        {line("shortest", { label: "Lap time from", hint: "Such as 1:23.0" })}
-        {line("longest", { label: "Lap time to", hint: "Such as 1:23.9" })}
+        {line("shortest", { label: "Lap time from", inputMode: "decimal", hint: "Such as 1:23.0" })}
+        {line("longest", { label: "Lap time to", inputMode: "decimal", hint: "Such as 1:23.9" })}
       </div>
       <div className={styles["buttons"]}>
         <Button type="submit" variant="primary" size="between">

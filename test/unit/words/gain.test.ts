@@ -49,7 +49,7 @@ describe("how much faster the usual lap is", () => {
 
   it("stands behind its sessions and its interval", () => {
     expect(gainReading(known(aGain()))).toBe(
-      "From 18 sessions, good and bad evenings apart: between 2.13 and 2.65 s faster.",
+      "From 18 sessions, good and bad evenings evened out: between 2.13 and 2.65 s faster.",
     );
   });
 

@@ -80,7 +80,7 @@ export function RunBlock({
     (isUnfolded ?? (named >= 0 || data.session.endedAt !== undefined));
   const hasSentence = !isCurrent && (isShown || isSaid);
   const said = useMemo(() => (hasSentence ? saidOf?.(number) : undefined), [hasSentence, saidOf, number]);
-  const inShort = useMemo(() => runInShort(run, data.preferences), [run, data.preferences]);
+  const inShort = strip && runInShort(run, strip.times);
   const [drawn, setDrawn] = useState(fewest);
   // A pasted run may have thousands of laps; the named lap of an address is among those drawn from then on, and the edited.
   const sought = [named, editedAt].filter((at) => at >= 0);

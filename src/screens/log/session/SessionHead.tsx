@@ -1,5 +1,6 @@
 import { lazy, Suspense, useState } from "react";
 import { comboName, formatLapTime, type Session, sayDay } from "#domain";
+import { printAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
 import { sayClock } from "#words";
@@ -45,9 +46,17 @@ export function SessionHead({ data, targetMs, targetFrom, onBigView }: SessionHe
       </div>
       <div className={styles["buttons"]}>
         {session.endedAt === undefined && (
-          <Button size="between" variant="quiet" onClick={onBigView}>
-            Big view
-          </Button>
+          <>
+            <Button size="between" variant="quiet" onClick={onBigView}>
+              Big view
+            </Button>
+            <a
+              className={styles["changed"]}
+              href={printAddress({ place: "rig", change: { sessionId: session.id } })}
+            >
+              Something changed
+            </a>
+          </>
         )}
         <Button size="between" variant="quiet" onClick={() => setChanging(true)}>
           Session

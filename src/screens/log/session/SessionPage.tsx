@@ -1,4 +1,4 @@
-import { lazy, memo, Suspense, useEffect, useMemo, useRef, useState } from "react";
+import { lazy, memo, Suspense, useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { addRun, type RunsToJudgeBy, runsToJudgeBy } from "#db";
 import { comboName, type Id, lapsInOrder, type Run } from "#domain";
 import { usePageBest, useRows, useToday, useWrite } from "#live";
@@ -94,10 +94,10 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
   // A run ended here: what is typed from now on is for the next one, even before that is there.
   const [leaving, setLeaving] = useState<Id>();
   const [isFromField, setFromField] = useState(false);
-  const edit = (lapId: Id | undefined, from?: "field") => {
+  const edit = useCallback((lapId: Id | undefined, from?: "field") => {
     setEdited(lapId);
     if (lapId !== undefined) setFromField(from === "field");
-  };
+  }, []);
   const isAwake = useWakeLock(isOpen);
   const pageBox = useFocusHome();
   useFocusBack(edited && (isFromField ? fieldId : timeId(edited)), byId);

@@ -125,7 +125,7 @@ describe("Review across combos", () => {
     const { user } = await renderAt("#/review/across", across, combos(6));
     await user.click(await screen.findByRole("radio", { name: "mistakes" }));
     const chart = await screen.findByRole("figure", {
-      name: /^Mistakes from combo to combo, no change/,
+      name: /^Mistakes from combo to combo: no change/,
     });
     chart.focus();
     await user.keyboard("{End}");

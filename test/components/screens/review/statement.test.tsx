@@ -105,7 +105,7 @@ describe("the weekly statement", () => {
   it("gives the finding, the targets and what to do next", async () => {
     await renderAt(week47, statement, filled);
     expect(
-      await screen.findByRole("heading", { level: 2, name: "PB down by 1.000 s to 1:24.800" }),
+      await screen.findByRole("heading", { level: 2, name: "PB 1.000 s faster: 1:24.800" }),
     ).toBeVisible();
     const targets = screen.getByRole("list", { name: "Targets in force" });
     expect(rowOf(targets, /^Varnholt Ring/)).toHaveTextContent(

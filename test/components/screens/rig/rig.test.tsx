@@ -212,7 +212,7 @@ describe("records over time", () => {
     const list = await screen.findByRole("list", { name: "Usual lap in the four weeks before and after" });
     expect(within(list).getAllByRole("listitem")).toHaveLength(1);
     expect(list).toHaveTextContent(
-      /^Varnholt Ring · club hatchusual lap before 1:25\.000 in 2 sessions, after 1:25\.000 in 2 sessionsat the change, practice taken out: may be chance, between/,
+      /^Varnholt Ring · club hatchusual lap before 1:25\.000 in 2 sessions, after 1:25\.000 in 2 sessionsat the change: cannot be told from practice: between/,
     );
   });
 
