@@ -29,15 +29,17 @@ export function EntryHelp({ sectors }: { readonly sectors: number | undefined })
           </div>
         ))}
         <dt>4912 {aboutRemark("cut").letter}5</dt>
-        <dd>a remark after the time, at corner 5 (c@5 and cut5 are the same); alone it is a lap without a time</dd>
+        <dd>
+          a remark after the time, at corner 5 (c@5 and cut5 are the same); alone it is a lap without a time
+        </dd>
         <dt>4912 {aboutRemark("spin").letter}</dt>
         <dd>such a lap may be tens of seconds longer: the arrow down goes to the times it may have been</dd>
         <dt>/ words</dt>
         <dd>a note on the lap</dd>
         <dt>Escape</dt>
         <dd>
-          empties the field; pressed again, it brings back what stood there. What was not stored and then typed over comes
-          back first
+          empties the field; pressed again, it brings back what stood there. What was not stored and then
+          typed over comes back first
         </dd>
         <dt>digits</dt>
         <dd>typed while no field has the focus, they come here; Data, Preferences switches that off</dd>
