@@ -53,7 +53,7 @@ export function BackupNotice() {
       return notice(
         "Another device has backed up into the folder. What it has can be merged on Data.",
         "Look at it",
-        () => goTo({ place: "data" }),
+        () => goTo({ place: "data", part: "automatic" }),
       );
     case "backup": {
       const { lastBackupAt } = shelved;

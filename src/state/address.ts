@@ -27,8 +27,22 @@ export type Address =
   /** `change`: a value that has changed, instead of a record. */
   | { readonly place: "rig"; readonly rigId?: Id; readonly change?: RigChange }
   | { readonly place: "corners"; readonly comboId?: Id }
-  /** `sendId`: the session that is to be sent to another device. */
-  | { readonly place: "data"; readonly sendId?: Id };
+  /** `sendId`: the session that is to be sent to another device; `part`: the part of the page that is asked for. */
+  | { readonly place: "data"; readonly sendId?: Id; readonly part?: DataPart };
+
+/** Parts of Data that links and notices lead to. */
+const dataParts = [
+  "aside",
+  "automatic",
+  "backup",
+  "cautions",
+  "deleted",
+  "import",
+  "logbooks",
+  "preferences",
+  "restore",
+] as const;
+export type DataPart = (typeof dataParts)[number];
 
 /** The review of one combo; `isAhead`: with what is to come drawn beside what was driven. */
 export interface ReviewAddress {
@@ -85,7 +99,7 @@ export function parseAddress(hash: string): Address {
       return change ? { place, change } : { place, ...(id && { rigId: id }) };
     }
     case "data":
-      return { place, ...(id && { sendId: id }) };
+      return { place, ...(id && { sendId: id }), ...parsePart(query) };
     default:
       // A session's address that was cut short is the address of no session, not of the open one.
       return { place: "log", ...(place === "log" && second && { sessionId: second, ...parseLap(query) }) };
@@ -106,6 +120,12 @@ function parseChange(query: URLSearchParams): RigChange | undefined {
 function parseLap(query: string): { readonly lapId?: Id } {
   const lapId = new URLSearchParams(query).get("lap") ?? "";
   return idPattern.test(lapId) ? { lapId } : {};
+}
+
+function parsePart(query: string): { readonly part?: DataPart } {
+  const asked = new URLSearchParams(query).get("part");
+  const part = dataParts.find((one) => one === asked);
+  return part === undefined ? {} : { part };
 }
 
 function parseAround(part: string | undefined, query: URLSearchParams): AroundReview | undefined {
@@ -154,7 +174,7 @@ export function printAddress(address: Address): string {
       return `#/rig?field=${field}${sessionId === undefined ? "" : `&session=${sessionId}`}`;
     }
     case "data":
-      return join("data", address.sendId);
+      return join("data", address.sendId) + (address.part === undefined ? "" : `?part=${address.part}`);
   }
 }
 

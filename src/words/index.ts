@@ -9,12 +9,13 @@ export {
 export { accountChangeReading, accountChangeTitle, mostMoved } from "./accountChange.ts";
 export { acrossReading, acrossTitle, acrossWords, sayAcross } from "./across.ts";
 export { asideThing, sayAsideCount } from "./aside.ts";
-export { cautions, sayBreakDue } from "./cautions.ts";
+export { cautionLines, cautions, sayBreakDue } from "./cautions.ts";
 export { type Certainty, certaintyOf } from "./certainty.ts";
 export { sayChance } from "./chance.ts";
 export { sayCleanShare, sayMistakeShare, sayNearTheBest, shareEnds } from "./cleanShare.ts";
 export { sayClock } from "./clock.ts";
 export { steadinessReading, steadinessTitle } from "./consistency.ts";
+export { type CornerCounts, mostMistakesAt, sayCornerCounts } from "./cornerMistakes.ts";
 export { asSentence, counted } from "./counted.ts";
 export { sayCounts } from "./counts.ts";
 export { sayDatesAhead } from "./datesAhead.ts";

@@ -27,7 +27,7 @@ export function sayByChance(laps: number, thing: "run" | "session"): string {
 export function individualsReading({ laps, chart, pointedAt }: SessionChart): string {
   if (chart === undefined || laps.length < 5) return "The limits need five pace laps.";
   const numbers = pointedAt.map(({ index }) => `lap ${index + 1}`);
-  const which = pointedAt.length === 0 ? "" : ` Pointed at: ${listed(numbers)}.`;
+  const which = pointedAt.length === 0 ? "" : ` Worth a second look: ${listed(numbers)}.`;
   const limits = `Mean ${formatLapTime(chart.centre)}, limits ${formatLapTime(chart.lower)} and ${formatLapTime(chart.upper)}.`;
   return `${limits}${which} ${sayByChance(laps.length, "session")} What it was, you decide.`;
 }

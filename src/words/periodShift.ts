@@ -15,7 +15,7 @@ const steady: Directions = { fall: "steadier", rise: "less steady" };
  */
 export function shiftTitle({ shift }: Pick<ComboReview, "shift">, before: string): string {
   if (!shift.known) return sayTooFew(shift.reason);
-  if (isSame(shift.value)) return `No difference from ${before}`;
+  if (isSame(shift.value)) return `Usual lap the same as in ${before}`;
   if (isClear(shift.value))
     return `Usual lap ${sayClear(shift.value, hundredths, pace, ` than in ${before}`)}`;
   return `Usual lap ${sayNotClear(pace, ` than in ${before}`)}`;
@@ -46,7 +46,7 @@ export function scatterShiftSays(
 }
 
 function sayPeriodShift(shift: PeriodShift, unit: Unit, words: Directions, before: string): string {
-  if (isSame(shift)) return `No difference from ${before}.`;
+  if (isSame(shift)) return `The same as in ${before}.`;
   return isClear(shift)
     ? `${asSentence(sayClear(shift, unit, words, ` than in ${before}`))}.`
     : `${asSentence(sayNotClear(words, ` than in ${before}`))}: ${sayBetween(shift, unit, words)}.`;

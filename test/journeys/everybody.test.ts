@@ -53,9 +53,9 @@ async function throughLog(page: Page, look: (where: string) => Promise<void>): P
     await expect(dialog).toBeHidden();
     await expect(page.getByRole("button", { name: button, exact: true })).toBeFocused();
   }
-  await page.getByRole("button", { name: "Rest", exact: true }).click();
-  await expect(page.getByRole("dialog", { name: "Resting view" })).toBeVisible();
-  await look("resting view");
+  await page.getByRole("button", { name: "Big view", exact: true }).click();
+  await expect(page.getByRole("dialog", { name: "Big view" })).toBeVisible();
+  await look("big view");
   await page.getByRole("button", { name: "Back to the ledger" }).click();
   await expect(entryField(page)).toBeFocused();
 }

@@ -126,7 +126,7 @@ test("an untidy month spoils no figure, and each thing is put right in a few tap
   await hand.laps(["1:24.900", "1:24.700"]);
   await expect(says(1)).toContainText("new PB");
   putRight["guest"] = await hand.counted(() => change(1, "Someone else is driving"));
-  await expect(says(1)).toContainText("Someone else drove: this run enters no figure of yours.");
+  await expect(says(1)).toContainText("Someone else drove: this run counts in no figure of yours.");
   await expect(runBlock(page, 1).getByText("PB", { exact: true })).toHaveCount(0);
   await endRun();
   await expect(runBlock(page, 2)).toContainText(

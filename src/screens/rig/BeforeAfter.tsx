@@ -38,8 +38,9 @@ export function BeforeAfter({ rigId, records, today }: BeforeAfterProps) {
             ))}
           </ul>
           <p className={styles["soft"]}>
-            Four weeks to either side, a dot a session. Practice, breaks and other records are taken out, not
-            what else was different on those evenings: pairs of runs with both settings say more.
+            Four weeks to either side, a dot a session. What practice, breaks and other records do by
+            themselves is allowed for, not what else was different on those evenings: pairs of runs with both
+            settings say more.
           </p>
         </>
       )}

@@ -1,13 +1,13 @@
-import { type ReactNode, useEffect, useState } from "react";
+import { useEffect, useState } from "react";
 import type { Change, Fields, Logbook } from "#db";
 import { askDate, isDateAsked, practiceDay, type RigSettings, sayDate } from "#domain";
 import { type FormField, type Typed, useLogbook, useWriteForm } from "#live";
 import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { Field } from "#ui/Field.tsx";
-import { Notice } from "#ui/Notice.tsx";
 import { Part } from "#ui/Part.tsx";
 import { TextArea } from "#ui/TextArea.tsx";
-import { cautions } from "#words";
+import { CautionOf } from "./CautionOf.tsx";
 import styles from "./Rig.module.css";
 import { RigFieldInput } from "./RigFieldInput.tsx";
 import { isAsked, type RigField, type RigPart, rigFields, rigParts } from "./rigFields.ts";
@@ -15,6 +15,7 @@ import { type RigTexts, readRig, textKey } from "./rigTexts.ts";
 import { rigChanges } from "./rigWords.ts";
 import { screenBeingTyped } from "./screenView.ts";
 import { TrueToSize } from "./TrueToSize.tsx";
+import { torqueBeingTyped } from "./torqueBeingTyped.ts";
 
 interface RigFormProps {
   readonly title: string;
@@ -96,14 +97,18 @@ export function RigForm(props: RigFormProps) {
           <p>A session that is open has these settings from its next run on.</p>
         )}
         {reading.ok && compared && <p>{sayChanges(rigChanges(compared, reading.value))}</p>}
-        <div className={styles["buttons"]}>
-          <Button type="submit" variant="primary" size="between">
-            Store
-          </Button>
-          <Button size="between" onClick={onCancel}>
-            Cancel
-          </Button>
-        </div>
+        <ButtonRow
+          others={
+            <Button size="between" onClick={onCancel}>
+              Cancel
+            </Button>
+          }
+          main={
+            <Button type="submit" variant="primary" size="between">
+              Store
+            </Button>
+          }
+        />
       </div>
     </form>
   );
@@ -162,7 +167,7 @@ function OneField({ field, texts, typed }: OneFieldProps) {
       {key === "view.degrees" && <TrueToSize screen={screenBeingTyped(texts)} />}
       {cautionAfter.includes(key) && (
         <div className={styles["wide"]}>
-          <CautionOf part={field.part} />
+          <CautionOf part={field.part} torque={torqueBeingTyped(texts)} />
         </div>
       )}
     </>
@@ -177,14 +182,4 @@ function sayChanges(changes: readonly string[]): string {
   return changes.length === 0
     ? "Nothing differs yet from the record before."
     : `Changed: ${changes.join(" · ")}`;
-}
-
-/** The caution that belongs to a part of the rig, in sight of its fields. */
-export function CautionOf({ part }: { readonly part: RigPart }): ReactNode {
-  if (part !== "wheel" && part !== "view") return null;
-  return (
-    <Notice tone="caution">
-      <p>{part === "wheel" ? cautions.wheel : cautions.health}</p>
-    </Notice>
-  );
 }

@@ -5,12 +5,14 @@ import { useWrite } from "#live";
 import { goTo, printAddress } from "#state/address.ts";
 import type { RigRecordDay } from "#stats";
 import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
 import { BeforeAfter } from "./BeforeAfter.tsx";
+import { CautionOf } from "./CautionOf.tsx";
 import styles from "./Rig.module.css";
-import { CautionOf, RigForm } from "./RigForm.tsx";
+import { RigForm } from "./RigForm.tsx";
 import { type RigPart, rigFields, rigParts } from "./rigFields.ts";
 import { textKey, textsOf } from "./rigTexts.ts";
 import { saidOf } from "./rigWords.ts";
@@ -59,25 +61,31 @@ export function RigRecord({ placed, today, records, onNew, onDone }: RigRecordPr
   return (
     <Part title={<Name>{nameOf(rig)}</Name>} ruled aside={sayWhen(placed, today)}>
       <HalfTyped of={draft.kept} />
-      <div className={styles["buttons"]}>
-        {onNew && (
-          <Button variant="primary" size="between" onClick={onNew}>
-            Something changed
+      <ButtonRow
+        removes={
+          <Button size="between" variant="caution" onClick={() => void remove()}>
+            Delete
           </Button>
-        )}
-        <Button
-          size="between"
-          onClick={() => {
-            seen.current = rig;
-            draft.begin(textsOf(rig));
-          }}
-        >
-          Correct this record
-        </Button>
-        <Button size="between" variant="caution" onClick={() => void remove()}>
-          Delete
-        </Button>
-      </div>
+        }
+        others={
+          <Button
+            size="between"
+            onClick={() => {
+              seen.current = rig;
+              draft.begin(textsOf(rig));
+            }}
+          >
+            Correct this record
+          </Button>
+        }
+        main={
+          onNew && (
+            <Button variant="primary" size="between" onClick={onNew}>
+              Something changed
+            </Button>
+          )
+        }
+      />
       {placed.before !== undefined && rig.from <= today && (
         <BeforeAfter rigId={rig.id} records={records} today={today} />
       )}
@@ -129,7 +137,7 @@ function RigPartShown({ part, placed }: { readonly part: RigPart; readonly place
         </dl>
       )}
       {part === "view" && <TrueToSize screen={placed.rig.screen} />}
-      <CautionOf part={part} />
+      <CautionOf part={part} torque={placed.rig.wheel?.torque} />
     </Part>
   );
 }

@@ -120,6 +120,7 @@ function NewRecord({ draft, first, sessionId, compared, onDone }: NewRecordProps
   const title = compared === undefined ? "The first record" : "Something changed";
   return (
     <RigForm
+      key={first && textKey(first)}
       title={title}
       first={first}
       typed={open.typed}

@@ -123,7 +123,7 @@ describe("sentences and figures of the app", () => {
     "Usual 1:24.301, scatter ± 0.31 s",
     "0.37 %",
     "1:24.200 to 1:24.400: 12 of 104 laps",
-    "pace lap 7, run 2: 1:24.402, pointed at: outside the limits",
+    "pace lap 7, run 2: 1:24.402, worth a second look: outside the limits",
     "Tue 3 Aug 2027\t24\t1:24.402\t1:24.100\t1:24.900\t1:23.704\t—\tpresent",
     "pace\t+0.312 s",
     "lap\ttime\tto last clean\tto PB\tremarks",

@@ -45,8 +45,15 @@ const address = fc.oneof(
   fc.tuple(withId("review", "comboId"), period).map(([base, chosen]) => ({ ...base, period: chosen })),
   withId("targets", "comboId"),
   withId("rig", "rigId"),
+  fc
+    .record(
+      { field: fc.constantFrom("wheel.gainPercent", "view.degrees"), sessionId: id },
+      { requiredKeys: [] },
+    )
+    .map((change) => ({ place: "rig", change })),
   withId("corners", "comboId"),
   withId("data", "sendId"),
+  fc.constantFrom("aside", "backup", "preferences", "restore").map((part) => ({ place: "data", part })),
 ) as fc.Arbitrary<Address>;
 
 test("an address printed and read again is the same address", () => {
@@ -61,7 +68,9 @@ test("an address nobody understands leads to Log, and never throws", () => {
   expect(parseAddress("")).toEqual({ place: "log" });
   expect(parseAddress("#/nowhere/at-all?x=1")).toEqual({ place: "log" });
   expect(parseAddress("#/log/")).toEqual({ place: "log" });
+  expect(parseAddress("#/data?part=nowhere")).toEqual({ place: "data" });
   expect(parseAddress("#/log/0192-cut-short")).toEqual({ place: "log", sessionId: "0192-cut-short" });
+  expect(parseAddress("#/rig?field=<script>&session=x")).toEqual({ place: "rig", change: {} });
   expect(parseAddress("#/review/not-an-id?period=9w")).toEqual({ place: "review", period: { kind: "12w" } });
   expect(parseAddress("#/review/compare?runs=cut,short")).toEqual({
     place: "review",

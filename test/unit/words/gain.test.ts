@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { known, unknown } from "#domain";
 import type { LevelGain } from "#stats";
-import { certaintyOf, gainReading, gainTitle } from "#words";
+import { certaintyOf, gainInShort, gainReading, gainTitle } from "#words";
 import { expectWellFormed } from "./wellFormed.ts";
 
 const aGain = (fields: Partial<LevelGain> = {}): LevelGain => ({
@@ -66,7 +66,9 @@ describe("how much faster the usual lap is", () => {
         const gain = known(aGain({ low, change, high, chanceFaster }));
         expectWellFormed(gainTitle(gain));
         expectWellFormed(gainReading(gain));
-        expectWellFormed(sayGain(gain));
+        const { figure, certainty } = gainInShort(gain);
+        expectWellFormed(figure);
+        expectWellFormed(certainty);
       }),
       { seed: 21 },
     );

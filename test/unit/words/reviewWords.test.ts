@@ -168,9 +168,9 @@ describe("every sentence about a change", () => {
       sayDifference({ factor: "tyres", value: "soft", usual: "hard", difference }),
     ];
     expect(sentences).toEqual([
-      "No difference from the 4 weeks before",
+      "Usual lap the same as in the 4 weeks before",
       "No difference late in a session",
-      "No difference from the 4 weeks before.",
+      "The same as in the 4 weeks before.",
       "soft against hard: no difference, in the same 6 sessions",
     ]);
     for (const sentence of [...sentences, shiftReading({ shift, distribution }), thirdsReading({ thirds })]) {
@@ -336,7 +336,7 @@ describe("single laps", () => {
     const session = { laps, chart, pointedAt: [{ index: 4, reasons: ["outside the limits" as const] }] };
     expect(individualsTitle(session)).toBe("1 of 5 pace laps worth a second look");
     expect(individualsReading(session)).toBe(
-      "Mean 1:25.234, limits 1:23.734 and 1:26.734. Pointed at: lap 5. By chance alone 3 of 20 sessions this long have one. What it was, you decide.",
+      "Mean 1:25.234, limits 1:23.734 and 1:26.734. Worth a second look: lap 5. By chance alone 3 of 20 sessions this long have one. What it was, you decide.",
     );
     expect(individualsTitle({ laps: laps.slice(3), chart: undefined, pointedAt: [] })).toBe(
       "Not enough pace laps yet: 2 of 5",

@@ -5,11 +5,11 @@ import { acrossCombos, comboReview, seasonBegins, sessionDigest, targetOutlook, 
 import {
   accountTitle,
   certaintyOf,
+  gainInShort,
   gainTitle,
   practiceTitle,
   progressReading,
   progressTitle,
-  sayGain,
   sayProgress,
   sayStanding,
   sayStandingInShort,
@@ -124,7 +124,15 @@ describe.each(shapes)("a logbook that is %s", (_, levelOf, certainty, sign) => {
     expect(progressTitle(main.season)).toBe(progressTitle(season));
     const words = sign < 0 ? /faster by/ : sign > 0 ? /slower by/ : /not clearly faster or slower/;
     expect(gainTitle(gain)).toMatch(words);
-    expect(sayGain(gain)).toMatch(sign < 0 ? /^−/ : sign > 0 ? /^\+/ : /^may be chance$/);
+    expect(gainInShort(gain)).toMatchObject(
+      sign === 0
+        ? { way: "neither", certainty: "may be chance" }
+        : {
+            figure: expect.stringMatching(sign < 0 ? /^−/ : /^\+/),
+            certainty: expect.stringMatching(/^very likely /),
+            way: sign < 0 ? "faster" : "slower",
+          },
+    );
   });
 
   test("does not call a level still that it calls moving again, nor one that very likely rises", () => {

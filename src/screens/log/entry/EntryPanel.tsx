@@ -301,6 +301,6 @@ function emptyHint(context: EntryContext): string {
 function toBest(lap: ShownTime, { pbMs, pbDecimals }: EntryContext): string | undefined {
   if (pbMs === undefined) return undefined;
   const { ms, decimals } = differenceShown({ ms: pbMs, decimals: pbDecimals }, lap);
-  if (ms === 0) return "level with your PB";
-  return `${formatSeconds(Math.abs(ms), decimals)} ${ms > 0 ? "off" : "under"} PB`;
+  if (ms === 0) return "the same as your PB";
+  return `${formatSeconds(Math.abs(ms), decimals)} ${ms > 0 ? "off" : "faster than"} PB`;
 }

@@ -4,6 +4,7 @@ import { canonicalText, type Lap, lapsInOrder, type Run } from "#domain";
 import { type EntryContext, factsOf, isOdd, parseEntry, type TypedLap, writeEntry } from "#entry";
 import { useWrite, useWriteForm } from "#live";
 import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { Field } from "#ui/Field.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Notice } from "#ui/Notice.tsx";
@@ -179,32 +180,38 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
         )}
       </div>
       <HalfTyped of={draft.kept} />
-      <div className={styles["buttons"]}>
-        <Button variant="primary" size="between" onClick={submit}>
-          Store
-        </Button>
-        <Button size="between" onClick={leave}>
-          Cancel
-        </Button>
-        {others.length === 0 && lapsInOrder(run).length > 1 && (
-          <Button size="between" onClick={() => void move("new")}>
-            Move to a new run
-          </Button>
-        )}
-        <Button size="between" onClick={toggleBest}>
-          {lap.isNotBest ? "May be my PB" : "Not my PB"}
-        </Button>
-        {lap.ms !== undefined && lap.source !== "imported" && (
-          <Button size="between" onClick={toggleMemory}>
-            {lap.source === "memory" ? "Not from memory" : "From memory"}
-          </Button>
-        )}
-        <span className={styles["apart"]}>
+      <ButtonRow
+        removes={
           <Button size="between" variant="caution" onClick={remove}>
             Delete
           </Button>
-        </span>
-      </div>
+        }
+        others={
+          <>
+            {others.length === 0 && lapsInOrder(run).length > 1 && (
+              <Button size="between" onClick={() => void move("new")}>
+                Move to a new run
+              </Button>
+            )}
+            <Button size="between" onClick={toggleBest}>
+              {lap.isNotBest ? "May be my PB" : "Not my PB"}
+            </Button>
+            {lap.ms !== undefined && lap.source !== "imported" && (
+              <Button size="between" onClick={toggleMemory}>
+                {lap.source === "memory" ? "Not from memory" : "From memory"}
+              </Button>
+            )}
+            <Button size="between" onClick={leave}>
+              Cancel
+            </Button>
+          </>
+        }
+        main={
+          <Button variant="primary" size="between" onClick={submit}>
+            Store
+          </Button>
+        }
+      />
       {isPadOpen && (
         <div ref={padHeight} className={styles["pad"]}>
           <PadTools onClear={text === "" ? undefined : () => set("")} onHide={() => pad.setOpen(false)} />

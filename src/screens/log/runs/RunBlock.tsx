@@ -108,7 +108,7 @@ export function RunBlock({
         <span className={styles["buttons"]}>
           {!isCurrent && rows.length > 0 && (
             <Button variant="quiet" aria-expanded={isShown} onClick={() => setUnfolded(!isShown)}>
-              {isShown ? "Fold" : "Show laps"}
+              {isShown ? "Hide laps" : "Show laps"}
             </Button>
           )}
           {rows.length > 0 && (!isCurrent || chosen !== undefined) && (

@@ -3,6 +3,7 @@ import { longestText } from "#domain";
 import { useDraft, useToday, useWriteForm } from "#live";
 import { goTo } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { TextArea } from "#ui/TextArea.tsx";
@@ -40,14 +41,18 @@ export function EndSession({ data, drivingMs, onClose }: EndSessionProps) {
       title="End the session"
       onClose={onClose}
       actions={
-        <>
-          <Button size="between" onClick={onClose}>
-            Not yet
-          </Button>
-          <Button size="between" variant="primary" onClick={submit}>
-            End the session
-          </Button>
-        </>
+        <ButtonRow
+          others={
+            <Button size="between" onClick={onClose}>
+              Not yet
+            </Button>
+          }
+          main={
+            <Button size="between" variant="primary" onClick={submit}>
+              End the session
+            </Button>
+          }
+        />
       }
     >
       <TextArea

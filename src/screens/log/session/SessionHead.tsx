@@ -37,6 +37,17 @@ export function SessionHead({ data, targetMs, targetFrom, onBigView }: SessionHe
         </h1>
         <p className={styles["about"]}>
           <Name>{about.filter(Boolean).join(" · ")}</Name>
+          {session.endedAt === undefined && (
+            <>
+              {" · "}
+              <a
+                className={styles["changed"]}
+                href={printAddress({ place: "rig", change: { sessionId: session.id } })}
+              >
+                Something changed
+              </a>
+            </>
+          )}
         </p>
         {session.endedAt !== undefined && session.note.trim() !== "" && (
           <p className={styles["note"]}>
@@ -46,17 +57,9 @@ export function SessionHead({ data, targetMs, targetFrom, onBigView }: SessionHe
       </div>
       <div className={styles["buttons"]}>
         {session.endedAt === undefined && (
-          <>
-            <Button size="between" variant="quiet" onClick={onBigView}>
-              Big view
-            </Button>
-            <a
-              className={styles["changed"]}
-              href={printAddress({ place: "rig", change: { sessionId: session.id } })}
-            >
-              Something changed
-            </a>
-          </>
+          <Button size="between" variant="quiet" onClick={onBigView}>
+            Big view
+          </Button>
         )}
         <Button size="between" variant="quiet" onClick={() => setChanging(true)}>
           Session

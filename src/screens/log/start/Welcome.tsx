@@ -51,7 +51,7 @@ export function Welcome() {
         </p>
         <p>
           You have a logbook already?{" "}
-          <a className={styles["way"]} href={printAddress({ place: "data" })}>
+          <a className={styles["way"]} href={printAddress({ place: "data", part: "restore" })}>
             Restore a backup
           </a>
         </p>

@@ -38,9 +38,9 @@ export function BigView({ words, verdict, figures, best, next, breakDue, isAwake
     back.current?.focus();
   }, []);
   const onKeyDown = (event: KeyboardEvent) => {
-    const { key, ctrlKey, metaKey, altKey, nativeEvent } = event;
+    const { key, ctrlKey, metaKey, altKey } = event;
     if (["Shift", "Control", "Alt", "AltGraph", "Meta", "CapsLock"].includes(key)) return;
-    if (ctrlKey || metaKey || altKey || nativeEvent.isComposing) return;
+    if (ctrlKey || metaKey || altKey) return;
     const field = document.getElementById(fieldId);
     if (field !== null && ofEntryLine.test(key)) {
       // The browser types the key into whatever has the focus once this has run.

@@ -39,9 +39,7 @@ describe("saving a backup", () => {
     const { user } = await renderAt("#/data", <DataScreen />, anEvening);
     expect(await screen.findByText(/No backup yet\./)).toBeVisible();
     await user.click(screen.getByRole("button", { name: "Save a backup" }));
-    expect(
-      await screen.findByText(/Last backup Wed 25 Nov 2026, today: no lap since\./),
-    ).toBeVisible();
+    expect(await screen.findByText(/Last backup Wed 25 Nov 2026, today: no lap since\./)).toBeVisible();
     expect(saved[0]?.name).toBe("Lap-Ledger-My-logbook-2026-11-25.json");
     const backup = JSON.parse((await saved[0]?.blob.text()) ?? "");
     expect(backup.counts).toMatchObject({ cars: 1, tracks: 1, combos: 1, sessions: 1, runs: 1 });

@@ -141,20 +141,3 @@ describe("an open session after three idle hours", () => {
     await waitFor(() => expect(lapRows(1)).toHaveLength(2));
   });
 });
-
-describe("the resting view", () => {
-  it("shows the last finding and the next run, and Escape leads back to the entry line", async () => {
-    const { user } = await oneLap();
-    await entryField();
-    await user.click(screen.getByRole("button", { name: "Rest" }));
-    const view = within(await screen.findByRole("dialog", { name: "Resting view" }));
-    expect(view.getByText("1:24.700 is your first PB here.")).toBeVisible();
-    expect(view.getByText(/^The same again/)).toBeVisible();
-    await waitFor(() => expect(view.getByRole("button", { name: "Back to the ledger" })).toHaveFocus());
-    await user.keyboard("{Escape}");
-    await waitFor(() =>
-      expect(screen.queryByRole("dialog", { name: "Resting view" })).not.toBeInTheDocument(),
-    );
-    await expect.poll(() => document.activeElement).toBe(await entryField());
-  });
-});

@@ -37,7 +37,7 @@ describe("the questions of the review", () => {
       await question(/^Am I getting steadier\?Not getting steadier or less steady so far/),
     ).toHaveAttribute("aria-expanded", "false");
     expect(await question(/^Where does the time go\?/)).toHaveAttribute("aria-expanded", "false");
-    expect(await question(/^What was different\?No difference from the 4 weeks before/)).toBeVisible();
+    expect(await question(/^What was different\?Usual lap the same as in the 4 weeks before/)).toBeVisible();
     expect(await question(/^How much did I practise\?8 sessions, 96 laps/)).toBeVisible();
     await screen.findByRole("figure", { name: /^Usual lap not clearly faster or slower/ });
     expect(screen.getAllByRole("figure")).toHaveLength(1);
