@@ -27,6 +27,5 @@ test("the first field is in the script that the page begins with, which is at mo
   expect(later, "fetched later").toEqual([]);
   const sizes = scripts.map((path) => gzipSync(readFileSync(dist + path)).length);
   const kilobytes = sizes.reduce((sum, size) => sum + size, 0) / 1000;
-  console.log(`first script: ${kilobytes.toFixed(1)} kB`);
   expect(kilobytes).toBeLessThan(143);
 });
