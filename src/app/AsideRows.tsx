@@ -13,7 +13,7 @@ export function AsideRows({ rows }: { readonly rows: readonly AsideRow[] }) {
     <div role="status">
       <Notice
         tone="caution"
-        actions={<a href={printAddress({ place: "data" })}>Mend or delete {it}, on Data</a>}
+        actions={<a href={printAddress({ place: "data", part: "aside" })}>Mend or delete {it}, on Data</a>}
       >
         <p>
           <strong>{sayAsideCount(rows.length)}:</strong>

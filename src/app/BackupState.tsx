@@ -10,7 +10,7 @@ export function BackupState({ className }: { readonly className: string | undefi
   if (kind === "demo") return <span className={className}>demo logbook</span>;
   if (folder?.stopped !== undefined)
     return (
-      <a className={className} href={printAddress({ place: "data" })}>
+      <a className={className} href={printAddress({ place: "data", part: "automatic" })}>
         automatic backup has stopped
       </a>
     );

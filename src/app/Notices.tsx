@@ -42,14 +42,14 @@ export function Notices() {
               tone={notice.kind === "fault" ? "caution" : "plain"}
               actions={
                 <>
+                  <Button variant="quiet" size="between" onClick={() => close(notice.id)}>
+                    Close
+                  </Button>
                   {notice.actions.map((action) => (
                     <Button key={action.name} size="between" onClick={() => answer(notice, action.run)}>
                       {action.name}
                     </Button>
                   ))}
-                  <Button variant="quiet" size="between" onClick={() => close(notice.id)}>
-                    Close
-                  </Button>
                 </>
               }
             >

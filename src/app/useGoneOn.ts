@@ -6,14 +6,23 @@ const fields = "form input, form select, form textarea";
 
 /**
  * What was done is no longer news once the driver has gone on to filling in a form, or to a field that the notices lie
- * over; in another place, where it offers nothing. The entry line is no form; the next stored lap takes them away.
+ * over, or to another place; Ctrl Z takes it back from there, too. What the way there itself has done is still said. The entry line is no form; the next stored lap takes them away.
  */
 export function useGoneOn(notices: RefObject<HTMLElement | null>): void {
   const goOn = useNotices((list) => list.goOn);
   const goElsewhere = useNotices((list) => list.goElsewhere);
+  const press = useNotices((list) => list.press);
   const address = useAddress();
   const here = address.place === "review" ? `review ${address.part ?? "one"}` : address.place;
   const before = useRef(here);
+  useEffect(() => {
+    window.addEventListener("pointerdown", press, true);
+    window.addEventListener("keydown", press, true);
+    return () => {
+      window.removeEventListener("pointerdown", press, true);
+      window.removeEventListener("keydown", press, true);
+    };
+  }, [press]);
   useEffect(() => {
     if (before.current !== here) goElsewhere();
     before.current = here;

@@ -37,7 +37,7 @@ export interface Shortage {
   readonly each?: { readonly needs: number; readonly of: Countable };
   readonly has: number;
   /** Where they are counted, where that is not what the figure itself is about. */
-  readonly where?: "in the best session" | "before the change" | "after the change";
+  readonly where?: "in the best session" | "before the change" | "after the change" | "on one side";
   /** Said where they are counted in the period before the one that is looked at. */
   readonly period?: "before";
   /** Number of the run in which they are counted, where that is another one. */

@@ -1,5 +1,6 @@
 import { lapsInOrder } from "./lapSets.ts";
 import type { Lap, Run, Session } from "./rows.ts";
+import { standsInText } from "./searchStem.ts";
 import { asksForLaps, type SearchTerms } from "./searchTerms.ts";
 import { searchText } from "./searchText.ts";
 
@@ -41,12 +42,11 @@ export function searchSession(
   runs: readonly { readonly run: Run; readonly number: number }[],
 ): SessionFound {
   if (!mayBeFound(terms, session)) return { isFound: false, laps: [] };
-  const words = searchText(terms.words ?? "")
-    .split(" ")
-    .filter(Boolean);
-  const tyres = searchText(terms.tyres ?? "");
+  const [words, tyres] = [wordsOf(terms.words), wordsOf(terms.tyres)];
   const missing = without(words, [session.note, session.conditions, comboName]);
-  const asked = runs.filter(({ run }) => tyres === "" || searchText(run.tyres ?? "").includes(tyres));
+  const asked = runs.filter(({ run }) =>
+    tyres.every((word) => standsInText(word, searchText(run.tyres ?? ""))),
+  );
   const isByLap = asksForLaps(terms);
   let stillMissing = missing;
   const laps = asked.flatMap(({ run, number }) => {
@@ -59,9 +59,13 @@ export function searchSession(
         : [],
     );
   });
-  const isFound = isByLap ? laps.length > 0 : stillMissing.length === 0 && (tyres === "" || asked.length > 0);
+  const isFound = isByLap
+    ? laps.length > 0
+    : stillMissing.length === 0 && (tyres.length === 0 || asked.length > 0);
   return { isFound, laps };
 }
+
+const wordsOf = (text = "") => searchText(text).split(" ").filter(Boolean);
 
 /** @param own words of which at least one must stand in the lap's note, unless it is found by its remark or time */
 function isLapFound(
@@ -77,12 +81,12 @@ function isLapFound(
   if (asksForLaps(terms)) return without(missing, [lap.note]).length === 0;
   if (lap.note === undefined || own.length === 0) return false;
   const note = searchText(lap.note);
-  return own.some((word) => note.includes(word)) && missing.every((word) => note.includes(word));
+  return own.some((word) => standsInText(word, note)) && missing.every((word) => standsInText(word, note));
 }
 
 /** The words that stand in none of the texts. */
 function without(words: readonly string[], texts: readonly (string | undefined)[]): readonly string[] {
   if (words.length === 0) return words;
   const text = searchText(texts.filter((one) => one !== undefined && one !== "").join(" "));
-  return text === "" ? words : words.filter((word) => !text.includes(word));
+  return text === "" ? words : words.filter((word) => !standsInText(word, text));
 }

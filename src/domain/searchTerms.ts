@@ -3,7 +3,7 @@ import type { CalendarDate, Focus } from "./rows.ts";
 
 /** What is looked for in the ledger; what is absent is not asked for, and all that is asked for must hold. */
 export interface SearchTerms {
-  /** Each word must stand in a note, the conditions or the names; case and accents do not matter. */
+  /** Each word must stand in a note, the conditions or the names, in any of its forms; case and accents do not matter. */
   readonly words?: string;
   readonly remark?: RemarkKind;
   readonly focus?: Focus;

@@ -104,10 +104,20 @@ export function formatDifference(from: ShownTime, to: ShownTime): string {
   return formatDelta(ms, decimals);
 }
 
-/** A length of time in seconds with its unit: "0.312 s", "−1.01 s". Rounds to the nearest last digit. */
-export function formatSeconds(ms: number, decimals = 3): string {
+/** The digits alone of a length of time as `formatSeconds` writes it: "0.312", "3:06.815". */
+export function secondsDigits(ms: number, decimals = 3): string {
   const value = rounded(checked(ms, decimals), decimals);
-  return `${value < 0 ? "−" : ""}${(Math.abs(value) / 1000).toFixed(decimals)} s`;
+  if (Math.abs(value) >= minute) return formatLapTime(value, decimals);
+  return `${value < 0 ? "−" : ""}${(Math.abs(value) / 1000).toFixed(decimals)}`;
+}
+
+/**
+ * A length of time in seconds with its unit: "0.312 s", "−1.01 s"; from a minute on as every long time is, and without
+ * one: "3:06.815". Rounds to the nearest last digit.
+ */
+export function formatSeconds(ms: number, decimals = 3): string {
+  const isLong = Math.abs(rounded(ms, decimals)) >= minute;
+  return `${secondsDigits(ms, decimals)}${isLong ? "" : " s"}`;
 }
 
 /**

@@ -76,7 +76,7 @@ export function whyNoLap(line: string): { readonly wrong: string; readonly right
   if (sectorsAlone.test(line))
     return {
       wrong: "These are the sectors of the lap above.",
-      right: "Write them behind its time: 1:23.420 27.1 31.42 24.9.",
+      right: "Write them after its time: 1:23.420 27.1 31.42 24.9.",
     };
   return undefined;
 }

@@ -3,7 +3,7 @@ import type { EntryContext } from "./context.ts";
 import { parseEntry } from "./parseEntry.ts";
 
 /** Something that can be typed, and the lap it would be. */
-export interface Example {
+interface Example {
   /** The fewest digits that would be taken for it; the whole time where none would. */
   readonly typed: string;
   readonly whole: string;

@@ -1,6 +1,6 @@
 export { asksOfTime, factsOf, type Hand, isOdd, questionOf } from "./asks.ts";
 export type { Ask, Entry, EntryContext, EntryForm, EntryReading, Known, TypedLap } from "./context.ts";
-export { type Example, exampleOf } from "./example.ts";
+export { exampleOf } from "./example.ts";
 export { isAlike, knownFrom, measuresOf } from "./knownFrom.ts";
 export { knownTimes } from "./knownTimes.ts";
 export { longestNote } from "./note.ts";

@@ -9,6 +9,7 @@ export type { SendOut } from "./errands/sending.ts";
 export { followRows } from "./followRows.ts";
 export type { BestAndUsual } from "./jobs/bestAndUsual.ts";
 export type { FoundLap, FoundSession, SearchResult } from "./jobs/search.ts";
+export type { FoundSide, FoundSides } from "./jobs/sideBySide.ts";
 export type { Statement } from "./jobs/statement.ts";
 export { type Asked, LogbookProvider } from "./LogbookProvider.tsx";
 export { type OpenLogbook, useLogbook, useStatus, useToday, useUntil } from "./logbookContext.ts";

@@ -24,10 +24,25 @@ export type Address =
   | ReviewAddress
   | AroundReview
   | { readonly place: "targets"; readonly comboId?: Id }
-  | { readonly place: "rig"; readonly rigId?: Id }
+  /** `change`: a value that has changed, instead of a record. */
+  | { readonly place: "rig"; readonly rigId?: Id; readonly change?: RigChange }
   | { readonly place: "corners"; readonly comboId?: Id }
-  /** `sendId`: the session that is to be sent to another device. */
-  | { readonly place: "data"; readonly sendId?: Id };
+  /** `sendId`: the session that is to be sent to another device; `part`: the part of the page that is asked for. */
+  | { readonly place: "data"; readonly sendId?: Id; readonly part?: DataPart };
+
+/** Parts of Data that links and notices lead to. */
+const dataParts = [
+  "aside",
+  "automatic",
+  "backup",
+  "cautions",
+  "deleted",
+  "import",
+  "logbooks",
+  "preferences",
+  "restore",
+] as const;
+export type DataPart = (typeof dataParts)[number];
 
 /** The review of one combo; `isAhead`: with what is to come drawn beside what was driven. */
 export interface ReviewAddress {
@@ -38,10 +53,25 @@ export interface ReviewAddress {
   readonly isAhead?: true;
 }
 
-/** What stands beside the review of one combo: all combos, the search, one week (without a name the present one). */
+/** A value of the rig that has changed: which one (without it, one is to be picked), and the session to come back to. */
+export interface RigChange {
+  readonly field?: string;
+  readonly sessionId?: Id;
+}
+
+/**
+ * What stands beside the review of one combo: all combos, the search, one week (without a name the present one), two runs or
+ * two sessions side by side (without ids where an address was cut short).
+ */
 export type AroundReview =
   | { readonly place: "review"; readonly part: "across" }
   | { readonly place: "review"; readonly part: "search"; readonly terms: SearchTerms }
+  | {
+      readonly place: "review";
+      readonly part: "compare";
+      readonly kind: "run" | "session";
+      readonly ids?: readonly [Id, Id];
+    }
   | { readonly place: "review"; readonly part: "statement"; readonly week?: WeekName };
 
 const idPattern = /^[0-9a-f-]{36}$/;
@@ -64,14 +94,27 @@ export function parseAddress(hash: string): Address {
     case "targets":
     case "corners":
       return { place, ...(id && { comboId: id }) };
-    case "rig":
-      return { place, ...(id && { rigId: id }) };
+    case "rig": {
+      const change = parseChange(new URLSearchParams(query));
+      return change ? { place, change } : { place, ...(id && { rigId: id }) };
+    }
     case "data":
-      return { place, ...(id && { sendId: id }) };
+      return { place, ...(id && { sendId: id }), ...parsePart(query) };
     default:
       // A session's address that was cut short is the address of no session, not of the open one.
       return { place: "log", ...(place === "log" && second && { sessionId: second, ...parseLap(query) }) };
   }
+}
+
+const fieldPattern = /^[a-z]{1,20}\.[a-zA-Z]{1,20}$/;
+
+function parseChange(query: URLSearchParams): RigChange | undefined {
+  if (!query.has("field")) return undefined;
+  const [field, session] = [query.get("field") ?? "", query.get("session") ?? ""];
+  return {
+    ...(fieldPattern.test(field) && { field }),
+    ...(idPattern.test(session) && { sessionId: session }),
+  };
 }
 
 function parseLap(query: string): { readonly lapId?: Id } {
@@ -79,12 +122,26 @@ function parseLap(query: string): { readonly lapId?: Id } {
   return idPattern.test(lapId) ? { lapId } : {};
 }
 
+function parsePart(query: string): { readonly part?: DataPart } {
+  const asked = new URLSearchParams(query).get("part");
+  const part = dataParts.find((one) => one === asked);
+  return part === undefined ? {} : { part };
+}
+
 function parseAround(part: string | undefined, query: URLSearchParams): AroundReview | undefined {
   if (part === "across") return { place: "review", part };
   if (part === "search") return { place: "review", part, terms: parseSearch(query) };
+  if (part === "compare") return { place: "review", part, ...parseCompared(query) };
   if (part !== "statement") return undefined;
   const week = query.get("week") ?? "";
   return { place: "review", part, ...(mondayOf(week) !== undefined && { week }) };
+}
+
+function parseCompared(query: URLSearchParams) {
+  const kind = query.has("runs") ? "run" : "session";
+  const [first = "", second = ""] = (query.get(`${kind}s`) ?? "").split(",");
+  const isWhole = idPattern.test(first) && idPattern.test(second);
+  return { kind, ...(isWhole && { ids: [first, second] as const }) } as const;
 }
 
 function parsePeriod(query: URLSearchParams): Period {
@@ -111,10 +168,13 @@ export function printAddress(address: Address): string {
     case "targets":
     case "corners":
       return join(address.place, address.comboId);
-    case "rig":
-      return join("rig", address.rigId);
+    case "rig": {
+      if (address.change === undefined) return join("rig", address.rigId);
+      const { field = "", sessionId } = address.change;
+      return `#/rig?field=${field}${sessionId === undefined ? "" : `&session=${sessionId}`}`;
+    }
     case "data":
-      return join("data", address.sendId);
+      return join("data", address.sendId) + (address.part === undefined ? "" : `?part=${address.part}`);
   }
 }
 
@@ -127,9 +187,11 @@ function printAround(address: AroundReview): string {
   const query =
     address.part === "search"
       ? printSearch(address.terms)
-      : address.part === "statement" && address.week !== undefined
-        ? `week=${address.week}`
-        : "";
+      : address.part === "compare"
+        ? `${address.kind}s=${(address.ids ?? []).join(",")}`
+        : address.part === "statement" && address.week !== undefined
+          ? `week=${address.week}`
+          : "";
   return `#/review/${address.part}${query === "" ? "" : `?${query}`}`;
 }
 

@@ -20,6 +20,10 @@ export interface Device {
   readonly markers: Readonly<Record<string, Marker>>;
   /** The browser's answer when asked to keep the data for good. */
   readonly askedToPersist?: boolean;
+  /** The driver has been told once of the home screen. */
+  readonly toldOfHomeScreen?: boolean;
+  /** The caution of wheels, and of health, has been read: it is folded to a line where it may be. */
+  readonly cautionsRead?: readonly string[];
   /** How imported tables were matched, the last one first. */
   readonly tables?: readonly MatchedTable[];
 }

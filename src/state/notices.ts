@@ -17,11 +17,14 @@ interface Notices {
   readonly close: (id: number) => void;
   /** The driver went on to the next act: what was done before it is no longer news. */
   readonly goOn: () => void;
-  /** The driver went to another place: what offers nothing goes; an Undo goes along, for what was done is seen there. */
+  /** The driver went to another place: what was done before the press that led there is not said there. */
   readonly goElsewhere: () => void;
+  /** The driver presses something: what is said from now on is about this. */
+  readonly press: () => void;
 }
 
 let lastId = 0;
+let lastBeforePress = 0;
 
 const isReplaced = (old: Notice, { kind, about }: Omit<Notice, "id">) =>
   (kind === "done" && old.kind === "done") || (about !== undefined && old.about === about);
@@ -41,7 +44,12 @@ export const useNotices = create<Notices>((set) => ({
     return id;
   },
   goOn: () => set(({ list }) => ({ list: list.filter(({ kind }) => kind !== "done") })),
-  goElsewhere: () =>
-    set(({ list }) => ({ list: list.filter(({ kind, actions }) => kind !== "done" || actions.length > 0) })),
+  goElsewhere: () => {
+    const last = lastBeforePress;
+    set(({ list }) => ({ list: list.filter(({ id, kind }) => kind !== "done" || id > last) }));
+  },
+  press: () => {
+    lastBeforePress = lastId;
+  },
   close: (id) => set(({ list }) => ({ list: list.filter((notice) => notice.id !== id) })),
 }));

@@ -40,6 +40,11 @@ export async function spaceAllowed(): Promise<number | undefined> {
   }
 }
 
+/** Whether this browser clears what a site stored unless that is opened from the home screen: those that say so tell it. */
+export function isClearedUnlessInstalled(): boolean {
+  return (navigator as { readonly standalone?: boolean }).standalone === false;
+}
+
 /** A private window, an old browser or an address without https may lack it, or refuse by an error. */
 function storageOf(): StorageManager | undefined {
   return (navigator as { readonly storage?: StorageManager }).storage;

@@ -44,6 +44,7 @@ export type { WorkOn } from "./account/workOn.ts";
 
 // Inside a run
 
+export { chanceOfPointing } from "./run/chanceOfPointing.ts";
 export { type IndividualsChart, individualsChart } from "./run/individualsChart.ts";
 export { type KnownBest, type LapDifferences, lapDifferences } from "./run/lapDifferences.ts";
 export { modifiedZScores } from "./run/modifiedZScores.ts";
@@ -102,7 +103,7 @@ export {
   type ChangedLine,
 } from "./account/accountChange.ts";
 // Reports
-export { acrossCombos, type ComboForLine, type ComboLine } from "./across/acrossCombos.ts";
+export { acrossCombos, type ComboForLine, type ComboLine, type ToGo } from "./across/acrossCombos.ts";
 export {
   type AcrossFigure,
   acrossFigures,
@@ -110,6 +111,7 @@ export {
   acrossValue,
   inOrderDriven,
 } from "./across/acrossTrend.ts";
+export { type SeasonLevel, seasonLevel } from "./across/seasonLevel.ts";
 export type { BestCandidate } from "./bests/bestCandidates.ts";
 export type { DatedBest } from "./bests/datedBest.ts";
 export { datedBests } from "./bests/datedBests.ts";
@@ -124,6 +126,12 @@ export { levelOfPage } from "./combo/pageLevel.ts";
 export { SEASON_DAYS, seasonBegins } from "./combo/season.ts";
 export { nextTarget, type TargetState, targetStates } from "./combo/targetStates.ts";
 export { type TargetWay, targetWays, type WayPoint } from "./combo/targetWays.ts";
+export {
+  type SideBySide,
+  type SideFigures,
+  type SidesApart,
+  sideBySide,
+} from "./compare/sideBySide.ts";
 export { isDrivenSession } from "./digest/isDrivenSession.ts";
 export { isWholeDigest } from "./digest/isWholeDigest.ts";
 export {
@@ -133,7 +141,8 @@ export {
   sessionDigest,
 } from "./digest/sessionDigest.ts";
 export type { Choices } from "./laps/choices.ts";
-export { type GainDays, type LevelGain, levelGain } from "./level/levelGain.ts";
+export { levelGain } from "./level/levelGain.ts";
+export type { LevelGain } from "./level/levelOver.ts";
 export { levelSettings } from "./level/levelSettings.ts";
 export type { PaceFigures } from "./pace/paceFigures.ts";
 export { usualDecimals } from "./pace/usualDecimals.ts";
@@ -158,7 +167,13 @@ export { fuelNeeded } from "./race/fuelNeeded.ts";
 export { type RaceDistance, type RaceQuestion, raceDistance } from "./race/raceDistance.ts";
 export type { RaceLap } from "./race/raceLaps.ts";
 export type { RigRecordDay } from "./rigTests/rigSide.ts";
-export { type RigStep, rigSteps, type SideOfStep } from "./rigTests/rigSteps.ts";
+export {
+  type RigStep,
+  rigSteps,
+  type SessionOfNeither,
+  type SessionUsual,
+  type SideOfStep,
+} from "./rigTests/rigSteps.ts";
 export {
   type RigPair,
   type RigTestReport,
@@ -188,6 +203,7 @@ export {
 } from "./session/sessionReport.ts";
 export { type SittingThirds, sittingThirds } from "./session/sittingThirds.ts";
 export {
+  LATELY_DAYS,
   type WeekCombo,
   type WeekLine,
   type WeekMain,

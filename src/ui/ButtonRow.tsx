@@ -1,4 +1,4 @@
-import type { ReactNode } from "react";
+import type { ReactNode, Ref } from "react";
 import styles from "./ButtonRow.module.css";
 
 interface ButtonRowProps {
@@ -8,18 +8,25 @@ interface ButtonRowProps {
   readonly others?: ReactNode;
   /** What removes something: apart from the rest, at the far end. */
   readonly removes?: ReactNode;
+  readonly ref?: Ref<HTMLDivElement>;
 }
 
 /**
- * The buttons under a form or a dialog, and the one place that says in which order they stand: what removes first, then the
- * other ways, and the main button last, at the right.
+ * The buttons under a form or a dialog, and the one place that says in which order they stand: what removes first and apart,
+ * then the other ways, and the main button last, at the right.
  */
-export function ButtonRow({ main, others, removes }: ButtonRowProps) {
+export function ButtonRow({ main, others, removes, ref }: ButtonRowProps) {
   return (
-    <div className={styles["row"]}>
-      {removes !== undefined && <div className={styles["removes"]}>{removes}</div>}
+    <div ref={ref} className={styles["row"]}>
+      {removes !== undefined && (
+        <div className={styles["removes"]} data-part="removes">
+          {removes}
+        </div>
+      )}
       {others}
-      {main}
+      <div className={styles["main"]} data-part="main">
+        {main}
+      </div>
     </div>
   );
 }

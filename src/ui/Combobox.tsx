@@ -41,6 +41,9 @@ export function Combobox(props: ComboboxProps) {
     onTake: take,
     onClear: () => onText(""),
   });
+  // A name typed whole leaves nothing to choose, and the list would lie over what comes next.
+  const isWhole = isTyped && matches.length === 1 && matches[0]?.label === text;
+  const isOpen = keys.open && !isWhole;
   const idOf = (index: number) => `${listId}-${index}`;
 
   useEffect(() => {
@@ -75,7 +78,7 @@ export function Combobox(props: ComboboxProps) {
             spellCheck={false}
             required={required}
             aria-autocomplete="list"
-            aria-expanded={keys.open}
+            aria-expanded={isOpen}
             aria-controls={listId}
             aria-activedescendant={keys.at >= 0 ? idOf(keys.at) : undefined}
             value={text}
@@ -107,7 +110,7 @@ export function Combobox(props: ComboboxProps) {
             id={listId}
             role="listbox"
             aria-label={label}
-            hidden={!keys.open}
+            hidden={!isOpen}
             onMouseDown={(event) => event.preventDefault()}
             className={styles["list"]}
           >

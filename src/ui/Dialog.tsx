@@ -6,12 +6,12 @@ export interface DialogProps {
   /** Called by Escape; the owner then takes the dialog out of the page. Mounted means open. */
   readonly onClose: () => void;
   readonly children: ReactNode;
-  /** Buttons, the least destructive first. */
+  /** A row of buttons. */
   readonly actions?: ReactNode;
   /** "alertdialog" only where undo is impossible; its body is then read out. */
   readonly role?: "dialog" | "alertdialog";
-  /** Where the focus goes: the first control, the title (long text), or the first of the actions. */
-  readonly focus?: "first" | "title" | "actions";
+  /** Where the focus goes: the first control, the title (long text), the first of the actions that removes nothing, or the main one. */
+  readonly focus?: "first" | "title" | "actions" | "main";
   /** Where work goes on if what opened the dialog is gone when it closes. */
   readonly returnTo?: RefObject<HTMLElement | null>;
 }
@@ -36,9 +36,11 @@ export function Dialog(props: DialogProps) {
     const { focus: place, returnTo: fallback } = start.current;
     if (typeof element.showModal === "function") element.showModal();
     else element.setAttribute("open", "");
-    const inActions = buttons.current?.querySelector<HTMLElement>(CONTROLS);
+    const controls = [...(buttons.current?.querySelectorAll<HTMLElement>(CONTROLS) ?? [])];
+    const inActions = controls.find((control) => control.closest("[data-part=removes]") === null);
+    const main = controls.find((control) => control.closest("[data-part=main]") !== null);
     const first = body.current?.querySelector<HTMLElement>(CONTROLS) ?? inActions;
-    const wanted = place === "title" ? heading.current : place === "actions" ? inActions : first;
+    const wanted = { title: heading.current, actions: inActions, main, first }[place];
     (wanted ?? heading.current)?.focus();
     return () => {
       if (typeof element.close === "function" && element.open) element.close();

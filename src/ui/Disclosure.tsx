@@ -1,5 +1,6 @@
-import { type ReactNode, useId, useState } from "react";
+import { type ReactNode, useId, useRef, useState } from "react";
 import styles from "./Disclosure.module.css";
+import { useOpenedInSight } from "./useOpenedInSight.ts";
 
 export interface DisclosureProps {
   /** The question, or the name of what is folded away. */
@@ -18,14 +19,18 @@ export interface DisclosureProps {
 export function Disclosure(props: DisclosureProps) {
   const { title, answer, startOpen = false, level = 3, onToggle, children } = props;
   const [open, setOpen] = useState(startOpen);
+  const [isPressed, setPressed] = useState(false);
+  const part = useRef<HTMLDivElement>(null);
+  useOpenedInSight(open && isPressed, part);
   const id = useId();
   const Heading = `h${level}` as const;
   const toggle = () => {
     setOpen(!open);
+    setPressed(true);
     onToggle?.(!open);
   };
   return (
-    <div>
+    <div ref={part}>
       <Heading className={styles["heading"]}>
         <button
           type="button"
@@ -37,7 +42,7 @@ export function Disclosure(props: DisclosureProps) {
           <span className={styles["title"]}>{title}</span>
           {answer !== undefined && <span className={styles["answer"]}>{answer}</span>}
           <span aria-hidden="true" className={styles["state"]}>
-            {open ? "fold" : "open"}
+            {open ? "hide" : "open"}
           </span>
         </button>
       </Heading>

@@ -2,7 +2,7 @@ import type { AccountTarget } from "#combo";
 import { type Figure, formatLapTime, remarksNamed } from "#domain";
 import { largestLine, type OddPart, type TimeAccount } from "#stats";
 import { hundredths, sayAmount } from "./amount.ts";
-import { counted, listed } from "./counted.ts";
+import { asSentence, counted, listed } from "./counted.ts";
 import { sayTooFew } from "./reason.ts";
 import { saySigned } from "./signed.ts";
 
@@ -13,7 +13,7 @@ const lines: readonly AccountLineName[] = ["pace", "repeatability", "mistakes", 
 
 export const accountLineNames: Readonly<Record<AccountLineName, string>> = {
   pace: "pace",
-  repeatability: "repeatability",
+  repeatability: "uneven laps",
   mistakes: "mistakes",
   others: "others on track",
 };
@@ -21,7 +21,7 @@ export const accountLineNames: Readonly<Record<AccountLineName, string>> = {
 /** What each line means. */
 export const accountLineMeanings: Readonly<Record<AccountLineName, string>> = {
   pace: "from the target to your best laps (the mean best of ten, or of all where there are fewer)",
-  repeatability: "from your best laps to your mean lap without a mistake",
+  repeatability: "from your best laps to the mean of your laps without a mistake",
   mistakes: `what laps with ${remarksNamed("mistake")} add to the mean`,
   others: `what laps with ${remarksNamed("others")} add to the mean`,
 };
@@ -45,8 +45,9 @@ export interface AccountReport {
 /**
  * What a time account finds: the largest line and the mean lap's distance to the target, or the laps confirmed as odd
  * that make the largest line.
- * @example "Mostly repeatability: 0.56 of 1.01 s a lap"
- * @example "One lap of 25:00.000 adds 149.00 s a lap to mistakes"
+ * @example "Uneven laps cost most: 0.56 of the 1.01 s to your target"
+ * @example "Uneven laps cost 0.17 s a lap; pace wins most of it back"
+ * @example "One lap of 25:00.000 adds 2:21.56 a lap to mistakes"
  */
 export function accountTitle({ account, target }: AccountReport): string {
   if (!account.known) return sayTooFew(account.reason);
@@ -54,17 +55,32 @@ export function accountTitle({ account, target }: AccountReport): string {
   const whole = sayAmount(balance, hundredths);
   if (balance <= 0) {
     const what = target === undefined ? ownTimes : targetWords[target.from];
-    return balance === 0 ? `Mean lap at ${what}` : `Mean lap ${whole} under ${what}`;
+    return balance === 0 ? `Mean lap the same as ${what}` : `Mean lap ${whole} faster than ${what}`;
   }
   const odd = oddInTitle(account.value);
   if (odd !== undefined) return oddWords(odd);
   const largest = largestOf(account.value);
-  const cost = account.value[largest];
-  const isMost = cost * 2 > balance;
-  const share = lines.some((line) => account.value[line] < 0)
-    ? `${hundredths.say(cost)} a lap, ${whole} in all`
-    : `${hundredths.digits(cost)} of ${whole} a lap`;
-  return `${isMost ? "Mostly" : "Largest part:"} ${accountLineNames[largest]}${isMost ? ":" : ","} ${share}`;
+  const [name, cost] = [asSentence(accountLineNames[largest]), account.value[largest]];
+  const helper = lines.reduce((best, line) => (account.value[line] < account.value[best] ? line : best));
+  const verb = largest === "pace" ? "costs" : "cost";
+  if (account.value[helper] >= 0)
+    return `${name} ${verb} most: ${hundredths.digits(cost)} of ${wholeWay(whole, target)}`;
+  const most = -account.value[helper] * 2 > cost ? "most" : "some";
+  return `${name} ${verb} ${hundredths.say(cost)} a lap; ${helpers[helper]} ${most} of it back`;
+}
+
+/** A line that wins time, as it stands before "most of it back". */
+const helpers: Readonly<Record<AccountLineName, string>> = {
+  pace: "good pace wins",
+  repeatability: "even laps win",
+  mistakes: "laps with a mistake win",
+  others: "others on track win",
+};
+
+/** The whole distance, and to what where that is one time. */
+function wholeWay(whole: string, target: AccountTarget | undefined): string {
+  if (target === undefined) return `${whole} a lap`;
+  return `the ${whole} to ${target.from === "target" ? "your target" : targetWords[target.from]}`;
 }
 
 /** The laps confirmed as odd that make most of the largest line. */
@@ -97,7 +113,7 @@ export function accountReading({ account, target }: AccountReport): string {
       : `Against ${targetWords[target.from]}, ${formatLapTime(target.ms)}`;
   const sessions = value.sessions > 1 ? ` in ${counted(value.sessions, "session")}` : "";
   const from = `${against}, from ${counted(value.laps, "lap")}${sessions}`;
-  return `${from}: the mean lap is at ${saySigned(value.balance, hundredths)}.${workOnWords(value)}${leftOut(value)}`;
+  return `${from}: the mean lap, mistakes included, is at ${saySigned(value.balance, hundredths)}.${workOnWords(value)}${leftOut(value)}`;
 }
 
 function workOnWords(account: TimeAccount): string {
@@ -110,7 +126,7 @@ function workOnWords(account: TimeAccount): string {
   if (account.odd !== undefined && account.odd.without === undefined)
     return `${odd} Too few pace laps are left without it to say what to work on.`;
   const largest = largestLine(account);
-  if (largest === undefined) return `${odd} Nothing of yours is lost against it${aside}.`;
+  if (largest === undefined) return `${odd} Nothing of yours costs time against it${aside}.`;
   const { line, ms } = largest;
   return `${odd} To work on${aside}: ${accountLineNames[line]}, ${sayAmount(ms, hundredths)} a lap.`;
 }

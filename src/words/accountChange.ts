@@ -1,9 +1,9 @@
 import type { AccountChange, ChangedLine, ComboReview } from "#stats";
 import { accountLineNames } from "./account.ts";
-import { hundredths } from "./amount.ts";
+import { hundredths, sayAmount } from "./amount.ts";
 import { counted } from "./counted.ts";
 import { sayTooFew } from "./reason.ts";
-import { isClear } from "./shift.ts";
+import { isClear, pace } from "./shift.ts";
 import { saySigned } from "./signed.ts";
 
 type Changed = Pick<ComboReview, "accountChange">;
@@ -11,15 +11,18 @@ type Changed = Pick<ComboReview, "accountChange">;
 /**
  * What became of the mean lap since the period before, and which line did most of it.
  * @param before the period before in words: "the 4 weeks before"
- * @example "Mean lap −0.33 s against the 4 weeks before; most moved pace, −0.62 s, very likely"
+ * @example "Mean lap faster by 0.33 s than in the 4 weeks before; pace moved most: −0.62 s, very likely"
  */
 export function accountChangeTitle({ accountChange }: Changed, before: string): string {
   if (!accountChange.known) return sayTooFew(accountChange.reason);
   const { change } = accountChange.value;
   const largest = mostMoved(accountChange.value);
-  const whole = `Mean lap ${saySigned(change, hundredths)} against ${before}`;
+  const whole =
+    change === 0
+      ? `Mean lap the same as in ${before}`
+      : `Mean lap ${change < 0 ? pace.fall : pace.rise} by ${sayAmount(change, hundredths)} than in ${before}`;
   if (largest.ms === 0) return whole;
-  return `${whole}; most moved ${accountLineNames[largest.line]}, ${saySigned(largest.ms, hundredths)}, ${sureness(largest)}`;
+  return `${whole}; ${accountLineNames[largest.line]} moved most: ${saySigned(largest.ms, hundredths)}, ${sureness(largest)}`;
 }
 
 /** From what it is worked out, and what its lines are worth. */
@@ -28,7 +31,7 @@ export function accountChangeReading({ accountChange }: Changed): string {
   const { laps, lapsBefore, lines } = accountChange.value;
   const unsure = lines.filter((line) => line.ms !== 0 && sureness(line) !== "very likely");
   const from = `From ${counted(laps, "lap")} now and ${lapsBefore} before, each period against the same lap.`;
-  if (unsure.length === 0) return `${from} Each line that moved did so more than chance would.`;
+  if (unsure.length === 0) return `${from} Each line that moved very likely did.`;
   const names = unsure.map(({ line }) => accountLineNames[line]).join(", ");
   return `${from} May be chance: ${names}.`;
 }

@@ -51,11 +51,11 @@ export const acrossWords: Readonly<Record<AcrossFigure, FigureWords>> = {
     unit: per100Laps,
   },
   lapsUntilOnThePace: {
-    name: "Laps to the pace",
-    column: "laps to the pace",
+    name: "Laps until within 1 % of your best",
+    column: "laps until within 1 %",
     axis: "laps until within 1 % of the PB, lower is sooner",
     meaning:
-      "timed laps on the combo until the first clean one within 1 % of today's PB, so a combo driven little was soon there",
+      "timed laps on the combo until the first clean one within 1 % of today's PB: few where the combo was driven little",
     unit: laps,
   },
   toReference: {
@@ -96,8 +96,7 @@ export function acrossTitle(figure: AcrossFigure, trend: Figure<SessionTrend>, d
   const { name } = acrossWords[figure];
   if (!trend.known) return `${name}: ${sayLacking(trend.reason)}`;
   const title = lower(trendTitle(worseUp(figure, trend.value), { words: wordsOf(figure), days }));
-  const colon = trend.value.finding === "no clear change" ? "," : ":";
-  return `${name} from combo to combo${colon} ${title}`;
+  return `${name} from combo to combo: ${title}`;
 }
 
 /** What the figure is, what the finding rests on, and what it cannot tell. */
@@ -107,7 +106,7 @@ export function acrossReading(figure: AcrossFigure, trend: Figure<SessionTrend>)
   if (!trend.known) return `${what} Each combo stands where it was first driven.`;
   const { perWeek, sessions } = worseUp(figure, trend.value);
   const between = sayBetween(perWeek, unit, wordsOf(figure));
-  return `${what} From ${counted(sessions, "combo")} in the order first driven: ${between} a week. Circuits and cars differ, so an easier one moves it as well.`;
+  return `${what} From ${counted(sessions, "combo")}, each where it was first driven: ${between} a week. Circuits and cars differ, so an easier one moves it as well.`;
 }
 
 function wordsOf(figure: AcrossFigure) {

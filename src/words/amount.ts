@@ -1,3 +1,5 @@
+import { formatSeconds, secondsDigits } from "#domain";
+
 /** A unit in which differences are told: its last digit, the digits alone, and the digits with the unit's sign. */
 export interface Unit {
   readonly step: number;
@@ -10,12 +12,21 @@ function aUnit(step: number, divisor: number, decimals: number, sign: string): U
   return { step, digits, say: (size) => `${digits(size)} ${sign}` };
 }
 
+/** Milliseconds told in seconds, as every length of time is; long ones without the seconds' sign. */
+function secondsTo(decimals: number): Unit {
+  return {
+    step: 10 ** (3 - decimals),
+    digits: (size) => secondsDigits(size, decimals),
+    say: (size) => formatSeconds(size, decimals),
+  };
+}
+
 /** What a difference of usual laps is at least: ms told in tenths. */
-export const tenths = aUnit(100, 1000, 1, "s");
+export const tenths = secondsTo(1);
 /** Differences of usual laps and scatters: ms told in hundredths of a second. */
-export const hundredths = aUnit(10, 1000, 2, "s");
+export const hundredths = secondsTo(2);
 /** Differences of lap times, and what a lap adds: ms told in thousandths. */
-export const thousandths = aUnit(1, 1000, 3, "s");
+export const thousandths = secondsTo(3);
 /** Percent, in hundredths of one. */
 export const percents = aUnit(0.01, 1, 2, "%");
 /** Percent of a lap, in hundredths of one. */
@@ -39,12 +50,12 @@ export function sayAmount(value: number, unit: Unit): string {
   return nearest === 0 && size > 0 ? `less than ${unit.say(unit.step)}` : unit.say(nearest);
 }
 
-/** The value rounded towards zero: surely not more than it is. */
+/** The value rounded towards zero: never more than it is. */
 export function towardsZero(value: number, { step }: Unit): number {
   return Math.floor(Math.abs(value) / step + SLACK) * step;
 }
 
-/** The value rounded away from zero: surely not less than it is. */
+/** The value rounded away from zero: never less than it is. */
 export function awayFromZero(value: number, { step }: Unit): number {
   return Math.ceil(Math.abs(value) / step - SLACK) * step;
 }

@@ -10,6 +10,13 @@ export const cautions = {
     "Lap times here are for simulators. They say nothing about driving on a road or a real circuit: there local law, the circuit's rules and licensed instruction decide.",
 } as const;
 
+/** The same as a line each, for who has read them. */
+export const cautionLines: { readonly [C in keyof typeof cautions]: string } = {
+  wheel: "strong wheels can injure hands.",
+  health: "stop at nausea, headache or numb hands.",
+  simulatorOnly: "lap times are for simulators only.",
+};
+
 /**
  * Asks for a break, once an hour.
  * @example sayBreakDue(2) // "Two hours at the wheel: time for a break."

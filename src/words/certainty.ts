@@ -1,6 +1,6 @@
 import { VERY_LIKELY } from "#stats";
 
-/** How sure a direction is. There are no other words for it. */
+/** How sure a direction is. There are no other words for it; too few data are "cannot be told yet". */
 export type Certainty = "very likely" | "likely" | "may be chance";
 
 const LIKELY = 0.9;

@@ -1,7 +1,7 @@
 import { counted } from "./counted.ts";
 
 /** The base that every chance is told with. */
-const TWENTY = 20;
+export const TWENTY = 20;
 
 /** The word for a number of chances in 20, up to each bound; beyond the last "very likely". */
 const words = [

@@ -9,6 +9,7 @@ type Reviewed = Pick<ComboReview, "steadiness" | "points">;
 /**
  * Whether the driver got steadier: the trend of the scatter in percent of the usual lap.
  * @example "Steadier by 0.12 % of a lap in 8 weeks, very likely at least 0.04 % of a lap"
+ * @example "Not getting steadier or less steady so far"
  */
 export function steadinessTitle({ steadiness, points }: Reviewed): string {
   return steadiness.known ? trendTitle(steadiness.value, told(points)) : sayTooFew(steadiness.reason);
@@ -17,7 +18,7 @@ export function steadinessTitle({ steadiness, points }: Reviewed): string {
 /** One or two sentences under it. */
 export function steadinessReading({ steadiness, points }: Reviewed): string {
   if (steadiness.known) return trendReading(steadiness.value, told(points));
-  return "Each session's scatter is drawn with its interval; whether it falls needs more of them.";
+  return "Each session's scatter is drawn with its interval; whether it gets less needs more sessions.";
 }
 
 function told(points: Reviewed["points"]): Told {

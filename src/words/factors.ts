@@ -1,7 +1,7 @@
 import type { Factor, FactorDifference, FactorGroups } from "#stats";
 import { hundredths } from "./amount.ts";
-import { counted, listed } from "./counted.ts";
-import { isClear, isSame, pace, sayBetween, sayClear } from "./shift.ts";
+import { asSentence, counted, listed } from "./counted.ts";
+import { isClear, isSame, pace, sayBetween, sayClear, sayNotClear } from "./shift.ts";
 
 export const factorNames: Readonly<Record<Factor, string>> = {
   effort: "effort",
@@ -42,7 +42,7 @@ export function sayDifference({ value, usual, difference }: ToldDifference): str
     ? sayClear(difference, hundredths, pace)
     : isSame(difference)
       ? "no difference"
-      : `no clear difference, ${sayBetween(difference, hundredths, pace)}`;
+      : `${sayNotClear(pace)}, ${sayBetween(difference, hundredths, pace)}`;
   const where =
     difference.basis === "same sessions"
       ? `in the same ${counted(difference.sessions, "session")}`
@@ -58,14 +58,14 @@ export function factorsTitle(all: readonly FactorGroups[]): string {
     const varied = all.filter(({ groups }) => groups.length > 1).map(({ factor }) => factorNames[factor]);
     return varied.length === 0
       ? "Everything noted stayed the same"
-      : `Too few sessions to tell apart by ${listed(varied)}`;
+      : `Too few sessions to compare by ${listed(varied)}`;
   }
   if (isClear(first.difference)) {
     const { value, usual, difference } = first;
     return `With ${value} ${sayClear(difference, hundredths, pace)}, against ${usual}`;
   }
   const names = [...new Set(told.map(({ factor }) => factorNames[factor]))];
-  return `No clear difference by ${listed(names)}`;
+  return `${asSentence(sayNotClear(pace))} by ${listed(names)}`;
 }
 
 const needed = "A comparison needs 4 sessions with 3 clean laps of each, or 5 sessions with both.";

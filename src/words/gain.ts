@@ -1,15 +1,11 @@
 import { daysBetween, type Figure } from "#domain";
-import { type LevelGain, SEASON_DAYS } from "#stats";
+import type { LevelGain } from "#stats";
 import { hundredths, sayAmount, tenths, towardsZero } from "./amount.ts";
 import { certaintyOf } from "./certainty.ts";
 import { counted } from "./counted.ts";
 import { sayTooFew } from "./reason.ts";
 import { pace, sayBetween } from "./shift.ts";
-import { saySigned } from "./signed.ts";
 import { sayDays } from "./trendSays.ts";
-
-/** Days that sessions may begin late or end early in twelve weeks that are called so. */
-const NEARLY = 14;
 
 /**
  * How much faster the usual lap is than at the beginning of some days: the one sentence for it.
@@ -41,20 +37,5 @@ export function gainTitle(gain: Figure<LevelGain>): string {
 export function gainReading(gain: Figure<LevelGain>): string {
   if (!gain.known)
     return "Each session's usual lap is drawn; how far the level has moved needs more of them.";
-  return `From ${counted(gain.value.sessions, "session")}, good and bad evenings apart: ${sayBetween(gain.value, hundredths, pace)}.`;
-}
-
-/**
- * The same, short, for a table whose head says of which days; how many they were where the page has far fewer.
- * @example "−2.40 s", "likely +0.35 s in 5 weeks", "may be chance", "1 of 2 sessions"
- */
-export function sayGain(gain: Figure<LevelGain>): string {
-  if (!gain.known)
-    return "needs" in gain.reason ? `${gain.reason.has} of ${gain.reason.needs} sessions` : "not known";
-  const { change, chanceFaster, from, to } = gain.value;
-  const certainty = certaintyOf(chanceFaster);
-  if (certainty === "may be chance") return certainty;
-  const days = daysBetween(from, to);
-  const span = days < SEASON_DAYS - NEARLY ? ` in ${sayDays(days)}` : "";
-  return `${certainty === "likely" ? "likely " : ""}${saySigned(change, hundredths)}${span}`;
+  return `From ${counted(gain.value.sessions, "session")}, good and bad evenings evened out: ${sayBetween(gain.value, hundredths, pace)}.`;
 }

@@ -1,8 +1,9 @@
-import type { Figure } from "#domain";
+import { daysBetween, type Figure } from "#domain";
 import type { LevelGain } from "#stats";
 import { awayFromZero, hundredths, tenths, towardsZero } from "./amount.ts";
 import { certaintyOf } from "./certainty.ts";
 import { saySigned } from "./signed.ts";
+import { sayDays } from "./trendSays.ts";
 
 /** A gain in its parts, for where a figure stands large and its certainty small beside it. */
 export interface GainInShort {
@@ -14,22 +15,30 @@ export interface GainInShort {
   readonly way: "faster" | "slower" | "neither";
 }
 
-/** How far the level has moved, in short; `sayGain` and `gainTitle` say the same of the same figure. */
-export function gainInShort(gain: Figure<LevelGain>): GainInShort {
+/** Days that sessions may begin late or end early in a time that is called by its whole length. */
+const NEARLY = 14;
+
+/**
+ * How far the level has moved, in short; `gainTitle` says the same of the same figure.
+ * @param days of the time that stands at the head of a column; how many weeks it really was is said where they are far fewer
+ */
+export function gainInShort(gain: Figure<LevelGain>, days?: number): GainInShort {
   if (!gain.known) {
     const { reason } = gain;
     const has = "needs" in reason ? `${reason.has} of ${reason.needs} sessions` : "not known";
     return { figure: "too few", certainty: has, way: "neither" };
   }
-  const { change, low, high, chanceFaster } = gain.value;
+  const { change, low, high, chanceFaster, from, to } = gain.value;
   const sure = certaintyOf(chanceFaster);
   const figure = saySigned(change, hundredths);
-  if (sure === "may be chance") return { figure, certainty: sure, way: "neither" };
+  const driven = daysBetween(from, to);
+  const span = days !== undefined && driven < days - NEARLY ? `, in ${sayDays(driven)}` : "";
+  if (sure === "may be chance") return { figure, certainty: `${sure}${span}`, way: "neither" };
   const [near, far] = change < 0 ? [high, low] : [low, high];
   const range = `${tenths.digits(towardsZero(near, tenths))} to ${tenths.say(awayFromZero(far, tenths))}`;
   return {
     figure,
-    certainty: sure === "very likely" ? `${sure} ${range}` : sure,
+    certainty: `${sure === "very likely" ? `${sure} ${range}` : sure}${span}`,
     way: change < 0 ? "faster" : "slower",
   };
 }

@@ -9,12 +9,13 @@ export {
 export { accountChangeReading, accountChangeTitle, mostMoved } from "./accountChange.ts";
 export { acrossReading, acrossTitle, acrossWords, sayAcross } from "./across.ts";
 export { asideThing, sayAsideCount } from "./aside.ts";
-export { cautions, sayBreakDue } from "./cautions.ts";
+export { cautionLines, cautions, sayBreakDue } from "./cautions.ts";
 export { type Certainty, certaintyOf } from "./certainty.ts";
 export { sayChance } from "./chance.ts";
 export { sayCleanShare, sayMistakeShare, sayNearTheBest, shareEnds } from "./cleanShare.ts";
 export { sayClock } from "./clock.ts";
 export { steadinessReading, steadinessTitle } from "./consistency.ts";
+export { type CornerCounts, mostMistakesAt, sayCornerCounts } from "./cornerMistakes.ts";
 export { asSentence, counted } from "./counted.ts";
 export { sayCounts } from "./counts.ts";
 export { sayDatesAhead } from "./datesAhead.ts";
@@ -31,14 +32,20 @@ export {
 export { sayFarDate } from "./farDate.ts";
 export { sayForecastRecord } from "./forecastRecord.ts";
 export { sayFound } from "./found.ts";
-export { gainReading, gainTitle, sayGain } from "./gain.ts";
+export { gainReading, gainTitle } from "./gain.ts";
 export { type GainInShort, gainInShort } from "./gainInShort.ts";
 export { sayGuest, sayGuestLaps } from "./guest.ts";
 export { individualsReading, individualsTitle } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";
 export { askLongGap } from "./longGap.ts";
 export { type NextRunContext, suggestNextRun } from "./nextRun.ts";
-export { bandMeaning, type CurveFigures, type ExpectedDates, sayCurve, sayExpected } from "./outlook.ts";
+export {
+  bandMeaning,
+  type CurveFigures,
+  type ExpectedDates,
+  sayCurve,
+  sayExpected,
+} from "./outlook.ts";
 export { scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
 export {
@@ -52,7 +59,7 @@ export {
 export { progressBy100Laps, progressReading, progressTitle } from "./progress.ts";
 export { type KnownAtSetting, questionTarget } from "./questionTarget.ts";
 export { sayMissing, sayReason, sayTooFew } from "./reason.ts";
-export { sayRigStep } from "./rigStep.ts";
+export { sayNeither, sayRigStep } from "./rigStep.ts";
 export { type RunFigure, sayRunFigures, sayScatterFigure } from "./runFigures.ts";
 export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInRun } from "./runLines.ts";
 export { sayRun } from "./runSays.ts";
@@ -60,6 +67,7 @@ export { sayScatter } from "./scatter.ts";
 export { sectorsReading, sectorsTitle } from "./sectors.ts";
 export { saySession } from "./sessionSays.ts";
 export { sayShareBefore } from "./sharesCompared.ts";
+export { sayShiftEnds, sideBySideReading, sideBySideTitle } from "./sideBySide.ts";
 export { sayStrip, sayStripLap, sayStripThinned } from "./strip.ts";
 export { suggestionParts } from "./suggestedTargets.ts";
 export type { NextRun } from "./suggestion.ts";
@@ -84,6 +92,7 @@ export {
   targetFigure,
 } from "./targets.ts";
 export { thirdsReading, thirdsTitle } from "./thirds.ts";
+export { sayScatterAsTime, sayToGo } from "./toGo.ts";
 export { sayLevel, sayUsual } from "./usualLap.ts";
 export {
   sayBestOfRun,

@@ -1,7 +1,7 @@
 import { leastForSpread } from "#domain";
 import type { RunReport, SessionReport } from "#stats";
 import { asSentence, counted } from "./counted.ts";
-import { isNotCompared, sayLapsToGo, sayTooFew } from "./reason.ts";
+import { isNotCompared, sayLapsToGo, sayNotCompared, sayTooFew } from "./reason.ts";
 import type { NextRun } from "./suggestion.ts";
 import { workOnLine } from "./workOnLine.ts";
 
@@ -54,9 +54,9 @@ function oneCorner({ cornersOfMistakes }: NextRunContext): NextRun | undefined {
   const [corner, named] = worst;
   return {
     suggestion: `${LAPS_OF_A_RUN} laps with corner ${corner} in mind: brake earlier there and keep the rest as it is.`,
-    reason: `Corner ${corner} stands in ${named} remarks of mistakes.`,
+    reason: `${named} of this run's mistakes were at corner ${corner}.`,
     evidence: measured,
-    check: `No remark at corner ${corner} in the next run.`,
+    check: `No mistake at corner ${corner} in the next run.`,
   };
 }
 
@@ -76,14 +76,14 @@ function paceRunNext({ isPace, againstRunBefore, laps }: RunReport): NextRun | u
   if (apart === "wet")
     return {
       suggestion: "The same again while the surface stays as it is.",
-      reason: "Damp and wet laps compare only with each other.",
+      reason: `${asSentence(sayNotCompared("wet"))}.`,
       evidence: measured,
       check: "Set the two runs side by side.",
     };
   if (laps < leastForSpread && (apart === undefined || apart === "partly written")) return undefined;
   return {
     suggestion: `A pace run of ${LAPS_OF_A_RUN} laps.`,
-    reason: "Laps of this run compare with no others: what it brought shows at pace.",
+    reason: `${apart === undefined ? "These laps are not compared" : asSentence(sayNotCompared(apart))}; a pace run will show the effect.`,
     evidence: { reason: "fair evidence", advice: "common practice, no source" },
     check: "The usual lap of the next run against the pace run before.",
   };
@@ -95,7 +95,7 @@ function sameAgain({ laps }: RunReport): NextRun | undefined {
     suggestion: `The same again, ${LAPS_OF_A_RUN} laps in a row.`,
     reason: `${asSentence(sayLapsToGo(laps, leastForSpread))}.`,
     evidence: measured,
-    check: `${leastForSpread} clean laps give a spread.`,
+    check: `${leastForSpread} clean laps are enough for a verdict.`,
   };
 }
 
@@ -106,7 +106,7 @@ function nothingToMeasure({ session: { target } }: NextRunContext): NextRun | un
     suggestion: `The same again, ${LAPS_OF_A_RUN} laps in a row.`,
     reason: "The next session here will be measured against today's PB.",
     evidence: measured,
-    check: "A target for today, or a reference lap, shows where the time goes already now.",
+    check: "Set a target for today, or a reference lap, to see where the time goes now.",
   };
 }
 

@@ -1,6 +1,6 @@
 import { type CalendarDate, formatLapTime } from "#domain";
 import type { LevelOutlook, LevelsOff } from "#stats";
-import { counted } from "./counted.ts";
+import { sayChance } from "./chance.ts";
 import { sayFarDate } from "./farDate.ts";
 
 /** Days by which 2, 10 and 18 chances in 20 of reaching a target have come; absent where not within a year. */
@@ -42,10 +42,9 @@ export type CurveFigures = Pick<LevelOutlook, "chanceLevel" | "isLevel" | "level
  */
 export function sayCurve({ chanceLevel, isLevel, levelsOff, isMostlyAssumption }: CurveFigures): string {
   if (isMostlyAssumption) return "Where it leads cannot be told yet: it needs 4 sessions.";
-  return [
-    `No longer moving: ${counted(Math.round(chanceLevel * 20), "chance")} in 20.`,
-    ...(isLevel ? [] : [sayLevelsOff(levelsOff)]),
-  ].join(" ");
+  return [`No longer moving: ${sayChance(chanceLevel)}.`, ...(isLevel ? [] : [sayLevelsOff(levelsOff)])].join(
+    " ",
+  );
 }
 
 function sayLevelsOff(levelsOff: LevelsOff): string {

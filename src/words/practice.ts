@@ -3,7 +3,7 @@ import type { Break, PracticeAmount, PracticeRate } from "#stats";
 import { hundredths } from "./amount.ts";
 import { counted } from "./counted.ts";
 import { sayLacking } from "./reason.ts";
-import { isClear, pace, sayBetween, sayClear } from "./shift.ts";
+import { isClear, pace, sayBetween, sayClear, sayNotClear } from "./shift.ts";
 
 const MINUTE = 60_000;
 
@@ -47,15 +47,15 @@ export function practiceReading(
 
 /**
  * A break and what it cost.
- * @example "16 days without a session until Sat 17 Oct 2026: the first session after it was between 0.10 s faster and
- * 0.79 s slower than without it, may be chance. A session as fast as the last one before it came after 40 laps."
+ * @example "16 days without a session until Sat 17 Oct 2026: the first session after it was not clearly faster or slower,
+ * between 0.10 s faster and 0.79 s slower. A session as fast as the last one before it came after 40 laps."
  */
 export function sayBreak({ days, to, cost, lapsUntilBack, isCompared }: Break): string {
   const back = sayBack(lapsUntilBack, cost.known && isClear(cost.value));
   const pause = `${counted(days, "day")} without a session until ${sayDate(to)}`;
   return isCompared
     ? `${pause}: ${costWords(cost)}. ${back}`
-    : `${pause}; what it cost cannot be told, with no usual lap of one page on both sides.`;
+    : `${pause}; what it cost cannot be told: no usual lap before and after it that can be compared.`;
 }
 
 /** What was not clearly lost cannot be back. */
@@ -63,15 +63,15 @@ function sayBack(laps: number | undefined, isLost: boolean): string {
   if (laps === undefined) return "No session since has been as fast as the last one before it.";
   const after = `after ${counted(laps, "lap")}`;
   return isLost
-    ? `The old level was back ${after}.`
+    ? `You were as fast as before ${after}.`
     : `A session as fast as the last one before it came ${after}.`;
 }
 
 function costWords(cost: Break["cost"]): string {
-  if (!cost.known) return `what it cost cannot be told, ${sayLacking(cost.reason)}`;
+  if (!cost.known) return `what it cost cannot be told yet, ${sayLacking(cost.reason)}`;
   return isClear(cost.value)
     ? `the first session after it was ${sayClear(cost.value, hundredths, pace)}`
-    : `no clear cost, the first session after it was ${sayBetween(cost.value, hundredths, pace)}, may be chance`;
+    : `the first session after it was ${sayNotClear(pace)}, ${sayBetween(cost.value, hundredths, pace)}`;
 }
 
 /** Breaks in short, for a folded answer; empty without one. */

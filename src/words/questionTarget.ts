@@ -29,7 +29,7 @@ type Draft = Pick<Target, "kind" | "laps" | "value" | "by">;
  * Questions about a target that may be a slip: a date gone by, a figure reached already, one out of reach of all that
  * was driven, one with fewer than 1 chance in 20 within a year. A question is never a refusal.
  * @returns none for a target that raises no question
- * @example "1:20.000 is 3.70 s under your PB, and your sessions' bests lie within 1.20 s of each other: is it meant?"
+ * @example "1:20.000 is 3.70 s faster than your PB, and your sessions' bests lie within 1.20 s of each other: is it meant?"
  */
 export function questionTarget(target: Draft, known: KnownAtSetting): readonly string[] {
   const { value } = target;
@@ -83,7 +83,7 @@ function farUnder(target: Draft, { now, sessionBests }: KnownAtSetting): string 
   if (!isLapTime(target)) return undefined;
   const under = now - value;
   const than = kind === "best" ? "your PB" : `your ${targetFigure(target)} now`;
-  const start = `${sayTargetValue(kind, value)} is ${hundredths.say(under)} under ${than}`;
+  const start = `${sayTargetValue(kind, value)} is ${hundredths.say(under)} faster than ${than}`;
   if (kind !== "best" || sessionBests === undefined)
     return under > now * STEP_WITHOUT_RANGE ? `${start}: is it meant?` : undefined;
   const range = sessionBests.high - sessionBests.low;

@@ -15,11 +15,11 @@ const names: Readonly<Record<Countable, readonly [one: string, more: string]>> =
   session: ["session", "sessions"],
   "session of each kind": ["session of each kind", "sessions of each kind"],
   "session to come": ["session to come", "sessions to come"],
-  "step of neighbouring sessions": ["step of neighbouring sessions", "steps of neighbouring sessions"],
+  "step of neighbouring sessions": ["pair of sessions in a row", "pairs of sessions in a row"],
   "combo with this figure": ["combo with this figure", "combos with this figure"],
   "pace run": ["pace run", "pace runs"],
   "pair of runs": ["pair of runs", "pairs of runs"],
-  "pair of neighbouring runs": ["pair of neighbouring runs", "pairs of neighbouring runs"],
+  "pair of neighbouring runs": ["pair of runs in a row", "pairs of runs in a row"],
   "different place": ["different place", "different places"],
   "forecast that came due": ["forecast that came due", "forecasts that came due"],
 };
@@ -34,7 +34,7 @@ const plainCauses: Readonly<Record<PlainCause, string>> = {
   "no figure yet": "no figure yet to compare with the target",
   "no figure at the setting": "no figure was known on the day the target was set",
   "reached at the setting": "the target was reached on the day it was set",
-  "already reached": "a lap of this page has come there already, so no chance is given",
+  "already reached": "you have driven that time already, so no chance is given",
   "change too long ago": "the change lies before the sessions that are looked at",
   "more than a year away": "no forecast looks further than a year",
   "nothing driven lately": "nothing was driven in the last six weeks, so nothing is forecast",
@@ -43,9 +43,9 @@ const plainCauses: Readonly<Record<PlainCause, string>> = {
   "both runs the same": "all laps of both runs are the same",
   "the most driven": "the most driven",
   "all at one time": "needs sessions at different times",
-  "no usual lap on both sides": "no usual lap of the same page on both sides of it",
-  "sessions that do not differ": "sessions that do not differ give no measure",
-  "pairs that do not differ": "needs pairs in both orders that differ",
+  "no usual lap on both sides": "no usual lap before and after it that can be compared",
+  "sessions that do not differ": "all sessions are the same, so there is nothing to measure by",
+  "pairs that do not differ": "needs pairs in both orders, and laps that differ",
   "all values equal": "all values are equal: there is no curve",
   "along a step": "the points lie along a step: they show no power curve",
   "along a line or a step": "the points lie along a line or a step: they show no curve",
@@ -53,23 +53,26 @@ const plainCauses: Readonly<Record<PlainCause, string>> = {
 
 const notCompared: Readonly<Record<NotCompared, string>> = {
   guest: "someone else drove",
-  warmUp: "the laps of a warm-up compare with no others",
-  drill: "the laps of a drill compare with no others",
-  easy: "laps at easy or learning effort compare with no others",
-  wet: "damp and wet laps compare only with each other",
-  race: "the laps of a race compare with no practice run",
+  warmUp: "warm-up laps are not compared",
+  drill: "laps of a drill are not compared",
+  easy: "laps at easy or learning effort are not compared",
+  wet: "damp and wet laps are compared only with each other",
+  race: "race laps are not compared with practice",
   "partly written": "not every lap of this run is written down",
 };
 
 /**
  * Why a figure is not given, as it stands after a colon.
  * @example sayReason({ needs: 5, of: "pace lap", has: 3, run: 2 }) // "needs 5 pace laps, has 3 in run 2"
+ * @example sayReason({ needs: 2, of: "session", each: { needs: 5, of: "pace lap" }, has: 0 })
+ * // "needs 2 sessions with 5 pace laps each": none is not said, for shorter sessions there may be
  * @example sayReason({ because: "no target" }) // "no target for this session"
  */
 export function sayReason(reason: Reason): string {
   if (!("needs" in reason)) return sayCause(reason);
   const { needs, of, has } = reason;
-  return `needs ${needs} ${thingsOf(reason, names[of][needs === 1 ? 0 : 1])}, has ${has}${whereOf(reason)}`;
+  const some = has === 0 && reason.each !== undefined ? "" : `, has ${has}`;
+  return `needs ${needs} ${thingsOf(reason, names[of][needs === 1 ? 0 : 1])}${some}${whereOf(reason)}`;
 }
 
 /**
@@ -113,6 +116,11 @@ export function sayLapsToGo(has: number, needs: number): string {
 interface NotComparedFigure {
   readonly known: false;
   readonly reason: Extract<Because, { readonly because: "not compared" }>;
+}
+
+/** Why the laps of a run are not compared with others: "warm-up laps are not compared" */
+export function sayNotCompared(run: NotCompared): string {
+  return notCompared[run];
 }
 
 /** Whether a run is of a kind that is compared with no other, however many laps follow. */

@@ -49,18 +49,20 @@ export function sayScatterFigure(scatter: RunReport["scatter"]): RunFigure {
 /**
  * The best of a run beside the personal best before it, with no more decimals than both are known to.
  * @example "0.312 s off PB"
- * @example "at least 0.3 s under PB"
+ * @example "at least 0.3 s faster than PB"
  */
 export function sayToBest(best: KnownTime, { pbMs, pbDecimals, isNew, isLevel }: AgainstBest): string {
   if (isLevel)
-    return best.decimals < 3 || pbDecimals < 3 ? "level with PB, as far as its digits tell" : "level with PB";
-  if (isNew) return `${sayLeast(best, { ms: pbMs, decimals: pbDecimals })} under PB`;
+    return best.decimals < 3 || pbDecimals < 3
+      ? "the same as PB, as far as its digits tell"
+      : "the same as PB";
+  if (isNew) return `${sayLeast(best, { ms: pbMs, decimals: pbDecimals })} faster than PB`;
   const { ms, decimals } = differenceShown({ ms: pbMs, decimals: pbDecimals }, best);
   return `${decimals < 3 ? "about " : ""}${formatSeconds(ms, decimals)} off PB`;
 }
 
 /**
- * How far a time surely lies under another, whatever the digits that are not known; rounded towards zero.
+ * How much faster a time is than another, whatever the digits that are not known; rounded towards zero.
  * @example "0.313 s", "at least 0.2 s", "just"
  */
 export function sayLeast(

@@ -1,17 +1,16 @@
 import { formatLapTime, leastForSpread } from "#domain";
 import type { RunFinding, RunReport } from "#stats";
-import { thousandths } from "./amount.ts";
+import { hundredths, thousandths } from "./amount.ts";
 import { clearChangeFromRun } from "./clearChangeFromRun.ts";
 import { asSentence, counted } from "./counted.ts";
 import { sayLapTime } from "./lapTime.ts";
 import { isNotCompared, sayLapsToGo, sayTooFew } from "./reason.ts";
 import { sayLeast } from "./runFigures.ts";
-import { scatterInWords } from "./scatter.ts";
-import { pace, sayClear } from "./shift.ts";
+import { isSame, pace, sayClear, sayNotClear } from "./shift.ts";
 
 /**
  * What one run says, in one sentence that is true for its figures.
- * @example "1:23.704 is a new PB, 0.313 s under the old one."
+ * @example "1:23.704 is a new PB, 0.313 s faster than the old one."
  */
 export function sayRun(report: RunReport): string {
   return asSentence(sentenceOf(report.finding, report));
@@ -20,7 +19,7 @@ export function sayRun(report: RunReport): string {
 function sentenceOf(finding: RunFinding, report: RunReport): string {
   switch (finding.kind) {
     case "guest":
-      return "Someone else drove: this run enters no figure of yours.";
+      return "Someone else drove: this run counts in no figure of yours.";
     case "no times":
       return finding.driven === 0
         ? "No laps yet."
@@ -30,7 +29,7 @@ function sentenceOf(finding: RunFinding, report: RunReport): string {
     case "new best":
       return newBest(finding);
     case "level with best":
-      return `${sayLapTime(finding.ms, finding.decimals)} is level with your PB${finding.decimals < 3 ? ", as far as its digits tell" : ""}.`;
+      return `${sayLapTime(finding.ms, finding.decimals)} is the same as your PB${finding.decimals < 3 ? ", as far as its digits tell" : ""}.`;
     case "mistakes":
       return `${mistakesOf(finding)}: make the next run slower and clean.`;
     case "target reached":
@@ -54,13 +53,13 @@ type Finding<Kind extends RunFinding["kind"]> = Extract<RunFinding, { readonly k
 function firstBest({ ms, decimals, first }: Finding<"first best">): string {
   const time = sayLapTime(ms, decimals);
   if (first === undefined) return `${time} is your first PB here.`;
-  return `${time} is your PB here, ${sayLeast({ ms, decimals }, first)} under the first, ${sayLapTime(first.ms, first.decimals)}.`;
+  return `${time} is your PB here, ${sayLeast({ ms, decimals }, first)} faster than the first, ${sayLapTime(first.ms, first.decimals)}.`;
 }
 
 /** The gain that is sure whatever the digits that are not known. */
 function newBest({ ms, decimals, pbMs, pbDecimals }: Finding<"new best">): string {
-  const under = sayLeast({ ms, decimals }, { ms: pbMs, decimals: pbDecimals });
-  return `${sayLapTime(ms, decimals)} is a new PB, ${under} under the old one.`;
+  const gain = sayLeast({ ms, decimals }, { ms: pbMs, decimals: pbDecimals });
+  return `${sayLapTime(ms, decimals)} is a new PB, ${gain} faster than the old one.`;
 }
 
 function mistakesOf({ mistakes, driven }: Finding<"mistakes">): string {
@@ -77,17 +76,17 @@ function targetReached({ reached, laps, targetMs }: Finding<"target reached">): 
 }
 
 function spread(finding: Finding<"spread">, { againstRunBefore }: RunReport): string {
-  const scatter = `${scatterInWords(finding)} from lap to lap, in ${counted(finding.laps, "lap")}.`;
-  return againstRunBefore.known
-    ? `no clear change from run ${againstRunBefore.value.n}; ${scatter}`
-    : scatter;
+  const scatter = `laps differ by about ${hundredths.say(finding.scatterMs)}, in ${counted(finding.laps, "lap")}.`;
+  if (!againstRunBefore.known) return scatter;
+  const { n, low, high } = againstRunBefore.value;
+  return `${isSame({ low, high }) ? `the same as run ${n}` : sayNotClear(pace, ` than run ${n}`)}; ${scatter}`;
 }
 
 function few({ laps, bestMs, decimals }: Finding<"few">, { scatter, againstRunBefore }: RunReport): string {
   const best = `best ${sayLapTime(bestMs, decimals)}`;
-  if (laps === 0) return `${best}; with no laps written down there is no more to say.`;
+  if (laps === 0) return `${best}; write laps down to see more.`;
   if (isNotCompared(againstRunBefore))
-    return `${best} of ${counted(laps, "lap")}. ${sayTooFew(againstRunBefore.reason)}.`;
+    return `${laps === 1 ? best : `${best} of ${counted(laps, "lap")}`}. ${sayTooFew(againstRunBefore.reason)}.`;
   if (laps < leastForSpread) return `${best}. ${asSentence(sayLapsToGo(laps, leastForSpread))}.`;
   const why = scatter.known ? "" : ` ${sayTooFew(scatter.reason)}.`;
   return `${best} of ${counted(laps, "lap")}.${why}`;

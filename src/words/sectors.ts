@@ -7,15 +7,15 @@ import { sayLacking, sayTooFew } from "./reason.ts";
 type Reviewed = Pick<ComboReview, "sectors" | "bestSectors" | "reachable">;
 
 /**
- * In which sector most lies between the usual and the best time.
- * @example "Most in sector 2: 0.56 of 1.39 s between your usual and your best sectors"
+ * In which sector most time lies between the usual and the best time.
+ * @example "Sector 2 costs most: 0.56 of the 1.39 s between your usual and your best sectors"
  */
 export function sectorsTitle({ sectors }: Pick<Reviewed, "sectors">): string {
   if (!sectors.known) return sayTooFew(sectors.reason);
   const { largest, gap, sectors: lines } = sectors.value;
   if (gap === 0) return "Usual and best sectors are the same";
   const most = lines[largest]?.gap ?? 0;
-  return `Most in sector ${largest + 1}: ${hundredths.digits(most)} of ${hundredths.say(gap)} between your usual and your best sectors`;
+  return `Sector ${largest + 1} costs most: ${hundredths.digits(most)} of the ${hundredths.say(gap)} between your usual and your best sectors`;
 }
 
 /** The two laps put together from sectors, and from how many laps each was picked. */

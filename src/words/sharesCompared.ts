@@ -3,7 +3,7 @@ import type { Share } from "#stats";
 /**
  * A share now beside the same before. Where their 90 % intervals meet, nothing is claimed.
  * @param more what a larger share is called, and a smaller one
- * @example "may be chance: before 90 %, between 83 and 94 %"
+ * @example "before 90 %, between 83 and 94 %; the difference may be chance"
  */
 export function sayShareBefore(
   now: Share | undefined,

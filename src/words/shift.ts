@@ -52,7 +52,15 @@ function oneSide(near: number, far: number, unit: Unit, direction: string): stri
  */
 export function sayAtLeast({ low, high }: Pick<Shift, "low" | "high">, unit: Unit): string {
   const least = towardsZero(low > 0 ? low : high, unit);
-  return least === 0 ? "just clear of chance" : `very likely at least ${unit.say(least)}`;
+  return least === 0 ? "very likely" : `very likely at least ${unit.say(least)}`;
+}
+
+/**
+ * A change whose interval holds zero, in words; what it rules out is said beside it by `sayBetween`.
+ * @example sayNotClear(pace, " than run 2") // "not clearly faster or slower than run 2"
+ */
+export function sayNotClear({ fall, rise }: Directions, beside = ""): string {
+  return `not clearly ${fall} or ${rise}${beside}`;
 }
 
 /**

@@ -61,7 +61,7 @@ export function sayTargetRests({
   const laps = `a week of ${counted(Math.round(rate.lapsASession), "timed lap")}, as in the last six weeks`;
   const more =
     byDate === undefined ? `${often} more ${laps}` : `${byDate.sessions} more by then: ${often} ${laps}`;
-  const doubt = isMostlyAssumption ? "Mostly assumption: fewer than 4 sessions. " : "";
+  const doubt = isMostlyAssumption ? "Little more than a guess: fewer than 4 sessions. " : "";
   return `${doubt}From ${counted(sessions, "session")}, and ${more}.`;
 }
 

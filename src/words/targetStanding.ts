@@ -19,7 +19,7 @@ export function sayStanding(state: TargetState): string {
       const left = sayDaysLeft(standing.daysLeft);
       return standing.lostOn === undefined
         ? left
-        : `Reached before, and very likely away from it again since ${sayDate(standing.lostOn)}. ${left}`;
+        : `Reached before, and very likely lost again since ${sayDate(standing.lostOn)}. ${left}`;
     }
   }
 }

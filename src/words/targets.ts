@@ -92,7 +92,7 @@ export function sayWay(
 /**
  * How far a target is reached. "Reached" only where it stands so: a level at the target is not very likely there yet.
  * @example "75 % of the way, 0.250 s to go"
- * @example "0.05 s beyond it, not very likely yet"
+ * @example "Your level is 0.05 s faster, not very likely yet"
  */
 export function sayProgress({
   target: { kind },
@@ -105,8 +105,8 @@ export function sayProgress({
   const toGo = kind === "cleanShare" ? -left : left;
   if (toGo <= 0 && kind === "median" && !isReached(standing))
     return toGo === 0
-      ? "At it, not very likely yet"
-      : `${sayAmount(toGo, unit)} beyond it, not very likely yet`;
+      ? "Your level is there, not very likely yet"
+      : `Your level is ${sayAmount(toGo, unit)} faster, not very likely yet`;
   if (toGo <= 0) return toGo === 0 ? "Reached" : `Reached, with ${sayAmount(toGo, unit)} to spare`;
   if (way >= 1) return `${sayAmount(toGo, unit)} to go, though it was reached when it was set`;
   if (way >= 0) return `${Math.floor(way * 100)} % of the way, ${sayAmount(toGo, unit)} to go`;

@@ -1,5 +1,5 @@
 import type { SessionTrend, Slope } from "#stats";
-import { awayFromZero, sayAmount, type Unit } from "./amount.ts";
+import { sayAmount, type Unit } from "./amount.ts";
 import { asSentence, counted } from "./counted.ts";
 import { type Directions, isClear, isSame, sayAtLeast, sayBetween } from "./shift.ts";
 
@@ -18,39 +18,38 @@ export interface Told {
 }
 
 /**
- * The finding of a trend, which can be that there is none; then what is ruled out stands with it.
+ * The finding of a trend, which can be that there is none so far.
  * @example "Faster by 0.42 s in 6 weeks, very likely at least 0.20 s"
- * @example "No clear change in 12 weeks: not slower by more than 0.10 s a week"
+ * @example "Not getting faster or slower so far"
  */
 export function trendTitle({ finding, perWeek }: SessionTrend, { words, days }: Told): string {
-  const { unit } = words;
-  const span = sayDays(days);
-  if (isSame(perWeek)) return `No change in ${span}: the same all along`;
-  if (finding === "no clear change") return `No clear change in ${span}: ${ruledOut(perWeek, words)}`;
+  const { unit, fall, rise } = words;
+  if (isSame(perWeek)) return `No change in ${sayDays(days)}: the same all along`;
+  if (finding === "no clear change") return `Not getting ${fall} or ${rise} so far`;
   const change = timesWeeks(perWeek, days / WEEK);
-  const direction = finding === "falling" ? words.fall : words.rise;
+  const direction = finding === "falling" ? fall : rise;
   return asSentence(
-    `${direction} by ${sayAmount(change.slope, unit)} in ${span}, ${sayAtLeast(change, unit)}`,
+    `${direction} by ${sayAmount(change.slope, unit)} in ${sayDays(days)}, ${sayAtLeast(change, unit)}`,
   );
 }
 
 /**
  * What stands behind the finding: sessions, interval, and without a clear change when an answer is likely.
- * @example "From 9 sessions: between 0.06 s faster and 0.10 s slower a week. About 9 more sessions like these would
- * show a change of 0.42 s."
+ * @example "From 9 sessions in 12 weeks: between 0.06 s faster and 0.10 s slower a week. A change this small would show
+ * in about 3 months at this rate."
  */
-export function trendReading(trend: SessionTrend, { words }: Told): string {
+export function trendReading(trend: SessionTrend, { words, days }: Told): string {
   const { finding, perWeek, sessions } = trend;
   const isFound = finding !== "no clear change";
   const chance = !isFound && (perWeek.low >= 0 || perWeek.high <= 0) ? ", may be chance" : "";
   const between = isSame(perWeek)
     ? "no difference"
     : `${sayBetween(perWeek, words.unit, words)} a week${chance}`;
-  const weekly = `From ${counted(sessions, "session")}: ${between}.`;
+  const from = `From ${counted(sessions, "session")} in ${sayDays(days)}: ${between}.`;
   const after = isFound
-    ? "Sessions in a row are alike, so this is a little too sure."
-    : whenLikely(trend, words);
-  return `${weekly}${after === "" ? "" : ` ${after}`}`;
+    ? "Good and bad evenings come in streaks, which can look like this."
+    : whenLikely(trend, words, days);
+  return `${from}${after === "" ? "" : ` ${after}`}`;
 }
 
 /**
@@ -67,18 +66,23 @@ function timesWeeks({ slope, low, high }: Slope, weeks: number): Slope {
   return { slope: slope * weeks, low: low * weeks, high: high * weeks };
 }
 
-/** The worse end first: what the driver fears most. */
-function ruledOut({ low, high }: Slope, { unit, fall, rise }: TrendWords): string {
-  if (high > 0) return `not ${rise} by more than ${unit.say(awayFromZero(high, unit))} a week`;
-  return `not ${fall} by more than ${unit.say(awayFromZero(low, unit))} a week`;
-}
+/** Days of a month, and days from which on a wait is one of years. */
+const MONTH = 30.4;
+const YEARS_FROM = 550;
 
-function whenLikely({ change, moreSessions }: SessionTrend, { unit }: TrendWords): string {
+/** When a change worth showing would be told from chance, at the pace at which sessions came so far. */
+function whenLikely(
+  { change, moreSessions, sessions }: SessionTrend,
+  { unit }: TrendWords,
+  days: number,
+): string {
   if (!(change > 0)) return "";
-  const worth = `a change of ${sayAmount(change, unit)}`;
-  if (moreSessions === undefined) return `To show ${worth} would take more than 500 sessions like these.`;
-  if (moreSessions === 0) return `Sessions like these show ${worth} in 16 of 20 cases.`;
-  return `About ${moreSessions} more ${moreSessions === 1 ? "session" : "sessions"} like these would show ${worth}.`;
+  const worth = `A change of ${sayAmount(change, unit)}`;
+  if (moreSessions === 0) return `${worth} should show by now: 16 chances in 20.`;
+  const wait = moreSessions === undefined ? Infinity : (moreSessions * days) / Math.max(1, sessions - 1);
+  if (wait >= YEARS_FROM) return `${worth} would not show for years at this rate.`;
+  const time = wait < 2 * MONTH ? sayDays(wait) : `${Math.round(wait / MONTH)} months`;
+  return `${worth} would show in about ${time} at this rate, with ${counted(moreSessions as number, "more session")}.`;
 }
 
 /** "12 weeks", under two weeks "9 days" */

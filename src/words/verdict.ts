@@ -13,6 +13,7 @@ import type {
 } from "#stats";
 import { hundredths } from "./amount.ts";
 import { asSentence, counted, inWords, listed } from "./counted.ts";
+import { sayNotCompared } from "./reason.ts";
 import type { RunFigure } from "./runFigures.ts";
 import { sayRun } from "./runSays.ts";
 import { sayLevel, sayUsual } from "./usualLap.ts";
@@ -79,15 +80,13 @@ function sayCount(run: LapsOfRun, isWhole: boolean): Omit<VerdictWords, "sentenc
 function whyCounted({ because, days = 0 }: CountedRun): string {
   switch (because) {
     case "guest":
-      return "Someone else drove: this run enters no figure of yours.";
+      return "Someone else drove: this run counts in no figure of yours.";
     case "warmUp":
-      return "Warm-up laps are not compared; a pace run will show the effect.";
     case "drill":
-      return "Laps of a drill are not compared; a pace run will show the effect.";
     case "easy":
-      return "Laps at easy or learning effort are not compared; a pace run will show the effect.";
+      return `${asSentence(sayNotCompared(because))}; a pace run will show the effect.`;
     case "wet":
-      return "Nothing to compare these laps with: damp and wet laps compare only with their own kind.";
+      return `Nothing to compare these laps with: ${sayNotCompared(because)}.`;
     case "partly written":
       return "Not every lap of this run is written down, so it is not compared.";
     case "after a break":

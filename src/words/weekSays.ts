@@ -59,7 +59,7 @@ export function weekFinding({ targets, main, lines, asOf }: WeekStatement): Week
   const { best, bestBefore } = lines.find((line) => line.comboId === comboId) ?? {};
   if (best === undefined || bestBefore === undefined || best.lapId === bestBefore.lapId) return overWeeks;
   return {
-    title: `PB down by ${sayApart(bestBefore, best)} to ${sayLapTime(best.ms, best.decimals)}`,
+    title: `PB ${sayApart(bestBefore, best)} faster: ${sayLapTime(best.ms, best.decimals)}`,
     reading: `One lap shows what is possible, not the usual. ${overWeeks.title}.`,
     comboId,
   };
@@ -79,9 +79,9 @@ export function weekNext({ main }: WeekStatement): NextRun | undefined {
   return account.known
     ? {
         suggestion: "Set a faster target.",
-        reason: "Nothing of yours is lost against the one in force.",
+        reason: "Nothing of yours costs time against the present one.",
         evidence,
-        check: "A loss to work on stands in the next time account.",
+        check: "The next time account shows what to work on.",
       }
     : {
         suggestion: `Drive a pace run of ${LAPS_OF_A_RUN} laps on a dry track${isTargetMissing(account.reason) ? ", and set a target for the day" : ""}.`,

@@ -13,10 +13,10 @@ export function workOnLine({ workOn }: Pick<SessionReport, "workOn">, laps: numb
   switch (workOn.line) {
     case "repeatability":
       return {
-        suggestion: `${laps} laps all alike: the same brake points and the same kerbs${sector ? `, ${sector} above all` : ""}.`,
-        reason: `Repeatability costs most: ${cost} between your mean lap and your best ones${aside}.`,
+        suggestion: `Drive ${laps} laps as equal as you can: same brake points, same kerbs${sector ? `, ${sector} above all` : ""}.`,
+        reason: `Uneven laps cost most: ${cost} between your best laps and your mean one${aside}.`,
         evidence: practised,
-        check: "A smaller scatter in the next run.",
+        check: "Less scatter in the next run.",
       };
     case "mistakes":
       return {
@@ -28,7 +28,7 @@ export function workOnLine({ workOn }: Pick<SessionReport, "workOn">, laps: numb
     case "pace":
       return {
         suggestion: `Look at one lap of the replay from outside, ${sector ?? "corner by corner"}${sector ? " first" : ""}, then drive ${laps} laps on that line.`,
-        reason: `Pace costs most: your best laps are ${cost} off the target${aside}.`,
+        reason: `Pace costs most: your best laps are ${cost} slower than the target${aside}.`,
         evidence: practised,
         check: `Your best laps of the next run${sector ? `, and its best ${sector}` : ""}.`,
       };

@@ -1,6 +1,6 @@
 /** All combos side by side, out of ready digests: 3 combos and 200, ten sessions of forty laps each. */
 import { bench, describe } from "vitest";
-import { acrossCombos, sessionDigest } from "#stats";
+import { acrossCombos, comboStanding, seasonLevel, sessionDigest } from "#stats";
 import { normalAt } from "../../src/stats/random/draws.ts";
 import { aRun, aSession, choices } from "../unit/stats/someRows.ts";
 
@@ -20,15 +20,37 @@ function combos(count: number) {
   }));
 }
 
+const today = "2030-01-01";
 const few = combos(3);
 const many = combos(200);
 
+/** On the day the last of them was driven, when ten of the combos have sessions in the twelve weeks before. */
+const lately =
+  many
+    .map(({ digests }) => digests.at(-1)?.date ?? "")
+    .sort()
+    .at(-1) ?? today;
+const keptOn = (day: string) =>
+  many.map((combo) => ({
+    ...combo,
+    season: seasonLevel(comboStanding({ ...combo, today: day }).history, day),
+  }));
+const kept = keptOn(lately);
+
 describe("all combos side by side", () => {
   bench("3 combos", () => {
-    acrossCombos(few, "2030-01-01");
+    acrossCombos(few, today);
   });
 
   bench("200 combos", () => {
-    acrossCombos(many, "2030-01-01");
+    acrossCombos(many, today);
+  });
+
+  bench("200 combos, some driven lately, asked for the first time", () => {
+    acrossCombos(many, lately);
+  });
+
+  bench("200 combos, some driven lately, their levels kept", () => {
+    acrossCombos(kept, lately);
   });
 });

@@ -21,7 +21,7 @@ async function visit(page: Page, hash: string): Promise<void> {
   }, hash);
 }
 
-const table = (page: Page) => page.getByRole("table", { name: /^All combos, by/ });
+const rows = (page: Page) => page.getByRole("list", { name: /^All combos, sorted by/ });
 
 /** The views beside the review of one combo, in their states. */
 async function throughAll(page: Page, look: (where: string) => Promise<void>): Promise<void> {
@@ -38,19 +38,19 @@ async function throughAll(page: Page, look: (where: string) => Promise<void>): P
   await visit(page, "#/log");
   await inDemo(page, "#/review/across");
   await expect(page.getByRole("figure")).toBeVisible();
-  await look("all combos in percent");
-  await page.getByRole("radio", { name: "times and targets" }).check({ force: true });
+  await look("all combos over the weeks");
+  await page.getByRole("radio", { name: "from circuit to circuit" }).check({ force: true });
   await page.getByRole("button", { name: "Enter a reference lap" }).click();
   await page.getByRole("button", { name: "Store it" }).click();
   await expect(page.getByLabel("Lap time")).toHaveAttribute("aria-invalid", "true");
-  await look("all combos, times and targets, a reference lap refused");
+  await look("all combos from circuit to circuit, a reference lap refused");
   await visit(page, "#/review/search?remark=off");
   await expect(page.getByRole("table", { name: /^Laps found/ })).toBeVisible();
   await look("search with results");
   await visit(page, "#/review/statement?week=2026-W42");
   await expect(page.getByRole("heading", { level: 1, name: "Week 42 of 2026" })).toBeVisible();
   await visit(page, week47);
-  await expect(page.getByRole("table", { name: "What was driven" })).toBeVisible();
+  await expect(page.getByRole("list", { name: "What was driven" })).toBeVisible();
   await look("week");
 }
 
@@ -87,18 +87,32 @@ for (const [name, width, height, textPercent] of [
     });
   });
 
-test("by keyboard: the table is sorted, a combo opened, and back leads to all combos", async ({ page }) => {
+for (const width of [320, 390])
+  test(`all combos and the week have nothing that scrolls sideways at ${width} px`, async ({ page }) => {
+    await page.setViewportSize({ width, height: 844 });
+    await inDemo(page, "#/review/across");
+    const wide = () =>
+      page.locator("main *").evaluateAll((all) =>
+        all
+          .filter((one) => one.scrollWidth > one.clientWidth + 1)
+          .filter((one) => ["auto", "scroll"].includes(getComputedStyle(one).overflowX))
+          .map((one) => one.className),
+      );
+    await expect(rows(page)).toBeVisible();
+    expect(await wide()).toEqual([]);
+    await page.getByRole("radio", { name: "from circuit to circuit" }).check({ force: true });
+    expect(await wide()).toEqual([]);
+    await visit(page, week47);
+    await expect(page.getByRole("list", { name: "What was driven" })).toBeVisible();
+    expect(await wide()).toEqual([]);
+  });
+
+test("by keyboard: the rows are sorted, a combo opened, and back leads to all combos", async ({ page }) => {
   await inDemo(page, "#/review/across");
-  const heading = table(page).getByRole("button", { name: "mistakes in 100" });
-  await heading.focus();
-  await page.keyboard.press("Enter");
-  await page.keyboard.press("Enter");
-  await expect(page.getByRole("columnheader", { name: "mistakes in 100" })).toHaveAttribute(
-    "aria-sort",
-    "descending",
-  );
-  await expect(heading).toBeFocused();
-  const first = table(page).getByRole("link").first();
+  await page.getByRole("radio", { name: "from circuit to circuit" }).focus();
+  await page.keyboard.press("Space");
+  await page.getByLabel("Sorted by").selectOption("mistakes, worst first");
+  const first = rows(page).getByRole("link").first();
   await expect(first).toHaveText("Varnholt Ring · endurance trainer");
   await first.focus();
   await page.keyboard.press("Enter");
@@ -106,7 +120,7 @@ test("by keyboard: the table is sorted, a combo opened, and back leads to all co
     page.getByRole("heading", { level: 1, name: "Varnholt Ring · endurance trainer" }),
   ).toBeVisible();
   await page.goBack();
-  await expect(table(page)).toBeVisible();
+  await expect(rows(page)).toBeVisible();
 });
 
 test("by keyboard: a lap is searched for and stands focused on its session's page", async ({ page }) => {
@@ -129,13 +143,13 @@ test("by keyboard: a lap is searched for and stands focused on its session's pag
   await expect(page.getByText("2 sessions and 3 laps found.")).toBeVisible();
 });
 
-/** Repeats the rows of the week's tables to the most they ever have, under long names. */
-async function fillTables(page: Page): Promise<void> {
+/** Repeats the rows of the week's lists to the most they ever have, under long names. */
+async function fillLists(page: Page): Promise<void> {
   await page.evaluate(() => {
-    for (const body of document.querySelectorAll("article tbody")) {
-      const [row] = body.children;
-      while (row !== undefined && body.children.length < 7) body.append(row.cloneNode(true));
-      for (const name of body.querySelectorAll("bdi"))
+    for (const list of document.querySelectorAll("article ol:not([aria-label='Laps by day'])")) {
+      const [row] = list.children;
+      while (row !== undefined && list.children.length < 7) list.prepend(row.cloneNode(true));
+      for (const name of list.querySelectorAll("bdi"))
         name.textContent = "Varnholt Ring, the long layout · junior single-seater";
     }
   });
@@ -147,11 +161,11 @@ for (const [format, width, height] of [
 ] as const)
   test(`the week prints on one page of ${format}, with its figures and without buttons`, async ({ page }) => {
     await inDemo(page, week47);
-    const driven = page.getByRole("table", { name: "What was driven" });
-    await expect(driven.getByRole("row", { name: /^the week/ })).toContainText("80");
+    const driven = page.getByRole("list", { name: "What was driven" });
+    await expect(driven.getByRole("listitem").last()).toContainText("80 in 5 sessions");
     const printed = readPdf(await page.pdf({ format }));
     expect(printed.pages).toBe(1);
-    await fillTables(page);
+    await fillLists(page);
     expect(readPdf(await page.pdf({ format })).pages, "the fullest week there can be").toBe(1);
     expect(Math.abs(printed.size[0] - width) + Math.abs(printed.size[1] - height)).toBeLessThanOrEqual(2);
     for (const words of [
@@ -159,9 +173,10 @@ for (const [format, width, height] of [
       "Mon 16 Nov 2026 to Sun 22 Nov 2026",
       "5 sessions, 80 laps",
       "Usual lap faster by",
-      "Tue 21",
-      "the week 5 80 1 h 40 min",
-      "PB before",
+      "21 Tue",
+      "the week",
+      "80 in 5 sessions 72 of 80, 90 % 1 h 40 min",
+      "PB this week",
       "1:23.744",
       "mean lap in all",
       "best lap 1:23.300",

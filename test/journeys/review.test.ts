@@ -56,20 +56,24 @@ test("the address alone leads to combo and period, before and after a reload", a
   }
 });
 
-test("one question beside the first stands open, the others answer folded and draw nothing", async ({
+test("the first question and one beside it stand open, the others answer in words and a small picture", async ({
   page,
 }) => {
   await openReview(page);
-  await expect(page.getByRole("button", { name: /\?$/, expanded: true })).toHaveCount(1);
+  await expect(page.getByRole("button", { name: /\?$/, expanded: true })).toHaveCount(2);
+  for (const hidden of await page.getByRole("button", { name: /\?/, expanded: false }).all())
+    await expect(hidden.locator("svg")).toHaveCount(1);
   await expect(question(page, "How much did I practise?")).toContainText("7 sessions, 146 laps");
-  await expect(question(page, "Am I getting steadier?")).toContainText("No clear change in 3 weeks");
+  await expect(question(page, "Am I getting steadier?")).toContainText(
+    "Not getting steadier or less steady so far",
+  );
   await unfoldAll(page);
 });
 
 test("by keyboard alone: walk the chart to a session, open it, come back, unfold a question", async ({
   page,
 }) => {
-  await openReview(page);
+  await openReview(page, "period=4w&ahead=1");
   const chart = page.getByRole("figure").first();
   await tabTo(page, () => chart.evaluate((one) => one === document.activeElement));
   await page.keyboard.press("End");
@@ -89,7 +93,7 @@ test("by keyboard alone: walk the chart to a session, open it, come back, unfold
   await tabTo(page, () => steady.evaluate((one) => one === document.activeElement));
   await page.keyboard.press("Enter");
   await expect(
-    page.getByRole("figure", { name: /^No clear change in 3 weeks: not less steady/ }),
+    page.getByRole("figure", { name: /^Not getting steadier or less steady so far/ }),
   ).toBeVisible();
   const sessions = page.getByRole("button", { name: "See the sessions" }).first();
   await sessions.focus();
@@ -151,15 +155,66 @@ for (const [width, text] of [
     }
   });
 
+test("each chart is one named stop of Tab with one menu behind it, and nothing in it is a stop without a name", async ({
+  page,
+}) => {
+  await openReview(page);
+  await unfoldAll(page);
+  const stops = await page.getByRole("figure").evaluateAll((figures) =>
+    figures.map((figure) => ({
+      name: figure.getAttribute("aria-label") ?? "",
+      within: figure.querySelectorAll("[tabindex], a, button").length,
+    })),
+  );
+  expect(stops).toHaveLength(charts);
+  for (const { name, within } of stops) {
+    expect(name.length).toBeGreaterThan(10);
+    expect(within, name).toBe(0);
+  }
+  await expect(page.getByRole("button", { name: /^Table, files: / })).toHaveCount(charts);
+  await expect(page.getByRole("button", { name: /^(Table|PNG|SVG|CSV)$/ })).toHaveCount(0);
+});
+
+test("looking at a chart moves nothing on the page", async ({ page }) => {
+  await openReview(page);
+  const chart = page.getByRole("figure").first();
+  const below = question(page, "How much did I practise?");
+  const box = await chart.boundingBox();
+  if (box === null) throw new Error("the chart is drawn");
+  const places = new Set<string>();
+  for (const share of [0.1, 0.3, 0.5, 0.7, 0.9]) {
+    await page.mouse.move(box.x + share * box.width, box.y + box.height / 2);
+    const height = await page.evaluate(() => document.documentElement.scrollHeight);
+    places.add(`${height} ${(await below.boundingBox())?.y}`);
+  }
+  expect(places.size).toBe(1);
+});
+
+test("combo, period and open questions are there again on the next visit", async ({ page }) => {
+  await openReview(page);
+  await unfold(page, "How much did I practise?");
+  await page.goto("./#/log");
+  await page.getByRole("heading", { name: "Start a session" }).waitFor();
+  await page.goto("./#/review");
+  await expect(page.getByRole("heading", { level: 1, name })).toBeVisible();
+  await expect(page.getByRole("link", { name: "4 weeks" })).toHaveAttribute("aria-current", "true");
+  await expect(question(page, "How much did I practise?")).toHaveAttribute("aria-expanded", "true");
+});
+
 test("every chart saves as SVG, PNG and CSV with title, axes, units and date", async ({ page }) => {
   test.setTimeout(120_000);
   await openReview(page);
   await unfoldAll(page);
-  const groups = page.getByRole("group", { name: /^This chart: / });
+  const menus = page.getByRole("button", { name: /^Table, files: / });
+  await expect(menus).toHaveCount(charts);
   for (let at = 0; at < charts; at++) {
-    const group = groups.nth(at);
-    const title = ((await group.getAttribute("aria-label")) ?? "").replace("This chart: ", "");
-    const svg = await saved(page, () => group.getByRole("button", { name: "SVG" }).click());
+    const menu = menus.nth(at);
+    const title = ((await menu.getAttribute("aria-label")) ?? "").replace("Table, files: ", "");
+    const take = (item: string) => async () => {
+      await menu.click();
+      await page.getByRole("menuitem", { name: item }).click();
+    };
+    const svg = await saved(page, take("Save as SVG"));
     const [drawn, size] = await page.evaluate((text) => {
       const parsed = new DOMParser().parseFromString(text, "image/svg+xml");
       const root = parsed.documentElement;
@@ -173,9 +228,9 @@ test("every chart saves as SVG, PNG and CSV with title, axes, units and date", a
     expect(drawn).toContain("Wed 25 Nov 2026");
     expect(drawn.replaceAll(/\s+/g, " ")).toContain(title.slice(0, 20));
     expect(svg.name).toMatch(/2026-11-25\.svg$/);
-    const png = await saved(page, () => group.getByRole("button", { name: "PNG" }).click());
+    const png = await saved(page, take("Save as PNG"));
     expect(sizeOfPng(png.bytes)).toEqual({ width: 2 * (size.width ?? 0), height: 2 * (size.height ?? 0) });
-    const csv = await saved(page, () => group.getByRole("button", { name: "CSV" }).click());
+    const csv = await saved(page, take("Save as CSV"));
     const [head = "", ...rows] = csv.bytes.toString("utf8").replace("\uFEFF", "").trimEnd().split("\r\n");
     expect(head).toMatch(/_s\b|_percent\b|laps|seconds_a_lap/);
     expect(rows.length).toBeGreaterThan(0);

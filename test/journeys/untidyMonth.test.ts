@@ -72,13 +72,13 @@ test("an untidy month spoils no figure, and each thing is put right in a few tap
   await evening("2027-03-02");
   await start();
   for (const time of ["1:26.4", "1:26.3", "1:26.8"]) await hand.lap(time);
-  await expect(page.getByText("from memory").first()).toBeVisible();
+  await expect(page.getByText("in tenths").first()).toBeVisible();
   putRight["half the laps"] = await hand.counted(async () => {
     await hand.button("Change run 1");
     await hand.write(page.getByLabel("Laps driven, if not all are written"), "6");
     await hand.button("Done", page.getByRole("dialog"));
   });
-  await expect(says(1)).toContainText("1:26.3 is level with your PB, as far as its digits tell.");
+  await expect(says(1)).toContainText("1:26.3 is the same as your PB, as far as its digits tell.");
   await expect(counts()).toHaveText("of 6 laps: 3 in runs written in part, 3 not written down");
   await end();
 
@@ -127,7 +127,7 @@ test("an untidy month spoils no figure, and each thing is put right in a few tap
   await hand.laps(["1:24.900", "1:24.700"]);
   await expect(says(1)).toContainText("new PB");
   putRight["guest"] = await hand.counted(() => change(1, "Someone else is driving"));
-  await expect(says(1)).toContainText("Someone else drove: this run enters no figure of yours.");
+  await expect(says(1)).toContainText("Someone else drove: this run counts in no figure of yours.");
   await expect(runBlock(page, 1).getByText("PB", { exact: true })).toHaveCount(0);
   await endRun();
   await expect(runBlock(page, 2)).toContainText(
@@ -152,7 +152,7 @@ test("an untidy month spoils no figure, and each thing is put right in a few tap
   await start();
   const three = ["1:26.900", "1:26.290", "1:26.700"];
   await hand.laps(three);
-  await expect(says(1)).toContainText("1:26.290 is a new PB, 0.010 s under the old one.");
+  await expect(says(1)).toContainText("1:26.290 is a new PB, 0.010 s faster than the old one.");
   putRight["not my PB"] = await hand.counted(async () => {
     await hand.tap(lapTime(page, 2));
     await hand.button("Not my PB");

@@ -1,37 +1,31 @@
-import { calendarTicks } from "../axes/calendarTicks.ts";
-import { percentTicks } from "../axes/percentTicks.ts";
 import { ChartFrame, type ChartWords } from "../frame/ChartFrame.tsx";
-import type { KeyItem } from "../frame/layKey.ts";
-import styles from "../frame/Marks.module.css";
-import { leftRoom, Plane } from "../frame/Plane.tsx";
-import { type PlainPoint, thinPoints } from "../frame/thinPoints.ts";
-import { usePlane } from "../frame/usePlane.ts";
-import { plotHeight, type Room } from "../frame/useRoom.ts";
+import { type Room, textWidth } from "../frame/useRoom.ts";
 import type { Walk } from "../frame/useWalk.ts";
-import { sessionPlaces } from "../progress/sessionPlaces.ts";
 import { type AcrossCombo, type AcrossWords, acrossTable, sayAcrossCombo } from "./acrossTable.ts";
+import styles from "./NamedBars.module.css";
 
 export interface AcrossChartProps extends ChartWords {
   /** In the order first driven. */
   readonly combos: readonly AcrossCombo[];
   readonly figure: AcrossWords;
-  /** Enter or a click at a combo. */
+  /** Enter at a combo, or a second press. */
   readonly onOpen?: (comboId: string) => void;
 }
 
-const key: readonly KeyItem[] = [{ mark: "point", text: "a combo, at the day it was first driven" }];
+interface Known extends AcrossCombo {
+  readonly value: number;
+}
 
-/** One figure of every combo, each at the day it was first driven. */
+/** Rows drawn at most: the combos first driven last. */
+const mostRows = 24;
+
+/** One figure of every combo as a bar with its name, in the order first driven. */
 export function AcrossChart({ combos, figure, onOpen, ...words }: AcrossChartProps) {
-  const places = sessionPlaces(combos);
-  const known = combos.flatMap((combo) => {
-    const x = places.get(combo.id);
-    return x === undefined || combo.value === undefined ? [] : [{ x, y: combo.value, combo }];
-  });
-  const placed = thinPoints(known);
-  const points = placed.map(({ x, y, combo }) => ({
-    x,
-    y,
+  const known = combos.filter((combo): combo is Known => combo.value !== undefined);
+  const shown = known.slice(-mostRows);
+  const points = shown.map((combo, index) => ({
+    x: index,
+    y: combo.value,
     text: sayAcrossCombo(combo, figure),
     id: combo.id,
   }));
@@ -41,56 +35,92 @@ export function AcrossChart({ combos, figure, onOpen, ...words }: AcrossChartPro
       table={acrossTable(combos, figure)}
       series={[{ name: "Combos", points }]}
       note={
-        placed.length === known.length
+        shown.length === known.length
           ? undefined
-          : `${placed.length} of ${known.length} combos are drawn; the table has them all.`
+          : `${shown.length} of ${known.length} combos are drawn; the table has them all.`
       }
       onOpen={onOpen}
     >
       {(room, walk) =>
-        placed.length > 0 && <AcrossPlane placed={placed} figure={figure} room={room} walk={walk} />
+        shown.length > 0 && <NamedBars combos={shown} figure={figure} room={room} walk={walk} />
       }
     </ChartFrame>
   );
 }
 
-interface AcrossPlaneProps {
-  readonly placed: readonly PlainPoint[];
+interface NamedBarsProps {
+  readonly combos: readonly Known[];
   readonly figure: AcrossWords;
   readonly room: Room;
   readonly walk: Walk;
 }
 
-function AcrossPlane({ placed, figure, room, walk }: AcrossPlaneProps) {
-  const { width, em } = room;
-  const yAxis = percentTicks(placed.map(({ y }) => y));
-  const left = leftRoom(yAxis, figure.say, em);
-  const { domain, ticks } = calendarTicks(
-    placed.map(({ x }) => x),
-    Math.floor((width - left) / (em * 5)),
-  );
+/** From a line of nothing to the right, and to the left of it what lies under; where there is little room names stand above. */
+function NamedBars({ combos, figure, room: { width, em }, walk }: NamedBarsProps) {
+  const values = combos.map(({ value }) => value);
+  const widest = Math.max(...combos.map(({ name }) => textWidth(name, em * 1.05))) + em;
+  const isStacked = widest > width * 0.4;
+  const left = isStacked ? 0 : widest;
+  const right =
+    width - Math.max(...values.map((value) => textWidth(figure.say(value), em * 1.05))) - em * 1.2;
+  const [low, high] = [Math.min(0, ...values), Math.max(0, ...values)];
+  const scale = (right - left) / (high - low || 1);
+  const x = (value: number) => Math.round((left + (value - low) * scale) * 10) / 10;
+  const row = em * (isStacked ? 3.1 : 2.1);
+  const top = em * 2.2;
+  const middle = (index: number) => top + index * row + (isStacked ? row * 0.68 : row / 2);
   return (
-    <Plane
-      room={room}
-      plotHeight={plotHeight(room, "more")}
-      left={left}
-      right={24}
-      xDomain={domain}
-      xTicks={ticks}
-      yAxis={yAxis}
-      sayY={figure.say}
-      title={figure.axis}
-      keyItems={key}
-      walk={walk}
-    >
-      <Dots placed={placed} />
-    </Plane>
+    <svg width={width} height={top + combos.length * row + 4} aria-hidden="true">
+      <text x={0} y={em * 1.1} fontSize={em} className={styles["axis"]}>
+        {figure.axis}
+      </text>
+      <path d={`M${x(0)} ${top - 4}V${top + combos.length * row}`} className={styles["zero"]} />
+      {combos.map(({ id, name, value }, index) => (
+        <g key={id}>
+          <text
+            x={0}
+            y={isStacked ? middle(index) - em * 1.25 : middle(index)}
+            dominantBaseline="central"
+            fontSize={em * 1.05}
+            className={styles["name"]}
+          >
+            {name}
+          </text>
+          <rect
+            x={Math.min(x(0), x(value))}
+            y={middle(index) - em * 0.45}
+            width={Math.max(1, Math.abs(x(value) - x(0)))}
+            height={em * 0.9}
+            className={styles["bar"]}
+          />
+          <text
+            x={Math.max(x(0), x(value)) + em * 0.5}
+            y={middle(index)}
+            dominantBaseline="central"
+            fontSize={em * 1.05}
+            className={styles["name"]}
+          >
+            {figure.say(value)}
+          </text>
+        </g>
+      ))}
+      <g data-passing="">
+        {combos.map(({ id }, index) => (
+          // biome-ignore lint/a11y/noStaticElementInteractions: the same is done by keys on the figure around it
+          <rect
+            key={id}
+            x={1}
+            y={top + index * row + 1}
+            width={width - 2}
+            height={row - 2}
+            onPointerMove={(event) => event.pointerType === "mouse" && walk.onPointAt(index)}
+            onPointerLeave={(event) => event.pointerType === "mouse" && walk.onPointAt(undefined)}
+            onClick={() => walk.onPress(index)}
+            cursor="pointer"
+            className={styles[walk.point?.x === index ? "walked" : "ground"]}
+          />
+        ))}
+      </g>
+    </svg>
   );
-}
-
-function Dots({ placed }: { readonly placed: readonly PlainPoint[] }) {
-  const plane = usePlane();
-  if (plane === undefined) return null;
-  const dots = placed.map(({ x, y }) => `M${plane.x(x)} ${plane.y(y)}h0`).join("");
-  return <path d={dots} className={styles["point"]} />;
 }

@@ -20,7 +20,7 @@ export interface ConsistencyChartProps extends ChartWords {
 
 const key: readonly KeyItem[] = [
   { mark: "point", text: "scatter of a session" },
-  { mark: "whisker", text: "range it lies in, 9 in 10 sure" },
+  { mark: "whisker", text: "range it very likely lies in" },
 ];
 
 /** How far the laps of each session lie apart, in percent of the usual lap. */

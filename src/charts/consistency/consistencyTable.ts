@@ -27,7 +27,7 @@ export function consistencyTable(sessions: readonly ConsistencySession[]): Chart
       { key: "date", title: "session", csvTitle: "date", unbroken: true },
       { key: "laps", title: "pace laps", csvTitle: "pace_laps", figures: true },
       { key: "scatter", title: "scatter", csvTitle: "scatter_percent", figures: true, strong: true },
-      { key: "from", title: "9 in 10 sure from", csvTitle: "interval_90_from_percent", figures: true },
+      { key: "from", title: "very likely from", csvTitle: "interval_90_from_percent", figures: true },
       { key: "to", title: "to", csvTitle: "interval_90_to_percent", figures: true },
       { key: "page", title: "page", csvTitle: "page" },
     ],
@@ -46,7 +46,7 @@ export function consistencyTable(sessions: readonly ConsistencySession[]): Chart
   };
 }
 
-/** A session of the consistency chart in words: "Tuesday 3 August: scatter 0.41 %, 9 in 10 sure 0.30 to 0.62 %, 24 pace laps". */
+/** A session of the consistency chart in words: "Tuesday 3 August: scatter 0.41 %, very likely 0.30 to 0.62 %, 24 pace laps". */
 export function sayConsistency(session: ConsistencySession): string {
   const { date, scatterPercent, intervalPercent, laps } = session;
   const say = (percent: number) => percent.toFixed(2);
@@ -54,6 +54,6 @@ export function sayConsistency(session: ConsistencySession): string {
   const sure =
     intervalPercent === undefined
       ? ""
-      : `, 9 in 10 sure ${say(intervalPercent[0])} to ${say(intervalPercent[1])} %`;
+      : `, very likely ${say(intervalPercent[0])} to ${say(intervalPercent[1])} %`;
   return `${sayDay(date)}: ${scatter}${sure}, ${laps === 1 ? "1 pace lap" : `${laps} pace laps`}`;
 }

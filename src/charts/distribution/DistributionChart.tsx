@@ -21,7 +21,7 @@ function keyOf(columns: readonly Column[]): readonly KeyItem[] {
   const longest = Math.round(fullestShare(columns) * 100);
   return [
     { mark: "bar", text: "share of laps" },
-    { mark: "bar", text: `longest: ${longest} %` },
+    { mark: "bar", text: `the longest bar is ${longest} % of the laps` },
     { mark: "box", text: "half of the laps" },
     { mark: "tick", text: "usual lap" },
   ];

@@ -10,7 +10,7 @@ export function individualsTable({ laps, pointedAt }: SessionChart): ChartTable 
       { key: "lap", title: "pace lap", csvTitle: "pace_lap" },
       { key: "run", title: "run", csvTitle: "run", figures: true },
       { key: "time", title: "time", csvTitle: "time_s", figures: true, strong: true },
-      { key: "why", title: "pointed at", csvTitle: "pointed_at_for" },
+      { key: "why", title: "worth a second look", csvTitle: "pointed_at_for" },
     ],
     rows: laps.map(({ lapId, run, ms }, index) => ({
       id: lapId,
@@ -24,11 +24,11 @@ export function individualsTable({ laps, pointedAt }: SessionChart): ChartTable 
   };
 }
 
-/** "pace lap 7, run 2: 1:24.402, pointed at: outside the limits" */
+/** "pace lap 7, run 2: 1:24.402, worth a second look: outside the limits" */
 export function sayIndividual({ laps, pointedAt }: SessionChart, index: number): string {
   const lap = laps[index];
   if (lap === undefined) return "";
   const why = pointedAt.find((pointed) => pointed.index === index);
-  const words = why === undefined ? "" : `, pointed at: ${why.reasons.join(", ")}`;
+  const words = why === undefined ? "" : `, worth a second look: ${why.reasons.join(", ")}`;
   return `pace lap ${index + 1}, run ${lap.run}: ${formatLapTime(lap.ms)}${words}`;
 }

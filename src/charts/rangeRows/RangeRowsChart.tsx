@@ -28,7 +28,7 @@ export function RangeRowsChart(props: RangeRowsChartProps) {
           points: rows.map((row, index) => ({
             x: row.value,
             y: index,
-            text: `${row.label}: ${words.say(row.value)}, 9 in 10 sure ${endsOf(row, words).join(" to ")}`,
+            text: `${row.label}: ${words.say(row.value)}, very likely ${endsOf(row, words).join(" to ")}`,
           })),
         },
       ]}

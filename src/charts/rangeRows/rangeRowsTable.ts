@@ -24,7 +24,7 @@ export function rangeRowsTable(rows: readonly RangeRow[], words: RangeWords): Ch
     columns: [
       { key: "figure", title: "figure", csvTitle: "figure" },
       { key: "value", title: "value", csvTitle: `value_${csvUnit}`, figures: true, strong: true },
-      { key: "low", title: "9 in 10 sure from", csvTitle: `interval_90_from_${csvUnit}`, figures: true },
+      { key: "low", title: "very likely from", csvTitle: `interval_90_from_${csvUnit}`, figures: true },
       { key: "high", title: "to", csvTitle: `interval_90_to_${csvUnit}`, figures: true },
     ],
     rows: rows.map((row) => {

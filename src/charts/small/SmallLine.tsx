@@ -15,6 +15,8 @@ interface SmallLineProps {
   readonly points: readonly SmallPoint[];
   /** Only what was measured, as dots: too few for a line, let alone a band. */
   readonly isDots?: boolean;
+  /** The least that the height stands for, so that what hardly moves looks flat. */
+  readonly leastSpan?: number;
   /** What it shows may be chance: drawn in ink, not in the colour of a finding. */
   readonly isChance?: boolean;
 }
@@ -24,11 +26,12 @@ const edge = 4;
 const bandOf = ({ mid, low = mid, high = mid }: SmallPoint) => [low, mid, high];
 
 /** A line of weeks as small as a word: band, line, and a dot where it ends. The words beside it say the same. */
-export function SmallLine({ points, isDots = false, isChance = false }: SmallLineProps) {
+export function SmallLine({ points, leastSpan = 0, isDots = false, isChance = false }: SmallLineProps) {
   const mids = points.map(({ mid }) => mid);
+  const [low, high] = [Math.min(...mids), Math.max(...mids)];
   // One wide range is cut off rather than that the line becomes flat.
-  const air = isDots ? 0 : 0.35 * (Math.max(...mids) - Math.min(...mids));
-  const values = air > 0 ? [Math.min(...mids) - air, Math.max(...mids) + air] : points.flatMap(bandOf);
+  const air = Math.max(isDots ? 0 : 0.35 * (high - low), (leastSpan - (high - low)) / 2);
+  const values = air > 0 ? [low - air, high + air] : points.flatMap(bandOf);
   const x = spread(
     points.map((point) => point.x),
     [edge, smallWidth - edge],

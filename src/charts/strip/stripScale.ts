@@ -21,18 +21,18 @@ export interface StripLines {
   readonly target?: StripLine | undefined;
 }
 
-/** A lap's distance from the middle that is never taken for far off: 1 % of the lap. */
-const nearShare = 0.01;
+/** A lap's distance from the middle that is never taken for far off: 0.8 % of the lap. */
+const nearShare = 0.008;
 /** Quarters of the laps apart from each other that are still near. */
-const nearQuarters = 4;
+const nearQuarters = 3;
 /** A line may lie twice as far away as a lap before it is left out. */
 const lineReach = 2;
 /** Laps all alike fill no more than their part of such a share of the lap: noise is not drawn as mountains. */
 const leastShare = 0.004;
 
 /**
- * One scale for the laps of one or more strips and their lines. Laps far from the middle of the clean ones (more than four
- * times their inner half, and than 1 % of a lap) are left out, so that one spin does not flatten the rest; so is a line more
+ * One scale for the laps of one or more strips and their lines. Laps far from the middle of the clean ones (more than three
+ * times their inner half, and than 0.8 % of a lap) are left out, so that one spin does not flatten the rest; so is a line more
  * than twice as far off.
  * @returns undefined where no lap has a time and there is no line
  */

@@ -22,7 +22,8 @@ export function turnPage(book: Logbook, { comboIds, from, reason }: NewPage): Pr
       await writer.get("combos", comboId);
       await writer.add("pages", { comboId, from, reason });
     }
-    return changeOf(writer, all.length === 1 ? "New page" : `New page for ${all.length} combos`);
+    const where = all.length === 1 ? "" : ` for ${all.length} combos`;
+    return changeOf(writer, `New page begun${where}: ${reason}`);
   });
 }
 

@@ -1,4 +1,4 @@
-import type { Id, Run, RunSummary } from "#domain";
+import { type Id, lapsInOrder, type Run, type RunSummary } from "#domain";
 import type { Logbook } from "../logbook.ts";
 import { overwrittenFields, type Patch } from "../patch.ts";
 import type { Change } from "./change.ts";
@@ -91,6 +91,18 @@ export function endRun(
     const run = await writer.get("runs", runId);
     await writer.patch("runs", runId, { endedAt: Math.max(at ?? writer.now, run.startedAt) });
     return changeOf(writer, `${await runInWords(writer, run)} ended`);
+  });
+}
+
+/** Opens an ended run again, where it was ended by mistake: what was begun after it and holds nothing yet goes. */
+export function reopenRun(book: Logbook, { runId }: { readonly runId: Id }): Promise<Change> {
+  return write(book, "Run not opened again", async (writer) => {
+    const run = await writer.get("runs", runId);
+    for (const later of await liveRunsOf(writer, run.sessionId))
+      if (later.n > run.n && later.summary === undefined && lapsInOrder(later).length === 0)
+        await writer.remove("runs", later.id);
+    await writer.patch("runs", runId, { endedAt: undefined });
+    return changeOf(writer, `${await runInWords(writer, run)} opened again`);
   });
 }
 

@@ -17,6 +17,7 @@ import type { JobRun } from "./job.ts";
 import { type RigStepsDetails, runRigSteps } from "./rigSteps.ts";
 import { type RunBasisDetails, runRunBasis } from "./runBasis.ts";
 import { runSearch, type SearchDetails, type SearchResult } from "./search.ts";
+import { type FoundSides, runSideBySide, type SideBySideDetails } from "./sideBySide.ts";
 import { runStatement, type Statement, type StatementDetails } from "./statement.ts";
 import { runSuggestedTargets, type SuggestedTargetsDetails } from "./suggestedTargets.ts";
 import { runTargetOutlook, type TargetOutlookDetails } from "./targetOutlook.ts";
@@ -31,6 +32,7 @@ interface Jobs {
   readonly rigSteps: { readonly details: RigStepsDetails; readonly result: RigStep[] };
   readonly runBasis: { readonly details: RunBasisDetails; readonly result: RunBasis };
   readonly search: { readonly details: SearchDetails; readonly result: SearchResult };
+  readonly sideBySide: { readonly details: SideBySideDetails; readonly result: FoundSides | null };
   readonly statement: { readonly details: StatementDetails; readonly result: Statement };
   readonly suggestedTargets: {
     readonly details: SuggestedTargetsDetails;
@@ -55,6 +57,7 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   rigSteps: runRigSteps,
   runBasis: runRunBasis,
   search: runSearch,
+  sideBySide: runSideBySide,
   statement: runStatement,
   suggestedTargets: runSuggestedTargets,
   targetOutlook: runTargetOutlook,

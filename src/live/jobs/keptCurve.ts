@@ -1,15 +1,14 @@
 import { keptAnswer, type ReadOnlyLogbook } from "#db";
-import { type CalendarDate, type Figure, textMark } from "#domain";
-import { type CurveOutlook, levelSettings, methodVersion, type PagePractice, pageCurve } from "#stats";
+import type { CalendarDate, Figure } from "#domain";
+import { type CurveOutlook, type PagePractice, pageCurve } from "#stats";
+import { isSound } from "./isSound.ts";
+import { levelVersion } from "./levelVersion.ts";
 
 interface KeptCurve {
   /** The day it was drawn for. */
   readonly today: CalendarDate;
   readonly curve: Figure<CurveOutlook>;
 }
-
-/** Other priors, or other digests, and what was drawn before is drawn again. */
-const version = `${methodVersion}/${textMark(JSON.stringify(levelSettings))}`;
 
 /** The curve of a combo's page as of today, drawn once a day and after every change of the combo. */
 export async function keptCurve(
@@ -21,7 +20,7 @@ export async function keptCurve(
   const { curve } = await keptAnswer(
     book,
     comboId,
-    { name: "curve", methodVersion: version, isWhole },
+    { name: "curve", methodVersion: levelVersion, isWhole },
     async () => ({ today, curve: pageCurve(question) }),
   );
   return curve;
@@ -35,11 +34,4 @@ function isCurve(answer: unknown): answer is KeptCurve {
   const { line, ahead, now, levelsOff } = curve.value ?? {};
   const isThere = Array.isArray(line) && Array.isArray(ahead) && typeof now === "object";
   return isThere && typeof levelsOff === "object" && isSound(curve.value);
-}
-
-/** Whether every number in it can be shown. */
-function isSound(value: unknown): boolean {
-  if (typeof value === "number") return Number.isFinite(value);
-  if (typeof value !== "object" || value === null) return value !== null;
-  return Object.values(value).every(isSound);
 }

@@ -13,6 +13,7 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   rigSteps: markOfAllCombos,
   runBasis: ofCombo,
   search: markOfEverything,
+  sideBySide: markOfEverything,
   statement: markOfAllCombos,
   suggestedTargets: ofCombo,
   targetOutlook: ofCombo,

@@ -1,6 +1,7 @@
 import type { ComboWithNames } from "#db";
 import { layoutName } from "#domain";
 import { printAddress } from "#state/address.ts";
+import { Columns } from "#ui/Columns.tsx";
 import { Name } from "#ui/Name.tsx";
 import styles from "./Corners.module.css";
 import { CornerTable } from "./CornerTable.tsx";
@@ -20,15 +21,11 @@ export function ComboCorners({ combo }: { readonly combo: ComboWithNames }) {
           another combo
         </a>
       </p>
-      <div className={styles["columns"]}>
-        <div className={styles["column"]}>
-          <CornerTable layout={layout} />
-        </div>
-        <div className={styles["column"]}>
-          <RemarksPart comboId={combo.combo.id} corners={layout.corners} />
-          <LayoutPart layout={layout} />
-        </div>
-      </div>
+      <RemarksPart comboId={combo.combo.id} corners={layout.corners} />
+      <Columns share={8}>
+        <CornerTable layout={layout} />
+        <LayoutPart layout={layout} />
+      </Columns>
     </>
   );
 }

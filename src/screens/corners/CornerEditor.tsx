@@ -3,6 +3,7 @@ import { editCorner } from "#db";
 import type { Corner, Id } from "#domain";
 import { useDraft, useWriteForm } from "#live";
 import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { Choice } from "#ui/Choice.tsx";
 import { Field } from "#ui/Field.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
@@ -68,24 +69,30 @@ export function CornerEditor({ layoutId, corner, onDone, onRemove }: CornerEdito
           />
         ))}
       </div>
-      <div className={styles["buttons"]}>
-        <Button type="submit" variant="primary" size="between">
-          Store
-        </Button>
-        <Button size="between" onClick={leave}>
-          Cancel
-        </Button>
-        <Button
-          size="between"
-          variant="caution"
-          onClick={() => {
-            draft.set(undefined);
-            onRemove();
-          }}
-        >
-          Remove corner {number}
-        </Button>
-      </div>
+      <ButtonRow
+        removes={
+          <Button
+            size="between"
+            variant="caution"
+            onClick={() => {
+              draft.set(undefined);
+              onRemove();
+            }}
+          >
+            Remove corner {number}
+          </Button>
+        }
+        others={
+          <Button size="between" onClick={leave}>
+            Cancel
+          </Button>
+        }
+        main={
+          <Button type="submit" variant="primary" size="between">
+            Store
+          </Button>
+        }
+      />
     </form>
   );
 }

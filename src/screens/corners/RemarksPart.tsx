@@ -1,11 +1,14 @@
+import { CornerBars } from "#charts/corners/CornerBars.tsx";
 import { runsOfSession, sessionsOfCombo } from "#db";
 import { aboutRemark, type Corner, type Id, type RemarkKind, remarkKinds } from "#domain";
 import { useRows, useUntil } from "#live";
+import { Disclosure } from "#ui/Disclosure.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
 import { RuledTable } from "#ui/RuledTable.tsx";
+import { mostMistakesAt, sayCornerCounts } from "#words";
 import styles from "./Corners.module.css";
-import { cornerRemarks } from "./cornerRemarks.ts";
+import { cornerRemarks, type NamedCorner } from "./cornerRemarks.ts";
 
 const off = aboutRemark("off");
 
@@ -44,20 +47,57 @@ export function RemarksPart({ comboId, corners }: RemarksPartProps) {
   const kinds = remarkKinds.filter(({ kind }) => named.some(({ counts }) => counts.has(kind)));
   return (
     <Part title="Named in remarks" ruled aside={`in ${looked}`}>
-      <RuledTable
-        caption={`Corners named in ${looked}`}
-        captionHidden
-        columns={[
-          { key: "corner", title: "corner" },
-          ...kinds.map(({ kind, word }) => ({ key: kind, title: word, figures: true })),
-          { key: "all", title: "in all", figures: true, strong: true },
-        ]}
-        rows={named.map(({ number, counts, all }) => ({
-          id: String(number),
-          cells: { corner: <CornerName number={number} corners={corners} />, ...cellsOf(counts), all },
-        }))}
-      />
+      <Mistakes named={named} corners={corners} />
+      <Disclosure title="All remarks, counted" answer={kinds.map(({ word }) => word).join(", ")}>
+        <RuledTable
+          caption={`Corners named in ${looked}`}
+          captionHidden
+          columns={[
+            { key: "corner", title: "corner" },
+            ...kinds.map(({ kind, word }) => ({ key: kind, title: word, figures: true })),
+            { key: "all", title: "in all", figures: true, strong: true },
+          ]}
+          rows={named.map(({ number, counts, all }) => ({
+            id: String(number),
+            cells: { corner: <CornerName number={number} corners={corners} />, ...cellsOf(counts), all },
+          }))}
+        />
+      </Disclosure>
     </Part>
+  );
+}
+
+/** Kinds that are the driver's own: what a corner is worked on for. */
+const own = remarkKinds.filter(({ mistake, place }) => mistake || place === "cut").map(({ kind }) => kind);
+
+interface MistakesProps {
+  readonly named: readonly NamedCorner[];
+  readonly corners: readonly Corner[];
+}
+
+/** The driver's own mistakes and cuts, on the numbers of the corners in lap order. */
+function Mistakes({ named, corners }: MistakesProps) {
+  const countsOf = (number: number) => {
+    const counts = named.find((one) => one.number === number)?.counts;
+    return own.flatMap((kind) => {
+      const count = counts?.get(kind) ?? 0;
+      return count === 0 ? [] : [{ kind, count }];
+    });
+  };
+  const found = named
+    .map(({ number }) => ({ number, counts: countsOf(number) }))
+    .filter(({ counts }) => counts.length > 0);
+  if (found.length === 0) return null;
+  const numbers = [...new Set([...corners, ...named].map(({ number }) => number))].sort((a, b) => a - b);
+  return (
+    <>
+      <p className={styles["found"]}>{mostMistakesAt(found)}</p>
+      <CornerBars
+        columns={numbers.map((number) => ({ number, counts: countsOf(number) }))}
+        kinds={own.filter((kind) => found.some(({ counts }) => counts.some((one) => one.kind === kind)))}
+        label={`Mistakes and cuts by corner: ${sayCornerCounts(found)}`}
+      />
+    </>
   );
 }
 

@@ -26,7 +26,7 @@ export function BackupPart() {
     <Part title="Backup" ruled>
       <p>
         {sayBackup(logbook, lastOn, today)}
-        {isBackupDue(logbook, lastOn, today) && <strong> A good moment for a new one.</strong>}
+        {isBackupDue(logbook, lastOn, today) && <strong> Save one now.</strong>}
       </p>
       <p>
         <Button variant="primary" size="between" disabled={isBusy} onClick={save}>

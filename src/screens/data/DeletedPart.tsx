@@ -14,7 +14,7 @@ export function DeletedPart() {
       </p>
       <div>
         <Button size="between" aria-expanded={isShown} onClick={() => setShown(!isShown)}>
-          {isShown ? "Fold what was deleted" : "Show what was deleted"}
+          {isShown ? "Hide what was deleted" : "Show what was deleted"}
         </Button>
       </div>
       {isShown && <DeletedList />}

@@ -2,6 +2,7 @@ import { useMemo, useState } from "react";
 import { type ComboWithNames, importLaps, type LikelyName } from "#db";
 import { useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { Checkbox } from "#ui/Checkbox.tsx";
 import { Name } from "#ui/Name.tsx";
 import { ColumnMatch } from "./ColumnMatch.tsx";
@@ -106,23 +107,27 @@ export function ImportPreview({ source, combos, onDone }: ImportPreviewProps) {
         )}
         <ImportTables read={read} odd={odd} />
       </div>
-      <div className={styles["buttons"]}>
-        <Button
-          variant="primary"
-          size="between"
-          disabled={isBusy || fresh === 0 || outlook === undefined || odd === undefined || all.isAsking}
-          onClick={() => void add()}
-        >
-          {fresh === 0
-            ? "Nothing to import"
-            : all.isAsking
-              ? "Say first which names are the same"
-              : `Import ${counted(fresh, "lap")}`}
-        </Button>
-        <Button size="between" onClick={onDone}>
-          Cancel
-        </Button>
-      </div>
+      <ButtonRow
+        others={
+          <Button size="between" onClick={onDone}>
+            Cancel
+          </Button>
+        }
+        main={
+          <Button
+            variant="primary"
+            size="between"
+            disabled={isBusy || fresh === 0 || outlook === undefined || odd === undefined || all.isAsking}
+            onClick={() => void add()}
+          >
+            {fresh === 0
+              ? "Nothing to import"
+              : all.isAsking
+                ? "Say first which names are the same"
+                : `Import ${counted(fresh, "lap")}`}
+          </Button>
+        }
+      />
     </div>
   );
 }

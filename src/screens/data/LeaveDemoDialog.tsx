@@ -3,6 +3,7 @@ import type { ShelvedLogbook } from "#db";
 import { sayDate } from "#domain";
 import type { GoesWithDemo } from "#live";
 import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Select } from "#ui/Select.tsx";
@@ -32,6 +33,11 @@ export function LeaveDemoDialog({ found, own, onClose, onMove, onRemove }: Leave
     await onMove(to);
     onClose();
   };
+  const remove = (
+    <Button size="between" variant="caution" disabled={isMoving} onClick={onRemove}>
+      {hasTyped ? "Remove all of it" : "Remove the demo"}
+    </Button>
+  );
   return (
     <Dialog
       title="Remove the demo logbook"
@@ -39,19 +45,23 @@ export function LeaveDemoDialog({ found, own, onClose, onMove, onRemove }: Leave
       focus="actions"
       onClose={onClose}
       actions={
-        <>
-          <Button size="between" onClick={onClose}>
-            Keep the demo
-          </Button>
-          {hasTyped && (
-            <Button size="between" variant="primary" disabled={isMoving} onClick={() => void move()}>
-              Move what I typed, then remove the demo
+        <ButtonRow
+          removes={hasTyped ? remove : undefined}
+          others={
+            <Button size="between" onClick={onClose}>
+              Keep the demo
             </Button>
-          )}
-          <Button size="between" variant="caution" disabled={isMoving} onClick={onRemove}>
-            {hasTyped ? "Remove all of it" : "Remove the demo"}
-          </Button>
-        </>
+          }
+          main={
+            hasTyped ? (
+              <Button size="between" variant="primary" disabled={isMoving} onClick={() => void move()}>
+                Move what I typed, then remove the demo
+              </Button>
+            ) : (
+              remove
+            )
+          }
+        />
       }
     >
       {laps > 0 && (

@@ -1,8 +1,10 @@
 import { preferences, setPreferences } from "#db";
 import type { Preferences } from "#domain";
 import { useRows, useWrite } from "#live";
+import { useAddress } from "#state/address.ts";
 import { type Theme, useDevice } from "#state/device.ts";
 import { Choice } from "#ui/Choice.tsx";
+import { Disclosure } from "#ui/Disclosure.tsx";
 import { Part } from "#ui/Part.tsx";
 import { Select } from "#ui/Select.tsx";
 import { MarginField } from "./MarginField.tsx";
@@ -21,44 +23,48 @@ const hours = Array.from({ length: 24 }, (_, hour) => ({
   label: `${String(hour).padStart(2, "0")}:00`,
 }));
 
-/** The driver's choices, each stored as it is made: some for this device, the others for the open logbook. */
+/** The driver's choices, folded, each stored as it is made: some for this device, the others for the open logbook. */
 export function PreferencesPart() {
   const { theme, pad, digits, change, isStored } = useDevice();
+  const address = useAddress();
+  const isAskedFor = address.place === "data" && address.part === "preferences";
   const chosen = useRows(preferences, []);
   const write = useWrite();
   const choose = (patch: Parameters<typeof setPreferences>[1]) =>
     write((book) => setPreferences(book, patch));
   return (
     <Part title="Preferences" ruled aside="stored at once">
-      <div className={styles["list"]}>
-        <Choice
-          size="between"
-          label="Theme"
-          value={theme}
-          options={themes}
-          onChange={(to) => change({ theme: to })}
-        />
-        <Choice
-          size="between"
-          label="Pad of keys under the entry line"
-          value={pad}
-          options={pads}
-          onChange={(to) => change({ pad: to })}
-          hint={
-            isStored
-              ? "Theme, pad and digits are for this device."
-              : "This browser lets the page keep no choices: theme, pad and digits hold until it is closed."
-          }
-        />
-        <Choice
-          size="between"
-          label="Digits typed outside any field on Log"
-          value={digits}
-          options={digitWays}
-          onChange={(to) => change({ digits: to })}
-        />
-        {chosen && <OfTheLogbook chosen={chosen} choose={choose} />}
-      </div>
+      <Disclosure title="Theme, pad, decimals, when a day begins and more" startOpen={isAskedFor}>
+        <div className={styles["list"]}>
+          <Choice
+            size="between"
+            label="Theme"
+            value={theme}
+            options={themes}
+            onChange={(to) => change({ theme: to })}
+          />
+          <Choice
+            size="between"
+            label="Pad of keys under the entry line"
+            value={pad}
+            options={pads}
+            onChange={(to) => change({ pad: to })}
+            hint={
+              isStored
+                ? "Theme, pad and digits are for this device."
+                : "This browser lets the page keep no choices: theme, pad and digits hold until it is closed."
+            }
+          />
+          <Choice
+            size="between"
+            label="Digits typed outside any field on Log"
+            value={digits}
+            options={digitWays}
+            onChange={(to) => change({ digits: to })}
+          />
+          {chosen && <OfTheLogbook chosen={chosen} choose={choose} />}
+        </div>
+      </Disclosure>
     </Part>
   );
 }

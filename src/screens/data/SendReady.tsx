@@ -5,6 +5,7 @@ import { canPack, canShare, fileName, saveFile, shareFile, writePasteText } from
 import { type PartMade, useLogbook, useShelfWrite } from "#live";
 import { useNotices } from "#state/notices.ts";
 import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { TextArea } from "#ui/TextArea.tsx";
 import { counted } from "#words";
 import { sayBytes } from "./backupWords.ts";
@@ -22,7 +23,10 @@ export function SendReady({ ready, onDone }: SendReadyProps) {
   const say = useNotices((notices) => notices.say);
   const [text, setText] = useState<string>();
   const begin = useRef<HTMLDivElement>(null);
-  useEffect(() => begin.current?.querySelector("button")?.focus(), []);
+  useEffect(() => {
+    const [first, ...rest] = begin.current?.querySelectorAll("button") ?? [];
+    (canShare(textFile("")) ? rest.at(-1) : first)?.focus();
+  }, []);
   const day = practiceDay(surroundings.clock(), surroundings.zone(), 0);
   const named = (extension: string) => fileName(`Lap Ledger ${entry.title} part`, day, extension);
   // Browsers share text files and refuse most others. The text is written when it is wanted: it may be long.
@@ -63,19 +67,26 @@ export function SendReady({ ready, onDone }: SendReadyProps) {
         Ready: {counted(ready.laps, "lap")} in {counted(ready.sessions, "session")},{" "}
         {sayBytes(ready.bytes.length)}.
       </p>
-      <div ref={begin} className={styles["buttons"]}>
-        {canShare(textFile("")) && (
-          <Button variant="primary" size="between" onClick={() => void share()}>
-            Share
-          </Button>
-        )}
-        <Button size="between" onClick={() => void copy()}>
-          Copy as text
-        </Button>
-        <Button size="between" onClick={save}>
-          Save as a file
-        </Button>
-      </div>
+      <ButtonRow
+        ref={begin}
+        others={
+          <>
+            <Button size="between" onClick={save}>
+              Save as a file
+            </Button>
+            <Button size="between" onClick={() => void copy()}>
+              Copy as text
+            </Button>
+          </>
+        }
+        main={
+          canShare(textFile("")) && (
+            <Button variant="primary" size="between" onClick={() => void share()}>
+              Share
+            </Button>
+          )
+        }
+      />
       {text !== undefined && (
         <>
           <TextArea

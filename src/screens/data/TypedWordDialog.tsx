@@ -1,6 +1,7 @@
 import type { ReactNode } from "react";
 import { useForm, useTyped } from "#live";
 import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
 import { Field } from "#ui/Field.tsx";
 
@@ -40,15 +41,21 @@ export function TypedWordDialog(props: TypedWordDialogProps) {
       focus="actions"
       onClose={onClose}
       actions={
-        <>
-          <Button size="between" onClick={onClose}>
-            {keep}
-          </Button>
-          {between}
-          <Button size="between" variant="caution" onClick={submit}>
-            {act}
-          </Button>
-        </>
+        <ButtonRow
+          others={
+            <>
+              <Button size="between" onClick={onClose}>
+                {keep}
+              </Button>
+              {between}
+            </>
+          }
+          main={
+            <Button size="between" variant="caution" onClick={submit}>
+              {act}
+            </Button>
+          }
+        />
       }
     >
       {children}

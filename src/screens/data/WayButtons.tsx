@@ -1,5 +1,6 @@
 import type { useIncoming } from "#live";
 import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { ProgressBar } from "#ui/ProgressBar.tsx";
 import styles from "./Restore.module.css";
 
@@ -18,14 +19,18 @@ export function WayButtons({ incoming, act, doing, variant = "primary", onCancel
   const { progress, stop } = incoming;
   if (progress === undefined)
     return (
-      <div className={styles["buttons"]}>
-        <Button type="submit" variant={variant} size="between">
-          {act}
-        </Button>
-        <Button size="between" onClick={onCancel}>
-          Cancel
-        </Button>
-      </div>
+      <ButtonRow
+        others={
+          <Button size="between" onClick={onCancel}>
+            Cancel
+          </Button>
+        }
+        main={
+          <Button type="submit" variant={variant} size="between">
+            {act}
+          </Button>
+        }
+      />
     );
   return (
     <>

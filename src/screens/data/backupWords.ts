@@ -2,21 +2,22 @@ import type { ShelvedLogbook } from "#db";
 import { type CalendarDate, daysBetween, type NotedOn, sayDate } from "#domain";
 
 const manyLaps = 100;
+/** The first backup is wanted sooner: until then there is none at all. */
+const firstLaps = 60;
 const manyDays = 14;
 
-/** How it stands with the backup of a logbook: "Last backup Wed 14 Oct 2026, 9 days ago. 214 laps since." */
+/** How it stands with the backup of a logbook: "Last backup Wed 14 Oct 2026, 9 days ago: 214 laps since." */
 export function sayBackup(
   { lapsSinceBackup }: Pick<ShelvedLogbook, "lapsSinceBackup">,
   lastOn: NotedOn | undefined,
   today: CalendarDate,
 ): string {
   const laps = `${lapsSinceBackup} ${lapsSinceBackup === 1 ? "lap" : "laps"}`;
-  if (lastOn === undefined)
-    return lapsSinceBackup === 0 ? "No backup yet." : `No backup yet. ${laps} are in this browser only.`;
-  const since = lapsSinceBackup === 0 ? "No lap added since." : `${laps} added since.`;
-  if (lastOn === "ahead")
-    return `When the last backup was saved is not known: this device’s clock stood ahead then. ${since}`;
-  return `Last backup ${sayDate(lastOn)}${ago(daysBetween(lastOn, today))}. ${since}`;
+  if (lastOn === undefined) return lapsSinceBackup === 0 ? "No backup yet." : `No backup yet: ${laps}.`;
+  const since = lapsSinceBackup === 0 ? "no lap since" : `${laps} since`;
+  return lastOn === "ahead"
+    ? `Last backup on a day that is not known, because this device’s clock stood ahead then: ${since}.`
+    : `Last backup ${sayDate(lastOn)}${ago(daysBetween(lastOn, today))}: ${since}.`;
 }
 
 function ago(days: number): string {
@@ -30,7 +31,7 @@ export function isBackupDue(
   lastOn: NotedOn | undefined,
   today: CalendarDate,
 ): boolean {
-  if (lapsSinceBackup >= manyLaps) return true;
+  if (lapsSinceBackup >= (lastOn === undefined ? firstLaps : manyLaps)) return true;
   if (lapsSinceBackup === 0 || lastOn === undefined || lastOn === "ahead") return false;
   return daysBetween(lastOn, today) >= manyDays;
 }

@@ -5,13 +5,12 @@ import { useRows, useUntil } from "#live";
 import { useAddress } from "#state/address.ts";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { useFocusKept } from "./session/useFocusKept.ts";
+import { Begin } from "./start/Begin.tsx";
+import { Welcome } from "./start/Welcome.tsx";
 
-// Fetched while the logbook opens, which says which of them is wanted.
+// Fetched while the logbook opens, which says whether it is wanted.
 const sessionPage = import("./session/SessionPage.tsx").then((file) => ({ default: file.SessionPage }));
 const SessionPage = lazy(() => sessionPage);
-const begin = import("./start/Begin.tsx").then((file) => ({ default: file.Begin }));
-const Begin = lazy(() => begin);
-const Welcome = lazy(() => import("./start/Welcome.tsx").then((file) => ({ default: file.Welcome })));
 const TypedElsewhere = lazy(() =>
   import("./typed/TypedElsewhere.tsx").then((file) => ({ default: file.TypedElsewhere })),
 );
@@ -58,12 +57,6 @@ function useLogPage(): { readonly sessionId: Id | undefined; readonly page: Reac
         </Suspense>
       ),
     };
-  const opening = <p>Opening Log</p>;
-  const page =
-    state === undefined ? (
-      opening
-    ) : (
-      <Suspense fallback={opening}>{state.last ? <Begin /> : <Welcome />}</Suspense>
-    );
+  const page = state === undefined ? <p>Opening Log</p> : state.last ? <Begin /> : <Welcome />;
   return { sessionId, page };
 }

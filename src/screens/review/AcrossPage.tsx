@@ -6,8 +6,8 @@ import { type AcrossFigure, acrossFigures, acrossTrend, acrossValue, inOrderDriv
 import { Choice } from "#ui/Choice.tsx";
 import { acrossReading, acrossTitle, acrossWords, sayAcross } from "#words";
 import styles from "./Across.module.css";
-import { AcrossTable } from "./AcrossTable.tsx";
-import type { NamedLine } from "./acrossColumns.tsx";
+import { AcrossRows } from "./AcrossRows.tsx";
+import type { NamedLine } from "./acrossOrders.ts";
 import type { AroundProps } from "./aroundProps.ts";
 import { Finding } from "./Finding.tsx";
 import { References } from "./References.tsx";
@@ -39,8 +39,8 @@ export function AcrossPage({ combos, preferences, today }: AroundProps) {
         </p>
       ) : (
         <>
+          <AcrossRows rows={rows} today={today} />
           <OverTime rows={rows} today={today} />
-          <AcrossTable rows={rows} />
         </>
       )}
       {combos.length > 0 && <References combos={combos} preferences={preferences} />}

@@ -9,14 +9,20 @@ import { ReviewNav } from "./ReviewNav.tsx";
 import styles from "./ReviewScreen.module.css";
 
 const parts: Readonly<Record<AroundAddress["part"], ComponentType<AroundProps>>> = {
+  compare: lazy(() => import("./ComparePage.tsx").then((file) => ({ default: file.ComparePage }))),
   across: lazy(() => import("./AcrossPage.tsx").then((file) => ({ default: file.AcrossPage }))),
   search: lazy(() => import("./SearchPage.tsx").then((file) => ({ default: file.SearchPage }))),
   statement: lazy(() => import("./StatementPage.tsx").then((file) => ({ default: file.StatementPage }))),
 };
 
-const names = { across: "All combos", search: "The search", statement: "The week" } as const;
+const names = {
+  compare: "The comparison",
+  across: "All combos",
+  search: "The search",
+  statement: "The week",
+} as const;
 
-/** The views beside the review of one combo: all combos, the search, one week. */
+/** The views beside the review of one combo: all combos, the search, one week, two side by side. */
 export function AroundReview({ address }: { readonly address: AroundAddress }) {
   const combos = useCombos();
   const chosen = useRows(preferences, []);

@@ -5,7 +5,14 @@ import { SmallRange } from "#charts/small/SmallRange.tsx";
 import { accountLines } from "#stats";
 import type { Looked } from "./looked.ts";
 import { lapsByWeek } from "./periods.ts";
-import { consistencyOf, dayNumber, differenceRows, isCurveDrawn, levelIn } from "./reviewCharts.ts";
+import {
+  consistencyOf,
+  dayNumber,
+  differenceRows,
+  isCurveDrawn,
+  leastShown,
+  levelIn,
+} from "./reviewCharts.ts";
 
 /** Sessions from which on a line through them is drawn. */
 const enoughForLine = 4;
@@ -27,6 +34,7 @@ function FasterPicture({ looked: { review, days } }: PictureProps) {
   if (isCurveDrawn(review.curve))
     return (
       <SmallLine
+        leastSpan={leastShown * review.curve.value.now.mid}
         points={levelIn(review.curve.value.line, days).map(({ date, mid, low, high }) => ({
           x: dayNumber(date),
           mid,

@@ -4,6 +4,7 @@ import { formatLapTime, longestSource, type Preferences, type ReferenceLap } fro
 import { readReferenceLap, type TypedReferenceLap } from "#entry";
 import { type DrivenCombo, useDraft, useLogbook, useWriteForm } from "#live";
 import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { Field } from "#ui/Field.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Select } from "#ui/Select.tsx";
@@ -70,7 +71,7 @@ export function ReferenceForm({ combos, reference, preferences, onClose }: Refer
           label="Lap time"
           {...field("time")}
           hint={reading.ok ? sayLapTime(reading.value.ms, reading.value.decimals) : "Such as 1:23.456."}
-          inputMode="text"
+          inputMode="decimal"
           size="between"
         />
         <Field
@@ -80,14 +81,18 @@ export function ReferenceForm({ combos, reference, preferences, onClose }: Refer
           hint="Who drove it, when, or where it was shown."
           size="between"
         />
-        <div className={styles["buttons"]}>
-          <Button type="submit" variant="primary" size="between">
-            {reference === undefined ? "Store it" : "Store changes"}
-          </Button>
-          <Button size="between" onClick={cancel}>
-            Cancel
-          </Button>
-        </div>
+        <ButtonRow
+          others={
+            <Button size="between" onClick={cancel}>
+              Cancel
+            </Button>
+          }
+          main={
+            <Button type="submit" variant="primary" size="between">
+              {reference === undefined ? "Store it" : "Store changes"}
+            </Button>
+          }
+        />
       </form>
     </Sheet>
   );

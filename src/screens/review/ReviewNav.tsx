@@ -11,7 +11,7 @@ const links: readonly { readonly part: Part; readonly word: string; readonly to:
 ];
 
 /** The four views of Review, each with an address of its own. */
-export function ReviewNav({ here }: { readonly here: Part }) {
+export function ReviewNav({ here }: { readonly here: Part | "compare" }) {
   return (
     <nav aria-label="Views of the ledger" className={styles["nav"]}>
       {links.map(({ part, word, to }) => (

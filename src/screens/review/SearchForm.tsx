@@ -3,6 +3,7 @@ import { focuses, type Preferences, remarkKinds, type SearchTerms } from "#domai
 import { useForm } from "#live";
 import { goTo } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { Field, type FieldProps } from "#ui/Field.tsx";
 import { Select } from "#ui/Select.tsx";
 import styles from "./Search.module.css";
@@ -52,17 +53,21 @@ export function SearchForm({ terms, preferences }: SearchFormProps) {
         {line("tyres", { label: "Tyres" })}
         {line("from", { label: "First day", type: "date" })}
         {line("to", { label: "Last day", type: "date" })}
-        {line("shortest", { label: "Lap time from", hint: "Such as 1:23.0" })}
-        {line("longest", { label: "Lap time to", hint: "Such as 1:23.9" })}
+        {line("shortest", { label: "Lap time from", inputMode: "decimal", hint: "Such as 1:23.0" })}
+        {line("longest", { label: "Lap time to", inputMode: "decimal", hint: "Such as 1:23.9" })}
       </div>
-      <div className={styles["buttons"]}>
-        <Button type="submit" variant="primary" size="between">
-          Search
-        </Button>
-        <Button size="between" onClick={empty}>
-          Empty all fields
-        </Button>
-      </div>
+      <ButtonRow
+        others={
+          <Button size="between" onClick={empty}>
+            Clear
+          </Button>
+        }
+        main={
+          <Button type="submit" variant="primary" size="between">
+            Search
+          </Button>
+        }
+      />
     </form>
   );
 }

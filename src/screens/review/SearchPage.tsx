@@ -16,7 +16,7 @@ export function SearchPage({ address, preferences }: AroundProps) {
       <h1>Search the ledger</h1>
       <SearchForm terms={terms} preferences={preferences} />
       {isEmptySearch(terms) ? (
-        <p>Fill in one field or more: what is asked for must all hold.</p>
+        <p>Fill in one field or more. Results match every field you fill in.</p>
       ) : (
         <Results terms={terms} />
       )}

@@ -1,8 +1,10 @@
+import { useState } from "react";
 import { formatLapTime, remarkInWords, sayDate } from "#domain";
 import type { FoundLap, FoundSession } from "#live";
 import { printAddress } from "#state/address.ts";
 import { Name } from "#ui/Name.tsx";
 import { RuledTable } from "#ui/RuledTable.tsx";
+import { ChooseSession, CompareSessions } from "./ChooseSession.tsx";
 import styles from "./Search.module.css";
 import { SessionStrip } from "./SessionStrip.tsx";
 import { useRunsOf } from "./useRunsOf.ts";
@@ -15,33 +17,38 @@ const sessionColumns = [
 /** The sessions found, the newest first, each leading to its page. */
 export function FoundSessions({ sessions }: { readonly sessions: readonly FoundSession[] }) {
   const runs = useRunsOf(sessions.map(({ sessionId }) => sessionId));
+  const [isChoosing, setChoosing] = useState(false);
   return (
-    <RuledTable
-      caption="Sessions found, newest first"
-      columns={sessionColumns}
-      rows={sessions.map(({ sessionId, date, comboName, laps, found, focus, note }) => ({
-        id: sessionId,
-        cells: {
-          day: (
-            <>
-              <span className={styles["head"]}>
-                <a href={printAddress({ place: "log", sessionId })}>{sayDate(date)}</a>
-                <SessionStrip runs={runs?.get(sessionId)} name={sayDate(date)} />
-              </span>
-              <span className={styles["detail"]}>
-                <Name>{comboName}</Name> · focus: {focus}
-              </span>
-              {note !== "" && (
-                <span className={styles["note"]}>
-                  <Name>{note}</Name>
+    <div>
+      {sessions.length > 1 && <CompareSessions isChoosing={isChoosing} onChoosing={setChoosing} />}
+      <RuledTable
+        caption="Sessions found, newest first"
+        columns={sessionColumns}
+        rows={sessions.map(({ sessionId, date, comboName, laps, found, focus, note }) => ({
+          id: sessionId,
+          cells: {
+            day: (
+              <>
+                <span className={styles["head"]}>
+                  <a href={printAddress({ place: "log", sessionId })}>{sayDate(date)}</a>
+                  <SessionStrip runs={runs?.get(sessionId)} name={sayDate(date)} />
+                  <ChooseSession sessionId={sessionId} name={sayDate(date)} isChoosing={isChoosing} />
                 </span>
-              )}
-            </>
-          ),
-          laps: found > 0 ? `${laps}, ${found} found` : laps,
-        },
-      }))}
-    />
+                <span className={styles["detail"]}>
+                  <Name>{comboName}</Name> · focus: {focus}
+                </span>
+                {note !== "" && (
+                  <span className={styles["note"]}>
+                    <Name>{note}</Name>
+                  </span>
+                )}
+              </>
+            ),
+            laps: found > 0 ? `${laps}, ${found} found` : laps,
+          },
+        }))}
+      />
+    </div>
   );
 }
 

@@ -8,6 +8,7 @@ import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
 import { type Row, RuledTable } from "#ui/RuledTable.tsx";
 import { sayLapTime, sayUsual } from "#words";
+import { ChooseSession, CompareSessions } from "./ChooseSession.tsx";
 import styles from "./SessionList.module.css";
 import { SessionStrip } from "./SessionStrip.tsx";
 import { useRunsOf } from "./useRunsOf.ts";
@@ -24,6 +25,7 @@ const columns = [
 /** The sessions of the period, newest first, each leading to its page. Only those shown are read. */
 export function SessionList({ review }: { readonly review: ComboReview }) {
   const [most, setMost] = useState(step);
+  const [isChoosing, setChoosing] = useState(false);
   const shown = review.points.slice(-most).reverse();
   const ids = shown.map(({ sessionId }) => sessionId);
   const sessions = useRows(
@@ -44,6 +46,7 @@ export function SessionList({ review }: { readonly review: ComboReview }) {
   return (
     <div className={styles["list"]}>
       <Part title="Sessions">
+        {shown.length > 1 && <CompareSessions isChoosing={isChoosing} onChoosing={setChoosing} />}
         <RuledTable
           caption="Sessions, newest first"
           captionHidden
@@ -54,6 +57,7 @@ export function SessionList({ review }: { readonly review: ComboReview }) {
               session: sessions?.get(point.sessionId),
               runs: runs?.get(point.sessionId),
               best: bestIn.get(point.sessionId),
+              isChoosing,
               pb: point.isPresentPage ? pbAfter(point) : undefined,
             }),
           )}
@@ -77,9 +81,10 @@ interface ListedSession {
   readonly runs: readonly Run[] | undefined;
   readonly best: DatedBest | undefined;
   readonly pb: DatedBest | undefined;
+  readonly isChoosing: boolean;
 }
 
-function rowOf({ point, session, runs, best, pb }: ListedSession): Row {
+function rowOf({ point, session, runs, best, pb, isChoosing }: ListedSession): Row {
   const { sessionId, date, laps, median, medianDecimals, bestClean, isPresentPage } = point;
   return {
     id: sessionId,
@@ -92,11 +97,14 @@ function rowOf({ point, session, runs, best, pb }: ListedSession): Row {
           words={wordsOf(session, best, isPresentPage)}
           note={session?.note ?? ""}
           strip={
-            <SessionStrip
-              runs={runs}
-              lines={{ pb, usual: median === undefined ? undefined : { ms: median } }}
-              name={sayDate(date)}
-            />
+            <>
+              <SessionStrip
+                runs={runs}
+                lines={{ pb, usual: median === undefined ? undefined : { ms: median } }}
+                name={sayDate(date)}
+              />
+              <ChooseSession sessionId={sessionId} name={sayDate(date)} isChoosing={isChoosing} />
+            </>
           }
         />
       ),

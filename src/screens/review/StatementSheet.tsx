@@ -1,12 +1,15 @@
-import { type Id, sayDay } from "#domain";
+import type { Id } from "#domain";
 import type { WeekStatement } from "#stats";
+import { Columns } from "#ui/Columns.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
 import { sayEvidence, weekFinding, weekNext } from "#words";
 import styles from "./Statement.module.css";
 import { StatementAccount } from "./StatementAccount.tsx";
-import { StatementDriven, StatementTimes } from "./StatementLines.tsx";
+import { StatementAgainst } from "./StatementAgainst.tsx";
+import { StatementDriven } from "./StatementDriven.tsx";
 import { StatementTargets } from "./StatementTargets.tsx";
+import { WeekDays } from "./WeekDays.tsx";
 
 interface StatementSheetProps {
   readonly statement: WeekStatement;
@@ -19,26 +22,22 @@ export function StatementSheet({ statement, nameOf }: StatementSheetProps) {
   const next = weekNext(statement);
   return (
     <>
-      {finding && (
-        <div className={styles["finding"]}>
-          <h2 className={styles["found"]}>{finding.title}</h2>
-          <p>
-            <Name>{nameOf(finding.comboId)}</Name>. {finding.reading}
-          </p>
-        </div>
-      )}
+      <Columns share={7}>
+        {finding && (
+          <div className={styles["finding"]}>
+            <h2 className={styles["found"]}>{finding.title}</h2>
+            <p>
+              <Name>{nameOf(finding.comboId)}</Name>. {finding.reading}
+            </p>
+          </div>
+        )}
+        <WeekDays days={statement.days} />
+      </Columns>
       <Part title="Driven" ruled>
-        <ol className={styles["days"]} aria-label="Laps by day">
-          {statement.days.map(({ date, laps }) => (
-            <li key={date}>
-              <span className={styles["day"]}>{sayDay(date).slice(0, 3)}</span> {laps === 0 ? "—" : laps}
-            </li>
-          ))}
-        </ol>
         <StatementDriven statement={statement} nameOf={nameOf} />
       </Part>
-      <Part title="Gained and spent" ruled>
-        <StatementTimes lines={statement.lines} nameOf={nameOf} />
+      <Part title="This week against before" ruled>
+        <StatementAgainst lines={statement.lines} nameOf={nameOf} />
         {statement.main && <StatementAccount main={statement.main} nameOf={nameOf} />}
       </Part>
       <Part title="Targets" ruled>

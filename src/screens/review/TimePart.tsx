@@ -56,7 +56,7 @@ function Account({ looked: { review, comboName, today } }: { readonly looked: Lo
         label: accountLineNames[line],
         ms: account.value[line],
       }))}
-      balance={{ id: "balance", label: "balance", ms: account.value.balance }}
+      balance={{ id: "balance", label: "mean lap", ms: account.value.balance }}
     />
   );
 }

@@ -38,6 +38,9 @@ export function dayNumber(date: CalendarDate): number {
   return daysBetween("1970-01-01", date);
 }
 
+/** What the height of a small picture of lap times stands for at least, as a share of the lap. */
+export const leastShown = 0.015;
+
 /** The level at the sessions of some days. */
 export function levelIn<P extends { readonly date: CalendarDate }>(
   line: readonly P[],

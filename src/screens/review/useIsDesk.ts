@@ -1,6 +1,7 @@
 import { useSyncExternalStore } from "react";
+import { breakpoints } from "#ui/breakpoints.ts";
 
-const query = "(min-width: 1000px)";
+const query = `(min-width: ${breakpoints.desk}px)`;
 
 /** Whether there is room for the questions beside the chart. */
 export function useIsDesk(): boolean {

@@ -1,11 +1,10 @@
 import { type CalendarDate, comboName, type Id } from "#domain";
 import { useCombos, useFigures, useSessionsInDoubt } from "#live";
-import type { RigRecordDay, SideOfStep } from "#stats";
-import { Name } from "#ui/Name.tsx";
+import type { RigRecordDay } from "#stats";
 import { Part } from "#ui/Part.tsx";
 import { SessionsInDoubt } from "#ui/SessionsInDoubt.tsx";
-import { counted, sayRigStep, sayUsual } from "#words";
 import styles from "./Rig.module.css";
+import { RigVerdict } from "./RigVerdict.tsx";
 
 interface BeforeAfterProps {
   readonly rigId: Id;
@@ -22,39 +21,29 @@ export function BeforeAfter({ rigId, records, today }: BeforeAfterProps) {
   if (steps === undefined || combos === undefined) return <p>Working out the laps before and after</p>;
   const named = new Map(combos.map((combo) => [combo.id, comboName(combo)]));
   return (
-    <Part title="Laps before and after" level={3}>
+    <Part title="Did it help?" level={3}>
       <SessionsInDoubt sessions={ahead} today={today} />
       {steps.length === 0 ? (
         <p className={styles["soft"]}>
           No combo has a session with 5 pace laps both in the four weeks before this record and in the four
-          after its beginning. One in which the settings changed is on neither side.
+          after its beginning.
         </p>
       ) : (
-        <div aria-busy={isRenewing} className={styles["form"]}>
-          <ul className={styles["steps"]} aria-label="Usual lap in the four weeks before and after">
-            {steps.map(({ comboId, before, after, mixed, step }) => (
-              <li key={comboId}>
-                <strong>
-                  <Name>{named.get(comboId) ?? "a deleted combo"}</Name>
-                </strong>
-                <span>
-                  usual lap before {sideOf(before)}, after {sideOf(after)}
-                  {mixed > 0 && `; ${counted(mixed, "session")} with both settings on neither side`}
-                </span>
-                <span>at the change, practice taken out: {sayRigStep(step)}</span>
+        <>
+          <ul className={styles["verdicts"]} aria-label="Each combo before and after" aria-busy={isRenewing}>
+            {steps.map((step) => (
+              <li key={step.comboId}>
+                <RigVerdict name={named.get(step.comboId) ?? "a deleted combo"} step={step} />
               </li>
             ))}
           </ul>
           <p className={styles["soft"]}>
-            Four weeks to either side. At the change, practice, breaks and other records are taken out, not
-            what else was different on those evenings: pairs of runs with both settings say more.
+            Four weeks to either side, a dot a session. What practice, breaks and other records do by
+            themselves is allowed for, not what else was different on those evenings: pairs of runs with both
+            settings say more.
           </p>
-        </div>
+        </>
       )}
     </Part>
   );
-}
-
-function sideOf({ usual, sessions }: SideOfStep): string {
-  return `${sayUsual(usual.ms, usual.decimals)} in ${counted(sessions, "session")}`;
 }

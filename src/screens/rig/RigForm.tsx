@@ -1,23 +1,26 @@
-import { Fragment, type ReactNode, useEffect, useState } from "react";
+import { useEffect, useState } from "react";
 import type { Change, Fields, Logbook } from "#db";
-import { askDate, isDateAsked, practiceDay, type RigSettings } from "#domain";
-import { type Typed, useLogbook, useWriteForm } from "#live";
+import { askDate, isDateAsked, practiceDay, type RigSettings, sayDate } from "#domain";
+import { type FormField, type Typed, useLogbook, useWriteForm } from "#live";
 import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { Field } from "#ui/Field.tsx";
-import { Notice } from "#ui/Notice.tsx";
 import { Part } from "#ui/Part.tsx";
 import { TextArea } from "#ui/TextArea.tsx";
-import { cautions } from "#words";
+import { CautionOf } from "./CautionOf.tsx";
 import styles from "./Rig.module.css";
 import { RigFieldInput } from "./RigFieldInput.tsx";
-import { isAsked, type RigPart, rigFields, rigParts } from "./rigFields.ts";
+import { isAsked, type RigField, type RigPart, rigFields, rigParts } from "./rigFields.ts";
 import { type RigTexts, readRig, textKey } from "./rigTexts.ts";
 import { rigChanges } from "./rigWords.ts";
 import { screenBeingTyped } from "./screenView.ts";
 import { TrueToSize } from "./TrueToSize.tsx";
+import { torqueBeingTyped } from "./torqueBeingTyped.ts";
 
 interface RigFormProps {
   readonly title: string;
+  /** The field that is wanted: it stands alone and has the focus, the others are one press away. */
+  readonly first?: RigField | undefined;
   /** The texts of the open form. */
   readonly typed: Typed<RigTexts>;
   /** The record put right, if any. */
@@ -34,7 +37,7 @@ const cautionAfter: readonly string[] = ["wheel.gainPercent", "view.degrees"];
 
 /** A record of the rig as fields with their units. Nothing has to be filled in but the date. */
 export function RigForm(props: RigFormProps) {
-  const { title, typed, old, compared, write, onStored, onCancel } = props;
+  const { title, first, typed, old, compared, write, onStored, onCancel } = props;
   const texts = typed.value;
   const reading = readRig(texts, old);
   const count = reading.ok ? 0 : Object.keys(reading.problems).length;
@@ -51,16 +54,80 @@ export function RigForm(props: RigFormProps) {
   };
   const form = { typed, reading, isAgreed, write, isUndoOffered: true, onStored };
   const { box, field, isRefused, submit } = useWriteForm(form);
-  useEffect(() => box.current?.querySelector("input")?.focus(), [box]);
+  const [isUnfolded, setWhole] = useState(first === undefined);
+  const firstKey = first && textKey(first);
+  const isWrongElsewhere =
+    isRefused && !reading.ok && Object.keys(reading.problems).some((key) => key !== firstKey);
+  const isWhole = isUnfolded || isWrongElsewhere;
+  useEffect(() => {
+    const place = firstKey === undefined ? null : box.current?.querySelector(`[data-field="${firstKey}"]`);
+    const inputs = "input:checked, input:not([type=radio]), textarea, input";
+    const wanted = (place ?? box.current)?.querySelector<HTMLInputElement>(inputs);
+    wanted?.focus();
+    if (place && wanted?.type !== "radio") wanted?.select();
+  }, [box, firstKey, isUnfolded]);
   /** A field nothing has been typed into has no text yet. */
   const filled = (key: string) => ({ ...field(key), value: texts[key] ?? "" });
+  return (
+    <form ref={box} noValidate aria-label={title} className={styles["form"]} onSubmit={submit}>
+      {isWhole ? (
+        <AllFields title={title} texts={texts} filled={filled} />
+      ) : (
+        first && (
+          <Part title={title} ruled>
+            <div className={styles["fields"]}>
+              <OneField field={first} texts={texts} typed={filled(textKey(first))} />
+            </div>
+            <p className={styles["soft"]}>
+              From {from === undefined ? "today" : sayDate(from)} on.{" "}
+              <Button variant="quiet" size="between" onClick={() => setWhole(true)}>
+                All fields
+              </Button>
+            </p>
+          </Part>
+        )
+      )}
+      {isWhole && <TextArea label="Note" dir="auto" {...filled("note")} />}
+      <div className={styles["foot"]}>
+        <div role="status">
+          {isRefused && count > 0 && <p>Not stored yet: {fieldsToMend(count)}.</p>}
+          {isDoubtful && asked === from && <p>{askDate("record", from)} Store it once more to keep it.</p>}
+        </div>
+        {old === undefined && from === today && (
+          <p>A session that is open has these settings from its next run on.</p>
+        )}
+        {reading.ok && compared && <p>{sayChanges(rigChanges(compared, reading.value))}</p>}
+        <ButtonRow
+          others={
+            <Button size="between" onClick={onCancel}>
+              Cancel
+            </Button>
+          }
+          main={
+            <Button type="submit" variant="primary" size="between">
+              Store
+            </Button>
+          }
+        />
+      </div>
+    </form>
+  );
+}
+
+interface AllFieldsProps {
+  readonly title: string;
+  readonly texts: RigTexts;
+  readonly filled: (key: string) => FormField<string>;
+}
+
+function AllFields({ title, texts, filled }: AllFieldsProps) {
   const ofPart = (part: RigPart) =>
     rigFields.filter((field) => field.part === part && isAsked(field, texts["screen.kind"] || undefined));
   return (
-    <form ref={box} noValidate aria-label={title} className={styles["form"]} onSubmit={submit}>
+    <>
       <Part title={title} ruled>
         <div className={styles["fields"]}>
-          <Field label="From" hint="2026-10-14 or 14 Oct 2026" size="between" {...filled("from")} />
+          <Field label="From" hint="such as 14 Oct 2026" size="between" {...filled("from")} />
           <Field
             label="Name of the record"
             hint="what it is about, such as: gain down"
@@ -74,41 +141,36 @@ export function RigForm(props: RigFormProps) {
         <Part key={part} title={rigParts[part]} level={3} ruled>
           <div className={styles["fields"]}>
             {ofPart(part).map((one) => (
-              <Fragment key={textKey(one)}>
-                <div className={one.kind === "measure" ? undefined : styles["wide"]}>
-                  <RigFieldInput field={one} typed={filled(textKey(one))} />
-                </div>
-                {textKey(one) === "view.degrees" && <TrueToSize screen={screenBeingTyped(texts)} />}
-                {cautionAfter.includes(textKey(one)) && (
-                  <div className={styles["wide"]}>
-                    <CautionOf part={part} />
-                  </div>
-                )}
-              </Fragment>
+              <OneField key={textKey(one)} field={one} texts={texts} typed={filled(textKey(one))} />
             ))}
           </div>
         </Part>
       ))}
-      <TextArea label="Note" dir="auto" {...filled("note")} />
-      <div className={styles["foot"]}>
-        <div role="status">
-          {isRefused && count > 0 && <p>Not stored yet: {fieldsToMend(count)}.</p>}
-          {isDoubtful && asked === from && <p>{askDate("record", from)} Store it once more to keep it.</p>}
-        </div>
-        {old === undefined && from === today && (
-          <p>A session that is open has these settings from its next run on.</p>
-        )}
-        {reading.ok && compared && <p>{sayChanges(rigChanges(compared, reading.value))}</p>}
-        <div className={styles["buttons"]}>
-          <Button type="submit" variant="primary" size="between">
-            Store
-          </Button>
-          <Button size="between" onClick={onCancel}>
-            Cancel
-          </Button>
-        </div>
+    </>
+  );
+}
+
+interface OneFieldProps {
+  readonly field: RigField;
+  readonly texts: RigTexts;
+  readonly typed: FormField<string>;
+}
+
+/** A field with what belongs beside it: the view worked out, the caution. */
+function OneField({ field, texts, typed }: OneFieldProps) {
+  const key = textKey(field);
+  return (
+    <>
+      <div data-field={key} className={field.kind === "measure" ? undefined : styles["wide"]}>
+        <RigFieldInput field={field} typed={typed} />
       </div>
-    </form>
+      {key === "view.degrees" && <TrueToSize screen={screenBeingTyped(texts)} />}
+      {cautionAfter.includes(key) && (
+        <div className={styles["wide"]}>
+          <CautionOf part={field.part} torque={torqueBeingTyped(texts)} />
+        </div>
+      )}
+    </>
   );
 }
 
@@ -120,14 +182,4 @@ function sayChanges(changes: readonly string[]): string {
   return changes.length === 0
     ? "Nothing differs yet from the record before."
     : `Changed: ${changes.join(" · ")}`;
-}
-
-/** The caution that belongs to a part of the rig, in sight of its fields. */
-export function CautionOf({ part }: { readonly part: RigPart }): ReactNode {
-  if (part !== "wheel" && part !== "view") return null;
-  return (
-    <Notice tone="caution">
-      <p>{part === "wheel" ? cautions.wheel : cautions.health}</p>
-    </Notice>
-  );
 }

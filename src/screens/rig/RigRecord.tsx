@@ -2,15 +2,17 @@ import { useRef } from "react";
 import { deleteRig, editRig } from "#db";
 import type { CalendarDate } from "#domain";
 import { useWrite } from "#live";
-import { goTo } from "#state/address.ts";
+import { goTo, printAddress } from "#state/address.ts";
 import type { RigRecordDay } from "#stats";
 import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
 import { BeforeAfter } from "./BeforeAfter.tsx";
+import { CautionOf } from "./CautionOf.tsx";
 import styles from "./Rig.module.css";
-import { CautionOf, RigForm } from "./RigForm.tsx";
+import { RigForm } from "./RigForm.tsx";
 import { type RigPart, rigFields, rigParts } from "./rigFields.ts";
 import { textKey, textsOf } from "./rigTexts.ts";
 import { saidOf } from "./rigWords.ts";
@@ -42,7 +44,7 @@ export function RigRecord({ placed, today, records, onNew, onDone }: RigRecordPr
   if (draft.open)
     return (
       <RigForm
-        title="Put this record right"
+        title="Correct this record"
         typed={draft.open.typed}
         old={rig}
         compared={rig}
@@ -59,6 +61,34 @@ export function RigRecord({ placed, today, records, onNew, onDone }: RigRecordPr
   return (
     <Part title={<Name>{nameOf(rig)}</Name>} ruled aside={sayWhen(placed, today)}>
       <HalfTyped of={draft.kept} />
+      <ButtonRow
+        removes={
+          <Button size="between" variant="caution" onClick={() => void remove()}>
+            Delete
+          </Button>
+        }
+        others={
+          <Button
+            size="between"
+            onClick={() => {
+              seen.current = rig;
+              draft.begin(textsOf(rig));
+            }}
+          >
+            Correct this record
+          </Button>
+        }
+        main={
+          onNew && (
+            <Button variant="primary" size="between" onClick={onNew}>
+              Something changed
+            </Button>
+          )
+        }
+      />
+      {placed.before !== undefined && rig.from <= today && (
+        <BeforeAfter rigId={rig.id} records={records} today={today} />
+      )}
       <div className={styles["parts"]}>
         {(Object.keys(rigParts) as RigPart[]).map((part) => (
           <RigPartShown key={part} part={part} placed={placed} />
@@ -69,28 +99,6 @@ export function RigRecord({ placed, today, records, onNew, onDone }: RigRecordPr
           <Name>{rig.note}</Name>
         </p>
       )}
-      {placed.before !== undefined && rig.from <= today && (
-        <BeforeAfter rigId={rig.id} records={records} today={today} />
-      )}
-      <div className={styles["buttons"]}>
-        {onNew && (
-          <Button variant="primary" size="between" onClick={onNew}>
-            A change: begin a new record
-          </Button>
-        )}
-        <Button
-          size="between"
-          onClick={() => {
-            seen.current = rig;
-            draft.begin(textsOf(rig));
-          }}
-        >
-          Put this record right
-        </Button>
-        <Button size="between" variant="caution" onClick={() => void remove()}>
-          Delete
-        </Button>
-      </div>
     </Part>
   );
 }
@@ -109,7 +117,18 @@ function RigPartShown({ part, placed }: { readonly part: RigPart; readonly place
         <dl className={styles["lines"]}>
           {lines.map(({ field, said }) => (
             <div key={textKey(field)} className={styles["line"]}>
-              <dt>{field.label}</dt>
+              <dt>
+                {placed.isInForce ? (
+                  <a
+                    href={printAddress({ place: "rig", change: { field: textKey(field) } })}
+                    aria-label={`${field.label}: it has changed`}
+                  >
+                    {field.label}
+                  </a>
+                ) : (
+                  field.label
+                )}
+              </dt>
               <dd className={field.kind === "words" ? styles["words"] : undefined}>
                 {field.kind === "words" ? <Name>{said}</Name> : said}
               </dd>
@@ -118,7 +137,7 @@ function RigPartShown({ part, placed }: { readonly part: RigPart; readonly place
         </dl>
       )}
       {part === "view" && <TrueToSize screen={placed.rig.screen} />}
-      <CautionOf part={part} />
+      <CautionOf part={part} torque={placed.rig.wheel?.torque} />
     </Part>
   );
 }

@@ -1,6 +1,6 @@
-import { useRef } from "react";
+import { useEffect, useRef } from "react";
 import { addRig, preferences, rigs } from "#db";
-import type { Preferences, RigSettings } from "#domain";
+import type { Id, Preferences, RigSettings } from "#domain";
 import { useRows, useToday } from "#live";
 import { goTo, useAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
@@ -11,9 +11,11 @@ import styles from "./Rig.module.css";
 import { RigForm } from "./RigForm.tsx";
 import { RigRecord } from "./RigRecord.tsx";
 import { RigTimeline } from "./RigTimeline.tsx";
-import { textsFrom } from "./rigTexts.ts";
+import { type RigField, rigFields } from "./rigFields.ts";
+import { textKey, textsFrom } from "./rigTexts.ts";
 import { timeline } from "./timeline.ts";
 import { useRigDraft } from "./useRigDraft.ts";
+import { WhatChanged } from "./WhatChanged.tsx";
 
 /** Dated records of the rig: what is in force, what was before, and what changed between them. */
 export function RigScreen() {
@@ -43,12 +45,28 @@ function Records({ chosen, records, onDone }: RecordsProps) {
   const placed = timeline(records, today);
   const inForce = placed.find((one) => one.isInForce);
   const wanted = address.place === "rig" ? address.rigId : undefined;
+  const change = address.place === "rig" ? address.change : undefined;
+  const first = rigFields.find((field) => textKey(field) === change?.field);
   const shown =
     wanted === undefined ? (inForce ?? placed.at(-1)) : placed.find(({ rig }) => rig.id === wanted);
   const begin = () => draft.begin(textsFrom(inForce?.rig ?? placed.at(-1)?.rig, today));
-  if (!draft.isRead) return null;
+  // The address asks for the form: it is opened once, with what is in force.
+  const isWanted = first !== undefined && draft.isRead && draft.open === undefined;
+  useEffect(() => {
+    if (isWanted) begin();
+  });
+  if (!draft.isRead || isWanted) return null;
   if (draft.open)
-    return <NewRecord draft={draft} compared={inForce?.rig ?? placed.at(-1)?.rig} onDone={onDone} />;
+    return (
+      <NewRecord
+        draft={draft}
+        first={first}
+        sessionId={change?.sessionId}
+        compared={inForce?.rig ?? placed.at(-1)?.rig}
+        onDone={onDone}
+      />
+    );
+  if (change !== undefined) return <WhatChanged rig={inForce?.rig} sessionId={change.sessionId} />;
   if (records.length === 0)
     return (
       <>
@@ -81,29 +99,35 @@ function Records({ chosen, records, onDone }: RecordsProps) {
 
 interface NewRecordProps {
   readonly draft: ReturnType<typeof useRigDraft>;
+  /** The field wanted first. */
+  readonly first: RigField | undefined;
+  /** The session to go back to. */
+  readonly sessionId: Id | undefined;
   readonly compared: RigSettings | undefined;
   readonly onDone: () => void;
 }
 
-function NewRecord({ draft, compared, onDone }: NewRecordProps) {
+function NewRecord({ draft, first, sessionId, compared, onDone }: NewRecordProps) {
   const { open } = draft;
   if (open === undefined) return null;
-  const close = () => {
+  const leave = () => {
+    // The address first: as long as it asks for the form, the form is opened.
+    if (sessionId === undefined) goTo({ place: "rig" }, "replace");
+    else goTo({ place: "log", sessionId });
     draft.forget();
     onDone();
   };
+  const title = compared === undefined ? "The first record" : "Something changed";
   return (
     <RigForm
-      title={compared === undefined ? "The first record" : "A new record"}
+      key={first && textKey(first)}
+      title={title}
+      first={first}
       typed={open.typed}
       compared={compared}
-      onCancel={close}
+      onCancel={leave}
       write={(book, fields) => addRig(book, { ...fields, id: open.id })}
-      onStored={() => {
-        draft.forget();
-        goTo({ place: "rig" }, "replace");
-        onDone();
-      }}
+      onStored={leave}
     />
   );
 }

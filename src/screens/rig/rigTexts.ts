@@ -7,6 +7,7 @@ import {
   longestText,
   type RigSettings,
   readDate,
+  sayDate,
 } from "#domain";
 import { readMeasure, writeMeasure } from "#entry";
 import { isAsked, type RigField, type RigPart, rigFields, rigParts } from "./rigFields.ts";
@@ -34,12 +35,12 @@ export function textsOf(row: RigSettings): RigTexts {
     const isMeasure = field.kind === "measure" && typeof stored === "number";
     return [textKey(field), isMeasure ? writeMeasure(stored, field.measure) : String(stored ?? "")];
   });
-  return { ...Object.fromEntries(fields), from: row.from, name: row.name, note: row.note };
+  return { ...Object.fromEntries(fields), from: sayDate(row.from), name: row.name, note: row.note };
 }
 
 /** The texts of a new record: what is in force, from today, without its name and note. */
 export function textsFrom(inForce: RigSettings | undefined, today: CalendarDate): RigTexts {
-  return { ...(inForce && textsOf(inForce)), from: today, name: "", note: "" };
+  return { ...(inForce && textsOf(inForce)), from: sayDate(today), name: "", note: "" };
 }
 
 /**

@@ -12,6 +12,7 @@ import {
 import { type DrivenCombo, useFigures, useLogbook, useWriteForm } from "#live";
 import { type ComboReview, type ForecastKind, figureAt, rangeOfBests, type SuggestedTargets } from "#stats";
 import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
 import { Notice } from "#ui/Notice.tsx";
 import { Sheet } from "#ui/Sheet.tsx";
@@ -127,18 +128,22 @@ export function TargetForm(props: TargetFormProps) {
             ))}
           </Notice>
         )}
-        <div className={styles["buttons"]}>
-          <Button type="submit" variant="primary" size="between" disabled={review === undefined}>
-            {questions.length > 0
-              ? "Set it all the same"
-              : target === undefined
-                ? "Set target"
-                : "Store changes"}
-          </Button>
-          <Button size="between" onClick={onClose}>
-            Cancel
-          </Button>
-        </div>
+        <ButtonRow
+          others={
+            <Button size="between" onClick={onClose}>
+              Cancel
+            </Button>
+          }
+          main={
+            <Button type="submit" variant="primary" size="between" disabled={review === undefined}>
+              {questions.length > 0
+                ? "Set it all the same"
+                : target === undefined
+                  ? "Set target"
+                  : "Store changes"}
+            </Button>
+          }
+        />
       </form>
     </Sheet>
   );

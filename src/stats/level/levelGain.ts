@@ -1,25 +1,6 @@
-import { type CalendarDate, type Figure, known, unknown } from "#domain";
-import { lapsForMedian } from "../pace/lapsForMedian.ts";
-import { type PageSession, pageEvents } from "../period/pageHistory.ts";
-import { type ChangeOfLevel, changeOfLevel } from "./changeOfLevel.ts";
-import { levelModel, SESSIONS_TO_KNOW } from "./levelModel.ts";
-
-/** How far the level has moved over some days, ms, below 0 faster, with its 90 % interval. */
-export interface LevelGain extends ChangeOfLevel {
-  /** The first and the last session it is between. */
-  readonly from: CalendarDate;
-  readonly to: CalendarDate;
-  /** Sessions with a median in those days. */
-  readonly sessions: number;
-}
-
-/** Days a gain is asked for, both counted; absent means open. */
-export interface GainDays {
-  readonly from?: CalendarDate | undefined;
-  readonly to?: CalendarDate | undefined;
-}
-
-const LEAST_SESSIONS = 2;
+import { type Figure, known } from "#domain";
+import type { PageSession } from "../period/pageHistory.ts";
+import { type GainDays, type LevelGain, levelOver } from "./levelOver.ts";
 
 /**
  * How much faster than at the beginning of some days: the one answer to that question, on Review, in the week and across
@@ -27,24 +8,7 @@ const LEAST_SESSIONS = 2;
  * @param history sessions of one page with a median, oldest first
  * @returns a reason with fewer than four of them in all, or fewer than two in the days
  */
-export function levelGain(
-  history: readonly PageSession[],
-  { from = "", to = "9999-12-31" }: GainDays,
-): Figure<LevelGain> {
-  const sessions = history.filter(({ date }) => date <= to);
-  const since = sessions.findIndex(({ date }) => date >= from);
-  const within = since < 0 ? 0 : sessions.length - since;
-  const [first, last] = [sessions[since], sessions.at(-1)];
-  if (sessions.length < SESSIONS_TO_KNOW)
-    return unknown({ needs: SESSIONS_TO_KNOW, of: "session", each: lapsForMedian, has: sessions.length });
-  if (within < LEAST_SESSIONS || first === undefined || last === undefined)
-    return unknown({ needs: LEAST_SESSIONS, of: "session", each: lapsForMedian, has: within });
-  const model = levelModel({ sessions, events: pageEvents(sessions, last.date) });
-  if (!model.known) return model;
-  return known({
-    ...changeOfLevel(model.value, since),
-    from: first.date,
-    to: last.date,
-    sessions: within,
-  });
+export function levelGain(history: readonly PageSession[], days: GainDays): Figure<LevelGain> {
+  const over = levelOver(history, days);
+  return over.known ? known(over.value.gain) : over;
 }

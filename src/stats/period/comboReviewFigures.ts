@@ -6,7 +6,7 @@ import type { BestCandidate } from "../bests/bestCandidates.ts";
 import type { DatedBest } from "../bests/datedBest.ts";
 import type { LatestUsual } from "../combo/latestUsual.ts";
 import type { TargetState } from "../combo/targetStates.ts";
-import type { LevelGain } from "../level/levelGain.ts";
+import type { LevelGain } from "../level/levelOver.ts";
 import type { LapDistribution } from "../pace/lapDistribution.ts";
 import type { Comparable } from "./comparable.ts";
 import type { PeriodFigures } from "./periodFigures.ts";

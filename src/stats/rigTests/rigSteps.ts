@@ -23,25 +23,40 @@ export interface RigStepsInput {
   readonly today: CalendarDate;
 }
 
-/** The sessions of one side: how many, and the median of their usual laps. */
-export interface SideOfStep {
-  readonly sessions: number;
+/** The usual lap of one session. */
+export interface SessionUsual {
+  readonly sessionId: Id;
+  readonly date: CalendarDate;
   readonly usual: UsualLap;
+}
+
+/** The sessions of one side in time order, and the median of their usual laps. */
+export interface SideOfStep {
+  readonly sessions: readonly SessionUsual[];
+  readonly usual: UsualLap;
+}
+
+/** A session on neither side: driven with both settings, or with the old one again after the new. */
+export interface SessionOfNeither {
+  readonly sessionId: Id;
+  readonly date: CalendarDate;
+  readonly why: "both" | "old again";
 }
 
 /** One combo about a change of the rig. */
 export interface RigStep {
   readonly comboId: Id;
-  readonly before: SideOfStep;
-  readonly after: SideOfStep;
-  /** Sessions on neither side: driven with both settings, or with the old one again after the new. */
-  readonly mixed: number;
+  /** Absent where no session of the four weeks has a usual lap on that side. */
+  readonly before: SideOfStep | undefined;
+  readonly after: SideOfStep | undefined;
+  readonly neither: readonly SessionOfNeither[];
   /** What happened at the change itself, practice taken out. */
   readonly step: Figure<StepAtChange>;
 }
 
 /**
- * Before and after a change of the rig, for each combo with a usual lap in the 4 weeks before and after on one page. A
+ * Before and after a change of the rig, for each combo with a usual lap in the 4 weeks before and after on one page, and
+ * for those that lack one because of sessions on neither side. A
  * session goes by what its runs were driven with, and by its date only where they name no rig; one driven with both is on
  * neither side, because its usual lap is of both. The medians stand for themselves; the step is that of the level
  * over all sessions of the page, which knows the breaks and the other changes (see `stepAtChange`). Not a test: the driver
@@ -56,9 +71,9 @@ export function rigSteps({ combos, rigId, records, today }: RigStepsInput): RigS
     const sides = new Map(sorted.map((digest) => [digest.sessionId, rigSide(digest, records, change)]));
     const onPage = onPageOf(sorted, (digest) => sides.get(digest.sessionId) !== "before", pages);
     const firstAfter = onPage.findIndex(({ sessionId }) => sides.get(sessionId) === "after");
-    if (firstAfter < 0) return [];
     const isMixed = ({ sessionId }: SessionDigest, index: number) =>
-      sides.get(sessionId) === "both" || (index > firstAfter && sides.get(sessionId) === "before");
+      sides.get(sessionId) === "both" ||
+      (firstAfter >= 0 && index > firstAfter && sides.get(sessionId) === "before");
     const history = pageHistory(
       onPage.map((digest, index) => (isMixed(digest, index) ? withoutMedian(digest) : digest)),
       sorted,
@@ -71,7 +86,14 @@ export function rigSteps({ combos, rigId, records, today }: RigStepsInput): RigS
       );
     const before = ofSide("before", addDays(on, -daysAround), addDays(on, daysAround - 1));
     const after = ofSide("after", addDays(on, -daysAround), addDays(on, daysAround - 1));
-    if (before === undefined || after === undefined) return [];
+    const neither = onPage.flatMap((digest, index): SessionOfNeither[] => {
+      if (!isMixed(digest, index)) return [];
+      const { sessionId, date } = digest;
+      return [{ sessionId, date, why: sides.get(sessionId) === "both" ? "both" : "old again" }];
+    });
+    const isAround = ({ date }: SessionOfNeither) =>
+      date >= addDays(on, -daysAround) && date < addDays(on, daysAround);
+    if ((before === undefined || after === undefined) && !neither.some(isAround)) return [];
     const afterSession = history.filter(({ sessionId }) => sides.get(sessionId) === "before").length;
     // Another change between the same two sessions cannot be told from this one.
     const otherDays = records.filter(({ id }) => id !== rigId).map(({ from }) => from);
@@ -79,7 +101,7 @@ export function rigSteps({ combos, rigId, records, today }: RigStepsInput): RigS
       (event) => event.kind === "break" || event.afterSession !== afterSession,
     );
     const step = stepAtChange({ afterSession, history, events: others });
-    return [{ comboId, before, after, mixed: onPage.filter(isMixed).length, step }];
+    return [{ comboId, before, after, neither, step }];
   });
 }
 
@@ -109,5 +131,10 @@ function sideOf(
   const some = history.filter(({ date }) => date >= from && date <= to);
   const ms = median(some.map(({ medianMs }) => medianMs));
   const decimals = usualDecimals(some.map(({ medianDecimals }) => ({ decimals: medianDecimals })));
-  return ms === undefined ? undefined : { sessions: some.length, usual: { ms, decimals } };
+  const sessions = some.map((session) => ({
+    sessionId: session.sessionId,
+    date: session.date,
+    usual: { ms: session.medianMs, decimals: session.medianDecimals },
+  }));
+  return ms === undefined ? undefined : { sessions, usual: { ms, decimals } };
 }

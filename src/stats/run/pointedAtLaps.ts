@@ -16,8 +16,8 @@ const LEAST_LAPS = 5;
 
 /**
  * Laps worth a second look: outside the limits of an individuals chart, the eighth or a later one in a row on one
- * side of its centre, or with a modified z-score over 5. By chance alone one run in four has one. A lap far out drags
- * the centre with it, so then no row on one side is pointed at.
+ * side of its centre, or with a modified z-score over 5; how often chance alone makes one says `chanceOfPointing`. A lap
+ * far out drags the centre with it, so then no row on one side is pointed at.
  * @param values pace laps of a run in order, ms
  * @returns none for fewer than five laps
  * @throws RangeError for a value that is not finite

@@ -11,9 +11,13 @@ import type { TargetState } from "../combo/targetStates.ts";
 import { isDrivenSession } from "../digest/isDrivenSession.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { Choices } from "../laps/choices.ts";
-import { type LevelGain, levelGain } from "../level/levelGain.ts";
+import { levelGain } from "../level/levelGain.ts";
+import type { LevelGain } from "../level/levelOver.ts";
 import { comboReview } from "../period/comboReview.ts";
 import type { ComboReview } from "../period/comboReviewFigures.ts";
+
+/** Days that a week is held against: four weeks. */
+export const LATELY_DAYS = 28;
 
 /** A combo driven in the week, with its whole history. */
 export interface WeekCombo extends Omit<ComboQuestion, "today"> {
@@ -28,14 +32,22 @@ export interface WeekLine {
   readonly guestLaps: number;
   readonly drivingMs: number;
   readonly mistakes: number;
+  /** Clean laps among the timed ones. */
+  readonly clean: number;
+  readonly timed: number;
+  /** Laps of Monday to Sunday. */
+  readonly days: readonly number[];
   /** PB of the present page before the week and at its end; a page turned meanwhile begins afresh. */
   readonly bestBefore: DatedBest | undefined;
   readonly best: DatedBest | undefined;
   /** Usual lap of the last session with five pace laps before the week, and of the last one in it. */
   readonly usualBefore: UsualLap | undefined;
   readonly usual: UsualLap | undefined;
-  /** How far the level has moved over the twelve weeks to the Sunday, or to today in the week of today. */
-  readonly gain: Figure<LevelGain>;
+  /**
+   * How far the level has moved over the four weeks to the Sunday, or to today in the week of today: a week against a week
+   * can only be chance.
+   */
+  readonly lately: Figure<LevelGain>;
 }
 
 /** A target that ruled in the week, as it stood at its end. */
@@ -65,7 +77,10 @@ export interface WeekStatement {
   /** Most laps first. */
   readonly lines: readonly WeekLine[];
   /** Sums of the lines. */
-  readonly total: Pick<WeekLine, "sessions" | "laps" | "guestLaps" | "drivingMs" | "mistakes">;
+  readonly total: Pick<
+    WeekLine,
+    "sessions" | "laps" | "guestLaps" | "drivingMs" | "mistakes" | "clean" | "timed" | "days"
+  >;
   readonly targets: readonly WeekTarget[];
   readonly main: WeekMain | undefined;
 }
@@ -91,17 +106,16 @@ export function weekStatement({ monday, today, combos, preferences }: WeekStatem
     .map((combo) => ({ combo, line: lineOf(combo, monday) }))
     .toSorted((a, b) => b.line.laps - a.line.laps || (a.line.comboId < b.line.comboId ? -1 : 1));
   const lines = driven.map(({ line }) => line);
-  const sum = (field: keyof WeekStatement["total"]) => lines.reduce((all, line) => all + line[field], 0);
+  const sum = (field: Exclude<keyof WeekStatement["total"], "days">) =>
+    lines.reduce((all, line) => all + line[field], 0);
   const all = known.flatMap(({ digests }) => digests);
   const main = driven.find(({ line }) => line.laps > 0);
+  const days = lapsByDay(all, monday);
   return {
     monday,
     sunday,
     asOf: day,
-    days: Array.from({ length: 7 }, (_, day) => {
-      const date = addDays(monday, day);
-      return { date, laps: lapsOf(all.filter((digest) => digest.date === date)) };
-    }),
+    days: days.map((laps, index) => ({ date: addDays(monday, index), laps })),
     lines,
     total: {
       sessions: sum("sessions"),
@@ -109,6 +123,9 @@ export function weekStatement({ monday, today, combos, preferences }: WeekStatem
       guestLaps: sum("guestLaps"),
       drivingMs: sum("drivingMs"),
       mistakes: sum("mistakes"),
+      clean: sum("clean"),
+      timed: sum("timed"),
+      days,
     },
     targets: known
       .flatMap((combo) => targetsOf(combo, monday, sunday))
@@ -153,7 +170,7 @@ function knownOn(combo: WeekCombo, day: CalendarDate): ComboQuestion {
 
 function lineOf({ comboId, digests, page, standing, today }: Known, monday: CalendarDate): WeekLine {
   const own = digests.filter(({ date }) => date >= monday);
-  const sum = (field: "guestLaps" | "drivingMs" | "mistakes") =>
+  const sum = (field: "guestLaps" | "drivingMs" | "mistakes" | "clean" | "timed") =>
     own.reduce((all, digest) => all + digest[field], 0);
   const before = page.filter(({ date }) => date < monday);
   return {
@@ -163,12 +180,22 @@ function lineOf({ comboId, digests, page, standing, today }: Known, monday: Cale
     guestLaps: sum("guestLaps"),
     drivingMs: sum("drivingMs"),
     mistakes: sum("mistakes"),
+    clean: sum("clean"),
+    timed: sum("timed"),
+    days: lapsByDay(own, monday),
     bestBefore: datedBests(before).at(-1),
     best: datedBests(page).at(-1),
     usualBefore: latestUsual(before),
     usual: latestUsual(page.filter(({ date }) => date >= monday)),
-    gain: levelGain(standing.history, { from: seasonBegins(today) }),
+    lately: levelGain(standing.history, { from: addDays(today, 1 - LATELY_DAYS) }),
   };
+}
+
+function lapsByDay(digests: readonly SessionDigest[], monday: CalendarDate): number[] {
+  return Array.from({ length: 7 }, (_, day) => {
+    const date = addDays(monday, day);
+    return lapsOf(digests.filter((digest) => digest.date === date));
+  });
 }
 
 function lapsOf(digests: readonly SessionDigest[]): number {

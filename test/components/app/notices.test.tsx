@@ -42,19 +42,24 @@ function go(hash: string) {
   });
 }
 
-it("what was done is not said any more in another place, unless it can be undone; what went wrong is", async () => {
-  await renderAt("#/targets", page);
+it("what was done is not said any more in another place, but for what the way there has done; what went wrong is", async () => {
+  const { user } = await renderAt("#/targets", page);
   await screen.findByRole("heading");
   await say("fault");
   await say("done", undefined, []);
+  await user.keyboard("{Tab}");
   go("#/targets/01890000-0000-7000-8000-000000000000");
   expect(screen.getAllByText("It is done.", { selector: "p" })).toHaveLength(1);
   go("#/rig");
   await waitFor(() => expect(screen.queryByText("It is done.", { selector: "p" })).toBeNull());
   expect(screen.getByText("It is fault.", { selector: "p" })).toBeVisible();
+  await user.keyboard("{Tab}");
   await say("done");
   go("#/targets");
   expect(screen.getByText("It is done.", { selector: "p" })).toBeVisible();
+  await user.keyboard("{Tab}");
+  go("#/rig");
+  await waitFor(() => expect(screen.queryByText("It is done.", { selector: "p" })).toBeNull());
 });
 
 it("what was done is not said any more once a form is being filled in; the entry line is no form", async () => {

@@ -53,7 +53,9 @@ describe("DistributionChart", () => {
       />,
     );
     // Two of the three laps before lie in one bin.
-    expect(drawnWords(container)).toEqual(expect.arrayContaining(["share of laps", "longest: 67 %"]));
+    expect(drawnWords(container)).toEqual(
+      expect.arrayContaining(["share of laps", "the longest bar is 67 % of the laps"]),
+    );
   });
 
   it("says how many laps lie beyond what is drawn", () => {
@@ -88,7 +90,7 @@ describe("IndividualsChart", () => {
     expect(drawnWords(container).join(" ")).toContain("lap 5");
     await userEvent.tab();
     await userEvent.keyboard("{End}");
-    expect(said()).toBe("Pace laps. pace lap 5, run 2: 1:26.000, pointed at: outside the limits");
+    expect(said()).toBe("Pace laps. pace lap 5, run 2: 1:26.000, worth a second look: outside the limits");
     expect((await rowsOfTable()).at(-1)).toEqual(["5", "2", "1:26.000", "outside the limits"]);
   });
 
@@ -124,7 +126,7 @@ describe("RangeRowsChart", () => {
     draw();
     await userEvent.tab();
     await userEvent.keyboard("{Home}");
-    expect(said()).toBe("Figures. clean, now: 86 %, 9 in 10 sure 80 % to 91 %");
+    expect(said()).toBe("Figures. clean, now: 86 %, very likely 80 % to 91 %");
     expect(await rowsOfTable()).toEqual([
       ["clean, now", "86 %", "80 %", "91 %"],
       ["clean, before", "60 %", "50 %", "70 %"],

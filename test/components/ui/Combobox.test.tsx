@@ -36,10 +36,12 @@ function setUp() {
 }
 
 describe("Combobox", () => {
-  it("opens with Down, walks, and takes with Enter", async () => {
+  it("opens with the focus, is walked by the arrows, and takes with Enter", async () => {
     const { field, user, onPick } = setUp();
-    await user.tab();
     expect(screen.queryByRole("listbox")).not.toBeInTheDocument();
+    await user.tab();
+    expect(screen.getAllByRole("option")).toHaveLength(3);
+    expect(screen.queryByRole("option", { selected: true })).not.toBeInTheDocument();
     await user.keyboard("{ArrowDown}");
     expect(field).toHaveAttribute("aria-expanded", "true");
     const first = screen.getByRole("option", { name: "Varnholt Ring" });
@@ -59,6 +61,22 @@ describe("Combobox", () => {
     expect(screen.getByRole("option", { name: "Café Bend" })).toHaveAttribute("aria-selected", "true");
     await user.keyboard("{ArrowDown}");
     expect(screen.getByRole("option", { name: "Varnholt Ring" })).toHaveAttribute("aria-selected", "true");
+  });
+
+  it("shows all there is while a name stands there untouched, and the next name takes its place", async () => {
+    const { field, user } = setUp();
+    await user.type(field, "varn");
+    expect(screen.getAllByRole("option").map(({ textContent }) => textContent)).toEqual([
+      "Varnholt Ring",
+      'Make new track "varn"',
+    ]);
+    await user.keyboard("{ArrowDown}{Enter}");
+    await user.tab();
+    expect(screen.queryByRole("listbox")).not.toBeInTheDocument();
+    await user.click(field);
+    expect(screen.getAllByRole("option")).toHaveLength(3);
+    await user.keyboard("tess");
+    expect(field).toHaveValue("tess");
   });
 
   it("takes nothing by itself: Enter without walking is left to the form", async () => {

@@ -82,7 +82,7 @@ describe("consistencyTable", () => {
       ["2026-10-14", 24, "", "", "", "present"],
     ]);
     expect(sayConsistency(known)).toBe(
-      "Wednesday 14 October: scatter 0.41 %, 9 in 10 sure 0.30 to 0.63 %, 24 pace laps",
+      "Wednesday 14 October: scatter 0.41 %, very likely 0.30 to 0.63 %, 24 pace laps",
     );
   });
 });

@@ -29,7 +29,7 @@ test("the step leaves out what practice brought at the same time", () => {
   const { from: on, effectMs } = truth.settings.gain;
   const steps = stepsAt(on);
   const line = steps.find(({ comboId }) => comboId === truth.combos.ringHatch.comboId);
-  if (!line?.step.known) throw new Error("no step");
+  if (!line?.step.known || !line.before || !line.after) throw new Error("no step");
   const plain = line.after.usual.ms - line.before.usual.ms;
   expect(plain).toBeLessThan(2 * effectMs.ringHatch);
   expect(Math.abs(line.step.value.estimate - effectMs.ringHatch)).toBeLessThan(

@@ -88,7 +88,9 @@ describe("seconds and shares", () => {
     expect(formatSeconds(312)).toBe("0.312 s");
     expect(formatSeconds(-1011, 2)).toBe("−1.01 s");
     expect(formatSeconds(-4, 2)).toBe("0.00 s");
-    expect(formatSeconds(83_456, 1)).toBe("83.5 s");
+    expect(formatSeconds(59_949, 1)).toBe("59.9 s");
+    expect(formatSeconds(59_950, 1)).toBe("1:00.0");
+    expect(formatSeconds(-186_815)).toBe("−3:06.815");
   });
 
   it("of a shown pair is what the pair shows", () => {

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type EntryReading, parseEntry, parsePaste, readTime } from "#entry";
+import { type EntryReading, parseEntry, parsePaste, readTime, withChoice } from "#entry";
 import { aContext } from "./aContext.ts";
 
 const valid = [
@@ -101,9 +101,10 @@ describe("any text at all", () => {
     fc.assert(
       fc.property(line, fc.constantFrom(...contexts, unsure), (text, context) => {
         const reading = parseEntry(text, context);
-        const { at = 0, length = 0, choices = [] } = reading.ok ? {} : reading.problem;
+        if (reading.ok) return;
+        const { choices = [] } = reading.problem;
         const times = choices.map((choice) => {
-          const chosen = parseEntry(text.slice(0, at) + choice + text.slice(at + length), context);
+          const chosen = parseEntry(withChoice(text, reading.problem, choice), context);
           return chosen.ok ? chosen.lap.ms : undefined;
         });
         expect(times).not.toContain(undefined);

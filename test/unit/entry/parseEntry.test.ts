@@ -1,4 +1,6 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { remarkKinds } from "#domain";
 import { type EntryContext, nothingTyped, parseEntry, questionOf } from "#entry";
 import { aContext } from "./aContext.ts";
 
@@ -94,6 +96,34 @@ describe("remarks and notes", () => {
     // With the tens of seconds where the remark wants them.
     const lap = lapOf(text.replace(/^4300/, "24300"));
     expect(lap.remarks).toEqual([corner === undefined ? { kind } : { kind, corner }]);
+  });
+
+  it("reads remarks the same as letters, with @ or without, and as words", () => {
+    const remark = fc.record({
+      about: fc.constantFrom(...remarkKinds),
+      corner: fc.option(fc.integer({ min: 1, max: 12 }), { nil: undefined }),
+      how: fc.constantFrom("letter", "word", "first word"),
+      sign: fc.constantFrom("@", ""),
+    });
+    const several = fc.uniqueArray(remark, {
+      minLength: 1,
+      maxLength: 4,
+      selector: ({ about, corner }) => `${about.kind} ${corner}`,
+    });
+    fc.assert(
+      fc.property(several, fc.boolean(), (all, isUpper) => {
+        const written = all.map(({ about, corner, how, sign }) => {
+          const word =
+            how === "letter" ? about.letter : how === "word" ? about.word : about.word.split(" ")[0];
+          return corner === undefined ? word : `${word}${sign}${corner}`;
+        });
+        const line = `1:44.912 ${written.join(" ")}`;
+        expect(lapOf(isUpper ? line.toUpperCase() : line).remarks).toEqual(
+          all.map(({ about: { kind }, corner }) => (corner === undefined ? { kind } : { kind, corner })),
+        );
+      }),
+      { seed: 34, numRuns: 2_000 },
+    );
   });
 
   it("takes letters and words together, each with its corner", () => {

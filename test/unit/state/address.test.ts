@@ -32,6 +32,12 @@ const address = fc.oneof(
   withId("log", "sessionId"),
   fc.record({ place: fc.constant("log"), sessionId: id, lapId: id }),
   fc.constant({ place: "review", part: "across" }),
+  fc.record({
+    place: fc.constant("review"),
+    part: fc.constant("compare"),
+    kind: fc.constantFrom("run", "session"),
+    ids: fc.tuple(id, id),
+  }),
   search.map((terms) => ({ place: "review", part: "search", terms })),
   fc
     .option(date.map(weekName))
@@ -39,8 +45,15 @@ const address = fc.oneof(
   fc.tuple(withId("review", "comboId"), period).map(([base, chosen]) => ({ ...base, period: chosen })),
   withId("targets", "comboId"),
   withId("rig", "rigId"),
+  fc
+    .record(
+      { field: fc.constantFrom("wheel.gainPercent", "view.degrees"), sessionId: id },
+      { requiredKeys: [] },
+    )
+    .map((change) => ({ place: "rig", change })),
   withId("corners", "comboId"),
   withId("data", "sendId"),
+  fc.constantFrom("aside", "backup", "preferences", "restore").map((part) => ({ place: "data", part })),
 ) as fc.Arbitrary<Address>;
 
 test("an address printed and read again is the same address", () => {
@@ -55,8 +68,15 @@ test("an address nobody understands leads to Log, and never throws", () => {
   expect(parseAddress("")).toEqual({ place: "log" });
   expect(parseAddress("#/nowhere/at-all?x=1")).toEqual({ place: "log" });
   expect(parseAddress("#/log/")).toEqual({ place: "log" });
+  expect(parseAddress("#/data?part=nowhere")).toEqual({ place: "data" });
   expect(parseAddress("#/log/0192-cut-short")).toEqual({ place: "log", sessionId: "0192-cut-short" });
+  expect(parseAddress("#/rig?field=<script>&session=x")).toEqual({ place: "rig", change: {} });
   expect(parseAddress("#/review/not-an-id?period=9w")).toEqual({ place: "review", period: { kind: "12w" } });
+  expect(parseAddress("#/review/compare?runs=cut,short")).toEqual({
+    place: "review",
+    part: "compare",
+    kind: "run",
+  });
   expect(parseAddress("#/review/statement?week=2025-W53")).toEqual({ place: "review", part: "statement" });
   expect(parseAddress("#/review/search?remark=crash&from=yesterday&shortest=-3&words=")).toEqual({
     place: "review",

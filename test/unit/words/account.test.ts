@@ -30,26 +30,50 @@ function anAccount(lines: Partial<TimeAccount>): {
 
 describe("the time account's title", () => {
   it.each<[Partial<TimeAccount>, string]>([
-    [{ repeatability: 560, pace: 300, mistakes: 150 }, "Mostly repeatability: 0.56 of 1.01 s a lap"],
-    [{ repeatability: 560, pace: 480, mistakes: 400 }, "Largest part: repeatability, 0.56 of 1.44 s a lap"],
-    [{ repeatability: 560, pace: -300, mistakes: 150 }, "Mostly repeatability: 0.56 s a lap, 0.41 s in all"],
-    [{ others: 900, repeatability: 100 }, "Mostly others on track: 0.90 of 1.00 s a lap"],
-    [{ pace: -400, repeatability: 280 }, "Mean lap 0.12 s under the times it is measured against"],
-    [{}, "Mean lap at the times it is measured against"],
+    [{ repeatability: 560, pace: 300, mistakes: 150 }, "Uneven laps cost most: 0.56 of 1.01 s a lap"],
+    [{ repeatability: 560, pace: 480, mistakes: 400 }, "Uneven laps cost most: 0.56 of 1.44 s a lap"],
+    [
+      { repeatability: 560, pace: -300, mistakes: 150 },
+      "Uneven laps cost 0.56 s a lap; good pace wins most of it back",
+    ],
+    [
+      { repeatability: 560, pace: -270, mistakes: 150 },
+      "Uneven laps cost 0.56 s a lap; good pace wins some of it back",
+    ],
+    [
+      { pace: 560, mistakes: -300, others: -10 },
+      "Pace costs 0.56 s a lap; laps with a mistake win most of it back",
+    ],
+    [{ mistakes: 560, others: -100 }, "Mistakes cost 0.56 s a lap; others on track win some of it back"],
+    [{ pace: 560, repeatability: 480 }, "Pace costs most: 0.56 of 1.04 s a lap"],
+    [{ others: 900, repeatability: 100 }, "Others on track cost most: 0.90 of 1.00 s a lap"],
+    [{ pace: -400, repeatability: 280 }, "Mean lap 0.12 s faster than the times it is measured against"],
+    [{}, "Mean lap the same as the times it is measured against"],
   ])("%o", (lines, title) => {
     expect(accountTitle(anAccount(lines))).toBe(title);
     expectWellFormed(title);
   });
 
   it.each([
-    ["target", "Mean lap 0.12 s under the target nearest in date"],
-    ["session", "Mean lap 0.12 s under the session's target"],
-    ["reference", "Mean lap 0.12 s under the reference lap"],
-    ["pb", "Mean lap 0.12 s under the PB before the session"],
+    ["target", "Mean lap 0.12 s faster than the target nearest in date"],
+    ["session", "Mean lap 0.12 s faster than the session's target"],
+    ["reference", "Mean lap 0.12 s faster than the reference lap"],
+    ["pb", "Mean lap 0.12 s faster than the PB before the session"],
   ] as const)("names a target only where there is one: %s", (from, title) =>
     expect(
       accountTitle({ ...anAccount({ pace: -400, repeatability: 280 }), target: { ms: 83_704, from } }),
     ).toBe(title),
+  );
+
+  it.each([
+    ["target", "Pace costs most: 1.25 of the 2.01 s to your target"],
+    ["session", "Pace costs most: 1.25 of the 2.01 s to the session's target"],
+    ["reference", "Pace costs most: 1.25 of the 2.01 s to the reference lap"],
+    ["pb", "Pace costs most: 1.25 of the 2.01 s to the PB before the session"],
+  ] as const)("says how far the %s is", (from, title) =>
+    expect(accountTitle({ ...anAccount({ pace: 1250, mistakes: 760 }), target: { ms: 83_704, from } })).toBe(
+      title,
+    ),
   );
 
   it("says how many laps are missing", () =>
@@ -66,7 +90,7 @@ describe("the time account's reading", () => {
         target: { ms: 83_704, from: "pb" },
       }),
     ).toBe(
-      "Against the PB before the session, 1:23.704, from 31 laps: the mean lap is at +0.71 s. To work on: repeatability, 0.56 s a lap. Not in it: 2 cut laps and 1 lap without a time.",
+      "Against the PB before the session, 1:23.704, from 31 laps: the mean lap, mistakes included, is at +0.71 s. To work on: uneven laps, 0.56 s a lap. Not in it: 2 cut laps and 1 lap without a time.",
     ));
 
   it("names laps that were taken back as a best", () =>
@@ -76,7 +100,7 @@ describe("the time account's reading", () => {
 
   it("of a period says that each session had its own target", () =>
     expect(accountReading(anAccount({ others: 200, sessions: 6, sessionsLeftOut: 2 }))).toBe(
-      "Each session against its own target, reference lap or PB, from 31 laps in 6 sessions: the mean lap is at +0.20 s. Nothing of yours is lost against it. Not in it: 2 sessions with too few laps or no target.",
+      "Each session against its own target, reference lap or PB, from 31 laps in 6 sessions: the mean lap, mistakes included, is at +0.20 s. Nothing of yours costs time against it. Not in it: 2 sessions with too few laps or no target.",
     ));
 
   it("has a name and a meaning for each line", () =>
@@ -103,9 +127,9 @@ describe("an account with laps confirmed as odd", () => {
 
   it("says what one lap did to it, and what to work on without that lap", () => {
     const account = drive([1_500_000, "off"]);
-    expect(accountTitle({ account })).toBe("One lap of 25:00.000 adds 141.56 s a lap to mistakes");
+    expect(accountTitle({ account })).toBe("One lap of 25:00.000 adds 2:21.56 a lap to mistakes");
     expect(accountReading({ account, target: { ms: 84_000, from: "session" } })).toBe(
-      "Against the session's target, 1:24.000, from 10 laps: the mean lap is at +141.95 s. To work on, laps confirmed as odd left aside: repeatability, 0.39 s a lap.",
+      "Against the session's target, 1:24.000, from 10 laps: the mean lap, mistakes included, is at +2:21.95. To work on, laps confirmed as odd left aside: uneven laps, 0.39 s a lap.",
     );
     expectWellFormed(accountTitle({ account }));
   });
@@ -151,11 +175,20 @@ describe("any time account", () => {
         expectWellFormed(accountReading({ account, target: { ms: targetMs, from: "session" } }));
         if (!account.known || account.value.balance <= 0) return;
         const { pace, repeatability, mistakes, others, balance } = account.value;
-        const named = Object.entries({ pace, repeatability, mistakes, "others on track": others });
+        const named = {
+          Pace: pace,
+          "Uneven laps": repeatability,
+          Mistakes: mistakes,
+          "Others on track": others,
+        };
         const largest = Math.max(pace, repeatability, mistakes, others);
-        const inTitle = named.filter(([name]) => title.includes(` ${name}`)).map(([, ms]) => ms);
-        expect(inTitle).toEqual([largest]);
-        expect(title.startsWith("Mostly")).toBe(largest * 2 > balance);
+        const inTitle = Object.entries(named).filter(([name]) => title.startsWith(name));
+        expect(inTitle.map(([, ms]) => ms)).toEqual([largest]);
+        const isHelped = Math.min(pace, repeatability, mistakes, others) < 0;
+        expect(/ (some|most) of it back$/.test(title)).toBe(isHelped);
+        const told = [...title.matchAll(/[\d.]+/g)].map(Number);
+        for (const [index, ms] of (isHelped ? [largest] : [largest, balance]).entries())
+          expect(Math.abs((told[index] ?? 0) * 1000 - ms)).toBeLessThanOrEqual(10);
       }),
       { seed: 2 },
     ));

@@ -132,7 +132,7 @@ describe("any run that can be written", () => {
             sayMistakes(report),
             sayAgainstRun(report.againstRunBefore),
             sayAgainstTarget(report.againstTarget),
-            sayPointedAt(report.pointedAt),
+            sayPointedAt(report.pointedAt, report.laps),
             sayCounts(report.counts),
             sayScatter(report.scatter),
             accountTitle(whole),

@@ -57,13 +57,13 @@ function next(
 describe("the next run", () => {
   it("works on the largest line of the account", () => {
     expect(next({}, anAccount(100, 300, 50)).reason).toBe(
-      "Repeatability costs most: 0.30 s a lap between your mean lap and your best ones.",
+      "Uneven laps cost most: 0.30 s a lap between your best laps and your mean one.",
     );
     expect(next({}, anAccount(100, 50, 300)).reason).toBe(
       "Mistakes cost most: 0.30 s a lap, laps without a time not counted.",
     );
     expect(next({}, anAccount(300, 50, 100)).reason).toBe(
-      "Pace costs most: your best laps are 0.30 s a lap off the target.",
+      "Pace costs most: your best laps are 0.30 s a lap slower than the target.",
     );
   });
 
@@ -77,7 +77,7 @@ describe("the next run", () => {
     expect(suggested.suggestion).toBe(
       "8 laps with corner 5 in mind: brake earlier there and keep the rest as it is.",
     );
-    expect(suggested.reason).toBe("Corner 5 stands in 2 remarks of mistakes.");
+    expect(suggested.reason).toBe("2 of this run's mistakes were at corner 5.");
     expect(next({ mistakes: 2 }, anAccount(100, 300, 50), [5, 7]).suggestion).not.toContain("corner");
   });
 
@@ -101,6 +101,16 @@ describe("the next run", () => {
       expect(after("wet", laps)).toBe("The same again while the surface stays as it is.");
     }
     expect(after("partly written", 8)).toBe("A pace run of 8 laps.");
+    const why = (run: NotCompared) =>
+      next({ isPace: false, againstRunBefore: unknown({ because: "not compared", run }) }).reason;
+    expect(why("warmUp")).toBe("Warm-up laps are not compared; a pace run will show the effect.");
+    expect(why("easy")).toBe(
+      "Laps at easy or learning effort are not compared; a pace run will show the effect.",
+    );
+    expect(why("wet")).toBe("Damp and wet laps are compared only with each other.");
+    expect(next({ isPace: false }).reason).toBe(
+      "These laps are not compared; a pace run will show the effect.",
+    );
     expect(after("partly written", 2)).toBe("The same again, 8 laps in a row.");
   });
 

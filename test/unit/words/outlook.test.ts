@@ -88,8 +88,14 @@ describe("the level in words", () => {
 describe("the app's forecast record", () => {
   it("stands against always saying the usual share", () =>
     expect(sayForecastRecord({ forecasts: 12, score: 0.181, baseScore: 0.24 })).toBe(
-      "12 forecasts so far: error 0.18, always saying the usual share 0.24. Lower is better, 0 is perfect.",
+      "Better than always saying the usual share, in 12 forecasts so far: error 0.18 against 0.24. Lower is better, 0 is perfect.",
     ));
+
+  it("is called worse where it is, and no better where both are the same", () => {
+    const record = (score: number) => sayForecastRecord({ forecasts: 5, score, baseScore: 0.2 });
+    expect(record(0.25)).toMatch(/^Worse than always/);
+    expect(record(0.2)).toMatch(/^No better than always/);
+  });
 
   it("needs five", () =>
     expect(sayForecastRecord({ forecasts: 3, score: 0.1, baseScore: 0.2 })).toBe(

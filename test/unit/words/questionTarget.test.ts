@@ -35,20 +35,20 @@ describe("a target is questioned", () => {
 
   it("when it is further under the PB than the sessions' bests lie apart", () =>
     expect(question({ kind: "best", value: 80_004 }, combo)).toEqual([
-      "1:20.004 is 3.70 s under your PB, and your sessions' bests lie within 1.20 s of each other: is it meant?",
+      "1:20.004 is 3.70 s faster than your PB, and your sessions' bests lie within 1.20 s of each other: is it meant?",
     ]));
 
   it("not within a hundredth of the PB, however close together the sessions' bests lie", () => {
     const even = { ...combo, sessionBests: { low: 83_704, high: 83_804 } };
     expect(question({ kind: "best", value: 82_900 }, even)).toEqual([]);
     expect(question({ kind: "best", value: 82_800 }, even)).toEqual([
-      "1:22.800 is 0.90 s under your PB, and your sessions' bests lie within 0.10 s of each other: is it meant?",
+      "1:22.800 is 0.90 s faster than your PB, and your sessions' bests lie within 0.10 s of each other: is it meant?",
     ]);
   });
 
   it("when it is more than a twentieth under the figure now and no range is known", () => {
     expect(question({ kind: "best", value: 79_000 }, { today, now: 83_704 })).toEqual([
-      "1:19.000 is 4.70 s under your PB: is it meant?",
+      "1:19.000 is 4.70 s faster than your PB: is it meant?",
     ]);
     expect(question({ kind: "scatter", value: 100 }, { today, now: 300 })).toEqual([
       "That is under half of your scatter of ± 0.30 s: is it meant?",
@@ -74,7 +74,7 @@ describe("a target is questioned", () => {
     const known = { ...combo, hardest: 82_400, isByYear: false };
     expect(question({ kind: "best", value: 82_400 }, known)).toEqual([]);
     expect(question({ kind: "best", value: 80_004 }, known)).toEqual([
-      "1:20.004 is 3.70 s under your PB, and your sessions' bests lie within 1.20 s of each other: is it meant?",
+      "1:20.004 is 3.70 s faster than your PB, and your sessions' bests lie within 1.20 s of each other: is it meant?",
     ]);
   });
 

@@ -24,19 +24,19 @@ const causes: {
   "no figure yet": [{}, "no figure yet to compare with the target"],
   "no figure at the setting": [{}, "no figure was known on the day the target was set"],
   "reached at the setting": [{}, "the target was reached on the day it was set"],
-  "already reached": [{}, "a lap of this page has come there already, so no chance is given"],
+  "already reached": [{}, "you have driven that time already, so no chance is given"],
   "change too long ago": [{}, "the change lies before the sessions that are looked at"],
   "more than a year away": [{}, "no forecast looks further than a year"],
   "nothing driven lately": [{}, "nothing was driven in the last six weeks, so nothing is forecast"],
   "no two laps in a row": [{}, "needs two pace laps of one run in a row, has none"],
-  "not compared": [{ run: "wet" }, "damp and wet laps compare only with each other"],
+  "not compared": [{ run: "wet" }, "damp and wet laps are compared only with each other"],
   "no pace run before": [{}, "no pace run before it in this session"],
   "both runs the same": [{}, "all laps of both runs are the same"],
   "the most driven": [{}, "the most driven"],
   "all at one time": [{}, "needs sessions at different times"],
-  "no usual lap on both sides": [{}, "no usual lap of the same page on both sides of it"],
-  "sessions that do not differ": [{}, "sessions that do not differ give no measure"],
-  "pairs that do not differ": [{}, "needs pairs in both orders that differ"],
+  "no usual lap on both sides": [{}, "no usual lap before and after it that can be compared"],
+  "sessions that do not differ": [{}, "all sessions are the same, so there is nothing to measure by"],
+  "pairs that do not differ": [{}, "needs pairs in both orders, and laps that differ"],
   "all values equal": [{}, "all values are equal: there is no curve"],
   "along a step": [{}, "the points lie along a step: they show no power curve"],
   "along a line or a step": [{}, "the points lie along a line or a step: they show no curve"],
@@ -100,11 +100,11 @@ const things: Readonly<Record<Countable, string>> = {
   session: "sessions",
   "session of each kind": "sessions of each kind",
   "session to come": "sessions to come",
-  "step of neighbouring sessions": "steps of neighbouring sessions",
+  "step of neighbouring sessions": "pairs of sessions in a row",
   "combo with this figure": "combos with this figure",
   "pace run": "pace runs",
   "pair of runs": "pairs of runs",
-  "pair of neighbouring runs": "pairs of neighbouring runs",
+  "pair of neighbouring runs": "pairs of runs in a row",
   "different place": "different places",
   "forecast that came due": "forecasts that came due",
 };
@@ -124,15 +124,20 @@ describe("every cause has a sentence", () => {
 describe("everything there can be too few of", () => {
   it.each(Object.entries(things) as [Countable, string][])("%s", (of, many) => {
     expect(sayReason({ needs: 2, of, has: 0 })).toBe(`needs 2 ${many}, has 0`);
-    expect(sayReason({ needs: 1, of, has: 0 })).toBe(`needs 1 ${of}, has 0`);
+    const one = many.replace(
+      /^(\w+(?: (?:clean|pace))? ?)?(lap|sector|session|pair|combo|place|forecast|run)s\b/,
+      "$1$2",
+    );
+    expect(sayReason({ needs: 1, of, has: 0 })).toBe(`needs 1 ${one}, has 0`);
     expect(sayTooFew({ needs: 2, of, has: 1 })).toBe(`Not enough ${many} yet: 1 of 2`);
-    expect(sayTooFew({ needs: 1, of, has: 0 })).toBe(`No ${of} yet`);
+    expect(sayTooFew({ needs: 1, of, has: 0 })).toBe(`No ${one} yet`);
   });
 });
 
 describe("a shortage", () => {
   it("says what each must hold, so that sessions there are but that lack laps are not denied", () => {
-    expect(sayReason(twoSessions)).toBe("needs 2 sessions with 5 pace laps each, has 0");
+    expect(sayReason(twoSessions)).toBe("needs 2 sessions with 5 pace laps each");
+    expect(sayReason({ ...twoSessions, has: 1 })).toBe("needs 2 sessions with 5 pace laps each, has 1");
     expect(sayTooFew(twoSessions)).toBe("Not enough sessions with 5 pace laps each yet: 0 of 2");
   });
 
@@ -145,7 +150,7 @@ describe("a shortage", () => {
     ],
     [
       { ...twoSessions, where: "after the change" },
-      "needs 2 sessions with 5 pace laps each, has 0 after the change",
+      "needs 2 sessions with 5 pace laps each after the change",
     ],
     [
       { needs: 5, of: "exact pace lap", has: 4, rough: 2 },

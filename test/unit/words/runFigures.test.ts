@@ -28,23 +28,23 @@ describe("the three numbers of a run", () => {
       preferences: choices,
     });
     expect(told(sayRunFigures(report))).toEqual([
-      "best 1:24.2 (at least 0.3 s under PB)",
+      "best 1:24.2 (at least 0.3 s faster than PB)",
       "usual 1:25.0 (as you gave it)",
       "scatter — (no laps written down)",
     ]);
-    expect(sayRun(report)).toBe("About 1:24.2 is a new PB, at least 0.3 s under the old one.");
+    expect(sayRun(report)).toBe("About 1:24.2 is a new PB, at least 0.3 s faster than the old one.");
   });
 
   it.each<[number, Omit<AgainstBest, "ms">, string]>([
     [1, { pbMs: 83_500, pbDecimals: 3, isNew: false, isLevel: false }, "about 0.2 s off PB"],
     [3, { pbMs: 83_400, pbDecimals: 1, isNew: false, isLevel: false }, "about 0.3 s off PB"],
-    [3, { pbMs: 83_700, pbDecimals: 3, isNew: false, isLevel: true }, "level with PB"],
+    [3, { pbMs: 83_700, pbDecimals: 3, isNew: false, isLevel: true }, "the same as PB"],
     [
       1,
       { pbMs: 83_750, pbDecimals: 3, isNew: false, isLevel: true },
-      "level with PB, as far as its digits tell",
+      "the same as PB, as far as its digits tell",
     ],
-    [3, { pbMs: 83_750, pbDecimals: 2, isNew: true, isLevel: false }, "at least 0.05 s under PB"],
+    [3, { pbMs: 83_750, pbDecimals: 2, isNew: true, isLevel: false }, "at least 0.05 s faster than PB"],
   ])("say of a best of 1:23.700 with %i decimals beside %o: %s", (decimals, against, detail) => {
     const { pbMs } = against;
     const report = aReport(spread, {

@@ -62,29 +62,31 @@ describe("a run's figures", () => {
 
   it("tells a drift only where it is clear", () => {
     expect(sayTrendInRun(known({ msPerLap: 21, low: 10, high: 33, laps: 12 }))).toBe(
-      "Slower by 0.021 s a lap, very likely at least 0.010 s",
+      "Slower by 0.021 s a lap through the run, very likely at least 0.010 s",
     );
     expect(sayTrendInRun(known({ msPerLap: 4.5, low: -12.25, high: 20.5, laps: 8 }))).toBe(
-      "No clear drift in 8 laps: between 0.013 s faster and 0.021 s slower a lap",
+      "Not clearly faster or slower through the run: between 0.013 s faster and 0.021 s slower a lap, in 8 laps",
     );
-    expect(sayTrendInRun(known({ msPerLap: 0, low: 0, high: 0, laps: 8 }))).toBe("No drift in 8 laps");
+    expect(sayTrendInRun(known({ msPerLap: 0, low: 0, high: 0, laps: 8 }))).toBe(
+      "The same pace through the run, in 8 laps",
+    );
     expect(sayTrendInRun(unknown({ needs: 6, of: "pace lap", has: 1 }))).toBe(
-      "Drift through the run: not enough pace laps yet: 1 of 6",
+      "Faster or slower through the run: not enough pace laps yet: 1 of 6",
     );
   });
 
   it("tells the change from the run before with what is ruled out", () => {
     const change = { n: 1, ms: 90, low: -100, high: 300, confidence: 0.9, isClear: false };
     expect(sayAgainstRun(known(change))).toBe(
-      "No clear change from run 1: between 0.10 s faster and 0.30 s slower",
+      "Not clearly faster or slower than run 1: between 0.10 s faster and 0.30 s slower",
     );
     expect(sayAgainstRun(known({ ...change, low: 0, high: 200 }))).toBe(
-      "No clear change from run 1: up to 0.20 s slower",
+      "Not clearly faster or slower than run 1: up to 0.20 s slower",
     );
     expect(sayAgainstRun(known({ ...change, ms: -240, low: -430, high: -52, isClear: true }))).toBe(
-      "Faster than run 1 by 0.24 s, very likely at least 0.05 s",
+      "These laps were faster than run 1 by 0.24 s: between 0.05 and 0.43 s faster",
     );
-    expect(sayAgainstRun(known({ ...change, ms: 0, low: 0, high: 0 }))).toBe("No difference from run 1");
+    expect(sayAgainstRun(known({ ...change, ms: 0, low: 0, high: 0 }))).toBe("The same as run 1");
     expect(sayAgainstRun(unknown({ needs: 5, of: "pace lap", has: 2, run: 1 }))).toBe(
       "Against the run before: not enough pace laps yet: 2 of 5 in run 1",
     );
@@ -97,7 +99,7 @@ describe("a run's figures", () => {
         const ms = Math.round((low + high) / 2);
         const sentence = sayAgainstRun(known({ n: 2, ms, low, high, confidence: 0.9, isClear: false }));
         expectWellFormed(sentence);
-        expect(sentence).toMatch(/^No clear change from run 2: /);
+        expect(sentence).toMatch(/^Not clearly faster or slower than run 2: /);
         expect(sentence).not.toMatch(/very likely/);
         const numbers = [...sentence.matchAll(/([\d.]+) s/g)].map((found) =>
           Math.round(Number(found[1]) * 1000),
@@ -135,15 +137,21 @@ describe("a run's figures", () => {
   });
 
   it("points at laps and says how often chance does", () => {
-    expect(sayPointedAt([])).toBe("");
-    expect(sayPointedAt([{ lapId: "a", number: 7, reasons: ["far out", "outside the limits"] }])).toBe(
-      "Worth a second look: lap 7 (far out, outside the limits). One run in four has one by chance.",
+    expect(sayPointedAt([], 20)).toBe("");
+    const one = { lapId: "a", number: 7, reasons: ["far out", "outside the limits"] } as const;
+    expect(sayPointedAt([one], 20)).toBe(
+      "Worth a second look: lap 7 (far out, outside the limits). By chance alone 6 of 20 runs this long have one.",
     );
+    expect(sayPointedAt([one], 8)).toMatch(/ 3 of 20 runs this long have one\.$/);
+    expect(sayPointedAt([one], 300)).toMatch(/ more than 19 of 20 runs this long have one\.$/);
     expect(
-      sayPointedAt([
-        { lapId: "a", number: 8, reasons: ["eight in a row on one side"] },
-        { lapId: "b", number: 9, reasons: ["far out"] },
-      ]),
+      sayPointedAt(
+        [
+          { lapId: "a", number: 8, reasons: ["eight in a row on one side"] },
+          { lapId: "b", number: 9, reasons: ["far out"] },
+        ],
+        20,
+      ),
     ).toContain("lap 8 (at the end of eight on one side of the mean) and lap 9 (far out)");
   });
 });

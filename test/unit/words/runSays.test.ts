@@ -10,7 +10,7 @@ const said = (finding: RunFinding, fields = {}) => sayRun(aReport(finding, field
 
 describe("what a run says", () => {
   it.each<[RunFinding, string]>([
-    [{ kind: "guest" }, "Someone else drove: this run enters no figure of yours."],
+    [{ kind: "guest" }, "Someone else drove: this run counts in no figure of yours."],
     [{ kind: "no times", driven: 0 }, "No laps yet."],
     [{ kind: "no times", driven: 1 }, "No clean lap with a time in 1 lap."],
     [{ kind: "first best", ms: 83_704, decimals: 3, first: undefined }, "1:23.704 is your first PB here."],
@@ -20,25 +20,25 @@ describe("what a run says", () => {
     ],
     [
       { kind: "first best", ms: 85_740, decimals: 3, first: { ms: 85_812, decimals: 3 } },
-      "1:25.740 is your PB here, 0.072 s under the first, 1:25.812.",
+      "1:25.740 is your PB here, 0.072 s faster than the first, 1:25.812.",
     ],
     [
       { kind: "new best", ms: 83_704, decimals: 3, pbMs: 84_017, pbDecimals: 3 },
-      "1:23.704 is a new PB, 0.313 s under the old one.",
+      "1:23.704 is a new PB, 0.313 s faster than the old one.",
     ],
     [
       { kind: "new best", ms: 83_700, decimals: 1, pbMs: 84_013, pbDecimals: 3 },
-      "About 1:23.7 is a new PB, at least 0.2 s under the old one.",
+      "About 1:23.7 is a new PB, at least 0.2 s faster than the old one.",
     ],
     [
       { kind: "new best", ms: 83_650, decimals: 3, pbMs: 83_700, pbDecimals: 1 },
-      "1:23.650 is a new PB, just under the old one.",
+      "1:23.650 is a new PB, just faster than the old one.",
     ],
     [
       { kind: "level with best", ms: 83_400, decimals: 1, pbMs: 83_456 },
-      "About 1:23.4 is level with your PB, as far as its digits tell.",
+      "About 1:23.4 is the same as your PB, as far as its digits tell.",
     ],
-    [{ kind: "level with best", ms: 83_456, decimals: 3, pbMs: 83_456 }, "1:23.456 is level with your PB."],
+    [{ kind: "level with best", ms: 83_456, decimals: 3, pbMs: 83_456 }, "1:23.456 is the same as your PB."],
     [
       { kind: "mistakes", mistakes: 6, driven: 8 },
       "6 of 8 laps had a mistake: make the next run slower and clean.",
@@ -57,11 +57,11 @@ describe("what a run says", () => {
     ],
     [
       { kind: "against run before", n: 1, ms: -240, low: -430, high: -52 },
-      "Faster than run 1 by 0.24 s, very likely at least 0.05 s.",
+      "These laps were faster than run 1 by 0.24 s.",
     ],
     [
       { kind: "against run before", n: 3, ms: 8, low: 3, high: 20 },
-      "Slower than run 3 by 0.01 s, just clear of chance.",
+      "These laps were slower than run 3 by 0.01 s.",
     ],
     [
       { kind: "drift", msPerLap: 21, low: 10, high: 33, laps: 12 },
@@ -69,17 +69,14 @@ describe("what a run says", () => {
     ],
     [
       { kind: "spread", scatterMs: 312, percent: 0.371, laps: 12 },
-      "± 0.31 s · 0.37 % from lap to lap, in 12 laps.",
+      "Laps differ by about 0.31 s, in 12 laps.",
     ],
     [{ kind: "few", laps: 3, bestMs: 84_100, decimals: 3 }, "Best 1:24.100. Two more laps for a verdict."],
     [
       { kind: "few", laps: 1, bestMs: 84_100, decimals: 2 },
       "Best about 1:24.10. Four more laps for a verdict.",
     ],
-    [
-      { kind: "few", laps: 0, bestMs: 84_100, decimals: 3 },
-      "Best 1:24.100; with no laps written down there is no more to say.",
-    ],
+    [{ kind: "few", laps: 0, bestMs: 84_100, decimals: 3 }, "Best 1:24.100; write laps down to see more."],
   ])("%o", (finding, sentence) => {
     expect(said(finding)).toBe(sentence);
     expectWellFormed(sentence);
@@ -91,7 +88,15 @@ describe("what a run says", () => {
         { kind: "spread", scatterMs: 312, percent: 0.371, laps: 12 },
         { againstRunBefore: known({ n: 2, ms: 10, low: -90, high: 120, confidence: 0.9, isClear: false }) },
       ),
-    ).toBe("No clear change from run 2; ± 0.31 s · 0.37 % from lap to lap, in 12 laps."));
+    ).toBe("Not clearly faster or slower than run 2; laps differ by about 0.31 s, in 12 laps."));
+
+  it("calls runs whose laps do not differ the same", () =>
+    expect(
+      said(
+        { kind: "spread", scatterMs: 312, percent: 0.371, laps: 12 },
+        { againstRunBefore: known({ n: 2, ms: 0, low: 0, high: 0, confidence: 0.9, isClear: false }) },
+      ),
+    ).toBe("The same as run 2; laps differ by about 0.31 s, in 12 laps."));
 
   it("promises no verdict to a run that is compared with no other", () =>
     expect(
@@ -99,7 +104,15 @@ describe("what a run says", () => {
         { kind: "few", laps: 2, bestMs: 84_100, decimals: 3 },
         { againstRunBefore: unknown({ because: "not compared", run: "warmUp" }) },
       ),
-    ).toBe("Best 1:24.100 of 2 laps. The laps of a warm-up compare with no others."));
+    ).toBe("Best 1:24.100 of 2 laps. Warm-up laps are not compared."));
+
+  it("does not count a single lap", () =>
+    expect(
+      said(
+        { kind: "few", laps: 1, bestMs: 84_100, decimals: 3 },
+        { againstRunBefore: unknown({ because: "not compared", run: "drill" }) },
+      ),
+    ).toBe("Best 1:24.100. Laps of a drill are not compared."));
 
   it("says why there is no spread where the laps are enough and their digits are not", () =>
     expect(
@@ -125,16 +138,16 @@ describe("a change from the run before", () => {
       }),
     );
 
-  it("has the sign of its figures and never claims more than the interval holds", () =>
+  it("has the sign of its figures, tells their size, and claims no certainty from laps alone", () =>
     fc.assert(
       fc.property(changes, fc.integer({ min: 1, max: 20 }), (change, n) => {
         const sentence = said({ kind: "against run before", n, ...change });
         expectWellFormed(sentence);
-        expect(sentence.startsWith(change.high < 0 ? "Faster" : "Slower")).toBe(true);
-        const least = /very likely at least ([\d.]+) s/.exec(sentence)?.[1];
-        const near = Math.min(Math.abs(change.low), Math.abs(change.high));
-        if (least === undefined) expect(near).toBeLessThan(10);
-        else expect(Math.round(Number(least) * 1000)).toBeLessThanOrEqual(near);
+        const way = change.high < 0 ? "faster" : "slower";
+        expect(sentence.startsWith(`These laps were ${way} than run ${n} by `)).toBe(true);
+        expect(sentence).not.toMatch(/likely|chance/);
+        const size = Number(/by (?:less than )?([\d.]+) s\.$/.exec(sentence)?.[1]) * 1000;
+        expect(Math.abs(size - Math.abs(change.ms))).toBeLessThanOrEqual(10);
       }),
       { seed: 7 },
     ));
@@ -153,8 +166,8 @@ describe("a new PB", () => {
           const pbMs = ms + margin + unit - 1;
           const sentence = said({ kind: "new best", ms, decimals, pbMs, pbDecimals: 3 });
           expectWellFormed(sentence);
-          const under = /([\d.]+) s under/.exec(sentence)?.[1];
-          expect(Math.round(Number(under ?? 0) * 1000)).toBe(Math.floor(margin / unit) * unit);
+          const gain = /([\d.]+) s faster/.exec(sentence)?.[1];
+          expect(Math.round(Number(gain ?? 0) * 1000)).toBe(Math.floor(margin / unit) * unit);
         },
       ),
       { seed: 7 },

@@ -63,7 +63,7 @@ describe("the personal best", () => {
   it("is told with its day and the first one", () => {
     const bests = [step(84_908, "2026-08-03"), step(83_704, "2026-10-14")];
     expect(personalBestTitle(bests)).toBe(
-      "PB 1:23.704 since Wed 14 Oct 2026, 1.204 s under the first one, of Mon 3 Aug 2026",
+      "PB 1:23.704 since Wed 14 Oct 2026, 1.204 s faster than the first one, of Mon 3 Aug 2026",
     );
     expect(personalBestReading(bests)).toBe(
       "2 steps since Mon 3 Aug 2026. More laps alone make a best lap faster: the best of ten compares sessions fairly.",
@@ -72,7 +72,7 @@ describe("the personal best", () => {
 
   it("is about as much where digits are not known", () => {
     expect(personalBestTitle([step(84_900, "2026-08-03", 1), step(83_704, "2026-10-14")])).toContain(
-      ", about 1.2 s under the first one, of Mon 3 Aug 2026",
+      ", about 1.2 s faster than the first one, of Mon 3 Aug 2026",
     );
     expect(personalBestTitle([step(84_900, "2026-08-03", 1)])).toBe("PB about 1:24.9 since Mon 3 Aug 2026");
     expect(personalBestTitle([])).toBe("No PB yet");

@@ -91,7 +91,7 @@ describe("the rest of a target's outlook", () => {
       "From 22 sessions, and 6 more by then: 1.8 a week of 21 timed laps, as in the last six weeks.",
     );
     expect(sayTargetRests({ ...rests, byDate: undefined, sessions: 3, isMostlyAssumption: true })).toBe(
-      "Mostly assumption: fewer than 4 sessions. From 3 sessions, and 1.8 more a week of 21 timed laps, as in the last six weeks.",
+      "Little more than a guess: fewer than 4 sessions. From 3 sessions, and 1.8 more a week of 21 timed laps, as in the last six weeks.",
     );
   });
 

@@ -57,7 +57,7 @@ describe("progress", () => {
   it("calls no usual lap reached that stands open, however far the level lies beyond it", () => {
     const progress = targetProgress(84_000, 83_950, 85_000);
     expect(sayProgress({ target: { kind: "median" }, standing: open, progress })).toBe(
-      "0.05 s beyond it, not very likely yet",
+      "Your level is 0.05 s faster, not very likely yet",
     );
     expect(sayProgress({ target: { kind: "median" }, standing: reached, progress })).toBe(
       "Reached, with 0.05 s to spare",

@@ -54,7 +54,7 @@ describe("the week in words", () => {
       [5, about(85_500)],
     ] as const;
     expect(weekFinding(state(two))).toMatchObject({
-      title: "PB down by 0.500 s to 1:25.300",
+      title: "PB 0.500 s faster: 1:25.300",
       reading: expect.stringMatching(
         /not the usual\. Not enough sessions with 5 pace laps each yet: 2 of 4\.$/,
       ),
@@ -64,7 +64,7 @@ describe("the week in words", () => {
     );
   });
 
-  it("a PB known to tenths comes down by about so much", () => {
+  it("a PB known to tenths is faster by about so much", () => {
     const tenths = about(85_500).map((ms) => ({ ms, decimals: 1 }));
     expect(
       weekFinding(
@@ -73,7 +73,7 @@ describe("the week in words", () => {
           [5, tenths],
         ]),
       )?.title,
-    ).toBe("PB down by about 0.5 s to about 1:25.3");
+    ).toBe("PB about 0.5 s faster: about 1:25.3");
   });
 
   it("says what to do about the largest loss, and without an account what would make one", () => {
@@ -89,7 +89,7 @@ describe("the week in words", () => {
     const first = weekNext(state([[5, about(85_000)]]));
     expect(first?.reason).toMatch(/^The week has no time account\. /);
     const under = weekNext(state([[5, about(83_000)]], [target()]));
-    expect(under?.suggestion).toMatch(/^(8 laps all alike|Set a faster target)/);
+    expect(under?.suggestion).toMatch(/^(Drive 8 laps as equal|Set a faster target)/);
   });
 
   it("a week without a session has nothing to say", () => {

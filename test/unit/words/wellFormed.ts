@@ -1,4 +1,5 @@
 import { expect } from "vitest";
+import { notToSay } from "../../support/wordsNotSaid.ts";
 
 /** Faults that no sentence on screen may have. */
 const faults: readonly [string, RegExp][] = [
@@ -11,8 +12,11 @@ const faults: readonly [string, RegExp][] = [
   ["two stops", /\.\.|,\.|;\.|, ,/],
 ];
 
-/** Fails where a sentence is not well formed, saying how. */
+/** Fails where a sentence is not well formed, or says a word that may not appear, saying how. */
 export function expectWellFormed(sentence: string): void {
-  const found = faults.filter(([, pattern]) => pattern.test(sentence)).map(([name]) => name);
+  const found = [
+    ...faults.filter(([, pattern]) => pattern.test(sentence)).map(([name]) => name),
+    ...notToSay(sentence),
+  ];
   expect({ sentence, found }).toEqual({ sentence, found: [] });
 }

@@ -26,7 +26,13 @@ export function Choices({ choices, onChoose, onLeave }: ChoicesProps) {
   };
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset would have its own legend above the field's
-    <div role="group" aria-label="Which was it?" className={styles["choices"]} onKeyDown={onKeyDown}>
+    <div
+      role="group"
+      aria-label="Which was it?"
+      className={styles["choices"]}
+      data-a-row
+      onKeyDown={onKeyDown}
+    >
       {choices.map((choice, place) => (
         <Button
           key={choice}

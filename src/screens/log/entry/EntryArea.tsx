@@ -3,6 +3,7 @@ import { type Id, lapsInOrder, type Run, standsApart } from "#domain";
 import type { EntryContext } from "#entry";
 import { useHeight } from "#ui/useHeight.ts";
 import { useHeadsTop } from "../laps/useHeadsTop.ts";
+import { useLastLapInSight } from "../laps/useLastLapInSight.ts";
 import { ForgottenEnd } from "../runs/ForgottenEnd.tsx";
 import type { SessionFigures } from "../session/sessionFigures.ts";
 import { useStoredWords } from "../typed/useStoredWords.ts";
@@ -38,26 +39,27 @@ export function EntryArea(props: EntryAreaProps) {
   const { sessionId, run, isLeft, context, pad, rows, shown, finding, isCovered, onEditLast } = props;
   const height = useHeight("--entry-height");
   const headsTop = useHeadsTop();
+  const laps = lapsInOrder(run);
+  const last = laps.at(-1);
+  const lastInSight = useLastLapInSight(last?.id);
   const box = useCallback<RefCallback<HTMLElement>>(
     (element) => {
-      const ends = [height(element), headsTop(element)];
+      const ends = [height(element), headsTop(element), lastInSight(element)];
       return () => {
         for (const end of ends) end?.();
       };
     },
-    [height, headsTop],
+    [height, headsTop, lastInSight],
   );
   const entry = useEntry(sessionId, run, context, isLeft);
   const said = useStoredWords(rows, entry.stored, finding);
-  const laps = lapsInOrder(run);
-  const last = laps.at(-1);
   const lapNumber = laps.length + entry.onTheWay + 1;
   return (
     <div
       className={styles["entry"]}
       ref={box}
       data-covered={isCovered}
-      data-pad={pad.isOpen ? "open" : undefined}
+      data-pad={pad.isThere ? (pad.isOpen ? "open" : "folded") : undefined}
     >
       {finding !== undefined && (
         <p className={styles["finding"]} aria-hidden="true">

@@ -28,12 +28,21 @@ export function EntryHelp({ sectors }: { readonly sectors: number | undefined })
             <dd>{word}</dd>
           </div>
         ))}
-        <dt>4912 {aboutRemark("off").letter}@5</dt>
-        <dd>a remark after the time, at corner 5; alone it is a lap without a time</dd>
+        <dt>4912 {aboutRemark("cut").letter}5</dt>
+        <dd>
+          a remark after the time, at corner 5 (c@5 and cut5 are the same); alone it is a lap without a time
+        </dd>
+        <dt>4912 {aboutRemark("spin").letter}</dt>
+        <dd>such a lap may be tens of seconds longer: the arrow down goes to the times it may have been</dd>
         <dt>/ words</dt>
-        <dd>a note behind the lap</dd>
+        <dd>a note on the lap</dd>
         <dt>Escape</dt>
-        <dd>empties the field; pressed again, it brings back what stood there</dd>
+        <dd>
+          empties the field; pressed again, it brings back what stood there. What was not stored and then
+          typed over comes back first
+        </dd>
+        <dt>digits</dt>
+        <dd>typed while no field has the focus, they come here; Data, Preferences switches that off</dd>
         <dt>↑</dt>
         <dd>in the empty field, opens the last lap for editing</dd>
       </dl>

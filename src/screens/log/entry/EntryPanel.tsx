@@ -68,7 +68,7 @@ export function EntryPanel(props: EntryPanelProps) {
   const [isWriting, setWriting] = useState(false);
   const isPadShown = pad.isOpen;
   const isTouch = useIsTouch();
-  const hand = isPadShown || (isTouch && !pad.isThere) ? "pad" : "keys";
+  const hand = pad.isThere || isTouch ? "pad" : "keys";
   const id = useId();
   const focus = () => field.current?.focus({ preventScroll: true });
   useEffect(() => field.current?.focus({ preventScroll: true }), []);
@@ -171,7 +171,7 @@ export function EntryPanel(props: EntryPanelProps) {
             />
           </div>
         )}
-        {pad.isThere && !pad.isOpen && (
+        {pad.isThere && !pad.isOpen && text === "" && (
           <Button
             size="between"
             onPointerDown={(event) => event.preventDefault()}
@@ -181,7 +181,7 @@ export function EntryPanel(props: EntryPanelProps) {
             Keys
           </Button>
         )}
-        {!pad.isThere && !entry.isStray && (
+        {!pad.isOpen && (!pad.isThere || text !== "") && !entry.isStray && (
           <Button
             variant="primary"
             size="between"
@@ -245,7 +245,9 @@ interface ReadingOfProps extends Pick<EntryPanelProps, "entry" | "context" | "is
 
 function ReadingOf({ entry, context, isApart, lapNumber, hand }: ReadingOfProps) {
   const { reading, standing } = entry;
-  if (reading === undefined) return <p className={styles["about"]}>{emptyHint(context)}</p>;
+  // The first digits of a time are no mistake yet.
+  if (reading === undefined || (standing.kind === "typing" && /^\s*\d{1,3}\s*$/.test(entry.text)))
+    return <p className={styles["about"]}>{emptyHint(context)}</p>;
   if (!reading.ok) {
     return (
       <p className={styles["problem"]} data-refused={standing.kind === "refused" || undefined}>
@@ -299,6 +301,6 @@ function emptyHint(context: EntryContext): string {
 function toBest(lap: ShownTime, { pbMs, pbDecimals }: EntryContext): string | undefined {
   if (pbMs === undefined) return undefined;
   const { ms, decimals } = differenceShown({ ms: pbMs, decimals: pbDecimals }, lap);
-  if (ms === 0) return "level with your PB";
-  return `${formatSeconds(Math.abs(ms), decimals)} ${ms > 0 ? "off" : "under"} PB`;
+  if (ms === 0) return "the same as your PB";
+  return `${formatSeconds(Math.abs(ms), decimals)} ${ms > 0 ? "off" : "faster than"} PB`;
 }

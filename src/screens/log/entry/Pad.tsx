@@ -71,7 +71,7 @@ export function Pad(props: PadProps) {
     // biome-ignore lint/a11y/noStaticElementInteractions: holds the focus in the entry line, offers nothing itself
     <div className={styles["pad"]} onPointerDown={keepFocus} onMouseDown={(event) => event.preventDefault()}>
       {isMore && (
-        <div className={styles["more"]}>
+        <div className={styles["more"]} data-a-row>
           {[...often.slice(besideDigits), ...remarksOnPad("seldom")].map(remark)}
           {hasSectors ? note : sectors === undefined && space}
         </div>

@@ -4,6 +4,7 @@ import { betweenSigns, formatLapTime, type Id, type LapSource, signsOf } from "#
 import { type Entry, type EntryContext, factsOf, isOdd, type PasteLine, parsePaste, sourceOf } from "#entry";
 import { useLogbook, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
 import { sayProblem } from "#ui/FieldFrame.tsx";
 import { RuledTable } from "#ui/RuledTable.tsx";
@@ -58,10 +59,31 @@ export function PastePreview({ text, context, places, onLeave, onDiscard, onAdde
     <Dialog
       title={`${laps}${asked.length > 0 ? `, ${asked.length.toLocaleString("en")} to look at` : ""}, ${unread.length.toLocaleString("en")} not read`}
       onClose={onLeave}
-      focus="actions"
+      focus={read.length > 0 ? "main" : "actions"}
       actions={
-        <>
-          {read.length > 0 &&
+        <ButtonRow
+          removes={
+            <Button size="between" variant="caution" onClick={onDiscard}>
+              Discard the text
+            </Button>
+          }
+          others={
+            <>
+              <Button size="between" onClick={onLeave}>
+                Decide later
+              </Button>
+              {asked.length > 0 &&
+                unasked.length > 0 &&
+                places.map(({ runId, words }) => (
+                  <Button key={runId} size="between" onClick={() => void add(unasked, runId)}>
+                    Add {countLaps(unasked.length)}
+                    {words !== undefined && ` to ${words}`}, without those to look at
+                  </Button>
+                ))}
+            </>
+          }
+          main={
+            read.length > 0 &&
             places.map(({ runId, words }) => (
               <Button
                 key={runId}
@@ -72,22 +94,9 @@ export function PastePreview({ text, context, places, onLeave, onDiscard, onAdde
                 Add {laps}
                 {words !== undefined && ` to ${words}`}
               </Button>
-            ))}
-          {asked.length > 0 &&
-            unasked.length > 0 &&
-            places.map(({ runId, words }) => (
-              <Button key={runId} size="between" onClick={() => void add(unasked, runId)}>
-                Add {countLaps(unasked.length)}
-                {words !== undefined && ` to ${words}`}, without those to look at
-              </Button>
-            ))}
-          <Button size="between" onClick={onLeave}>
-            Decide later
-          </Button>
-          <Button size="between" variant="caution" onClick={onDiscard}>
-            Discard the text
-          </Button>
-        </>
+            ))
+          }
+        />
       }
     >
       <div className={styles["form"]}>

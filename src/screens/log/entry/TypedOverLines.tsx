@@ -7,7 +7,7 @@ import type { Entry } from "./useEntry.ts";
 export function TypedOverLines({ entry, onBack }: { readonly entry: Entry; readonly onBack?: () => void }) {
   if (entry.typedOver.length === 0) return null;
   return (
-    <div className={styles["lines"]}>
+    <div className={styles["lines"]} data-a-row>
       <p>Not stored</p>
       <ul>
         {entry.typedOver.map((line, place) => (
@@ -24,7 +24,7 @@ export function TypedOverLines({ entry, onBack }: { readonly entry: Entry; reado
             </Button>
             <Button
               size="between"
-              variant="quiet"
+              className={styles["away"]}
               aria-label={`Let ${line.text} go`}
               onClick={() => {
                 entry.letGoTypedOver(line);

@@ -15,15 +15,15 @@ export interface PadState {
 /**
  * Whether the pad stands open. The driver opens and closes it; a run that follows another one begins with the entry line
  * alone, so that what the run before said can be read.
- * @param runId the run being driven
+ * @param about the run being driven, or the lap being edited
  * @param isAfterAnother a run stands before it, and it has no laps yet
  */
-export function usePad(runId: Id | undefined, isAfterAnother: boolean): PadState {
+export function usePad(about: Id | undefined, isAfterAnother = false): PadState {
   const isTouch = useIsTouch();
   const chosen = useDevice((device) => device.pad);
   const isThere = chosen === "shown" || (chosen === "auto" && isTouch);
-  const [held, setHeld] = useState({ runId, isOpen: !isAfterAnother });
-  if (held.runId !== runId) setHeld({ runId, isOpen: !isAfterAnother });
-  const setOpen = (isOpen: boolean) => setHeld((now) => (now.isOpen === isOpen ? now : { runId, isOpen }));
+  const [held, setHeld] = useState({ about, isOpen: !isAfterAnother });
+  if (held.about !== about) setHeld({ about, isOpen: !isAfterAnother });
+  const setOpen = (isOpen: boolean) => setHeld((now) => (now.isOpen === isOpen ? now : { about, isOpen }));
   return { isThere, isOpen: isThere && held.isOpen, setOpen };
 }

@@ -1,15 +1,21 @@
-import { type KeyboardEvent, useEffect, useRef } from "react";
+import { type KeyboardEvent, useEffect, useRef, useState } from "react";
 import { type Change, deleteLap, editLap, type LapPatch, moveLaps, setNotBest } from "#db";
 import { canonicalText, type Lap, lapsInOrder, type Run } from "#domain";
 import { type EntryContext, factsOf, isOdd, parseEntry, type TypedLap, writeEntry } from "#entry";
 import { useWrite, useWriteForm } from "#live";
 import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { Field } from "#ui/Field.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Notice } from "#ui/Notice.tsx";
+import { useHeight } from "#ui/useHeight.ts";
+import { Pad } from "../entry/Pad.tsx";
+import { PadTools } from "../entry/PadTools.tsx";
+import { pressKey } from "../entry/padText.ts";
 import { readAs } from "../entry/readAs.ts";
 import { useIsTouch } from "../entry/useIsTouch.ts";
 import { useLapDraft } from "../entry/useLapDraft.ts";
+import { usePad } from "../entry/usePad.ts";
 import { useSecondPress } from "../entry/useSecondPress.ts";
 import { PickAndDo } from "../putRight/PickAndDo.tsx";
 import type { SessionFigures } from "../session/sessionFigures.ts";
@@ -38,6 +44,9 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
   if (draft.text === before) seen.current = lap;
   const asking = useSecondPress();
   const isTouch = useIsTouch();
+  const pad = usePad(lap.id);
+  const padHeight = useHeight("--entry-height");
+  const [isWriting, setWriting] = useState(false);
   const reading = draft.text.trim() === "" ? nothing : readEdit(draft.text, context);
   /** What the driver changed in the lap; one whose time or remarks are others is judged, and asked about, again. */
   const changedIn = (read: ReadEdit) => {
@@ -68,11 +77,41 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
     isUndoOffered: true,
     onStored: onDone,
   });
+  const input = () => box.current?.querySelector("input");
+  const isPadOpen = pad.isOpen;
   useEffect(() => {
-    const input = box.current?.querySelector("input");
-    input?.focus();
-    input?.select();
+    const first = box.current?.querySelector("input");
+    first?.focus();
+    first?.select();
   }, [box]);
+  // The pad is there a frame later than the editor, which has to stand above it.
+  useEffect(() => {
+    if (!isPadOpen) return;
+    let frame = requestAnimationFrame(() => {
+      frame = requestAnimationFrame(() => box.current?.scrollIntoView?.({ block: "nearest" }));
+    });
+    return () => cancelAnimationFrame(frame);
+  }, [box, isPadOpen]);
+  const { text } = draft;
+  const set = (next: string) => {
+    field("text").onChange(next);
+    input()?.focus();
+  };
+  /** The first digit writes over the lap, which stands selected. */
+  const typeDigit = (digit: string) => {
+    const { selectionStart = 0, selectionEnd = 0 } = input() ?? {};
+    const isAll = text !== "" && selectionStart === 0 && selectionEnd === text.length;
+    set(isAll ? digit : pressKey(text, digit));
+  };
+  const writeNote = () => {
+    if (!text.includes("/")) set(`${text} / `);
+    setWriting(true);
+    input()?.blur();
+    requestAnimationFrame(() => {
+      setWriting(true);
+      input()?.focus();
+    });
+  };
   const leave = () => {
     draft.set(undefined);
     onDone();
@@ -106,6 +145,15 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
         isUndoOffered: true,
       },
     );
+  /** Of a time from memory only the driver knows that it is one. */
+  const toggleMemory = () =>
+    write(
+      (book) => {
+        const source = lap.source === "memory" ? ("typed" as const) : ("memory" as const);
+        return editLap(book, { runId: run.id, lapId: lap.id, patch: { source } });
+      },
+      { isUndoOffered: true },
+    );
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: Enter and Escape of the fields inside
     <div ref={box} className={styles["editor"]} onKeyDown={onKeyDown}>
@@ -113,6 +161,9 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
         label={`Lap ${number}`}
         {...field("text")}
         size="between"
+        inputMode={pad.isThere && !isWriting ? "none" : "text"}
+        onClick={() => pad.setOpen(true)}
+        onBlur={() => setWriting(false)}
         autoCapitalize="off"
         spellCheck={false}
         hint={
@@ -129,27 +180,54 @@ export function LapEditor({ lap, number, run, shown, context, onDone }: LapEdito
         )}
       </div>
       <HalfTyped of={draft.kept} />
-      <div className={styles["buttons"]}>
-        <Button variant="primary" size="between" onClick={submit}>
-          Store
-        </Button>
-        <Button size="between" onClick={leave}>
-          Cancel
-        </Button>
-        {others.length === 0 && lapsInOrder(run).length > 1 && (
-          <Button size="between" onClick={() => void move("new")}>
-            Move to a new run
-          </Button>
-        )}
-        <Button size="between" onClick={toggleBest}>
-          {lap.isNotBest ? "May be my PB" : "Not my PB"}
-        </Button>
-        <span className={styles["apart"]}>
+      <ButtonRow
+        removes={
           <Button size="between" variant="caution" onClick={remove}>
             Delete
           </Button>
-        </span>
-      </div>
+        }
+        others={
+          <>
+            {others.length === 0 && lapsInOrder(run).length > 1 && (
+              <Button size="between" onClick={() => void move("new")}>
+                Move to a new run
+              </Button>
+            )}
+            <Button size="between" onClick={toggleBest}>
+              {lap.isNotBest ? "May be my PB" : "Not my PB"}
+            </Button>
+            {lap.ms !== undefined && lap.source !== "imported" && (
+              <Button size="between" onClick={toggleMemory}>
+                {lap.source === "memory" ? "Not from memory" : "From memory"}
+              </Button>
+            )}
+            <Button size="between" onClick={leave}>
+              Cancel
+            </Button>
+          </>
+        }
+        main={
+          <Button variant="primary" size="between" onClick={submit}>
+            Store
+          </Button>
+        }
+      />
+      {isPadOpen && (
+        <div ref={padHeight} className={styles["pad"]}>
+          <PadTools onClear={text === "" ? undefined : () => set("")} onHide={() => pad.setOpen(false)} />
+          <Pad
+            text={text}
+            onText={set}
+            onDigit={typeDigit}
+            onClear={() => set("")}
+            deed="Store"
+            onAdd={submit}
+            onNote={writeNote}
+            sectors={context.sectors}
+            lapNumber={number}
+          />
+        </div>
+      )}
       {others.length > 0 && (
         <PickAndDo
           label="Move to"

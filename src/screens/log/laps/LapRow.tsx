@@ -1,10 +1,11 @@
+import { memo } from "react";
 import { betweenSigns, formatDelta, formatLapTime, lapSigns, saySectors, signsOf } from "#domain";
 import type { LapDifferences } from "#stats";
 import { classes } from "#ui/classes.ts";
 import { Delta } from "#ui/Delta.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Spoken } from "#ui/Spoken.tsx";
-import { LapBar, type LapBars } from "./LapBar.tsx";
+import { LapBar } from "./LapBar.tsx";
 import styles from "./LapTable.module.css";
 
 /** The button of a lap's time in the page: the focus comes back to it when its editor is left. */
@@ -21,8 +22,8 @@ export interface LapColumns {
   readonly sectorCount: number;
   /** On a phone the target stands under the PB, and the sectors on a line of their own. */
   readonly isNarrow: boolean;
-  /** Absent where no usual lap is known to lay them beside. */
-  readonly bars: LapBars | undefined;
+  /** Beside each time there is room for its bar. */
+  readonly hasBars: boolean;
   /** Decimals the simulator shows: a time known to fewer says so. */
   readonly displayDecimals: number;
 }
@@ -30,15 +31,32 @@ export interface LapColumns {
 interface LapRowProps {
   readonly row: LapDifferences;
   readonly columns: LapColumns;
+  /** From `barOf`; absent where no usual lap is known to lay it beside. */
+  readonly bar: number | undefined;
   /** It holds the PB still; another that once took it has lost it since. */
   readonly isStanding: boolean;
   readonly onEdit: (lapId: string) => void;
 }
 
-/** One lap of the ledger. */
-export function LapRow({ row, columns, isStanding, onEdit }: LapRowProps) {
+/**
+ * One lap of the ledger. All rows are read anew with every lap that is stored; those that say what they said before are not
+ * drawn again, or a lap behind hundreds of others would be slow.
+ */
+export const LapRow = memo(DrawnRow, isSame);
+
+function isSame(a: LapRowProps, b: LapRowProps): boolean {
+  return (
+    a.columns === b.columns &&
+    a.bar === b.bar &&
+    a.isStanding === b.isStanding &&
+    a.onEdit === b.onEdit &&
+    JSON.stringify(a.row) === JSON.stringify(b.row)
+  );
+}
+
+function DrawnRow({ row, columns, bar, isStanding, onEdit }: LapRowProps) {
   const { lap, number, toClean, toBest, toTarget, decimals, isBest } = row;
-  const { hasTarget, sectorCount, isNarrow, bars, displayDecimals } = columns;
+  const { hasTarget, sectorCount, isNarrow, hasBars, displayDecimals } = columns;
   const isSpoiled = lap.ms === undefined || lap.remarks.length > 0;
   const target = toTarget !== undefined && formatDelta(toTarget, decimals.toTarget);
   // With its signs in the text, and the stroke a note is typed behind, a copied row can be pasted as the lap.
@@ -49,12 +67,12 @@ export function LapRow({ row, columns, isStanding, onEdit }: LapRowProps) {
     <>
       <tr className={isSpoiled ? styles["soft"] : undefined} data-goes-on={hasOwnLine || undefined}>
         <th scope="row">{number}</th>
-        <td className={classes(styles["figures"], bars && styles["barred"])}>
+        <td className={classes(styles["figures"], hasBars && styles["barred"])}>
           <button id={timeId(lap.id)} type="button" className={styles["time"]} onClick={() => onEdit(lap.id)}>
             <Spoken>Edit lap {number}: </Spoken>
             {lap.ms === undefined ? "no time" : formatLapTime(lap.ms, lap.decimals)}
           </button>
-          {bars && lap.ms !== undefined && <LapBar ms={lap.ms} bars={bars} />}
+          {bar !== undefined && <LapBar hundredths={bar} />}
         </td>
         <td className={styles["figures"]}>
           {toClean !== undefined && (

@@ -1,10 +1,10 @@
-import type { ReactNode } from "react";
+import { type ReactNode, useMemo } from "react";
 import type { LapDifferences } from "#stats";
 import { classes } from "#ui/classes.ts";
 import { Spoken } from "#ui/Spoken.tsx";
 import { useOverflow } from "#ui/useOverflow.ts";
 import { useIsNarrow } from "../session/useIsNarrow.ts";
-import type { LapBars } from "./LapBar.tsx";
+import { barOf, type LapBars } from "./LapBar.tsx";
 import { type LapColumns, LapRow } from "./LapRow.tsx";
 import styles from "./LapTable.module.css";
 
@@ -36,7 +36,11 @@ export function LapTable({
   const sectorCount = Math.max(0, ...rows.map(({ lap }) => lap.sectors?.length ?? 0));
   const hasTarget = rows.some((row) => row.toTarget !== undefined);
   const isNarrow = useIsNarrow();
-  const columns: LapColumns = { hasTarget, sectorCount, isNarrow, bars, displayDecimals };
+  const hasBars = bars !== undefined;
+  const columns = useMemo<LapColumns>(
+    () => ({ hasTarget, sectorCount, isNarrow, hasBars, displayDecimals }),
+    [hasTarget, sectorCount, isNarrow, hasBars, displayDecimals],
+  );
   const { box, overflows } = useOverflow();
   const focusable = overflows ? { tabIndex: 0, role: "region", "aria-label": caption } : {};
   return (
@@ -48,7 +52,7 @@ export function LapTable({
         <thead>
           <tr>
             <th scope="col">lap</th>
-            <th scope="col" className={classes(styles["figures"], bars && styles["barred"])}>
+            <th scope="col" className={classes(styles["figures"], hasBars && styles["barred"])}>
               time
             </th>
             <th scope="col" className={classes(styles["figures"], styles["clean"])}>
@@ -88,6 +92,7 @@ export function LapTable({
                 key={row.lap.id}
                 row={row}
                 columns={columns}
+                bar={barOf(row.lap.ms, bars)}
                 isStanding={row.lap.id === standingId}
                 onEdit={onEdit}
               />

@@ -15,7 +15,7 @@ export function GiveRun({ run, onMoved }: { readonly run: Run; readonly onMoved:
     <PickAndDo
       label="Move this run to the guest's own logbook"
       prompt="choose a logbook"
-      none="there is no other; Data makes one"
+      none="make a logbook for them on Data"
       options={others.map(({ name, title }) => ({ value: name, label: title }))}
       deed="Move"
       onDo={move}

@@ -34,7 +34,7 @@ export function MoveRun({
       <PickAndDo
         label="Move this run to another session of this combo"
         prompt="choose a session"
-        none="there is no other"
+        none="this combo has no other session"
         options={others.map((other) => ({ value: other.id, label: sayDate(other.date) }))}
         deed="Move"
         onDo={toSession}

@@ -42,7 +42,7 @@ export function NewPageForm({
     <div className={styles["form"]}>
       <p>
         A new page begins with this session: PB, curve and targets start afresh. What came before stays
-        readable, in grey, and enters no figure.
+        readable, in grey, and counts in no figure.
       </p>
       <HalfTyped of={draft} />
       <Field label="What changed" maxLength={500} {...field("reason")} hint="For example: new tyre model" />

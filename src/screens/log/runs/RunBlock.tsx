@@ -1,9 +1,11 @@
 import { lazy, Suspense, useMemo, useState } from "react";
 import { LapStrip } from "#charts/strip/LapStrip.tsx";
-import type { Id, Run } from "#domain";
+import { type Id, type Run, sayDate } from "#domain";
 import { useAddress } from "#state/address.ts";
+import { firstOf, useComparing } from "#state/comparing.ts";
 import type { LapDifferences } from "#stats";
 import { Button } from "#ui/Button.tsx";
+import { CompareButton } from "#ui/Compare.tsx";
 import { Name } from "#ui/Name.tsx";
 import { sayRun } from "#words";
 import { LapTable } from "../laps/LapTable.tsx";
@@ -80,8 +82,15 @@ export function RunBlock({
     (isUnfolded ?? (named >= 0 || data.session.endedAt !== undefined));
   const hasSentence = !isCurrent && (isShown || isSaid);
   const said = useMemo(() => (hasSentence ? saidOf?.(number) : undefined), [hasSentence, saidOf, number]);
-  const inShort = useMemo(() => runInShort(run, data.preferences), [run, data.preferences]);
+  const inShort = strip && runInShort(run, strip.times);
   const [drawn, setDrawn] = useState(fewest);
+  const comparing = useComparing();
+  const compared = {
+    kind: "run",
+    id: run.id,
+    name: `run ${number} of ${sayDate(data.session.date)}`,
+  } as const;
+  const chosen = firstOf(comparing.first, compared);
   // A pasted run may have thousands of laps; the named lap of an address is among those drawn from then on, and the edited.
   const sought = [named, editedAt].filter((at) => at >= 0);
   const first = Math.max(0, Math.min(rows.length - drawn, ...sought));
@@ -99,8 +108,11 @@ export function RunBlock({
         <span className={styles["buttons"]}>
           {!isCurrent && rows.length > 0 && (
             <Button variant="quiet" aria-expanded={isShown} onClick={() => setUnfolded(!isShown)}>
-              {isShown ? "Fold" : "Show laps"}
+              {isShown ? "Hide laps" : "Show laps"}
             </Button>
+          )}
+          {rows.length > 0 && (!isCurrent || chosen !== undefined) && (
+            <CompareButton name={compared.name} first={chosen} onChoose={() => comparing.choose(compared)} />
           )}
           {run.summary && (
             <Button

@@ -2,6 +2,7 @@ import { deleteRun, editRun, type RunPatch } from "#db";
 import { lapsInOrder, type RigSettings, type Run, runRanges, sayDate } from "#domain";
 import { useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { Checkbox } from "#ui/Checkbox.tsx";
 import { Choice } from "#ui/Choice.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
@@ -43,14 +44,18 @@ export function RunDialog({ data, run, number, shown, onClose }: RunDialogProps)
       title={`Run ${number}`}
       onClose={onClose}
       actions={
-        <>
-          <Button size="between" variant="primary" onClick={onClose}>
-            Done
-          </Button>
-          <Button size="between" variant="caution" onClick={remove}>
-            Delete this run
-          </Button>
-        </>
+        <ButtonRow
+          removes={
+            <Button size="between" variant="caution" onClick={remove}>
+              Delete this run
+            </Button>
+          }
+          main={
+            <Button size="between" variant="primary" onClick={onClose}>
+              Done
+            </Button>
+          }
+        />
       }
     >
       <div className={styles["form"]}>

@@ -45,7 +45,7 @@ export function RunSays({ report, number, next }: RunSaysProps) {
           <li>{sayMistakes(report)}</li>
           <li>{sayAgainstRun(report.againstRunBefore)}</li>
           <li>{sayAgainstTarget(report.againstTarget)}</li>
-          {report.pointedAt.length > 0 && <li>{sayPointedAt(report.pointedAt)}</li>}
+          {report.pointedAt.length > 0 && <li>{sayPointedAt(report.pointedAt, report.laps)}</li>}
           <li>{sayCounts(report.counts)}</li>
         </ul>
       </Disclosure>

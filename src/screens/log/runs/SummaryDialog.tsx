@@ -3,6 +3,7 @@ import { type Run, type RunSummary, remarksNamed } from "#domain";
 import { asksOfTime, type EntryContext, factsOf, isOdd } from "#entry";
 import { useDraft, useWriteForm } from "#live";
 import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
 import { Field } from "#ui/Field.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
@@ -72,14 +73,18 @@ export function SummaryDialog({ data, run, context, onClose }: SummaryDialogProp
       title="A run as a summary"
       onClose={onClose}
       actions={
-        <>
-          <Button size="between" onClick={onClose}>
-            Cancel
-          </Button>
-          <Button size="between" variant="primary" onClick={submit}>
-            Store the run
-          </Button>
-        </>
+        <ButtonRow
+          others={
+            <Button size="between" onClick={onClose}>
+              Cancel
+            </Button>
+          }
+          main={
+            <Button size="between" variant="primary" onClick={submit}>
+              Store the run
+            </Button>
+          }
+        />
       }
     >
       <HalfTyped of={draft} />

@@ -1,13 +1,14 @@
 import { formatLapTime, lapsInOrder, type Run, type RunSummary } from "#domain";
-import { type Choices, runTimes } from "#stats";
+import type { RunTimes } from "#stats";
 import { counted, sayUsual } from "#words";
 
 /**
  * A run in one line.
+ * @param times of that run
  * @example "6 laps · best 1:25.118 · usual 1:25.902"
  */
-export function runInShort(run: Run, choices: Choices): string {
-  return (run.summary ? summaryParts(run.summary) : lapParts(run, choices)).filter(Boolean).join(" · ");
+export function runInShort(run: Run, times: RunTimes): string {
+  return (run.summary ? summaryParts(run.summary) : lapParts(run, times)).filter(Boolean).join(" · ");
 }
 
 function summaryParts({ laps, bestMs, bestDecimals, usualMs, usualDecimals, off }: RunSummary) {
@@ -19,10 +20,9 @@ function summaryParts({ laps, bestMs, bestDecimals, usualMs, usualDecimals, off 
   ];
 }
 
-function lapParts(run: Run, choices: Choices) {
+function lapParts(run: Run, { best, usual, usualDecimals, laps: counted }: RunTimes) {
   const laps = lapsInOrder(run);
   if (laps.length === 0) return ["no laps yet"];
-  const { best, usual, usualDecimals, laps: counted } = runTimes(run, choices);
   const driven = run.lapsDriven !== undefined && run.lapsDriven > laps.length ? ` of ${run.lapsDriven}` : "";
   return [
     `${laps.length}${driven} ${laps.length === 1 && driven === "" ? "lap" : "laps"}`,

@@ -1,4 +1,5 @@
 import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
 import { SessionDate } from "./SessionDate.tsx";
 import type { SessionData } from "./useSession.ts";
@@ -15,9 +16,13 @@ export function DateDialog({ data, onClose }: DateDialogProps) {
       title="Date of this session"
       onClose={onClose}
       actions={
-        <Button size="between" variant="primary" onClick={onClose}>
-          Done
-        </Button>
+        <ButtonRow
+          main={
+            <Button size="between" variant="primary" onClick={onClose}>
+              Done
+            </Button>
+          }
+        />
       }
     >
       <SessionDate data={data} />

@@ -1,8 +1,9 @@
 import { endSession } from "#db";
 import { longestText } from "#domain";
 import { useDraft, useToday, useWriteForm } from "#live";
-import { askToKeep } from "#state/storage.ts";
+import { goTo } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { TextArea } from "#ui/TextArea.tsx";
@@ -15,7 +16,9 @@ interface EndSessionProps {
   readonly onClose: () => void;
 }
 
-/** Ends a session with a note to oneself, read again when this combo is next driven. */
+/**
+ * Ends a session with a note to oneself, read again when this combo is next driven, and leads to its page: what it brought.
+ */
 export function EndSession({ data, drivingMs, onClose }: EndSessionProps) {
   const today = useToday(data.preferences);
   const { session } = data;
@@ -30,7 +33,7 @@ export function EndSession({ data, drivingMs, onClose }: EndSessionProps) {
     isUndoOffered: true,
     onStored: () => {
       onClose();
-      void askToKeep();
+      goTo({ place: "log", sessionId: session.id }, "replace");
     },
   });
   return (
@@ -38,14 +41,18 @@ export function EndSession({ data, drivingMs, onClose }: EndSessionProps) {
       title="End the session"
       onClose={onClose}
       actions={
-        <>
-          <Button size="between" onClick={onClose}>
-            Not yet
-          </Button>
-          <Button size="between" variant="primary" onClick={submit}>
-            End the session
-          </Button>
-        </>
+        <ButtonRow
+          others={
+            <Button size="between" onClick={onClose}>
+              Not yet
+            </Button>
+          }
+          main={
+            <Button size="between" variant="primary" onClick={submit}>
+              End the session
+            </Button>
+          }
+        />
       }
     >
       <TextArea

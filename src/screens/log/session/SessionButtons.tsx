@@ -1,4 +1,5 @@
-import { reopenSession } from "#db";
+import type { NumberedRun } from "#combo";
+import { reopenRun, reopenSession } from "#db";
 import { lapsInOrder, type Run, type Session } from "#domain";
 import { useWrite } from "#live";
 import { goTo } from "#state/address.ts";
@@ -9,18 +10,24 @@ interface SessionButtonsProps {
   readonly session: Session;
   /** The run being driven. */
   readonly current: Run | undefined;
+  /** The run before it; of an ended session the one that is driven on once it is opened again. */
+  readonly last: NumberedRun<Run> | undefined;
   readonly onNextRun: () => void;
   /** Asks for the figures of a summary run, or for the end of the session. */
   readonly onAsk: (dialog: "summary" | "end") => void;
 }
 
-/** What can be done next with a session, below its runs. */
-export function SessionButtons({ session, current, onNextRun, onAsk }: SessionButtonsProps) {
+/** What can be done next with a session, below its runs; an end that was a mistake is taken back here. */
+export function SessionButtons({ session, current, last, onNextRun, onAsk }: SessionButtonsProps) {
   const write = useWrite();
   const isOpen = session.endedAt === undefined;
+  const isEmpty = current === undefined || lapsInOrder(current).length === 0;
+  const canGoOn = last !== undefined && last.run.summary === undefined;
+  const goOn = canGoOn ? `Go on with run ${last.number}` : "Go on with this session";
+  const reopen = () => void write((book) => reopenSession(book, { sessionId: session.id }));
   return (
     <div className={styles["buttons"]}>
-      {isOpen && current && lapsInOrder(current).length > 0 && (
+      {isOpen && !isEmpty && (
         <Button size="between" onClick={onNextRun}>
           End run
         </Button>
@@ -28,6 +35,11 @@ export function SessionButtons({ session, current, onNextRun, onAsk }: SessionBu
       {isOpen && current === undefined && (
         <Button size="between" variant="primary" onClick={onNextRun}>
           Begin a run
+        </Button>
+      )}
+      {isOpen && isEmpty && canGoOn && (
+        <Button size="between" onClick={() => void write((book) => reopenRun(book, { runId: last.run.id }))}>
+          {goOn}
         </Button>
       )}
       <Button size="between" onClick={() => onAsk("summary")}>
@@ -39,11 +51,8 @@ export function SessionButtons({ session, current, onNextRun, onAsk }: SessionBu
         </Button>
       ) : (
         <>
-          <Button
-            size="between"
-            onClick={() => void write((book) => reopenSession(book, { sessionId: session.id }))}
-          >
-            Go on with this session
+          <Button size="between" onClick={reopen}>
+            {goOn}
           </Button>
           <Button size="between" onClick={() => goTo({ place: "log" })}>
             Back to Log

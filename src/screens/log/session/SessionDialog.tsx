@@ -3,6 +3,7 @@ import { type Focus, focuses, formatLapTime } from "#domain";
 import { useWrite } from "#live";
 import { goTo } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { Select } from "#ui/Select.tsx";
@@ -41,24 +42,30 @@ export function SessionDialog({
       title="This session"
       onClose={onClose}
       actions={
-        <>
-          <Button size="between" variant="primary" onClick={onClose}>
-            Done
-          </Button>
-          {session.endedAt !== undefined && (
-            <Button
-              size="between"
-              onClick={() =>
-                void write((book) => reopenSession(book, { sessionId: session.id })).then(onClose)
-              }
-            >
-              Go on with it
+        <ButtonRow
+          removes={
+            <Button size="between" variant="caution" onClick={remove}>
+              Delete this session
             </Button>
-          )}
-          <Button size="between" variant="caution" onClick={remove}>
-            Delete this session
-          </Button>
-        </>
+          }
+          others={
+            session.endedAt !== undefined && (
+              <Button
+                size="between"
+                onClick={() =>
+                  void write((book) => reopenSession(book, { sessionId: session.id })).then(onClose)
+                }
+              >
+                Go on with it
+              </Button>
+            )
+          }
+          main={
+            <Button size="between" variant="primary" onClick={onClose}>
+              Done
+            </Button>
+          }
+        />
       }
     >
       <div className={styles["form"]}>

@@ -1,5 +1,6 @@
 import { lazy, Suspense, useState } from "react";
 import { comboName, formatLapTime, type Session, sayDay } from "#domain";
+import { printAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
 import { sayClock } from "#words";
@@ -36,6 +37,17 @@ export function SessionHead({ data, targetMs, targetFrom, onBigView }: SessionHe
         </h1>
         <p className={styles["about"]}>
           <Name>{about.filter(Boolean).join(" · ")}</Name>
+          {session.endedAt === undefined && (
+            <>
+              {" · "}
+              <a
+                className={styles["changed"]}
+                href={printAddress({ place: "rig", change: { sessionId: session.id } })}
+              >
+                Something changed
+              </a>
+            </>
+          )}
         </p>
         {session.endedAt !== undefined && session.note.trim() !== "" && (
           <p className={styles["note"]}>

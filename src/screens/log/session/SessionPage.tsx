@@ -1,8 +1,10 @@
-import { lazy, memo, Suspense, useEffect, useMemo, useRef, useState } from "react";
+import { lazy, memo, Suspense, useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { addRun, type RunsToJudgeBy, runsToJudgeBy } from "#db";
 import { comboName, type Id, lapsInOrder, type Run } from "#domain";
 import { usePageBest, useRows, useToday, useWrite } from "#live";
+import { useComparing } from "#state/comparing.ts";
 import type { KnownBest } from "#stats";
+import { CompareBar } from "#ui/Compare.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { useFocusBack } from "#ui/useFocusBack.ts";
 import { sayRun, suggestNextRun } from "#words";
@@ -94,10 +96,11 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
   // A run ended here: what is typed from now on is for the next one, even before that is there.
   const [leaving, setLeaving] = useState<Id>();
   const [isFromField, setFromField] = useState(false);
-  const edit = (lapId: Id | undefined, from?: "field") => {
+  const edit = useCallback((lapId: Id | undefined, from?: "field") => {
     setEdited(lapId);
     if (lapId !== undefined) setFromField(from === "field");
-  };
+  }, []);
+  const comparing = useComparing();
   const isAwake = useWakeLock(isOpen);
   const pageBox = useFocusHome();
   useFocusBack(edited && (isFromField ? fieldId : timeId(edited)), byId);
@@ -124,6 +127,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
   const beforeCurrent = shown.findLast(({ run }) => run !== current)?.number;
   const next = said && suggestNextRun(said.report, { session: report, cornersOfMistakes: said.corners });
 
+  const last = shown.findLast(({ run }) => run !== current);
   // Between two runs the finding stands first; while laps are typed, the laps do.
   const isBetween = current === undefined || lapsInOrder(current).length === 0;
   const pad = usePad(current?.id, isBetween && said !== undefined);
@@ -183,6 +187,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
         </FaultBoundary>
       )}
       <div className={styles["runs"]}>
+        {comparing.first && <CompareBar {...comparing.first} onCancel={comparing.forget} />}
         <FaultBoundary what="What was half typed before">
           <Suspense fallback={null}>
             {current === undefined && (
@@ -225,6 +230,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
         <SessionButtons
           session={session}
           current={current}
+          last={isOpen || runs.at(-1)?.id === last?.run.id ? last : undefined}
           onNextRun={() => void nextRun()}
           onAsk={setDialog}
         />

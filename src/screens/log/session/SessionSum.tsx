@@ -33,7 +33,7 @@ export function SessionSum({ report, asOf, name }: SessionSumProps) {
               label: accountLineNames[line],
               ms: account.value[line],
             }))}
-            balance={{ id: "balance", label: "balance", ms: account.value.balance }}
+            balance={{ id: "balance", label: "mean lap", ms: account.value.balance }}
           />
         </Suspense>
       ) : (

@@ -8,11 +8,13 @@ import {
   stripLaps,
   stripMark,
 } from "#domain";
-import { runTimes } from "#stats";
+import { type RunTimes, runTimes } from "#stats";
 import type { LapBars } from "../laps/LapBar.tsx";
 
-/** The strip of one run of the page. */
+/** The strip of one run of the page, and the figures it is drawn by. */
 export interface RunStrip {
+  /** What the run's head says. */
+  readonly times: RunTimes;
   readonly laps: readonly StripLap[];
   readonly lines: StripLines;
   readonly scale: StripScale | undefined;
@@ -37,25 +39,29 @@ export function sessionStrips(about: StripsOf): ReadonlyMap<Id, RunStrip> {
   const { shown, preferences, pb, standingId, targetMs } = about;
   const bests = new Set(standingId === undefined ? [] : [standingId]);
   const target = targetMs === undefined ? undefined : { ms: targetMs };
-  const runs = shown.map(({ run, number }) => ({
-    id: run.id,
-    isApart: standsApart(run) !== undefined,
-    laps: stripLaps([{ run, number }], bests, true),
-    usual: usualLine(run, preferences),
-  }));
+  const runs = shown.map(({ run, number }) => {
+    const times = runTimes(run, preferences);
+    return {
+      id: run.id,
+      isApart: standsApart(run) !== undefined,
+      laps: stripLaps([{ run, number }], bests, true),
+      times,
+      usual: usualLine(times),
+    };
+  });
   const compared = runs.filter(({ isApart }) => !isApart);
   const common = stripScale(
     compared.flatMap(({ laps }) => laps),
     { pb, target },
   );
   return new Map(
-    runs.map(({ id, isApart, laps, usual }) => {
+    runs.map(({ id, isApart, laps, times, usual }) => {
       const bars = usual && barsOf(laps, usual.ms);
       return [
         id,
         isApart
-          ? { laps, lines: { usual }, scale: stripScale(laps, { usual }), bars }
-          : { laps, lines: { pb, usual, target }, scale: common, bars },
+          ? { times, laps, lines: { usual }, scale: stripScale(laps, { usual }), bars }
+          : { times, laps, lines: { pb, usual, target }, scale: common, bars },
       ];
     }),
   );
@@ -69,8 +75,7 @@ function barsOf(laps: readonly StripLap[], usualMs: number): LapBars | undefined
 }
 
 /** The usual lap as the run's head has it; none of a single lap, which is no usual one. */
-function usualLine(run: Run, preferences: Preferences): StripLine | undefined {
-  const { usual, usualDecimals, laps, isUsualGiven } = runTimes(run, preferences);
+function usualLine({ usual, usualDecimals, laps, isUsualGiven }: RunTimes): StripLine | undefined {
   if (!usual.known || (laps < 2 && !isUsualGiven)) return undefined;
   return { ms: usual.value, decimals: usualDecimals };
 }

@@ -1,11 +1,15 @@
+import { lazy, Suspense } from "react";
 import { sayDay } from "#domain";
 import { Button } from "#ui/Button.tsx";
+import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { FigureRow } from "#ui/FigureRow.tsx";
 import { Name } from "#ui/Name.tsx";
 import { sayLapTime, sayUsual } from "#words";
 import styles from "./Lately.module.css";
-import { NextTime } from "./NextTime.tsx";
 import type { LateCombo } from "./useLately.ts";
+
+// It works out a whole session; the way to start one does not wait for that.
+const NextTime = lazy(() => import("./NextTime.tsx").then((file) => ({ default: file.NextTime })));
 
 interface LastComboProps {
   readonly late: LateCombo;
@@ -38,7 +42,11 @@ export function LastCombo({ late: { named, last, figures }, onStart }: LastCombo
           </blockquote>
         </section>
       )}
-      <NextTime sessionId={last.id} />
+      <FaultBoundary what="What to do next">
+        <Suspense fallback={null}>
+          <NextTime sessionId={last.id} />
+        </Suspense>
+      </FaultBoundary>
       <Button variant="primary" size="between" onClick={onStart}>
         Same as last time
       </Button>

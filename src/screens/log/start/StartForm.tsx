@@ -15,6 +15,7 @@ import styles from "./StartForm.module.css";
 import { meantBy } from "./typedCombo.ts";
 import { blankStart, readStart, type TypedStart } from "./typedStart.ts";
 import { useStarting } from "./useStarting.ts";
+import { useTimeReader } from "./useTimeReader.ts";
 
 interface StartFormProps {
   /** Nothing else on the page starts a session, so its button is the main one. */
@@ -56,7 +57,8 @@ function StartFields({
       ? { ...blankStart, car: last.car.name, track: layoutName(last.track, last.layout) }
       : draft.value;
   const names = namesOf(combos);
-  const reading = readStart(typed, { names, combos, displayDecimals: chosen.displayDecimals });
+  const readTime = useTimeReader(typed.target !== "");
+  const reading = readStart(typed, { names, combos, displayDecimals: chosen.displayDecimals, readTime });
   const problems = reading.ok ? {} : reading.problems;
   const { box, set, field, isBusy, submit } = useWriteForm({
     typed: { value: typed, set: draft.set },

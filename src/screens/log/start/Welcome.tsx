@@ -1,9 +1,13 @@
+import { lazy, Suspense } from "react";
 import { printAddress } from "#state/address.ts";
+import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { useIsTouch } from "../entry/useIsTouch.ts";
-import { DemoPicture } from "./DemoPicture.tsx";
-import { LoadDemo } from "./LoadDemo.tsx";
 import { StartForm } from "./StartForm.tsx";
 import styles from "./Welcome.module.css";
+
+// The first field can be typed into before the picture and the way to the demo are there; their places are kept.
+const DemoPicture = lazy(() => import("./DemoPicture.tsx").then((file) => ({ default: file.DemoPicture })));
+const LoadDemo = lazy(() => import("./LoadDemo.tsx").then((file) => ({ default: file.LoadDemo })));
 
 /**
  * An empty logbook: what the tool is, what it draws, and two ways on, all in sight at once. The first field has the focus but
@@ -21,10 +25,24 @@ export function Welcome() {
         </p>
       </div>
       <div className={styles["picture"]}>
-        <DemoPicture />
+        <FaultBoundary what="The picture">
+          <Suspense fallback={null}>
+            <DemoPicture />
+          </Suspense>
+        </FaultBoundary>
       </div>
       <section aria-label="Start a session" className={styles["start"]}>
-        <StartForm isMain takesFocus={!isTouch} beside={<LoadDemo />} />
+        <StartForm
+          isMain
+          takesFocus={!isTouch}
+          beside={
+            <FaultBoundary what="The demo logbook">
+              <Suspense fallback={null}>
+                <LoadDemo />
+              </Suspense>
+            </FaultBoundary>
+          }
+        />
       </section>
       <div className={styles["more"]}>
         <p>
@@ -33,7 +51,7 @@ export function Welcome() {
         </p>
         <p>
           You have a logbook already?{" "}
-          <a className={styles["way"]} href={printAddress({ place: "data" })}>
+          <a className={styles["way"]} href={printAddress({ place: "data", part: "restore" })}>
             Restore a backup
           </a>
         </p>

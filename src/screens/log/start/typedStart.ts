@@ -1,6 +1,6 @@
 import type { AskedCombo } from "#db";
 import { type CalendarDate, type Focus, type FormReading, readDate } from "#domain";
-import { readTime } from "#entry";
+import type { readTime } from "#entry";
 import { blankCombo, type KnownCombos, readCombo, type TypedCombo } from "./typedCombo.ts";
 
 /** A session as it is typed before it starts. */
@@ -29,14 +29,31 @@ export const blankStart: TypedStart = {
   date: "",
 };
 
+/** What the form is read by. */
+interface StartContext extends KnownCombos {
+  readonly displayDecimals: number;
+  /** Reads the target; undefined until it has been fetched, which the first sign of a target sets off. */
+  readonly readTime: typeof readTime | undefined;
+}
+
+const notFetched = {
+  at: 0,
+  length: 0,
+  wrong: "The target cannot be read yet: that part of the app is still being fetched.",
+  right: "Wait a moment, or leave the target empty.",
+};
+
 /** Reads the start form: the session, or what is wrong in which field. */
 export function readStart(
   typed: TypedStart,
-  { displayDecimals, ...known }: KnownCombos & { readonly displayDecimals: number },
+  { displayDecimals, readTime: readTarget, ...known }: StartContext,
 ): FormReading<ReadStart, "car" | "track" | "target" | "date"> {
   const { focus, target, conditions, date } = typed;
   const on = readCombo(typed, known);
-  const time = target.trim() === "" ? undefined : readTime(target, { displayDecimals });
+  const time =
+    target.trim() === ""
+      ? undefined
+      : (readTarget?.(target, { displayDecimals }) ?? { ok: false as const, problem: notFetched });
   const day = date.trim() === "" ? undefined : readDate(date);
   if (!on.ok || time?.ok === false || day?.ok === false)
     return {

@@ -7,6 +7,7 @@ import styles from "../entry/EntryPanel.module.css";
 import { Pasted } from "../entry/Pasted.tsx";
 import { pastePlaces } from "../entry/pastePlaces.ts";
 import { readAs } from "../entry/readAs.ts";
+import { TypedOverLines } from "../entry/TypedOverLines.tsx";
 import { useEntry } from "../entry/useEntry.ts";
 import type { SessionFigures } from "../session/sessionFigures.ts";
 import { StrayLine } from "./StrayLine.tsx";
@@ -26,11 +27,13 @@ export function StrandedEntry({ sessionId, shown, context }: StrandedEntryProps)
   const isTyped = text.trim() !== "";
   const last = shown.findLast(({ run }) => run.summary === undefined);
   const isOffered = kept.left.some((left) => left.text !== "");
-  if (!isTyped && !isOffered && entry.unstored.length === 0 && entry.pasted === undefined) return null;
+  const isWaiting = entry.typedOver.length > 0 || entry.unstored.length > 0 || entry.pasted !== undefined;
+  if (!isTyped && !isOffered && !isWaiting) return null;
   return (
     <section className={styles["panel"]} aria-label="Half typed">
       <UnstoredLines entry={entry} />
       <HalfTyped of={kept} isFree={text === ""} onTakeUp={entry.takeUp} />
+      <TypedOverLines entry={entry} />
       {isTyped && (
         <>
           <Field

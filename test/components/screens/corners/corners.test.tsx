@@ -146,6 +146,14 @@ describe("corners named in remarks", () => {
   it("are counted with the number of laps looked at, without a guest’s", async () => {
     const { user } = await renderAt("#/corners", <CornersScreen />, driven);
     await open(user);
+    expect(await screen.findByText("Most at corner 5: 2 of 3 mistakes and cuts")).toBeVisible();
+    expect(screen.getByRole("img", { name: /^Mistakes and cuts by corner/ })).toHaveAccessibleName(
+      "Mistakes and cuts by corner: corner 5: 2 off; corner 2: 1 cut",
+    );
+    expect(
+      within(screen.getByRole("list", { name: "What the marks are" })).getAllByRole("listitem"),
+    ).toHaveLength(2);
+    await user.click(screen.getByRole("button", { name: /^All remarks, counted/ }));
     const table = await screen.findByRole("table", { name: "Corners named in 4 laps of one session" });
     const rows = within(table)
       .getAllByRole("row")

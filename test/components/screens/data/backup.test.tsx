@@ -39,9 +39,7 @@ describe("saving a backup", () => {
     const { user } = await renderAt("#/data", <DataScreen />, anEvening);
     expect(await screen.findByText(/No backup yet\./)).toBeVisible();
     await user.click(screen.getByRole("button", { name: "Save a backup" }));
-    expect(
-      await screen.findByText(/Last backup Wed 25 Nov 2026, today\. No lap added since\./),
-    ).toBeVisible();
+    expect(await screen.findByText(/Last backup Wed 25 Nov 2026, today: no lap since\./)).toBeVisible();
     expect(saved[0]?.name).toBe("Lap-Ledger-My-logbook-2026-11-25.json");
     const backup = JSON.parse((await saved[0]?.blob.text()) ?? "");
     expect(backup.counts).toMatchObject({ cars: 1, tracks: 1, combos: 1, sessions: 1, runs: 1 });
@@ -96,8 +94,10 @@ describe("the backup button of a fault", () => {
 
 describe("the reminder", () => {
   it.each([
-    [99, undefined, false],
-    [100, undefined, true],
+    [59, undefined, false],
+    [60, undefined, true],
+    [99, "2026-11-12", false],
+    [100, "2026-11-12", true],
     [1, "2026-11-11", true],
     [1, "2026-11-12", false],
     [0, "2026-01-01", false],

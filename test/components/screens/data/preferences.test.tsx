@@ -8,7 +8,7 @@ afterEach(() => vi.unstubAllGlobals());
 
 describe("preferences", () => {
   it("are stored as they are chosen, and are there after a reload", async () => {
-    const { user, reload } = await renderAt("#/data", <DataScreen />);
+    const { user, reload } = await renderAt("#/data?part=preferences", <DataScreen />);
     await user.click(await screen.findByRole("radio", { name: "hundredths" }));
     await user.click(screen.getByRole("radio", { name: "the PB" }));
     await user.selectOptions(screen.getByRole("combobox", { name: "A day begins at" }), "06:00");
@@ -24,7 +24,7 @@ describe("preferences", () => {
   });
 
   it("keeps a margin that cannot be, and says what would be right", async () => {
-    const { user, reload } = await renderAt("#/data", <DataScreen />);
+    const { user, reload } = await renderAt("#/data?part=preferences", <DataScreen />);
     const margin = await screen.findByRole("textbox", { name: "A lap is near the best within" });
     await waitFor(() => expect(margin).toHaveValue("0.5"));
     await user.clear(margin);

@@ -30,18 +30,41 @@ describe("ending a session", () => {
     const note = await screen.findByLabelText(/^Note to yourself/);
     await waitFor(() => expect(note).toHaveValue("later at 5"));
     await user.click(screen.getByRole("button", { name: "End the session" }));
+    await user.click(await screen.findByRole("button", { name: "Back to Log" }));
     expect(await screen.findByRole("heading", { name: "Start a session" })).toBeVisible();
     const greeting = within(await screen.findByRole("region", { name: "Your note from last time" }));
     expect(greeting.getByText("later at 5")).toBeVisible();
   });
 
-  it("keeps the focus, where the next session is started", async () => {
+  it("stays on the session's page, also where the address named none, and the focus with it", async () => {
     const { user } = await oneLap();
     await entryField();
     await user.click(screen.getByRole("button", { name: "End session" }));
     await user.click(await screen.findByRole("button", { name: "End the session" }));
-    const heading = await screen.findByRole("heading", { name: "Start a session" });
+    expect(await screen.findByRole("button", { name: "Back to Log" })).toBeVisible();
+    expect(window.location.hash).toMatch(/^#\/log\/[0-9a-f-]{36}$/);
+    const heading = screen.getByRole("heading", { level: 1, name: "Varnholt Ring · Club hatch" });
     await waitFor(() => expect(heading).toHaveFocus());
+  });
+
+  it("goes on with run 1 where the end was a mistake", async () => {
+    const { user } = await oneLap();
+    await entryField();
+    await user.click(screen.getByRole("button", { name: "End session" }));
+    await user.click(await screen.findByRole("button", { name: "End the session" }));
+    await user.click(await screen.findByRole("button", { name: "Go on with run 1" }));
+    await user.type(await entryField(), "1:24.600{Enter}");
+    await waitFor(() => expect(lapRows(1)).toHaveLength(2));
+  });
+
+  it("goes on with run 1 where the end of the run was one, and the empty run 2 is gone", async () => {
+    const { user } = await oneLap();
+    await entryField();
+    await user.click(screen.getByRole("button", { name: "End run" }));
+    await user.click(await screen.findByRole("button", { name: "Go on with run 1" }));
+    await waitFor(() => expect(screen.queryByRole("region", { name: "Run 2" })).toBeNull());
+    await user.type(await entryField(), "1:24.600{Enter}");
+    await waitFor(() => expect(lapRows(1)).toHaveLength(2));
   });
 
   it("keeps the focus when the question after three idle hours ends it", async () => {
@@ -68,7 +91,7 @@ describe("ending a session", () => {
     expect(await screen.findByText("later at 5")).toBeVisible();
     expect(screen.queryByRole("region", { name: "Entry" })).not.toBeInTheDocument();
     expect(lapRows(1)).toHaveLength(1);
-    await user.click(screen.getByRole("button", { name: "Go on with this session" }));
+    await user.click(screen.getByRole("button", { name: /^Go on with (run|this)/ }));
     expect(await screen.findByLabelText("Lap 2")).toBeVisible();
   });
 

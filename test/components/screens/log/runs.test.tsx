@@ -115,7 +115,7 @@ describe("what a run says", () => {
   it("stays to be read under its head when the next run has its first lap", async () => {
     const { user } = await renderLog((book) => openWith(book, [84_900, 84_700, 84_800]));
     await screen.findByRole("region", { name: "What run 1 says" });
-    const sentence = "1:24.700 is your PB here, 0.200 s under the first, 1:24.900.";
+    const sentence = "1:24.700 is your PB here, 0.200 s faster than the first, 1:24.900.";
     expect(runBlock(1).queryByText(sentence)).not.toBeInTheDocument();
     await user.click(screen.getByRole("button", { name: "End run" }));
     await waitFor(() => expect(heading(2)).toBeVisible());
@@ -182,7 +182,7 @@ describe("the settings of a run", () => {
     await waitFor(() => expect(heading(1)).toHaveTextContent("Jo driving"));
     expect(lapRows(1)[0]?.at(-1)).toBe("");
     expect(screen.getByRole("region", { name: "What run 1 says" })).toHaveTextContent(
-      "Someone else drove: this run enters no figure of yours.",
+      "Someone else drove: this run counts in no figure of yours.",
     );
   });
 });

@@ -111,22 +111,45 @@ describe("the session's own fields", () => {
 });
 
 describe("putting a session right", () => {
-  it("moves it to another combo only by the button, and back by Undo", async () => {
+  it("moves it to a combo driven lately at one press, and back by Undo", async () => {
     const { user } = await renderLog(twoCombos);
     const dialog = await sessionDialog(user);
     await user.click(dialog.getByRole("button", { name: /^Wrong combo/ }));
-    const list = await dialog.findByLabelText("Move the whole session to");
-    await user.selectOptions(
-      list,
-      await dialog.findByRole("option", { name: "Tessemoor · endurance trainer" }),
-    );
-    expect(
-      screen.getByRole("heading", { name: "Varnholt Ring · Club hatch", hidden: true }),
-    ).toBeInTheDocument();
-    await user.click(dialog.getByRole("button", { name: "Move" }));
+    await user.click(await dialog.findByRole("button", { name: "Tessemoor · endurance trainer" }));
     expect(await title("Tessemoor · endurance trainer")).toBeVisible();
     await user.click(undo());
     expect(await title("Varnholt Ring · Club hatch")).toBeVisible();
+  });
+
+  it("moves it to a combo that is new, laps and all, and Undo takes the new names away", async () => {
+    const { user } = await renderLog(twoCombos);
+    const dialog = await sessionDialog(user);
+    await user.click(dialog.getByRole("button", { name: /^Wrong combo/ }));
+    const car = await dialog.findByRole("combobox", { name: "Car" });
+    await user.click(car);
+    await user.keyboard("Kart");
+    expect(dialog.getByRole("option", { name: "New car “Kart”" })).toBeVisible();
+    await user.click(dialog.getByRole("combobox", { name: "Track layout" }));
+    await user.keyboard("Sand Hollow, long");
+    await user.click(dialog.getByRole("button", { name: "Move the session" }));
+    expect(await title("Sand Hollow, long · Kart")).toBeVisible();
+    expect(lapRows(1)).toHaveLength(1);
+    await user.click(undo());
+    expect(await title("Varnholt Ring · Club hatch")).toBeVisible();
+    const again = await sessionDialog(user);
+    await user.click(again.getByRole("button", { name: /^Wrong combo/ }));
+    await user.click(await again.findByRole("combobox", { name: "Car" }));
+    expect(again.getAllByRole("option").map(({ textContent }) => textContent)).not.toContain("Kart");
+  });
+
+  it("says that a session is with its combo already, where neither name was changed", async () => {
+    const { user } = await renderLog(twoCombos);
+    const dialog = await sessionDialog(user);
+    await user.click(dialog.getByRole("button", { name: /^Wrong combo/ }));
+    await user.click(await dialog.findByRole("button", { name: "Move the session" }));
+    expect(dialog.getByRole("combobox", { name: "Car" })).toHaveAccessibleDescription(
+      /It is with Varnholt Ring · Club hatch already\. Change the car, the track, or both/,
+    );
   });
 
   it("turns a new page: the PB starts afresh", async () => {

@@ -44,7 +44,8 @@ describe("starting a session", () => {
     await user.click(start());
     expect(await screen.findByRole("heading", { name: "Sand Hollow · Kart" })).toBeVisible();
     await useUndo.getState().undo();
-    await user.click(await screen.findByRole("link", { name: "Back to Log" }));
+    expect(await screen.findByRole("heading", { name: "Start a session" })).toBeVisible();
+    expect(window.location.hash).toBe("#/log");
     await type(await car(), "Kart");
     expect(screen.getByRole("option", { name: "New car “Kart”" })).toBeVisible();
     await type(track(), "Sand Hollow");
@@ -58,6 +59,43 @@ describe("starting a session", () => {
     expect(await car()).toHaveValue("endurance trainer");
     expect(track()).toHaveValue("Tessemoor");
     expect(await screen.findByText("Brake earlier for corner 5")).toBeVisible();
+  });
+
+  it("goes on with the combo driven last at one press", async () => {
+    const { user } = await renderLog(twoCombos, "#/log", wednesday);
+    const card = within(await screen.findByRole("region", { name: "Last time" }));
+    expect(card.getByRole("heading", { name: "Tessemoor · endurance trainer" })).toBeVisible();
+    expect(card.getByText("Brake earlier for corner 5")).toBeVisible();
+    expect(await card.findByText("1:31.000")).toBeVisible();
+    await user.click(card.getByRole("button", { name: "Same as last time" }));
+    expect(await screen.findByRole("heading", { name: "Tessemoor · endurance trainer" })).toBeVisible();
+    expect(await entryField()).toHaveFocus();
+  });
+
+  it("starts with another combo driven lately at one press, and is back on Log once that is undone", async () => {
+    const { user } = await renderLog(twoCombos, "#/log", wednesday);
+    const list = within(await screen.findByRole("list", { name: "Start with another combo" }));
+    await user.click(await list.findByRole("button", { name: "Varnholt Ring · Club hatch, PB 1:24.000" }));
+    expect(await screen.findByRole("heading", { name: "Varnholt Ring · Club hatch" })).toBeVisible();
+    await entryField();
+    await useUndo.getState().undo();
+    expect(await screen.findByRole("button", { name: "Same as last time" })).toBeVisible();
+    expect(window.location.hash).toBe("#/log");
+  });
+
+  it("shows every car and track at a press, whatever stands in the field, and all that fits what is typed", async () => {
+    const { user } = await renderLog(twoCombos, "#/log", wednesday);
+    await user.click(await car());
+    expect(screen.getAllByRole("option").map(({ textContent }) => textContent)).toEqual([
+      "endurance trainer",
+      "Club hatch",
+    ]);
+    await user.keyboard("club");
+    expect(await car()).toHaveValue("club");
+    expect(screen.getAllByRole("option").map(({ textContent }) => textContent)).toEqual([
+      "Club hatch",
+      "New car “club”",
+    ]);
   });
 
   it("belongs to the day it is pressed on, though the form has stood open since the day before", async () => {
@@ -227,8 +265,8 @@ describe("starting a session", () => {
     await user.type(screen.getByLabelText("Target of the day"), "1:31.000");
     await user.type(screen.getByLabelText("Conditions"), "hot track");
     await user.click(start());
-    const about = await screen.findByText(/focus: braking/);
-    expect(about).toHaveTextContent("target of the day 1:31.000");
+    const about = await screen.findByText(/target of the day 1:31\.000/);
+    expect(about).toHaveTextContent("focus: braking");
     expect(about).toHaveTextContent("hot track");
   });
 

@@ -24,7 +24,14 @@ const combos = (count: number) => async (book: Logbook) => {
   }
 };
 const across = <ReviewScreen />;
-const table = () => screen.findByRole("table", { name: /^All combos, by/ });
+const list = () => screen.findByRole("list", { name: /^All combos, sorted by/ });
+const rowOf = async (name: RegExp) => {
+  const row = within(await list())
+    .getByRole("link", { name })
+    .closest("li");
+  if (row === null) throw new Error("each combo stands in a row");
+  return row;
+};
 const namesIn = (of: HTMLElement) =>
   within(of)
     .getAllByRole("link")
@@ -48,11 +55,11 @@ describe("Review across combos", () => {
     ).toBeVisible();
   });
 
-  it("puts the combo driven last first, each with its figures and the way to its review", async () => {
+  it("begins with what compares circuits where most combos have under four sessions, the one driven last first", async () => {
     await renderAt("#/review/across", across, combos(3));
-    const found = await table();
-    expect(namesIn(found)).toEqual(["Cedar", "Birch", "Ash"]);
-    const ash = within(found).getByRole("row", { name: /^Ash Hill/ });
+    expect(namesIn(await list())).toEqual(["Cedar", "Birch", "Ash"]);
+    expect(screen.getByRole("radio", { name: "from circuit to circuit" })).toBeChecked();
+    const ash = await rowOf(/^Ash Hill/);
     // 88.8 s over 80 s is 11 % over the reference; the usual lap of 89.025 s lies 0.25 % over the PB.
     expect(ash).toHaveTextContent("+11.00 %");
     expect(ash).toHaveTextContent("0.25 %");
@@ -62,36 +69,63 @@ describe("Review across combos", () => {
     );
   });
 
-  it("sorts by a heading, turns at the second press, and keeps what is not known last", async () => {
+  it("sorts by what the driver asks, and keeps what is not known last", async () => {
     const { user } = await renderAt("#/review/across", across, combos(3));
-    const button = within(await table()).getByRole("button", { name: "to reference" });
-    await user.click(button);
-    const heading = () => screen.getByRole("columnheader", { name: "to reference" });
-    expect(heading()).toHaveAttribute("aria-sort", "ascending");
-    expect(namesIn(await table())[0]).toBe("Ash");
-    await user.click(button);
-    expect(heading()).toHaveAttribute("aria-sort", "descending");
-    expect(namesIn(await table())[0]).toBe("Ash");
-    await user.click(within(await table()).getByRole("button", { name: "combo" }));
-    expect(namesIn(await table())).toEqual(["Ash", "Birch", "Cedar"]);
-    expect(heading()).toHaveAttribute("aria-sort", "none");
+    await user.selectOptions(await screen.findByLabelText("Sorted by"), "to the reference, worst first");
+    expect(namesIn(await list())[0]).toBe("Ash");
+    await user.click(screen.getByRole("radio", { name: "over the weeks" }));
+    expect(screen.getByLabelText("Sorted by")).toHaveDisplayValue("driven last");
+    expect(namesIn(await list())).toEqual(["Cedar", "Birch", "Ash"]);
+    await user.selectOptions(screen.getByLabelText("Sorted by"), "furthest from target");
+    expect(namesIn(await list())[0]).toBe("Ash");
   });
 
-  it("shows time at the wheel, PB with its day, trend, next target and the day driven last on the other side", async () => {
+  it("shows two sessions as two dots, with how far it is to the target and when it was driven last", async () => {
     const { user } = await renderAt("#/review/across", across, combos(1));
-    await user.click(await screen.findByRole("radio", { name: "times and targets" }));
-    const row = within(await table()).getByRole("row", { name: /^Ash Hill/ });
-    expect(row).toHaveTextContent("1:28.800Wed 2 Sep 2026");
-    expect(row).toHaveTextContent("2 of 4 sessions");
-    expect(row).toHaveTextContent("best lap 1:28.000by Thu 24 Dec 2026");
-    expect(row).toHaveTextContent("18 min");
+    await user.click(await screen.findByRole("radio", { name: "over the weeks" }));
+    const row = await rowOf(/^Ash Hill/);
+    expect(row).toHaveTextContent("too few 2 of 4 sessions");
+    expect(row).toHaveTextContent("0.80 s to target");
+    expect(row).toHaveTextContent("2 Sep");
+    const [line, band, dots] = [...row.querySelectorAll("svg path")];
+    expect(line?.getAttribute("d")?.match(/h0/g)).toHaveLength(2);
+    expect([band, dots]).toEqual([undefined, undefined]);
+  });
+
+  it("begins with the weeks where combos have a level, the one that gained most first when asked", async () => {
+    const { user } = await renderAt("#/review/across", across, async (book) => {
+      for (const [track, gain] of [
+        ["Ash Hill", 300],
+        ["Birch Hill", 0],
+      ] as const) {
+        const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: track } });
+        const days = Array.from({ length: 8 }, (_, week) => addDays("2026-09-28", 7 * week));
+        await addSessions(
+          book,
+          comboId,
+          days.map((date, week) => ({
+            date: gain === 0 ? addDays(date, 1) : date,
+            laps: lapsAbout(90_000 - gain * week + (week % 2) * 40),
+          })),
+        );
+      }
+    });
+    expect(await screen.findByRole("radio", { name: "over the weeks" })).toBeChecked();
+    expect(namesIn(await list())).toEqual(["Birch", "Ash"]);
+    await user.selectOptions(screen.getByLabelText("Sorted by"), "gained most");
+    expect(namesIn(await list())).toEqual(["Ash", "Birch"]);
+    const [ash, birch] = [await rowOf(/^Ash/), await rowOf(/^Birch/)];
+    expect(ash).toHaveTextContent(/−\d\.\d\d s faster, very likely \d\.\d to \d\.\d s/);
+    expect(ash.querySelector("path[class*=line]")).not.toHaveClass(/Ink/);
+    expect(birch).toHaveTextContent("may be chance");
+    expect(birch.querySelector("path[class*=line]")?.getAttribute("class")).toMatch(/lineInk/);
   });
 
   it("another figure is charted at its choice, and the keyboard opens a combo from the chart", async () => {
     const { user } = await renderAt("#/review/across", across, combos(6));
     await user.click(await screen.findByRole("radio", { name: "mistakes" }));
     const chart = await screen.findByRole("figure", {
-      name: /^Mistakes from combo to combo, no change/,
+      name: /^Mistakes from combo to combo: no change/,
     });
     chart.focus();
     await user.keyboard("{End}");
@@ -119,9 +153,7 @@ describe("Reference laps", () => {
     expect(await screen.findByText("Ida, last spring")).toBeVisible();
     await waitFor(() => expect(screen.getByRole("button", { name: "Enter a reference lap" })).toHaveFocus());
     // Birch Hill was driven last: its PB is 1:29.800.
-    await waitFor(async () =>
-      expect(within(await table()).getByRole("row", { name: /^Birch/ })).toHaveTextContent("+12.25 %"),
-    );
+    await waitFor(async () => expect(await rowOf(/^Birch/)).toHaveTextContent("+12.25 %"));
   });
 
   it("one is put right, and one deleted comes back by undo", async () => {

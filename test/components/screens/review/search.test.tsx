@@ -64,7 +64,7 @@ describe("Search", () => {
     await user.type(screen.getByLabelText("Lap time from"), "1:25.0{Enter}");
     expect(screen.getByLabelText("Lap time to")).toHaveFocus();
     expect(screen.getByLabelText("Lap time to")).toHaveAccessibleDescription(/shorter than the shortest/);
-    await user.click(screen.getByRole("button", { name: "Empty all fields" }));
+    await user.click(screen.getByRole("button", { name: "Clear" }));
     expect(screen.getByLabelText("Lap time from")).toHaveValue("");
   });
 
@@ -73,7 +73,7 @@ describe("Search", () => {
     await user.type(await screen.findByRole("searchbox", { name: "Words" }), "mill");
     await user.type(screen.getByLabelText("Lap time to"), "1:99{Enter}");
     expect(screen.getByLabelText("Lap time to")).toBeInvalid();
-    await user.click(screen.getByRole("button", { name: "Empty all fields" }));
+    await user.click(screen.getByRole("button", { name: "Clear" }));
     expect(screen.getByRole("searchbox", { name: "Words" })).toHaveValue("");
     expect(screen.getByLabelText("Lap time to")).toHaveValue("");
     await user.type(screen.getByLabelText("Lap time to"), "1:99");

@@ -26,6 +26,12 @@ const filled = async (book: Logbook) => {
   await addSessions(book, single.comboId, [{ date: "2026-11-18", laps: lapsAbout(57_000) }]);
 };
 const statement = <ReviewScreen />;
+/** The row of a list that a combo's name stands in. */
+function rowOf(list: HTMLElement, name: RegExp): HTMLElement {
+  const row = within(list).getByRole("link", { name }).closest("li");
+  if (row === null) throw new Error("each combo stands in a row");
+  return row;
+}
 const week47 = "#/review/statement?week=2026-W47";
 
 describe("the weekly statement", () => {
@@ -51,23 +57,35 @@ describe("the weekly statement", () => {
 
   it("balances what was driven, and brings PB and usual lap forward", async () => {
     await renderAt(week47, statement, filled);
-    const driven = await screen.findByRole("table", { name: "What was driven" });
-    expect(within(driven).getByRole("row", { name: /^Varnholt Ring/ })).toHaveTextContent(
-      /club hatch21217 min0$/,
+    const driven = await screen.findByRole("list", { name: "What was driven" });
+    expect(rowOf(driven, /^Varnholt Ring/)).toHaveTextContent(
+      /laps12 in 2 sessionsclean12 of 12, 100 %at the wheel17 minmistakes0$/,
     );
-    expect(within(driven).getByRole("row", { name: /^the week/ })).toHaveTextContent(/^the week31823 min0$/);
+    expect(within(driven).getAllByRole("listitem").at(-1)).toHaveTextContent(
+      /^the week.*18 in 3 sessions.*18 of 18, 100 %.*23 min.*0$/,
+    );
     const days = screen.getByRole("list", { name: "Laps by day" });
     expect(
       within(days)
         .getAllByRole("listitem")
         .map((day) => day.textContent),
-    ).toEqual(["Mon —", "Tue 6", "Wed 6", "Thu —", "Fri —", "Sat —", "Sun 6"]);
-    const times = screen.getByRole("table", { name: /^PB and usual lap/ });
-    const hatch = within(times).getByRole("row", { name: /^Varnholt Ring/ });
-    expect(hatch).toHaveTextContent("1:25.8001:24.800−1.000 s faster1:26.0251:25.0253 of 4 sessions");
-    expect(within(times).getByRole("row", { name: /^Tessemoor/ })).toHaveTextContent(
-      "—0:56.800".replace("0:", ""),
+    ).toEqual(["—Mon", "6Tue", "6Wed", "—Thu", "—Fri", "—Sat", "6Sun"]);
+    const times = screen.getByRole("list", { name: /^PB, usual lap and level/ });
+    expect(rowOf(times, /^Varnholt Ring/)).toHaveTextContent(
+      "too few 3 of 4 sessionsPB1:24.800PB this week−1.000 s fasterusual1:25.025usual before1:26.025",
     );
+    expect(rowOf(times, /^Tessemoor/)).toHaveTextContent("PB56.800PB this week—");
+  });
+
+  it("leads from every row to where its figures come from", async () => {
+    await renderAt(week47, statement, filled);
+    const driven = await screen.findByRole("list", { name: "What was driven" });
+    for (const [of, to] of [
+      [driven, /^#\/review\/[0-9a-f-]{36}$/],
+      [screen.getByRole("list", { name: /^PB, usual lap/ }), /^#\/review\/[0-9a-f-]{36}\?period=4w$/],
+      [screen.getByRole("list", { name: "Targets in force" }), /^#\/targets\/[0-9a-f-]{36}$/],
+    ] as const)
+      for (const link of within(of).getAllByRole("link")) expect(link.getAttribute("href")).toMatch(to);
   });
 
   it("shows as gained the difference of the two PBs it shows, and no difference of two evenings", async () => {
@@ -78,20 +96,20 @@ describe("the weekly statement", () => {
         { date: "2026-11-17", laps: [84_000, 84_010, 84_014, 84_015, 84_300, 84_400] },
       ]);
     });
-    const times = await screen.findByRole("table", { name: /^PB and usual lap/ });
-    expect(within(times).getByRole("row", { name: /^Fen/ })).toHaveTextContent(
-      "1:24.1001:24.000−0.100 s faster1:24.1551:24.0152 of 4 sessions",
+    const times = await screen.findByRole("list", { name: /^PB, usual lap and level/ });
+    expect(rowOf(times, /^Fen/)).toHaveTextContent(
+      "too few 2 of 4 sessionsPB1:24.000PB this week−0.100 s fasterusual1:24.015usual before1:24.155",
     );
   });
 
   it("gives the finding, the targets and what to do next", async () => {
     await renderAt(week47, statement, filled);
     expect(
-      await screen.findByRole("heading", { level: 2, name: "PB down by 1.000 s to 1:24.800" }),
+      await screen.findByRole("heading", { level: 2, name: "PB 1.000 s faster: 1:24.800" }),
     ).toBeVisible();
-    const targets = screen.getByRole("table", { name: "Targets in force" });
-    expect(within(targets).getByRole("row", { name: /^Varnholt Ring/ })).toHaveTextContent(
-      "best lap 1:24.500Tue 1 Dec 20261:24.800to be reached",
+    const targets = screen.getByRole("list", { name: "Targets in force" });
+    expect(rowOf(targets, /^Varnholt Ring/)).toHaveTextContent(
+      "wantedbest lap 1:24.500at the week's end1:24.800byTue 1 Dec 2026stateto be reached",
     );
     expect(
       within(screen.getByRole("region", { name: "Next" })).getByText(/The reason: measured on you/),

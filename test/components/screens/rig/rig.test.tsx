@@ -1,10 +1,11 @@
 import { screen, waitFor, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
-import { addCombo, addRig, type Logbook, rigs } from "#db";
+import { addCombo, addLap, addRig, addRun, editRun, type Logbook, rigs } from "#db";
 import type { RigSettings } from "#domain";
 import { useRows } from "#live";
 import { RigScreen } from "../../../../src/screens/rig/RigScreen.tsx";
 import { addSessions } from "../../../support/addSessions.ts";
+import { aLap } from "../../../support/aLap.ts";
 import { renderAt } from "../../../support/renderAt.tsx";
 
 const aRig = (fields: Partial<RigSettings> = {}) => ({
@@ -33,7 +34,7 @@ describe("the rig", () => {
   it("introduces itself, and stores the first record in metres", async () => {
     const { user } = await renderAt("#/rig", <RigScreen />);
     await begin(user);
-    expect(field("From")).toHaveValue("2026-11-25");
+    expect(field("From")).toHaveValue("Wed 25 Nov 2026");
     expect(field("From")).toHaveFocus();
     await user.click(screen.getByRole("radio", { name: "three" }));
     await user.type(field("Width of the picture"), "59,8");
@@ -91,7 +92,7 @@ describe("the rig", () => {
     expect(view.queryByText("True to size at this screen")).toBeNull();
     await user.click(screen.getByRole("radio", { name: "one flat" }));
     await user.click(screen.getByRole("button", { name: "Store" }));
-    expect(await screen.findByRole("button", { name: "Put this record right" })).toBeVisible();
+    expect(await screen.findByRole("button", { name: "Correct this record" })).toBeVisible();
     expect(screen.getByText("56.6° across")).toBeVisible();
   });
 
@@ -164,9 +165,9 @@ describe("records over time", () => {
 
   it("begins a new record as the one in force, and says what differs while it is typed", async () => {
     const { user } = await renderAt("#/rig", <RigScreen />, two);
-    await user.click(await screen.findByRole("button", { name: "A change: begin a new record" }));
+    await user.click(await screen.findByRole("button", { name: "Something changed" }));
     expect(field("Gain")).toHaveValue("55");
-    expect(field("From")).toHaveValue("2026-11-25");
+    expect(field("From")).toHaveValue("Wed 25 Nov 2026");
     expect(screen.getByText("Nothing differs yet from the record before.")).toBeVisible();
     await user.clear(field("Gain"));
     await user.type(field("Gain"), "58");
@@ -175,11 +176,71 @@ describe("records over time", () => {
     expect(await screen.findByText("In force today, since Wed 25 Nov 2026")).toBeVisible();
   });
 
+  it("opens at the value that is wanted, alone with its caution, and stores the rest as it was", async () => {
+    const { user } = await renderAt("#/rig", <Peek />, two);
+    await user.click(await screen.findByRole("link", { name: "Gain: it has changed" }));
+    await waitFor(() => expect(field("Gain")).toHaveFocus());
+    expect(screen.getAllByRole("textbox")).toHaveLength(1);
+    expect(screen.getByText(/from about 8 N·m can injure/)).toBeVisible();
+    expect(screen.getByText(/^From Wed 25 Nov 2026 on\./)).toBeVisible();
+    // What stood there is selected: typing takes its place.
+    await user.keyboard("50{Enter}");
+    expect(await screen.findByText("In force today, since Wed 25 Nov 2026")).toBeVisible();
+    expect(window.location.hash).toBe("#/rig");
+    const fresh = stored.find(({ from }) => from === "2026-11-25");
+    expect(fresh?.wheel).toEqual({ name: "\u202Ewheel <script>", gainPercent: 50 });
+  });
+
+  it("opens whole from the wanted value, keeps what is typed, and is left by Cancel", async () => {
+    const { user } = await renderAt("#/rig?field=wheel.gainPercent", <RigScreen />, two);
+    await waitFor(() => expect(field("Gain")).toHaveFocus());
+    await user.keyboard("51");
+    await user.click(screen.getByRole("button", { name: "All fields" }));
+    expect(field("Gain")).toHaveValue("51");
+    expect(field("Gain")).toHaveFocus();
+    expect(field("From")).toHaveValue("Wed 25 Nov 2026");
+    await user.click(screen.getByRole("button", { name: "Cancel" }));
+    expect(await screen.findByText("In force today, since Tue 3 Nov 2026")).toBeVisible();
+    expect(screen.queryByRole("textbox")).toBeNull();
+  });
+
+  it("shows the whole form where another field is wrong", async () => {
+    const { user } = await renderAt("#/rig", <RigScreen />, two);
+    await user.click(await screen.findByRole("button", { name: "Something changed" }));
+    await user.clear(field("Rotation"));
+    await user.type(field("Rotation"), "much");
+    window.location.hash = "#/rig?field=wheel.gainPercent";
+    await waitFor(() => expect(screen.queryByRole("textbox", { name: "Rotation" })).toBeNull());
+    await user.click(screen.getByRole("button", { name: "Store" }));
+    expect(await screen.findByRole("textbox", { name: "Rotation" })).toHaveValue("much");
+    await waitFor(() => expect(field("Rotation")).toHaveFocus());
+  });
+
+  it("lets a value be picked, those written down first, and goes back to the session", async () => {
+    const sessionId = "01900000-0000-7000-8000-00000000000a";
+    const { user } = await renderAt(`#/rig?field=&session=${sessionId}`, <RigScreen />, two);
+    const wheel = within(await screen.findByRole("region", { name: "Wheel and force feedback" }));
+    expect(wheel.getAllByRole("link").map((link) => link.textContent)).toEqual([
+      "Which wheel\u202Ewheel <script>",
+      "Gain55 %",
+      "Torque at most",
+      "Damping",
+      "Rotation",
+      "Radius of the rim",
+      "Note on the wheel",
+    ]);
+    await user.click(wheel.getByRole("link", { name: /^Gain/ }));
+    await waitFor(() => expect(field("Gain")).toHaveFocus());
+    await user.keyboard("50");
+    await user.click(screen.getByRole("button", { name: "Store" }));
+    await waitFor(() => expect(window.location.hash).toBe(`#/log/${sessionId}`));
+  });
+
   it("puts an old record right, deletes one, and takes that back", async () => {
     const { user } = await renderAt("#/rig", <RigScreen />, two);
     await user.click(await screen.findByRole("link", { name: "Tue 1 Sep 2026" }));
     expect(await screen.findByText("No longer in force: Tue 1 Sep 2026 to Tue 3 Nov 2026")).toBeVisible();
-    await user.click(screen.getByRole("button", { name: "Put this record right" }));
+    await user.click(screen.getByRole("button", { name: "Correct this record" }));
     expect(field("From")).toHaveFocus();
     await user.clear(field("Gain"));
     await user.type(field("Gain"), "64");
@@ -194,7 +255,7 @@ describe("records over time", () => {
     expect(await screen.findByRole("link", { name: "Tue 1 Sep 2026" })).toBeVisible();
   });
 
-  it("sets the laps before a change and after it side by side, and says where it may be chance", async () => {
+  it("sets the evenings before a change and after it side by side, and says where practice may be all", async () => {
     await renderAt("#/rig", <RigScreen />, async (book) => {
       await two(book);
       const { comboId } = await addCombo(book, {
@@ -209,17 +270,51 @@ describe("records over time", () => {
         { date: "2026-11-17", laps: about(84_900) },
       ]);
     });
-    const list = await screen.findByRole("list", { name: "Usual lap in the four weeks before and after" });
+    const list = await screen.findByRole("list", { name: "Each combo before and after" });
     expect(within(list).getAllByRole("listitem")).toHaveLength(1);
-    expect(list).toHaveTextContent(
-      /^Varnholt Ring · club hatchusual lap before 1:25\.000 in 2 sessions, after 1:25\.000 in 2 sessionsat the change, practice taken out: may be chance, between/,
-    );
+    expect(within(list).getByRole("heading", { name: "Varnholt Ring · club hatch" })).toBeVisible();
+    expect(
+      within(list).getByText(/^Cannot be told from practice: between .* faster and .* slower$/),
+    ).toBeVisible();
+    expect(list).toHaveTextContent(/before: 1:25\.000 in 2 sessions/);
+    expect(list).toHaveTextContent(/after: 1:25\.000 in 2 sessions/);
+    // The dots of both sides stand on one scale: the slower evening higher, the same one as high.
+    expect(
+      within(list)
+        .getAllByRole("figure")
+        .map((figure) => figure.getAttribute("aria-label")),
+    ).toEqual([
+      "Usual laps before, one a session: 2 laps, best 1:24.900",
+      "Usual laps after, one a session: 2 laps, best 1:24.900",
+    ]);
+  });
+
+  it("says in full which sessions stand on neither side, also where no side has any", async () => {
+    await renderAt("#/rig", <RigScreen />, async (book) => {
+      await two(book);
+      const names = { car: { name: "club hatch" }, track: { name: "Varnholt Ring" } };
+      const { comboId } = await addCombo(book, names);
+      await addSessions(book, comboId, [
+        { date: "2026-11-10", laps: [85_000, 85_100, 85_200, 85_300, 85_400] },
+      ]);
+      const [session] = await book.tables.sessions.toArray();
+      const [old, fresh] = (await rigs(book)).toSorted((a, b) => (a.from < b.from ? -1 : 1));
+      if (!session || !old || !fresh) throw new Error("a session and two records");
+      const [run] = await book.tables.runs.toArray();
+      await editRun(book, { runId: run?.id ?? "", patch: { rigId: old.id } });
+      const { runId } = await addRun(book, { sessionId: session.id, settings: { rigId: fresh.id } });
+      for (const ms of [85_000, 85_100, 85_200])
+        await addLap(book, { runId, id: book.newId(), lap: aLap(ms) });
+    });
+    expect(
+      await screen.findByText("Tue 10 Nov 2026 was driven with both settings and counts on neither side."),
+    ).toBeVisible();
   });
 
   it("shows no laps before and after the first record", async () => {
     await renderAt("#/rig", <RigScreen />, (book) => addRig(book, aRig()));
     expect(await screen.findByText("In force today, since Tue 3 Nov 2026")).toBeVisible();
-    expect(screen.queryByText("Laps before and after")).toBeNull();
+    expect(screen.queryByText("Did it help?")).toBeNull();
   });
 
   it("says so when the address names a record that is not there", async () => {

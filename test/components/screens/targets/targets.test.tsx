@@ -81,7 +81,7 @@ describe("setting a target", () => {
     const { user } = await renderAt("#/targets", targets, threeSessions);
     const form = await openForm(user);
     await user.type(form.getByLabelText("Time to reach"), "1:20.000{Enter}");
-    expect(await form.findAllByText(/3\.20 s under your PB/)).not.toHaveLength(0);
+    expect(await form.findAllByText(/3\.20 s faster than your PB/)).not.toHaveLength(0);
     expect(screen.queryByRole("heading", { level: 3 })).not.toBeInTheDocument();
     await user.click(form.getByRole("button", { name: "Set it all the same" }));
     expect(await screen.findByRole("heading", { level: 3, name: "best lap 1:20.000" })).toBeVisible();

@@ -111,9 +111,9 @@ test("a page is turned for one combo or for all, and the page of an instant is f
   const { comboId } = await addCombo(book, { car: hatch, track: fen });
   const { comboId: other } = await addCombo(book, { car: hatch, track: { name: "Old Mill" } });
   const one = await turnPage(book, { comboIds: [comboId], from: 1000, reason: "new surface" });
-  expect(one.what).toBe("New page");
+  expect(one.what).toBe("New page begun: new surface");
   const all = await turnPage(book, { comboIds: "all", from: 2000, reason: "new physics" });
-  expect(all.what).toBe("New page for 2 combos");
+  expect(all.what).toBe("New page begun for 2 combos: new physics");
   const pages = await pagesOfCombo(book, comboId);
   expect(pages.map(({ from }) => from)).toEqual([1000, 2000]);
   expect(pageOf(pages, 999)).toEqual({ from: Number.NEGATIVE_INFINITY, to: 1000 });

@@ -7,6 +7,8 @@ import {
   addLaps,
   addRun,
   changeSessionDate,
+  combosWithNames,
+  comboWithNames,
   deleteLap,
   deleteRun,
   deleteSession,
@@ -28,10 +30,11 @@ import {
   splitSession,
   startSession,
   turnPage,
+  undoChange,
 } from "#db";
 import { lapsInOrder } from "#domain";
 import { aLap } from "../../../support/aLap.ts";
-import { anOpenSession } from "../../../support/aLogbook.ts";
+import { aLogbook, anOpenSession } from "../../../support/aLogbook.ts";
 
 const minute = 60_000;
 
@@ -242,6 +245,56 @@ test("a session moved to another combo says so, and its deleted runs stay where 
   await expect(moveSessionToCombo(book, { sessionId, comboId: book.newId() })).rejects.toMatchObject({
     code: "missing",
   });
+});
+
+const kart = { car: { name: "Kart" }, track: { name: "Sand Hollow" } };
+
+test("a session moves to a combo that is made for it, and Undo takes that away again", async () => {
+  const { book, sessionId, comboId } = await withLaps();
+  const change = await moveSessionToCombo(book, { sessionId, combo: kart });
+  const session = await sessionOf(book, sessionId);
+  expect((await comboWithNames(book, session?.comboId ?? ""))?.car.name).toBe("Kart");
+  await undoChange(book, change);
+  expect((await sessionOf(book, sessionId))?.comboId).toBe(comboId);
+  expect((await combosWithNames(book)).map(({ car }) => car.name)).not.toContain("Kart");
+});
+
+test("a combo named wrong at the start of a session goes when the session leaves it, and comes back by Undo", async () => {
+  const { book, clock } = await aLogbook();
+  const on = { date: "2026-03-10", zone: "Europe/Berlin" };
+  const { sessionId } = await startSession(book, { combo: kart, ...on });
+  clock.pass(minute);
+  const names = async () => {
+    const { cars, tracks, layouts } = await dump(book);
+    const live = [...cars, ...tracks, ...layouts].filter(({ deletedAt }) => deletedAt === undefined);
+    return [...live.map(({ name }) => name), ...(await combosWithNames(book)).map(({ combo }) => combo.id)];
+  };
+  const before = await names();
+  const right = { car: { name: "Cart" }, track: { name: "Sand Hollow" } };
+  const change = await moveSessionToCombo(book, { sessionId, combo: right });
+  expect(await names()).toEqual(expect.arrayContaining(["Cart", "Sand Hollow"]));
+  expect(await names()).not.toContain("Kart");
+  expect(await combosWithNames(book)).toHaveLength(1);
+  await undoChange(book, change);
+  expect(await names()).toEqual(before);
+});
+
+test("a combo that a session leaves stays where another session, or a page of it, needs it", async () => {
+  const { book, clock } = await aLogbook();
+  const on = { date: "2026-03-10", zone: "Europe/Berlin" };
+  const { sessionId } = await startSession(book, { combo: kart, ...on });
+  clock.pass(minute);
+  await startSession(book, { combo: kart, ...on });
+  await moveSessionToCombo(book, { sessionId, combo: { ...kart, car: { name: "Cart" } } });
+  expect((await combosWithNames(book)).map(({ car }) => car.name).toSorted()).toEqual(["Cart", "Kart"]);
+});
+
+test("a run moves to a combo that is made for it", async () => {
+  const { book, runId } = await withLaps();
+  const { sessionId } = await moveRunToCombo(book, { runId, combo: kart });
+  const comboId = (await sessionOf(book, sessionId))?.comboId ?? "";
+  expect((await comboWithNames(book, comboId))?.track.name).toBe("Sand Hollow");
+  expect((await runOf(book, runId))?.comboId).toBe(comboId);
 });
 
 test("an ended session split at a run: the first part ends with the run before, the second as the whole did", async () => {

@@ -152,7 +152,7 @@ test("a page is turned for the combos that are there, for all of them or none", 
   expect(await pages(book)).toEqual([]);
   await book.database.table("combos").update(comboId, { deletedAt: 5 });
   expect((await turnPage(book, { comboIds: "all", from: 1000, reason: "new" })).what).toBe(
-    "New page for 2 combos",
+    "New page begun for 2 combos: new",
   );
   const turned = await pages(book);
   expect(turned.map((page) => page.comboId)).not.toContain(comboId);

@@ -131,3 +131,24 @@ test("undoing a deleted session twice says so the second time", async () => {
   expect(second.edits).toEqual([]);
   expect(second.skipped.length).toBeGreaterThan(0);
 });
+
+test("a run begun by mistake that has laps by now stays the only open one when its begin is undone", async () => {
+  const { book, sessionId, runId } = await anOpenSession();
+  await addLap(book, { runId, id: book.newId(), lap: aLap(83_000) });
+  const begun = await addRun(book, { sessionId });
+  await addLap(book, { runId: begun.runId, id: book.newId(), lap: aLap(84_000) });
+  const undone = await undoChange(book, begun);
+  expect(undone.skipped).toEqual(["the run has laps added since"]);
+  const { runs } = await dump(book);
+  expect(runs.filter(({ endedAt }) => endedAt === undefined).map(({ id }) => id)).toEqual([begun.runId]);
+});
+
+test("a run begun by mistake goes, and the one before is open again", async () => {
+  const { book, sessionId, runId } = await anOpenSession();
+  await addLap(book, { runId, id: book.newId(), lap: aLap(83_000) });
+  await undoChange(book, await addRun(book, { sessionId }));
+  const { runs } = await dump(book);
+  expect(runs.filter((run) => run.endedAt === undefined && run.deletedAt === undefined)).toEqual([
+    expect.objectContaining({ id: runId }),
+  ]);
+});

@@ -20,6 +20,7 @@ async function marksIn(book: Parameters<typeof markOf>[0], comboId: string) {
     rigSteps: { rigId: "rig", records: [{ id: "rig", from: "2026-03-01" }], today },
     runBasis: { comboId, startedAt: 0, date: today, surface: "dry", today },
     search: { terms: {}, most: 5 },
+    sideBySide: { kind: "run", ids: ["one", "other"] },
     statement: { monday: "2026-03-09", today },
     suggestedTargets: { comboId, kind: "best", by, today },
     targetOutlook: { comboId, kind: "best", value: 82_000, by, today },

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { rigSteps, sessionDigest } from "#stats";
+import { type RigStep, rigSteps, type SideOfStep, sessionDigest } from "#stats";
 import { aRun, aSession, choices } from "../someRows.ts";
 
 /** Day 20 of 2026, counted from 1 January: the day of the change. */
@@ -22,13 +22,24 @@ const driven = (dayNumber: number, ...runs: readonly (readonly [rigId: string | 
     ),
     choices,
   );
-const stepOf = (...digests: ReturnType<typeof driven>[]) =>
+/** The same with its sessions counted. */
+const counted = (steps: readonly RigStep[]) => {
+  const side = (one: SideOfStep | undefined) => one && { ...one, sessions: one.sessions.length };
+  return steps.map((step) => ({
+    ...step,
+    before: side(step.before),
+    after: side(step.after),
+    mixed: step.neither.length,
+  }));
+};
+const stepsOf = (...digests: ReturnType<typeof driven>[]) =>
   rigSteps({
     combos: [{ comboId: "combo", digests, pages: [] }],
     rigId: "new",
     records,
     today: dayOf(60),
-  })[0];
+  });
+const stepOf = (...digests: ReturnType<typeof driven>[]) => counted(stepsOf(...digests))[0];
 
 describe("a change of the rig on the day of a session", () => {
   it("leaves laps driven before it, that evening with the old settings, before the change", () => {
@@ -53,6 +64,28 @@ describe("a change of the rig on the day of a session", () => {
       after: { sessions: 1 },
       mixed: 1,
     });
+  });
+
+  it("names each session of neither side with its day and the reason", () => {
+    const both = driven(changeDay, ["old", 85_000], ["new", 80_000]);
+    const [step] = stepsOf(
+      driven(10, ["old", 85_000]),
+      both,
+      driven(21, ["new", 84_000]),
+      driven(25, ["old", 86_000]),
+    );
+    expect(step?.neither.map(({ date, why }) => [date, why])).toEqual([
+      [dayOf(changeDay), "both"],
+      [dayOf(25), "old again"],
+    ]);
+    expect(step?.before?.sessions).toMatchObject([{ date: dayOf(10), usual: { ms: 85_000 } }]);
+  });
+
+  it("tells of a combo that has no side but for such sessions, near the change alone", () => {
+    const both = driven(changeDay, ["old", 85_000], ["new", 80_000]);
+    expect(stepOf(driven(10, ["old", 85_000]), both)).toMatchObject({ after: undefined, mixed: 1 });
+    expect(stepOf(both)).toMatchObject({ before: undefined, after: undefined, mixed: 1 });
+    expect(stepOf(driven(changeDay + 30, ["old", 85_000], ["new", 80_000]))).toBeUndefined();
   });
 
   it("goes by the date only where runs name no rig, or one that is gone", () => {
@@ -81,13 +114,15 @@ describe("the sides of a change of the rig", () => {
     more: Partial<Parameters<typeof rigSteps>[0]> = {},
     pages: readonly { readonly from: number }[] = [],
   ) =>
-    rigSteps({
-      combos: [{ comboId: "combo", digests, pages }],
-      rigId: "new",
-      records,
-      today: dayOf(60),
-      ...more,
-    });
+    counted(
+      rigSteps({
+        combos: [{ comboId: "combo", digests, pages }],
+        rigId: "new",
+        records,
+        today: dayOf(60),
+        ...more,
+      }),
+    );
 
   it("are the medians of the usual laps, whatever order the sessions come in", () => {
     const all = [...before, ...after];

@@ -18,6 +18,10 @@ const combo = (comboId: string, digests: SessionDigest[], more: Partial<WeekComb
   references: [],
   ...more,
 });
+const nothing = {
+  ...{ sessions: 0, laps: 0, guestLaps: 0, drivingMs: 0, mistakes: 0 },
+  ...{ clean: 0, timed: 0, days: [0, 0, 0, 0, 0, 0, 0] },
+};
 const state = (...combos: WeekCombo[]) =>
   weekStatement({ monday, combos, preferences: choices, today: "2026-01-31" });
 const target = (fields: Partial<Target>): Target => ({
@@ -95,7 +99,7 @@ describe("the statement of a week", () => {
   it("a week without a lap has no lines and no finding, and its sums are nothing", () => {
     const { lines, main, total } = state(combo("a", [digest(0, about(85_000))]));
     expect([lines, main]).toEqual([[], undefined]);
-    expect(total).toEqual({ sessions: 0, laps: 0, guestLaps: 0, drivingMs: 0, mistakes: 0 });
+    expect(total).toEqual({ ...nothing, guestLaps: 0 });
   });
 
   it("tells targets reached in the week from those reached before and those still open", () => {
@@ -126,7 +130,7 @@ describe("the statement of a week", () => {
     );
     const { lines, total, main } = state(combo("a", [guest]), combo("empty", [digest(5, [], "e")]));
     expect(lines).toMatchObject([{ comboId: "a", sessions: 0, laps: 0, guestLaps: 2, drivingMs: 0 }]);
-    expect(total).toEqual({ sessions: 0, laps: 0, guestLaps: 2, drivingMs: 0, mistakes: 0 });
+    expect(total).toEqual({ ...nothing, guestLaps: 2 });
     expect(main).toBeUndefined();
   });
 
@@ -175,15 +179,31 @@ describe("the statement of a week", () => {
     expect(lines[0]).toMatchObject({ bestBefore: undefined, best: { ms: 84_800 } });
   });
 
-  it("says how far the level has moved in the twelve weeks to the Sunday", () => {
-    const past = [-100, -80, -70, -60, 5].map((day, step) => digest(day, about(87_000 - 400 * step)));
+  it("says how far the level has moved in the four weeks to the Sunday", () => {
+    const past = [-44, -24, -14, -4, 5].map((day, step) => digest(day, about(87_000 - 400 * step)));
     const [line] = state(combo("a", past)).lines;
-    expect(line?.gain).toMatchObject({
+    expect(line?.lately).toMatchObject({
       known: true,
-      // They begin on 20 October; the sessions of 23 September and 13 October lie before.
-      value: { from: "2025-10-23", to: "2026-01-06", sessions: 3 },
+      // They begin on 15 December; the sessions of 18 November and 8 December lie before.
+      value: { from: "2025-12-18", to: "2026-01-06", sessions: 3 },
     });
+  });
+
+  it("tells the finding from the twelve weeks to the Sunday", () => {
+    const past = [-100, -80, -70, -60, 5].map((day, step) => digest(day, about(87_000 - 400 * step)));
     expect(state(combo("a", past)).main?.season.sessions).toBe(3);
+  });
+
+  it("counts laps by day and clean laps, for each combo and in all", () => {
+    const { lines, total } = state(
+      combo("a", [digest(4, about(85_000)), digest(5, about(85_000), "a5")]),
+      combo("b", [digest(5, [60_000, [61_000, "off"]], "b5")]),
+    );
+    expect(lines.map(({ days }) => days)).toEqual([
+      [6, 6, 0, 0, 0, 0, 0],
+      [0, 2, 0, 0, 0, 0, 0],
+    ]);
+    expect(total).toMatchObject({ days: [6, 8, 0, 0, 0, 0, 0], laps: 14, clean: 13, timed: 14 });
   });
 
   it("a week that is not over stands as of today", () => {
@@ -199,10 +219,10 @@ describe("the statement of a week", () => {
       ["t", { kind: "open", daysLeft: 2, lostOn: undefined }],
       ["later", expect.objectContaining({ kind: "open" })],
     ]);
-    const past = [-78, -77, -76, 4].map((day, step) => digest(day, about(87_000 - 400 * step), `p${step}`));
+    const past = [-22, -21, -20, 4].map((day, step) => digest(day, about(87_000 - 400 * step), `p${step}`));
     const [line] = weekStatement({ ...asked, combos: [combo("a", past)] }).lines;
-    // The twelve weeks to Wednesday begin on 16 October; those to the Sunday after it on the 20th.
-    expect(line?.gain).toMatchObject({ value: { from: "2025-10-16", sessions: 3 } });
+    // The four weeks to Wednesday begin on 11 December; those to the Sunday after it on the 15th.
+    expect(line?.lately).toMatchObject({ value: { from: "2025-12-11", sessions: 3 } });
   });
 
   it("carries no usual lap forward where the week has no session of five laps", () => {

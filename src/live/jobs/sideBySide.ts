@@ -1,0 +1,110 @@
+import { accountTarget, numberedRuns, type PageSpan, pageOf } from "#combo";
+import {
+  comboWithNames,
+  pagesOfCombo,
+  preferences,
+  type ReadOnlyLogbook,
+  referencesOfCombo,
+  rigs,
+  runsOfSession,
+  sessionOf,
+  targetsOfCombo,
+} from "#db";
+import {
+  comboName,
+  type Id,
+  type Preferences,
+  type RigSettings,
+  type Run,
+  rigOn,
+  type Session,
+} from "#domain";
+import { type SideBySide, sideBySide } from "#stats";
+import { digestMaker } from "../digestMaker.ts";
+import { pageBest } from "../pageBest.ts";
+import type { JobRun } from "./job.ts";
+
+export interface SideBySideDetails {
+  readonly kind: "run" | "session";
+  /** Ids of two runs or of two sessions, in any order. */
+  readonly ids: readonly [Id, Id];
+}
+
+/** One of the two: where it is, the runs of it that are meant, and the rig records that they were driven with. */
+export interface FoundSide {
+  readonly session: Session;
+  readonly comboName: string;
+  /** By the numbers they go by in their session. */
+  readonly runs: readonly { readonly run: Run; readonly number: number }[];
+  readonly rigs: readonly Pick<RigSettings, "id" | "name">[];
+}
+
+/** The two, the earlier one first, and what is said of them. */
+export interface FoundSides {
+  readonly first: FoundSide;
+  readonly second: FoundSide;
+  readonly figures: SideBySide;
+}
+
+/** Two runs or two sessions side by side; null where one of them is not there. */
+export const runSideBySide: JobRun<SideBySideDetails, FoundSides | null> = async (book, { kind, ids }) => {
+  const found = await Promise.all(ids.map((id) => sideOf(book, kind, id)));
+  const [first, second] = found
+    .flatMap((side) => (side === undefined ? [] : [side]))
+    .sort((a, b) => startOf(a) - startOf(b));
+  if (first === undefined || second === undefined) return null;
+  const chosen = await preferences(book);
+  const isOneCombo = first.session.comboId === second.session.comboId;
+  const pages = await pagesOfCombo(book, second.session.comboId);
+  const page = pageOf(pages, second.session.startedAt);
+  const isOnePage = isOneCombo && first.session.startedAt >= page.from;
+  const figures = sideBySide({
+    kind,
+    first: inputOf(first),
+    second: inputOf(second),
+    apart: !isOneCombo ? "combo" : !isOnePage ? "page" : undefined,
+    target: await measureOf(book, second.session, page, chosen),
+    preferences: chosen,
+  });
+  return { first, second, figures };
+};
+
+const inputOf = ({ session, runs }: FoundSide) => ({ session, runs: runs.map(({ run }) => run) });
+
+const startOf = ({ session, runs }: FoundSide) => runs[0]?.run.startedAt ?? session.startedAt;
+
+async function sideOf(
+  book: ReadOnlyLogbook,
+  kind: SideBySideDetails["kind"],
+  id: Id,
+): Promise<FoundSide | undefined> {
+  const sessionId = kind === "session" ? id : (await book.tables.runs.get(id))?.sessionId;
+  const session = sessionId === undefined ? undefined : await sessionOf(book, sessionId);
+  const names = session && (await comboWithNames(book, session.comboId));
+  if (session === undefined || names === undefined) return undefined;
+  const [all, records] = await Promise.all([runsOfSession(book, session.id), rigs(book)]);
+  const runs = numberedRuns(all).filter(({ run }) => kind === "session" || run.id === id);
+  if (runs.length === 0) return undefined;
+  const used = new Set(runs.map(({ run }) => run.rigId ?? rigOn(records, session.date)?.id));
+  return {
+    session,
+    comboName: comboName(names),
+    runs,
+    rigs: records.filter((record) => used.has(record.id)).map(({ id: rigId, name }) => ({ id: rigId, name })),
+  };
+}
+
+/** What the later of the two is measured against: both accounts are, or they could not be compared. */
+async function measureOf(book: ReadOnlyLogbook, session: Session, page: PageSpan, chosen: Preferences) {
+  const { comboId, startedAt } = session;
+  const [targets, references, pb] = await Promise.all([
+    targetsOfCombo(book, comboId),
+    referencesOfCombo(book, comboId),
+    pageBest(
+      book,
+      { comboId, span: { from: page.from, to: startedAt }, except: session.id },
+      digestMaker(chosen),
+    ),
+  ]);
+  return accountTarget({ session, page, targets, references, pbBefore: pb?.ms });
+}

@@ -1,0 +1,28 @@
+import type { ComboLine } from "#stats";
+import { Ink } from "#ui/Ink.tsx";
+import { gainInShort } from "#words";
+import styles from "./GainFigure.module.css";
+
+const inks = { faster: "gain", slower: "loss", neither: "plain" } as const;
+
+interface GainFigureProps {
+  readonly gain: ComboLine["gain"];
+  /** Days that the head of the column speaks of. */
+  readonly days: number;
+}
+
+/** How far the level has moved, with its word of certainty beside it. */
+export function GainFigure({ gain, days }: GainFigureProps) {
+  const { figure, certainty, way } = gainInShort(gain, days);
+  return (
+    <>
+      <span className={styles["gain"]}>
+        <Ink tone={inks[way]}>{figure}</Ink>
+      </span>{" "}
+      <span className={styles["certainty"]}>
+        {way === "neither" ? "" : `${way}, `}
+        {certainty}
+      </span>
+    </>
+  );
+}

@@ -1,0 +1,39 @@
+import type { Run } from "#domain";
+import type { FoundSide } from "#live";
+import type { Row } from "#ui/RuledTable.tsx";
+import { sayGuest } from "#words";
+
+/** What a run is driven with, as it is written down; empty where nothing is. */
+const settings: readonly { readonly name: string; readonly of: (run: Run) => string }[] = [
+  { name: "kind of run", of: ({ kind }) => kind },
+  { name: "effort", of: ({ effort }) => effort },
+  { name: "track", of: ({ surface }) => surface },
+  { name: "driver", of: ({ guest }) => (guest === undefined ? "" : sayGuest(guest)) },
+  { name: "tyres", of: ({ tyres }) => tyres?.trim() ?? "" },
+  { name: "set-up", of: ({ setup }) => setup?.trim() ?? "" },
+  { name: "aids", of: ({ assists }) => assists?.trim() ?? "" },
+  { name: "fuel", of: ({ fuelLitres }) => (fuelLitres === undefined ? "" : `${fuelLitres} l`) },
+];
+
+/** The settings in which two runs or two sessions differ, rig and conditions among them; none where they do not. */
+export function settingRows(first: FoundSide, second: FoundSide): Row[] {
+  const of = (side: FoundSide) => [
+    ...settings.map((setting) => ({
+      name: setting.name,
+      says: said(side.runs.map(({ run }) => setting.of(run))),
+    })),
+    { name: "conditions", says: side.session.conditions?.trim() ?? "" },
+    { name: "rig", says: said(side.rigs.map(({ name }) => name)) },
+  ];
+  const [a, b] = [of(first), of(second)];
+  return a.flatMap(({ name, says }, index) => {
+    const other = b[index]?.says ?? "";
+    if (says === other) return [];
+    return [{ id: name, cells: { setting: name, first: says || "—", second: other || "—" } }];
+  });
+}
+
+/** Each once, in the order in which they were driven. */
+function said(values: readonly string[]): string {
+  return [...new Set(values.filter((value) => value !== ""))].join(", ");
+}
