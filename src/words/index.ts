@@ -65,6 +65,7 @@ export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInR
 export { sayRun } from "./runSays.ts";
 export { sayScatter } from "./scatter.ts";
 export { sectorsReading, sectorsTitle } from "./sectors.ts";
+export { saySession } from "./sessionSays.ts";
 export { sayShareBefore } from "./sharesCompared.ts";
 export { sayShiftEnds, sideBySideReading, sideBySideTitle } from "./sideBySide.ts";
 export { sayStrip, sayStripLap, sayStripThinned } from "./strip.ts";

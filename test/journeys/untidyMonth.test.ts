@@ -17,7 +17,8 @@ test("an untidy month spoils no figure, and each thing is put right in a few tap
   test.setTimeout(300_000);
   const hand = new Hand(page);
   const putRight: Record<string, number> = {};
-  const says = (run: number) => page.getByRole("region", { name: `What run ${run} says` });
+  const says = (run: number) =>
+    page.getByRole("region", { name: new RegExp(`^(Verdict of run ${run}|What run ${run} says)$`) }).first();
   const counts = () =>
     page.getByRole("region", { name: "Where this session's time went" }).getByText(/^of \d+ laps?:/);
   const evening = async (date: string) => {

@@ -34,6 +34,9 @@ export interface SessionReport {
   readonly guestLaps: number;
   readonly mistakes: number;
   readonly pace: PaceFigures;
+  /** Timed and clean laps of runs written lap by lap. */
+  readonly timed: number;
+  readonly clean: number;
   /** Share of clean laps among timed laps of runs written lap by lap. */
   readonly cleanShare: Share | undefined;
   readonly nearTheBest: NearTheBest | undefined;
@@ -81,6 +84,8 @@ export function sessionReport(input: SessionReportInput): SessionReport {
     guestLaps: sorted.guestLaps,
     mistakes: sorted.mistakes,
     pace: paceFigures(laps),
+    timed: sorted.timed,
+    clean: sorted.clean,
     cleanShare: wilsonInterval(sorted.clean, sorted.timed, CONFIDENCE),
     nearTheBest: nearSessionBest([paceBests.map(({ lap }) => lap.ms as number)], preferences.marginPercent),
     threeInARow: threeInARow(runsOfMaybeBests(sorted)),

@@ -237,14 +237,19 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
       </div>
       <div className={styles["says"]}>
         {!isOpen && (
-          <SessionTotals report={report} runs={shown.filter(({ run }) => run.guest === undefined).length} />
+          <SessionTotals
+            report={report}
+            runs={shown.filter(({ run }) => run.guest === undefined).length}
+            pb={pb}
+            next={next}
+          />
         )}
         <FaultBoundary what="What this run says">
           {said && next && (
             <RunSays
               report={said.report}
               number={said.number}
-              next={isOpen && isBetween ? undefined : next}
+              next={isOpen && !isBetween ? next : undefined}
             />
           )}
         </FaultBoundary>

@@ -1,16 +1,27 @@
 import { formatLapTime } from "#domain";
-import type { SessionReport } from "#stats";
+import type { KnownBest, SessionReport } from "#stats";
 import { FigureRow } from "#ui/FigureRow.tsx";
 import { Part } from "#ui/Part.tsx";
-import { counted, sayScatterFigure, sayUsual } from "#words";
+import { counted, type NextRun, sayScatterFigure, saySession, sayUsual } from "#words";
+import styles from "../runs/RunSays.module.css";
 
-/** Best, usual and scatter of a whole session, as its runs have them one by one. */
-export function SessionTotals({ report, runs }: { readonly report: SessionReport; readonly runs: number }) {
+interface SessionTotalsProps {
+  readonly report: SessionReport;
+  readonly runs: number;
+  /** Best of the page before the session. */
+  readonly pb: KnownBest | undefined;
+  /** What its last run suggests; absent where it has no laps. */
+  readonly next: NextRun | undefined;
+}
+
+/** What a session says: one sentence, best, usual and scatter of all its runs, and what to do next time. */
+export function SessionTotals({ report, runs, pb, next }: SessionTotalsProps) {
   const { best, pace, counts } = report;
   const { median, medianDecimals, consistency } = pace;
   if (counts.driven === 0) return null;
   return (
     <Part title="What the session says" aside={`${counted(runs, "run")}, ${counted(counts.driven, "lap")}`}>
+      <p className={styles["sentence"]}>{saySession(report, pb)}</p>
       <FigureRow
         figures={[
           {
@@ -26,6 +37,12 @@ export function SessionTotals({ report, runs }: { readonly report: SessionReport
           sayScatterFigure(consistency),
         ]}
       />
+      {next && (
+        <p className={styles["next"]}>
+          <strong>Next time:</strong> {next.suggestion}{" "}
+          <span className={styles["reason"]}>{next.reason}</span>
+        </p>
+      )}
     </Part>
   );
 }
