@@ -92,7 +92,7 @@ for (const [width, height] of [
     // The newest lap comes into sight as it is typed.
     await hand.lap("1:24.655");
     const pad = reading(page);
-    const strip = runBlock(page, 1).getByRole("img").first();
+    const strip = runBlock(page, 1).getByRole("figure").first();
     const inView = async () => {
       await expect(lapTime(page, 7)).toBeInViewport({ ratio: 1 });
       await expect(lapTime(page, 6)).toBeInViewport({ ratio: 1 });
