@@ -67,6 +67,7 @@ export { sayScatter } from "./scatter.ts";
 export { sectorsReading, sectorsTitle } from "./sectors.ts";
 export { saySession } from "./sessionSays.ts";
 export { sayShareBefore } from "./sharesCompared.ts";
+export { isClear } from "./shift.ts";
 export { sayShiftEnds, sideBySideReading, sideBySideTitle } from "./sideBySide.ts";
 export { sayStrip, sayStripLap, sayStripThinned } from "./strip.ts";
 export { suggestionParts } from "./suggestedTargets.ts";

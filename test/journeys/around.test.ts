@@ -111,7 +111,7 @@ test("by keyboard: the rows are sorted, a combo opened, and back leads to all co
   await inDemo(page, "#/review/across");
   await page.getByRole("radio", { name: "from circuit to circuit" }).focus();
   await page.keyboard.press("Space");
-  await page.getByLabel("Sorted by").selectOption("mistakes, worst first");
+  await page.getByRole("combobox", { name: "Sorted by" }).selectOption("mistakes, worst first");
   const first = rows(page).getByRole("link").first();
   await expect(first).toHaveText("Varnholt Ring · endurance trainer");
   await first.focus();

@@ -3,6 +3,7 @@ import { SmallColumns } from "#charts/small/SmallColumns.tsx";
 import { SmallLine } from "#charts/small/SmallLine.tsx";
 import { SmallRange } from "#charts/small/SmallRange.tsx";
 import { accountLines } from "#stats";
+import { isClear } from "#words";
 import type { Looked } from "./looked.ts";
 import { lapsByWeek } from "./periods.ts";
 import {
@@ -72,7 +73,13 @@ function TimePicture({ looked: { review } }: PictureProps) {
   return <SmallBars values={accountLines.map((line) => account.value[line])} />;
 }
 
+/** Of what the answer is about: the weeks before where that is clear or all there is to tell, else late laps against early ones. */
 function DifferentPicture({ looked: { review } }: PictureProps) {
+  const { shift, thirds, against } = review;
+  if (against.known && shift.known && (isClear(shift.value) || !thirds.known)) {
+    const { estimate, low, high } = shift.value;
+    return <SmallRange value={estimate} low={low} high={high} />;
+  }
   const [first] = differenceRows(review);
   return first === undefined ? null : <SmallRange value={first.value} low={first.low} high={first.high} />;
 }
