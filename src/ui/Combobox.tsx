@@ -35,7 +35,8 @@ export function Combobox(props: ComboboxProps) {
   const isFirstPress = useRef(false);
   const matches = isTyped ? matchOptions(options, text) : options;
   const isNew = text.trim() !== "" && !options.some((option) => sameName(option.label, text));
-  const canMake = isNew && sayMake !== undefined && onMake !== undefined;
+  // Where nothing can be picked, what is typed is new without a word, and no list lies over what stands below.
+  const canMake = isNew && options.length > 0 && sayMake !== undefined && onMake !== undefined;
   const keys = useComboboxKeys({
     count: matches.length + (canMake ? 1 : 0),
     onTake: take,
