@@ -6,7 +6,8 @@ const fields = "form input, form select, form textarea";
 
 /**
  * What was done is no longer news once the driver has gone on to filling in a form, or to a field that the notices lie
- * over, or to another place; Ctrl Z takes it back from there, too. What the way there itself has done is still said. The entry line is no form; the next stored lap takes them away.
+ * over, or to another place; Ctrl Z takes it back from there, too. What the way there itself has done is still said.
+ * The entry line is no form; the next stored lap takes them away.
  */
 export function useGoneOn(notices: RefObject<HTMLElement | null>): void {
   const goOn = useNotices((list) => list.goOn);
@@ -17,10 +18,10 @@ export function useGoneOn(notices: RefObject<HTMLElement | null>): void {
   const before = useRef(here);
   useEffect(() => {
     window.addEventListener("pointerdown", press, true);
-    window.addEventListener("keydown", press, true);
+    window.addEventListener("keydown", press);
     return () => {
       window.removeEventListener("pointerdown", press, true);
-      window.removeEventListener("keydown", press, true);
+      window.removeEventListener("keydown", press);
     };
   }, [press]);
   useEffect(() => {

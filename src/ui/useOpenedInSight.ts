@@ -1,4 +1,5 @@
 import { type RefObject, useEffect } from "react";
+import { untilDeed } from "./untilDeed.ts";
 
 /**
  * Brings a part that was opened inside a dialog into sight, and again while it still grows, because what is in it may have to
@@ -12,12 +13,11 @@ export function useOpenedInSight(isOpened: boolean, part: RefObject<HTMLElement 
     if (!isOpened || !element || !dialog || typeof ResizeObserver === "undefined") return;
     const observer = new ResizeObserver(() => element.scrollIntoView({ block: "nearest" }));
     const end = () => observer.disconnect();
-    const deeds = ["pointerdown", "keydown", "wheel"] as const;
     observer.observe(element);
-    for (const deed of deeds) dialog.addEventListener(deed, end);
+    const stop = untilDeed(dialog, end);
     return () => {
       end();
-      for (const deed of deeds) dialog.removeEventListener(deed, end);
+      stop();
     };
   }, [isOpened, part]);
 }

@@ -1,7 +1,6 @@
 import { type RefObject, useEffect } from "react";
 import type { DataPart } from "#state/address.ts";
-
-const deeds = ["pointerdown", "keydown", "wheel"] as const;
+import { untilDeed } from "#ui/untilDeed.ts";
 
 /**
  * Scrolls to the part of the page that the address asks for and gives its heading the focus; again while the parts above it
@@ -23,11 +22,11 @@ export function usePartAsked(page: RefObject<HTMLElement | null>, part: DataPart
     const observer = new MutationObserver(show);
     observer.observe(box, { childList: true, subtree: true });
     const end = () => observer.disconnect();
-    for (const deed of deeds) window.addEventListener(deed, end);
+    const stop = untilDeed(window, end);
     return () => {
       cancelAnimationFrame(soon);
       end();
-      for (const deed of deeds) window.removeEventListener(deed, end);
+      stop();
     };
   }, [page, part]);
 }
