@@ -12,29 +12,72 @@ const weights = {
 
 /**
  * The remarks a lap may carry: the only list of them. `letter` is what is typed after a time; `named` is the word with its
- * article; `pad` is the key's page and its order among all keys; the rest is the remark's weight.
+ * article; `pad` is the key's page and its order among all keys; `mark` is its shape in a strip of laps; the rest is the
+ * remark's weight.
  */
 export const remarkKinds = [
-  { kind: "out", letter: "o", word: "out lap", named: "an out lap", pad: ["seldom", 7], ...weights.apart },
-  { kind: "in", letter: "i", word: "in lap", named: "an in lap", pad: ["seldom", 8], ...weights.apart },
-  { kind: "cut", letter: "c", word: "cut", named: "a cut", pad: ["often", 3], ...weights.cut },
-  { kind: "off", letter: "f", word: "off", named: "an off", pad: ["often", 1], ...weights.mistake },
-  { kind: "spin", letter: "s", word: "spin", named: "a spin", pad: ["often", 2], ...weights.mistake },
+  {
+    kind: "out",
+    letter: "o",
+    word: "out lap",
+    named: "an out lap",
+    pad: ["seldom", 7],
+    mark: "leaving",
+    ...weights.apart,
+  },
+  {
+    kind: "in",
+    letter: "i",
+    word: "in lap",
+    named: "an in lap",
+    pad: ["seldom", 8],
+    mark: "coming in",
+    ...weights.apart,
+  },
+  { kind: "cut", letter: "c", word: "cut", named: "a cut", pad: ["often", 3], mark: "notch", ...weights.cut },
+  {
+    kind: "off",
+    letter: "f",
+    word: "off",
+    named: "an off",
+    pad: ["often", 1],
+    mark: "tick",
+    ...weights.mistake,
+  },
+  {
+    kind: "spin",
+    letter: "s",
+    word: "spin",
+    named: "a spin",
+    pad: ["often", 2],
+    mark: "loop",
+    ...weights.mistake,
+  },
   {
     kind: "contact",
     letter: "k",
     word: "contact",
     named: "a contact",
     pad: ["seldom", 5],
+    mark: "wall",
     ...weights.mistake,
   },
-  { kind: "traffic", letter: "t", word: "traffic", named: "traffic", pad: ["seldom", 4], ...weights.others },
+  {
+    kind: "traffic",
+    letter: "t",
+    word: "traffic",
+    named: "traffic",
+    pad: ["seldom", 4],
+    mark: "two dots",
+    ...weights.others,
+  },
   {
     kind: "slow",
     letter: "z",
     word: "slow zone",
     named: "a slow zone",
     pad: ["seldom", 6],
+    mark: "two bars",
     ...weights.others,
   },
 ] as const;

@@ -1,4 +1,4 @@
-import { type StripLap, type StripMark, stripMark } from "#domain";
+import { aboutRemark, type StripLap, stripMark } from "#domain";
 
 /** Ink of a piece of a mark. A mark is known by its shape; the ink only agrees with it. */
 export type MarkInk = "ink" | "soft" | "loss" | "accent";
@@ -18,13 +18,16 @@ export interface MarkPiece {
  */
 export function lapMark(lap: StripLap, x: number, y: number, r: number): MarkPiece[] {
   const mark = stripMark(lap);
-  return mark === "plain" ? [bodyOf(lap, x, y, r)] : marks[mark](lap, x, y, r);
+  if (mark === "plain") return [bodyOf(lap, x, y, r)];
+  return marks[mark === "noTime" ? "cross" : aboutRemark(mark).mark](lap, x, y, r);
 }
 
 type Drawn = (lap: StripLap, x: number, y: number, r: number) => MarkPiece[];
 
-const marks: Readonly<Record<Exclude<StripMark, "plain">, Drawn>> = {
-  cut: (_, x, y, r) => {
+type Shape = ReturnType<typeof aboutRemark>["mark"] | "cross";
+
+const marks: Readonly<Record<Shape, Drawn>> = {
+  notch: (_, x, y, r) => {
     const [left, top, right, bottom] = sides(x, y, r * 1.1);
     const square = `M${left} ${top}H${right}V${bottom}H${left}Z`;
     return [
@@ -32,11 +35,11 @@ const marks: Readonly<Record<Exclude<StripMark, "plain">, Drawn>> = {
       { ink: "ink", how: "filled", path: `M${left} ${px(y)}L${px(x)} ${bottom}H${left}Z` },
     ];
   },
-  off: (lap, x, y, r) => [
+  tick: (lap, x, y, r) => [
     { ...bodyOf(lap, x, y, r * 0.75), ink: "loss" },
     { ink: "loss", how: "drawn", path: `M${px(x)} ${px(y)}L${px(x + r * 1.7)} ${px(y - r * 1.5)}` },
   ],
-  spin: (_, x, y, r) => [
+  loop: (_, x, y, r) => [
     // Three quarters of a loop, and the way it left by.
     {
       ink: "loss",
@@ -44,30 +47,30 @@ const marks: Readonly<Record<Exclude<StripMark, "plain">, Drawn>> = {
       path: `M${px(x + r)} ${px(y)}A${px(r)} ${px(r)} 0 1 1 ${px(x)} ${px(y - r)}H${px(x + r * 1.6)}`,
     },
   ],
-  contact: (lap, x, y, r) => {
+  wall: (lap, x, y, r) => {
     const wall = x + r * 1.1;
     return [
       { ...bodyOf(lap, x - r * 0.3, y, r * 0.75), ink: "loss" },
       { ink: "loss", how: "drawn", path: `M${px(wall)} ${px(y - r * 1.4)}V${px(y + r * 1.4)}` },
     ];
   },
-  traffic: (_, x, y, r) => [
+  "two dots": (_, x, y, r) => [
     { ink: "soft", how: "filled", path: dot(x - r * 0.8, y, r * 0.6) + dot(x + r * 0.8, y, r * 0.6) },
   ],
-  slow: (_, x, y, r) => {
+  "two bars": (_, x, y, r) => {
     const [left, top, right, bottom] = sides(x, y, r);
     const [upper, lower] = [(top + y) / 2, (bottom + y) / 2].map(px);
     return [{ ink: "soft", how: "drawn", path: `M${left} ${upper}H${right}M${left} ${lower}H${right}` }];
   },
-  out: (_, x, y, r) => {
+  leaving: (_, x, y, r) => {
     const [left, top, right, bottom] = sides(x, y, r * 0.9);
     return [{ ink: "soft", how: "drawn", path: `M${left} ${top}L${right} ${px(y)}L${left} ${bottom}` }];
   },
-  in: (_, x, y, r) => {
+  "coming in": (_, x, y, r) => {
     const [left, top, right, bottom] = sides(x, y, r * 0.9);
     return [{ ink: "soft", how: "drawn", path: `M${right} ${top}L${left} ${px(y)}L${right} ${bottom}` }];
   },
-  noTime: (_, x, y, r) => {
+  cross: (_, x, y, r) => {
     const [left, top, right, bottom] = sides(x, y, r);
     return [
       {

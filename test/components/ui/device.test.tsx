@@ -21,6 +21,7 @@ describe("the choices of this device", () => {
       logbook: "restored",
       theme: "light",
       pad: "auto",
+      digits: "caught",
       markers: { restored: { sessions: 3 }, old: { sessions: 2 } },
     });
     forgetMarker("old");

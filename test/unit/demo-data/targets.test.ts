@@ -37,7 +37,7 @@ describe("what Targets says of the demo, against the laps themselves", () => {
     const outlook = targetOutlook({ comboId, page, today, kind: "median", value, by });
     if (!outlook.known || outlook.value.byDate === undefined) throw new Error("a chance is known");
     const { byDate, rate } = outlook.value;
-    expect(sayTargetChance(byDate.chance, by)).toMatch(/^Likely by Sun 20 Dec 2026: reached in 16 of 20/);
+    expect(sayTargetChance(byDate.chance, by)).toMatch(/^Likely by Sun 20 Dec 2026: 16 chances in 20\./);
 
     const laps = Math.round(rate.lapsASession);
     const driven = page.reduce((sum, { timedDriven }) => sum + timedDriven, 0);

@@ -33,7 +33,7 @@ describe("breaks of a combo", () => {
     expect(more).toEqual([]);
     expect(found).toMatchObject({ from: "2026-02-12", to: "2026-03-01", days: 17, isCompared: false });
     expect(found && sayBreak(found)).toBe(
-      "17 days without a session until Sun 1 Mar 2026; what it cost cannot be told, with no usual lap of one page on both sides.",
+      "17 days without a session until Sun 1 Mar 2026; what it cost cannot be told: no usual lap before and after it that can be compared.",
     );
     expect(found && sayBreaks([found])).toBe("one break of 17 days");
   });

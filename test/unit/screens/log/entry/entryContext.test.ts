@@ -88,7 +88,7 @@ test("the first lap of a wet run is not completed from dry ones; from wet ones o
 
 test("the first lap of a drill needs its tens of seconds where only laps at pace are known", () => {
   const drill = aRun("r1", [], { kind: "drill" });
-  expect(read("1205", contextOf(drill, [dryEarlier]))).toMatch(/tens of seconds must be typed/);
+  expect(read("1205", contextOf(drill, [dryEarlier]))).toMatch(/tens of seconds are needed/);
   expect(read("41205", contextOf(drill, [dryEarlier]))).toBe(101_205);
 });
 
