@@ -27,6 +27,6 @@ export function saySession(
 
 function offBest(best: ShownTime, pb: ShownTime): string {
   const { ms, decimals } = differenceShown(pb, best);
-  if (ms <= 0) return "level with your PB";
+  if (ms <= 0) return "best lap the same as your PB";
   return `best lap ${decimals < 3 ? "about " : ""}${formatSeconds(ms, decimals)} off PB`;
 }
