@@ -200,6 +200,7 @@ describe("the distance", () => {
       aRun(2, even(90_000), { id: "drill", kind: "drill" }),
       aRun(3, even(91_000), { id: "part", lapsDriven: 9 }),
       aRun(4, even(95_000), { id: "damp", surface: "damp" }),
+      aRun(5, even(70_000), { id: "race", kind: "race" }),
     ];
     expect(verdictOf(uneven(84_100), { basis: nothing, runsBefore: before })).toMatchObject({
       word: "as usual",
