@@ -34,6 +34,7 @@ test("what is typed and half typed in the demo is named before it goes, and is i
   await open(page);
   await page.getByRole("button", { name: "Load the demo logbook" }).click();
   await expect(page.getByText("This is the demo")).toBeVisible();
+  await expect(page.getByRole("heading", { name: "Start a session" })).toBeVisible();
   await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118", "1:24.930"]);
   await entryField(page).pressSequentially("4912 f@3");

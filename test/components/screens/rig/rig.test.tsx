@@ -142,6 +142,33 @@ describe("the rig", () => {
   });
 });
 
+describe("a caution that was read", () => {
+  it("is a line from then on, and a press away; that of a strong wheel stays in full", async () => {
+    const { user, reload } = await renderAt("#/rig", <RigScreen />);
+    await begin(user);
+    const view = () => within(screen.getByRole("region", { name: "View" }));
+    const wheel = () => within(screen.getByRole("region", { name: "Wheel and force feedback" }));
+    await user.click(view().getByRole("button", { name: /^I have read/ }));
+    expect(view().queryByText(/makes sickness more likely/)).toBeNull();
+    await user.click(view().getByRole("button", { name: /^Show the caution/ }));
+    expect(view().getByText(/makes sickness more likely/)).toBeVisible();
+    // Of a wheel nothing is known yet, so it may be a strong one.
+    expect(wheel().queryByRole("button", { name: /^I have read/ })).toBeNull();
+    await user.type(field("Torque at most"), "8");
+    expect(wheel().queryByRole("button", { name: /^I have read/ })).toBeNull();
+    await user.clear(field("Torque at most"));
+    await user.type(field("Torque at most"), "2.5");
+    await user.click(wheel().getByRole("button", { name: /^I have read/ }));
+    expect(wheel().queryByText(/from about 8 N·m can injure/)).toBeNull();
+    await user.clear(field("Torque at most"));
+    await user.type(field("Torque at most"), "12");
+    expect(wheel().getByText(/from about 8 N·m can injure/)).toBeVisible();
+    reload();
+    await screen.findByRole("region", { name: "View" });
+    expect(view().queryByText(/makes sickness more likely/)).toBeNull();
+  });
+});
+
 describe("records over time", () => {
   const two = async (book: Logbook) => {
     await addRig(
