@@ -12,3 +12,6 @@ export function sayGuestLaps(laps: number): string {
 export function sayGuest(name: string): string {
   return name === "" ? "someone else driving" : `${name} driving`;
 }
+
+/** What is said of a run that somebody else drove, wherever a sentence about the run would stand. */
+export const guestRun = "Someone else drove: this run counts in no figure of yours.";

@@ -3,6 +3,7 @@ import type { RunFinding, RunReport } from "#stats";
 import { hundredths, thousandths } from "./amount.ts";
 import { clearChangeFromRun } from "./clearChangeFromRun.ts";
 import { asSentence, counted } from "./counted.ts";
+import { guestRun } from "./guest.ts";
 import { sayLapTime } from "./lapTime.ts";
 import { isNotCompared, sayLapsToGo, sayTooFew } from "./reason.ts";
 import { sayLeast } from "./runFigures.ts";
@@ -19,7 +20,7 @@ export function sayRun(report: RunReport): string {
 function sentenceOf(finding: RunFinding, report: RunReport): string {
   switch (finding.kind) {
     case "guest":
-      return "Someone else drove: this run counts in no figure of yours.";
+      return guestRun;
     case "no times":
       return finding.driven === 0
         ? "No laps yet."

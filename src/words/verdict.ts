@@ -13,6 +13,7 @@ import type {
 } from "#stats";
 import { hundredths } from "./amount.ts";
 import { asSentence, counted, inWords, listed } from "./counted.ts";
+import { guestRun } from "./guest.ts";
 import { sayNotCompared } from "./reason.ts";
 import type { RunFigure } from "./runFigures.ts";
 import { sayRun } from "./runSays.ts";
@@ -80,7 +81,7 @@ function sayCount(run: LapsOfRun, isWhole: boolean): Omit<VerdictWords, "sentenc
 function whyCounted({ because, days = 0 }: CountedRun): string {
   switch (because) {
     case "guest":
-      return "Someone else drove: this run counts in no figure of yours.";
+      return guestRun;
     case "warmUp":
     case "drill":
     case "easy":

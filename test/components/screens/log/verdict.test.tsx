@@ -94,7 +94,7 @@ describe("the verdict between two runs", () => {
     });
     expect(await word()).toBe("5 of 5");
     expect(
-      (await verdict()).getByText("Someone else drove: this run enters no figure of yours."),
+      (await verdict()).getByText("Someone else drove: this run counts in no figure of yours."),
     ).toBeVisible();
   });
 
