@@ -77,7 +77,7 @@ describe("the rows of a run on a phone", () => {
 
   it("have the target under the PB and the sectors on a line of their own", async () => {
     vi.stubGlobal("matchMedia", (query: string) => ({
-      matches: query === "(max-width: 719px)",
+      matches: query.startsWith("(max-width: 719px)"),
       addEventListener: () => undefined,
       removeEventListener: () => undefined,
     }));
@@ -146,12 +146,12 @@ describe("a lap edited in place", () => {
     await pauseToRead();
     await user.keyboard("{Enter}");
     await waitFor(() => expect(lapRows(1)[2]?.[1]).toContain("3:20:00.0"));
-    expect(await screen.findByText("24900 is enough for 1:24.900")).toBeVisible();
+    expect(await screen.findByText("24700 is enough for 1:24.700")).toBeVisible();
     // A note alone is no new time.
     await user.click(await editLap(3));
     await user.type(await screen.findByRole("textbox", { name: "Lap 3" }), " / asleep{Enter}");
     await waitFor(() => expect(lapRows(1)[2]?.at(-1)).toContain("asleep"));
-    expect(await screen.findByText("24900 is enough for 1:24.900")).toBeVisible();
+    expect(await screen.findByText("24700 is enough for 1:24.700")).toBeVisible();
     // Put right, it counts again.
     await user.click(await editLap(3));
     const again = await screen.findByRole("textbox", { name: "Lap 3" });
