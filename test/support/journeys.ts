@@ -52,8 +52,8 @@ export async function startSession(
     await page.getByRole("button", { name: "Focus, target, conditions, another date" }).click();
   if (more.target !== undefined) await page.getByLabel("Target of the day").fill(more.target);
   if (more.date !== undefined) await page.getByLabel("Date, if it was not today").fill(more.date);
-  // The list of the last field lies over what stands below it until that is left.
-  await page.keyboard.press("Tab");
+  // The list of a field lies over what stands below it until the field is left.
+  await page.getByRole("button", { name: "Start the session" }).focus();
   await page.getByRole("button", { name: "Start the session" }).click();
   await expect(entryField(page)).toBeFocused();
 }
@@ -74,6 +74,7 @@ export async function startByAnyClock(page: Page, car: string, track: string): P
   await chooseCombo(page, car, track);
   const start = page.getByRole("button", { name: "Start the session" });
   const asked = page.getByText(/Start the session once more to keep/);
+  await start.focus();
   await start.click();
   await expect(asked.or(entryField(page))).toBeVisible();
   if (await asked.isVisible()) await start.click();
