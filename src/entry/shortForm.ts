@@ -46,7 +46,7 @@ export function completeShort(typed: TypedPart, completion: Completion): Reading
   if (typed.leftOut === "tens" && isUsualUnsure)
     return refuseUnclear(
       text,
-      "The tens of seconds are needed until three laps show what is usual.",
+      "The tens of seconds are needed until three clean laps show what is usual.",
       whole([below, above]),
     );
   const ms = nearestTime(typed, nearMs);

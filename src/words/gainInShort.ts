@@ -1,6 +1,6 @@
 import { daysBetween, type Figure } from "#domain";
 import type { LevelGain } from "#stats";
-import { awayFromZero, hundredths, tenths, towardsZero } from "./amount.ts";
+import { awayFromZero, hundredths, towardsZero } from "./amount.ts";
 import { certaintyOf } from "./certainty.ts";
 import { saySigned } from "./signed.ts";
 import { sayDays } from "./trendSays.ts";
@@ -9,7 +9,7 @@ import { sayDays } from "./trendSays.ts";
 export interface GainInShort {
   /** "−2.40 s"; "too few" where it is not known. */
   readonly figure: string;
-  /** "very likely 2.0 to 2.5 s", "likely", "may be chance", "2 of 4 sessions" */
+  /** "very likely 2.02 to 2.52 s", "likely", "may be chance", "2 of 4 sessions" */
   readonly certainty: string;
   /** What it may be called: neither where it may be chance. */
   readonly way: "faster" | "slower" | "neither";
@@ -35,7 +35,7 @@ export function gainInShort(gain: Figure<LevelGain>, days?: number): GainInShort
   const span = days !== undefined && driven < days - NEARLY ? `, in ${sayDays(driven)}` : "";
   if (sure === "may be chance") return { figure, certainty: `${sure}${span}`, way: "neither" };
   const [near, far] = change < 0 ? [high, low] : [low, high];
-  const range = `${tenths.digits(towardsZero(near, tenths))} to ${tenths.say(awayFromZero(far, tenths))}`;
+  const range = `${hundredths.digits(towardsZero(near, hundredths))} to ${hundredths.say(awayFromZero(far, hundredths))}`;
   return {
     figure,
     certainty: `${sure === "very likely" ? `${sure} ${range}` : sure}${span}`,

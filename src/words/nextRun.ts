@@ -63,7 +63,7 @@ function oneCorner({ cornersOfMistakes }: NextRunContext): NextRun | undefined {
 function slowerAndClean({ mistakes, counts }: RunReport): NextRun | undefined {
   if (mistakes < 2 || mistakes < counts.driven * MANY_MISTAKES) return undefined;
   return {
-    suggestion: `${LAPS_OF_A_RUN} laps at learning effort, 70–80 %, all of them clean.`,
+    suggestion: `${LAPS_OF_A_RUN} laps at learning effort, 70 to 80 %, all of them clean.`,
     reason: `${counted(mistakes, "mistake")} in ${counted(counts.driven, "lap")}.`,
     evidence: measured,
     check: `${LAPS_OF_A_RUN - 1} of ${LAPS_OF_A_RUN} laps clean.`,

@@ -20,7 +20,7 @@ export function workOnLine({ workOn }: Pick<SessionReport, "workOn">, laps: numb
       };
     case "mistakes":
       return {
-        suggestion: `${laps} laps at learning effort, 70–80 %, with no off.`,
+        suggestion: `${laps} laps at learning effort, 70 to 80 %, with no off.`,
         reason: `Mistakes cost most: ${cost}, laps without a time not counted${aside}.`,
         evidence: practised,
         check: `${laps} laps without a mistake.`,

@@ -173,7 +173,7 @@ test("an untidy month spoils no figure, and each thing is put right in a few tap
   });
   const after = ["1:28.300", "1:28.100", "1:27.900"];
   await hand.laps(after);
-  await expect(says(1)).toContainText("1:27.900 is your PB here, 0.400 s under the first, 1:28.300.");
+  await expect(says(1)).toContainText("1:27.900 is your PB here, 0.400 s faster than the first, 1:28.300.");
   await expect(runFigure(page, 1, "best")).toHaveText(bestOf(after));
   await expect(page.getByRole("row", { name: /^1 / }).first()).not.toContainText("+");
   await end();

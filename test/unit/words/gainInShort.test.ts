@@ -6,8 +6,8 @@ import { gainInShort } from "#words";
 const aGain = (fields: Partial<LevelGain> = {}) =>
   known<LevelGain>({
     change: -2401,
-    low: -2650,
-    high: -2130,
+    low: -2651,
+    high: -2139,
     chanceFaster: 0.9999,
     from: "2026-08-31",
     to: "2026-11-22",
@@ -18,11 +18,11 @@ const aGain = (fields: Partial<LevelGain> = {}) =>
 test("a gain is told with its range, rounded outwards, where it is very likely", () => {
   expect(gainInShort(aGain())).toEqual({
     figure: "−2.40 s",
-    certainty: "very likely 2.1 to 2.7 s",
+    certainty: "very likely 2.13 to 2.66 s",
     way: "faster",
   });
-  const slower = { change: 9900, low: 9400, high: 10_420, chanceFaster: 0.001 };
-  expect(gainInShort(aGain(slower)).certainty).toBe("very likely 9.4 to 10.5 s");
+  const slower = { change: 9900, low: 9409, high: 10_421, chanceFaster: 0.001 };
+  expect(gainInShort(aGain(slower)).certainty).toBe("very likely 9.40 to 10.43 s");
 });
 
 test("what is only likely has no range, and what may be chance has no way", () => {
@@ -41,7 +41,7 @@ test("of far fewer days than the column speaks of it says how many weeks they we
   expect(gainInShort(aGain({ from: "2026-10-18", chanceFaster: 0.7 }), 84).certainty).toBe(
     "may be chance, in 5 weeks",
   );
-  expect(gainInShort(aGain(), 84).certainty).toBe("very likely 2.1 to 2.7 s");
+  expect(gainInShort(aGain(), 84).certainty).toBe("very likely 2.13 to 2.66 s");
 });
 
 test("with too few sessions it says how many there are", () => {

@@ -83,7 +83,7 @@ describe("the next run", () => {
 
   it("is slower and clean after mistakes in a third of the laps", () => {
     const suggested = next({ mistakes: 3, counts: someCounts({ pace: 6, mistake: 3 }) });
-    expect(suggested.suggestion).toBe("8 laps at learning effort, 70–80 %, all of them clean.");
+    expect(suggested.suggestion).toBe("8 laps at learning effort, 70 to 80 %, all of them clean.");
     expect(suggested.reason).toBe("3 mistakes in 9 laps.");
   });
 

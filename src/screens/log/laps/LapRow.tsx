@@ -76,7 +76,7 @@ function DrawnRow({ row, columns, bar, isStanding, onEdit }: LapRowProps) {
         </td>
         <td className={styles["figures"]}>
           {toClean !== undefined && (
-            <Delta ms={toClean} decimals={decimals.toClean}>
+            <Delta ms={toClean} decimals={decimals.toClean} isPlain={isSpoiled}>
               {(way) => <Spoken> {way}</Spoken>}
             </Delta>
           )}

@@ -39,7 +39,7 @@ export function SessionHead({ data, targetMs, targetFrom, onBigView }: SessionHe
           <Name>{about.filter(Boolean).join(" · ")}</Name>
           {session.endedAt === undefined && (
             <>
-              {" · "}
+              {" "}
               <a
                 className={styles["changed"]}
                 href={printAddress({ place: "rig", change: { sessionId: session.id } })}
