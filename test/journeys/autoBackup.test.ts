@@ -1,7 +1,16 @@
 import { readFile } from "node:fs/promises";
 import { chromium, type Page } from "@playwright/test";
 import { anotherDevice, mergeLine, saveBackup } from "../support/journeyDevices.ts";
-import { expect, goTo, lapTime, logLaps, open, test as plain, startSession } from "../support/journeys.ts";
+import {
+  endSession,
+  expect,
+  goTo,
+  lapTime,
+  logLaps,
+  open,
+  test as plain,
+  startSession,
+} from "../support/journeys.ts";
 
 /** A browser with a profile of its own: one without, as in a private window, cannot read a kept folder again. */
 const test = plain.extend({
@@ -44,14 +53,6 @@ const filesIn = (page: Page) =>
 
 const part = (page: Page) => page.getByRole("region", { name: "Automatic backup" });
 
-/** Ends the open session from Log, which then offers to start the next one. */
-async function endFromLog(page: Page): Promise<void> {
-  await page.getByRole("button", { name: "End session" }).click();
-  const dialog = page.getByRole("dialog", { name: "End the session" });
-  await dialog.getByRole("button", { name: "End the session" }).click();
-  await expect(page.getByRole("button", { name: "Start the session" })).toBeVisible();
-}
-
 async function chosen(page: Page): Promise<void> {
   await withFolder(page);
   await open(page);
@@ -67,7 +68,7 @@ test("after each session a dated file goes into the folder, whole and readable",
   expect(await filesIn(page)).toHaveLength(1);
   await goTo(page, "Log");
   await logLaps(page, ["1:24.661"]);
-  await endFromLog(page);
+  await endSession(page);
   await expect.poll(() => filesIn(page), { timeout: 20_000 }).toHaveLength(2);
   const newest = (await filesIn(page)).at(-1) ?? "";
   expect(newest).toMatch(/-[0-9a-f]{4}-\d{4}-\d\d-\d\dT\d{6}Z\.json\.gz$/);
@@ -87,7 +88,7 @@ test("when the leave has gone it says so above every page, and one click allows 
 }) => {
   await chosen(page);
   await goTo(page, "Log");
-  await endFromLog(page);
+  await endSession(page);
   await expect.poll(() => filesIn(page), { timeout: 20_000 }).toHaveLength(2);
   await page.evaluate(() => localStorage.setItem("leave", "prompt"));
   await page.reload();
@@ -111,7 +112,7 @@ test("what another device left in the folder is offered at opening and merged on
 }) => {
   await chosen(page);
   await goTo(page, "Log");
-  await endFromLog(page);
+  await endSession(page);
   // The other device writes into the same folder, which a drive keeps in step.
   const pc = await anotherDevice(browser, baseURL);
   await startSession(pc, "endurance trainer", "Tessemoor");
