@@ -1,4 +1,4 @@
-import { memo, type PointerEvent, useMemo } from "react";
+import { memo, type PointerEvent, useDeferredValue, useMemo } from "react";
 import { type Id, lapSigns, type StripLap } from "#domain";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
 import { sayLapTime, sayLevel, sayStrip, sayStripLap, sayStripThinned, sayUsual } from "#words";
@@ -22,19 +22,28 @@ export interface LapStripProps {
 }
 
 /**
- * The strip of laps: a dot a lap in order, lower is faster, with PB, usual and target as lines. Keep `laps` and `lines` the
- * same objects while they say the same, and nothing is drawn anew.
+ * The strip of laps: a dot a lap in order, lower is faster, with PB, usual and target as lines. What says the same is not
+ * drawn anew, and what has changed is drawn behind all else on the page: a lap at Enter does not wait for its picture.
  */
-export const LapStrip = memo(function LapStrip({ size, ...props }: LapStripProps) {
-  return size === "small" ? <SmallStrip {...props} /> : <FullStrip {...props} />;
-});
+export const LapStrip = memo(function LapStrip(props: LapStripProps) {
+  const late = useDeferredValue(props);
+  return late.size === "small" ? <SmallStrip {...late} /> : <FullStrip {...late} />;
+}, saysTheSame);
 
-type OneSizeProps = Omit<LapStripProps, "size">;
+function saysTheSame(a: LapStripProps, b: LapStripProps): boolean {
+  return (
+    a.size === b.size &&
+    a.name === b.name &&
+    a.onOpen === b.onOpen &&
+    a.laps.length === b.laps.length &&
+    JSON.stringify([a.laps, a.lines, a.scale]) === JSON.stringify([b.laps, b.lines, b.scale])
+  );
+}
 
 const none: StripLines = {};
 const smallWidth = 96;
 
-function SmallStrip({ laps, lines = none, scale, name }: OneSizeProps) {
+const SmallStrip = memo(function SmallStrip({ laps, lines = none, scale, name }: LapStripProps) {
   const drawing = useMemo(
     () => layStrip({ laps, lines, scale, size: "small", width: smallWidth }),
     [laps, lines, scale],
@@ -49,12 +58,12 @@ function SmallStrip({ laps, lines = none, scale, name }: OneSizeProps) {
       <Drawn drawing={drawing} />
     </svg>
   );
-}
+});
 
 /** Below this width, in em, the labels are words alone: the figures stand at the head of the run. */
 const narrowBelow = 36;
 
-function FullStrip({ laps, lines = none, scale, name, onOpen }: OneSizeProps) {
+const FullStrip = memo(function FullStrip({ laps, lines = none, scale, name, onOpen }: LapStripProps) {
   const { box, square, room } = useRoom();
   const { width, em } = room;
   const isNarrow = width < narrowBelow * em;
@@ -128,7 +137,7 @@ function FullStrip({ laps, lines = none, scale, name, onOpen }: OneSizeProps) {
       {thinned && <p className={styles["note"]}>{sayStripThinned(places.length, laps.length)}.</p>}
     </div>
   );
-}
+});
 
 /** A dot is hit from so far away, px: at least 24 across. */
 const leastReach = 24;

@@ -1,3 +1,4 @@
+import { createContext, memo, type ReactNode, useContext, useDeferredValue } from "react";
 import styles from "./LapBar.module.css";
 
 /** What the bars of a run's laps are drawn by, ms. */
@@ -7,18 +8,44 @@ export interface LapBars {
   readonly reachMs: number;
 }
 
-/** A bar: so many hundredths of its half, to the slower side or with a minus to the faster; 101 and more is broken off. */
-export function barOf(ms: number | undefined, bars: LapBars | undefined): number | undefined {
-  if (ms === undefined || bars === undefined) return undefined;
-  const hundredths = Math.round(((ms - bars.usualMs) / Math.max(1, bars.reachMs)) * 100);
-  return Math.max(-101, Math.min(101, hundredths));
+const Bars = createContext<LapBars | undefined>(undefined);
+
+interface BarsOfProps {
+  /** Absent where no usual lap is known to lay the laps beside. */
+  readonly bars: LapBars | undefined;
+  readonly children: ReactNode;
+}
+
+/**
+ * What the bars among its children are drawn by. Each lap that is stored moves the usual one and with it every bar of the run:
+ * the bars follow together behind the new row, and the rows around them are not drawn again.
+ */
+export function BarsOf({ bars, children }: BarsOfProps) {
+  return <Bars.Provider value={useDeferredValue(bars)}>{children}</Bars.Provider>;
+}
+
+interface LapBarProps {
+  /** Absent where the lap has no time; it has no bar then. */
+  readonly ms: number | undefined;
 }
 
 /**
  * How far a lap lies from the usual one: to the left of the middle faster, to the right slower. One that lies farther than
  * the bar is long has an open end. The figures beside it say the same, so it is for the eye alone.
  */
-export function LapBar({ hundredths }: { readonly hundredths: number }) {
+export function LapBar({ ms }: LapBarProps) {
+  const bars = useContext(Bars);
+  if (ms === undefined || bars === undefined) return null;
+  return <DrawnBar hundredths={barOf(ms, bars)} />;
+}
+
+/** So many hundredths of a bar's half, to the slower side or with a minus to the faster; 101 and more is broken off. */
+function barOf(ms: number, { usualMs, reachMs }: LapBars): number {
+  const hundredths = Math.round(((ms - usualMs) / Math.max(1, reachMs)) * 100);
+  return Math.max(-101, Math.min(101, hundredths));
+}
+
+const DrawnBar = memo(function DrawnBar({ hundredths }: { readonly hundredths: number }) {
   return (
     <span aria-hidden="true" className={styles["bar"]}>
       <span
@@ -29,4 +56,4 @@ export function LapBar({ hundredths }: { readonly hundredths: number }) {
       />
     </span>
   );
-}
+});

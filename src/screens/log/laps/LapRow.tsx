@@ -31,8 +31,6 @@ export interface LapColumns {
 interface LapRowProps {
   readonly row: LapDifferences;
   readonly columns: LapColumns;
-  /** From `barOf`; absent where no usual lap is known to lay it beside. */
-  readonly bar: number | undefined;
   /** It holds the PB still; another that once took it has lost it since. */
   readonly isStanding: boolean;
   readonly onEdit: (lapId: string) => void;
@@ -47,14 +45,13 @@ export const LapRow = memo(DrawnRow, isSame);
 function isSame(a: LapRowProps, b: LapRowProps): boolean {
   return (
     a.columns === b.columns &&
-    a.bar === b.bar &&
     a.isStanding === b.isStanding &&
     a.onEdit === b.onEdit &&
     JSON.stringify(a.row) === JSON.stringify(b.row)
   );
 }
 
-function DrawnRow({ row, columns, bar, isStanding, onEdit }: LapRowProps) {
+function DrawnRow({ row, columns, isStanding, onEdit }: LapRowProps) {
   const { lap, number, toClean, toBest, toTarget, decimals, isBest } = row;
   const { hasTarget, sectorCount, isNarrow, hasBars, displayDecimals } = columns;
   const isSpoiled = lap.ms === undefined || lap.remarks.length > 0;
@@ -72,7 +69,7 @@ function DrawnRow({ row, columns, bar, isStanding, onEdit }: LapRowProps) {
             <Spoken>Edit lap {number}: </Spoken>
             {lap.ms === undefined ? "no time" : formatLapTime(lap.ms, lap.decimals)}
           </button>
-          {bar !== undefined && <LapBar hundredths={bar} />}
+          {hasBars && <LapBar ms={lap.ms} />}
         </td>
         <td className={styles["figures"]}>
           {toClean !== undefined && (

@@ -4,7 +4,7 @@ import { classes } from "#ui/classes.ts";
 import { Spoken } from "#ui/Spoken.tsx";
 import { useOverflow } from "#ui/useOverflow.ts";
 import { useIsNarrow } from "../session/useIsNarrow.ts";
-import { barOf, type LapBars } from "./LapBar.tsx";
+import { BarsOf, type LapBars } from "./LapBar.tsx";
 import { type LapColumns, LapRow } from "./LapRow.tsx";
 import styles from "./LapTable.module.css";
 
@@ -77,27 +77,28 @@ export function LapTable({
           </tr>
         </thead>
         <tbody>
-          {rows.map((row) =>
-            row.lap.id === edited ? (
-              <tr key={row.lap.id}>
-                <td
-                  colSpan={isNarrow ? 5 : 5 + (hasTarget ? 1 : 0) + sectorCount}
-                  className={styles["editor"]}
-                >
-                  {editor}
-                </td>
-              </tr>
-            ) : (
-              <LapRow
-                key={row.lap.id}
-                row={row}
-                columns={columns}
-                bar={barOf(row.lap.ms, bars)}
-                isStanding={row.lap.id === standingId}
-                onEdit={onEdit}
-              />
-            ),
-          )}
+          <BarsOf bars={bars}>
+            {rows.map((row) =>
+              row.lap.id === edited ? (
+                <tr key={row.lap.id}>
+                  <td
+                    colSpan={isNarrow ? 5 : 5 + (hasTarget ? 1 : 0) + sectorCount}
+                    className={styles["editor"]}
+                  >
+                    {editor}
+                  </td>
+                </tr>
+              ) : (
+                <LapRow
+                  key={row.lap.id}
+                  row={row}
+                  columns={columns}
+                  isStanding={row.lap.id === standingId}
+                  onEdit={onEdit}
+                />
+              ),
+            )}
+          </BarsOf>
         </tbody>
       </table>
     </div>
