@@ -68,7 +68,7 @@ for (const [table, fields] of damages)
     await logLaps(page, ["1:25.100", "1:25.200"]);
     await endSession(page, "the first evening");
     if ((await storedRows(page, table)).length === 0) {
-      await page.goto("/#/data");
+      await page.goto("/#/data?part=preferences");
       await page.getByRole("combobox", { name: "A day begins at" }).first().selectOption({ index: 1 });
       await expect.poll(async () => (await storedRows(page, table)).length).toBe(1);
     }

@@ -46,6 +46,7 @@ test("the driver's laps are stored where only the choices of the device cannot b
   await startSession(page, "club hatch", "Varnholt Ring");
   await logLap(page, "1:25.118");
   await goTo(page, "Data");
+  await page.getByRole("button", { name: /^Theme, pad, decimals/ }).click();
   await expect(page.getByText("This browser lets the page keep no choices")).toBeVisible();
 });
 
