@@ -73,6 +73,8 @@ test("the driver sees that a newer version wrote the logbook, and can back it up
   served.swap(next);
   await page.goto(served.url);
   await expect(lapTime(page, 1)).toBeVisible();
+  // The parts of the newer version have all been fetched before the older one takes their place.
+  await page.waitForLoadState("networkidle");
   served.swap(buildFolder);
   await page.reload();
   await expect(page.getByText("This logbook was last used by a newer version of Lap Ledger.")).toBeVisible();
