@@ -98,8 +98,9 @@ test("by keyboard alone: walk the chart to a session, open it, come back, unfold
   const sessions = page.getByRole("button", { name: "See the sessions" }).first();
   await sessions.focus();
   await page.keyboard.press("Enter");
-  await page.keyboard.press("Tab");
-  await expect(page.getByRole("link", { name: "Sat 21 Nov 2026" })).toBeFocused();
+  const newest = page.getByRole("link", { name: "Sat 21 Nov 2026" });
+  await tabTo(page, () => newest.evaluate((one) => one === document.activeElement));
+  await expect(newest).toBeFocused();
 });
 
 /** Presses Tab until the condition holds. */

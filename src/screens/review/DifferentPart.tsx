@@ -48,7 +48,7 @@ export default function DifferentPart({ looked }: { readonly looked: Looked }) {
           }
           fileName={`${comboName} differences`}
           rows={rows}
-          axisTitle="seconds a lap, and the range each very likely lies in; left is faster"
+          axisTitle="seconds a lap; line: very likely range; left is faster"
           axisOf={(values) => secondTicks(values)}
           say={(seconds) => `${formatDelta(Math.round(seconds * 1000))} s`}
           csvUnit="s"

@@ -48,7 +48,7 @@ export default function SteadierPart({ looked, marginPercent }: SteadierPartProp
         reading={`Clean laps, ${shares.join(". ")}.`}
         fileName={`${comboName} clean laps`}
         rows={shareRows(review, marginPercent)}
-        axisTitle="percent of laps, and the range each very likely lies in"
+        axisTitle="percent of laps; line: very likely range"
         axisOf={(values) => percentTicks(values)}
         say={(percent) => `${Math.round(percent)} %`}
         csvUnit="percent"
