@@ -80,7 +80,7 @@ test("after each session a dated file goes into the folder, whole and readable",
   expect(backup.counts).toMatchObject({ sessions: 1, runs: 1 });
   expect(backup.tables.runs[0].laps).toHaveLength(3);
   await goTo(page, "Data");
-  await expect(page.getByText(/Last backup .*, today\. No lap added since\./)).toBeVisible();
+  await expect(page.getByText(/Last backup .*, today: no lap since\./)).toBeVisible();
 });
 
 test("when the leave has gone it says so above every page, and one click allows it again", async ({

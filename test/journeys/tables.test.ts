@@ -6,8 +6,13 @@ test("a table wider than the phone fades out where it goes on, and scrolls by ke
   await open(page);
   await page.getByRole("button", { name: "Load the demo logbook" }).click();
   await expect(page.getByRole("heading", { name: "Start a session" })).toBeVisible();
-  await page.goto("./#/review/across");
-  const table = page.getByRole("region", { name: /^All combos, by/ });
+  await page.goto("./#/review");
+  await page
+    .getByRole("button", { name: /^Table, files: / })
+    .first()
+    .click();
+  await page.getByRole("menuitem", { name: "Show as a table" }).click();
+  const table = page.getByRole("region", { name: /^Usual lap faster by/ });
   await expect(table).toHaveCSS("mask-image", /linear-gradient/);
   await table.focus();
   await page.keyboard.press("ArrowRight");

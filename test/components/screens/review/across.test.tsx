@@ -115,7 +115,7 @@ describe("Review across combos", () => {
     await user.selectOptions(screen.getByLabelText("Sorted by"), "gained most");
     expect(namesIn(await list())).toEqual(["Ash", "Birch"]);
     const [ash, birch] = [await rowOf(/^Ash/), await rowOf(/^Birch/)];
-    expect(ash).toHaveTextContent(/−\d\.\d\d s faster, very likely \d\.\d to \d\.\d s/);
+    expect(ash).toHaveTextContent(/−\d\.\d\d s faster, very likely \d\.\d\d to \d\.\d\d s/);
     expect(ash.querySelector("path[class*=line]")).not.toHaveClass(/Ink/);
     expect(birch).toHaveTextContent("may be chance");
     expect(birch.querySelector("path[class*=line]")?.getAttribute("class")).toMatch(/lineInk/);
