@@ -1,7 +1,9 @@
 import { aboutRemark, type RemarkKind } from "#domain";
 import type { CornerCounts } from "#words";
+import { Picture } from "../frame/Picture.tsx";
 import { useRoom } from "../frame/useRoom.ts";
 import { lapMark } from "../strip/lapMarks.ts";
+import { MarkPieces } from "../strip/MarkPieces.tsx";
 import styles from "./CornerBars.module.css";
 import { layCorners } from "./layCorners.ts";
 
@@ -22,8 +24,7 @@ export function CornerBars({ columns, kinds, label }: CornerBarsProps) {
   const { width, em } = room;
   const { corners, each, height } = layCorners(columns, width, em);
   return (
-    <div ref={box} className={styles["picture"]}>
-      <span ref={square} className={styles["square"]} />
+    <Picture box={box} square={square}>
       <svg role="img" aria-label={label} width={width} height={height}>
         {corners.map(({ number, all, x, y, top, marks }) => (
           <g key={number} fontSize={em} textAnchor="middle" dominantBaseline="central">
@@ -53,7 +54,7 @@ export function CornerBars({ columns, kinds, label }: CornerBarsProps) {
         ))}
         {each > 1 && <li>a mark is {each} of them, the last one perhaps fewer</li>}
       </ul>
-    </div>
+    </Picture>
   );
 }
 
@@ -66,7 +67,5 @@ interface MarkProps {
 /** The mark a lap with that remark has in the strip of laps. */
 function Mark({ kind, x, y }: MarkProps) {
   const lap = { id: kind, name: "", ms: 1, remarks: [{ kind }] };
-  return lapMark(lap, x, y, RADIUS).map(({ how, ink, path }) => (
-    <path key={path} d={path} className={styles[how]} data-ink={ink} />
-  ));
+  return <MarkPieces pieces={lapMark(lap, x, y, RADIUS)} />;
 }

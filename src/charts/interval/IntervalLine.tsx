@@ -1,3 +1,4 @@
+import { Picture } from "../frame/Picture.tsx";
 import { textWidth, useRoom } from "../frame/useRoom.ts";
 import styles from "./IntervalLine.module.css";
 
@@ -23,8 +24,7 @@ export function IntervalLine({ low, estimate, high }: IntervalLineProps) {
   const middle = em * 0.8;
   const way = high < 0 ? "gain" : low > 0 ? "loss" : "unclear";
   return (
-    <div ref={box} className={styles["picture"]}>
-      <span ref={square} className={styles["square"]} />
+    <Picture box={box} square={square}>
       <svg aria-hidden="true" width={width} height={em * 2.8}>
         <path d={`M${left} ${middle}H${right}`} className={styles["axis"]} />
         <rect
@@ -48,6 +48,6 @@ export function IntervalLine({ low, estimate, high }: IntervalLineProps) {
           </text>
         </g>
       </svg>
-    </div>
+    </Picture>
   );
 }

@@ -7,6 +7,7 @@ import { textWidth, useRoom } from "../frame/useRoom.ts";
 import { nearestAt, useWalk } from "../frame/useWalk.ts";
 import styles from "./LapStrip.module.css";
 import { type DrawnLine, layStrip, type StripDrawing } from "./layStrip.ts";
+import { MarkPieces } from "./MarkPieces.tsx";
 import type { StripLine, StripLines, StripScale } from "./stripScale.ts";
 
 export interface LapStripProps {
@@ -172,9 +173,7 @@ const Drawn = memo(function Drawn({ drawing }: { readonly drawing: StripDrawing 
             <path key={of} d={`M${left - 1} ${y.toFixed(1)}H${right}`} className={styles[of]} />
           ),
       )}
-      {paths.map(({ how, ink, path }) => (
-        <path key={`${how} ${ink}`} d={path} className={styles[how]} data-ink={ink} />
-      ))}
+      <MarkPieces pieces={paths} />
     </>
   );
 });

@@ -1,5 +1,6 @@
 import { type CalendarDate, sayDate } from "#domain";
 import { sayFarDate } from "#words";
+import { Picture } from "../frame/Picture.tsx";
 import { spreadLabels } from "../frame/spreadLabels.ts";
 import { textWidth, useRoom } from "../frame/useRoom.ts";
 import { type Chance, type ChanceDrawing, layChance, placeBeyond } from "./layChance.ts";
@@ -28,9 +29,8 @@ export function ChanceLine({ chance }: ChanceLineProps) {
   const y = (level: number) => line - 4 - radius - level * step;
   const byAt = by === undefined ? undefined : at(by);
   return (
-    <div ref={box} className={styles["picture"]}>
-      <span ref={square} className={styles["square"]} />
-      <svg aria-hidden="true" width={width} height={line + em * 3.4}>
+    <Picture box={box} square={square}>
+      <svg aria-hidden="true" className={styles["drawing"]} width={width} height={line + em * 3.4}>
         <path d={`M0 ${line}H${lineEnd}`} className={styles["axis"]} />
         <path d={`M0.5 ${line - em}V${line}`} className={styles["axis"]} />
         {by !== undefined && byAt !== undefined && (
@@ -70,7 +70,7 @@ export function ChanceLine({ chance }: ChanceLineProps) {
           ))}
         <Labels chance={chance} drawing={drawing} width={width} line={line} em={em} />
       </svg>
-    </div>
+    </Picture>
   );
 }
 

@@ -1,4 +1,5 @@
 import { formatLapTime } from "#domain";
+import { Picture } from "../frame/Picture.tsx";
 import { spreadLabels } from "../frame/spreadLabels.ts";
 import { textWidth, useRoom } from "../frame/useRoom.ts";
 import { layWay, type Way, type WayDrawing } from "./layWay.ts";
@@ -35,9 +36,14 @@ export function WayPicture({ way, end, label }: WayPictureProps) {
     bottom + em,
   );
   return (
-    <div ref={box} className={styles["picture"]}>
-      <span ref={square} className={styles["square"]} />
-      <svg role="img" aria-label={label} width={width} height={bottom + em * 2.2}>
+    <Picture box={box} square={square}>
+      <svg
+        role="img"
+        aria-label={label}
+        className={styles["drawing"]}
+        width={width}
+        height={bottom + em * 2.2}
+      >
         <Days way={way} drawing={drawing} top={top} bottom={bottom + em * 0.5} em={em} />
         <path d={`M${frame.left} ${drawing.wantedY}H${frame.right}`} className={styles["wanted"]} />
         <path d={drawing.ahead} className={styles["ahead"]} />
@@ -57,7 +63,7 @@ export function WayPicture({ way, end, label }: WayPictureProps) {
           </text>
         </g>
       </svg>
-    </div>
+    </Picture>
   );
 }
 
