@@ -1,8 +1,8 @@
 import { preferences } from "#db";
 import type { Preferences } from "#domain";
 import { useRows, useWrite } from "#live";
-import { Notice } from "#ui/Notice.tsx";
 import { sayLapTime, sayUsual } from "#words";
+import { DateDoubt } from "./DateDoubt.tsx";
 import { LastCombo } from "./LastCombo.tsx";
 import styles from "./Lately.module.css";
 import { type LateCombo, useLately } from "./useLately.ts";
@@ -35,13 +35,7 @@ function Known({ lately: [last, ...others], preferences: chosen }: KnownProps) {
   return (
     <div className={styles["lately"]}>
       <LastCombo late={last} onStart={() => void start(last)} />
-      <div role="status" className={styles["asked"]}>
-        {question !== undefined && (
-          <Notice>
-            <p>{question}</p>
-          </Notice>
-        )}
-      </div>
+      <DateDoubt question={question} />
       {others.length > 0 && <Lines lates={others} onStart={(late) => void start(late)} />}
     </div>
   );

@@ -7,10 +7,10 @@ import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { Field } from "#ui/Field.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
-import { Notice } from "#ui/Notice.tsx";
 import { Select } from "#ui/Select.tsx";
 import { ComboFields } from "./ComboFields.tsx";
 import { namesOf } from "./comboChoice.ts";
+import { DateDoubt } from "./DateDoubt.tsx";
 import styles from "./StartForm.module.css";
 import { meantBy } from "./typedCombo.ts";
 import { blankStart, readStart, type TypedStart } from "./typedStart.ts";
@@ -84,13 +84,7 @@ function StartFields({
         meant={meantBy(typed, names)}
         onNew={set}
       />
-      <div role="status" className={styles["asked"]}>
-        {question !== undefined && (
-          <Notice>
-            <p>{question}</p>
-          </Notice>
-        )}
-      </div>
+      <DateDoubt question={question} />
       <ButtonRow
         others={beside}
         main={
