@@ -1,4 +1,7 @@
-/** Widths of the window in CSS px at which the page is laid out anew; every style sheet keeps to them. */
+/**
+ * Widths of the window in CSS px at which the page is laid out anew; every style sheet keeps to them. Where letters are
+ * enlarged a box asks for its own width in letters (@container), because a phone at 200 % has room for half as many.
+ */
 export const breakpoints = {
   /** Below it a name of one word may need a line of its own. */
   narrow: 360,

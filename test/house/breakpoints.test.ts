@@ -17,3 +17,10 @@ test.each(sheets)("%s is laid out anew only at the widths of the house", (path) 
   const widths = [...queries].flatMap(([query]) => query.match(/\b(?:min-|max-)?width\b[^)]*/g) ?? []);
   expect(widths.filter((width) => !allowed.includes(width))).toEqual([]);
 });
+
+test.each(sheets)("%s knows enlarged letters by one width in letters, that of the box itself", (path) => {
+  const queries = readFileSync(`src/${path}`, "utf8").matchAll(/@container[^{]*/g);
+  expect(
+    [...queries].map(([query]) => query.trim()).filter((query) => query !== "@container (max-width: 17rem)"),
+  ).toEqual([]);
+});
