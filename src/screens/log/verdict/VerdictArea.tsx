@@ -46,7 +46,7 @@ export function VerdictArea({ data, figures, strips, next, isBetween, big, onOpe
             words={bigWords()}
             verdict={verdict}
             figures={said === undefined ? [] : sayVerdictFigures(said.report)}
-            best={isBetween && said ? sayBestOfRun(said.report) : undefined}
+            best={isBetween && said ? sayBestOfRun(said.report, said.isBeaten) : undefined}
             next={
               said === undefined
                 ? "Type the first laps after your run."

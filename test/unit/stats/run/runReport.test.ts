@@ -180,7 +180,7 @@ describe("the one thing a run says", () => {
     expect(report({ run: aRun(1, [...even(4), [undefined, "off"], [90_000, "spin"]]), pb }).finding).toEqual({
       kind: "mistakes",
       mistakes: 2,
-      driven: 6,
+      flyingLaps: 6,
     }));
   it("the target reached", () =>
     expect(kindOf({ run: aRun(1, even(6)), pb, targetMs: 84_100 })).toBe("target reached"));
