@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type RigTest, type Run, unknown } from "#domain";
-import { type RunBasis, type RunVerdict, runVerdict } from "#stats";
+import { type RunBasis, type RunVerdict, runReport, runVerdict } from "#stats";
 import { aRun, choices, type Told } from "../someRows.ts";
 
 const level = 84_000;
@@ -96,10 +96,19 @@ describe("the rule of the verdict, in its order", () => {
   it("steady is a scatter under the lower quartile of the driver's own, where six are known", () => {
     expect(wordOf(uneven(level))).toBe("as usual");
     expect(wordOf(even(level), { basis: { ...basis, scatters: noSpread.scatters } })).toBe("as usual");
+    expect(wordOf(even(level), { basis: { ...basis, spread: noSpread.spread } })).toBe("steady");
   });
 
-  it("without a spread of one's own nothing is faster or slower", () => {
-    expect(wordOf(uneven(80_000), { basis: noSpread })).toBe("as usual");
+  it("as usual is the word of a tested distance: without a spread of one's own a run is only counted", () => {
+    expect(verdictOf(uneven(80_000), { basis: noSpread })).toMatchObject({
+      word: "counted",
+      because: "not told yet",
+      missing: { needs: 6, of: "pace run", has: 2 },
+      against: { ms: -4_000, from: "level" },
+      run: { laps: 7, clean: 7 },
+    });
+    expect(wordOf(even(level).slice(1), { basis: noSpread })).toBe("too few");
+    expect(wordOf([...spun(84_000, 84_000, 84_000), ...even(82_000)], { basis: noSpread })).toBe("untidy");
   });
 });
 
@@ -135,7 +144,7 @@ describe("what gets no comparing word", () => {
     expect(
       why(even(95_000), { basis: nothing, run: wet, runsBefore: [aRun(1, even(84_000), { id: "dry" })] }),
     ).toBe("wet");
-    expect(why(even(95_000), { basis: nothing, run: wet, runsBefore: before })).toBe("as usual");
+    expect(why(even(95_000), { basis: nothing, run: wet, runsBefore: before })).toBe("not told yet");
     expect(why(even(84_000), { basis: nothing })).toBe("nothing to compare with");
     expect(wordOf(uneven(84_400), { run: wet })).toBe("slower");
   });
@@ -203,7 +212,8 @@ describe("the distance", () => {
       aRun(5, even(70_000), { id: "race", kind: "race" }),
     ];
     expect(verdictOf(uneven(84_100), { basis: nothing, runsBefore: before })).toMatchObject({
-      word: "as usual",
+      word: "counted",
+      because: "not told yet",
       against: { ms: -300, from: "tonight", referenceMs: 84_400 },
     });
   });
@@ -230,7 +240,21 @@ describe("whatever is driven", () => {
         if (verdict.word !== "faster" && verdict.word !== "slower") return;
         expect(verdict.run.lost.length < 2 || verdict.run.lost.length / verdict.run.laps < 0.3).toBe(true);
         expect(verdict.run.pace).toBeGreaterThanOrEqual(5);
-        expect(Math.sign(verdict.against?.ms ?? 0)).toBe(verdict.word === "faster" ? -1 : 1);
+        expect(Math.sign(verdict.against.ms)).toBe(verdict.word === "faster" ? -1 : 1);
+      }),
+    );
+  });
+
+  it("untidy by the verdict is untidy by what the run says and by what is to be done next", () => {
+    fc.assert(
+      fc.property(laps, (driven) => {
+        const { isUntidy, mistakes, flyingLaps } = runReport({
+          run: aRun(9, driven),
+          runsBefore: [],
+          preferences: choices,
+        });
+        const { word, run } = verdictOf(driven);
+        expect([isUntidy, mistakes, flyingLaps]).toEqual([word === "untidy", run.lost.length, run.laps]);
       }),
     );
   });

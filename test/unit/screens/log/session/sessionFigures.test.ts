@@ -68,6 +68,22 @@ describe("a session's page", () => {
     expect(sessionFigures(data(runs), { ms: 84_000, decimals: 3 }).standingId).toBeUndefined();
   });
 
+  it("knows whether the PB of a run was beaten since, in a later run or on a later evening", () => {
+    const ended = { endedAt: 2 };
+    const faster = [lap("l5", 84_500), lap("l6", 84_600)];
+    const slower = [lap("l5", 84_900)];
+    const beaten = (second: readonly Lap[], later?: number) => {
+      const runs = [run("r1", three, { n: 1, ...ended }), run("r2", second, { n: 2, ...ended })];
+      const best = later === undefined ? undefined : { ms: later, decimals: 3 };
+      const { saidOf } = sessionFigures(data(runs), { ms: 84_850, decimals: 3 }, best);
+      return [1, 2].map((number) => saidOf(number)?.isBeaten);
+    };
+    expect(beaten(slower)).toEqual([false, false]);
+    expect(beaten(faster)).toEqual([true, false]);
+    expect(beaten(slower, 84_699)).toEqual([true, true]);
+    expect(beaten(faster, 84_500)).toEqual([true, false]);
+  });
+
   it("leaves the place of a run that cannot be read, so that those after it keep their numbers", () => {
     const ended = { endedAt: 2 };
     const runs = [run("r1", three, { n: 1, ...ended }), run("r3", three, { n: 3, ...ended })];
