@@ -15,6 +15,8 @@ export const breakpoints = {
  * the text, so that larger letters are laid out as on a smaller screen.
  */
 export const boxWidths = {
+  /** Below it the keys under the entry line stand in fewer columns: a phone with its letters enlarged. */
+  keys: 17,
   /** Below it two figures stand beside each other, no more. */
   narrow: 20,
   /** From here on a short answer stands beside its question. */
