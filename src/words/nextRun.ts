@@ -28,7 +28,7 @@ export function suggestNextRun(report: RunReport, context: NextRunContext): Next
     slowerAndClean(report) ??
     paceRunNext(report) ??
     sameAgain(report) ??
-    workOnLine(context.session, LAPS_OF_A_RUN) ??
+    workOnLine(context.session, LAPS_OF_A_RUN, "in this session") ??
     nothingToMeasure(context) ??
     nothingLost(context)
   );

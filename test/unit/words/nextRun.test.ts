@@ -57,13 +57,13 @@ function next(
 describe("the next run", () => {
   it("works on the largest line of the account", () => {
     expect(next({}, anAccount(100, 300, 50)).reason).toBe(
-      "Uneven laps cost most: 0.30 s a lap between your best laps and your mean one.",
+      "Uneven laps cost most in this session: 0.30 s a lap between your best laps and your mean one.",
     );
     expect(next({}, anAccount(100, 50, 300)).reason).toBe(
-      "Mistakes cost most: 0.30 s a lap, laps without a time not counted.",
+      "Mistakes cost most in this session: 0.30 s a lap, laps without a time not counted.",
     );
     expect(next({}, anAccount(300, 50, 100)).reason).toBe(
-      "Pace costs most: your best laps are 0.30 s a lap slower than the target.",
+      "Pace costs most in this session: your best laps are 0.30 s a lap slower than the target.",
     );
   });
 
