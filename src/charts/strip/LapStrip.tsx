@@ -1,4 +1,4 @@
-import { memo, type PointerEvent, useDeferredValue, useMemo } from "react";
+import { memo, type PointerEvent, useMemo } from "react";
 import { type Id, lapSigns, type StripLap } from "#domain";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
 import { sayLapTime, sayLevel, sayStrip, sayStripLap, sayStripThinned, sayUsual } from "#words";
@@ -24,11 +24,10 @@ export interface LapStripProps {
 
 /**
  * The strip of laps: a dot a lap in order, lower is faster, with PB, usual and target as lines. What says the same is not
- * drawn anew, and what has changed is drawn behind all else on the page: a lap at Enter does not wait for its picture.
+ * drawn anew.
  */
 export const LapStrip = memo(function LapStrip(props: LapStripProps) {
-  const late = useDeferredValue(props);
-  return late.size === "small" ? <SmallStrip {...late} /> : <FullStrip {...late} />;
+  return props.size === "small" ? <SmallStrip {...props} /> : <FullStrip {...props} />;
 }, saysTheSame);
 
 function saysTheSame(a: LapStripProps, b: LapStripProps): boolean {

@@ -57,7 +57,14 @@ export function Pad(props: PadProps) {
     </button>
   );
   const key = (sign: string, press: () => void, name = sign) => (
-    <button key={sign} type="button" className={styles["key"]} aria-label={name} onClick={press}>
+    <button
+      key={sign}
+      type="button"
+      className={styles["key"]}
+      data-word={sign.length > 3 || undefined}
+      aria-label={name}
+      onClick={press}
+    >
       {sign}
     </button>
   );

@@ -5,8 +5,8 @@ import type { Id } from "#domain";
 import type { RunVerdict } from "#stats";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
 import { type NextRun, sayBestOfRun, sayVerdict, sayVerdictAloud, sayVerdictFigures } from "#words";
+import { useRunStrip } from "../session/RunStrips.tsx";
 import type { SaidRun } from "../session/sessionFigures.ts";
-import type { RunStrip } from "../session/sessionStrips.ts";
 import { SmallFigures } from "./SmallFigures.tsx";
 import { shapeOf } from "./shapeOf.ts";
 import styles from "./Verdict.module.css";
@@ -17,15 +17,15 @@ interface VerdictProps {
   /** Undefined while it is worked out. */
   readonly verdict: RunVerdict | undefined;
   readonly next: NextRun;
-  readonly strip: RunStrip | undefined;
   /** Asks for one line at the end: time for a break. */
   readonly breakDue: string | undefined;
   readonly onOpenLap: (lapId: Id) => void;
 }
 
 /** How the last run was, read from a metre between two runs: a word, a figure, a picture, a sentence, what to do next. */
-export function Verdict({ said, verdict, next, strip, breakDue, onOpenLap }: VerdictProps) {
+export function Verdict({ said, verdict, next, breakDue, onOpenLap }: VerdictProps) {
   const { number, report } = said;
+  const strip = useRunStrip(said.run.id);
   const words = verdict && sayVerdict(verdict);
   const best = sayBestOfRun(report);
   const lines = useMemo(() => seenAgainst(strip?.lines, verdict), [strip?.lines, verdict]);

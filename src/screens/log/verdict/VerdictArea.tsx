@@ -3,7 +3,6 @@ import type { Id } from "#domain";
 import { hourReached, lapsOfRun, runTimes } from "#stats";
 import { type NextRun, sayBestOfRun, sayBreakDue, saySoFar, sayVerdict, sayVerdictFigures } from "#words";
 import type { SessionFigures } from "../session/sessionFigures.ts";
-import type { RunStrip } from "../session/sessionStrips.ts";
 import type { SessionData } from "../session/useSession.ts";
 import { useVerdict } from "./useVerdict.ts";
 import { Verdict } from "./Verdict.tsx";
@@ -13,7 +12,6 @@ const BigView = lazy(() => import("./BigView.tsx").then((file) => ({ default: fi
 interface VerdictAreaProps {
   readonly data: SessionData;
   readonly figures: SessionFigures;
-  readonly strips: ReadonlyMap<Id, RunStrip>;
   readonly next: NextRun | undefined;
   /** No lap of the run to come is there yet. */
   readonly isBetween: boolean;
@@ -23,7 +21,7 @@ interface VerdictAreaProps {
 }
 
 /** The verdict of the run that has just ended, above the ledger and in the big view. */
-export function VerdictArea({ data, figures, strips, next, isBetween, big, onOpenLap }: VerdictAreaProps) {
+export function VerdictArea({ data, figures, next, isBetween, big, onOpenLap }: VerdictAreaProps) {
   const { said } = figures;
   const verdict = useVerdict(data, said, isBetween);
   const hours = isBetween && said ? hourReached([...said.runsBefore, said.run]) : undefined;
@@ -31,14 +29,7 @@ export function VerdictArea({ data, figures, strips, next, isBetween, big, onOpe
   return (
     <>
       {isBetween && said && next && (
-        <Verdict
-          said={said}
-          verdict={verdict}
-          next={next}
-          strip={strips.get(said.run.id)}
-          breakDue={breakDue}
-          onOpenLap={onOpenLap}
-        />
+        <Verdict said={said} verdict={verdict} next={next} breakDue={breakDue} onOpenLap={onOpenLap} />
       )}
       {big && (
         <Suspense fallback={null}>
