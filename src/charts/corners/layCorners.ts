@@ -25,7 +25,7 @@ const MOST_MARKS = 10;
 /** The least room for a number, in em, and how high a mark is, px. */
 const LEAST_WIDTH = 1.7;
 /** Numbers further apart are no row any more. */
-const MOST_WIDTH = 6;
+const MOST_WIDTH = 8;
 const STEP = 16;
 
 /**
