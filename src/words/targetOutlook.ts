@@ -18,7 +18,7 @@ export function sayTargetChance(chance: number, by: CalendarDate): string {
 
 /**
  * When a target is likely to be reached.
- * @example "Very unlikely before Sun 6 Dec 2026, as likely as not by mid-January, very likely by spring."
+ * @example "Very unlikely before Sun 6 Dec 2026, as likely as not by mid-January, very likely by April 2027."
  */
 export function sayTargetDates({ expected }: Pick<TargetOutlook, "expected">, today: CalendarDate): string {
   return `${asSentence(sayExpected(expected, today))}.`;
