@@ -99,6 +99,15 @@ describe("the rule of the verdict, in its order", () => {
     expect(wordOf(even(level), { basis: { ...basis, spread: noSpread.spread } })).toBe("steady");
   });
 
+  it("steady is no run that is only as even as the quartile, and none whose evenness is not known", () => {
+    const steady = verdictOf(even(level));
+    const lowerQuartile = steady.word === "steady" ? steady.scatterMs : Number.NaN;
+    const scatters = { known: true, value: { lowerQuartile, each: [] } } as const;
+    expect(wordOf(even(level), { basis: { ...basis, scatters } })).toBe("as usual");
+    const inTenths = even(level).map((ms): Told => ({ ms, decimals: 1 }));
+    expect(wordOf(inTenths)).toBe("as usual");
+  });
+
   it("as usual is the word of a tested distance: without a spread of one's own a run is only counted", () => {
     expect(verdictOf(uneven(80_000), { basis: noSpread })).toMatchObject({
       word: "counted",
@@ -146,13 +155,17 @@ describe("what gets no comparing word", () => {
     ).toBe("wet");
     expect(why(even(95_000), { basis: nothing, run: wet, runsBefore: before })).toBe("not told yet");
     expect(why(even(84_000), { basis: nothing })).toBe("nothing to compare with");
+    const guests = [aRun(1, even(84_000), { id: "a guest's", guest: "" })];
+    expect(why(even(84_000), { basis: nothing, runsBefore: guests })).toBe("nothing to compare with");
     expect(wordOf(uneven(84_400), { run: wet })).toBe("slower");
   });
 
   it("the first 20 laps after a break, those of evenings since and of tonight counted, a guest's not", () => {
     const after = (lapsSince: number): RunBasis => ({ ...basis, pause: { days: 17, lapsSince } });
-    const before = [aRun(1, uneven(84_000), { id: "a" }), aRun(2, uneven(84_000), { id: "b", guest: "" })];
+    const guests = aRun(2, [...uneven(84_000), ...uneven(84_000)], { id: "b", guest: "" });
+    const before = [aRun(1, uneven(84_000), { id: "a" }), guests];
     expect(verdictOf(even(82_000), { basis: after(12), runsBefore: before })).toMatchObject({
+      word: "counted",
       because: "after a break",
       days: 17,
     });
@@ -186,6 +199,10 @@ describe("a run of a rig test", () => {
       run: { laps: 5, clean: 5, lost: [], pace: 5, driven: 5 },
     });
     expect(asked(test.pairs, even(82_000).slice(1))).toMatchObject({ isValid: false });
+    expect(verdictOf(even(82_000), { tests: [test], run: { surface: "wet" } })).toMatchObject({
+      word: "rig test",
+      isValid: false,
+    });
     expect(asked([{ first: "B", runA: "x", runB: "run s 9" }, { first: "A" }])).toMatchObject({ next: "A" });
     expect(asked([{ first: "A", runB: "run s 9", runA: "x" }])).toMatchObject({ next: undefined });
   });
