@@ -1,8 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { defaultPreferences, preferencesId } from "#db";
 import type { Lap, Run } from "#domain";
 import { sessionFigures } from "../../../../../src/screens/log/session/sessionFigures.ts";
-import type { SessionData } from "../../../../../src/screens/log/session/useSession.ts";
+import { aSessionPage as data } from "../../../../support/aSessionPage.ts";
 
 const stamps = { createdAt: 1, updatedAt: 1 };
 const lap = (id: string, ms: number, remarks: Lap["remarks"] = []): Lap => ({
@@ -26,31 +25,6 @@ const run = (id: string, laps: readonly Lap[], fields: Partial<Run> = {}): Run =
   note: "",
   laps,
   ...stamps,
-  ...fields,
-});
-const data = (runs: readonly Run[], fields: Partial<SessionData> = {}): SessionData => ({
-  combo: { id: "k", carId: "c", layoutId: "l", ...stamps },
-  car: { id: "c", name: "Club hatch", ...stamps },
-  track: { id: "t", name: "Varnholt Ring", ...stamps },
-  layout: { id: "l", trackId: "t", name: "", corners: [], ...stamps },
-  session: {
-    id: "s",
-    comboId: "k",
-    startedAt: 1,
-    isTimeOfDayKnown: true,
-    date: "2026-11-25",
-    zone: "UTC",
-    focus: "free",
-    note: "",
-    ...stamps,
-  },
-  runs,
-  unreadableRuns: [],
-  preferences: { id: preferencesId, ...defaultPreferences, ...stamps },
-  page: { from: 0, to: Number.POSITIVE_INFINITY },
-  targets: [],
-  references: [],
-  rigs: [],
   ...fields,
 });
 const three = [lap("l1", 84_900), lap("l2", 84_700), lap("l3", 84_800)];
