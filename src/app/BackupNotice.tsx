@@ -1,23 +1,35 @@
-import type { ReactNode } from "react";
+import { type ReactNode, useState } from "react";
 import { notedOn, practiceDay, sayNoted } from "#domain";
-import { saveBackup, useFolder, useLogbook, useShelvedNow } from "#live";
+import { saveBackup, useFolder, useLogbook, useRows, useShelvedNow } from "#live";
 import { goTo, useAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { Notice } from "#ui/Notice.tsx";
 import { sayBackup } from "../screens/data/backupWords.ts";
+import { useFolderNews } from "./useFolderNews.ts";
 import { useRequest } from "./useRequest.ts";
 
-/**
- * The one request between two sessions, above the page: never while a session is open, and never on Data, which has the
- * whole of it.
- */
+/** The one request between two sessions, above the page. While a session is open nothing of it is followed. */
 export function BackupNotice() {
+  const open = useRows((book) => book.digests.orderBy("openSince").count(), []);
+  const [hasEnded, setEnded] = useState(false);
+  if (open !== undefined && open > 0 && !hasEnded) setEnded(true);
+  const hasNews = useFolderNews();
+  return open === 0 ? <Requested hasEnded={hasEnded} hasNews={hasNews} /> : null;
+}
+
+interface RequestedProps {
+  readonly hasEnded: boolean;
+  readonly hasNews: boolean;
+}
+
+/** Never on Data, which has the whole of it. */
+function Requested(known: RequestedProps) {
   const open = useLogbook();
   const { surroundings, entry } = open;
   const shelved = useShelvedNow();
   const { place } = useAddress();
   const { folder, allow } = useFolder();
-  const { request, settle } = useRequest(folder);
+  const { request, settle } = useRequest({ folder, ...known });
   if (request === undefined || request === "keep" || place === "data") return null;
 
   const [now, zone] = [surroundings.clock(), surroundings.zone()];

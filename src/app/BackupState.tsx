@@ -2,12 +2,17 @@ import { daysBetween, type NotedOn, notedOn, practiceDay, sayDate } from "#domai
 import { useBackupFolder, useLogbook, useShelvedNow } from "#live";
 import { printAddress } from "#state/address.ts";
 
-/** "last backup yesterday" */
+/** "last backup yesterday"; in the demo, which needs none, the way back to one's own. */
 export function BackupState({ className }: { readonly className: string | undefined }) {
   const { surroundings } = useLogbook();
   const { lastBackupAt, kind } = useShelvedNow();
   const folder = useBackupFolder();
-  if (kind === "demo") return <span className={className}>demo logbook</span>;
+  if (kind === "demo")
+    return (
+      <a className={className} href={printAddress({ place: "data", part: "logbooks" })}>
+        your own logbooks
+      </a>
+    );
   if (folder?.stopped !== undefined)
     return (
       <a className={className} href={printAddress({ place: "data", part: "automatic" })}>

@@ -54,10 +54,8 @@ export function Bar() {
   );
   const isMoreHere = !first.includes(address.place);
   return (
-    <header className={styles["bar"]} ref={bar}>
-      <span className={styles["title"]} data-demo={entry.kind === "demo" || undefined}>
-        {entry.kind === "demo" ? "This is the demo" : "Lap Ledger"}
-      </span>
+    <header className={styles["bar"]} ref={bar} data-demo={entry.kind === "demo" || undefined}>
+      <span className={styles["title"]}>{entry.kind === "demo" ? "This is the demo" : "Lap Ledger"}</span>
       <nav aria-label="Places" className={styles["places"]} data-open={isOpen}>
         {places.map(link)}
         <button

@@ -15,8 +15,8 @@ const lockName = "lap-ledger after session";
 export function useAfterSession(): void {
   const { book, shelf, sendOut, entry } = useLogbook();
   const say = useNotices((notices) => notices.say);
-  const open = useRows((from) => from.digests.orderBy("openSince").primaryKeys(), []);
-  const isResting = open !== undefined && open.length === 0 && entry.kind === "own";
+  const open = useRows((from) => from.digests.orderBy("openSince").count(), []);
+  const isResting = open === 0 && entry.kind === "own";
   useEffect(() => {
     if (!isResting) return;
     const clock = setTimeout(() => {

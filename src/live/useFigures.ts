@@ -21,7 +21,7 @@ interface State<T> {
 /**
  * The figures of one job, computed off the page and asked for again whenever what they rest on has changed. A job
  * that fails is thrown into the nearest boundary.
- * @param isHeld figures that are there stay as they are, whatever changes: nothing is asked while laps are typed
+ * @param isHeld figures that are there stay as they are, whatever changes: nothing is followed or asked while laps are typed
  */
 export function useFigures<J extends JobName>(
   job: J,
@@ -30,13 +30,17 @@ export function useFigures<J extends JobName>(
 ): Figures<JobResult<J>> {
   const { book, ask } = useLogbook();
   const about = `${book.name} ${job} ${JSON.stringify(details)}`;
-  const mark = useLiveQuery(() => markOf(book, job, details), [about]);
   const [state, setState] = useState<State<JobResult<J>>>();
 
   // `about` stands for job and details, which are new objects at each drawing.
   const isKept = isHeld && state?.about === about && state.fault === undefined;
+  // None is read while they are held: no stored lap wakes the page for it.
+  const mark = useLiveQuery<string | null>(
+    () => (isKept ? null : markOf(book, job, details)),
+    [about, isKept],
+  );
   useEffect(() => {
-    if (mark === undefined || isKept) return;
+    if (mark === undefined || mark === null || isKept) return;
     let isOvertaken = false;
     ask(book, job, details).then(
       (value) => isOvertaken || setState({ about, mark, value }),
@@ -50,6 +54,6 @@ export function useFigures<J extends JobName>(
   if (state?.fault && state.about === about && state.mark === mark) throw state.fault;
   return {
     value: state?.about === about ? state.value : undefined,
-    isRenewing: state?.about !== about || state.mark !== mark,
+    isRenewing: !isKept && (state?.about !== about || state.mark !== mark),
   };
 }

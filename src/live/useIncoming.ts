@@ -67,7 +67,9 @@ export function useIncoming(how: Parameters<typeof useErrand>[0] = {}): Incoming
       const title = own ?? titleInFile;
       await createLogbook(shelf, { title, kind, name });
       openOther(name);
-      say({ kind: "done", text: `“${title}” is open. Your other logbooks are on Data.`, actions: [] });
+      // The bar says of the demo what it is, for as long as it is open.
+      const text = `“${title}” is open. Your other logbooks are on Data.`;
+      if (kind === "own") say({ kind: "done", text, actions: [] });
     });
 
   const merge: Incoming["merge"] = async (source, from, isDateConfirmed) => {

@@ -17,7 +17,10 @@ interface Notices {
   readonly close: (id: number) => void;
   /** The driver went on to the next act: what was done before it is no longer news. */
   readonly goOn: () => void;
-  /** The driver went to another place: what was done before the press that led there is not said there. */
+  /**
+   * The driver went to another place: what was done before the press that led there is not said there. What the way there
+   * did is said there, and no farther.
+   */
   readonly goElsewhere: () => void;
   /** The driver presses something: what is said from now on is about this. */
   readonly press: () => void;
@@ -46,6 +49,7 @@ export const useNotices = create<Notices>((set) => ({
   goOn: () => set(({ list }) => ({ list: list.filter(({ kind }) => kind !== "done") })),
   goElsewhere: () => {
     const last = lastBeforePress;
+    lastBeforePress = lastId;
     set(({ list }) => ({ list: list.filter(({ id, kind }) => kind !== "done" || id > last) }));
   },
   press: () => {

@@ -32,6 +32,7 @@ export function Caution({ line, children, isRead, onRead }: CautionProps) {
   return (
     <Notice
       tone="caution"
+      isLong
       actions={
         onRead && (
           <Button variant="quiet" aria-label={`I have read the caution: ${line}`} onClick={fold}>

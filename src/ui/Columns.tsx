@@ -10,9 +10,11 @@ interface ColumnsProps {
 /** Two columns of use where a desk has room for them; on a phone the second stands under the first. */
 export function Columns({ children: [first, second], share = 6 }: ColumnsProps) {
   return (
-    <div className={styles["columns"]} data-share={share}>
-      <div className={styles["column"]}>{first}</div>
-      <div className={styles["column"]}>{second}</div>
+    <div className={styles["box"]}>
+      <div className={styles["columns"]} data-share={share}>
+        <div className={styles["column"]}>{first}</div>
+        <div className={styles["column"]}>{second}</div>
+      </div>
     </div>
   );
 }

@@ -1,7 +1,4 @@
-/**
- * Widths of the window in CSS px at which the page is laid out anew; every style sheet keeps to them. Where letters are
- * enlarged a box asks for its own width in letters (@container), because a phone at 200 % has room for half as many.
- */
+/** Widths of the window in CSS px at which the page is laid out anew; every style sheet keeps to them. */
 export const breakpoints = {
   /** Below it a name of one word may need a line of its own. */
   narrow: 360,
@@ -11,6 +8,21 @@ export const breakpoints = {
   desk: 1000,
   /** From here on the content is as wide as it gets. */
   wide: 1280,
+} as const;
+
+/**
+ * Widths of a box, in rem, from which on what stands in it has room beside it: unlike the window's they follow the size of
+ * the text, so that larger letters are laid out as on a smaller screen.
+ */
+export const boxWidths = {
+  /** Below it the keys under the entry line stand in fewer columns: a phone with its letters enlarged. */
+  keys: 17,
+  /** Below it two figures stand beside each other, no more. */
+  narrow: 20,
+  /** From here on a short answer stands beside its question. */
+  pair: 32,
+  /** From here on there are two columns, and one line a row. */
+  desk: 58,
 } as const;
 
 /** A media query for windows narrower than one of them. */

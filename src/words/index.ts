@@ -60,6 +60,7 @@ export { progressBy100Laps, progressReading, progressTitle } from "./progress.ts
 export { type KnownAtSetting, questionTarget } from "./questionTarget.ts";
 export { sayMissing, sayReason, sayTooFew } from "./reason.ts";
 export { sayNeither, sayRigStep } from "./rigStep.ts";
+export { sayRigTest, shiftOf } from "./rigTest.ts";
 export { type RunFigure, sayRunFigures, sayScatterFigure } from "./runFigures.ts";
 export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInRun } from "./runLines.ts";
 export { sayRun } from "./runSays.ts";

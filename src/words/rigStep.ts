@@ -5,6 +5,9 @@ import { asSentence, listed } from "./counted.ts";
 import { sayTooFew } from "./reason.ts";
 import { isClear, isSame, pace, sayBetween, sayClear } from "./shift.ts";
 
+/** What is asked where a change is too large to be believed. */
+export const seldomTheRigs = "so large a step is seldom the rig's: are two combos mixed up?";
+
 /**
  * What happened to a combo's usual lap at a change of the rig, practice taken out.
  * @example "Faster by 0.31 s, very likely at least 0.12 s"
@@ -16,9 +19,7 @@ export function sayRigStep(step: Figure<StepAtChange>): string {
   const said = isClear(step.value)
     ? asSentence(sayClear(step.value, hundredths, pace))
     : `Cannot be told from practice: ${sayBetween(step.value, hundredths, pace)}`;
-  return step.value.isQuestioned
-    ? `${said}; so large a step is seldom the rig's: are two combos mixed up?`
-    : said;
+  return step.value.isQuestioned ? `${said}; ${seldomTheRigs}` : said;
 }
 
 /**

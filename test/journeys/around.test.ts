@@ -64,13 +64,34 @@ for (const colorScheme of ["light", "dark"] as const)
       });
     });
 
+/** Words of the page, names of combos aside, that stand on two lines without a hyphen between them. */
+function brokenWords(page: Page): Promise<string[]> {
+  return page.locator("main").evaluate((main) => {
+    const texts = document.createTreeWalker(main, NodeFilter.SHOW_TEXT);
+    const broken: string[] = [];
+    for (let text = texts.nextNode(); text !== null; text = texts.nextNode())
+      for (const { 0: word, index } of (text.textContent ?? "").matchAll(/\p{L}+/gu)) {
+        if (text.parentElement?.closest("bdi")) continue;
+        const range = document.createRange();
+        range.setStart(text, index);
+        range.setEnd(text, index + word.length);
+        const lines = new Set([...range.getClientRects()].map(({ top }) => Math.round(top)));
+        if (lines.size > 1) broken.push(word);
+      }
+    return broken;
+  });
+}
+
 for (const [name, width, height, textPercent] of [
   ["320 px wide", 320, 640, 100],
   ["text at 200 %", 390, 844, 200],
+  ["text at 200 % on a desk", 1280, 800, 200],
 ] as const)
   test.describe(name, () => {
     test.use({ viewport: { width, height } });
-    test("all combos, search and week never scroll sideways", async ({ page }) => {
+    test("all combos, search and week never scroll sideways and break no word within it", async ({
+      page,
+    }) => {
       test.setTimeout(120_000);
       await page.addInitScript((percent) => {
         document.addEventListener("DOMContentLoaded", () => {
@@ -83,6 +104,7 @@ for (const [name, width, height, textPercent] of [
           return scrollWidth - clientWidth;
         });
         expect(over, where).toBeLessThanOrEqual(0);
+        expect(await brokenWords(page), where).toEqual([]);
       });
     });
   });
@@ -155,6 +177,33 @@ async function fillLists(page: Page): Promise<void> {
   });
 }
 
+/** Values that on paper stand under no head, or under another's: neither edge in line with that of their own head. */
+async function offTheirHeads(page: Page, points: number): Promise<string[]> {
+  const margins = 2 * 16;
+  const width = Math.round((points / 72) * 96 - (margins / 25.4) * 96);
+  await page.emulateMedia({ media: "print" });
+  await page.setViewportSize({ width, height: 1000 });
+  const off = await page.locator("[data-set]").evaluateAll((tables) => {
+    const places = (parts: Iterable<Element>) => [...parts].map((part) => part.getBoundingClientRect());
+    return tables.flatMap((table) => {
+      const heads = places(table.querySelectorAll("[aria-hidden] > *")).slice(1);
+      return [...table.querySelectorAll("li")].flatMap((row) =>
+        places(row.querySelectorAll("dd"))
+          .filter(({ left, right, top, bottom }, column) => {
+            const head = heads[column];
+            const isUnder =
+              head !== undefined && (Math.abs(head.left - left) < 1 || Math.abs(head.right - right) < 1);
+            const name = row.firstElementChild?.getBoundingClientRect();
+            return !isUnder || name === undefined || top > name.bottom || bottom < name.top;
+          })
+          .map(() => row.textContent ?? ""),
+      );
+    });
+  });
+  await page.emulateMedia({ media: null });
+  return off;
+}
+
 for (const [format, width, height] of [
   ["A4", 595, 842],
   ["Letter", 612, 792],
@@ -165,6 +214,7 @@ for (const [format, width, height] of [
     await expect(driven.getByRole("listitem").last()).toContainText("80 in 5 sessions");
     const printed = readPdf(await page.pdf({ format }));
     expect(printed.pages).toBe(1);
+    expect(await offTheirHeads(page, width)).toEqual([]);
     await fillLists(page);
     expect(readPdf(await page.pdf({ format })).pages, "the fullest week there can be").toBe(1);
     expect(Math.abs(printed.size[0] - width) + Math.abs(printed.size[1] - height)).toBeLessThanOrEqual(2);

@@ -1,7 +1,8 @@
 import { expect, type Page, test } from "@playwright/test";
-import { logLaps, open, startSession } from "../support/journeys.ts";
+import { endSession, logLaps, open, startSession } from "../support/journeys.ts";
 
 /** Photographs every place with the demo logbook and without, on phone and desk, in both themes, into `shots/`. */
+const places = ["review", "review/across", "review/statement", "targets", "rig", "corners", "data"];
 const views = [
   { name: "phone", width: 390, height: 844, isTouch: true },
   { name: "narrow", width: 320, height: 640, isTouch: true },
@@ -34,9 +35,9 @@ for (const view of views)
       await page.getByRole("button", { name: "Load the demo logbook" }).click();
       await page.getByRole("heading", { name: "Start a session" }).waitFor();
       await take("log");
-      for (const place of ["review", "targets", "rig", "corners", "data"]) {
+      for (const place of places) {
         await visit(page, place);
-        await take(place);
+        await take(place.replace("/", "-"));
       }
       await visit(page, "log");
       await startSession(page, "club hatch", "Varnholt Ring");
@@ -50,6 +51,9 @@ for (const view of views)
         await page.evaluate(() => window.scrollTo(0, 0));
         await page.screenshot({ path: "demo-data/screenshot.png" });
       }
+      await page.getByRole("textbox", { name: /^Lap/ }).fill("");
+      await endSession(page);
+      await take("ended");
       await context.close();
     });
 

@@ -58,6 +58,9 @@ export async function useEverything(book: Logbook): Promise<string[]> {
     records: [{ id: "none", from: today }],
     today,
   });
+  shown["rig tests"] = await Promise.all(
+    (await rigs(book)).map(({ id }) => askHere(book, "rigTests", { rigId: id })),
+  );
   shown["search"] = await askHere(book, "search", { terms: { words: "e" }, most: 100 });
   const combos = await combosWithNames(book);
   for (const named of combos) {

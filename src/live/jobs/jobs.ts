@@ -15,6 +15,7 @@ import { type ComboReviewDetails, runComboReview } from "./comboReview.ts";
 import { runFreshen } from "./freshen.ts";
 import type { JobRun } from "./job.ts";
 import { type RigStepsDetails, runRigSteps } from "./rigSteps.ts";
+import { type FoundRigTest, type RigTestsDetails, runRigTests } from "./rigTests.ts";
 import { type RunBasisDetails, runRunBasis } from "./runBasis.ts";
 import { runSearch, type SearchDetails, type SearchResult } from "./search.ts";
 import { type FoundSides, runSideBySide, type SideBySideDetails } from "./sideBySide.ts";
@@ -30,6 +31,7 @@ interface Jobs {
   readonly comboReview: { readonly details: ComboReviewDetails; readonly result: ComboReview };
   readonly freshen: { readonly details: null; readonly result: number };
   readonly rigSteps: { readonly details: RigStepsDetails; readonly result: RigStep[] };
+  readonly rigTests: { readonly details: RigTestsDetails; readonly result: FoundRigTest[] };
   readonly runBasis: { readonly details: RunBasisDetails; readonly result: RunBasis };
   readonly search: { readonly details: SearchDetails; readonly result: SearchResult };
   readonly sideBySide: { readonly details: SideBySideDetails; readonly result: FoundSides | null };
@@ -55,6 +57,7 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   comboReview: runComboReview,
   freshen: runFreshen,
   rigSteps: runRigSteps,
+  rigTests: runRigTests,
   runBasis: runRunBasis,
   search: runSearch,
   sideBySide: runSideBySide,

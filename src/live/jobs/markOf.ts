@@ -11,6 +11,7 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   comboReview: ofCombo,
   freshen: () => Promise.resolve(""),
   rigSteps: markOfAllCombos,
+  rigTests: markOfEverything,
   runBasis: ofCombo,
   search: markOfEverything,
   sideBySide: markOfEverything,

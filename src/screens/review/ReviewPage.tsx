@@ -3,6 +3,7 @@ import type { CalendarDate } from "#domain";
 import type { DrivenCombo } from "#live";
 import { goTo, type ReviewAddress } from "#state/address.ts";
 import { largestChange } from "#stats";
+import { useRoom } from "#ui/useRoom.ts";
 import { EmptyPeriod } from "./EmptyPeriod.tsx";
 import { FirstLook } from "./FirstLook.tsx";
 import type { Looked } from "./looked.ts";
@@ -10,7 +11,6 @@ import { goToQuestion, Questions } from "./Questions.tsx";
 import styles from "./ReviewPage.module.css";
 import { sayBefore, sayHolds } from "./reviewWords.ts";
 import { SessionList } from "./SessionList.tsx";
-import { useIsDesk } from "./useIsDesk.ts";
 import { useOpenParts } from "./useOpenParts.ts";
 import { useReview } from "./useReview.ts";
 
@@ -65,7 +65,7 @@ interface AnswersProps {
 }
 
 function Answers({ looked, marginPercent }: AnswersProps) {
-  const isDesk = useIsDesk();
+  const isDesk = useRoom("desk");
   const parts = useOpenParts(["faster", largestChange(looked.review) ?? ""]);
   const onQuestion = (id: string) => {
     parts.set(id, true);

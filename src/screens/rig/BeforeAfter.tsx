@@ -16,14 +16,18 @@ interface BeforeAfterProps {
 /** The combos driven in the four weeks before a record began and after it, by what their runs were driven with. */
 export function BeforeAfter({ rigId, records, today }: BeforeAfterProps) {
   const { value: steps, isRenewing } = useFigures("rigSteps", { rigId, records, today });
+  const { value: tests } = useFigures("rigTests", { rigId });
   const combos = useCombos();
   const ahead = useSessionsInDoubt(today);
-  if (steps === undefined || combos === undefined) return <p>Working out the laps before and after</p>;
+  if (steps === undefined || tests === undefined || combos === undefined)
+    return <p>Working out the laps before and after</p>;
   const named = new Map(combos.map((combo) => [combo.id, comboName(combo)]));
+  // Pairs of runs say most: combos with them stand first.
+  const ids = [...new Set([...tests, ...steps].map(({ comboId }) => comboId))];
   return (
     <Part title="Did it help?" level={3}>
       <SessionsInDoubt sessions={ahead} today={today} />
-      {steps.length === 0 ? (
+      {ids.length === 0 ? (
         <p className={styles["soft"]}>
           No combo has a session with 5 pace laps both in the four weeks before this record and in the four
           after its beginning.
@@ -31,17 +35,23 @@ export function BeforeAfter({ rigId, records, today }: BeforeAfterProps) {
       ) : (
         <>
           <ul className={styles["verdicts"]} aria-label="Each combo before and after" aria-busy={isRenewing}>
-            {steps.map((step) => (
-              <li key={step.comboId}>
-                <RigVerdict name={named.get(step.comboId) ?? "a deleted combo"} step={step} />
+            {ids.map((comboId) => (
+              <li key={comboId}>
+                <RigVerdict
+                  name={named.get(comboId) ?? "a deleted combo"}
+                  tests={tests.filter((test) => test.comboId === comboId)}
+                  step={steps.find((step) => step.comboId === comboId)}
+                />
               </li>
             ))}
           </ul>
-          <p className={styles["soft"]}>
-            Four weeks to either side, a dot a session. What practice, breaks and other records do by
-            themselves is allowed for, not what else was different on those evenings: pairs of runs with both
-            settings say more.
-          </p>
+          {steps.length > 0 && (
+            <p className={styles["soft"]}>
+              Before and after: four weeks to either side, a dot a session. What practice, breaks and other
+              records do by themselves is allowed for, not what else was different on those evenings: pairs of
+              runs with both settings say more.
+            </p>
+          )}
         </>
       )}
     </Part>

@@ -93,9 +93,7 @@ export function RigForm(props: RigFormProps) {
           {isRefused && count > 0 && <p>Not stored yet: {fieldsToMend(count)}.</p>}
           {isDoubtful && asked === from && <p>{askDate("record", from)} Store it once more to keep it.</p>}
         </div>
-        {old === undefined && from === today && (
-          <p>A session that is open has these settings from its next run on.</p>
-        )}
+        {old === undefined && from === today && <p>In an open session it holds from the next run.</p>}
         {reading.ok && compared && <p>{sayChanges(rigChanges(compared, reading.value))}</p>}
         <ButtonRow
           others={
@@ -179,7 +177,5 @@ function fieldsToMend(count: number): string {
 }
 
 function sayChanges(changes: readonly string[]): string {
-  return changes.length === 0
-    ? "Nothing differs yet from the record before."
-    : `Changed: ${changes.join(" · ")}`;
+  return changes.length === 0 ? "Nothing is different yet." : `Changed: ${changes.join(" · ")}`;
 }

@@ -1,4 +1,4 @@
-import { useRef } from "react";
+import { useEffect, useRef } from "react";
 import { deleteRig, editRig } from "#db";
 import type { CalendarDate } from "#domain";
 import { useWrite } from "#live";
@@ -27,16 +27,26 @@ interface RigRecordProps {
   readonly records: readonly RigRecordDay[];
   /** Begins a new record made from the one in force; absent while another form is open. */
   readonly onNew: (() => void) | undefined;
+  /** A link led to this record: it is gone to. */
+  readonly isAskedFor: boolean;
   /** The form or the record that had the focus is gone. */
   readonly onDone: () => void;
 }
 
 /** One record: what is known of the rig, when it holds, and the ways to put it right. */
-export function RigRecord({ placed, today, records, onNew, onDone }: RigRecordProps) {
+export function RigRecord({ placed, today, records, onNew, isAskedFor, onDone }: RigRecordProps) {
   const { rig } = placed;
   const write = useWrite();
   const draft = useRigDraft(rig.id);
   const seen = useRef(rig);
+  const title = useRef<HTMLSpanElement>(null);
+  const isGoneTo = useRef(false);
+  useEffect(() => {
+    if (!isAskedFor || !draft.isRead || isGoneTo.current) return;
+    isGoneTo.current = true;
+    title.current?.focus({ preventScroll: true });
+    window.scrollTo(0, 0);
+  }, [isAskedFor, draft.isRead]);
   const close = () => {
     draft.forget();
     onDone();
@@ -59,14 +69,17 @@ export function RigRecord({ placed, today, records, onNew, onDone }: RigRecordPr
     onDone();
   };
   return (
-    <Part title={<Name>{nameOf(rig)}</Name>} ruled aside={sayWhen(placed, today)}>
+    <Part
+      title={
+        <span ref={title} tabIndex={-1}>
+          <Name>{nameOf(rig)}</Name>
+        </span>
+      }
+      ruled
+      aside={sayWhen(placed, today)}
+    >
       <HalfTyped of={draft.kept} />
       <ButtonRow
-        removes={
-          <Button size="between" variant="caution" onClick={() => void remove()}>
-            Delete
-          </Button>
-        }
         others={
           <Button
             size="between"
@@ -99,6 +112,11 @@ export function RigRecord({ placed, today, records, onNew, onDone }: RigRecordPr
           <Name>{rig.note}</Name>
         </p>
       )}
+      <p>
+        <Button size="between" variant="caution" onClick={() => void remove()}>
+          Delete this record
+        </Button>
+      </p>
     </Part>
   );
 }

@@ -2,7 +2,7 @@ import { useEffect, useRef } from "react";
 import { addRig, preferences, rigs } from "#db";
 import type { Id, Preferences, RigSettings } from "#domain";
 import { useRows, useToday } from "#live";
-import { goTo, useAddress } from "#state/address.ts";
+import { goTo, printAddress, useAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Notice } from "#ui/Notice.tsx";
@@ -56,7 +56,9 @@ function Records({ chosen, records, onDone }: RecordsProps) {
     if (isWanted) begin();
   });
   if (!draft.isRead || isWanted) return null;
-  if (draft.open)
+  // Whoever asks for a record, or for what can change, gets that; the form stays where it is.
+  const isElsewhere = wanted !== undefined || (change !== undefined && first === undefined);
+  if (draft.open && !isElsewhere)
     return (
       <NewRecord
         draft={draft}
@@ -76,7 +78,14 @@ function Records({ chosen, records, onDone }: RecordsProps) {
     );
   return (
     <>
-      <HalfTyped of={draft.kept} />
+      <HalfTyped of={draft.kept} isFree={draft.open === undefined} />
+      {draft.open && (
+        <Notice>
+          <p>
+            A new record is half filled in. <a href={printAddress({ place: "rig" })}>Go on with it</a>
+          </p>
+        </Notice>
+      )}
       {shown === undefined ? (
         <Notice>
           <p>The record this address names is not in the logbook. The others are below.</p>
@@ -87,7 +96,8 @@ function Records({ chosen, records, onDone }: RecordsProps) {
           placed={shown}
           records={placed.map(({ rig: { id, from } }) => ({ id, from }))}
           today={today}
-          onNew={begin}
+          onNew={draft.open === undefined ? begin : undefined}
+          isAskedFor={wanted !== undefined}
           onDone={onDone}
         />
       )}

@@ -1,28 +1,95 @@
-import { useMemo } from "react";
+import { Fragment, useMemo } from "react";
 import { IntervalLine } from "#charts/interval/IntervalLine.tsx";
 import { LapStrip } from "#charts/strip/LapStrip.tsx";
 import { type StripScale, stripScale } from "#charts/strip/stripScale.ts";
 import { type StripLap, sayDate } from "#domain";
+import type { FoundRigTest } from "#live";
+import { printAddress } from "#state/address.ts";
 import type { RigStep, SideOfStep } from "#stats";
 import { Name } from "#ui/Name.tsx";
-import { counted, sayNeither, sayRigStep, sayUsual } from "#words";
+import { counted, sayNeither, sayRigStep, sayRigTest, sayUsual, shiftOf } from "#words";
 import styles from "./Rig.module.css";
+import { nameOf } from "./timeline.ts";
 
 interface RigVerdictProps {
   /** Of the combo. */
   readonly name: string;
-  readonly step: RigStep;
+  /** Pairs of runs with both settings, where there are any. */
+  readonly tests: readonly FoundRigTest[];
+  /** The weeks before and after; where pairs have spoken, only what can be told. */
+  readonly step: RigStep | undefined;
 }
 
-/** One combo about a change of the rig: the verdict in words, the evenings before and after on one scale, the interval. */
-export function RigVerdict({ name, step: { before, after, neither, step } }: RigVerdictProps) {
-  const scale = useMemo(() => scaleOf([before, after]), [before, after]);
+/** One combo about a change of the rig: what pairs of runs say, and then what the weeks before and after do. */
+export function RigVerdict({ name, tests, step }: RigVerdictProps) {
   return (
     <article className={styles["verdict"]}>
       <h4>
         <Name>{name}</Name>
       </h4>
-      <p className={styles["found"]}>{sayRigStep(step)}</p>
+      {tests.map((test) => (
+        <InPairs key={test.id} test={test} />
+      ))}
+      {step && (step.step.known || tests.length === 0) && (
+        <Evenings step={step} isSecond={tests.length > 0} />
+      )}
+    </article>
+  );
+}
+
+/** The verdict of a rig test in words and as an interval, and the evenings on which it was driven. */
+function InPairs({ test: { side, against, report, sessions } }: { readonly test: FoundRigTest }) {
+  const { verdict, complete } = report;
+  const last = sessions.length - 1;
+  return (
+    <>
+      <p className={styles["found"]}>{sayRigTest(report, side)}</p>
+      {verdict.known && <IntervalLine {...shiftOf(verdict.value, side)} />}
+      <p className={styles["soft"]}>
+        {counted(complete, "pair")} of runs
+        {against && (
+          <>
+            {" "}
+            against{" "}
+            <a href={printAddress({ place: "rig", rigId: against.id })}>
+              <Name>{nameOf(against)}</Name>
+            </a>
+          </>
+        )}
+        {sessions.length > 0 && ", driven on "}
+        {sessions.map(({ id, date }, index) => (
+          <Fragment key={id}>
+            {index > 0 && (index === last ? " and " : ", ")}
+            <a className={styles["whole"]} href={printAddress({ place: "log", sessionId: id })}>
+              {sayDate(date)}
+            </a>
+          </Fragment>
+        ))}
+        .
+      </p>
+    </>
+  );
+}
+
+interface EveningsProps {
+  readonly step: RigStep;
+  /** Pairs of runs have spoken first. */
+  readonly isSecond: boolean;
+}
+
+/** The evenings before and after on one scale, the verdict in words, the interval. */
+function Evenings({ step: { before, after, neither, step }, isSecond }: EveningsProps) {
+  const scale = useMemo(() => scaleOf([before, after]), [before, after]);
+  return (
+    <>
+      {isSecond ? (
+        <>
+          <p className={styles["soft"]}>From the weeks before and after alone:</p>
+          <p>{sayRigStep(step)}</p>
+        </>
+      ) : (
+        <p className={styles["found"]}>{sayRigStep(step)}</p>
+      )}
       {before && after && (
         <div className={styles["sides"]}>
           <Side title="before" side={before} scale={scale} />
@@ -35,7 +102,7 @@ export function RigVerdict({ name, step: { before, after, neither, step } }: Rig
           {sentence}
         </p>
       ))}
-    </article>
+    </>
   );
 }
 

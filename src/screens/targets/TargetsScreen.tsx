@@ -79,33 +79,35 @@ function Targets({ combos, comboId, preferences: chosen, stored }: TargetsProps)
           />
         </FaultBoundary>
       )}
-      <div className={styles["combos"]}>
-        {groups.map(({ combo, targets: some }) => (
-          <FaultBoundary key={combo.id} what={`The targets of ${combo.name}`}>
-            <ComboTargets
-              combo={combo}
-              targets={some}
-              preferences={chosen}
-              today={today}
-              onGone={() => heading.current?.focus({ preventScroll: true })}
-              fresh={fresh}
-              onFresh={setFresh}
-            />
-          </FaultBoundary>
-        ))}
-        {groups.some(({ targets: some }) => some.length > 0) && (
-          <Disclosure
-            title="How far can a chance be trusted?"
-            answer="about right on the whole, too hopeful for those who no longer improve"
-            level={2}
-          >
-            <ul className={styles["sentences"]}>
-              {chanceMeaning.map((sentence) => (
-                <li key={sentence}>{sentence}</li>
-              ))}
-            </ul>
-          </Disclosure>
-        )}
+      <div className={styles["box"]}>
+        <div className={styles["combos"]}>
+          {groups.map(({ combo, targets: some }) => (
+            <FaultBoundary key={combo.id} what={`The targets of ${combo.name}`}>
+              <ComboTargets
+                combo={combo}
+                targets={some}
+                preferences={chosen}
+                today={today}
+                onGone={() => heading.current?.focus({ preventScroll: true })}
+                fresh={fresh}
+                onFresh={setFresh}
+              />
+            </FaultBoundary>
+          ))}
+          {groups.some(({ targets: some }) => some.length > 0) && (
+            <Disclosure
+              title="How far can a chance be trusted?"
+              answer="about right on the whole, too hopeful for those who no longer improve"
+              level={2}
+            >
+              <ul className={styles["sentences"]}>
+                {chanceMeaning.map((sentence) => (
+                  <li key={sentence}>{sentence}</li>
+                ))}
+              </ul>
+            </Disclosure>
+          )}
+        </div>
       </div>
       {groups.length === 0 && !editing.isOpen && <NoTargets hasCombo={first !== undefined} />}
     </div>

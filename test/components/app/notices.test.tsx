@@ -62,6 +62,17 @@ it("what was done is not said any more in another place, but for what the way th
   await waitFor(() => expect(screen.queryByText("It is done.", { selector: "p" })).toBeNull());
 });
 
+it("what the way to a place has done is not said in the next one, also where no press leads there", async () => {
+  const { user } = await renderAt("#/targets", page);
+  await screen.findByRole("heading");
+  await user.keyboard("{Tab}");
+  await say("done");
+  go("#/rig");
+  expect(screen.getByText("It is done.", { selector: "p" })).toBeVisible();
+  go("#/targets");
+  await waitFor(() => expect(screen.queryByText("It is done.", { selector: "p" })).toBeNull());
+});
+
 it("what was done is not said any more once a form is being filled in; the entry line is no form", async () => {
   const { user } = await renderAt("#/log", page);
   await screen.findByRole("heading");

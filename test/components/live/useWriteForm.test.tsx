@@ -71,11 +71,11 @@ it("a form with something wrong in it stores nothing, says so at each field, and
   expect(await field("Track")).not.toHaveAccessibleDescription();
   await user.click(store());
   expect(await field("Track")).toHaveAccessibleDescription("The track needs a name.");
-  expect(await field("Track")).toHaveFocus();
+  await waitFor(async () => expect(await field("Track")).toHaveFocus());
   expect(await field("Car")).not.toBeInvalid();
   await user.clear(await field("Car"));
   await user.click(store());
-  expect(await field("Car")).toHaveFocus();
+  await waitFor(async () => expect(await field("Car")).toHaveFocus());
   expect(screen.getByText("Stored:")).toBeVisible();
 });
 

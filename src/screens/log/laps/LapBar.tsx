@@ -1,4 +1,4 @@
-import { createContext, memo, type ReactNode, useContext, useDeferredValue } from "react";
+import { createContext, memo, type ReactNode, useContext } from "react";
 import styles from "./LapBar.module.css";
 
 /** What the bars of a run's laps are drawn by, ms. */
@@ -16,12 +16,9 @@ interface BarsOfProps {
   readonly children: ReactNode;
 }
 
-/**
- * What the bars among its children are drawn by. Each lap that is stored moves the usual one and with it every bar of the run:
- * the bars follow together behind the new row, and the rows around them are not drawn again.
- */
+/** What the bars among its children are drawn by; when it changes the rows around them are not drawn again. */
 export function BarsOf({ bars, children }: BarsOfProps) {
-  return <Bars.Provider value={useDeferredValue(bars)}>{children}</Bars.Provider>;
+  return <Bars value={bars}>{children}</Bars>;
 }
 
 interface LapBarProps {

@@ -4,7 +4,6 @@ import { classes } from "#ui/classes.ts";
 import { Spoken } from "#ui/Spoken.tsx";
 import { useOverflow } from "#ui/useOverflow.ts";
 import { useIsNarrow } from "../session/useIsNarrow.ts";
-import { BarsOf, type LapBars } from "./LapBar.tsx";
 import { type LapColumns, LapRow } from "./LapRow.tsx";
 import styles from "./LapTable.module.css";
 
@@ -17,7 +16,8 @@ interface LapTableProps {
   readonly onEdit: (lapId: string) => void;
   /** The lap that holds the PB, of whatever run. */
   readonly standingId: string | undefined;
-  readonly bars: LapBars | undefined;
+  /** A usual lap is known to lay the laps beside; `BarsOf` around the table says how far the bars reach. */
+  readonly hasBars: boolean;
   /** Decimals the simulator shows. */
   readonly displayDecimals: number;
 }
@@ -30,13 +30,12 @@ export function LapTable({
   editor,
   onEdit,
   standingId,
-  bars,
+  hasBars,
   displayDecimals,
 }: LapTableProps) {
   const sectorCount = Math.max(0, ...rows.map(({ lap }) => lap.sectors?.length ?? 0));
   const hasTarget = rows.some((row) => row.toTarget !== undefined);
   const isNarrow = useIsNarrow();
-  const hasBars = bars !== undefined;
   const columns = useMemo<LapColumns>(
     () => ({ hasTarget, sectorCount, isNarrow, hasBars, displayDecimals }),
     [hasTarget, sectorCount, isNarrow, hasBars, displayDecimals],
@@ -77,28 +76,26 @@ export function LapTable({
           </tr>
         </thead>
         <tbody>
-          <BarsOf bars={bars}>
-            {rows.map((row) =>
-              row.lap.id === edited ? (
-                <tr key={row.lap.id}>
-                  <td
-                    colSpan={isNarrow ? 5 : 5 + (hasTarget ? 1 : 0) + sectorCount}
-                    className={styles["editor"]}
-                  >
-                    {editor}
-                  </td>
-                </tr>
-              ) : (
-                <LapRow
-                  key={row.lap.id}
-                  row={row}
-                  columns={columns}
-                  isStanding={row.lap.id === standingId}
-                  onEdit={onEdit}
-                />
-              ),
-            )}
-          </BarsOf>
+          {rows.map((row) =>
+            row.lap.id === edited ? (
+              <tr key={row.lap.id}>
+                <td
+                  colSpan={isNarrow ? 5 : 5 + (hasTarget ? 1 : 0) + sectorCount}
+                  className={styles["editor"]}
+                >
+                  {editor}
+                </td>
+              </tr>
+            ) : (
+              <LapRow
+                key={row.lap.id}
+                row={row}
+                columns={columns}
+                isStanding={row.lap.id === standingId}
+                onEdit={onEdit}
+              />
+            ),
+          )}
         </tbody>
       </table>
     </div>

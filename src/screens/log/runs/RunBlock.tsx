@@ -1,16 +1,17 @@
 import { lazy, Suspense, useMemo, useState } from "react";
-import { LapStrip } from "#charts/strip/LapStrip.tsx";
+import { LapStrip, type LapStripProps } from "#charts/strip/LapStrip.tsx";
 import { type Id, type Run, sayDate } from "#domain";
 import { useAddress } from "#state/address.ts";
 import { firstOf, useComparing } from "#state/comparing.ts";
-import type { LapDifferences } from "#stats";
+import { type LapDifferences, runTimes } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { CompareButton } from "#ui/Compare.tsx";
 import { Name } from "#ui/Name.tsx";
 import { sayRun } from "#words";
 import { LapTable } from "../laps/LapTable.tsx";
+import { RunBars, useRunStrip } from "../session/RunStrips.tsx";
 import type { SessionFigures } from "../session/sessionFigures.ts";
-import type { RunStrip } from "../session/sessionStrips.ts";
+import { usualLine } from "../session/sessionStrips.ts";
 import type { SessionData } from "../session/useSession.ts";
 import { NextRunSettings } from "./NextRunSettings.tsx";
 import styles from "./RunBlock.module.css";
@@ -34,8 +35,6 @@ interface RunBlockProps {
   /** The runs on the page, by the numbers they go by there. */
   readonly shown: SessionFigures["shown"];
   readonly rows: readonly LapDifferences[];
-  /** Its laps as a picture; absent where the page has none of it yet. */
-  readonly strip: RunStrip | undefined;
   /** The lap that holds the PB, of whatever run. */
   readonly standingId: Id | undefined;
   readonly contextOf: SessionFigures["contextOf"];
@@ -59,7 +58,6 @@ export function RunBlock({
   number,
   shown,
   rows,
-  strip,
   standingId,
   contextOf,
   edited,
@@ -82,7 +80,7 @@ export function RunBlock({
     (isUnfolded ?? (named >= 0 || data.session.endedAt !== undefined));
   const hasSentence = !isCurrent && (isShown || isSaid);
   const said = useMemo(() => (hasSentence ? saidOf?.(number) : undefined), [hasSentence, saidOf, number]);
-  const inShort = strip && runInShort(run, strip.times);
+  const times = useMemo(() => runTimes(run, data.preferences), [run, data.preferences]);
   const [drawn, setDrawn] = useState(fewest);
   const comparing = useComparing();
   const compared = {
@@ -94,7 +92,7 @@ export function RunBlock({
   // A pasted run may have thousands of laps; the named lap of an address is among those drawn from then on, and the edited.
   const sought = [named, editedAt].filter((at) => at >= 0);
   const first = Math.max(0, Math.min(rows.length - drawn, ...sought));
-  const hasStrip = strip !== undefined && rows.length > 0;
+  const hasStrip = rows.length > 0;
   const isStripWhole = isShown || isBefore;
   return (
     <section className={styles["run"]} data-current={isCurrent} aria-label={`Run ${number}`}>
@@ -103,8 +101,8 @@ export function RunBlock({
           Run {number}
           <span className={styles["kind"]}> · {runInWords(run)}</span>
         </h2>
-        <span className={styles["sum"]}>{inShort}</span>
-        {hasStrip && !isStripWhole && <LapStrip {...pictureOf(strip)} size="small" name={`Run ${number}`} />}
+        <span className={styles["sum"]}>{runInShort(run, times)}</span>
+        {hasStrip && !isStripWhole && <StripOfRun runId={run.id} size="small" name={`Run ${number}`} />}
         <span className={styles["buttons"]}>
           {!isCurrent && rows.length > 0 && (
             <Button variant="quiet" aria-expanded={isShown} onClick={() => setUnfolded(!isShown)}>
@@ -139,7 +137,7 @@ export function RunBlock({
       )}
       {hasStrip && isStripWhole && (
         <div className={styles["strip"]}>
-          <LapStrip {...pictureOf(strip)} size="full" name={`Run ${number}`} onOpen={onEdit} />
+          <StripOfRun runId={run.id} size="full" name={`Run ${number}`} onOpen={onEdit} />
         </div>
       )}
       {isShown && first > 0 && (
@@ -148,29 +146,31 @@ export function RunBlock({
         </Button>
       )}
       {isShown && rows.length > 0 && (
-        <LapTable
-          caption={`Laps of run ${number}`}
-          rows={rows.slice(first)}
-          edited={edited}
-          onEdit={onEdit}
-          standingId={standingId}
-          bars={strip?.bars}
-          displayDecimals={data.preferences.displayDecimals}
-          editor={
-            editedRow && (
-              <Suspense fallback={null}>
-                <LapEditor
-                  lap={editedRow.lap}
-                  number={editedRow.number}
-                  run={run}
-                  shown={shown}
-                  context={contextOf(run, editedRow.lap.id)}
-                  onDone={() => onEdit(undefined)}
-                />
-              </Suspense>
-            )
-          }
-        />
+        <RunBars runId={run.id}>
+          <LapTable
+            caption={`Laps of run ${number}`}
+            rows={rows.slice(first)}
+            edited={edited}
+            onEdit={onEdit}
+            standingId={standingId}
+            hasBars={usualLine(times) !== undefined}
+            displayDecimals={data.preferences.displayDecimals}
+            editor={
+              editedRow && (
+                <Suspense fallback={null}>
+                  <LapEditor
+                    lap={editedRow.lap}
+                    number={editedRow.number}
+                    run={run}
+                    shown={shown}
+                    context={contextOf(run, editedRow.lap.id)}
+                    onDone={() => onEdit(undefined)}
+                  />
+                </Suspense>
+              )
+            }
+          />
+        </RunBars>
       )}
       <Suspense fallback={null}>
         {dialog === "settings" && (
@@ -195,4 +195,12 @@ export function RunBlock({
   );
 }
 
-const pictureOf = ({ laps, lines, scale }: RunStrip) => ({ laps, lines, scale });
+interface StripOfRunProps extends Pick<LapStripProps, "size" | "name" | "onOpen"> {
+  readonly runId: Id;
+}
+
+function StripOfRun({ runId, ...shown }: StripOfRunProps) {
+  const strip = useRunStrip(runId);
+  if (strip === undefined) return null;
+  return <LapStrip laps={strip.laps} lines={strip.lines} scale={strip.scale} {...shown} />;
+}

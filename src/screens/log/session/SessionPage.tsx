@@ -22,13 +22,14 @@ import { NoSession } from "../start/NoSession.tsx";
 import { VerdictArea } from "../verdict/VerdictArea.tsx";
 import { DateQuestion } from "./DateQuestion.tsx";
 import { IdleQuestion } from "./IdleQuestion.tsx";
+import { RunStrips } from "./RunStrips.tsx";
+import { SessionAbout } from "./SessionAbout.tsx";
 import { SessionButtons } from "./SessionButtons.tsx";
 import { SessionHead } from "./SessionHead.tsx";
 import styles from "./SessionPage.module.css";
 import { SessionSum } from "./SessionSum.tsx";
 import { SessionTotals } from "./SessionTotals.tsx";
 import { sessionFigures } from "./sessionFigures.ts";
-import { sessionStrips } from "./sessionStrips.ts";
 import { type SessionData, useSession } from "./useSession.ts";
 import { useWakeLock } from "./useWakeLock.ts";
 
@@ -108,14 +109,13 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
   const figures = useMemo(() => sessionFigures(data, pb, later, around), [data, pb, later, around]);
   const { current, said, target, context, report, rows, shown, blocks } = figures;
   const strips = useMemo(
-    () =>
-      sessionStrips({
-        shown,
-        preferences,
-        pb: report.newBests.at(-1) ?? pb,
-        standingId: figures.standingId,
-        targetMs: target?.ms,
-      }),
+    () => ({
+      shown,
+      preferences,
+      pb: report.newBests.at(-1) ?? pb,
+      standingId: figures.standingId,
+      targetMs: target?.ms,
+    }),
     [shown, preferences, report, pb, figures.standingId, target],
   );
   const atOpening = useRef(current && lapsInOrder(current).at(-1)?.id);
@@ -139,131 +139,133 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
   };
   const name = comboName(data);
   return (
-    <div
-      ref={pageBox}
-      className={styles["page"]}
-      data-open={isOpen}
-      data-between={isBetween}
-      data-pad={pad.isOpen ? "open" : undefined}
-    >
-      <div className={styles["top"]}>
-        <SessionHead
-          data={data}
-          targetMs={target?.ms}
-          targetFrom={target && targetNames[target.from]}
-          onBigView={() => setBig(true)}
-        />
-        <DateQuestion data={data} />
-        <IdleQuestion session={session} runs={runs} />
-        {isOpen && said === undefined && <LastNote session={session} />}
-      </div>
-      {isOpen && (
-        <FaultBoundary what="The verdict">
-          <VerdictArea
-            data={data}
-            figures={figures}
-            strips={strips}
-            next={next}
-            isBetween={isBetween}
-            big={isBig ? { isAwake, onBack: () => setBig(false) } : undefined}
-            onOpenLap={edit}
+    <RunStrips of={strips}>
+      <div
+        ref={pageBox}
+        className={styles["page"]}
+        data-open={isOpen}
+        data-between={isBetween}
+        data-pad={pad.isThere ? (pad.isOpen ? "open" : "folded") : undefined}
+      >
+        <div className={styles["top"]}>
+          <SessionHead data={data} onBigView={() => setBig(true)} />
+          <SessionAbout
+            session={session}
+            targetMs={target?.ms}
+            targetFrom={target && targetNames[target.from]}
           />
-        </FaultBoundary>
-      )}
-      {current && (
-        <FaultBoundary what="The entry line">
-          <EntryArea
-            sessionId={session.id}
-            run={current}
-            isLeft={current.id === leaving}
-            context={context}
-            pad={pad}
-            rows={rows}
-            shown={shown}
-            finding={said && !isBetween ? sayRun(said.report, said.isBeaten) : undefined}
-            isCovered={edited !== undefined}
-            onEditLast={(lapId) => edit(lapId, "field")}
-          />
-        </FaultBoundary>
-      )}
-      <div className={styles["runs"]}>
-        {comparing.first && <CompareBar {...comparing.first} onCancel={comparing.forget} />}
-        <FaultBoundary what="What was half typed before">
-          <Suspense fallback={null}>
-            {current === undefined && (
-              <StrandedEntry sessionId={session.id} shown={shown} context={context} />
-            )}
-            <EditsLeft
+          <div className={styles["asked"]}>
+            <DateQuestion data={data} />
+            <IdleQuestion session={session} runs={runs} />
+            {isOpen && said === undefined && <LastNote session={session} />}
+          </div>
+        </div>
+        {isOpen && (
+          <FaultBoundary what="The verdict">
+            <VerdictArea
               data={data}
-              shown={shown}
-              current={current}
-              context={context}
-              edited={edited}
-              onEdit={edit}
+              figures={figures}
+              next={next}
+              isBetween={isBetween}
+              big={isBig ? { isAwake, onBack: () => setBig(false) } : undefined}
+              onOpenLap={edit}
             />
-          </Suspense>
-        </FaultBoundary>
-        {[...blocks].reverse().map(({ run, number }) =>
-          run === undefined ? (
-            <RunGap key={number} number={number} />
-          ) : (
-            <FaultBoundary key={run.id} what={`Run ${number}`}>
-              <RunBlock
+          </FaultBoundary>
+        )}
+        {current && (
+          <FaultBoundary what="The entry line">
+            <EntryArea
+              sessionId={session.id}
+              run={current}
+              isLeft={current.id === leaving}
+              context={context}
+              pad={pad}
+              rows={rows}
+              shown={shown}
+              finding={said && !isBetween ? sayRun(said.report, said.isBeaten) : undefined}
+              isCovered={edited !== undefined}
+              onEditLast={(lapId) => edit(lapId, "field")}
+            />
+          </FaultBoundary>
+        )}
+        <div className={styles["runs"]}>
+          {comparing.first && <CompareBar {...comparing.first} onCancel={comparing.forget} />}
+          <FaultBoundary what="What was half typed before">
+            <Suspense fallback={null}>
+              {current === undefined && (
+                <StrandedEntry sessionId={session.id} shown={shown} context={context} />
+              )}
+              <EditsLeft
                 data={data}
-                run={run}
-                number={number}
                 shown={shown}
-                rows={rows.get(run.id) ?? []}
-                strip={strips.get(run.id)}
-                standingId={figures.standingId}
-                contextOf={figures.contextOf}
+                current={current}
+                context={context}
                 edited={edited}
                 onEdit={edit}
-                saidOf={number === said?.number ? undefined : figures.saidOf}
-                isSaid={number === figures.beforeSaid}
-                isCurrent={run === current}
-                isBefore={current !== undefined && !isBetween && number === beforeCurrent}
               />
-            </FaultBoundary>
-          ),
-        )}
-        <SessionButtons
-          session={session}
-          current={current}
-          last={isOpen || runs.at(-1)?.id === last?.run.id ? last : undefined}
-          onNextRun={() => void nextRun()}
-          onAsk={setDialog}
-        />
-      </div>
-      <div className={styles["says"]}>
-        {!isOpen && (
-          <SessionTotals
-            report={report}
-            runs={shown.filter(({ run }) => run.guest === undefined).length}
-            pb={pb}
-            next={next}
+            </Suspense>
+          </FaultBoundary>
+          {[...blocks].reverse().map(({ run, number }) =>
+            run === undefined ? (
+              <RunGap key={number} number={number} />
+            ) : (
+              <FaultBoundary key={run.id} what={`Run ${number}`}>
+                <RunBlock
+                  data={data}
+                  run={run}
+                  number={number}
+                  shown={shown}
+                  rows={rows.get(run.id) ?? []}
+                  standingId={figures.standingId}
+                  contextOf={figures.contextOf}
+                  edited={edited}
+                  onEdit={edit}
+                  saidOf={number === said?.number ? undefined : figures.saidOf}
+                  isSaid={number === figures.beforeSaid}
+                  isCurrent={run === current}
+                  isBefore={current !== undefined && !isBetween && number === beforeCurrent}
+                />
+              </FaultBoundary>
+            ),
+          )}
+          <SessionButtons
+            session={session}
+            current={current}
+            last={isOpen || runs.at(-1)?.id === last?.run.id ? last : undefined}
+            onNextRun={() => void nextRun()}
+            onAsk={setDialog}
           />
-        )}
-        <FaultBoundary what="What this run says">
-          {said && next && <RunSays said={said} next={isOpen && !isBetween ? next : undefined} />}
-        </FaultBoundary>
-        <FaultBoundary what="The time account">
-          <SessionSum report={report} asOf={today} name={name} />
-        </FaultBoundary>
+        </div>
+        <div className={styles["says"]}>
+          {!isOpen && (
+            <SessionTotals
+              report={report}
+              runs={shown.filter(({ run }) => run.guest === undefined).length}
+              pb={pb}
+              next={next}
+            />
+          )}
+          <FaultBoundary what="What this run says">
+            {said && next && <RunSays said={said} next={isOpen && !isBetween ? next : undefined} />}
+          </FaultBoundary>
+          <FaultBoundary what="The time account">
+            <SessionSum report={report} asOf={today} name={name} />
+          </FaultBoundary>
+        </div>
+        <Suspense fallback={null}>
+          {dialog === "summary" && (
+            <SummaryDialog
+              data={data}
+              run={current && lapsInOrder(current).length === 0 ? current : undefined}
+              context={context}
+              onClose={() => setDialog(undefined)}
+            />
+          )}
+          {dialog === "end" && (
+            <EndSession data={data} drivingMs={drivingMs(runs)} onClose={() => setDialog(undefined)} />
+          )}
+        </Suspense>
       </div>
-      <Suspense fallback={null}>
-        {dialog === "summary" && (
-          <SummaryDialog
-            data={data}
-            run={current && lapsInOrder(current).length === 0 ? current : undefined}
-            context={context}
-            onClose={() => setDialog(undefined)}
-          />
-        )}
-        {dialog === "end" && (
-          <EndSession data={data} drivingMs={drivingMs(runs)} onClose={() => setDialog(undefined)} />
-        )}
-      </Suspense>
-    </div>
+    </RunStrips>
   );
 });

@@ -13,8 +13,6 @@ import type { LapBars } from "../laps/LapBar.tsx";
 
 /** The strip of one run of the page, and the figures it is drawn by. */
 export interface RunStrip {
-  /** What the run's head says. */
-  readonly times: RunTimes;
   readonly laps: readonly StripLap[];
   readonly lines: StripLines;
   readonly scale: StripScale | undefined;
@@ -22,7 +20,7 @@ export interface RunStrip {
   readonly bars: LapBars | undefined;
 }
 
-interface StripsOf {
+export interface StripsOf {
   readonly shown: readonly { readonly run: Run; readonly number: number }[];
   readonly preferences: Preferences;
   /** The PB as it stands, and the lap of this session that holds it. */
@@ -40,13 +38,11 @@ export function sessionStrips(about: StripsOf): ReadonlyMap<Id, RunStrip> {
   const bests = new Set(standingId === undefined ? [] : [standingId]);
   const target = targetMs === undefined ? undefined : { ms: targetMs };
   const runs = shown.map(({ run, number }) => {
-    const times = runTimes(run, preferences);
     return {
       id: run.id,
       isApart: standsApart(run) !== undefined,
       laps: stripLaps([{ run, number }], bests, true),
-      times,
-      usual: usualLine(times),
+      usual: usualLine(runTimes(run, preferences)),
     };
   });
   const compared = runs.filter(({ isApart }) => !isApart);
@@ -55,13 +51,13 @@ export function sessionStrips(about: StripsOf): ReadonlyMap<Id, RunStrip> {
     { pb, target },
   );
   return new Map(
-    runs.map(({ id, isApart, laps, times, usual }) => {
+    runs.map(({ id, isApart, laps, usual }) => {
       const bars = usual && barsOf(laps, usual.ms);
       return [
         id,
         isApart
-          ? { times, laps, lines: { usual }, scale: stripScale(laps, { usual }), bars }
-          : { times, laps, lines: { pb, usual, target }, scale: common, bars },
+          ? { laps, lines: { usual }, scale: stripScale(laps, { usual }), bars }
+          : { laps, lines: { pb, usual, target }, scale: common, bars },
       ];
     }),
   );
@@ -75,6 +71,6 @@ function barsOf(laps: readonly StripLap[], usualMs: number): LapBars | undefined
 }
 
 /** The usual lap as the run's head has it. */
-function usualLine({ usual, usualDecimals }: RunTimes): StripLine | undefined {
+export function usualLine({ usual, usualDecimals }: RunTimes): StripLine | undefined {
   return usual.known ? { ms: usual.value, decimals: usualDecimals } : undefined;
 }

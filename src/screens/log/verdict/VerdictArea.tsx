@@ -1,19 +1,16 @@
-import { lazy, Suspense } from "react";
 import type { Id } from "#domain";
 import { hourReached, lapsOfRun, runTimes } from "#stats";
 import { type NextRun, sayBestOfRun, sayBreakDue, saySoFar, sayVerdict, sayVerdictFigures } from "#words";
 import type { SessionFigures } from "../session/sessionFigures.ts";
-import type { RunStrip } from "../session/sessionStrips.ts";
 import type { SessionData } from "../session/useSession.ts";
+import { BigView } from "./BigView.tsx";
+import { shapeOf } from "./shapeOf.ts";
 import { useVerdict } from "./useVerdict.ts";
 import { Verdict } from "./Verdict.tsx";
-
-const BigView = lazy(() => import("./BigView.tsx").then((file) => ({ default: file.BigView })));
 
 interface VerdictAreaProps {
   readonly data: SessionData;
   readonly figures: SessionFigures;
-  readonly strips: ReadonlyMap<Id, RunStrip>;
   readonly next: NextRun | undefined;
   /** No lap of the run to come is there yet. */
   readonly isBetween: boolean;
@@ -23,7 +20,7 @@ interface VerdictAreaProps {
 }
 
 /** The verdict of the run that has just ended, above the ledger and in the big view. */
-export function VerdictArea({ data, figures, strips, next, isBetween, big, onOpenLap }: VerdictAreaProps) {
+export function VerdictArea({ data, figures, next, isBetween, big, onOpenLap }: VerdictAreaProps) {
   const { said } = figures;
   const verdict = useVerdict(data, said, isBetween);
   const hours = isBetween && said ? hourReached([...said.runsBefore, said.run]) : undefined;
@@ -31,33 +28,26 @@ export function VerdictArea({ data, figures, strips, next, isBetween, big, onOpe
   return (
     <>
       {isBetween && said && next && (
-        <Verdict
-          said={said}
-          verdict={verdict}
-          next={next}
-          strip={strips.get(said.run.id)}
-          breakDue={breakDue}
-          onOpenLap={onOpenLap}
-        />
+        <Verdict said={said} verdict={verdict} next={next} breakDue={breakDue} onOpenLap={onOpenLap} />
       )}
       {big && (
-        <Suspense fallback={null}>
-          <BigView
-            words={bigWords()}
-            verdict={verdict}
-            figures={said === undefined ? [] : sayVerdictFigures(said.report)}
-            best={isBetween && said ? sayBestOfRun(said.report, said.isBeaten) : undefined}
-            next={
-              said === undefined
-                ? "Type the first laps after your run."
-                : isBetween
-                  ? next?.suggestion
-                  : undefined
-            }
-            breakDue={breakDue}
-            {...big}
-          />
-        </Suspense>
+        <BigView
+          said={said}
+          words={bigWords()}
+          verdict={verdict}
+          shape={said && (isBetween ? verdict && shapeOf(verdict) : "too few")}
+          figures={said === undefined ? [] : sayVerdictFigures(said.report)}
+          best={isBetween && said ? sayBestOfRun(said.report, said.isBeaten) : undefined}
+          next={
+            said === undefined
+              ? "Type the first laps after your run."
+              : isBetween
+                ? next?.suggestion
+                : undefined
+          }
+          breakDue={breakDue}
+          {...big}
+        />
       )}
     </>
   );

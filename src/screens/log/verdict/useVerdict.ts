@@ -21,7 +21,10 @@ export function useVerdict(
   const today = useToday(preferences);
   const surface = said?.run.surface ?? "dry";
   const { value: basis } = useFigures("runBasis", { comboId, startedAt, date, surface, today }, !isBetween);
-  const tests = useRows((book) => rigTests(book, comboId), [comboId]);
+  const tests = useRows(
+    async (book) => (isBetween ? await rigTests(book, comboId) : undefined),
+    [comboId, isBetween],
+  );
   return useMemo(() => {
     if (!isBetween || said === undefined || basis === undefined || tests === undefined) return undefined;
     const { run, runsBefore } = said;

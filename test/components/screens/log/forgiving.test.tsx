@@ -200,7 +200,7 @@ describe("the pad", () => {
     act(() => useDevice.setState({ pad: "shown" }));
     const press = async (...names: readonly string[]) => {
       for (const name of names)
-        await user.click(entry().getByRole("button", { name, exact: true } as object));
+        await user.click(await entry().findByRole("button", { name, exact: true } as object));
     };
     return { user, field, press };
   };

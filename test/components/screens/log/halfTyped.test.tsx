@@ -171,7 +171,7 @@ describe("a line whose run has ended while it was half typed", () => {
     expect(await entryField()).toHaveValue("4912");
     expect(screen.getByText(/Say first where it belongs/)).toBeVisible();
     await user.tab();
-    expect(await button("Add it to run 1")).toHaveFocus();
+    await waitFor(async () => expect(await button("Add it to run 1")).toHaveFocus());
     await user.keyboard("{Enter}");
     await waitFor(async () => expect(await entryField()).toHaveFocus());
     expect(await entryField()).toHaveValue("");
@@ -268,7 +268,7 @@ describe("a half-typed edit", () => {
     const { user, deleted } = await halfEdited();
     await deleted();
     expect(await lost()).toHaveValue("1:24.650 / late");
-    expect(await lost()).toHaveFocus();
+    await waitFor(async () => expect(await lost()).toHaveFocus());
     expect(screen.getByText(/was deleted/)).toBeVisible();
     await user.keyboard(" in 3");
     await user.click(await button("Bring the lap back"));

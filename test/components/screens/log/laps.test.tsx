@@ -108,7 +108,9 @@ describe("a lap edited in place", () => {
     expect(field).toHaveValue("1:24.900");
     await user.clear(field);
     await user.type(field, "1:24.5 / from memory{Enter}");
-    expect(await screen.findByRole("button", { name: /^Edit lap 2:\s?1:24\.5$/ })).toHaveFocus();
+    await waitFor(async () =>
+      expect(await screen.findByRole("button", { name: /^Edit lap 2:\s?1:24\.5$/ })).toHaveFocus(),
+    );
     expect(screen.getByText("from memory")).toBeVisible();
     await user.click(undo());
     expect(await screen.findByRole("button", { name: /^Edit lap 2:\s?1:24\.900$/ })).toBeVisible();
@@ -118,7 +120,7 @@ describe("a lap edited in place", () => {
     const { user } = await renderLog((book) => openWith(book, [84_700]));
     await user.click(await editLap(1));
     await user.type(await screen.findByRole("textbox", { name: "Lap 1" }), "c{Escape}");
-    expect(await editLap(1)).toHaveFocus();
+    await waitFor(async () => expect(await editLap(1)).toHaveFocus());
     expect(lapRows(1)[0]?.at(-1)).not.toContain("cut");
     await user.click(await editLap(1));
     expect(await screen.findByRole("textbox", { name: "Lap 1" })).toHaveValue("1:24.700");
@@ -165,7 +167,7 @@ describe("a lap edited in place", () => {
     await user.click(await editLap(1));
     await user.click(await screen.findByRole("button", { name: "Delete" }));
     await waitFor(() => expect(lapRows(1)).toHaveLength(1));
-    expect(await entryField()).toHaveFocus();
+    await waitFor(async () => expect(await entryField()).toHaveFocus());
     await user.click(undo());
     await waitFor(() => expect(lapRows(1).map(([, time]) => time)).toHaveLength(2));
     expect(lapRows(1)[0]?.[1]).toContain("1:24.700");

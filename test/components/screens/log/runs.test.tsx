@@ -47,7 +47,7 @@ describe("the next run", () => {
     await user.click(dialog.getByRole("button", { name: "Done" }));
     await user.click(screen.getByRole("button", { name: "End run" }));
     await waitFor(() => expect(heading(2)).toHaveTextContent("pace, full effort · dry · soft"));
-    expect(await entryField()).toHaveFocus();
+    await waitFor(async () => expect(await entryField()).toHaveFocus());
     await user.click(runBlock(2).getByRole("radio", { name: "drill" }));
     await waitFor(() => expect(heading(2)).toHaveTextContent("drill, full effort · dry · soft"));
     await user.click(runBlock(2).getByRole("radio", { name: "damp" }));

@@ -28,7 +28,7 @@ describe("starting a session", () => {
     await user.type(track(), "Varnholt Ring");
     await user.click(start());
     expect(await screen.findByRole("heading", { name: "Varnholt Ring · Club hatch" })).toBeVisible();
-    expect(await entryField()).toHaveFocus();
+    await waitFor(async () => expect(await entryField()).toHaveFocus());
     expect(screen.getByLabelText("Lap 1")).toHaveFocus();
     expect(window.location.hash).toMatch(/^#\/log\/[0-9a-f-]{36}$/);
   });
@@ -69,7 +69,7 @@ describe("starting a session", () => {
     expect(await card.findByText("1:31.000")).toBeVisible();
     await user.click(card.getByRole("button", { name: "Same as last time" }));
     expect(await screen.findByRole("heading", { name: "Tessemoor · endurance trainer" })).toBeVisible();
-    expect(await entryField()).toHaveFocus();
+    await waitFor(async () => expect(await entryField()).toHaveFocus());
   });
 
   it("starts with another combo driven lately at one press, and is back on Log once that is undone", async () => {

@@ -79,7 +79,7 @@ describe("the verdict between two runs", () => {
   it("stands until the first lap of the next run is typed, which needs no other key than its digits", async () => {
     const { user } = await renderLog((book) => betweenRuns(book, laps(84_000)));
     await word();
-    expect(await entryField()).toHaveFocus();
+    await waitFor(async () => expect(await entryField()).toHaveFocus());
     await user.keyboard("1:24.1{Enter}");
     await waitFor(() =>
       expect(screen.queryByRole("region", { name: "Verdict of run 1" })).not.toBeInTheDocument(),

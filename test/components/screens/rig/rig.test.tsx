@@ -1,4 +1,4 @@
-import { screen, waitFor, within } from "@testing-library/react";
+import { act, screen, waitFor, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import { addCombo, addLap, addRig, addRun, editRun, type Logbook, rigs } from "#db";
 import type { RigSettings } from "#domain";
@@ -26,6 +26,7 @@ function Peek() {
   return <RigScreen />;
 }
 
+const recordFrom = (from: string) => stored.find((rig) => rig.from === from)?.id ?? "";
 const field = (name: string) => screen.getByRole("textbox", { name });
 const begin = async (user: Awaited<ReturnType<typeof renderAt>>["user"]) =>
   user.click(await screen.findByRole("button", { name: "Begin the first record" }));
@@ -195,7 +196,7 @@ describe("records over time", () => {
     await user.click(await screen.findByRole("button", { name: "Something changed" }));
     expect(field("Gain")).toHaveValue("55");
     expect(field("From")).toHaveValue("Wed 25 Nov 2026");
-    expect(screen.getByText("Nothing differs yet from the record before.")).toBeVisible();
+    expect(screen.getByText("Nothing is different yet.")).toBeVisible();
     await user.clear(field("Gain"));
     await user.type(field("Gain"), "58");
     expect(screen.getByText("Changed: gain 55 % to 58 %")).toBeVisible();
@@ -263,6 +264,34 @@ describe("records over time", () => {
     await waitFor(() => expect(window.location.hash).toBe(`#/log/${sessionId}`));
   });
 
+  it("goes to the record that a link asks for, also past a form that is half filled in", async () => {
+    const { user } = await renderAt("#/rig", <Peek />, two);
+    await user.click(await screen.findByRole("button", { name: "Something changed" }));
+    await user.type(field("Gain"), "8");
+    act(() => {
+      window.location.hash = `#/rig/${recordFrom("2026-09-01")}`;
+      window.dispatchEvent(new HashChangeEvent("hashchange"));
+    });
+    const title = await screen.findByRole("heading", { level: 2, name: "From Tue 1 Sep 2026" });
+    await waitFor(() => expect(title).toContainElement(document.activeElement as HTMLElement));
+    expect(screen.queryByRole("textbox", { name: "Gain" })).toBeNull();
+    expect(screen.queryByRole("button", { name: "Something changed" })).toBeNull();
+    await user.click(screen.getByRole("link", { name: "Go on with it" }));
+    expect(await screen.findByRole("textbox", { name: "Gain" })).toHaveValue("558");
+  });
+
+  it("lets a value be picked also while a form is half filled in, and opens that one field", async () => {
+    const { user } = await renderAt("#/rig", <RigScreen />, two);
+    await user.click(await screen.findByRole("button", { name: "Something changed" }));
+    act(() => {
+      window.location.hash = "#/rig?field=";
+      window.dispatchEvent(new HashChangeEvent("hashchange"));
+    });
+    await user.click(await screen.findByRole("link", { name: /^Gain/ }));
+    await waitFor(() => expect(field("Gain")).toHaveFocus());
+    expect(screen.queryByRole("textbox", { name: "Rotation" })).toBeNull();
+  });
+
   it("puts an old record right, deletes one, and takes that back", async () => {
     const { user } = await renderAt("#/rig", <RigScreen />, two);
     await user.click(await screen.findByRole("link", { name: "Tue 1 Sep 2026" }));
@@ -274,7 +303,7 @@ describe("records over time", () => {
     await user.click(screen.getByRole("button", { name: "Store" }));
     expect(await screen.findByText("64 %")).toBeVisible();
     expect(screen.getByRole("heading", { level: 1 })).toHaveFocus();
-    await user.click(screen.getByRole("button", { name: "Delete" }));
+    await user.click(screen.getByRole("button", { name: "Delete this record" }));
     await waitFor(() => expect(screen.queryByRole("link", { name: "Tue 1 Sep 2026" })).toBeNull());
     expect(screen.getByRole("heading", { level: 1 })).toHaveFocus();
     expect(await screen.findByText("In force today, since Tue 3 Nov 2026")).toBeVisible();

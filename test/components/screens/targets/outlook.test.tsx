@@ -1,4 +1,4 @@
-import { screen, within } from "@testing-library/react";
+import { screen, waitFor, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import { addCombo, type Logbook, setTarget } from "#db";
 import { type Ask, askHere } from "#live";
@@ -144,7 +144,9 @@ describe("a value that is tried", () => {
       await form.findByText(/ by Wed 23 Dec 2026: .*chances? in 20\.$/, { selector: "section *" })
     ).textContent;
     await user.click(form.getByRole("button", { name: "Set target" }));
-    expect(await screen.findByRole("heading", { level: 3, name: "best lap 1:23.400" })).toHaveFocus();
+    await waitFor(async () =>
+      expect(await screen.findByRole("heading", { level: 3, name: "best lap 1:23.400" })).toHaveFocus(),
+    );
     expect(await screen.findByText(tried)).toBeVisible();
   });
 });

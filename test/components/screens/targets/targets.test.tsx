@@ -255,7 +255,9 @@ describe("the focus", () => {
     await openForm(user);
     expect(screen.getByLabelText("Combo")).toHaveFocus();
     await user.click(screen.getByRole("button", { name: "Cancel" }));
-    expect(await screen.findByRole("button", { name: "Set a target" })).toHaveFocus();
+    await waitFor(async () =>
+      expect(await screen.findByRole("button", { name: "Set a target" })).toHaveFocus(),
+    );
   });
 
   it("stays on the page when a target is deleted", async () => {

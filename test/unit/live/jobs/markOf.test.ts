@@ -18,6 +18,7 @@ async function marksIn(book: Parameters<typeof markOf>[0], comboId: string) {
     bestAndUsual: { comboIds: [comboId], today },
     comboReview: { comboId, period: {}, today },
     rigSteps: { rigId: "rig", records: [{ id: "rig", from: "2026-03-01" }], today },
+    rigTests: { rigId: "rig" },
     runBasis: { comboId, startedAt: 0, date: today, surface: "dry", today },
     search: { terms: {}, most: 5 },
     sideBySide: { kind: "run", ids: ["one", "other"] },

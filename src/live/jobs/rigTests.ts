@@ -1,0 +1,62 @@
+import { preferences, type ReadOnlyLogbook, rigs, rigTests } from "#db";
+import type { CalendarDate, Id, RigTest, Run } from "#domain";
+import { type RigTestReport, rigTestReport } from "#stats";
+import type { JobRun } from "./job.ts";
+
+export interface RigTestsDetails {
+  /** One of the two records of a test. */
+  readonly rigId: Id;
+}
+
+/** A rig test in which a record of the rig was tried, and what it says. */
+export interface FoundRigTest {
+  readonly id: Id;
+  readonly comboId: Id;
+  /** Which of its two settings the record is. */
+  readonly side: "A" | "B";
+  /** The record it was tried against; undefined where that one is gone. */
+  readonly against: { readonly id: Id; readonly name: string; readonly from: CalendarDate } | undefined;
+  readonly report: RigTestReport;
+  /** The sessions in which the pairs were driven, in their order. */
+  readonly sessions: readonly { readonly id: Id; readonly date: CalendarDate }[];
+}
+
+/** What the rig tests of a record say, the oldest first. */
+export const runRigTests: JobRun<RigTestsDetails, FoundRigTest[]> = async (book, { rigId }) => {
+  const tests = (await rigTests(book)).filter(({ rigA, rigB }) => rigA === rigId || rigB === rigId);
+  if (tests.length === 0) return [];
+  const [records, choices] = await Promise.all([rigs(book), preferences(book)]);
+  return Promise.all(
+    tests.map(async (test): Promise<FoundRigTest> => {
+      const side = test.rigB === rigId ? "B" : "A";
+      const other = records.find(({ id }) => id === (side === "B" ? test.rigA : test.rigB));
+      const runs = await runsOfTest(book, test);
+      return {
+        id: test.id,
+        comboId: test.comboId,
+        side,
+        against: other && { id: other.id, name: other.name, from: other.from },
+        report: rigTestReport(test, runs, choices),
+        sessions: await sessionsOf(book, runs),
+      };
+    }),
+  );
+};
+
+async function runsOfTest(book: ReadOnlyLogbook, { pairs }: RigTest): Promise<Run[]> {
+  const ids = pairs.flatMap(({ runA, runB }) => [runA, runB]).filter((id) => id !== undefined);
+  return (await book.tables.runs.bulkGet(ids)).filter(isThere);
+}
+
+async function sessionsOf(book: ReadOnlyLogbook, runs: readonly Run[]): Promise<FoundRigTest["sessions"]> {
+  const ids = [...new Set(runs.map(({ sessionId }) => sessionId))];
+  return (await book.tables.sessions.bulkGet(ids))
+    .filter(isThere)
+    .sort((a, b) => a.startedAt - b.startedAt)
+    .map(({ id, date }) => ({ id, date }));
+}
+
+/** Neither deleted nor gone. */
+function isThere<R extends { readonly deletedAt?: number }>(row: R | undefined): row is R {
+  return row !== undefined && row.deletedAt === undefined;
+}

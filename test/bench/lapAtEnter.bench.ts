@@ -1,0 +1,80 @@
+/**
+ * What the page of a session works out at each stored lap, in the 31st run of an evening: its figures, which the lap waits for,
+ * and its strips, which follow behind.
+ */
+import { bench, describe } from "vitest";
+import { defaultPreferences, preferencesId } from "#db";
+import type { Lap, Run } from "#domain";
+import { sessionFigures } from "../../src/screens/log/session/sessionFigures.ts";
+import { sessionStrips } from "../../src/screens/log/session/sessionStrips.ts";
+import type { SessionData } from "../../src/screens/log/session/useSession.ts";
+import { normalAt } from "../../src/stats/random/draws.ts";
+
+const stamps = { createdAt: 1, updatedAt: 1 };
+const runsDriven = 30;
+const lapsOfRun = 10;
+
+const lap = (run: number, n: number): Lap => ({
+  id: `l${run}-${n}`,
+  n,
+  ms: Math.round(84_000 + 400 * normalAt(1, run * lapsOfRun + n)),
+  decimals: 3,
+  source: "typed",
+  remarks: [],
+  ...stamps,
+});
+
+const runs = Array.from(
+  { length: runsDriven + 1 },
+  (_, at): Run => ({
+    id: `r${at + 1}`,
+    sessionId: "s",
+    comboId: "k",
+    n: at + 1,
+    startedAt: 1 + at,
+    ...(at < runsDriven && { endedAt: 2 + at }),
+    kind: "pace",
+    effort: "full",
+    surface: "dry",
+    note: "",
+    laps: Array.from({ length: at < runsDriven ? lapsOfRun : 1 }, (_, n) => lap(at, n + 1)),
+    ...stamps,
+  }),
+);
+
+const data: SessionData = {
+  combo: { id: "k", carId: "c", layoutId: "l", ...stamps },
+  car: { id: "c", name: "Club hatch", ...stamps },
+  track: { id: "t", name: "Varnholt Ring", ...stamps },
+  layout: { id: "l", trackId: "t", name: "", corners: [], ...stamps },
+  session: {
+    id: "s",
+    comboId: "k",
+    startedAt: 1,
+    isTimeOfDayKnown: true,
+    date: "2026-11-25",
+    zone: "UTC",
+    focus: "free",
+    note: "",
+    ...stamps,
+  },
+  runs,
+  unreadableRuns: [],
+  preferences: { id: preferencesId, ...defaultPreferences, ...stamps },
+  page: { from: 0, to: Number.POSITIVE_INFINITY },
+  targets: [],
+  references: [],
+  rigs: [],
+};
+const pb = { ms: 83_600, decimals: 3 };
+const { shown, standingId } = sessionFigures(data, pb);
+
+describe("a lap at Enter, after 30 runs of ten laps", () => {
+  bench("figures of the page", () => {
+    sessionFigures(data, pb);
+  });
+
+  bench("its strips", () => {
+    sessionStrips({ shown, preferences: data.preferences, pb, standingId, targetMs: 83_500 });
+  });
+});
