@@ -138,6 +138,31 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
     else setLeaving(undefined);
   };
   const name = comboName(data);
+  const buttons = (
+    <SessionButtons
+      session={session}
+      current={current}
+      last={isOpen || runs.at(-1)?.id === last?.run.id ? last : undefined}
+      onNextRun={() => void nextRun()}
+      onAsk={setDialog}
+    />
+  );
+  const account = (
+    <FaultBoundary what="The time account">
+      <SessionSum report={report} asOf={today} name={name} />
+    </FaultBoundary>
+  );
+  const says = (
+    <div className={styles["says"]}>
+      {!isOpen && account}
+      <FaultBoundary what="What this run says">
+        {said && next && (
+          <RunSays said={said} next={isOpen && !isBetween ? next : undefined} isTold={isOpen && isBetween} />
+        )}
+      </FaultBoundary>
+      {isOpen && account}
+    </div>
+  );
   return (
     <RunStrips of={strips}>
       <div
@@ -160,6 +185,14 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
             {isOpen && said === undefined && <LastNote session={session} />}
           </div>
         </div>
+        {!isOpen && (
+          <div className={styles["sum"]}>
+            <FaultBoundary what="What the session says">
+              <SessionTotals report={report} strips={strips} pb={pb} next={next} onOpenLap={edit} />
+            </FaultBoundary>
+            {buttons}
+          </div>
+        )}
         {isOpen && (
           <FaultBoundary what="The verdict">
             <VerdictArea
@@ -188,6 +221,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
             />
           </FaultBoundary>
         )}
+        {!isOpen && says}
         <div className={styles["runs"]}>
           {comparing.first && <CompareBar {...comparing.first} onCancel={comparing.forget} />}
           <FaultBoundary what="What was half typed before">
@@ -228,30 +262,9 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
               </FaultBoundary>
             ),
           )}
-          <SessionButtons
-            session={session}
-            current={current}
-            last={isOpen || runs.at(-1)?.id === last?.run.id ? last : undefined}
-            onNextRun={() => void nextRun()}
-            onAsk={setDialog}
-          />
+          {isOpen && buttons}
         </div>
-        <div className={styles["says"]}>
-          {!isOpen && (
-            <SessionTotals
-              report={report}
-              runs={shown.filter(({ run }) => run.guest === undefined).length}
-              pb={pb}
-              next={next}
-            />
-          )}
-          <FaultBoundary what="What this run says">
-            {said && next && <RunSays said={said} next={isOpen && !isBetween ? next : undefined} />}
-          </FaultBoundary>
-          <FaultBoundary what="The time account">
-            <SessionSum report={report} asOf={today} name={name} />
-          </FaultBoundary>
-        </div>
+        {isOpen && says}
         <Suspense fallback={null}>
           {dialog === "summary" && (
             <SummaryDialog
