@@ -25,6 +25,7 @@ import { IdleQuestion } from "./IdleQuestion.tsx";
 import { RunStrips } from "./RunStrips.tsx";
 import { SessionAbout } from "./SessionAbout.tsx";
 import { SessionButtons } from "./SessionButtons.tsx";
+import { SessionChanged } from "./SessionChanged.tsx";
 import { SessionHead } from "./SessionHead.tsx";
 import styles from "./SessionPage.module.css";
 import { SessionSum } from "./SessionSum.tsx";
@@ -155,6 +156,11 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
   const says = (
     <div className={styles["says"]}>
       {!isOpen && account}
+      {!isOpen && (
+        <FaultBoundary what="What changed">
+          <SessionChanged session={session} runs={shown} />
+        </FaultBoundary>
+      )}
       <FaultBoundary what="What this run says">
         {said && next && (
           <RunSays said={said} next={isOpen && !isBetween ? next : undefined} isTold={isOpen && isBetween} />
