@@ -99,7 +99,7 @@ function readRemark(text: string, at: number, corners: number | undefined): Read
     );
   const kind = kindsByWord.get(written) ?? remarkKinds.find(({ letter }) => letter === written)?.kind;
   if (kind === undefined)
-    return refuse(at, 1, `${quoted(written)} is not a remark.`, `The letters are: ${letters}.`);
+    return refuse(at, 1, `${quoted(written)} is not a remark.`, `The remarks are: ${letters}.`);
   const cornerAt = at + written.length;
   const [signs = "", afterSign, after] = matchAt(cornerSigns, text, cornerAt) ?? [];
   const digits = afterSign ?? after;

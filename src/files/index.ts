@@ -16,7 +16,7 @@ export * from "./pick.ts";
 export { type CsvRow, readCsv } from "./readCsv.ts";
 export { type ReadLaps, readLaps, type UnreadRow } from "./readLaps.ts";
 export * from "./readText.ts";
-export { rigsTable } from "./rigsTable.ts";
+export { type RigSetting, rigSettings, rigsTable } from "./rigsTable.ts";
 export * from "./save.ts";
 export { type SessionCounts, sessionsTable } from "./sessionsTable.ts";
 export * from "./sha256.ts";

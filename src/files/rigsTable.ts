@@ -2,31 +2,47 @@ import type { AllRows, RigSettings } from "#domain";
 import type { CsvTable } from "./exportRows.ts";
 import type { CsvCell } from "./writeCsv.ts";
 
+/** One setting of a rig record: what it is called, its value, and the unit of a figure. */
+export interface RigSetting {
+  readonly name: string;
+  readonly unit?: "m" | "°" | "%" | "N·m" | "kg";
+  readonly of: (rig: RigSettings) => string | number | undefined;
+}
+
+/** Every setting of a rig record, in the order of its form; not its date, its own name and its note. */
+export const rigSettings: readonly RigSetting[] = [
+  { name: "screen", of: ({ screen }) => screen.kind },
+  { name: "screen width", unit: "m", of: ({ screen }) => screen.width },
+  { name: "screen height", unit: "m", of: ({ screen }) => screen.height },
+  { name: "eye distance", unit: "m", of: ({ screen }) => screen.eyeDistance },
+  { name: "screen radius", unit: "m", of: ({ screen }) => screen.radius },
+  { name: "bezel", unit: "m", of: ({ screen }) => screen.bezel },
+  { name: "side angle", unit: "°", of: ({ screen }) => screen.sideAngle },
+  { name: "pixels across", of: ({ screen }) => screen.pixelsAcross },
+  { name: "field of view", unit: "°", of: ({ view }) => view.degrees },
+  { name: "field of view axis", of: ({ view }) => view.axis },
+  { name: "view note", of: ({ view }) => view.note },
+  { name: "wheel", of: ({ wheel }) => wheel.name },
+  { name: "torque", unit: "N·m", of: ({ wheel }) => wheel.torque },
+  { name: "gain", unit: "%", of: ({ wheel }) => wheel.gainPercent },
+  { name: "damping", of: ({ wheel }) => wheel.damping },
+  { name: "rotation", unit: "°", of: ({ wheel }) => wheel.rotation },
+  { name: "rim radius", unit: "m", of: ({ wheel }) => wheel.rimRadius },
+  { name: "wheel note", of: ({ wheel }) => wheel.note },
+  { name: "pedals", of: ({ pedals }) => pedals.name },
+  { name: "brake force", unit: "kg", of: ({ pedals }) => pedals.brakeForceKg },
+  { name: "pedals note", of: ({ pedals }) => pedals.note },
+  { name: "seat note", of: ({ seat }) => seat.note },
+];
+
+const inHeads = { m: "m", "°": "degrees", "%": "percent", N·m: "N·m", kg: "kg" } as const;
+
 const fields: readonly (readonly [string, (rig: RigSettings) => CsvCell | undefined])[] = [
   ["from", ({ from }) => ({ figures: from })],
   ["name", ({ name }) => name],
-  ["screen", ({ screen }) => screen.kind],
-  ["screen width m", ({ screen }) => screen.width],
-  ["screen height m", ({ screen }) => screen.height],
-  ["eye distance m", ({ screen }) => screen.eyeDistance],
-  ["screen radius m", ({ screen }) => screen.radius],
-  ["bezel m", ({ screen }) => screen.bezel],
-  ["side angle degrees", ({ screen }) => screen.sideAngle],
-  ["pixels across", ({ screen }) => screen.pixelsAcross],
-  ["field of view degrees", ({ view }) => view.degrees],
-  ["field of view axis", ({ view }) => view.axis],
-  ["view note", ({ view }) => view.note],
-  ["wheel", ({ wheel }) => wheel.name],
-  ["torque N·m", ({ wheel }) => wheel.torque],
-  ["gain percent", ({ wheel }) => wheel.gainPercent],
-  ["damping", ({ wheel }) => wheel.damping],
-  ["rotation degrees", ({ wheel }) => wheel.rotation],
-  ["rim radius m", ({ wheel }) => wheel.rimRadius],
-  ["wheel note", ({ wheel }) => wheel.note],
-  ["pedals", ({ pedals }) => pedals.name],
-  ["brake force kg", ({ pedals }) => pedals.brakeForceKg],
-  ["pedals note", ({ pedals }) => pedals.note],
-  ["seat note", ({ seat }) => seat.note],
+  ...rigSettings.map(
+    ({ name, unit, of }) => [unit === undefined ? name : `${name} ${inHeads[unit]}`, of] as const,
+  ),
   ["note", ({ note }) => note],
 ];
 

@@ -37,6 +37,7 @@ export { useNow } from "./useNow.ts";
 export { usePageBest } from "./usePageBest.ts";
 export { useRemoveLogbook } from "./useRemoveLogbook.ts";
 export { useRows } from "./useRows.ts";
+export { type NumberedRuns, useRunsOf } from "./useRunsOf.ts";
 export { type SessionInDoubt, useSessionsInDoubt } from "./useSessionsInDoubt.ts";
 export { useShelfWrite } from "./useShelfWrite.ts";
 export { useSentAt, useShelved, useShelvedNow } from "./useShelved.ts";

@@ -8,11 +8,11 @@ import { isClear, isSame, pace, sayBetween, sayClear } from "./shift.ts";
 /**
  * What stands first of two runs or sessions side by side.
  * @example "The later laps were faster by 0.24 s, very likely at least 0.05 s"
- * @example "Cannot be told from chance: between 0.12 s faster and 0.30 s slower"
+ * @example "May be chance: between 0.12 s faster and 0.30 s slower"
  */
 export function sideBySideTitle({ apart, shift }: Pick<SideBySide, "apart" | "shift">): string {
   if (apart !== undefined) return "Their lap times do not compare";
-  if (!shift.known) return "How much of it is chance cannot be told yet";
+  if (!shift.known) return "Faster or slower cannot be told yet";
   if (isSame(shift.value)) return "No difference";
   if (!isClear(shift.value)) return `May be chance: ${sayBetween(shift.value, hundredths, pace)}`;
   const what = shift.value.by === "lap" ? "The later laps were" : "The later session was";

@@ -18,7 +18,7 @@ export function sayTargetChance(chance: number, by: CalendarDate): string {
 
 /**
  * When a target is likely to be reached. Where its chance by a date is told, no second date is very unlikely.
- * @example "Very unlikely before Sun 6 Dec 2026, as likely as not by mid-January, very likely by spring."
+ * @example "Very unlikely before Sun 6 Dec 2026, as likely as not by mid-January, very likely by April 2027."
  */
 export function sayTargetDates(
   { expected, byDate }: Pick<TargetOutlook, "expected" | "byDate">,

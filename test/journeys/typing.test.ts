@@ -19,7 +19,7 @@ const refused: readonly (readonly [string, string])[] = [
   ["-83.456", "There is no time before this one to measure from. Write the whole time"],
   ["24:00:00.001", "is over 24 hours. Write a time up to 24 hours"],
   ["1:23.4567", "A time has up to three decimals: “4567” has 4. Write 1:23.456"],
-  ["abc", "“a” is not a remark. The letters are: o out lap"],
+  ["abc", "“a” is not a remark. The remarks are: o out lap"],
   ["12x4", "“x” is not a remark."],
   ["1.23.45.6", "“1.23.45.6” has the shape of no lap time. Write 1:23.456"],
   ["1..5", "“..” stands where one sign belongs. Write 1.5."],

@@ -25,8 +25,8 @@ const MOST_MARKS = 10;
 /** The least room for a number, in em, and how high a mark is, px. */
 const LEAST_WIDTH = 1.7;
 /** Numbers further apart are no row any more. */
-const MOST_WIDTH = 6;
-const STEP = 13;
+const MOST_WIDTH = 8;
+const STEP = 16;
 
 /**
  * Lays corners in lap order in lines as wide as there is room, a mark for each remark heaped on its number.
@@ -44,7 +44,7 @@ export function layCorners(columns: readonly CornerCounts[], width: number, em: 
   const corners = lines.flatMap((line) => {
     const heap = Math.max(...line.map((column) => marksOf(column, each).length));
     const base = bottom + em * 1.5 + heap * STEP;
-    bottom = base + em * 2.2;
+    bottom = base + em * 3;
     return line.map((column, place): CornerDrawing => {
       const x = (place + 0.5) * step;
       const kinds = marksOf(column, each);
@@ -61,7 +61,8 @@ export function layCorners(columns: readonly CornerCounts[], width: number, em: 
   return { corners, each, height: bottom };
 }
 
-function allOf({ counts }: CornerCounts): number {
+/** All remarks of a corner. */
+export function allOf({ counts }: CornerCounts): number {
   return counts.reduce((sum, { count }) => sum + count, 0);
 }
 

@@ -19,7 +19,7 @@ import {
   rigOn,
   type Session,
 } from "#domain";
-import { type SideBySide, sideBySide } from "#stats";
+import { type BestCandidate, type SideBySide, sideBySide } from "#stats";
 import { digestMaker } from "../digestMaker.ts";
 import { pageBest } from "../pageBest.ts";
 import type { JobRun } from "./job.ts";
@@ -36,7 +36,7 @@ export interface FoundSide {
   readonly comboName: string;
   /** By the numbers they go by in their session. */
   readonly runs: readonly { readonly run: Run; readonly number: number }[];
-  readonly rigs: readonly Pick<RigSettings, "id" | "name">[];
+  readonly rigs: readonly RigSettings[];
 }
 
 /** The two, the earlier one first, and what is said of them. */
@@ -44,6 +44,8 @@ export interface FoundSides {
   readonly first: FoundSide;
   readonly second: FoundSide;
   readonly figures: SideBySide;
+  /** The personal best of the page that both stand on; undefined where they stand on two, or nothing was driven clean. */
+  readonly pb: Pick<BestCandidate, "ms" | "decimals"> | undefined;
 }
 
 /** Two runs or two sessions side by side; null where one of them is not there. */
@@ -66,7 +68,11 @@ export const runSideBySide: JobRun<SideBySideDetails, FoundSides | null> = async
     target: await measureOf(book, second.session, page, chosen),
     preferences: chosen,
   });
-  return { first, second, figures };
+  const { comboId } = second.session;
+  const best = isOnePage
+    ? await pageBest(book, { comboId, span: { from: page.from, to: page.to } }, digestMaker(chosen))
+    : undefined;
+  return { first, second, figures, pb: best && { ms: best.ms, decimals: best.decimals } };
 };
 
 const inputOf = ({ session, runs }: FoundSide) => ({ session, runs: runs.map(({ run }) => run) });
@@ -90,7 +96,7 @@ async function sideOf(
     session,
     comboName: comboName(names),
     runs,
-    rigs: records.filter((record) => used.has(record.id)).map(({ id: rigId, name }) => ({ id: rigId, name })),
+    rigs: records.filter((record) => used.has(record.id)),
   };
 }
 

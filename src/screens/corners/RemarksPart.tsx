@@ -93,7 +93,11 @@ function Mistakes({ named, corners }: MistakesProps) {
     <>
       <p className={styles["found"]}>{mostMistakesAt(found)}</p>
       <CornerBars
-        columns={numbers.map((number) => ({ number, counts: countsOf(number) }))}
+        columns={numbers.map((number) => ({
+          number,
+          counts: countsOf(number),
+          name: corners.find((corner) => corner.number === number)?.name,
+        }))}
         kinds={own.filter((kind) => found.some(({ counts }) => counts.some((one) => one.kind === kind)))}
         label={`Mistakes and cuts by corner: ${sayCornerCounts(found)}`}
       />

@@ -64,7 +64,7 @@ interface TitlesProps {
   readonly titles: readonly string[];
 }
 
-/** What is wrong comes first, then the backup of today, and whether the browser can be relied on. */
+/** What is wrong comes first, then the backup of today, whether the browser can be relied on, and the states it keeps. */
 function Safe({ titles }: TitlesProps) {
   return (
     <>
@@ -80,6 +80,7 @@ function Safe({ titles }: TitlesProps) {
         <AutoBackupPart titles={titles} />
       </Named>
       <StoragePart />
+      <CopiesPart titles={titles} />
     </>
   );
 }
@@ -92,7 +93,6 @@ function Elsewhere({ titles }: TitlesProps) {
       <Named part="restore">
         <RestorePart titles={titles} />
       </Named>
-      <CopiesPart titles={titles} />
       <Named part="deleted">
         <DeletedPart />
       </Named>

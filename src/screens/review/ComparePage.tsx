@@ -1,10 +1,12 @@
 import { useMemo } from "react";
 import { LapStrip } from "#charts/strip/LapStrip.tsx";
 import { type StripLines, type StripScale, stripScale } from "#charts/strip/stripScale.ts";
-import { formatLapTime, type StripLap, sayDate, stripLaps } from "#domain";
+import { type StripLap, sayDate, stripLaps } from "#domain";
 import { type FoundSide, type FoundSides, useFigures } from "#live";
-import { goTo, printAddress } from "#state/address.ts";
+import { type Address, goTo, printAddress } from "#state/address.ts";
+import { useComparing } from "#state/comparing.ts";
 import type { SideFigures } from "#stats";
+import { Button } from "#ui/Button.tsx";
 import { Columns } from "#ui/Columns.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
@@ -12,7 +14,7 @@ import { RuledTable } from "#ui/RuledTable.tsx";
 import { sideBySideReading, sideBySideTitle } from "#words";
 import type { AroundProps } from "./aroundProps.ts";
 import styles from "./Compare.module.css";
-import { compareRows } from "./compareRows.tsx";
+import { accountRows, compareRows, sectorRows } from "./compareRows.tsx";
 import { settingRows } from "./settingRows.ts";
 
 /** Two runs or two sessions side by side, the earlier one first. */
@@ -55,13 +57,19 @@ const settingColumns = [
 function Found({ kind, sides }: { readonly kind: FoundKind; readonly sides: FoundSides }) {
   const { first, second, figures } = sides;
   const pictures = useMemo(() => picturesOf(kind, sides), [kind, sides]);
-  const rows = compareRows(figures);
   const settings = settingRows(first, second);
+  const kinds = settings.find(({ id }) => id === "kind of run");
   const isApart = figures.apart !== undefined;
+  const [account, sectors] = [accountRows(figures), sectorRows(figures)];
   return (
     <>
       <div>
         <p className={styles["finding"]}>{sideBySideTitle(figures)}</p>
+        {kinds && (
+          <p>
+            Not the same kind of run: {kinds.cells["first"]} against {kinds.cells["second"]}.
+          </p>
+        )}
         <p className={styles["reading"]}>{sideBySideReading(figures)}</p>
       </div>
       <div className={styles["strips"]}>
@@ -69,19 +77,37 @@ function Found({ kind, sides }: { readonly kind: FoundKind; readonly sides: Foun
         <Side kind={kind} side={second} picture={pictures[1]} which="Later" />
       </div>
       <Columns share={7}>
-        <Part title="Figures">
-          <RuledTable
-            caption="Figures of both"
-            captionHidden
-            columns={isApart ? figureColumns.filter(({ key }) => key !== "difference") : figureColumns}
-            rows={rows}
-          />
-          {figures.target && rows.some(({ id }) => id.startsWith("account")) && (
-            <p className={styles["reading"]}>
-              Where the time goes is measured against {formatLapTime(figures.target.ms)} for both.
-            </p>
+        <div className={styles["tables"]}>
+          <Part title="Figures">
+            <RuledTable
+              caption="Figures of both"
+              captionHidden
+              columns={isApart ? figureColumns.filter(({ key }) => key !== "difference") : figureColumns}
+              rows={compareRows(figures)}
+            />
+          </Part>
+          {account.length > 0 && (
+            <Part title="Where the time goes">
+              <RuledTable
+                caption="Where the time of both goes"
+                captionHidden
+                columns={figureColumns}
+                rows={account}
+              />
+              <p className={styles["reading"]}>Parts of a mean lap: they have no range of their own.</p>
+            </Part>
           )}
-        </Part>
+          {sectors.length > 0 && (
+            <Part title="Usual sectors">
+              <RuledTable
+                caption="Usual sectors of both"
+                captionHidden
+                columns={figureColumns}
+                rows={sectors}
+              />
+            </Part>
+          )}
+        </div>
         <Part title="What else differs">
           {settings.length === 0 ? (
             <p>Nothing, as far as it is written down.</p>
@@ -98,8 +124,54 @@ function Found({ kind, sides }: { readonly kind: FoundKind; readonly sides: Foun
           </p>
         </Part>
       </Columns>
+      <Others kind={kind} sides={[first, second]} />
     </>
   );
+}
+
+/** The ways on: back to where either stands in a list, or one of the two beside another. */
+function Others({
+  kind,
+  sides,
+}: {
+  readonly kind: FoundKind;
+  readonly sides: readonly [FoundSide, FoundSide];
+}) {
+  const { choose, forget } = useComparing();
+  const beside = (side: FoundSide) => {
+    forget();
+    choose({ kind, id: idOf(kind, side), name: nameOf(kind, side) });
+    goTo(listOf(kind, side));
+  };
+  return (
+    <Part title="Another pair">
+      <div className={styles["others"]}>
+        {sides.map((side) => (
+          <Button key={idOf(kind, side)} onClick={() => beside(side)}>
+            {nameOf(kind, side)} beside another
+          </Button>
+        ))}
+        <a href={printAddress(listOf(kind, sides[1]))}>
+          {kind === "run" ? "Back to the session" : "Back to the sessions"}
+        </a>
+      </div>
+    </Part>
+  );
+}
+
+const idOf = (kind: FoundKind, { session, runs }: FoundSide) =>
+  kind === "run" ? (runs[0]?.run.id ?? session.id) : session.id;
+
+function nameOf(kind: FoundKind, { session, runs }: FoundSide): string {
+  const date = sayDate(session.date);
+  return kind === "run" ? `Run ${runs[0]?.number} of ${date}` : date;
+}
+
+/** Where another one can be chosen. */
+function listOf(kind: FoundKind, { session }: FoundSide): Address {
+  return kind === "run"
+    ? { place: "log", sessionId: session.id }
+    : { place: "review", comboId: session.comboId, period: { kind: "12w" } };
 }
 
 interface Picture {
@@ -109,10 +181,14 @@ interface Picture {
 }
 
 /** Both strips, on one scale where their times compare. */
-function picturesOf(kind: FoundKind, { first, second, figures }: FoundSides): readonly [Picture, Picture] {
+function picturesOf(
+  kind: FoundKind,
+  { first, second, figures, pb }: FoundSides,
+): readonly [Picture, Picture] {
   const lapsOf = ({ runs }: FoundSide) => stripLaps(runs, new Set(), kind === "run");
   const target = figures.target?.from === "pb" || figures.target === undefined ? undefined : figures.target;
   const linesOf = ({ usual, usualDecimals }: SideFigures): StripLines => ({
+    pb,
     usual: usual.known ? { ms: usual.value, decimals: usualDecimals } : undefined,
     target: target && { ms: target.ms },
   });
@@ -132,9 +208,8 @@ interface SideProps {
 }
 
 function Side({ kind, side, picture, which }: SideProps) {
-  const { session, runs, comboName } = side;
-  const date = sayDate(session.date);
-  const name = kind === "run" ? `Run ${runs[0]?.number} of ${date}` : date;
+  const { session, comboName } = side;
+  const name = nameOf(kind, side);
   return (
     <section aria-label={which} className={styles["side"]}>
       <h2 className={styles["head"]}>

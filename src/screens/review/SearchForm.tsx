@@ -4,10 +4,13 @@ import { useForm } from "#live";
 import { goTo } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { ButtonRow } from "#ui/ButtonRow.tsx";
+import { narrowerThan } from "#ui/breakpoints.ts";
+import { Disclosure } from "#ui/Disclosure.tsx";
 import { Field, type FieldProps } from "#ui/Field.tsx";
 import { Select } from "#ui/Select.tsx";
+import { useMedia } from "#ui/useMedia.ts";
 import styles from "./Search.module.css";
-import { readSearch, typedOf } from "./searchFields.ts";
+import { readSearch, sayTerms, typedOf } from "./searchFields.ts";
 
 interface SearchFormProps {
   /** What the address asks for. */
@@ -20,6 +23,9 @@ type LineProps = Omit<FieldProps, "value" | "onChange" | "problem">;
 const any = { value: "", label: "any" } as const;
 const remarks = [any, ...remarkKinds.map(({ kind, word }) => ({ value: kind, label: word }))];
 const allFocuses = [any, ...focuses.map(({ focus, word }) => ({ value: focus, label: word }))];
+
+/** The fields that stand folded on a phone. */
+const folded = ["remark", "focus", "tyres", "from", "to", "shortest", "longest"] as const;
 
 /** What to look for. Searching puts it into the address, so that a result can be left and come back to. */
 export function SearchForm({ terms, preferences }: SearchFormProps) {
@@ -39,6 +45,19 @@ export function SearchForm({ terms, preferences }: SearchFormProps) {
   const line = (key: "words" | "tyres" | "from" | "to" | "shortest" | "longest", props: LineProps) => (
     <Field {...props} {...field(key)} />
   );
+  const isPhone = useMedia(narrowerThan("phone"));
+  const isWrong = folded.some((key) => field(key).problem !== undefined);
+  const fields = (
+    <div className={styles["fields"]}>
+      <Select label="Remark" options={remarks} {...field("remark")} />
+      <Select label="Focus" options={allFocuses} {...field("focus")} />
+      {line("tyres", { label: "Tyres" })}
+      {line("from", { label: "First day", type: "date" })}
+      {line("to", { label: "Last day", type: "date" })}
+      {line("shortest", { label: "Lap time from", inputMode: "decimal", hint: "Such as 1:23.0" })}
+      {line("longest", { label: "Lap time to", inputMode: "decimal", hint: "Such as 1:23.9" })}
+    </div>
+  );
   return (
     <form ref={box} aria-label="Search the ledger" noValidate className={styles["form"]} onSubmit={submit}>
       {line("words", {
@@ -47,15 +66,19 @@ export function SearchForm({ terms, preferences }: SearchFormProps) {
         hint: "In notes, conditions and names of cars and tracks.",
         size: "between",
       })}
-      <div className={styles["fields"]}>
-        <Select label="Remark" options={remarks} {...field("remark")} />
-        <Select label="Focus" options={allFocuses} {...field("focus")} />
-        {line("tyres", { label: "Tyres" })}
-        {line("from", { label: "First day", type: "date" })}
-        {line("to", { label: "Last day", type: "date" })}
-        {line("shortest", { label: "Lap time from", inputMode: "decimal", hint: "Such as 1:23.0" })}
-        {line("longest", { label: "Lap time to", inputMode: "decimal", hint: "Such as 1:23.9" })}
-      </div>
+      {isPhone ? (
+        // Folded, so that what is found stands in sight; a field that is refused is shown.
+        <Disclosure
+          key={String(isWrong)}
+          title="Remark, focus, tyres, days, lap times"
+          answer={sayTerms(terms)}
+          startOpen={isWrong}
+        >
+          {fields}
+        </Disclosure>
+      ) : (
+        fields
+      )}
       <ButtonRow
         others={
           <Button size="between" onClick={empty}>

@@ -1,13 +1,12 @@
 import { useState } from "react";
+import { SessionStrip } from "#charts/strip/SessionStrip.tsx";
 import { formatLapTime, remarkInWords, sayDate } from "#domain";
-import type { FoundLap, FoundSession } from "#live";
+import { type FoundLap, type FoundSession, useRunsOf } from "#live";
 import { printAddress } from "#state/address.ts";
 import { Name } from "#ui/Name.tsx";
 import { RuledTable } from "#ui/RuledTable.tsx";
 import { ChooseSession, CompareSessions } from "./ChooseSession.tsx";
 import styles from "./Search.module.css";
-import { SessionStrip } from "./SessionStrip.tsx";
-import { useRunsOf } from "./useRunsOf.ts";
 
 const sessionColumns = [
   { key: "day", title: "session" },

@@ -1,6 +1,7 @@
 import { type ReactNode, useState } from "react";
-import { type Id, type Run, type Session, sayDate } from "#domain";
-import { useRows } from "#live";
+import { SessionStrip } from "#charts/strip/SessionStrip.tsx";
+import { type Id, type Session, sayDate } from "#domain";
+import { type NumberedRuns, useRows, useRunsOf } from "#live";
 import { printAddress } from "#state/address.ts";
 import type { ComboReview, DatedBest, SessionPoint } from "#stats";
 import { Button } from "#ui/Button.tsx";
@@ -10,8 +11,6 @@ import { type Row, RuledTable } from "#ui/RuledTable.tsx";
 import { sayLapTime, sayUsual } from "#words";
 import { ChooseSession, CompareSessions } from "./ChooseSession.tsx";
 import styles from "./SessionList.module.css";
-import { SessionStrip } from "./SessionStrip.tsx";
-import { useRunsOf } from "./useRunsOf.ts";
 
 const step = 30;
 
@@ -78,7 +77,7 @@ interface ListedSession {
   readonly point: SessionPoint;
   /** Both undefined while they are being read. */
   readonly session: Session | undefined;
-  readonly runs: readonly Run[] | undefined;
+  readonly runs: NumberedRuns | undefined;
   readonly best: DatedBest | undefined;
   readonly pb: DatedBest | undefined;
   readonly isChoosing: boolean;

@@ -1,4 +1,5 @@
 import { BridgeChart } from "#charts/bridge/BridgeChart.tsx";
+import { printAddress } from "#state/address.ts";
 import { accountLines } from "#stats";
 import {
   accountChangeReading,
@@ -27,6 +28,11 @@ export default function TimePart({ looked }: { readonly looked: Looked }) {
         Only pace runs written lap by lap are in an account: out and in laps, drills, warm-ups, wet and easy
         runs are not.
       </LeftOut>
+      <p>
+        <a className={styles["way"]} href={printAddress({ place: "corners", comboId: looked.comboId })}>
+          Which corners the mistakes were at
+        </a>
+      </p>
       {review.account.known && (
         <dl className={styles["meanings"]}>
           {accountLines.map((line) => (

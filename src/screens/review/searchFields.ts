@@ -1,10 +1,12 @@
 import {
+  aboutRemark,
   type Focus,
   type FormReading,
   formatLapTime,
   isCalendarDate,
   type RemarkKind,
   type SearchTerms,
+  sayDate,
 } from "#domain";
 import { readTime } from "#entry";
 
@@ -70,4 +72,21 @@ export function readSearch(
   };
   const asked = Object.entries(terms).filter(([, value]) => value !== undefined);
   return { ok: true, value: Object.fromEntries(asked) };
+}
+
+/**
+ * What is looked for beside words, in short.
+ * @example "off · tyres soft · from Mon 2 Nov 2026 · up to 1:24.000"
+ */
+export function sayTerms({ remark, focus, tyres, from, to, shortest, longest }: SearchTerms): string {
+  const said = [
+    remark && aboutRemark(remark).word,
+    focus && `focus: ${focus}`,
+    tyres && `tyres ${tyres}`,
+    from && `from ${sayDate(from)}`,
+    to && `to ${sayDate(to)}`,
+    shortest !== undefined && `from ${formatLapTime(shortest)}`,
+    longest !== undefined && `up to ${formatLapTime(longest)}`,
+  ].filter(Boolean);
+  return said.length === 0 ? "any" : said.join(" · ");
 }

@@ -1,4 +1,5 @@
-import type { Run } from "#domain";
+import type { RigSettings, Run } from "#domain";
+import { type RigSetting, rigSettings } from "#files";
 import type { FoundSide } from "#live";
 import type { Row } from "#ui/RuledTable.tsx";
 import { sayGuest } from "#words";
@@ -15,7 +16,7 @@ const settings: readonly { readonly name: string; readonly of: (run: Run) => str
   { name: "fuel", of: ({ fuelLitres }) => (fuelLitres === undefined ? "" : `${fuelLitres} l`) },
 ];
 
-/** The settings in which two runs or two sessions differ, rig and conditions among them; none where they do not. */
+/** The settings in which two runs or two sessions differ, each value of the rig and the conditions among them; none where they do not. */
 export function settingRows(first: FoundSide, second: FoundSide): Row[] {
   const of = (side: FoundSide) => [
     ...settings.map((setting) => ({
@@ -23,7 +24,10 @@ export function settingRows(first: FoundSide, second: FoundSide): Row[] {
       says: said(side.runs.map(({ run }) => setting.of(run))),
     })),
     { name: "conditions", says: side.session.conditions?.trim() ?? "" },
-    { name: "rig", says: said(side.rigs.map(({ name }) => name)) },
+    ...rigSettings.map((setting) => ({
+      name: setting.name,
+      says: said(side.rigs.map((rig) => settingOf(setting, rig))),
+    })),
   ];
   const [a, b] = [of(first), of(second)];
   return a.flatMap(({ name, says }, index) => {
@@ -31,6 +35,13 @@ export function settingRows(first: FoundSide, second: FoundSide): Row[] {
     if (says === other) return [];
     return [{ id: name, cells: { setting: name, first: says || "—", second: other || "—" } }];
   });
+}
+
+/** A value of the rig as it is said: "54 %", "57°". */
+function settingOf({ unit, of }: RigSetting, rig: RigSettings): string {
+  const value = of(rig);
+  if (value === undefined || value === "") return "";
+  return unit === undefined ? String(value) : `${value}${unit === "°" ? "" : "\u00a0"}${unit}`;
 }
 
 /** Each once, in the order in which they were driven. */

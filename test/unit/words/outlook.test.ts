@@ -28,7 +28,7 @@ describe("when a target is likely to be reached", () => {
   it.each([
     [
       { low, mid, high },
-      "very unlikely before Sun 1 Nov 2026, as likely as not by early December, very likely by spring",
+      "very unlikely before Sun 1 Nov 2026, as likely as not by early December, very likely by March 2027",
     ],
     [
       { low, mid, high: undefined },
@@ -38,8 +38,8 @@ describe("when a target is likely to be reached", () => {
       { low, mid: undefined, high: undefined },
       "very unlikely before Sun 1 Nov 2026, less likely than not within a year",
     ],
-    [{ low: mid, mid, high }, "as likely as not by early December, very likely by spring"],
-    [{ low, mid: high, high }, "very unlikely before Sun 1 Nov 2026, very likely by spring"],
+    [{ low: mid, mid, high }, "as likely as not by early December, very likely by March 2027"],
+    [{ low, mid: high, high }, "very unlikely before Sun 1 Nov 2026, very likely by March 2027"],
     [{ low: mid, mid, high: mid }, "very likely by early December"],
     [
       { low: mid, mid, high: undefined },

@@ -28,7 +28,7 @@ describe("two side by side in words", () => {
       apart: undefined,
       shift: unknown({ needs: 3, of: "pace run", each: { needs: 5, of: "pace lap" }, has: 1 }),
     };
-    expect(sideBySideTitle(few)).toBe("How much of it is chance cannot be told yet");
+    expect(sideBySideTitle(few)).toBe("Faster or slower cannot be told yet");
     expect(sideBySideReading(few)).toBe(
       "Each session needs 3 runs of 5 pace laps, and one has 1. What differs is shown all the same.",
     );

@@ -1,10 +1,11 @@
 import { useState } from "react";
-import { endSession } from "#db";
+import { editSession, endSession } from "#db";
 import { lapsInOrder, practiceDay, type Run, type Session, sayDay } from "#domain";
 import { useNow, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Notice } from "#ui/Notice.tsx";
 import { sayClock } from "#words";
+import { NoteOf } from "../runs/StoredField.tsx";
 
 const idleMs = 3 * 3_600_000;
 
@@ -24,7 +25,10 @@ function lastDeed(session: Session, runs: readonly Run[], now: number): number {
   return isAhead(last) ? last : Math.max(...deeds.filter((at) => !isAhead(at)));
 }
 
-/** After three idle hours an open session asks: end it at its last lap, or go on? */
+/**
+ * After three idle hours an open session asks: end it at its last lap, or go on? The note to oneself is asked for in the same
+ * breath, as it is wherever a session ends: no second request follows.
+ */
 export function IdleQuestion({
   session,
   runs,
@@ -49,6 +53,7 @@ export function IdleQuestion({
   if (idle < idleMs) return null;
   return (
     <Notice
+      isLong
       actions={
         <>
           <Button
@@ -71,6 +76,15 @@ export function IdleQuestion({
         Nothing was logged in this session since {sayDay(practiceDay(last, session.zone, 0))},{" "}
         {sayClock(last, session.zone)}. Is it over?
       </p>
+      <NoteOf
+        draftKey={`note ${session.id}`}
+        label="Note to yourself, if you like"
+        hint="You will read it when you next drive this combo."
+        value={session.note}
+        onStore={(note) =>
+          write((book) => editSession(book, { sessionId: session.id, patch: { note }, expected: session }))
+        }
+      />
     </Notice>
   );
 }

@@ -22,17 +22,15 @@ export function Begin() {
             <Lately />
           </Suspense>
         </FaultBoundary>
-        <>
-          <Part title="Another combo, or other details">
-            <StartForm />
-          </Part>
-          <FaultBoundary what="The last sessions">
-            <Suspense fallback={null}>
-              <LastSessions />
-            </Suspense>
-          </FaultBoundary>
-        </>
+        <Part title="Another combo, or other details">
+          <StartForm />
+        </Part>
       </Columns>
+      <FaultBoundary what="The last sessions">
+        <Suspense fallback={null}>
+          <LastSessions />
+        </Suspense>
+      </FaultBoundary>
     </div>
   );
 }

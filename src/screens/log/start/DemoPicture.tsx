@@ -1,3 +1,4 @@
+import { formatLapTime } from "#domain";
 import { classes } from "#ui/classes.ts";
 import { Spoken } from "#ui/Spoken.tsx";
 import { sayUsual } from "#words";
@@ -54,6 +55,11 @@ export function DemoPicture() {
           <path className={styles["usual"]} d={usual} />
           <path className={styles["dots"]} d={dots} />
         </svg>
+        {rules.map((ms) => (
+          <span key={ms} className={styles["scale"]} style={{ insetBlockStart: `${y(ms)}%` }}>
+            {formatLapTime(ms, 0)}
+          </span>
+        ))}
         <span
           className={classes(styles["label"], styles["above"])}
           style={{ insetBlockStart: `${y(last.usual)}%` }}

@@ -42,14 +42,16 @@ export function LastCombo({ late: { named, last, figures }, onStart }: LastCombo
           </blockquote>
         </section>
       )}
-      <FaultBoundary what="What to do next">
-        <Suspense fallback={null}>
-          <NextTime sessionId={last.id} />
-        </Suspense>
-      </FaultBoundary>
       <Button variant="primary" size="between" onClick={onStart}>
         Same as last time
       </Button>
+      <div className={styles["next"]}>
+        <FaultBoundary what="What to do next">
+          <Suspense fallback={null}>
+            <NextTime sessionId={last.id} />
+          </Suspense>
+        </FaultBoundary>
+      </div>
     </section>
   );
 }

@@ -1,6 +1,7 @@
+import { SessionStrip } from "#charts/strip/SessionStrip.tsx";
 import { combosWithNames, recentSessions } from "#db";
 import { comboName, practiceDay, sayDate } from "#domain";
-import { useLogbook, useRows, useSessionsInDoubt, useUntil } from "#live";
+import { useLogbook, useRows, useRunsOf, useSessionsInDoubt, useUntil } from "#live";
 import { printAddress } from "#state/address.ts";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
@@ -30,6 +31,7 @@ export function LastSessions() {
     },
     [until],
   );
+  const runs = useRunsOf(rows?.map(({ session }) => session.id) ?? []);
   return (
     <>
       <SessionsInDoubt sessions={ahead} today={today} />
@@ -51,7 +53,14 @@ export function LastSessions() {
                     {sayDate(session.date)}
                   </a>
                 ),
-                combo: <Name>{name}</Name>,
+                combo: (
+                  <div className={styles["driven"]}>
+                    <Name>{name}</Name>
+                    <span className={styles["strip"]}>
+                      <SessionStrip runs={runs?.get(session.id)} name={sayDate(session.date)} />
+                    </span>
+                  </div>
+                ),
                 focus: session.focus,
               },
             }))}

@@ -130,6 +130,19 @@ describe("an open session after three idle hours", () => {
     expect(await screen.findByRole("heading", { name: "Start a session" })).toBeVisible();
   });
 
+  it("takes the note to oneself, as wherever a session ends", async () => {
+    const { user, clock } = await renderLog(async (book) => {
+      await openWith(book, [84_700]);
+    });
+    await entryField();
+    clock.pass(4 * hour);
+    await asked();
+    await user.type(screen.getByLabelText("Note to yourself, if you like"), "later at 5");
+    await user.click(screen.getByRole("button", { name: "End it at its last lap" }));
+    const last = await screen.findByRole("region", { name: "Your note from last time" });
+    expect(last).toHaveTextContent("later at 5");
+  });
+
   it("goes on where the driver says so", async () => {
     const { user, clock } = await oneLap();
     await entryField();

@@ -1,6 +1,7 @@
 import { screen, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
-import { addCombo, addLaps, addRun, editRun, type Logbook } from "#db";
+import { addCombo, addLaps, addReference, addRig, addRun, editRun, type Logbook } from "#db";
+import { useComparing } from "#state/comparing.ts";
 import { ReviewScreen } from "../../../../src/screens/review/ReviewScreen.tsx";
 import { addSessions } from "../../../support/addSessions.ts";
 import { aLap } from "../../../support/aLap.ts";
@@ -22,11 +23,25 @@ async function filled(book: Logbook) {
   ]);
   const { runId } = await addRun(book, { sessionId: ids[1] ?? "" });
   await addLaps(book, { runId, laps: even(83_000).map((ms) => ({ id: book.newId(), lap: aLap(ms) })) });
-  await editRun(book, { runId, patch: { tyres: "soft" } });
+  const rig = (gainPercent: number) =>
+    addRig(book, {
+      from: "2026-11-01",
+      name: "",
+      screen: {},
+      view: {},
+      wheel: { gainPercent, rotation: 540 },
+      pedals: {},
+      seat: {},
+      note: "",
+    });
+  const [old, fresh] = [await rig(72), await rig(54)];
+  await editRun(book, { runId, patch: { tyres: "soft", rigId: fresh.id } });
   const first = await book.tables.runs
     .where("[sessionId+n]")
     .equals([ids[0] ?? "", 1])
     .first();
+  await editRun(book, { runId: first?.id ?? "", patch: { rigId: old.id } });
+  await addReference(book, { comboId: ring, ms: 82_000, decimals: 3, source: "a friend" });
   return { sessions: [...ids, ...other], runs: [first?.id ?? "", runId] };
 }
 
@@ -68,9 +83,35 @@ describe("two side by side", () => {
 
   it("sessions: no interval from one or two runs, and it says what is lacking", async () => {
     await renderSides(({ sessions }) => `#/review/compare?sessions=${sessions[0]},${sessions[1]}`);
-    expect(await screen.findByText("How much of it is chance cannot be told yet")).toBeVisible();
+    expect(await screen.findByText("Faster or slower cannot be told yet")).toBeVisible();
     expect(screen.getByText(/^Each session needs 3 runs of 5 pace laps, and one has 1\./)).toBeVisible();
-    expect(await rowOf("best")).toEqual(["best", "1:24.500", "1:23.000", "−1.500 faster"]);
+    expect(await rowOf("best")).toEqual([
+      "best",
+      "1:24.500",
+      "1:23.000",
+      "−1.500 fastersingle laps: no range",
+    ]);
+    expect((await rowOf("laps differ by"))[1]).toMatch(/^0\.\d\d s0\.\d\d s to 0\.\d\d s$/);
+  });
+
+  it("name each value of the rig that differs, draw the PB of the page, and say which kind of run either is", async () => {
+    await renderSides(({ runs }) => `#/review/compare?runs=${runs[1]},${runs[0]}`);
+    const settings = within(await screen.findByRole("table", { name: "Settings that differ" }));
+    expect(
+      [...settings.getByRole("row", { name: /^gain/ }).children].map((cell) => cell.textContent),
+    ).toEqual(["gain", "72\u00a0%", "54\u00a0%"]);
+    expect(settings.queryByRole("row", { name: /^rotation/ })).toBeNull();
+    expect(screen.queryByText(/^Not the same kind of run/)).toBeNull();
+    const account = within(screen.getByRole("table", { name: "Where the time of both goes" }));
+    expect(account.getAllByRole("row")[1]).toHaveTextContent(/^pace/);
+  });
+
+  it("sets one of the two beside another without beginning again", async () => {
+    const { user } = await renderSides(({ runs }) => `#/review/compare?runs=${runs[1]},${runs[0]}`);
+    await user.click(await screen.findByRole("button", { name: "Run 1 of Mon 2 Nov 2026 beside another" }));
+    expect(useComparing.getState().first).toMatchObject({ kind: "run", name: "Run 1 of Mon 2 Nov 2026" });
+    expect(window.location.hash).toMatch(/^#\/log\//);
+    useComparing.getState().forget();
   });
 
   it("of two combos shows in percent what compares, and no difference of times", async () => {
