@@ -14,6 +14,7 @@ import { isAheadOf, practiceDay } from "#domain";
 import type { Device, Marker } from "#state/device.ts";
 import { useOpening } from "#state/opening.ts";
 import { browserTab, type Tab } from "./browserTab.ts";
+import { localZone } from "./localZone.ts";
 import { readAgainEverywhere } from "./readAgainEverywhere.ts";
 import { sayLost } from "./sayLost.ts";
 
@@ -29,7 +30,7 @@ export interface Surroundings {
 export function browserSurroundings(): Surroundings {
   return {
     clock: Date.now,
-    zone: () => Intl.DateTimeFormat().resolvedOptions().timeZone,
+    zone: localZone(Date.now),
     newId: idMaker(Date.now),
     tab: browserTab(),
   };

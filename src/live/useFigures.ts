@@ -1,5 +1,5 @@
 import { useLiveQuery } from "dexie-react-hooks";
-import { useEffect, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import type { JobArguments, JobName, JobResult } from "./jobs/jobs.ts";
 import { markOf } from "./jobs/markOf.ts";
 import { useLogbook } from "./logbookContext.ts";
@@ -17,6 +17,9 @@ interface State<T> {
   readonly value?: T;
   readonly fault?: Error;
 }
+
+/** Renewed only after such a rest: laps that are stored one after the other ask once, and the row of a lap comes first. */
+const restMs = 50;
 
 /**
  * The figures of one job, computed off the page and asked for again whenever what they rest on has changed. A job
@@ -39,15 +42,25 @@ export function useFigures<J extends JobName>(
     () => (isKept ? null : markOf(book, job, details)),
     [about, isKept],
   );
+  const answered = useRef("");
   useEffect(() => {
     if (mark === undefined || mark === null || isKept) return;
     let isOvertaken = false;
-    ask(book, job, details).then(
-      (value) => isOvertaken || setState({ about, mark, value }),
-      (fault: Error) => isOvertaken || setState({ about, mark, fault }),
-    );
+    const answer = (found: { readonly value: JobResult<J> } | { readonly fault: Error }) => {
+      if (isOvertaken) return;
+      answered.current = about;
+      setState({ about, mark, ...found });
+    };
+    const askNow = () => {
+      ask(book, job, details).then(
+        (value) => answer({ value }),
+        (fault: Error) => answer({ fault }),
+      );
+    };
+    const clock = setTimeout(askNow, answered.current === about ? restMs : 0);
     return () => {
       isOvertaken = true;
+      clearTimeout(clock);
     };
   }, [about, mark, ask, book, isKept]);
 

@@ -234,13 +234,16 @@ export {
 } from "./verdict/runBasis.ts";
 export {
   type AgainstUsual,
+  type ComparedRun,
   type CountedRun,
-  type JudgedRun,
   type LapsOfRun,
   lapsOfRun,
   type RacedRun,
   type RunVerdict,
   type RunVerdictInput,
   runVerdict,
+  type SteadyRun,
   type TestedRun,
+  type UntestedRun,
+  type UntidyRun,
 } from "./verdict/runVerdict.ts";

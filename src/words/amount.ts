@@ -21,8 +21,6 @@ function secondsTo(decimals: number): Unit {
   };
 }
 
-/** What a difference of usual laps is at least: ms told in tenths. */
-export const tenths = secondsTo(1);
 /** Differences of usual laps and scatters: ms told in hundredths of a second. */
 export const hundredths = secondsTo(2);
 /** Differences of lap times, and what a lap adds: ms told in thousandths. */

@@ -2,8 +2,8 @@ import { daysBetween, type Figure } from "#domain";
 import type { LevelGain } from "#stats";
 import { awayFromZero, hundredths, towardsZero } from "./amount.ts";
 import { certaintyOf } from "./certainty.ts";
+import { type KnownOn, sayGainSpan } from "./gain.ts";
 import { saySigned } from "./signed.ts";
-import { sayDays } from "./trendSays.ts";
 
 /** A gain in its parts, for where a figure stands large and its certainty small beside it. */
 export interface GainInShort {
@@ -18,11 +18,16 @@ export interface GainInShort {
 /** Days that sessions may begin late or end early in a time that is called by its whole length. */
 const NEARLY = 14;
 
+/** What the head of a column says of the time a gain is of. */
+export interface GainColumn extends KnownOn {
+  readonly days: number;
+}
+
 /**
  * How far the level has moved, in short; `gainTitle` says the same of the same figure.
- * @param days of the time that stands at the head of a column; how many weeks it really was is said where they are far fewer
+ * @param column that it stands in; the time it really is of is said where that is far shorter
  */
-export function gainInShort(gain: Figure<LevelGain>, days?: number): GainInShort {
+export function gainInShort(gain: Figure<LevelGain>, column?: GainColumn): GainInShort {
   if (!gain.known) {
     const { reason } = gain;
     const has = "needs" in reason ? `${reason.has} of ${reason.needs} sessions` : "not known";
@@ -31,8 +36,8 @@ export function gainInShort(gain: Figure<LevelGain>, days?: number): GainInShort
   const { change, low, high, chanceFaster, from, to } = gain.value;
   const sure = certaintyOf(chanceFaster);
   const figure = saySigned(change, hundredths);
-  const driven = daysBetween(from, to);
-  const span = days !== undefined && driven < days - NEARLY ? `, in ${sayDays(driven)}` : "";
+  const isShort = column !== undefined && daysBetween(from, to) < column.days - NEARLY;
+  const span = isShort ? `, ${sayGainSpan(gain.value, column)}` : "";
   if (sure === "may be chance") return { figure, certainty: `${sure}${span}`, way: "neither" };
   const [near, far] = change < 0 ? [high, low] : [low, high];
   const range = `${hundredths.digits(towardsZero(near, hundredths))} to ${hundredths.say(awayFromZero(far, hundredths))}`;

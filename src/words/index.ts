@@ -32,8 +32,8 @@ export {
 export { sayFarDate } from "./farDate.ts";
 export { sayForecastRecord } from "./forecastRecord.ts";
 export { sayFound } from "./found.ts";
-export { gainReading, gainTitle } from "./gain.ts";
-export { type GainInShort, gainInShort } from "./gainInShort.ts";
+export { gainReading, gainTitle, type KnownOn, sayGainSpan } from "./gain.ts";
+export { type GainColumn, type GainInShort, gainInShort } from "./gainInShort.ts";
 export { sayGuest, sayGuestLaps } from "./guest.ts";
 export { individualsReading, individualsTitle } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";
@@ -104,4 +104,12 @@ export {
   sayVerdictFigures,
   type VerdictWords,
 } from "./verdict.ts";
-export { sayDriven, type WeekFinding, weekDays, weekFinding, weekNext, weekTitle } from "./weekSays.ts";
+export {
+  sayDriven,
+  type WeekFinding,
+  weekAgainstMeaning,
+  weekDays,
+  weekFinding,
+  weekNext,
+  weekTitle,
+} from "./weekSays.ts";

@@ -13,14 +13,12 @@ export interface NextRunContext {
   readonly cornersOfMistakes: readonly number[];
 }
 
-/** Share of a run's laps from which on mistakes come first. */
-const MANY_MISTAKES = 1 / 3;
 const LAPS_OF_A_RUN = 8;
 const measured = { reason: "measured on you", advice: "common practice, no source" } as const;
 
 /**
  * One suggestion for the next run with its reason. The first of these that is true: someone else drove; two or more
- * mistakes at one corner; mistakes in a third of the laps; a run whose laps do not compare; too few laps to say; the
+ * mistakes at one corner; an untidy run; a run whose laps do not compare; too few laps to say; the
  * largest of repeatability, mistakes and pace in the session's time account; nothing lost.
  */
 export function suggestNextRun(report: RunReport, context: NextRunContext): NextRun {
@@ -30,7 +28,7 @@ export function suggestNextRun(report: RunReport, context: NextRunContext): Next
     slowerAndClean(report) ??
     paceRunNext(report) ??
     sameAgain(report) ??
-    workOnLine(context.session, LAPS_OF_A_RUN) ??
+    workOnLine(context.session, LAPS_OF_A_RUN, "in this session") ??
     nothingToMeasure(context) ??
     nothingLost(context)
   );
@@ -60,11 +58,11 @@ function oneCorner({ cornersOfMistakes }: NextRunContext): NextRun | undefined {
   };
 }
 
-function slowerAndClean({ mistakes, counts }: RunReport): NextRun | undefined {
-  if (mistakes < 2 || mistakes < counts.driven * MANY_MISTAKES) return undefined;
+function slowerAndClean({ isUntidy, mistakes, flyingLaps }: RunReport): NextRun | undefined {
+  if (!isUntidy) return undefined;
   return {
     suggestion: `${LAPS_OF_A_RUN} laps at learning effort, 70 to 80 %, all of them clean.`,
-    reason: `${counted(mistakes, "mistake")} in ${counted(counts.driven, "lap")}.`,
+    reason: `${counted(mistakes, "mistake")} in ${counted(flyingLaps, "lap")}.`,
     evidence: measured,
     check: `${LAPS_OF_A_RUN - 1} of ${LAPS_OF_A_RUN} laps clean.`,
   };

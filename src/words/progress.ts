@@ -2,7 +2,7 @@ import { daysBetween, sayDate } from "#domain";
 import type { ComboReview, CurveOutlook, SessionTrend } from "#stats";
 import { hundredths, sayAmount } from "./amount.ts";
 import { certaintyOf } from "./certainty.ts";
-import { gainReading, gainTitle } from "./gain.ts";
+import { gainReading, gainTitle, type KnownOn } from "./gain.ts";
 import { pace } from "./shift.ts";
 import { trendBy100Laps } from "./trendSays.ts";
 
@@ -10,10 +10,10 @@ type Reviewed = Pick<ComboReview, "gain" | "trend" | "curve">;
 
 /**
  * What the progress chart finds: how far the level has moved over the period, and whether it still moves.
- * @example "Usual lap faster by 2.40 s in 12 weeks, very likely at least 2.1 s; no longer moving"
+ * @example "Usual lap faster by 2.40 s since 31 Aug, very likely at least 2.13 s; no longer moving"
  */
-export function progressTitle({ gain, curve }: Reviewed): string {
-  const title = gainTitle(gain);
+export function progressTitle({ gain, curve }: Pick<Reviewed, "gain" | "curve">, on: KnownOn): string {
+  const title = gainTitle(gain, on);
   return gain.known && curve.known && curve.value.isLevel ? `${title}; no longer moving` : title;
 }
 

@@ -11,13 +11,14 @@ import { isSame, pace, sayClear, sayNotClear } from "./shift.ts";
 
 /**
  * What one run says, in one sentence that is true for its figures.
+ * @param isBeaten its best has been beaten since: a PB that it brought is one no longer
  * @example "1:23.704 is a new PB, 0.313 s faster than the old one."
  */
-export function sayRun(report: RunReport): string {
-  return asSentence(sentenceOf(report.finding, report));
+export function sayRun(report: RunReport, isBeaten = false): string {
+  return asSentence(sentenceOf(report.finding, report, isBeaten ? "was" : "is"));
 }
 
-function sentenceOf(finding: RunFinding, report: RunReport): string {
+function sentenceOf(finding: RunFinding, report: RunReport, is: "is" | "was"): string {
   switch (finding.kind) {
     case "guest":
       return guestRun;
@@ -26,11 +27,11 @@ function sentenceOf(finding: RunFinding, report: RunReport): string {
         ? "No laps yet."
         : `No clean lap with a time in ${counted(finding.driven, "lap")}.`;
     case "first best":
-      return firstBest(finding);
+      return firstBest(finding, is);
     case "new best":
-      return newBest(finding);
+      return newBest(finding, is);
     case "level with best":
-      return `${sayLapTime(finding.ms, finding.decimals)} is the same as your PB${finding.decimals < 3 ? ", as far as its digits tell" : ""}.`;
+      return `${sayLapTime(finding.ms, finding.decimals)} ${is} the same as your PB${finding.decimals < 3 ? ", as far as its digits tell" : ""}.`;
     case "mistakes":
       return `${mistakesOf(finding)}: make the next run slower and clean.`;
     case "target reached":
@@ -51,22 +52,22 @@ function sentenceOf(finding: RunFinding, report: RunReport): string {
 type Finding<Kind extends RunFinding["kind"]> = Extract<RunFinding, { readonly kind: Kind }>;
 
 /** Where the run's first clean lap was beaten in the run itself, that one was the first. */
-function firstBest({ ms, decimals, first }: Finding<"first best">): string {
+function firstBest({ ms, decimals, first }: Finding<"first best">, is: string): string {
   const time = sayLapTime(ms, decimals);
-  if (first === undefined) return `${time} is your first PB here.`;
-  return `${time} is your PB here, ${sayLeast({ ms, decimals }, first)} faster than the first, ${sayLapTime(first.ms, first.decimals)}.`;
+  if (first === undefined) return `${time} ${is} your first PB here.`;
+  return `${time} ${is} your PB here, ${sayLeast({ ms, decimals }, first)} faster than the first, ${sayLapTime(first.ms, first.decimals)}.`;
 }
 
 /** The gain that is sure whatever the digits that are not known. */
-function newBest({ ms, decimals, pbMs, pbDecimals }: Finding<"new best">): string {
+function newBest({ ms, decimals, pbMs, pbDecimals }: Finding<"new best">, is: string): string {
   const gain = sayLeast({ ms, decimals }, { ms: pbMs, decimals: pbDecimals });
-  return `${sayLapTime(ms, decimals)} is a new PB, ${gain} faster than the old one.`;
+  return `${sayLapTime(ms, decimals)} ${is} a new PB, ${gain} faster than the old one.`;
 }
 
-function mistakesOf({ mistakes, driven }: Finding<"mistakes">): string {
-  return mistakes > driven
-    ? `${mistakes} mistakes in ${counted(driven, "lap")}`
-    : `${mistakes} of ${counted(driven, "lap")} had a mistake`;
+function mistakesOf({ mistakes, flyingLaps }: Finding<"mistakes">): string {
+  return mistakes > flyingLaps
+    ? `${mistakes} mistakes in ${counted(flyingLaps, "lap")}`
+    : `${mistakes} of ${counted(flyingLaps, "lap")} were lost or had a mistake`;
 }
 
 function targetReached({ reached, laps, targetMs }: Finding<"target reached">): string {

@@ -22,7 +22,7 @@ export function sectorsTitle({ sectors }: Pick<Reviewed, "sectors">): string {
 export function sectorsReading({ sectors, bestSectors, reachable }: Reviewed): string {
   if (!sectors.known) return "Sectors are typed after the lap's time, or instead of it.";
   return [
-    `From ${counted(sectors.value.laps, "pace lap")} with sectors.`,
+    `From the ${counted(sectors.value.laps, "pace lap")} with sectors in this period; those of one evening may point elsewhere.`,
     bestSectors.known &&
       `Best sectors together ${formatLapTime(bestSectors.value.ms)}, picked from ${counted(bestSectors.value.laps, "clean lap")}: a bound, not a goal.`,
     reachable.known

@@ -2,14 +2,17 @@ import { formatDelta, formatDifference, formatLapTime, leastForSpread } from "#d
 import type {
   AgainstBest,
   AgainstUsual,
+  ComparedRun,
   CountedRun,
-  JudgedRun,
   KnownTime,
   LapsOfRun,
   RacedRun,
   RunReport,
   RunVerdict,
+  SteadyRun,
   TestedRun,
+  UntestedRun,
+  UntidyRun,
 } from "#stats";
 import { hundredths } from "./amount.ts";
 import { asSentence, counted, inWords, listed } from "./counted.ts";
@@ -23,9 +26,9 @@ import { sayLevel, sayUsual } from "./usualLap.ts";
 export interface VerdictWords {
   /** One word, or a count: "faster", "6 of 8". */
   readonly word: string;
-  /** As large: the distance it rests on, "−0.31 s", or what is counted, "3 of 8", "clean". */
+  /** As large: what it rests on, "−0.31 s", "± 0.11 s", or what is counted, "3 of 8", "clean". */
   readonly figure: string;
-  /** What the figure is of: "to your level, 1:24.37"; empty where word and figure say it. */
+  /** What the figure is of, or what else is known: "to your level, 1:24.37"; empty where word and figure say it. */
   readonly about: string;
   /** One sentence, counted from the laps and runs. */
   readonly sentence: string;
@@ -38,16 +41,19 @@ export interface VerdictWords {
 export function sayVerdict(verdict: RunVerdict): VerdictWords {
   switch (verdict.word) {
     case "counted":
-      return {
-        ...sayCount(verdict.run, verdict.because === "partly written"),
-        sentence: whyCounted(verdict),
-      };
+      return verdict.because === "not told yet" ? saidUntested(verdict) : saidCounted(verdict);
     case "race":
       return saidRace(verdict);
     case "rig test":
       return saidTest(verdict);
+    case "untidy":
+      return saidUntidy(verdict);
+    case "too few":
+      return saidTooFew(verdict);
+    case "steady":
+      return saidSteady(verdict);
     default:
-      return saidJudged(verdict);
+      return saidCompared(verdict);
   }
 }
 
@@ -60,9 +66,9 @@ export function saySoFar(run: LapsOfRun): VerdictWords {
 }
 
 /** What stands on its own line whatever the verdict: a PB that the run brought, or a lap level with it. */
-export function sayBestOfRun(report: RunReport): string | undefined {
+export function sayBestOfRun(report: RunReport, isBeaten: boolean): string | undefined {
   const isBest = ["first best", "new best", "level with best"].includes(report.finding.kind);
-  return isBest ? sayRun(report) : undefined;
+  return isBest ? sayRun(report, isBeaten) : undefined;
 }
 
 /**
@@ -76,6 +82,19 @@ export function sayCleanLaps({ clean, laps }: LapsOfRun): string {
 function sayCount(run: LapsOfRun, isWhole: boolean): Omit<VerdictWords, "sentence"> {
   if (isWhole || run.laps === 0) return { word: counted(run.driven, "lap"), figure: "driven", about: "" };
   return { word: sayCleanLaps(run), figure: "clean", about: "" };
+}
+
+function saidCounted(verdict: CountedRun): VerdictWords {
+  return { ...sayCount(verdict.run, verdict.because === "partly written"), sentence: whyCounted(verdict) };
+}
+
+/** The distance is told small, for what it is worth: nothing says yet whether it is more than chance. */
+function saidUntested({ run, against, missing }: UntestedRun): VerdictWords {
+  return {
+    ...sayCount(run, false),
+    about: `${sayDistance(against)} ${toReference(against)}`,
+    sentence: sayMissingRuns(missing),
+  };
 }
 
 function whyCounted({ because, days = 0 }: CountedRun): string {
@@ -93,7 +112,7 @@ function whyCounted({ because, days = 0 }: CountedRun): string {
     case "after a break":
       return `The first 20 laps after a break of ${counted(days, "day")} are not compared.`;
     case "nothing to compare with":
-      return "The first laps here: the next run can be compared with them.";
+      return "The first laps here: there is nothing to compare them with yet.";
   }
 }
 
@@ -116,27 +135,42 @@ function saidTest({ isValid, next, run }: TestedRun): VerdictWords {
   };
 }
 
-function saidJudged(verdict: JudgedRun): VerdictWords {
-  const { word, run, against } = verdict;
-  if (word === "untidy")
-    return {
-      word,
-      figure: `${run.lost.length} of ${run.laps}`,
-      about: "laps lost or with a mistake",
-      sentence: whichLost(run),
-    };
-  if (word === "too few" || against === undefined)
-    return {
-      word,
-      figure: `${run.pace} of ${leastForSpread}`,
-      about: "clean laps that a verdict needs",
-      sentence: lapsToGo(run),
-    };
+function saidUntidy({ word, run }: UntidyRun): VerdictWords {
+  return {
+    word,
+    figure: `${run.lost.length} of ${run.laps}`,
+    about: "laps lost or with a mistake",
+    sentence: whichLost(run),
+  };
+}
+
+function saidTooFew({ word, run }: UntidyRun): VerdictWords {
+  return {
+    word,
+    figure: `${run.pace} of ${leastForSpread}`,
+    about: "clean laps that a verdict needs",
+    sentence: lapsToGo(run),
+  };
+}
+
+function saidSteady({ word, against, scatterMs, scatters }: SteadyRun): VerdictWords {
+  const steadier = scatters.each.filter((each) => each <= scatterMs).length;
+  const apart = hundredths.say(scatterMs);
+  return {
+    word,
+    figure: `± ${apart}`,
+    about: `from lap to lap; ${sayDistance(against)} ${toReference(against)}`,
+    sentence: `Laps differ by about ${apart}; ${ofRuns(steadier, scatters.each.length)} as steady.`,
+  };
+}
+
+function saidCompared(verdict: ComparedRun): VerdictWords {
+  const { word, against } = verdict;
   return {
     word,
     figure: sayDistance(against),
-    about: aboutReference(against),
-    sentence: whyJudged(verdict, against),
+    about: `${toReference(against)}, ${sayReference(against)}`,
+    sentence: howSure(verdict),
   };
 }
 
@@ -159,27 +193,20 @@ function sayDistance({ ms, decimals, referenceDecimals }: AgainstUsual): string 
   return `${formatDelta(ms, Math.min(decimals, referenceDecimals))} s`;
 }
 
-function aboutReference({ from, referenceMs, referenceDecimals }: AgainstUsual): string {
-  return from === "level"
-    ? `to your level, ${sayLevel(referenceMs)}`
-    : `to tonight's laps before, ${sayUsual(referenceMs, referenceDecimals)}`;
+const toReference = ({ from }: AgainstUsual) =>
+  from === "level" ? "to your level" : "to tonight's laps before";
+
+function sayReference({ from, referenceMs, referenceDecimals }: AgainstUsual): string {
+  return from === "level" ? sayLevel(referenceMs) : sayUsual(referenceMs, referenceDecimals);
 }
 
-function whyJudged(verdict: JudgedRun, against: AgainstUsual): string {
-  const { word, scatterMs, scatters } = verdict;
-  if (word === "steady" && scatterMs !== undefined && scatters.known) {
-    const steadier = scatters.value.each.filter((each) => each <= scatterMs).length;
-    return `Laps differ by about ${hundredths.say(scatterMs)}; ${ofRuns(steadier, scatters.value.each.length)} as steady.`;
-  }
-  if (!against.spread.known) return whyNoSpread(against.spread.reason);
-  const { distances } = against.spread.value;
-  const { ms } = against;
+function howSure({ word, against: { ms }, spread: { distances } }: ComparedRun): string {
+  const so = (holds: (each: number) => boolean) => ofRuns(distances.filter(holds).length, distances.length);
   if (word === "faster")
-    return `Very likely more than chance: ${ofRuns(distances.filter((each) => each <= ms).length, distances.length)} so far under your level.`;
+    return `Very likely more than chance: ${so((each) => each <= ms)} so far under your level.`;
   if (word === "slower")
-    return `Very likely more than chance: ${ofRuns(distances.filter((each) => each >= ms).length, distances.length)} so far over your level.`;
-  const farther = distances.filter((each) => Math.abs(each) >= Math.abs(ms)).length;
-  return `May be chance: ${ofRuns(farther, distances.length)} as far from your level.`;
+    return `Very likely more than chance: ${so((each) => each >= ms)} so far over your level.`;
+  return `May be chance: ${so((each) => Math.abs(each) >= Math.abs(ms))} as far from your level.`;
 }
 
 /** "none of your last 24 runs was", "3 of your last 24 runs were" */
@@ -187,12 +214,12 @@ function ofRuns(some: number, all: number): string {
   return `${some === 0 ? "none" : some} of your last ${all} runs ${some < 2 ? "was" : "were"}`;
 }
 
-function whyNoSpread(reason: Extract<AgainstUsual["spread"], { readonly known: false }>["reason"]): string {
+function sayMissingRuns(reason: UntestedRun["missing"]): string {
   if (!("needs" in reason)) return "Faster or slower cannot be told yet.";
   const { needs, of, has } = reason;
   const what =
     of === "session" ? `${inWords(needs)} earlier sessions` : `${inWords(needs)} runs of earlier sessions`;
-  return `Faster or slower can be told after ${what} with ${leastForSpread} clean laps: ${has} so far.`;
+  return `Faster or slower can be told after ${what} with ${leastForSpread} clean laps: ${has === 0 ? "none" : has} so far.`;
 }
 
 /**

@@ -1,5 +1,6 @@
-import { addDays, type CalendarDate, type Id, isoWeek, type Reason, sayDate } from "#domain";
-import type { WeekStatement } from "#stats";
+import { addDays, type CalendarDate, type Id, isoWeek, type Reason, sayDate, sayShortDate } from "#domain";
+import type { WeekStatement, WorkOn } from "#stats";
+import { accountLineNames } from "./account.ts";
 import { certaintyOf } from "./certainty.ts";
 import { counted } from "./counted.ts";
 import { sayApart, sayLapTime } from "./lapTime.ts";
@@ -37,9 +38,13 @@ export interface WeekFinding {
  * The finding that matters most. The first of these that is true: a target was reached; the usual lap of the combo
  * driven most has clearly changed over the twelve weeks to its end; that combo has a new PB; else what its twelve weeks
  * rule out, or how many sessions are missing.
+ * @param today the day it is read on: in the week of today the finding over the weeks is the one Review has
  * @returns undefined for a week without a session
  */
-export function weekFinding({ targets, main, lines, asOf }: WeekStatement): WeekFinding | undefined {
+export function weekFinding(
+  { targets, main, lines, asOf }: WeekStatement,
+  today: CalendarDate,
+): WeekFinding | undefined {
   if (main === undefined) return undefined;
   const { comboId, season } = main;
   const reached = targets.find(({ isNewlyReached }) => isNewlyReached)?.target;
@@ -51,8 +56,8 @@ export function weekFinding({ targets, main, lines, asOf }: WeekStatement): Week
     };
   const { gain } = season;
   const overWeeks = {
-    title: progressTitle(season),
-    reading: `As of ${sayDate(asOf)}. ${progressReading(season)}`,
+    title: progressTitle(season, { asOf, today }),
+    reading: progressReading(season),
     comboId,
   };
   if (gain.known && certaintyOf(gain.value.chanceFaster) === "very likely") return overWeeks;
@@ -71,9 +76,10 @@ export function weekFinding({ targets, main, lines, asOf }: WeekStatement): Week
  */
 export function weekNext({ main }: WeekStatement): NextRun | undefined {
   if (main === undefined) return undefined;
-  const { workOn, week } = main;
-  const onLine = workOnLine({ workOn }, LAPS_OF_A_RUN);
-  if (onLine !== undefined) return onLine;
+  const { workOn, seasonWorkOn, week } = main;
+  const onLine = workOnLine({ workOn }, LAPS_OF_A_RUN, "this week");
+  if (onLine !== undefined && workOn !== undefined)
+    return { ...onLine, reason: `${onLine.reason}${overTheSeason(workOn, seasonWorkOn)}` };
   const evidence = { reason: "measured on you", advice: "common practice, no source" } as const;
   const { account } = week;
   return account.known
@@ -89,6 +95,26 @@ export function weekNext({ main }: WeekStatement): NextRun | undefined {
         evidence,
         check: "The session's page shows where the time goes.",
       };
+}
+
+/** What costs most over the twelve weeks, where that is another line or another sector than in the week. */
+function overTheSeason(week: WorkOn, season: WorkOn | undefined): string {
+  if (season === undefined) return "";
+  const { line, sector } = season;
+  const where = sector === undefined ? "" : `, in sector ${sector + 1}`;
+  if (line !== week.line) return ` Over the twelve weeks it was ${accountLineNames[line]}${where}.`;
+  return sector === week.sector || sector === undefined
+    ? ""
+    : ` Over the twelve weeks it was sector ${sector + 1}.`;
+}
+
+/**
+ * How the figures before and after a week are to be read: why the level may have moved further than the usual lap.
+ * @param asOf the last day the week knows of
+ */
+export function weekAgainstMeaning(asOf: CalendarDate, today: CalendarDate): string {
+  const end = asOf >= today ? "today" : sayShortDate(asOf, today);
+  return `The level evens out good and bad evenings over the four weeks to ${end}. Usual and usual before are two single sessions, so they may move by less, or by more.`;
 }
 
 function isTargetMissing(reason: Reason): boolean {

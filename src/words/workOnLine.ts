@@ -4,8 +4,16 @@ import type { NextRun } from "./suggestion.ts";
 
 const practised = { reason: "measured on you", advice: "common practice, no source" } as const;
 
-/** What the next run may do about the largest line of the session's time account; undefined where none is a loss. */
-export function workOnLine({ workOn }: Pick<SessionReport, "workOn">, laps: number): NextRun | undefined {
+/**
+ * What the next run may do about the largest line of a time account, with the laps it is of: another account may have another
+ * one. Undefined where none is a loss.
+ * @param over "in this session", "this week"
+ */
+export function workOnLine(
+  { workOn }: Pick<SessionReport, "workOn">,
+  laps: number,
+  over: string,
+): NextRun | undefined {
   if (workOn === undefined) return undefined;
   const cost = `${sayAmount(workOn.ms, hundredths)} a lap`;
   const aside = workOn.isOddAside ? ", laps confirmed as odd left aside" : "";
@@ -14,21 +22,21 @@ export function workOnLine({ workOn }: Pick<SessionReport, "workOn">, laps: numb
     case "repeatability":
       return {
         suggestion: `Drive ${laps} laps as equal as you can: same brake points, same kerbs${sector ? `, ${sector} above all` : ""}.`,
-        reason: `Uneven laps cost most: ${cost} between your best laps and your mean one${aside}.`,
+        reason: `Uneven laps cost most ${over}: ${cost} between your best laps and your mean one${aside}.`,
         evidence: practised,
         check: "Less scatter in the next run.",
       };
     case "mistakes":
       return {
         suggestion: `${laps} laps at learning effort, 70 to 80 %, with no off.`,
-        reason: `Mistakes cost most: ${cost}, laps without a time not counted${aside}.`,
+        reason: `Mistakes cost most ${over}: ${cost}, laps without a time not counted${aside}.`,
         evidence: practised,
         check: `${laps} laps without a mistake.`,
       };
     case "pace":
       return {
         suggestion: `Look at one lap of the replay from outside, ${sector ?? "corner by corner"}${sector ? " first" : ""}, then drive ${laps} laps on that line.`,
-        reason: `Pace costs most: your best laps are ${cost} slower than the target${aside}.`,
+        reason: `Pace costs most ${over}: your best laps are ${cost} slower than the target${aside}.`,
         evidence: practised,
         check: `Your best laps of the next run${sector ? `, and its best ${sector}` : ""}.`,
       };

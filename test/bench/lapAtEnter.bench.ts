@@ -3,12 +3,11 @@
  * and its strips, which follow behind.
  */
 import { bench, describe } from "vitest";
-import { defaultPreferences, preferencesId } from "#db";
 import type { Lap, Run } from "#domain";
 import { sessionFigures } from "../../src/screens/log/session/sessionFigures.ts";
 import { sessionStrips } from "../../src/screens/log/session/sessionStrips.ts";
-import type { SessionData } from "../../src/screens/log/session/useSession.ts";
 import { normalAt } from "../../src/stats/random/draws.ts";
+import { aSessionPage } from "../support/aSessionPage.ts";
 
 const stamps = { createdAt: 1, updatedAt: 1 };
 const runsDriven = 30;
@@ -42,30 +41,7 @@ const runs = Array.from(
   }),
 );
 
-const data: SessionData = {
-  combo: { id: "k", carId: "c", layoutId: "l", ...stamps },
-  car: { id: "c", name: "Club hatch", ...stamps },
-  track: { id: "t", name: "Varnholt Ring", ...stamps },
-  layout: { id: "l", trackId: "t", name: "", corners: [], ...stamps },
-  session: {
-    id: "s",
-    comboId: "k",
-    startedAt: 1,
-    isTimeOfDayKnown: true,
-    date: "2026-11-25",
-    zone: "UTC",
-    focus: "free",
-    note: "",
-    ...stamps,
-  },
-  runs,
-  unreadableRuns: [],
-  preferences: { id: preferencesId, ...defaultPreferences, ...stamps },
-  page: { from: 0, to: Number.POSITIVE_INFINITY },
-  targets: [],
-  references: [],
-  rigs: [],
-};
+const data = aSessionPage(runs);
 const pb = { ms: 83_600, decimals: 3 };
 const { shown, standingId } = sessionFigures(data, pb);
 

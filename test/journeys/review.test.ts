@@ -191,6 +191,38 @@ test("looking at a chart moves nothing on the page", async ({ page }) => {
   expect(places.size).toBe(1);
 });
 
+for (const [width, height] of [
+  [1280, 800],
+  [390, 844],
+] as const)
+  test(`a point that is read by click or by key is told in sight at ${width} by ${height}, and nothing moves`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width, height });
+    await openReview(page);
+    const chart = page.getByRole("figure").first();
+    const told = chart.getByText(/^Sessions\. .*usual 1:2/);
+    const scrolled = () => page.evaluate(() => [window.scrollY, document.documentElement.scrollHeight]);
+    const bar = page.getByRole("navigation").first();
+    const box = await chart.boundingBox();
+    if (box === null) throw new Error("the chart is drawn");
+    const before = await scrolled();
+    await page.mouse.click(box.x + box.width * 0.6, Math.min(box.y + box.height / 2, height - 90));
+    await expect(told).toBeInViewport({ ratio: 1 });
+    await expect(told).toContainText("press again to open");
+    expect(await scrolled()).toEqual(before);
+    await page.mouse.move(0, 0);
+    await chart.focus();
+    const focused = await scrolled();
+    await page.keyboard.press("ArrowLeft");
+    await expect(told).toBeInViewport({ ratio: 1 });
+    const [words, lower] = [await told.boundingBox(), await bar.boundingBox()];
+    if (words === null || lower === null) throw new Error("both are in sight");
+    const isUnderBar = words.y < lower.y + lower.height && words.y + words.height > lower.y;
+    expect(isUnderBar).toBe(false);
+    expect(await scrolled()).toEqual(focused);
+  });
+
 test("combo, period and open questions are there again on the next visit", async ({ page }) => {
   await openReview(page);
   await unfold(page, "How much did I practise?");

@@ -61,6 +61,8 @@ export const rooms = {
   "stats/session": chapter("session"),
   "stats/statement": { ...chapter("statement"), runs: 5 },
   "stats/targets": { ...chapter("targets", ...checks("brier-score")), runs: 5 },
+  "stats/compare": chapter("compare"),
+  "stats/verdict": chapter("verdict"),
   "stats/weeks": chapter(
     "weeks",
     ...checks(

@@ -53,6 +53,7 @@ for (const view of views)
       }
       await page.getByRole("textbox", { name: /^Lap/ }).fill("");
       await endSession(page);
+      await page.evaluate(() => window.scrollTo(0, 0));
       await take("ended");
       await context.close();
     });

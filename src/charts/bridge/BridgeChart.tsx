@@ -26,6 +26,7 @@ export function BridgeChart({ lines, balance, onOpen, ...words }: BridgeChartPro
       table={bridgeTable(lines, balance)}
       series={[{ name: "Time account", points }]}
       onOpen={onOpen}
+      above="none"
     >
       {(room, walk) => <BridgeDrawing steps={steps} room={room} walk={walk} />}
     </ChartFrame>

@@ -6,7 +6,7 @@ import styles from "./ChartFrame.module.css";
 import { ChartMenu } from "./ChartMenu.tsx";
 import type { ChartRow, ChartTable } from "./chartTable.ts";
 import { type Room, useRoom } from "./useRoom.ts";
-import { pressAgain, useWalk, type Walk, type WalkSeries } from "./useWalk.ts";
+import { useWalk, type Walk, type WalkSeries } from "./useWalk.ts";
 
 /** What every chart takes from its caller. */
 export interface ChartWords {
@@ -32,6 +32,8 @@ export interface ChartFrameProps extends ChartWords {
   readonly note?: string | undefined;
   /** Enter or a click at a point with an id. */
   readonly onOpen?: ((id: string) => void) | undefined;
+  /** No line of words stands above the first thing drawn. */
+  readonly above?: "none";
   /** Buttons beside the menu: what else may be drawn. */
   readonly beside?: ReactNode;
   readonly children: (room: Room, walk: Walk) => ReactNode;
@@ -50,6 +52,7 @@ export function ChartFrame(props: ChartFrameProps) {
     series,
     note,
     onOpen,
+    above,
     beside,
     children,
   } = props;
@@ -73,12 +76,12 @@ export function ChartFrame(props: ChartFrameProps) {
         className={styles["figure"]}
       >
         <span ref={square} className={styles["square"]} />
+        <p aria-hidden="true" data-above={above} className={styles["point"]}>
+          <span>{walk.text}</span>
+        </p>
         <div aria-hidden="true">{children(room, walk)}</div>
       </div>
       <div className={styles["foot"]}>
-        <p aria-hidden="true" data-room={longestText(series)} className={styles["point"]}>
-          <span>{walk.text}</span>
-        </p>
         {beside}
         <ChartMenu
           words={{ title, reading, foot: `Lap Ledger, ${sayDate(asOf)}` }}
@@ -96,15 +99,6 @@ export function ChartFrame(props: ChartFrameProps) {
       {isTableOpen && <FiguresTable caption={title} table={table} />}
     </div>
   );
-}
-
-/** Room is kept for it from the beginning, so that nothing moves while one looks. */
-function longestText(series: readonly WalkSeries[]): string {
-  let longest = "";
-  for (const { name, points } of series)
-    for (const { text } of points)
-      if (name.length + text.length > longest.length) longest = `${name}. ${text}`;
-  return longest === "" ? "" : `${longest}${pressAgain}`;
 }
 
 function FiguresTable({ caption, table }: { readonly caption: string; readonly table: ChartTable }) {

@@ -37,7 +37,7 @@ export interface Walk {
 }
 
 /** Behind the words of a point that was pressed once. */
-export const pressAgain = " · press again to open";
+const pressAgain = " · press again to open";
 
 /** Walks the points of a chart: arrows, Home and End, Page by ten, Up and Down between series, Escape leaves. */
 export function useWalk(all: readonly WalkSeries[], onOpen?: (id: string) => void): Walk {

@@ -13,7 +13,7 @@ export interface RangeRowsChartProps extends ChartWords, RangeWords {
   readonly hasZero?: boolean;
 }
 
-/** A few figures below each other on one scale, each a dot on the range in which it surely lies. */
+/** A few figures below each other on one scale, each a dot on the range in which it very likely lies. */
 export function RangeRowsChart(props: RangeRowsChartProps) {
   const { rows, axisTitle, axisOf, hasZero = false, ...words } = props;
   const values = rows.flatMap(({ low, value, high }) => [low, value, high]);

@@ -67,7 +67,7 @@ const weekColumns = (today: string): readonly Column[] => [
     key: "gained",
     title: "gained in 12 weeks",
     isWide: true,
-    cell: ({ gain }) => <GainFigure gain={gain} days={SEASON_DAYS} />,
+    cell: ({ gain }) => <GainFigure gain={gain} column={{ days: SEASON_DAYS, asOf: today, today }} />,
   },
   {
     key: "scatter",

@@ -18,8 +18,8 @@ interface FasterPartProps {
 
 /** Am I getting faster? What was driven, and on request what is to come. */
 export function FasterPart({ looked }: FasterPartProps) {
-  const { review, comboName, today, isAhead, onAhead, onSessions } = looked;
-  const found = sayProgressFound(review, isAhead);
+  const { review, comboName, today, on, isAhead, onAhead, onSessions } = looked;
+  const found = sayProgressFound(review, on, isAhead);
   return (
     <div className={styles["part"]}>
       <Suspense fallback={<Finding {...found} isLarge />}>

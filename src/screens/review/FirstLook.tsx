@@ -1,7 +1,7 @@
 import type { ReactNode } from "react";
 import { differenceShown, formatSeconds, sayShortDate } from "#domain";
 import { printAddress } from "#state/address.ts";
-import { type GainInShort, gainInShort, sayLapTime, sayUsual } from "#words";
+import { type GainInShort, gainInShort, sayGainSpan, sayLapTime, sayUsual } from "#words";
 import styles from "./FirstLook.module.css";
 import type { Looked } from "./looked.ts";
 
@@ -15,7 +15,7 @@ const inks = { faster: "gain", slower: "loss", neither: "plain" } as const;
 
 /** Usual lap, PB, what lies between them, and what was gained: each leads to where it comes from. */
 export function FirstLook({ looked, onQuestion }: FirstLookProps) {
-  const { review, today } = looked;
+  const { review, today, on } = looked;
   const { latestUsual: usual, gain } = review;
   const best = review.bests.at(-1);
   const between = usual && best && differenceShown(usual, best);
@@ -47,7 +47,7 @@ export function FirstLook({ looked, onQuestion }: FirstLookProps) {
           </button>
         </Figure>
       )}
-      <Figure label={gain.known ? `since ${sayShortDate(gain.value.from, today)}` : "gained"}>
+      <Figure label={gain.known ? sayGainSpan(gain.value, on) : "gained"}>
         <Gain short={short} onQuestion={onQuestion} />
       </Figure>
     </dl>

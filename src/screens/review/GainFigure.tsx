@@ -1,19 +1,18 @@
 import type { ComboLine } from "#stats";
 import { Ink } from "#ui/Ink.tsx";
-import { gainInShort } from "#words";
+import { type GainColumn, gainInShort } from "#words";
 import styles from "./GainFigure.module.css";
 
 const inks = { faster: "gain", slower: "loss", neither: "plain" } as const;
 
 interface GainFigureProps {
   readonly gain: ComboLine["gain"];
-  /** Days that the head of the column speaks of. */
-  readonly days: number;
+  readonly column: GainColumn;
 }
 
 /** How far the level has moved, with its word of certainty beside it. */
-export function GainFigure({ gain, days }: GainFigureProps) {
-  const { figure, certainty, way } = gainInShort(gain, days);
+export function GainFigure({ gain, column }: GainFigureProps) {
+  const { figure, certainty, way } = gainInShort(gain, column);
   return (
     <>
       <span className={styles["gain"]}>

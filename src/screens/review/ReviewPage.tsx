@@ -33,6 +33,7 @@ export function ReviewPage({ combo, address, today, marginPercent }: ReviewPageP
     review,
     days,
     today,
+    on: { asOf: days.to ?? today, today },
     before: sayBefore(reviewed.period),
     isAhead: address.isAhead === true,
     onAhead: (isAhead) => {

@@ -17,7 +17,7 @@ export function StatementAccount({ main, nameOf }: StatementAccountProps) {
   return (
     <div className={styles["account"]}>
       <h3>
-        Where a lap on <Name>{nameOf(main.comboId)}</Name> went
+        Where a lap on <Name>{nameOf(main.comboId)}</Name> went this week
       </h3>
       <p>{accountTitle({ account })}</p>
       {account.known && (

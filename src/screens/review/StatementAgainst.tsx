@@ -1,18 +1,19 @@
-import { differenceShown, type Id, type ShownTime } from "#domain";
+import { type CalendarDate, differenceShown, type Id, type ShownTime } from "#domain";
 import { printAddress } from "#state/address.ts";
-import { LATELY_DAYS, type WeekLine } from "#stats";
+import { LATELY_DAYS, type WeekLine, type WeekStatement } from "#stats";
 import { Delta } from "#ui/Delta.tsx";
-import { sayLapTime, sayUsual } from "#words";
+import { type KnownOn, sayLapTime, sayUsual, weekAgainstMeaning } from "#words";
 import { type FigureColumn, FigureRows } from "./FigureRows.tsx";
 import { GainFigure } from "./GainFigure.tsx";
+import styles from "./Statement.module.css";
 import { mostLines } from "./StatementDriven.tsx";
 
-const columns: readonly FigureColumn<WeekLine>[] = [
+const columnsOf = (on: KnownOn): readonly FigureColumn<WeekLine>[] => [
   {
     key: "level",
-    title: "level against four weeks before",
+    title: "level over four weeks",
     isWide: true,
-    cell: ({ lately }) => <GainFigure gain={lately} days={LATELY_DAYS} />,
+    cell: ({ lately }) => <GainFigure gain={lately} column={{ ...on, days: LATELY_DAYS }} />,
   },
   { key: "best", title: "PB", cell: ({ best }) => timeOf(best, sayLapTime) },
   {
@@ -25,25 +26,30 @@ const columns: readonly FigureColumn<WeekLine>[] = [
 ];
 
 interface StatementAgainstProps {
-  readonly lines: readonly WeekLine[];
+  readonly statement: WeekStatement;
+  readonly today: CalendarDate;
   readonly nameOf: (comboId: Id) => string;
 }
 
 /** Where each combo stands at the end of the week, and what it was before. */
-export function StatementAgainst({ lines, nameOf }: StatementAgainstProps) {
+export function StatementAgainst({ statement, today, nameOf }: StatementAgainstProps) {
+  const { lines, asOf } = statement;
   return (
-    <FigureRows
-      label="PB, usual lap and level, before the week and after it"
-      of="combo"
-      set="against"
-      columns={columns}
-      rows={lines.slice(0, mostLines).map((line) => ({
-        id: line.comboId,
-        name: nameOf(line.comboId),
-        href: printAddress({ place: "review", comboId: line.comboId, period: { kind: "4w" } }),
-        row: line,
-      }))}
-    />
+    <>
+      <FigureRows
+        label="PB, usual lap and level, before the week and after it"
+        of="combo"
+        set="against"
+        columns={columnsOf({ asOf, today })}
+        rows={lines.slice(0, mostLines).map((line) => ({
+          id: line.comboId,
+          name: nameOf(line.comboId),
+          href: printAddress({ place: "review", comboId: line.comboId, period: { kind: "4w" } }),
+          row: line,
+        }))}
+      />
+      <p className={styles["soft"]}>{weekAgainstMeaning(asOf, today)}</p>
+    </>
   );
 }
 

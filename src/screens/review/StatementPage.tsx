@@ -63,7 +63,11 @@ function Week({ combos, today, monday }: AroundProps & { readonly monday: Calend
       ) : value.statement.main === undefined ? (
         <StatementEmpty before={value.before} after={value.after} addressOf={toWeekOf} />
       ) : (
-        <StatementSheet statement={value.statement} nameOf={(id) => nameOf.get(id) ?? "a deleted combo"} />
+        <StatementSheet
+          statement={value.statement}
+          today={today}
+          nameOf={(id) => nameOf.get(id) ?? "a deleted combo"}
+        />
       )}
     </article>
   );

@@ -1,4 +1,4 @@
-import type { Id } from "#domain";
+import type { CalendarDate, Id } from "#domain";
 import type { WeekStatement } from "#stats";
 import { Columns } from "#ui/Columns.tsx";
 import { Name } from "#ui/Name.tsx";
@@ -13,12 +13,13 @@ import { WeekDays } from "./WeekDays.tsx";
 
 interface StatementSheetProps {
   readonly statement: WeekStatement;
+  readonly today: CalendarDate;
   readonly nameOf: (comboId: Id) => string;
 }
 
 /** What was driven, gained and spent in the week, the targets, the finding that matters most, and what to do next. */
-export function StatementSheet({ statement, nameOf }: StatementSheetProps) {
-  const finding = weekFinding(statement);
+export function StatementSheet({ statement, today, nameOf }: StatementSheetProps) {
+  const finding = weekFinding(statement, today);
   const next = weekNext(statement);
   return (
     <>
@@ -37,7 +38,7 @@ export function StatementSheet({ statement, nameOf }: StatementSheetProps) {
         <StatementDriven statement={statement} nameOf={nameOf} />
       </Part>
       <Part title="This week against before" ruled>
-        <StatementAgainst lines={statement.lines} nameOf={nameOf} />
+        <StatementAgainst statement={statement} today={today} nameOf={nameOf} />
         {statement.main && <StatementAccount main={statement.main} nameOf={nameOf} />}
       </Part>
       <Part title="Targets" ruled>

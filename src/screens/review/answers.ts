@@ -9,7 +9,7 @@ import {
 import type { Looked } from "./looked.ts";
 
 /** What a folded question answers. */
-export const answerFaster = ({ review }: Looked) => progressTitle(review);
+export const answerFaster = ({ review, on }: Looked) => progressTitle(review, on);
 
 export const answerSteadier = ({ review }: Looked) => steadinessTitle(review);
 

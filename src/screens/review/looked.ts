@@ -1,6 +1,7 @@
 import type { CalendarDate, Id } from "#domain";
 import { goTo } from "#state/address.ts";
 import type { ComboReview } from "#stats";
+import type { KnownOn } from "#words";
 import type { Days } from "./periods.ts";
 
 /** What every question of the review is answered from. */
@@ -10,6 +11,8 @@ export interface Looked {
   readonly review: ComboReview;
   readonly days: Days;
   readonly today: CalendarDate;
+  /** As of which day its findings are told. */
+  readonly on: KnownOn;
   /** The equally long period before, in words; absent where the period has no beginning. */
   readonly before: string | undefined;
   /** Whether level, forecast and targets are drawn beside what was driven, and the way to have them. */

@@ -4,6 +4,7 @@ import type { ComboReview } from "#stats";
 import {
   bandMeaning,
   counted,
+  type KnownOn,
   personalBestTitle,
   progressReading,
   progressTitle,
@@ -53,13 +54,14 @@ export function sayHolds(
 /** What the progress chart finds; with too few sessions for a trend, what can be said already. */
 export function sayProgressFound(
   review: ComboReview,
+  on: KnownOn,
   isAhead: boolean,
 ): { readonly title: string; readonly reading: string } {
   const { curve } = review;
   const bands = isAhead && isCurveDrawn(curve) && curve.value.ahead.length > 0 ? ` ${bandMeaning}` : "";
   const reading = `${progressReading(review)}${bands}`;
   return {
-    title: progressTitle(review),
+    title: progressTitle(review, on),
     reading: review.gain.known ? reading : `${personalBestTitle(review.bests)}. ${reading}`,
   };
 }

@@ -1,4 +1,4 @@
-import type { Effort, Id, Run, Surface } from "#domain";
+import { type Effort, type Id, isPartlyWritten, lapsInOrder, type Run, type Surface } from "#domain";
 
 /** What a run was driven with. */
 export interface RunFacts {
@@ -9,11 +9,15 @@ export interface RunFacts {
   readonly setup: string | undefined;
   /** The rig settings in force; absent where the run names none. */
   readonly rigId: Id | undefined;
+  /** Not every lap is written down; absent where all are. A lap's place says so only on a dry track. */
+  readonly isPartly?: true | undefined;
 }
 
 /** The facts of one run. Words of spaces only count as nothing noted. */
-export function runFacts({ effort, surface, tyres, setup, rigId }: Run): RunFacts {
-  return { effort, surface, tyres: noted(tyres), setup: noted(setup), rigId };
+export function runFacts(run: Run): RunFacts {
+  const { effort, surface, tyres, setup, rigId } = run;
+  const facts: RunFacts = { effort, surface, tyres: noted(tyres), setup: noted(setup), rigId };
+  return isPartlyWritten(run, lapsInOrder(run).length) ? { ...facts, isPartly: true } : facts;
 }
 
 function noted(words: string | undefined): string | undefined {

@@ -70,15 +70,19 @@ export interface RunFigures {
   /** Laps behind the figures. */
   readonly laps: number;
   readonly best: Figure<KnownTime>;
-  /** Median, ms; for a summary run what the driver called usual. */
+  /** Median, ms, of two laps at least; for a summary run what the driver called usual. */
   readonly usual: Figure<number>;
   /** Known decimals of it; whether it is what the driver called usual, and no median. */
   readonly usualDecimals: number;
   readonly isUsualGiven: boolean;
   readonly scatter: Figure<Consistency>;
   readonly trend: Figure<RunTrend>;
+  /** Laps driven, written down or not, those on the way out or in left out. */
+  readonly flyingLaps: number;
   /** Own mistakes, laps without a time among them. */
   readonly mistakes: number;
+  /** So many of the flying laps had a mistake or were lost that it is the first thing to say. */
+  readonly isUntidy: boolean;
   readonly againstRunBefore: Figure<AgainstRun>;
   readonly againstTarget: Figure<AgainstTarget>;
   readonly againstBest: Figure<AgainstBest>;

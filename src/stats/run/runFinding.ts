@@ -25,7 +25,7 @@ export type RunFinding =
       readonly decimals: number;
       readonly pbMs: number;
     }
-  | { readonly kind: "mistakes"; readonly mistakes: number; readonly driven: number }
+  | { readonly kind: "mistakes"; readonly mistakes: number; readonly flyingLaps: number }
   | {
       readonly kind: "target reached";
       readonly reached: number;
@@ -49,23 +49,18 @@ export type RunFinding =
   | { readonly kind: "spread"; readonly scatterMs: number; readonly percent: number; readonly laps: number }
   | { readonly kind: "few"; readonly laps: number; readonly bestMs: number; readonly decimals: number };
 
-/** From this share of the laps on, mistakes are what a run says. */
-const MANY_MISTAKES = 1 / 3;
-
 /**
- * The first of these that is true: a guest drove; no times; a new or first personal best; many mistakes; level with
+ * The first of these that is true: a guest drove; no times; a new or first personal best; untidy; level with
  * the personal best; the usual lap at the target; a clear change from the run before; a clear drift inside the run;
  * the spread; else the best of a few laps.
  */
 export function runFinding(figures: RunFigures): RunFinding {
-  const { best, counts, mistakes } = figures;
+  const { best, counts, mistakes, flyingLaps } = figures;
   if (figures.isGuest) return { kind: "guest" };
   if (!best.known) return { kind: "no times", driven: counts.driven };
   return (
     aboutBest(figures) ??
-    (mistakes >= 2 && mistakes >= counts.driven * MANY_MISTAKES
-      ? { kind: "mistakes", mistakes, driven: counts.driven }
-      : undefined) ??
+    (figures.isUntidy ? { kind: "mistakes", mistakes, flyingLaps } : undefined) ??
     aboutLevel(figures) ??
     aboutChange(figures) ?? {
       kind: "few",

@@ -17,6 +17,7 @@ import { mayTakeBest } from "../bests/mayTakeBest.ts";
 import type { Choices } from "../laps/choices.ts";
 import { type PlacedLap, placedRun } from "../laps/sessionLaps.ts";
 import { rankSumTest } from "../rigTests/rankSumTest.ts";
+import { flyingLaps, isUntidy } from "./isUntidy.ts";
 import { ofCleanLaps } from "./ofCleanLaps.ts";
 import { pointedAtLaps } from "./pointedAtLaps.ts";
 import type { AgainstBest, AgainstRun, AgainstTarget, KnownTime, RunFigures } from "./runFigures.ts";
@@ -56,12 +57,16 @@ export function runReport(input: RunReportInput): RunReport {
     counted.map((placed) => ({ number: placed.index + 1, ms: placed.lap.ms as number })),
     CONFIDENCE,
   );
+  const mistakes = Math.max(laps.filter((placed) => placed.isMistake).length, run.summary?.off ?? 0);
+  const flying = flyingLaps(laps).length + notWritten(run, laps.length);
   const report: RunFigures = {
     ...figures,
     isGuest: run.guest !== undefined,
     counts: countsOf(run, laps),
     trend: isPace ? trend : ofCleanLaps(trend),
-    mistakes: Math.max(laps.filter((placed) => placed.isMistake).length, run.summary?.off ?? 0),
+    flyingLaps: flying,
+    mistakes,
+    isUntidy: isUntidy(mistakes, flying),
     againstRunBefore: againstRunBefore(notCompared(run, laps), isPace ? times : [], runsBefore, preferences),
     againstTarget: againstTarget(run, figures, counted, targetMs),
     againstBest: againstBest(best, input),

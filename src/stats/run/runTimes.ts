@@ -35,7 +35,7 @@ export function runTimes(run: Run, choices: Choices): RunTimes {
     isPace,
     laps: counted.length,
     best: bestOf(run, placed),
-    usual: usualOf(usualMs ?? median),
+    usual: usualMs !== undefined ? known(usualMs) : usualOf(median, counted.length),
     usualDecimals: usualMs === undefined ? medianDecimals : usualDecimals,
     isUsualGiven: usualMs !== undefined,
     scatter: isPace ? consistency : ofCleanLaps(consistency),
@@ -62,6 +62,11 @@ function bestOf(run: Run, placed: readonly PlacedLap[]): Figure<KnownTime> {
   return known({ ms: best.ms, decimals: best.decimals, lapId: best.isSummary ? undefined : best.lapId });
 }
 
-function usualOf(ms: number | undefined): Figure<number> {
-  return ms === undefined ? unknown({ needs: 1, of: "clean lap", has: 0 }) : known(ms);
+/** One lap is no usual one. */
+const LEAST_FOR_USUAL = 2;
+
+function usualOf(ms: number | undefined, laps: number): Figure<number> {
+  return ms === undefined || laps < LEAST_FOR_USUAL
+    ? unknown({ needs: LEAST_FOR_USUAL, of: "clean lap", has: laps })
+    : known(ms);
 }

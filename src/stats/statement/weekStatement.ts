@@ -65,6 +65,8 @@ export interface WeekMain {
   readonly season: ComboReview;
   /** The largest line of the week's time account, and the sector that holds most of it, from 0. */
   readonly workOn: WorkOn | undefined;
+  /** The same of the twelve weeks. */
+  readonly seasonWorkOn: WorkOn | undefined;
 }
 
 /** One week in ledger form. Sessions after it change nothing. */
@@ -216,11 +218,12 @@ function mainOf(combo: Known, monday: CalendarDate, sunday: CalendarDate, prefer
   const curve = pageCurve({ ...combo, driven: combo.digests });
   const reviewSince = (from: CalendarDate) =>
     comboReview({ ...combo, curve, period: { from, to: sunday }, preferences });
-  const week = reviewSince(monday);
+  const [week, season] = [reviewSince(monday), reviewSince(seasonBegins(combo.today))];
   return {
     comboId: combo.comboId,
     week,
-    season: reviewSince(seasonBegins(combo.today)),
+    season,
     workOn: workOn(week.account, week.sectors),
+    seasonWorkOn: workOn(season.account, season.sectors),
   };
 }

@@ -11,7 +11,7 @@ export interface PaceRun {
 
 /**
  * The pace runs of a session on one surface, in order: dry ones by their pace laps; damp or wet ones, at brisk or full
- * effort, by their clean laps. Runs without such a lap are left out.
+ * effort, by their clean laps. Runs without such a lap, and those of which only some laps are written down, are left out.
  */
 export function paceRuns(digest: SessionDigest, surface: Surface): PaceRun[] {
   const { times, places, worths, exact, runs, runFacts } = digest;
@@ -20,7 +20,8 @@ export function paceRuns(digest: SessionDigest, surface: Surface): PaceRun[] {
   times.forEach((ms, index) => {
     const number = runs[index] as number;
     const facts = runFacts[number];
-    if (facts?.surface !== surface || facts.effort === "easy" || facts.effort === "learning") return;
+    if (facts?.surface !== surface || facts.isPartly === true) return;
+    if (facts.effort === "easy" || facts.effort === "learning") return;
     const run = found.get(number) ?? { times: [], chains: [], isBroken: true };
     found.set(number, run);
     if (ms === NO_TIME) run.isBroken = true;

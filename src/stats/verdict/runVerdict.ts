@@ -1,11 +1,10 @@
 import {
   type Apart,
-  type Figure,
   isPartlyWritten,
   lapsDriven,
   lapsInOrder,
   leastForSpread,
-  placeOfLap,
+  type Reason,
   type RigTest,
   type Run,
   standsApart,
@@ -13,14 +12,21 @@ import {
 import { median } from "#numbers";
 import { LEVEL_DECIMALS } from "../combo/figureForTarget.ts";
 import type { Choices } from "../laps/choices.ts";
-import type { PlacedLap } from "../laps/sessionLaps.ts";
 import { usualDecimals } from "../pace/usualDecimals.ts";
+import { flyingLaps, isUntidy } from "../run/isUntidy.ts";
 import { type RunTimes, runTimes } from "../run/runTimes.ts";
 import { nextSetting } from "./nextSetting.ts";
 import { ONE_IN_TEN, type RunBasis, type RunScatters, type RunSpread } from "./runBasis.ts";
 
 /** How a run was, by rule. Our methods, §4. */
-export type RunVerdict = CountedRun | RacedRun | TestedRun | JudgedRun;
+export type RunVerdict =
+  | CountedRun
+  | UntestedRun
+  | RacedRun
+  | TestedRun
+  | UntidyRun
+  | SteadyRun
+  | ComparedRun;
 
 /** Laps of a run, out and in laps left out. */
 export interface LapsOfRun {
@@ -60,14 +66,39 @@ export interface TestedRun {
   readonly run: LapsOfRun;
 }
 
-/** A run that compares. */
-export interface JudgedRun {
-  readonly word: "untidy" | "too few" | "faster" | "slower" | "steady" | "as usual";
+/** A run that compares with something, but whose distance from it nobody can tell from chance yet: only counted. */
+export interface UntestedRun {
+  readonly word: "counted";
+  readonly because: "not told yet";
+  /** What is missing before faster and slower can be told. */
+  readonly missing: Reason;
+  readonly against: AgainstUsual;
+  readonly run: LapsOfRun;
+}
+
+/** A run that would compare, and says so little because of its laps. */
+export interface UntidyRun {
+  readonly word: "untidy" | "too few";
   /** Undefined where the run has no clean lap. */
   readonly against: AgainstUsual | undefined;
-  readonly scatterMs: number | undefined;
+  readonly run: LapsOfRun;
+}
+
+/** A run whose laps differ less than those of three in four of the driver's own. */
+export interface SteadyRun {
+  readonly word: "steady";
+  readonly against: AgainstUsual;
+  readonly scatterMs: number;
   /** Those of the driver's own runs before the session. */
-  readonly scatters: Figure<RunScatters>;
+  readonly scatters: RunScatters;
+  readonly run: LapsOfRun;
+}
+
+/** A run whose distance was held against that of the driver's own runs. */
+export interface ComparedRun {
+  readonly word: "faster" | "slower" | "as usual";
+  readonly against: AgainstUsual;
+  readonly spread: RunSpread;
   readonly run: LapsOfRun;
 }
 
@@ -83,8 +114,6 @@ export interface AgainstUsual {
   readonly usualMs: number;
   /** Known decimals of the run's usual lap. */
   readonly decimals: number;
-  /** What the distance is held against; a reason where that is not known. */
-  readonly spread: Figure<RunSpread>;
 }
 
 /** What a run is judged with. */
@@ -101,8 +130,6 @@ export interface RunVerdictInput {
 
 /** Laps after a break that are compared with nothing. */
 const FIRST_LAPS = 20;
-const LEAST_LOST = 2;
-const TENTHS_LOST = 3;
 
 /** The verdict of a run: the first of our rule that holds (methods, §4). */
 export function runVerdict(input: RunVerdictInput): RunVerdict {
@@ -116,31 +143,32 @@ export function runVerdict(input: RunVerdictInput): RunVerdict {
     const because = run.surface === "dry" ? "nothing to compare with" : "wet";
     return { word: "counted", because, run: counts };
   }
-  const against = againstUsual(times, reference, basis);
-  const scatterMs = times.scatter.known ? times.scatter.value.scatterMs : undefined;
-  const { scatters } = basis;
-  return { word: wordOf(counts, against, scatterMs, scatters), against, scatterMs, scatters, run: counts };
+  return judged(counts, againstUsual(times, reference), times, basis);
 }
 
-function wordOf(
-  { laps, lost, pace }: LapsOfRun,
+/** "As usual" is the word of a distance that was tested; one that nothing can test is not usual, only not known. */
+function judged(
+  run: LapsOfRun,
   against: AgainstUsual | undefined,
-  scatterMs: number | undefined,
-  scatters: Figure<RunScatters>,
-): JudgedRun["word"] {
-  if (lost.length >= LEAST_LOST && lost.length * 10 >= laps * TENTHS_LOST) return "untidy";
-  if (pace < leastForSpread || against === undefined) return "too few";
-  if (against.spread.known && Math.abs(against.ms) > ONE_IN_TEN * against.spread.value.s)
-    return against.ms < 0 ? "faster" : "slower";
-  const isSteady = scatterMs !== undefined && scatters.known && scatterMs < scatters.value.lowerQuartile;
-  return isSteady ? "steady" : "as usual";
+  { scatter }: RunTimes,
+  { spread, scatters }: RunBasis,
+): RunVerdict {
+  if (isUntidy(run.lost.length, run.laps)) return { word: "untidy", against, run };
+  if (run.pace < leastForSpread || against === undefined) return { word: "too few", against, run };
+  if (spread.known && Math.abs(against.ms) > ONE_IN_TEN * spread.value.s)
+    return { word: against.ms < 0 ? "faster" : "slower", against, spread: spread.value, run };
+  const scatterMs = scatter.known ? scatter.value.scatterMs : undefined;
+  if (scatterMs !== undefined && scatters.known && scatterMs < scatters.value.lowerQuartile)
+    return { word: "steady", against, scatterMs, scatters: scatters.value, run };
+  return spread.known
+    ? { word: "as usual", against, spread: spread.value, run }
+    : { word: "counted", because: "not told yet", missing: spread.reason, against, run };
 }
 
 /** Laps of a run as a verdict counts them. */
 export function lapsOfRun(run: Run, { placed, counted }: Pick<RunTimes, "placed" | "counted">): LapsOfRun {
-  const isDrivenThrough = (lap: PlacedLap) => lap.isMistake || placeOfLap(lap.lap) !== "outOrIn";
   return {
-    laps: placed.filter(isDrivenThrough).length,
+    laps: flyingLaps(placed).length,
     clean: placed.filter(({ isClean }) => isClean).length,
     lost: placed.flatMap(({ isMistake, index }) => (isMistake ? [index + 1] : [])),
     pace: counted.length,
@@ -206,14 +234,7 @@ function referenceOf({ run, runsBefore, basis, tests, preferences }: RunVerdictI
 function againstUsual(
   { usual, usualDecimals: decimals }: RunTimes,
   reference: Reference,
-  { spread }: RunBasis,
 ): AgainstUsual | undefined {
   if (!usual.known) return undefined;
-  return {
-    ...reference,
-    ms: usual.value - reference.referenceMs,
-    usualMs: usual.value,
-    decimals,
-    spread,
-  };
+  return { ...reference, ms: usual.value - reference.referenceMs, usualMs: usual.value, decimals };
 }

@@ -37,11 +37,13 @@ test("what is only likely has no range, and what may be chance has no way", () =
   });
 });
 
-test("of far fewer days than the column speaks of it says how many weeks they were", () => {
-  expect(gainInShort(aGain({ from: "2026-10-18", chanceFaster: 0.7 }), 84).certainty).toBe(
-    "may be chance, in 5 weeks",
+const column = { days: 84, asOf: "2026-11-24", today: "2026-11-24" };
+
+test("of far fewer days than the column speaks of it says since when it is", () => {
+  expect(gainInShort(aGain({ from: "2026-10-18", chanceFaster: 0.7 }), column).certainty).toBe(
+    "may be chance, since 18 Oct",
   );
-  expect(gainInShort(aGain(), 84).certainty).toBe("very likely 2.13 to 2.66 s");
+  expect(gainInShort(aGain(), column).certainty).toBe("very likely 2.13 to 2.66 s");
 });
 
 test("with too few sessions it says how many there are", () => {

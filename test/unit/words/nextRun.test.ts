@@ -57,13 +57,13 @@ function next(
 describe("the next run", () => {
   it("works on the largest line of the account", () => {
     expect(next({}, anAccount(100, 300, 50)).reason).toBe(
-      "Uneven laps cost most: 0.30 s a lap between your best laps and your mean one.",
+      "Uneven laps cost most in this session: 0.30 s a lap between your best laps and your mean one.",
     );
     expect(next({}, anAccount(100, 50, 300)).reason).toBe(
-      "Mistakes cost most: 0.30 s a lap, laps without a time not counted.",
+      "Mistakes cost most in this session: 0.30 s a lap, laps without a time not counted.",
     );
     expect(next({}, anAccount(300, 50, 100)).reason).toBe(
-      "Pace costs most: your best laps are 0.30 s a lap slower than the target.",
+      "Pace costs most in this session: your best laps are 0.30 s a lap slower than the target.",
     );
   });
 
@@ -81,8 +81,9 @@ describe("the next run", () => {
     expect(next({ mistakes: 2 }, anAccount(100, 300, 50), [5, 7]).suggestion).not.toContain("corner");
   });
 
-  it("is slower and clean after mistakes in a third of the laps", () => {
-    const suggested = next({ mistakes: 3, counts: someCounts({ pace: 6, mistake: 3 }) });
+  it("is slower and clean after an untidy run", () => {
+    const suggested = next({ mistakes: 3, flyingLaps: 9, isUntidy: true });
+    expect(next({ mistakes: 3, flyingLaps: 12 }).suggestion).not.toContain("clean");
     expect(suggested.suggestion).toBe("8 laps at learning effort, 70 to 80 %, all of them clean.");
     expect(suggested.reason).toBe("3 mistakes in 9 laps.");
   });
@@ -136,6 +137,7 @@ describe("the next run", () => {
           isPace: fc.boolean(),
           laps: fc.nat(20),
           mistakes: fc.nat(8),
+          isUntidy: fc.boolean(),
           counts: fc.record({ pace: fc.nat(20), wet: fc.nat(3), mistake: fc.nat(8) }).map(someCounts),
         }),
         fc.tuple(

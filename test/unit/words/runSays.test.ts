@@ -40,11 +40,11 @@ describe("what a run says", () => {
     ],
     [{ kind: "level with best", ms: 83_456, decimals: 3, pbMs: 83_456 }, "1:23.456 is the same as your PB."],
     [
-      { kind: "mistakes", mistakes: 6, driven: 8 },
-      "6 of 8 laps had a mistake: make the next run slower and clean.",
+      { kind: "mistakes", mistakes: 6, flyingLaps: 8 },
+      "6 of 8 laps were lost or had a mistake: make the next run slower and clean.",
     ],
     [
-      { kind: "mistakes", mistakes: 5, driven: 4 },
+      { kind: "mistakes", mistakes: 5, flyingLaps: 4 },
       "5 mistakes in 4 laps: make the next run slower and clean.",
     ],
     [

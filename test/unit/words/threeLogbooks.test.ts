@@ -26,6 +26,7 @@ import { expectWellFormed } from "./wellFormed.ts";
 /** Day 97 from 1 January 2026: a Wednesday in April, so that the week is not over. */
 const lastDay = 97;
 const today: CalendarDate = addDays("2026-01-01", lastDay);
+const on = { asOf: today, today };
 const evenings = 26;
 const noise = [260, -120, 40, 510, -60, 180, -210, 90, 330, 0];
 
@@ -121,9 +122,9 @@ describe.each(shapes)("a logbook that is %s", (_, levelOf, certainty, sign) => {
     if (!gain.known) throw new Error(JSON.stringify(gain.reason));
     expect(certaintyOf(gain.value.chanceFaster)).toBe(certainty);
     if (sign !== 0) expect(Math.sign(gain.value.change)).toBe(sign);
-    expect(progressTitle(main.season)).toBe(progressTitle(season));
+    expect(progressTitle(main.season, on)).toBe(progressTitle(season, on));
     const words = sign < 0 ? /faster by/ : sign > 0 ? /slower by/ : /not clearly faster or slower/;
-    expect(gainTitle(gain)).toMatch(words);
+    expect(gainTitle(gain, on)).toMatch(words);
     const { figure, certainty: short, way } = gainInShort(gain);
     expect(short).toMatch(new RegExp(`^${certainty}`));
     expect(way).toBe(sign < 0 ? "faster" : sign > 0 ? "slower" : "neither");
@@ -171,11 +172,11 @@ describe.each(shapes)("a logbook that is %s", (_, levelOf, certainty, sign) => {
   });
 
   test("has no sentence with a hole in it", () => {
-    const finding = weekFinding(week);
+    const finding = weekFinding(week, today);
     const next = weekNext(week);
     const sentences = [
       ...[season, all, main.week, main.season].flatMap((review) => [
-        progressTitle(review),
+        progressTitle(review, on),
         progressReading(review),
         accountTitle(review),
         steadinessTitle(review),

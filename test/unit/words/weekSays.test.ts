@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Target } from "#domain";
 import { sessionDigest, weekStatement } from "#stats";
-import { sayDriven, sayFound, weekDays, weekFinding, weekNext, weekTitle } from "#words";
+import { sayDriven, sayFound, weekAgainstMeaning, weekDays, weekFinding, weekNext, weekTitle } from "#words";
 import { aRun, aSession, choices, type Told } from "../stats/someRows.ts";
 
 const monday = "2026-01-05";
@@ -32,6 +32,8 @@ function state(sessions: readonly (readonly [day: number, laps: readonly Told[]]
   });
 }
 
+const finding = (statement: ReturnType<typeof state>) => weekFinding(statement, "2026-01-31");
+
 describe("the week in words", () => {
   it("is named as ISO 8601 counts it", () => {
     expect(weekTitle("2026-12-28")).toBe("Week 53 of 2026");
@@ -41,25 +43,25 @@ describe("the week in words", () => {
 
   it("a target reached comes first, then a clear trend, then a new PB, then what is not known yet", () => {
     const faster = [-28, -21, -14, -7, 0, 5].map((day, n) => [day, about(86_000 - 200 * n)] as const);
-    expect(weekFinding(state(faster, [target({ value: 84_900 })]))).toMatchObject({
+    expect(finding(state(faster, [target({ value: 84_900 })]))).toMatchObject({
       title: "Target reached: best lap 1:24.900",
       reading: "Its date was Sun 1 Mar 2026.",
       comboId: "a",
     });
-    expect(weekFinding(state(faster))?.title).toMatch(
-      /^Usual lap faster by 0\.9\d s in 5 weeks, very likely/,
+    expect(finding(state(faster))?.title).toMatch(
+      /^Usual lap faster by 0\.9\d s in the 6 weeks to 11 Jan, very likely/,
     );
     const two = [
       [0, about(86_000)],
       [5, about(85_500)],
     ] as const;
-    expect(weekFinding(state(two))).toMatchObject({
+    expect(finding(state(two))).toMatchObject({
       title: "PB 0.500 s faster: 1:25.300",
       reading: expect.stringMatching(
         /not the usual\. Not enough sessions with 5 pace laps each yet: 2 of 4\.$/,
       ),
     });
-    expect(weekFinding(state([[5, about(85_500)]]))?.title).toBe(
+    expect(finding(state([[5, about(85_500)]]))?.title).toBe(
       "Not enough sessions with 5 pace laps each yet: 1 of 4",
     );
   });
@@ -67,7 +69,7 @@ describe("the week in words", () => {
   it("a PB known to tenths is faster by about so much", () => {
     const tenths = about(85_500).map((ms) => ({ ms, decimals: 1 }));
     expect(
-      weekFinding(
+      finding(
         state([
           [0, about(86_000)],
           [5, tenths],
@@ -85,15 +87,41 @@ describe("the week in words", () => {
           [5, slow],
         ]),
       )?.reason,
-    ).toMatch(/^Mistakes cost most/);
+    ).toMatch(/^Mistakes cost most this week: /);
     const first = weekNext(state([[5, about(85_000)]]));
     expect(first?.reason).toMatch(/^The week has no time account\. /);
     const under = weekNext(state([[5, about(83_000)]], [target()]));
     expect(under?.suggestion).toMatch(/^(Drive 8 laps as equal|Set a faster target)/);
   });
 
+  it("says where the twelve weeks point elsewhere than the week", () => {
+    const steady = [85_000, 85_010, 85_020, 85_000, 85_010, 85_020];
+    const uneven = [0, 900, 0, 900, 0, 900].map((off) => 84_000 + off);
+    const [week, both] = [
+      weekNext(state([[5, uneven]], [target({ value: 83_900 })])),
+      weekNext(
+        state(
+          [
+            [1, steady],
+            [2, steady],
+            [3, steady],
+            [5, uneven],
+          ],
+          [target({ value: 83_900 })],
+        ),
+      ),
+    ];
+    expect(week?.reason).toMatch(/^Uneven laps cost most this week: [^.]*\.\d\d s a lap [^.]*\.$/);
+    expect(both?.reason).toMatch(/^Uneven laps cost most this week: .* Over the twelve weeks it was pace\.$/);
+  });
+
+  it("explains why the level may have moved further than two usual laps", () => {
+    expect(weekAgainstMeaning("2026-01-11", "2026-01-31")).toMatch(/over the four weeks to 11 Jan\./);
+    expect(weekAgainstMeaning("2026-01-11", "2026-01-11")).toMatch(/over the four weeks to today\./);
+  });
+
   it("a week without a session has nothing to say", () => {
-    expect([weekFinding(state([])), weekNext(state([]))]).toEqual([undefined, undefined]);
+    expect([finding(state([])), weekNext(state([]))]).toEqual([undefined, undefined]);
   });
 });
 

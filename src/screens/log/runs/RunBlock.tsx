@@ -131,7 +131,7 @@ export function RunBlock({
           <Name>{run.note}</Name>
         </p>
       )}
-      {said && <p className={styles["note"]}>{sayRun(said.report)}</p>}
+      {said && <p className={styles["note"]}>{sayRun(said.report, said.isBeaten)}</p>}
       {isCurrent && rows.length === 0 && (
         <NextRunSettings run={run} before={shown.findLast((one) => one.number < number)} />
       )}

@@ -1,4 +1,3 @@
-import type { RunReport } from "#stats";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { FigureRow } from "#ui/FigureRow.tsx";
 import { Part } from "#ui/Part.tsx";
@@ -13,22 +12,22 @@ import {
   sayRunFigures,
   sayTrendInRun,
 } from "#words";
+import type { SaidRun } from "../session/sessionFigures.ts";
 import styles from "./RunSays.module.css";
 
 interface RunSaysProps {
-  readonly report: RunReport;
-  readonly number: number;
+  readonly said: SaidRun;
   /** Absent where the verdict stands above, which says it and what to do next. */
   readonly next: NextRun | undefined;
 }
 
 /** One true sentence and three numbers, one suggestion with its reason; the rest behind "figures". */
-export function RunSays({ report, number, next }: RunSaysProps) {
+export function RunSays({ said: { report, number, isBeaten }, next }: RunSaysProps) {
   return (
     <Part title={`What run ${number} says`}>
       {next && (
         <>
-          <p className={styles["sentence"]}>{sayRun(report)}</p>
+          <p className={styles["sentence"]}>{sayRun(report, isBeaten)}</p>
           <FigureRow figures={sayRunFigures(report)} />
           <p className={styles["next"]}>
             {next.suggestion} <span className={styles["reason"]}>{next.reason}</span>

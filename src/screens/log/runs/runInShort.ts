@@ -20,13 +20,13 @@ function summaryParts({ laps, bestMs, bestDecimals, usualMs, usualDecimals, off 
   ];
 }
 
-function lapParts(run: Run, { best, usual, usualDecimals, laps: counted }: RunTimes) {
+function lapParts(run: Run, { best, usual, usualDecimals }: RunTimes) {
   const laps = lapsInOrder(run);
   if (laps.length === 0) return ["no laps yet"];
   const driven = run.lapsDriven !== undefined && run.lapsDriven > laps.length ? ` of ${run.lapsDriven}` : "";
   return [
     `${laps.length}${driven} ${laps.length === 1 && driven === "" ? "lap" : "laps"}`,
     best.known && `best ${formatLapTime(best.value.ms, best.value.decimals)}`,
-    usual.known && counted > 1 && `usual ${sayUsual(usual.value, usualDecimals)}`,
+    usual.known && `usual ${sayUsual(usual.value, usualDecimals)}`,
   ];
 }

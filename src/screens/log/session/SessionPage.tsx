@@ -179,7 +179,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
               pad={pad}
               rows={rows}
               shown={shown}
-              finding={said && !isBetween ? sayRun(said.report) : undefined}
+            finding={said && !isBetween ? sayRun(said.report, said.isBeaten) : undefined}
               isCovered={edited !== undefined}
               onEditLast={(lapId) => edit(lapId, "field")}
             />
@@ -243,13 +243,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
             />
           )}
           <FaultBoundary what="What this run says">
-            {said && next && (
-              <RunSays
-                report={said.report}
-                number={said.number}
-                next={isOpen && !isBetween ? next : undefined}
-              />
-            )}
+          {said && next && <RunSays said={said} next={isOpen && !isBetween ? next : undefined} />}
           </FaultBoundary>
           <FaultBoundary what="The time account">
             <SessionSum report={report} asOf={today} name={name} />

@@ -28,6 +28,8 @@ export interface SaidRun {
   /** The session's runs before it, in order. */
   readonly runsBefore: readonly Run[];
   readonly report: RunReport;
+  /** Its PB has been beaten since, in a later run or session. */
+  readonly isBeaten: boolean;
   /** Corners named in its remarks of own mistakes, as often as they were named. */
   readonly corners: readonly number[];
 }
@@ -100,7 +102,7 @@ export function sessionFigures(
       targetMs: named?.ms,
     });
   const withLaps = runs.filter(({ run }) => isDrivenRun(run));
-  const saidOf = (number: number) => saidRun(runs, number, report, data, pb, named?.ms);
+  const saidOf = (number: number) => saidRun(runs, number, report, data, { pb, later }, named?.ms);
   const last = withLaps.at(-1)?.number;
   return {
     target: named,
@@ -123,13 +125,14 @@ function saidRun(
   number: number,
   { newBests }: SessionReport,
   { preferences }: SessionData,
-  pb: KnownBest | undefined,
+  { pb, later }: { readonly pb: KnownBest | undefined; readonly later: KnownBest | undefined },
   targetMs: number | undefined,
 ): SaidRun | undefined {
   const asked = runs.find((one) => one.number === number);
   if (asked === undefined || !isDrivenRun(asked.run)) return undefined;
   const runsBefore = runs.filter((one) => one.number < number).map((one) => ({ ...one.run, n: one.number }));
   const bestBefore = newBests.findLast(({ runId }) => runsBefore.some(({ id }) => id === runId)) ?? pb;
+  const best = newBests.findLast(({ runId }) => runId === asked.run.id) ?? bestBefore;
   const run = { ...asked.run, n: number };
   const corners = lapsInOrder(run)
     .filter(isMistake)
@@ -146,6 +149,9 @@ function saidRun(
       targetMs,
       preferences,
     }),
+    isBeaten:
+      (best !== undefined && later !== undefined && latestMs(later) < best.ms) ||
+      newBests.some(({ runId }) => runs.some((one) => one.run.id === runId && one.number > number)),
     corners,
   };
 }

@@ -70,8 +70,7 @@ function barsOf(laps: readonly StripLap[], usualMs: number): LapBars | undefined
   return { usualMs, reachMs: Math.max(scale.slowest - usualMs, usualMs - scale.fastest) };
 }
 
-/** The usual lap as the run's head has it; none of a single lap, which is no usual one. */
-export function usualLine({ usual, usualDecimals, laps, isUsualGiven }: RunTimes): StripLine | undefined {
-  if (!usual.known || (laps < 2 && !isUsualGiven)) return undefined;
-  return { ms: usual.value, decimals: usualDecimals };
+/** The usual lap as the run's head has it. */
+export function usualLine({ usual, usualDecimals }: RunTimes): StripLine | undefined {
+  return usual.known ? { ms: usual.value, decimals: usualDecimals } : undefined;
 }

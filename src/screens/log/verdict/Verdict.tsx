@@ -24,10 +24,10 @@ interface VerdictProps {
 
 /** How the last run was, read from a metre between two runs: a word, a figure, a picture, a sentence, what to do next. */
 export function Verdict({ said, verdict, next, breakDue, onOpenLap }: VerdictProps) {
-  const { number, report } = said;
+  const { number, report, isBeaten } = said;
   const strip = useRunStrip(said.run.id);
   const words = verdict && sayVerdict(verdict);
-  const best = sayBestOfRun(report);
+  const best = sayBestOfRun(report, isBeaten);
   const lines = useMemo(() => seenAgainst(strip?.lines, verdict), [strip?.lines, verdict]);
   return (
     <section aria-label={`Verdict of run ${number}`} className={styles["verdict"]}>

@@ -37,7 +37,7 @@ export function VerdictArea({ data, figures, next, isBetween, big, onOpenLap }: 
             words={bigWords()}
             verdict={verdict}
             figures={said === undefined ? [] : sayVerdictFigures(said.report)}
-            best={isBetween && said ? sayBestOfRun(said.report) : undefined}
+            best={isBetween && said ? sayBestOfRun(said.report, said.isBeaten) : undefined}
             next={
               said === undefined
                 ? "Type the first laps after your run."

@@ -33,7 +33,10 @@ describe("two runs side by side", () => {
 
   it("have no interval under five laps on either side, and say which number is lacking", () => {
     const { shift } = compare("run", [aRun(1, even(84_500))], [aRun(2, even(84_000, 4))]);
-    expect(shift).toMatchObject({ known: false, reason: { needs: 5, has: 4, where: "on one side" } });
+    expect(shift).toMatchObject({
+      known: false,
+      reason: { needs: 5, of: "pace lap", has: 4, where: "on one side" },
+    });
   });
 
   it("do not compare where one was wet, a drill or a guest's; wet compares with wet", () => {
@@ -43,6 +46,36 @@ describe("two runs side by side", () => {
     expect(compare("run", [aRun(1, even(84_000), { kind: "drill" })], [dry]).apart).toBe("drill");
     expect(compare("run", [dry], [aRun(2, even(84_000), { guest: "" })]).apart).toBe("guest");
     expect(compare("run", [wet(1)], [wet(2)]).apart).toBeUndefined();
+    expect(compare("run", [wet(1)], [dry]).apart).toBe("wet");
+  });
+
+  it("compare as races where both are, and a race with no practice", () => {
+    const race = (n: number) => aRun(n, even(84_000), { kind: "race" });
+    expect(compare("run", [race(1)], [race(2)]).apart).toBeUndefined();
+    expect(compare("run", [race(1)], [aRun(2, even(84_000))]).apart).toBe("race");
+    expect(compare("run", [aRun(2, even(84_000))], [race(1)]).apart).toBe("race");
+  });
+
+  it("each have what stands at the head of a run: of its clean laps where it has no pace laps", () => {
+    const drill = aRun(1, [84_300, 84_100, [90_000, "spin"], 84_200], { kind: "drill" });
+    const { first } = compare("run", [drill], [aRun(2, even(84_000))]);
+    expect(first).toMatchObject({ laps: 3, usual: { known: true, value: 84_200 } });
+    expect(first.cleanShare).toMatchObject({ share: 0.75 });
+  });
+
+  it("have no account without a time to measure them against, and say so", () => {
+    const { first } = sideBySide({
+      kind: "run",
+      first: of(aRun(1, even(84_000))),
+      second: of(aRun(2, even(84_000))),
+      apart: undefined,
+      target: undefined,
+      preferences: choices,
+    });
+    expect(first.account).toEqual({
+      known: false,
+      reason: { because: "nothing to measure a session against" },
+    });
   });
 });
 
@@ -57,9 +90,34 @@ describe("two sessions side by side", () => {
 
   it("have no interval under three runs of five pace laps, however many laps there are", () => {
     const { shift } = compare("session", evening(84_500, 2), evening(84_000, 3));
-    expect(shift).toMatchObject({ known: false, reason: { needs: 3, of: "pace run", has: 2 } });
+    expect(shift).toMatchObject({
+      known: false,
+      reason: { needs: 3, of: "pace run", has: 2, where: "on one side" },
+    });
     const short = aRun(4, even(84_000, 4));
     expect(compare("session", [...evening(84_500, 2), short], evening(84_000, 3)).shift.known).toBe(false);
+  });
+
+  it("count five pace laps as enough of a run, and neither a spin nor a cut among them", () => {
+    const five = (n: number) => aRun(n, even(84_000, 5));
+    expect(compare("session", evening(84_500, 3), [five(1), five(2), five(3)]).shift.known).toBe(true);
+    const spoilt = aRun(3, [...even(84_000, 4), [90_000, "spin"], [83_000, "cut"]]);
+    expect(compare("session", evening(84_500, 3), [five(1), five(2), spoilt]).shift.known).toBe(false);
+  });
+
+  it("have the figures of all their runs, whatever the kind of the first", () => {
+    const drill = aRun(1, even(80_000), { kind: "drill" });
+    const { first, second, apart } = compare("session", [drill, aRun(2, [84_000, 84_300, 84_100])], [drill]);
+    expect(apart).toBeUndefined();
+    expect(first).toMatchObject({
+      laps: 3,
+      usual: { known: true, value: 84_100 },
+      usualDecimals: 3,
+      best: { known: true, value: { ms: 80_000, decimals: 3, lapId: "run s 1 lap 1" } },
+    });
+    expect(second.usual).toEqual({ known: false, reason: { needs: 1, of: "pace lap", has: 0 } });
+    const { first: empty } = compare("session", [], [drill]);
+    expect(empty.best).toEqual({ known: false, reason: { needs: 1, of: "clean lap", has: 0 } });
   });
 
   it("both have their account against one time, and none where times do not compare", () => {

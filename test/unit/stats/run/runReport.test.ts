@@ -22,6 +22,18 @@ describe("figures of a run", () => {
     expect(found.counts).toMatchObject({ pace: 6, outOrIn: 1, mistake: 1, driven: 8 });
   });
 
+  it("one lap is no usual lap, unless the driver gave one", () => {
+    expect(report({ run: aRun(1, even(1)) }).usual).toEqual({
+      known: false,
+      reason: { needs: 2, of: "clean lap", has: 1 },
+    });
+    expect(report({ run: aRun(1, even(2)) }).usual.known).toBe(true);
+    expect(report({ run: aRun(1, [], { summary: { laps: 8, usualMs: 84_300 } }) }).usual).toEqual({
+      known: true,
+      value: 84_300,
+    });
+  });
+
   it("a drill, a wet run and a guest's have figures of their own, from their clean laps", () => {
     const kinds = [
       [{ kind: "drill" }, "drill"],
@@ -180,8 +192,18 @@ describe("the one thing a run says", () => {
     expect(report({ run: aRun(1, [...even(4), [undefined, "off"], [90_000, "spin"]]), pb }).finding).toEqual({
       kind: "mistakes",
       mistakes: 2,
-      driven: 6,
+      flyingLaps: 6,
     }));
+  it("no mistakes first while fewer than three laps in ten were lost, out and in laps not among them", () => {
+    const spins: Told[] = [
+      [90_000, "spin"],
+      [91_000, "spin"],
+    ];
+    expect(kindOf({ run: aRun(1, [...even(5), ...spins]), pb })).not.toBe("mistakes");
+    expect(kindOf({ run: aRun(1, [[99_000, "out"], ...even(4), ...spins, [99_000, "in"]]), pb })).toBe(
+      "mistakes",
+    );
+  });
   it("the target reached", () =>
     expect(kindOf({ run: aRun(1, even(6)), pb, targetMs: 84_100 })).toBe("target reached"));
   it("no target reached by a usual lap in tenths that may be slower, nor a lap of such counted at it", () => {

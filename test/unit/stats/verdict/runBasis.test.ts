@@ -53,6 +53,7 @@ describe("the level that a run is judged by", () => {
         [laps(95_000), wet],
         [laps(110_000), { ...wet, effort: "easy" }],
         [laps(120_000), { ...wet, kind: "drill" }],
+        [laps(130_000), { ...wet, lapsDriven: 12 }],
       ),
     );
     const on = (surface: Surface) => basisOf(rainy, { surface }).level;

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type RigTest, type Run, unknown } from "#domain";
-import { type RunBasis, type RunVerdict, runVerdict } from "#stats";
+import { type RunBasis, type RunVerdict, runReport, runVerdict } from "#stats";
 import { aRun, choices, type Told } from "../someRows.ts";
 
 const level = 84_000;
@@ -96,10 +96,28 @@ describe("the rule of the verdict, in its order", () => {
   it("steady is a scatter under the lower quartile of the driver's own, where six are known", () => {
     expect(wordOf(uneven(level))).toBe("as usual");
     expect(wordOf(even(level), { basis: { ...basis, scatters: noSpread.scatters } })).toBe("as usual");
+    expect(wordOf(even(level), { basis: { ...basis, spread: noSpread.spread } })).toBe("steady");
   });
 
-  it("without a spread of one's own nothing is faster or slower", () => {
-    expect(wordOf(uneven(80_000), { basis: noSpread })).toBe("as usual");
+  it("steady is no run that is only as even as the quartile, and none whose evenness is not known", () => {
+    const steady = verdictOf(even(level));
+    const lowerQuartile = steady.word === "steady" ? steady.scatterMs : Number.NaN;
+    const scatters = { known: true, value: { lowerQuartile, each: [] } } as const;
+    expect(wordOf(even(level), { basis: { ...basis, scatters } })).toBe("as usual");
+    const inTenths = even(level).map((ms): Told => ({ ms, decimals: 1 }));
+    expect(wordOf(inTenths)).toBe("as usual");
+  });
+
+  it("as usual is the word of a tested distance: without a spread of one's own a run is only counted", () => {
+    expect(verdictOf(uneven(80_000), { basis: noSpread })).toMatchObject({
+      word: "counted",
+      because: "not told yet",
+      missing: { needs: 6, of: "pace run", has: 2 },
+      against: { ms: -4_000, from: "level" },
+      run: { laps: 7, clean: 7 },
+    });
+    expect(wordOf(even(level).slice(1), { basis: noSpread })).toBe("too few");
+    expect(wordOf([...spun(84_000, 84_000, 84_000), ...even(82_000)], { basis: noSpread })).toBe("untidy");
   });
 });
 
@@ -135,15 +153,19 @@ describe("what gets no comparing word", () => {
     expect(
       why(even(95_000), { basis: nothing, run: wet, runsBefore: [aRun(1, even(84_000), { id: "dry" })] }),
     ).toBe("wet");
-    expect(why(even(95_000), { basis: nothing, run: wet, runsBefore: before })).toBe("as usual");
+    expect(why(even(95_000), { basis: nothing, run: wet, runsBefore: before })).toBe("not told yet");
     expect(why(even(84_000), { basis: nothing })).toBe("nothing to compare with");
+    const guests = [aRun(1, even(84_000), { id: "a guest's", guest: "" })];
+    expect(why(even(84_000), { basis: nothing, runsBefore: guests })).toBe("nothing to compare with");
     expect(wordOf(uneven(84_400), { run: wet })).toBe("slower");
   });
 
   it("the first 20 laps after a break, those of evenings since and of tonight counted, a guest's not", () => {
     const after = (lapsSince: number): RunBasis => ({ ...basis, pause: { days: 17, lapsSince } });
-    const before = [aRun(1, uneven(84_000), { id: "a" }), aRun(2, uneven(84_000), { id: "b", guest: "" })];
+    const guests = aRun(2, [...uneven(84_000), ...uneven(84_000)], { id: "b", guest: "" });
+    const before = [aRun(1, uneven(84_000), { id: "a" }), guests];
     expect(verdictOf(even(82_000), { basis: after(12), runsBefore: before })).toMatchObject({
+      word: "counted",
       because: "after a break",
       days: 17,
     });
@@ -177,6 +199,10 @@ describe("a run of a rig test", () => {
       run: { laps: 5, clean: 5, lost: [], pace: 5, driven: 5 },
     });
     expect(asked(test.pairs, even(82_000).slice(1))).toMatchObject({ isValid: false });
+    expect(verdictOf(even(82_000), { tests: [test], run: { surface: "wet" } })).toMatchObject({
+      word: "rig test",
+      isValid: false,
+    });
     expect(asked([{ first: "B", runA: "x", runB: "run s 9" }, { first: "A" }])).toMatchObject({ next: "A" });
     expect(asked([{ first: "A", runB: "run s 9", runA: "x" }])).toMatchObject({ next: undefined });
   });
@@ -203,7 +229,8 @@ describe("the distance", () => {
       aRun(5, even(70_000), { id: "race", kind: "race" }),
     ];
     expect(verdictOf(uneven(84_100), { basis: nothing, runsBefore: before })).toMatchObject({
-      word: "as usual",
+      word: "counted",
+      because: "not told yet",
       against: { ms: -300, from: "tonight", referenceMs: 84_400 },
     });
   });
@@ -230,7 +257,21 @@ describe("whatever is driven", () => {
         if (verdict.word !== "faster" && verdict.word !== "slower") return;
         expect(verdict.run.lost.length < 2 || verdict.run.lost.length / verdict.run.laps < 0.3).toBe(true);
         expect(verdict.run.pace).toBeGreaterThanOrEqual(5);
-        expect(Math.sign(verdict.against?.ms ?? 0)).toBe(verdict.word === "faster" ? -1 : 1);
+        expect(Math.sign(verdict.against.ms)).toBe(verdict.word === "faster" ? -1 : 1);
+      }),
+    );
+  });
+
+  it("untidy by the verdict is untidy by what the run says and by what is to be done next", () => {
+    fc.assert(
+      fc.property(laps, (driven) => {
+        const { isUntidy, mistakes, flyingLaps } = runReport({
+          run: aRun(9, driven),
+          runsBefore: [],
+          preferences: choices,
+        });
+        const { word, run } = verdictOf(driven);
+        expect([isUntidy, mistakes, flyingLaps]).toEqual([word === "untidy", run.lost.length, run.laps]);
       }),
     );
   });

@@ -1,8 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { defaultPreferences, preferencesId } from "#db";
 import type { Lap, Run } from "#domain";
 import { sessionFigures } from "../../../../../src/screens/log/session/sessionFigures.ts";
-import type { SessionData } from "../../../../../src/screens/log/session/useSession.ts";
+import { aSessionPage as data } from "../../../../support/aSessionPage.ts";
 
 const stamps = { createdAt: 1, updatedAt: 1 };
 const lap = (id: string, ms: number, remarks: Lap["remarks"] = []): Lap => ({
@@ -28,31 +27,6 @@ const run = (id: string, laps: readonly Lap[], fields: Partial<Run> = {}): Run =
   ...stamps,
   ...fields,
 });
-const data = (runs: readonly Run[], fields: Partial<SessionData> = {}): SessionData => ({
-  combo: { id: "k", carId: "c", layoutId: "l", ...stamps },
-  car: { id: "c", name: "Club hatch", ...stamps },
-  track: { id: "t", name: "Varnholt Ring", ...stamps },
-  layout: { id: "l", trackId: "t", name: "", corners: [], ...stamps },
-  session: {
-    id: "s",
-    comboId: "k",
-    startedAt: 1,
-    isTimeOfDayKnown: true,
-    date: "2026-11-25",
-    zone: "UTC",
-    focus: "free",
-    note: "",
-    ...stamps,
-  },
-  runs,
-  unreadableRuns: [],
-  preferences: { id: preferencesId, ...defaultPreferences, ...stamps },
-  page: { from: 0, to: Number.POSITIVE_INFINITY },
-  targets: [],
-  references: [],
-  rigs: [],
-  ...fields,
-});
 const three = [lap("l1", 84_900), lap("l2", 84_700), lap("l3", 84_800)];
 
 describe("a session's page", () => {
@@ -66,6 +40,22 @@ describe("a session's page", () => {
     expect(sessionFigures(data(runs), before, { ms: 84_600, decimals: 1 }).standingId).toBeUndefined();
     expect(sessionFigures(data(runs), before, { ms: 84_700, decimals: 1 }).standingId).toBe("l2");
     expect(sessionFigures(data(runs), { ms: 84_000, decimals: 3 }).standingId).toBeUndefined();
+  });
+
+  it("knows whether the PB of a run was beaten since, in a later run or on a later evening", () => {
+    const ended = { endedAt: 2 };
+    const faster = [lap("l5", 84_500), lap("l6", 84_600)];
+    const slower = [lap("l5", 84_900)];
+    const beaten = (second: readonly Lap[], later?: number) => {
+      const runs = [run("r1", three, { n: 1, ...ended }), run("r2", second, { n: 2, ...ended })];
+      const best = later === undefined ? undefined : { ms: later, decimals: 3 };
+      const { saidOf } = sessionFigures(data(runs), { ms: 84_850, decimals: 3 }, best);
+      return [1, 2].map((number) => saidOf(number)?.isBeaten);
+    };
+    expect(beaten(slower)).toEqual([false, false]);
+    expect(beaten(faster)).toEqual([true, false]);
+    expect(beaten(slower, 84_699)).toEqual([true, true]);
+    expect(beaten(faster, 84_500)).toEqual([true, false]);
   });
 
   it("leaves the place of a run that cannot be read, so that those after it keep their numbers", () => {
