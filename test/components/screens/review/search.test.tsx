@@ -48,6 +48,8 @@ describe("Search", () => {
     expect(screen.getByLabelText("Remark")).toHaveValue("off");
     await user.click(screen.getByRole("button", { name: "Search" }));
     expect(window.location.hash).toBe("#/review/search?remark=off");
+    // Looked for by its words first: to look for a role again and again keeps a busy machine from reading the ledger.
+    expect(await screen.findByText("1 session and 1 lap found.")).toBeVisible();
     const row = within(await results(/^Sessions found/)).getByRole("row", { name: /Varnholt Ring/ });
     expect(row).toHaveTextContent("3, 1 found");
     await user.selectOptions(screen.getByLabelText("Focus"), "line");
