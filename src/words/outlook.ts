@@ -13,13 +13,14 @@ export interface ExpectedDates {
 /**
  * When a target is likely to be reached, from the day before which it is very unlikely to the one by which it is very
  * likely; of those that fall on one day the surest is told.
+ * @param isBegun what is very unlikely has been told before it
  * @example "very unlikely before Sun 6 Dec 2026, as likely as not by mid-January, not yet very likely within a year"
  */
-export function sayExpected({ low, mid, high }: ExpectedDates, today: CalendarDate): string {
+export function sayExpected({ low, mid, high }: ExpectedDates, today: CalendarDate, isBegun = false): string {
   if (low === undefined) return "very unlikely within a year";
   const say = (day: CalendarDate) => sayFarDate(day, today);
   const parts = [
-    low !== mid && low !== high && `very unlikely before ${say(low)}`,
+    !isBegun && low !== mid && low !== high && `very unlikely before ${say(low)}`,
     mid === undefined
       ? "less likely than not within a year"
       : mid !== high && `as likely as not by ${say(mid)}`,

@@ -17,11 +17,14 @@ export function sayTargetChance(chance: number, by: CalendarDate): string {
 }
 
 /**
- * When a target is likely to be reached.
+ * When a target is likely to be reached. Where its chance by a date is told, no second date is very unlikely.
  * @example "Very unlikely before Sun 6 Dec 2026, as likely as not by mid-January, very likely by April 2027."
  */
-export function sayTargetDates({ expected }: Pick<TargetOutlook, "expected">, today: CalendarDate): string {
-  return `${asSentence(sayExpected(expected, today))}.`;
+export function sayTargetDates(
+  { expected, byDate }: Pick<TargetOutlook, "expected" | "byDate">,
+  today: CalendarDate,
+): string {
+  return `${asSentence(sayExpected(expected, today, byDate !== undefined))}.`;
 }
 
 /** What a chance counts where the target is a usual lap, beside what counts for the target itself. */

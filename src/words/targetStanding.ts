@@ -1,7 +1,7 @@
 import { sayDate } from "#domain";
-import type { TargetState } from "#stats";
+import type { TargetFigure, TargetState } from "#stats";
 import { counted } from "./counted.ts";
-import { bestFigure, sayTargetFigure } from "./targets.ts";
+import { bestFigure, sayKnownFigure, sayTargetFigure } from "./targets.ts";
 
 /** How it stands with a target, in one sentence. */
 export function sayStanding(state: TargetState): string {
@@ -30,7 +30,13 @@ function sayMissed({ target, closest }: TargetState, reachedOn: string | undefin
   const figure = sayTargetFigure(target.kind, closest);
   return target.kind === "median"
     ? `Missed. Your usual lap came to ${figure} in that time.`
-    : `Missed. Your ${bestFigure(target)} in that time: ${figure}.`;
+    : `Missed. Your ${bestFigure(target)} in that time: ${figure}${noFaster(target, closest)}.`;
+}
+
+/** The time it was set at, where nothing since was faster. */
+function noFaster({ kind, start }: TargetState["target"], closest: TargetFigure): string {
+  if (kind !== "best" || start === undefined || closest.value < start) return "";
+  return `, not faster than the ${sayKnownFigure(kind, start)} it was set at`;
 }
 
 function sayDaysLeft(days: number | undefined): string {

@@ -89,11 +89,18 @@ function Labels({ chance: { today, expected }, drawing, width, line, em }: Label
     { count: 18, day: high },
     { count: 2, day: low },
   ].filter((one): one is { count: number; day: CalendarDate } => one.day !== undefined);
+  const linesOf = ({ count, day }: (typeof said)[number]) => [`${count} in 20`, sayShort(day, today)];
   const labels: Label[] = said
     .filter(({ count, day }) => !said.some((other) => other.count > count && other.day === day))
-    .map(({ count, day }) => ({ x: drawing.at(day), lines: [`${count} in 20`, sayShort(day, today)] }));
+    .filter(({ day }) => day <= drawing.last)
+    .map((one) => ({ x: drawing.at(one.day), lines: linesOf(one) }));
   const { beyond } = drawing;
-  if (beyond) labels.splice(1, 0, { x: (beyond.from + width) / 2, lines: ["later"] });
+  const far = said.find(({ day }) => day > drawing.last);
+  if (beyond)
+    labels.splice(1, 0, {
+      x: (beyond.from + width) / 2,
+      lines: far === undefined ? ["later"] : linesOf(far),
+    });
   labels.push({ x: 0, lines: ["today"] });
   const fitting = thatFit(labels, width, em).toSorted((a, b) => a.x - b.x);
   const middles = spreadLabels(

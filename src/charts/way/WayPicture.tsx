@@ -25,7 +25,9 @@ export function WayPicture({ way, end, label }: WayPictureProps) {
   const { box, square, room } = useRoom();
   const { width, em } = room;
   const wanted = formatLapTime(way.value);
-  const right = Math.max(...[wanted, end].map((text) => textWidth(text, em))) + gap;
+  // What is known last stands beside its dot; of a way that is over the dot is where the picture ends.
+  const isAtEnd = way.by !== undefined && way.by < way.today;
+  const right = Math.max(...[wanted, isAtEnd ? end : ""].map((text) => textWidth(text, em))) + gap;
   const [top, bottom] = [em * 1.9, em * 1.9 + plotHeight];
   const frame = { left: 6, right: Math.max(60, width - right), top, bottom };
   const drawing = layWay(way, frame);
@@ -55,7 +57,11 @@ export function WayPicture({ way, end, label }: WayPictureProps) {
         <circle cx={drawing.now.x} cy={drawing.now.y} r={5} className={styles["now"]} />
         {drawing.goal && <circle cx={drawing.goal.x} cy={drawing.goal.y} r={6} className={styles["goal"]} />}
         <g fontSize={em} dominantBaseline="central">
-          <text x={frame.right + gap} y={nowAt} className={styles["words"]}>
+          <text
+            x={isAtEnd ? frame.right + gap : drawing.now.x + gap}
+            y={isAtEnd ? nowAt : drawing.now.y - em}
+            className={styles["words"]}
+          >
             {end}
           </text>
           <text x={frame.right + gap} y={wantedAt} className={styles["strong"]}>

@@ -23,6 +23,8 @@ export interface ChanceDrawing {
   readonly levels: number;
   readonly lineEnd: number;
   readonly at: (date: CalendarDate) => number;
+  /** The last day on the line. */
+  readonly last: CalendarDate;
 }
 
 const RADIUS = 5;
@@ -32,7 +34,7 @@ const MOST_HIGH = 112;
 /** So many of those beyond the line stand on each other. */
 const BEYOND_HIGH = 5;
 const GAP = 2;
-/** Where no day is very likely, the line goes on for so many times as long as to the likely one. */
+/** The line ends at the latest after so many times as long as to the likely day: what comes later is told in words. */
 const LONGER = 2.5;
 /** A straggler is near where the line to it is no longer than so many times the line without. */
 const NEAR = 1.25;
@@ -63,21 +65,24 @@ export function layChance(chance: Chance, width: number): ChanceDrawing {
     levels: Math.max(levelsOf(dots), Math.min(count, BEYOND_HIGH)),
     lineEnd,
     at,
+    last,
   };
 }
 
-/** The end of the line: what is asked about and what is told in words is on it, a straggler in a year need not be. */
+/**
+ * The end of the line: the day it is wanted by and the likely one are on it, the very likely one and stragglers where they do
+ * not press the first weeks together.
+ */
 function lastDay({ today, by, expected: { low, mid, high }, likelyDays }: Chance): CalendarDate {
-  const told = [today, by, low, mid, high].filter((day) => day !== undefined);
-  const longer =
-    high === undefined && mid !== undefined && addDays(today, Math.round(LONGER * daysBetween(today, mid)));
-  const end = [...told, ...(longer ? [longer] : [])].reduce((a, b) => (a > b ? a : b));
-  const limit = mid === undefined ? undefined : addDays(today, Math.floor(NEAR * daysBetween(today, end)));
-  const last = likelyDays
-    .filter((day) => day !== undefined)
-    .findLast((day) => limit === undefined || day <= limit);
-  return last !== undefined && last > end ? last : end;
+  const known = likelyDays.filter((day) => day !== undefined);
+  const likely = mid ?? low ?? known.at(-1) ?? today;
+  const reach = latest([by ?? today, addDays(today, Math.round(LONGER * daysBetween(today, likely)))]);
+  const end = high !== undefined && high <= reach ? latest([by ?? today, high]) : reach;
+  const limit = addDays(today, Math.floor(NEAR * daysBetween(today, end)));
+  return latest([end, known.findLast((day) => day <= limit) ?? end]);
 }
+
+const latest = (days: readonly CalendarDate[]) => days.reduce((a, b) => (a > b ? a : b));
 
 function levelsOf(dots: readonly StackedDot[]): number {
   return Math.max(0, ...dots.map(({ level }) => level + 1));

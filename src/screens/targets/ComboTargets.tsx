@@ -8,12 +8,14 @@ import { Name } from "#ui/Name.tsx";
 import { SessionsInDoubt } from "#ui/SessionsInDoubt.tsx";
 import styles from "./ComboTargets.module.css";
 import { TargetRow } from "./TargetRow.tsx";
+import type { FrontForm } from "./useTypedTarget.ts";
 
 interface ComboTargetsProps {
   readonly combo: DrivenCombo;
   readonly targets: readonly Target[];
   readonly preferences: Preferences;
   readonly today: CalendarDate;
+  readonly front: FrontForm;
   /** A target has gone from its place, and the focus with it. */
   readonly onGone: () => void;
   /** The target that has just been set: it is scrolled to and has the focus. */
@@ -23,7 +25,7 @@ interface ComboTargetsProps {
 
 /** The targets of one combo: those that hold, and folded away those in the archive. */
 export function ComboTargets(props: ComboTargetsProps) {
-  const { combo, targets, preferences, today, onGone, fresh, onFresh } = props;
+  const { combo, targets, preferences, today, front, onGone, fresh, onFresh } = props;
   const pages = useRows((book) => pagesOfCombo(book, combo.id), [combo.id]);
   const { value: review, isRenewing } = useFigures("comboReview", { comboId: combo.id, period: {}, today });
   const { value: ways } = useFigures("targetWays", { comboId: combo.id, today });
@@ -41,6 +43,7 @@ export function ComboTargets(props: ComboTargetsProps) {
           way={ways?.find(({ targetId }) => targetId === target.id)}
           preferences={preferences}
           today={today}
+          front={front}
           onGone={onGone}
           isFresh={target.id === fresh}
           onRenewed={onFresh}

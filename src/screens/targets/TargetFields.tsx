@@ -9,7 +9,7 @@ import { sayTargetFigure } from "#words";
 import { Suggestions } from "./Suggestions.tsx";
 import styles from "./TargetForm.module.css";
 import { Trial } from "./Trial.tsx";
-import type { ReadTarget, TypedTarget } from "./typedTarget.ts";
+import { exampleUnder, type ReadTarget, type TypedTarget } from "./typedTarget.ts";
 
 interface TargetFieldsProps {
   readonly typed: TypedTarget;
@@ -58,7 +58,7 @@ export function TargetFields({ typed, set, field, read, now, combos, today }: Ta
                   {isUnlike && <strong>{formatLapTime(read.value)} · </strong>}
                   {now === undefined
                     ? "Type it as 1:23.456"
-                    : `${typed.kind === "best" ? "Best" : "Usual lap"} so far ${sayTargetFigure(typed.kind, now)}. Type 1:23.456 or its last digits`}
+                    : `${typed.kind === "best" ? "Best" : "Usual lap"} so far ${sayTargetFigure(typed.kind, now)}. Type it like ${exampleUnder(now.value)}, or its last digits`}
                 </>
               }
             />

@@ -24,7 +24,7 @@ import { RenewTarget } from "./RenewTarget.tsx";
 import { TargetForm } from "./TargetForm.tsx";
 import styles from "./TargetRow.module.css";
 import { isMeasured } from "./typedTarget.ts";
-import { useTypedTarget } from "./useTypedTarget.ts";
+import { type FrontForm, useTypedTarget } from "./useTypedTarget.ts";
 
 interface TargetRowProps {
   readonly target: Target;
@@ -35,6 +35,7 @@ interface TargetRowProps {
   readonly way: TargetWay | undefined;
   readonly preferences: Preferences;
   readonly today: CalendarDate;
+  readonly front: FrontForm;
   /** It has gone from here: the focus goes on elsewhere. */
   readonly onGone: () => void;
   /** It has just been set: it is scrolled to and has the focus. */
@@ -45,9 +46,9 @@ interface TargetRowProps {
 
 /** One target: what is wanted, how far it has come, and what can be done with it. */
 export function TargetRow(props: TargetRowProps) {
-  const { target, combo, state, way, preferences, today, onGone, isFresh, onRenewed } = props;
+  const { target, combo, state, way, preferences, today, front, onGone, isFresh, onRenewed } = props;
   const write = useWrite();
-  const editing = useTypedTarget(`target ${target.id}`);
+  const editing = useTypedTarget(`target ${target.id}`, front);
   const edit = useRef<HTMLButtonElement>(null);
   useFocusBack(editing.isOpen || undefined, () => edit.current);
   const { id, kind, value, by, process, archivedAt } = target;

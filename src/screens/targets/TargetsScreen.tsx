@@ -35,7 +35,9 @@ interface TargetsProps {
 
 function Targets({ combos, comboId, preferences: chosen, stored }: TargetsProps) {
   const today = useToday(chosen);
-  const editing = useTypedTarget("target new");
+  const [frontKey, setFrontKey] = useState<string>();
+  const front = { key: frontKey, set: setFrontKey };
+  const editing = useTypedTarget("target new", front);
   const opener = useRef<HTMLButtonElement>(null);
   const heading = useRef<HTMLHeadingElement>(null);
   const [fresh, setFresh] = useState<Id>();
@@ -88,6 +90,7 @@ function Targets({ combos, comboId, preferences: chosen, stored }: TargetsProps)
                 targets={some}
                 preferences={chosen}
                 today={today}
+                front={front}
                 onGone={() => heading.current?.focus({ preventScroll: true })}
                 fresh={fresh}
                 onFresh={setFresh}

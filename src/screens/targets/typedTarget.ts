@@ -1,10 +1,17 @@
-import { type CalendarDate, type FormReading, isCalendarDate, readDate, type TargetKind } from "#domain";
+import { type CalendarDate, type FormReading, formatLapTime, isCalendarDate, readDate, type TargetKind } from "#domain";
 import { readTime } from "#entry";
 import type { ForecastKind } from "#stats";
 
 /** Whether a target of this kind is set and changed here. */
 export function isMeasured(kind: TargetKind): kind is ForecastKind {
   return kind === "best" || kind === "median";
+}
+
+const STEP = 500;
+
+/** A time that could be wanted next, of the length of the laps there: the nearest half second under the figure now. */
+export function exampleUnder(nowMs: number): string {
+  return formatLapTime(Math.max(STEP, STEP * (Math.ceil(nowMs / STEP) - 1)));
 }
 
 /** A target as it is being typed. */

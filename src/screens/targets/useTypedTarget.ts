@@ -1,6 +1,11 @@
-import { useState } from "react";
 import { type Draft, useDraft } from "#live";
 import type { TypedTarget } from "./typedTarget.ts";
+
+/** Which form of the page was opened last: only one is shown at a time. */
+export interface FrontForm {
+  readonly key: string | undefined;
+  readonly set: (key: string | undefined) => void;
+}
 
 /** A form that is open, or folded away. */
 export interface TargetEditing {
@@ -18,22 +23,26 @@ export interface TargetEditing {
 }
 
 /**
- * The form of one target. What is typed outlives a reload: the form is then open again with it.
+ * The form of one target. What is typed outlives a reload: the form is then open again with it. While another one is in
+ * front it waits, folded, with what was typed.
  * @param key "target new", or the target it changes
  */
-export function useTypedTarget(key: string): TargetEditing {
+export function useTypedTarget(key: string, front: FrontForm): TargetEditing {
   const draft = useDraft<TypedTarget | null>(key, null);
-  const [isWanted, setWanted] = useState(false);
   const { set: setDraft, value } = draft;
+  const isFront = front.key === key;
   return {
-    isOpen: isWanted || value !== null,
-    isFresh: isWanted,
+    isOpen: isFront || (front.key === undefined && value !== null),
+    isFresh: isFront,
     typed: value ?? undefined,
     kept: draft,
-    set: setDraft,
-    open: () => setWanted(true),
+    set: (typed) => {
+      front.set(key);
+      setDraft(typed);
+    },
+    open: () => front.set(key),
     close: () => {
-      setWanted(false);
+      front.set(undefined);
       setDraft(undefined);
     },
   };

@@ -3,7 +3,7 @@ import { figureForTarget } from "../combo/figureForTarget.ts";
 import { levelOfPage } from "../combo/pageLevel.ts";
 import { isMostlyAssumption } from "../level/levelModel.ts";
 import { equallyLikely } from "./equallyLikely.ts";
-import { type ExpectedSession, expectedSession } from "./expectedSession.ts";
+import type { ExpectedSession } from "./expectedSession.ts";
 import { firstReached } from "./firstReached.ts";
 import { daysUntil, forecastBasis, type PagePractice } from "./forecastBasis.ts";
 import { chanceOf } from "./forecastTarget.ts";
@@ -22,7 +22,7 @@ export interface OutlookInput extends PagePractice {
 /** A step on the way to a target. */
 export interface TargetStep {
   readonly ms: number;
-  /** The day by which half of the futures have come there; undefined where not within a year. */
+  /** The day by which 10 in 20 have come there; undefined where not within a year. */
   readonly by: CalendarDate | undefined;
 }
 
@@ -32,7 +32,7 @@ export interface TargetOutlook {
   readonly byDate: { readonly chance: number; readonly sessions: number } | undefined;
   /** Chance within a year: where fewer than 1 in 20 futures come there, the target is worth a question. */
   readonly chanceWithinYear: number;
-  /** Days by which 2, 10 and 18 of 20 futures have reached it; undefined where not within a year. */
+  /** The second, tenth and eighteenth of the likely days: those by which the chance is told as 2, 10 and 18 in 20. */
   readonly expected: { readonly [E in keyof ExpectedSession]: CalendarDate | undefined };
   /** Twenty equally likely days, the soonest first; undefined for those not within a year. */
   readonly likelyDays: readonly (CalendarDate | undefined)[];
@@ -50,6 +50,8 @@ const LEAST_STEP_MS = 50;
 const MOST_STEPS = 4;
 /** The base that every chance is told with. */
 const TWENTY = 20;
+/** Of twenty: very unlikely, as likely as not, very likely. */
+const [FEW, HALF, MOST] = [2, 10, 18];
 
 /**
  * Whether and when a target is likely to be reached with practice as often and as long as in the last six weeks: the
@@ -71,6 +73,8 @@ export function targetOutlook(input: OutlookInput): Figure<TargetOutlook> {
   if (!figures.known) return figures;
   const within = chanceOf(figures.value, targetMs);
   const dayOf = (session: number | undefined) => (session === undefined ? undefined : year[session - 1]);
+  const likely = (first: Float64Array) => equallyLikely(first, TWENTY).map(dayOf);
+  const likelyDays = likely(firstReached(figures.value, targetMs));
   return known({
     byDate: days && {
       chance: chanceOf(figures.value.slice(0, days.length), targetMs).chance,
@@ -78,14 +82,14 @@ export function targetOutlook(input: OutlookInput): Figure<TargetOutlook> {
     },
     chanceWithinYear: within.chance,
     expected: {
-      low: dayOf(within.expectedSession.low),
-      mid: dayOf(within.expectedSession.mid),
-      high: dayOf(within.expectedSession.high),
+      low: likelyDays[FEW - 1],
+      mid: likelyDays[HALF - 1],
+      high: likelyDays[MOST - 1],
     },
-    likelyDays: equallyLikely(firstReached(figures.value, targetMs), TWENTY).map(dayOf),
+    likelyDays,
     milestones: stepsTo(input, figures.value).map((ms) => ({
       ms,
-      by: dayOf(expectedSession(firstReached(figures.value, ms)).mid),
+      by: likely(firstReached(figures.value, ms))[HALF - 1],
     })),
     rate,
     sessions: history.length,

@@ -62,10 +62,21 @@ describe("the chance of a target by its date", () => {
 describe("the rest of a target's outlook", () => {
   it("tells the likely days, far ones in words", () =>
     expect(
-      sayTargetDates({ expected: { low: "2026-12-06", mid: "2027-01-18", high: undefined } }, "2026-11-29"),
+      sayTargetDates(
+        { expected: { low: "2026-12-06", mid: "2027-01-18", high: undefined }, byDate: undefined },
+        "2026-11-29",
+      ),
     ).toBe(
       "Very unlikely before Sun 6 Dec 2026, as likely as not by mid-January, not yet very likely within a year.",
     ));
+
+  it("tells one date for one chance: beside a chance by a date there is no other day that is very unlikely", () => {
+    const expected = { low: "2026-12-17", mid: "2027-01-18", high: undefined };
+    const byDate = { chance: 0.09, sessions: 3 };
+    expect(sayTargetDates({ expected, byDate }, "2026-11-29")).toBe(
+      "As likely as not by mid-January, not yet very likely within a year.",
+    );
+  });
 
   it("tells the steps without the target itself, with their days where they are known", () => {
     const steps = (...times: number[]) =>

@@ -172,6 +172,15 @@ describe("following a target", () => {
     expect(await screen.findByText("Missed. Your best lap in that time: 1:23.456.")).toBeVisible();
   });
 
+  it("says where nothing in that time was faster than what it was set at", async () => {
+    await renderAt("#/targets", targets, withTarget({ by: "2026-11-15", start: 83_300 }));
+    expect(
+      await screen.findByText(
+        "Missed. Your best lap in that time: 1:23.400, not faster than the 1:23.300 it was set at.",
+      ),
+    ).toBeVisible();
+  });
+
   it("tells no best of a missed target where nothing was driven in that time", async () => {
     await renderAt("#/targets", targets, withTarget({ by: "2026-11-10" }));
     expect(await screen.findByText("Missed.")).toBeVisible();
@@ -193,6 +202,21 @@ describe("following a target", () => {
 });
 
 describe("changing a target", () => {
+  it("shows one form at a time, and loses nothing that was typed in the one that waits", async () => {
+    const { user } = await renderAt("#/targets", targets, withTarget({}));
+    await screen.findByRole("heading", { level: 3 });
+    const form = await openForm(user);
+    expect(form.getByText(/Type it like 1:23\.000, or its last digits/)).toBeVisible();
+    await user.type(form.getByLabelText("Time to reach"), "1:22.8");
+    await user.click(screen.getByRole("button", { name: /^Edit: Best lap 1:23\.000/ }));
+    expect(screen.getAllByRole("form").map((one) => one.getAttribute("aria-label"))).toEqual([
+      "Change the target",
+    ]);
+    await user.click(screen.getByRole("button", { name: "Set a target" }));
+    expect(screen.getAllByRole("form")).toHaveLength(1);
+    expect(screen.getByLabelText("Time to reach")).toHaveValue("1:22.8");
+  });
+
   it("an edit keeps the day it was set and the figure it started from", async () => {
     const { user } = await renderAt("#/targets", targets, withTarget({}));
     await user.click(await screen.findByRole("button", { name: /^Edit: Best lap 1:23\.000/ }));

@@ -34,6 +34,16 @@ describe("twenty dots on a line of time", () => {
     expect(at(addDays(today, 10))).toBeGreaterThan(150);
   });
 
+  it("keeps the first weeks apart where the very likely day is far off", () => {
+    const far = [...eachDay(12), ...Array.from({ length: 8 }, (_, n) => addDays(today, 300 + 5 * n))];
+    const { dots, beyond, levels, last } = layChance(chance(far, addDays(today, 14)), 560);
+    expect(beyond?.count).toBe(8);
+    expect(dots).toHaveLength(12);
+    expect(Math.max(...dots.map(({ level }) => level))).toBe(0);
+    expect(levels).toBe(5);
+    expect(last <= addDays(today, 40)).toBe(true);
+  });
+
   it("has every dot inside, none over another of its level, whatever the days", () =>
     fc.assert(
       fc.property(
