@@ -2,8 +2,14 @@ import { daysBetween, type NotedOn, notedOn, practiceDay, sayDate } from "#domai
 import { useBackupFolder, useLogbook, useShelvedNow } from "#live";
 import { printAddress } from "#state/address.ts";
 
+interface BackupStateProps {
+  readonly className: string | undefined;
+  /** The page says it itself. */
+  readonly isOnData: boolean;
+}
+
 /** "last backup yesterday"; in the demo, which needs none, the way back to one's own. */
-export function BackupState({ className }: { readonly className: string | undefined }) {
+export function BackupState({ className, isOnData }: BackupStateProps) {
   const { surroundings } = useLogbook();
   const { lastBackupAt, kind } = useShelvedNow();
   const folder = useBackupFolder();
@@ -19,6 +25,7 @@ export function BackupState({ className }: { readonly className: string | undefi
         automatic backup has stopped
       </a>
     );
+  if (isOnData) return null;
   const [now, zone] = [surroundings.clock(), surroundings.zone()];
   return (
     <span className={className}>

@@ -69,7 +69,7 @@ export function Bar() {
           {isMoreHere ? `More: ${words[address.place]}` : "More"}
         </button>
       </nav>
-      <BackupState className={styles["aside"]} />
+      <BackupState className={styles["aside"]} isOnData={address.place === "data"} />
     </header>
   );
 }

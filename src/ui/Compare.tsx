@@ -35,7 +35,7 @@ export function CompareBar({ name, kind, onCancel }: CompareBarProps) {
   return (
     <div role="status" className={styles["bar"]}>
       <p>
-        Compare {name} with … Choose another {kind}, here or on another page.
+        Compare {name} with … Choose another {kind}.
       </p>
       <Button onClick={onCancel}>Cancel</Button>
     </div>

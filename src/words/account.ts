@@ -1,9 +1,9 @@
 import type { AccountTarget } from "#combo";
-import { type Figure, formatLapTime, remarksNamed } from "#domain";
+import { type Figure, formatLapTime, type Reason, remarksNamed } from "#domain";
 import { largestLine, type OddPart, type TimeAccount } from "#stats";
 import { hundredths, sayAmount } from "./amount.ts";
 import { asSentence, counted, listed } from "./counted.ts";
-import { sayTooFew } from "./reason.ts";
+import { sayReason, sayTooFew } from "./reason.ts";
 import { saySigned } from "./signed.ts";
 
 /** A line of the time account. */
@@ -35,6 +35,16 @@ const targetWords: Readonly<Record<AccountTarget["from"], string>> = {
   reference: "the reference lap",
   pb: "the PB before the session",
 };
+
+/**
+ * Why there is no time account of a session, and what would bring one.
+ * @example "Where the time went cannot be told yet: needs 5 pace laps, has 3."
+ */
+export function sayNoAccount(reason: Reason): string {
+  return "because" in reason && reason.because === "nothing to measure a session against"
+    ? "Where the time went can be told against a target, a reference lap or a PB from an earlier session. Your next session here has today's PB."
+    : `Where the time went cannot be told yet: ${sayReason(reason)}.`;
+}
 
 /** A time account, and what it is measured against where that is one time. */
 export interface AccountReport {

@@ -5,6 +5,7 @@ export {
   accountLineNames,
   accountReading,
   accountTitle,
+  sayNoAccount,
 } from "./account.ts";
 export { accountChangeReading, accountChangeTitle, mostMoved } from "./accountChange.ts";
 export { acrossReading, acrossTitle, acrossWords, sayAcross } from "./across.ts";

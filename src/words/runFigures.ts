@@ -28,7 +28,7 @@ function bestOf({ best, againstBest }: RunReport): RunFigure {
 
 function usualOf({ usual, usualDecimals, isUsualGiven, laps }: RunReport): RunFigure {
   if (!usual.known) return { label: "usual", value: none, detail: sayReason(usual.reason) };
-  const detail = isUsualGiven ? "as you gave it" : `median of ${counted(laps, "lap")}`;
+  const detail = isUsualGiven ? "as you gave it" : `the middle one of ${counted(laps, "lap")}`;
   return { label: "usual", value: sayUsual(usual.value, usualDecimals), detail };
 }
 
@@ -40,10 +40,13 @@ function scatterOf({ scatter, counts }: RunReport): RunFigure {
 
 /** The scatter of a run or a session, or why there is none. */
 export function sayScatterFigure(scatter: RunReport["scatter"]): RunFigure {
-  if (!scatter.known) return { label: "scatter", value: none, detail: sayReason(scatter.reason) };
+  if (!scatter.known) return { label: "laps differ by", value: none, detail: sayReason(scatter.reason) };
   const { scatterMs, percent } = scatter.value;
-  const detail = `${percents.say(percent)}, lap to lap`;
-  return { label: "scatter", value: `± ${formatSeconds(scatterMs, 2)}`, detail };
+  return {
+    label: "laps differ by",
+    value: formatSeconds(scatterMs, 2),
+    detail: `${percents.say(percent)} of a lap`,
+  };
 }
 
 /**

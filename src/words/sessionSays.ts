@@ -18,7 +18,7 @@ export function saySession(
     newest === undefined
       ? best && pbBefore && offBest(best, pbBefore)
       : pbBefore === undefined
-        ? `first PB here, ${sayLapTime(newest.ms, newest.decimals)}`
+        ? `${newBests.length === 1 ? "first PB here," : "PB here now"} ${sayLapTime(newest.ms, newest.decimals)}`
         : `PB by ${sayLeast(newest, { ms: pbBefore.ms, decimals: pbBefore.decimals ?? 3 })}`,
     timed === 0 ? undefined : `${clean} of ${timed} ${timed === 1 ? "lap" : "laps"} clean`,
   ].filter((part) => part !== undefined);

@@ -230,17 +230,23 @@ export function sayVerdictAloud(number: number, { word, figure, about, sentence 
   return `Run ${number}: ${word}, ${[figure, about].filter(Boolean).join(" ")}. ${sentence}`;
 }
 
-/** Usual and best lap of a run, the way to the PB, and how many of its laps are clean: smaller, under the verdict. */
-export function sayVerdictFigures(report: RunReport, run?: LapsOfRun): readonly RunFigure[] {
+/**
+ * Usual and best lap of a run, the way to the PB, and how many of its laps are clean where the verdict's own word is not
+ * that: smaller, under the verdict.
+ */
+export function sayVerdictFigures(report: RunReport, verdict?: RunVerdict): readonly RunFigure[] {
   const { usual, usualDecimals, best, againstBest } = report;
   const all: (RunFigure | undefined)[] = [
     usual.known ? figureOf("usual", sayUsual(usual.value, usualDecimals)) : undefined,
     best.known ? figureOf("best", formatLapTime(best.value.ms, best.value.decimals)) : undefined,
     best.known && againstBest.known ? figureOf("to PB", toBest(best.value, againstBest.value)) : undefined,
-    run === undefined || run.laps === 0 ? undefined : figureOf("clean", sayCleanLaps(run)),
+    verdict === undefined || isCounted(verdict) ? undefined : figureOf("clean", sayCleanLaps(verdict.run)),
   ];
   return all.filter((figure) => figure !== undefined);
 }
+
+/** Its word is the count, or there is nothing to count. */
+const isCounted = (verdict: RunVerdict) => verdict.run.laps === 0 || sayVerdict(verdict).figure === "clean";
 
 const figureOf = (label: string, value: string): RunFigure => ({ label, value, detail: undefined });
 

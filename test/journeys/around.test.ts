@@ -11,7 +11,6 @@ async function inDemo(page: Page, hash: string): Promise<void> {
   await open(page);
   await page.getByRole("button", { name: "Load the demo logbook" }).click();
   await expect(page.getByRole("heading", { name: "Start a session" })).toBeVisible();
-  await page.getByRole("button", { name: "Close" }).click();
   await visit(page, hash);
 }
 

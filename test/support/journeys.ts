@@ -151,7 +151,7 @@ export async function endSession(page: Page, note = ""): Promise<void> {
 }
 
 /** A figure of what run n says, as it stands there: in its verdict between two runs, else beside the ledger. */
-export const runFigure = (page: Page, run: number, name: "best" | "usual" | "scatter") =>
+export const runFigure = (page: Page, run: number, name: "best" | "usual" | "laps differ by") =>
   page
     .getByRole("region", { name: new RegExp(`^(What run ${run} says|Verdict of run ${run})$`) })
     .getByRole("term")

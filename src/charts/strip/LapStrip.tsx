@@ -6,7 +6,7 @@ import { spreadLabels } from "../frame/spreadLabels.ts";
 import { textWidth, useRoom } from "../frame/useRoom.ts";
 import { nearestAt, useWalk } from "../frame/useWalk.ts";
 import styles from "./LapStrip.module.css";
-import { type DrawnLine, layStrip, type StripDrawing } from "./layStrip.ts";
+import { type DrawnLine, layStrip, type StripDrawing, type StripSize } from "./layStrip.ts";
 import { MarkPieces } from "./MarkPieces.tsx";
 import type { StripLine, StripLines, StripScale } from "./stripScale.ts";
 
@@ -15,10 +15,11 @@ export interface LapStripProps {
   readonly lines?: StripLines | undefined;
   /** One for several strips (`stripScale` of all their laps); taken from its own laps and lines where it is not given. */
   readonly scale?: StripScale | undefined;
-  readonly size: "full" | "small";
+  /** Across a page; small, in a row of a list; large, to be read from a metre. */
+  readonly size: "full" | "small" | "large";
   /** What it is the strip of: "Run 2". */
   readonly name: string;
-  /** What a tap on a lap, or Enter, opens. Of the full size alone. */
+  /** What a tap on a lap, or Enter, opens. Not of the small size. */
   readonly onOpen?: ((lapId: Id) => void) | undefined;
 }
 
@@ -63,7 +64,7 @@ const SmallStrip = memo(function SmallStrip({ laps, lines = none, scale, name }:
 /** Below this width, in em, the labels are words alone: the figures stand at the head of the run. */
 const narrowBelow = 36;
 
-const FullStrip = memo(function FullStrip({ laps, lines = none, scale, name, onOpen }: LapStripProps) {
+const FullStrip = memo(function FullStrip({ laps, lines = none, scale, size, name, onOpen }: LapStripProps) {
   const { box, square, room } = useRoom();
   const { width, em } = room;
   const isNarrow = width < narrowBelow * em;
@@ -71,8 +72,8 @@ const FullStrip = memo(function FullStrip({ laps, lines = none, scale, name, onO
   const gutter =
     labels.size === 0 ? 0 : Math.max(...[...labels.values()].map((text) => textWidth(text, em))) + 8;
   const drawing = useMemo(
-    () => layStrip({ laps, lines, scale, size: isNarrow ? "narrow" : "full", width: width - gutter }),
-    [laps, lines, scale, isNarrow, width, gutter],
+    () => layStrip({ laps, lines, scale, size: sizeAt(size, width / em), width: width - gutter }),
+    [laps, lines, scale, size, width, em, gutter],
   );
   const { places, height } = drawing;
   const points = useMemo(
@@ -111,6 +112,7 @@ const FullStrip = memo(function FullStrip({ laps, lines = none, scale, name, onO
         tabIndex={0}
         onKeyDown={walk.onKeyDown}
         className={styles["figure"]}
+        data-size={size}
       >
         <span ref={square} className={styles["square"]} />
         <svg aria-hidden="true" width={width} height={height} className={styles["drawing"]}>
@@ -138,6 +140,14 @@ const FullStrip = memo(function FullStrip({ laps, lines = none, scale, name, onO
     </div>
   );
 });
+
+/** A large strip needs less width for its height: there is nothing beside it. */
+const largeFrom = 24;
+
+function sizeAt(size: LapStripProps["size"], widthInEm: number): StripSize {
+  if (size === "large") return widthInEm < largeFrom ? "full" : "large";
+  return widthInEm < narrowBelow ? "narrow" : "full";
+}
 
 /** A dot is hit from so far away, px: at least 24 across. */
 const leastReach = 24;

@@ -3,8 +3,9 @@ import { thinPoints } from "../frame/thinPoints.ts";
 import { farMark, lapMark, type MarkPiece } from "./lapMarks.ts";
 import { type StripLines, type StripScale, stripScale } from "./stripScale.ts";
 
-/** The sizes of a strip: across a desk, across a phone, in a row. Everything in it is px. */
+/** The sizes of a strip: to be read from a metre, across a desk, across a phone, in a row. Everything in it is px. */
 const sizes = {
+  large: { height: 200, radius: 7, side: 12, edge: 22, plot: 46, foot: 32, footEdge: 18, leastStep: 3 },
   full: { height: 120, radius: 4.5, side: 8, edge: 14, plot: 28, foot: 20, footEdge: 12, leastStep: 3 },
   narrow: { height: 76, radius: 4, side: 6, edge: 11, plot: 22, foot: 16, footEdge: 10, leastStep: 3 },
   small: { height: 24, radius: 2, side: 1, edge: 4.5, plot: 8, foot: 3, footEdge: 4, leastStep: 2 },

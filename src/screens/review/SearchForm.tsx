@@ -24,6 +24,9 @@ const any = { value: "", label: "any" } as const;
 const remarks = [any, ...remarkKinds.map(({ kind, word }) => ({ value: kind, label: word }))];
 const allFocuses = [any, ...focuses.map(({ focus, word }) => ({ value: focus, label: word }))];
 
+/** A phone on its side. */
+const lowerThanAPage = "(max-height: 500px)";
+
 /** The fields that stand folded on a phone. */
 const folded = ["remark", "focus", "tyres", "from", "to", "shortest", "longest"] as const;
 
@@ -45,7 +48,7 @@ export function SearchForm({ terms, preferences }: SearchFormProps) {
   const line = (key: "words" | "tyres" | "from" | "to" | "shortest" | "longest", props: LineProps) => (
     <Field {...props} {...field(key)} />
   );
-  const isPhone = useMedia(narrowerThan("phone"));
+  const isPhone = useMedia(`${narrowerThan("phone")}, ${lowerThanAPage}`);
   const isWrong = folded.some((key) => field(key).problem !== undefined);
   const fields = (
     <div className={styles["fields"]}>

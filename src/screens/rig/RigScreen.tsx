@@ -68,7 +68,7 @@ function Records({ chosen, records, onDone }: RecordsProps) {
         onDone={onDone}
       />
     );
-  if (change !== undefined) return <WhatChanged rig={inForce?.rig} sessionId={change.sessionId} />;
+  if (change !== undefined) return <WhatChanged records={placed} sessionId={change.sessionId} />;
   if (records.length === 0)
     return (
       <>

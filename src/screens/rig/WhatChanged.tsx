@@ -1,34 +1,43 @@
-import { type Id, type RigSettings, sayDate } from "#domain";
+import { type Id, sayDate } from "#domain";
 import { printAddress } from "#state/address.ts";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
 import styles from "./Rig.module.css";
-import { isAsked, type RigPart, rigFields, rigParts } from "./rigFields.ts";
+import { isAsked, type RigField, type RigPart, rigFields, rigParts } from "./rigFields.ts";
 import { textKey } from "./rigTexts.ts";
 import { saidOf } from "./rigWords.ts";
+import type { Placed } from "./timeline.ts";
 
 interface WhatChangedProps {
-  /** The record in force. */
-  readonly rig: RigSettings | undefined;
+  /** All records in their order, the one in force among them. */
+  readonly records: readonly Placed[];
   /** The session to go back to. */
   readonly sessionId: Id | undefined;
 }
 
-/** The values of the rig, to pick the one that has changed; those that are written down first. */
-export function WhatChanged({ rig, sessionId }: WhatChangedProps) {
+/** The values of the rig, to pick the one that has changed: those that have changed before, then part by part. */
+export function WhatChanged({ records, sessionId }: WhatChangedProps) {
+  const rig = records.find(({ isInForce }) => isInForce)?.rig;
   const back = { ...(sessionId !== undefined && { sessionId }) };
-  const parts = (Object.keys(rigParts) as RigPart[]).map((part) => ({
-    part,
-    fields: rigFields
-      .filter((field) => field.part === part && isAsked(field, rig?.screen.kind))
-      .map((field) => ({ field, said: rig && saidOf(rig, field) }))
-      .sort((a, b) => Number(b.said !== undefined) - Number(a.said !== undefined)),
-  }));
+  const asked = rigFields.filter((field) => isAsked(field, rig?.screen.kind));
+  const again = asked.filter((field) => records.some((placed) => hasChanged(field, placed)));
+  const inPart = (part: RigPart) => asked.filter((field) => field.part === part && !again.includes(field));
+  const parts = [
+    { title: "Changed before", of: again },
+    ...(Object.keys(rigParts) as RigPart[]).map((part) => ({ title: rigParts[part], of: inPart(part) })),
+  ]
+    .filter(({ of }) => of.length > 0)
+    .map(({ title, of }) => ({
+      title,
+      fields: of
+        .map((field) => ({ field, said: rig && saidOf(rig, field) }))
+        .sort((a, b) => Number(b.said !== undefined) - Number(a.said !== undefined)),
+    }));
   return (
     <Part title="What changed?" ruled aside={rig && `In force since ${sayDate(rig.from)}`}>
       <div className={styles["parts"]}>
-        {parts.map(({ part, fields }) => (
-          <Part key={part} title={rigParts[part]} level={3}>
+        {parts.map(({ title, fields }) => (
+          <Part key={title} title={title} level={3}>
             <ul className={styles["picks"]}>
               {fields.map(({ field, said }) => (
                 <li key={textKey(field)}>
@@ -53,4 +62,10 @@ export function WhatChanged({ rig, sessionId }: WhatChangedProps) {
       </p>
     </Part>
   );
+}
+
+/** Whether a record changed a value of the one before it; a note is rewritten, which is no change of the rig. */
+function hasChanged(field: RigField, { rig, before }: Placed): boolean {
+  if (before === undefined || (field.kind === "words" && field.isLong === true)) return false;
+  return saidOf(before, field) !== saidOf(rig, field);
 }

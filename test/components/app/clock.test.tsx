@@ -16,7 +16,7 @@ const then = Date.UTC(2036, 2, 4, 18);
 
 function Watch() {
   useClockWatch();
-  return <BackupState className={undefined} />;
+  return <BackupState className={undefined} isOnData={false} />;
 }
 
 const said = () => useNotices.getState().list.map(({ text }) => text);
@@ -102,7 +102,7 @@ describe("the clock of this device", () => {
 describe("a backup saved while the clock stood in 2036", () => {
   const shown = (
     <>
-      <BackupState className={undefined} />
+      <BackupState className={undefined} isOnData={false} />
       <BackupNotice />
       <BackupPart />
     </>

@@ -14,8 +14,8 @@ describe("the three numbers of a run", () => {
     const report = runReport({ run, runsBefore: [], pb: { ms: 83_900 }, preferences: choices });
     expect(told(sayRunFigures(report))).toEqual([
       "best 1:24.000 (0.100 s off PB)",
-      "usual 1:24.000 (median of 5 laps)",
-      "scatter ± 0.14 s (0.17 %, lap to lap)",
+      "usual 1:24.000 (the middle one of 5 laps)",
+      "laps differ by 0.14 s (0.17 % of a lap)",
     ]);
   });
 
@@ -30,7 +30,7 @@ describe("the three numbers of a run", () => {
     expect(told(sayRunFigures(report))).toEqual([
       "best 1:24.2 (at least 0.3 s faster than PB)",
       "usual 1:25.0 (as you gave it)",
-      "scatter — (no laps written down)",
+      "laps differ by — (no laps written down)",
     ]);
     expect(sayRun(report)).toBe("About 1:24.2 is a new PB, at least 0.3 s faster than the old one.");
   });

@@ -15,6 +15,7 @@ it("says first what a session did to the PB, then how many laps were clean", () 
   expect(said(laps, { ms: 83_000, decimals: 3 })).toBe("Best lap 1.086 s off PB; 2 of 4 laps clean");
   expect(said(laps, { ms: 83_000, decimals: 1 })).toBe("Best lap about 1.1 s off PB; 2 of 4 laps clean");
   expect(said(laps, { ms: 84_086, decimals: 3 })).toBe("Best lap the same as your PB; 2 of 4 laps clean");
-  expect(said(laps)).toBe("First PB here, 1:24.086; 2 of 4 laps clean");
+  expect(said(laps)).toBe("PB here now 1:24.086; 2 of 4 laps clean");
+  expect(said(laps.slice(1))).toBe("First PB here, 1:24.086; 1 of 3 laps clean");
   expect(said([[undefined, "off"]])).toBe("No lap with a time");
 });

@@ -189,8 +189,10 @@ describe("what stands beside a verdict", () => {
   });
 
   it("shows no usual lap where there is none", () => {
-    const labels = (report: typeof pb) => sayVerdictFigures(report, run).map(({ label }) => label);
+    const labels = (report: typeof pb, verdict: RunVerdict = steady) =>
+      sayVerdictFigures(report, verdict).map(({ label }) => label);
     expect(labels(pb)).toEqual(["usual", "best", "clean"]);
+    expect(labels(pb, untested())).toEqual(["usual", "best"]);
     expect(labels({ ...pb, usual: unknown({ needs: 2, of: "clean lap", has: 1 }) })).toEqual([
       "best",
       "clean",

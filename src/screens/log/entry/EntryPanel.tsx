@@ -90,7 +90,8 @@ export function EntryPanel(props: EntryPanelProps) {
     const { selectionStart = 0, selectionEnd = 0, value = "" } = field.current ?? {};
     isAllSelected.current = value !== "" && selectionStart === 0 && selectionEnd === value.length;
   };
-  const choices = reading?.ok === false ? (reading.problem.choices ?? []) : [];
+  // Where a line belongs is asked before how it was meant.
+  const choices = reading?.ok === false && !entry.isStray ? (reading.problem.choices ?? []) : [];
 
   const onKeyDown = (event: KeyboardEvent) => {
     lookAtSelection();
@@ -248,7 +249,9 @@ function ReadingOf({ entry, context, isApart, lapNumber, hand }: ReadingOfProps)
   // The first digits of a time are no mistake yet.
   if (reading === undefined || (standing.kind === "typing" && /^\s*\d{1,3}\s*$/.test(entry.text)))
     return <p className={styles["about"]}>{emptyHint(context)}</p>;
+  const whereFirst = `Say first where it belongs${hand === "pad" ? "" : ": Tab goes to the answers"}`;
   if (!reading.ok) {
+    if (entry.isStray) return <p className={styles["ask"]}>{whereFirst}</p>;
     return (
       <p className={styles["problem"]} data-refused={standing.kind === "refused" || undefined}>
         {sayProblem(withoutChoices(reading.problem))}
@@ -270,9 +273,7 @@ function ReadingOf({ entry, context, isApart, lapNumber, hand }: ReadingOfProps)
         {ms === undefined ? "no time" : formatLapTime(ms, Math.max(decimals, decimalsOf(ms)))}
       </p>
       {standing.kind === "homeless" ? (
-        <p className={styles["ask"]}>
-          Say first where it belongs{hand === "pad" ? "" : ": Tab goes to the answers"}
-        </p>
+        <p className={styles["ask"]}>{whereFirst}</p>
       ) : standing.kind === "asking" ? (
         <p className={styles["ask"]} role="alert">
           {questionOf(standing, hand) ?? "The same lap again?"}

@@ -17,28 +17,35 @@ import styles from "./RunSays.module.css";
 
 interface RunSaysProps {
   readonly said: SaidRun;
-  /** Absent where the verdict stands above, which says it and what to do next. */
+  /** Absent where what to do next stands above. */
   readonly next: NextRun | undefined;
+  /** The verdict stands above and has told it: here are its figures alone. */
+  readonly isTold: boolean;
 }
 
 /** One true sentence and three numbers, one suggestion with its reason; the rest behind "figures". */
-export function RunSays({ said: { report, number, isBeaten }, next }: RunSaysProps) {
+export function RunSays({ said: { report, number, isBeaten }, next, isTold }: RunSaysProps) {
+  if (isTold) return figures(`Figures of run ${number}`);
   return (
     <Part title={`What run ${number} says`}>
+      <p className={styles["sentence"]}>{sayRun(report, isBeaten)}</p>
+      <FigureRow figures={sayRunFigures(report)} />
       {next && (
-        <>
-          <p className={styles["sentence"]}>{sayRun(report, isBeaten)}</p>
-          <FigureRow figures={sayRunFigures(report)} />
-          <p className={styles["next"]}>
-            {next.suggestion} <span className={styles["reason"]}>{next.reason}</span>
-          </p>
-        </>
+        <p className={styles["next"]}>
+          {next.suggestion} <span className={styles["reason"]}>{next.reason}</span>
+        </p>
       )}
+      {figures("Figures")}
+    </Part>
+  );
+
+  function figures(title: string) {
+    return (
       <Disclosure
-        title="Figures"
+        title={title}
         answer={report.againstTarget.known ? sayAgainstTarget(report.againstTarget) : undefined}
       >
-        {next === undefined && <FigureRow figures={sayRunFigures(report)} />}
+        {isTold && <FigureRow figures={sayRunFigures(report)} />}
         <ul className={styles["figures"]}>
           <li>{sayTrendInRun(report.trend)}</li>
           <li>{sayMistakes(report)}</li>
@@ -48,6 +55,6 @@ export function RunSays({ said: { report, number, isBeaten }, next }: RunSaysPro
           <li>{sayCounts(report.counts)}</li>
         </ul>
       </Disclosure>
-    </Part>
-  );
+    );
+  }
 }

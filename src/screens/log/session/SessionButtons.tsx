@@ -4,6 +4,7 @@ import { lapsInOrder, type Run, type Session } from "#domain";
 import { useWrite } from "#live";
 import { goTo } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
 import styles from "./SessionPage.module.css";
 
 interface SessionButtonsProps {
@@ -17,7 +18,7 @@ interface SessionButtonsProps {
   readonly onAsk: (dialog: "summary" | "end") => void;
 }
 
-/** What can be done next with a session, below its runs; an end that was a mistake is taken back here. */
+/** What can be done next with a session: below its runs while it is open, under its sum once it has ended. */
 export function SessionButtons({ session, current, last, onNextRun, onAsk }: SessionButtonsProps) {
   const write = useWrite();
   const isOpen = session.endedAt === undefined;
@@ -25,40 +26,50 @@ export function SessionButtons({ session, current, last, onNextRun, onAsk }: Ses
   const canGoOn = last !== undefined && last.run.summary === undefined;
   const goOn = canGoOn ? `Go on with run ${last.number}` : "Go on with this session";
   const reopen = () => void write((book) => reopenSession(book, { sessionId: session.id }));
+  const summary = (
+    <Button size="between" onClick={() => onAsk("summary")}>
+      Summary run
+    </Button>
+  );
+  if (!isOpen)
+    return (
+      <ButtonRow
+        others={
+          <>
+            <Button size="between" onClick={reopen}>
+              {goOn}
+            </Button>
+            {summary}
+          </>
+        }
+        main={
+          <Button size="between" variant="primary" onClick={() => goTo({ place: "log" })}>
+            Back to Log
+          </Button>
+        }
+      />
+    );
   return (
     <div className={styles["buttons"]}>
-      {isOpen && !isEmpty && (
+      {!isEmpty && (
         <Button size="between" onClick={onNextRun}>
           End run
         </Button>
       )}
-      {isOpen && current === undefined && (
+      {current === undefined && (
         <Button size="between" variant="primary" onClick={onNextRun}>
           Begin a run
         </Button>
       )}
-      {isOpen && isEmpty && canGoOn && (
+      {isEmpty && canGoOn && (
         <Button size="between" onClick={() => void write((book) => reopenRun(book, { runId: last.run.id }))}>
           {goOn}
         </Button>
       )}
-      <Button size="between" onClick={() => onAsk("summary")}>
-        Summary run
+      {summary}
+      <Button size="between" onClick={() => onAsk("end")}>
+        End session
       </Button>
-      {isOpen ? (
-        <Button size="between" onClick={() => onAsk("end")}>
-          End session
-        </Button>
-      ) : (
-        <>
-          <Button size="between" onClick={reopen}>
-            {goOn}
-          </Button>
-          <Button size="between" onClick={() => goTo({ place: "log" })}>
-            Back to Log
-          </Button>
-        </>
-      )}
     </div>
   );
 }

@@ -1,9 +1,7 @@
 import { lazy, Suspense, useState } from "react";
-import { comboName, formatLapTime, type Session, sayDay } from "#domain";
-import { printAddress } from "#state/address.ts";
+import { comboName } from "#domain";
 import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
-import { sayClock } from "#words";
 import styles from "./SessionHead.module.css";
 import type { SessionData } from "./useSession.ts";
 
@@ -13,48 +11,18 @@ const SessionDialog = lazy(() =>
 
 interface SessionHeadProps {
   readonly data: SessionData;
-  readonly targetMs: number | undefined;
-  readonly targetFrom: string | undefined;
   readonly onBigView: () => void;
 }
 
-/** Which session this is, and the way to put it right. */
-export function SessionHead({ data, targetMs, targetFrom, onBigView }: SessionHeadProps) {
+/** Which combo this is a session of, the big view, and the way to put the session right. */
+export function SessionHead({ data, onBigView }: SessionHeadProps) {
   const { session } = data;
   const [isChanging, setChanging] = useState(false);
-  const about = [
-    when(session),
-    session.focus === "free" ? undefined : `focus: ${session.focus}`,
-    targetMs === undefined ? undefined : `${targetFrom ?? "target"} ${formatLapTime(targetMs)}`,
-    session.conditions,
-    session.endedAt === undefined ? undefined : "ended",
-  ];
   return (
     <div className={styles["head"]}>
-      <div className={styles["words"]}>
-        <h1 className={styles["title"]} tabIndex={-1}>
-          <Name>{comboName(data)}</Name>
-        </h1>
-        <p className={styles["about"]}>
-          <Name>{about.filter(Boolean).join(" · ")}</Name>
-          {session.endedAt === undefined && (
-            <>
-              {" "}
-              <a
-                className={styles["changed"]}
-                href={printAddress({ place: "rig", change: { sessionId: session.id } })}
-              >
-                Something changed
-              </a>
-            </>
-          )}
-        </p>
-        {session.endedAt !== undefined && session.note.trim() !== "" && (
-          <p className={styles["note"]}>
-            <Name>{session.note}</Name>
-          </p>
-        )}
-      </div>
+      <h1 className={styles["title"]} tabIndex={-1}>
+        <Name>{comboName(data)}</Name>
+      </h1>
       <div className={styles["buttons"]}>
         {session.endedAt === undefined && (
           <Button size="between" variant="quiet" onClick={onBigView}>
@@ -72,8 +40,4 @@ export function SessionHead({ data, targetMs, targetFrom, onBigView }: SessionHe
       )}
     </div>
   );
-}
-
-function when({ date, startedAt, zone, isTimeOfDayKnown }: Session): string {
-  return isTimeOfDayKnown ? `${sayDay(date)}, ${sayClock(startedAt, zone)}` : sayDay(date);
 }

@@ -23,7 +23,9 @@ import { VerdictArea } from "../verdict/VerdictArea.tsx";
 import { DateQuestion } from "./DateQuestion.tsx";
 import { IdleQuestion } from "./IdleQuestion.tsx";
 import { RunStrips } from "./RunStrips.tsx";
+import { SessionAbout } from "./SessionAbout.tsx";
 import { SessionButtons } from "./SessionButtons.tsx";
+import { SessionChanged } from "./SessionChanged.tsx";
 import { SessionHead } from "./SessionHead.tsx";
 import styles from "./SessionPage.module.css";
 import { SessionSum } from "./SessionSum.tsx";
@@ -137,6 +139,36 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
     else setLeaving(undefined);
   };
   const name = comboName(data);
+  const buttons = (
+    <SessionButtons
+      session={session}
+      current={current}
+      last={isOpen || runs.at(-1)?.id === last?.run.id ? last : undefined}
+      onNextRun={() => void nextRun()}
+      onAsk={setDialog}
+    />
+  );
+  const account = (
+    <FaultBoundary what="The time account">
+      <SessionSum report={report} asOf={today} name={name} />
+    </FaultBoundary>
+  );
+  const says = (
+    <div className={styles["says"]}>
+      {!isOpen && account}
+      {!isOpen && (
+        <FaultBoundary what="What changed">
+          <SessionChanged session={session} runs={shown} />
+        </FaultBoundary>
+      )}
+      <FaultBoundary what="What this run says">
+        {said && next && (
+          <RunSays said={said} next={isOpen && !isBetween ? next : undefined} isTold={isOpen && isBetween} />
+        )}
+      </FaultBoundary>
+      {isOpen && account}
+    </div>
+  );
   return (
     <RunStrips of={strips}>
       <div
@@ -144,19 +176,29 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
         className={styles["page"]}
         data-open={isOpen}
         data-between={isBetween}
-        data-pad={pad.isOpen ? "open" : undefined}
+        data-pad={pad.isThere ? (pad.isOpen ? "open" : "folded") : undefined}
       >
         <div className={styles["top"]}>
-          <SessionHead
-            data={data}
+          <SessionHead data={data} onBigView={() => setBig(true)} />
+          <SessionAbout
+            session={session}
             targetMs={target?.ms}
             targetFrom={target && targetNames[target.from]}
-            onBigView={() => setBig(true)}
           />
-          <DateQuestion data={data} />
-          <IdleQuestion session={session} runs={runs} />
-          {isOpen && said === undefined && <LastNote session={session} />}
+          <div className={styles["asked"]}>
+            <DateQuestion data={data} />
+            <IdleQuestion session={session} runs={runs} />
+            {isOpen && said === undefined && <LastNote session={session} />}
+          </div>
         </div>
+        {!isOpen && (
+          <div className={styles["sum"]}>
+            <FaultBoundary what="What the session says">
+              <SessionTotals report={report} strips={strips} pb={pb} next={next} onOpenLap={edit} />
+            </FaultBoundary>
+            {buttons}
+          </div>
+        )}
         {isOpen && (
           <FaultBoundary what="The verdict">
             <VerdictArea
@@ -179,12 +221,13 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
               pad={pad}
               rows={rows}
               shown={shown}
-            finding={said && !isBetween ? sayRun(said.report, said.isBeaten) : undefined}
+              finding={said && !isBetween ? sayRun(said.report, said.isBeaten) : undefined}
               isCovered={edited !== undefined}
               onEditLast={(lapId) => edit(lapId, "field")}
             />
           </FaultBoundary>
         )}
+        {!isOpen && says}
         <div className={styles["runs"]}>
           {comparing.first && <CompareBar {...comparing.first} onCancel={comparing.forget} />}
           <FaultBoundary what="What was half typed before">
@@ -225,30 +268,9 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
               </FaultBoundary>
             ),
           )}
-          <SessionButtons
-            session={session}
-            current={current}
-            last={isOpen || runs.at(-1)?.id === last?.run.id ? last : undefined}
-            onNextRun={() => void nextRun()}
-            onAsk={setDialog}
-          />
+          {isOpen && buttons}
         </div>
-        <div className={styles["says"]}>
-          {!isOpen && (
-            <SessionTotals
-              report={report}
-              runs={shown.filter(({ run }) => run.guest === undefined).length}
-              pb={pb}
-              next={next}
-            />
-          )}
-          <FaultBoundary what="What this run says">
-          {said && next && <RunSays said={said} next={isOpen && !isBetween ? next : undefined} />}
-          </FaultBoundary>
-          <FaultBoundary what="The time account">
-            <SessionSum report={report} asOf={today} name={name} />
-          </FaultBoundary>
-        </div>
+        {isOpen && says}
         <Suspense fallback={null}>
           {dialog === "summary" && (
             <SummaryDialog

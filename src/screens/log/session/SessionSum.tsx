@@ -2,7 +2,14 @@ import { lazy, Suspense } from "react";
 import type { CalendarDate } from "#domain";
 import type { SessionReport } from "#stats";
 import { Part } from "#ui/Part.tsx";
-import { accountLineNames, accountReading, accountTitle, sayCounts, sayGuestLaps, sayReason } from "#words";
+import {
+  accountLineNames,
+  accountReading,
+  accountTitle,
+  sayCounts,
+  sayGuestLaps,
+  sayNoAccount,
+} from "#words";
 
 const BridgeChart = lazy(() =>
   import("#charts/bridge/BridgeChart.tsx").then((file) => ({ default: file.BridgeChart })),
@@ -37,7 +44,7 @@ export function SessionSum({ report, asOf, name }: SessionSumProps) {
           />
         </Suspense>
       ) : (
-        <p>No time account yet: {sayReason(account.reason)}.</p>
+        <p>{sayNoAccount(account.reason)}</p>
       )}
       <p>
         <small>{[sayCounts(counts), sayGuestLaps(guestLaps)].filter(Boolean).join(", ")}</small>

@@ -1,48 +1,74 @@
-import { formatLapTime } from "#domain";
+import { useMemo } from "react";
+import { LapStrip } from "#charts/strip/LapStrip.tsx";
+import { formatLapTime, type Id } from "#domain";
 import type { KnownBest, SessionReport } from "#stats";
 import { FigureRow } from "#ui/FigureRow.tsx";
 import { Part } from "#ui/Part.tsx";
 import { counted, type NextRun, sayScatterFigure, saySession, sayUsual } from "#words";
-import styles from "../runs/RunSays.module.css";
+import { bestRun } from "./bestRun.ts";
+import styles from "./SessionTotals.module.css";
+import { type StripsOf, wholeStrip } from "./sessionStrips.ts";
 
 interface SessionTotalsProps {
   readonly report: SessionReport;
-  readonly runs: number;
+  readonly strips: StripsOf;
   /** Best of the page before the session. */
   readonly pb: KnownBest | undefined;
   /** What its last run suggests; absent where it has no laps. */
   readonly next: NextRun | undefined;
+  readonly onOpenLap: (lapId: Id) => void;
 }
 
-/** What a session says: one sentence, best, usual and scatter of all its runs, and what to do next time. */
-export function SessionTotals({ report, runs, pb, next }: SessionTotalsProps) {
+/** What an ended session says: one sentence, all its laps as one strip, its figures and best run, and what to do next time. */
+export function SessionTotals({ report, strips, pb, next, onOpenLap }: SessionTotalsProps) {
   const { best, pace, counts } = report;
   const { median, medianDecimals, consistency } = pace;
+  const strip = useMemo(
+    () => wholeStrip(strips, median === undefined ? undefined : { ms: median, decimals: medianDecimals }),
+    [strips, median, medianDecimals],
+  );
   if (counts.driven === 0) return null;
+  const runs = strips.shown.filter(({ run }) => run.guest === undefined).length;
+  const named = bestRun(strips);
   return (
     <Part title="What the session says" aside={`${counted(runs, "run")}, ${counted(counts.driven, "lap")}`}>
-      <p className={styles["sentence"]}>{saySession(report, pb)}</p>
-      <FigureRow
-        figures={[
-          {
-            label: "best",
-            value: best === undefined ? "—" : formatLapTime(best.ms, best.decimals),
-            detail: best === undefined ? "no clean lap" : undefined,
-          },
-          {
-            label: "usual",
-            value: median === undefined ? "—" : sayUsual(median, medianDecimals),
-            detail: median === undefined ? "no pace laps" : `median of ${counted(pace.laps, "pace lap")}`,
-          },
-          sayScatterFigure(consistency),
-        ]}
-      />
-      {next && (
-        <p className={styles["next"]}>
-          <strong>Next time:</strong> {next.suggestion}{" "}
-          <span className={styles["reason"]}>{next.reason}</span>
-        </p>
-      )}
+      <div className={styles["columns"]}>
+        <div className={styles["column"]}>
+          <p className={styles["sentence"]}>{saySession(report, pb)}</p>
+          {strip.laps.length > 0 && <LapStrip {...strip} size="full" name="All runs" onOpen={onOpenLap} />}
+        </div>
+        <div className={styles["column"]}>
+          <FigureRow
+            figures={[
+              {
+                label: "best",
+                value: best === undefined ? "—" : formatLapTime(best.ms, best.decimals),
+                detail: best === undefined ? "no clean lap" : undefined,
+              },
+              {
+                label: "usual",
+                value: median === undefined ? "—" : sayUsual(median, medianDecimals),
+                detail:
+                  median === undefined
+                    ? "no pace laps"
+                    : `the middle one of ${counted(pace.laps, "pace lap")}`,
+              },
+              sayScatterFigure(consistency),
+            ]}
+          />
+          {named !== undefined && (
+            <p>
+              Best run: run {named.number}, usual lap {sayUsual(named.usualMs, named.usualDecimals)}.
+            </p>
+          )}
+          {next && (
+            <p className={styles["next"]}>
+              <strong>Next time:</strong> {next.suggestion}{" "}
+              <span className={styles["reason"]}>{next.reason}</span>
+            </p>
+          )}
+        </div>
+      </div>
     </Part>
   );
 }

@@ -63,6 +63,16 @@ export function sessionStrips(about: StripsOf): ReadonlyMap<Id, RunStrip> {
   );
 }
 
+/** The laps of all runs of one's own on one strip, with what they were usual, the PB and the target. */
+export function wholeStrip(about: StripsOf, usual: StripLine | undefined): Pick<RunStrip, "laps" | "lines"> {
+  const { shown, pb, standingId, targetMs } = about;
+  const own = shown.filter(({ run }) => run.guest === undefined);
+  return {
+    laps: stripLaps(own, new Set(standingId === undefined ? [] : [standingId])),
+    lines: { pb, usual, target: targetMs === undefined ? undefined : { ms: targetMs } },
+  };
+}
+
 /** Bars reach as far as a strip of the run's clean laps does: a spin or a cut makes them no shorter. */
 function barsOf(laps: readonly StripLap[], usualMs: number): LapBars | undefined {
   const scale = stripScale(laps.filter((lap) => stripMark(lap) === "plain"));

@@ -4,6 +4,7 @@ import { useRows } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Notice } from "#ui/Notice.tsx";
 import type { SessionFigures } from "../session/sessionFigures.ts";
+import styles from "./StrayLine.module.css";
 
 interface StrayLineProps {
   readonly text: string;
@@ -32,7 +33,7 @@ export function StrayLine({ text, begunIn, current, sessionId, shown, onPlace }:
       : [{ id: current.id, words: inWords(current.id, "the run being driven") }]),
   ];
   return (
-    <div role="alert">
+    <div role="alert" data-question>
       <Notice
         tone="caution"
         actions={places.map(({ id, words }) => (
@@ -43,12 +44,14 @@ export function StrayLine({ text, begunIn, current, sessionId, shown, onPlace }:
       >
         <p>
           <strong>Where does {text.trim()} belong?</strong>{" "}
-          {run === null
-            ? "The run it was begun in is no longer there."
-            : isElsewhere
-              ? "The run it was begun in has been moved to another session."
-              : `It was begun in ${begun}, which has ended since.`}{" "}
-          Nothing is stored until you choose.
+          <span className={styles["why"]}>
+            {run === null
+              ? "The run it was begun in is no longer there."
+              : isElsewhere
+                ? "The run it was begun in has been moved to another session."
+                : `It was begun in ${begun}, which has ended since.`}{" "}
+            Nothing is stored until you choose.
+          </span>
         </p>
       </Notice>
     </div>

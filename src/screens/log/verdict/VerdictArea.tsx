@@ -1,13 +1,12 @@
-import { lazy, Suspense } from "react";
 import type { Id } from "#domain";
 import { hourReached, lapsOfRun, runTimes } from "#stats";
 import { type NextRun, sayBestOfRun, sayBreakDue, saySoFar, sayVerdict, sayVerdictFigures } from "#words";
 import type { SessionFigures } from "../session/sessionFigures.ts";
 import type { SessionData } from "../session/useSession.ts";
+import { BigView } from "./BigView.tsx";
+import { shapeOf } from "./shapeOf.ts";
 import { useVerdict } from "./useVerdict.ts";
 import { Verdict } from "./Verdict.tsx";
-
-const BigView = lazy(() => import("./BigView.tsx").then((file) => ({ default: file.BigView })));
 
 interface VerdictAreaProps {
   readonly data: SessionData;
@@ -32,23 +31,23 @@ export function VerdictArea({ data, figures, next, isBetween, big, onOpenLap }: 
         <Verdict said={said} verdict={verdict} next={next} breakDue={breakDue} onOpenLap={onOpenLap} />
       )}
       {big && (
-        <Suspense fallback={null}>
-          <BigView
-            words={bigWords()}
-            verdict={verdict}
-            figures={said === undefined ? [] : sayVerdictFigures(said.report)}
-            best={isBetween && said ? sayBestOfRun(said.report, said.isBeaten) : undefined}
-            next={
-              said === undefined
-                ? "Type the first laps after your run."
-                : isBetween
-                  ? next?.suggestion
-                  : undefined
-            }
-            breakDue={breakDue}
-            {...big}
-          />
-        </Suspense>
+        <BigView
+          said={said}
+          words={bigWords()}
+          verdict={verdict}
+          shape={said && (isBetween ? verdict && shapeOf(verdict) : "too few")}
+          figures={said === undefined ? [] : sayVerdictFigures(said.report)}
+          best={isBetween && said ? sayBestOfRun(said.report, said.isBeaten) : undefined}
+          next={
+            said === undefined
+              ? "Type the first laps after your run."
+              : isBetween
+                ? next?.suggestion
+                : undefined
+          }
+          breakDue={breakDue}
+          {...big}
+        />
       )}
     </>
   );

@@ -107,14 +107,39 @@ describe("ending a session", () => {
     window.location.hash = `#/log/${sessionId}`;
     const whole = within(await screen.findByRole("region", { name: "What the session says" }));
     expect(whole.getByText("2 runs, 3 laps")).toBeVisible();
+    expect(whole.getByText("PB here now 1:24.700; 3 of 3 laps clean")).toBeVisible();
+    expect(whole.getByRole("figure", { name: /^All runs: 3 laps/ })).toBeVisible();
+    expect(whole.queryByText(/^Best run/)).not.toBeInTheDocument();
     expect(whole.getAllByRole("definition").map((value) => value.textContent)).toEqual([
       "1:24.700",
       "1:24.800",
-      "median of 3 pace laps",
+      "the middle one of 3 pace laps",
       "—",
       expect.stringMatching(/needs/),
     ]);
   });
+});
+
+it("names the best run of an ended session, leads back first, and opens a lap from its strip", async () => {
+  const laps = (usual: number) => [-200, 100, -50, 150, 0].map((ms) => usual + ms);
+  let sessionId = "";
+  const { user } = await renderLog(async (book) => {
+    ({ sessionId } = await openWith(book, laps(84_400)));
+    const { runId } = await addRun(book, { sessionId });
+    await addLaps(book, { runId, laps: laps(84_100).map((ms) => ({ id: book.newId(), lap: aLap(ms) })) });
+    await endSession(book, { sessionId });
+  });
+  window.location.hash = `#/log/${sessionId}`;
+  const whole = within(await screen.findByRole("region", { name: "What the session says" }));
+  expect(whole.getByText("Best run: run 2, usual lap 1:24.100.")).toBeVisible();
+  const names = screen.getAllByRole("button").map((button) => button.textContent);
+  const [goOn, summary, back] = ["Go on with run 2", "Summary run", "Back to Log"].map((name) =>
+    names.indexOf(name),
+  );
+  expect([goOn, summary, back]).toEqual([goOn, (goOn ?? 0) + 1, (goOn ?? 0) + 2]);
+  whole.getByRole("figure", { name: /^All runs: 10 laps/ }).focus();
+  await user.keyboard("{End}{Enter}");
+  expect(await screen.findByLabelText("Lap 5")).toHaveValue("1:24.100");
 });
 
 describe("an open session after three idle hours", () => {

@@ -45,7 +45,9 @@ describe("Search", () => {
   it("a remark, a focus and days narrow it; back in the history brings the former search back", async () => {
     const { user } = await renderAt("#/review/search", search, filled);
     await user.selectOptions(await screen.findByLabelText("Remark"), "off");
+    expect(screen.getByLabelText("Remark")).toHaveValue("off");
     await user.click(screen.getByRole("button", { name: "Search" }));
+    expect(window.location.hash).toBe("#/review/search?remark=off");
     const row = within(await results(/^Sessions found/)).getByRole("row", { name: /Varnholt Ring/ });
     expect(row).toHaveTextContent("3, 1 found");
     await user.selectOptions(screen.getByLabelText("Focus"), "line");

@@ -244,20 +244,23 @@ describe("records over time", () => {
     await waitFor(() => expect(field("Rotation")).toHaveFocus());
   });
 
-  it("lets a value be picked, those written down first, and goes back to the session", async () => {
+  it("lets a value be picked, those changed before and those written down first, and goes back to the session", async () => {
     const sessionId = "01900000-0000-7000-8000-00000000000a";
     const { user } = await renderAt(`#/rig?field=&session=${sessionId}`, <RigScreen />, two);
-    const wheel = within(await screen.findByRole("region", { name: "Wheel and force feedback" }));
-    expect(wheel.getAllByRole("link").map((link) => link.textContent)).toEqual([
+    const before = within(await screen.findByRole("region", { name: "Changed before" }));
+    expect(before.getAllByRole("link").map((link) => link.textContent)).toEqual([
       "Which wheel\u202Ewheel <script>",
       "Gain55 %",
+    ]);
+    const wheel = within(screen.getByRole("region", { name: "Wheel and force feedback" }));
+    expect(wheel.getAllByRole("link").map((link) => link.textContent)).toEqual([
       "Torque at most",
       "Damping",
       "Rotation",
       "Radius of the rim",
       "Note on the wheel",
     ]);
-    await user.click(wheel.getByRole("link", { name: /^Gain/ }));
+    await user.click(before.getByRole("link", { name: /^Gain/ }));
     await waitFor(() => expect(field("Gain")).toHaveFocus());
     await user.keyboard("50");
     await user.click(screen.getByRole("button", { name: "Store" }));
