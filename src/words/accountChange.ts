@@ -30,7 +30,7 @@ export function accountChangeReading({ accountChange }: Changed): string {
   if (!accountChange.known) return "Both periods need a session with five pace laps.";
   const { laps, lapsBefore, lines } = accountChange.value;
   const unsure = lines.filter((line) => line.ms !== 0 && sureness(line) !== "very likely");
-  const from = `From ${counted(laps, "lap")} now and ${lapsBefore} before, each period against the same lap.`;
+  const from = `From ${counted(laps, "lap")} now and ${lapsBefore} before, each period against the same lap. The mean lap holds mistakes and traffic, which the usual lap does not.`;
   if (unsure.length === 0) return `${from} Each line that moved very likely did.`;
   const names = unsure.map(({ line }) => accountLineNames[line]).join(", ");
   return `${from} May be chance: ${names}.`;

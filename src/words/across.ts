@@ -22,9 +22,9 @@ interface FigureWords {
 /** The figures that compare where lap times do not. */
 export const acrossWords: Readonly<Record<AcrossFigure, FigureWords>> = {
   scatter: {
-    name: "Scatter",
-    column: "scatter",
-    axis: "scatter in percent, lower is steadier",
+    name: "How much laps differ",
+    column: "laps differ by",
+    axis: "how much laps differ, in percent of a lap; lower is steadier",
     meaning: "from lap to lap, in percent of the usual lap; the middle one of the combo's sessions",
     unit: percents,
   },
@@ -90,11 +90,12 @@ export function sayAcross(figure: AcrossFigure, value: number): string {
 /**
  * What the chart of a figure finds from combo to combo.
  * @param days from the first day of the first combo to that of the last
- * @example "Scatter from combo to combo: lower by 0.12 % in 8 weeks, very likely at least 0.04 %"
+ * @example "How much laps differ, combo by combo", where there are too few for a finding
+ * @example "How much laps differ from combo to combo: lower by 0.12 % in 8 weeks, very likely at least 0.04 %"
  */
 export function acrossTitle(figure: AcrossFigure, trend: Figure<SessionTrend>, days: number): string {
   const { name } = acrossWords[figure];
-  if (!trend.known) return `${name}: ${sayLacking(trend.reason)}`;
+  if (!trend.known) return `${name}, combo by combo`;
   const title = lower(trendTitle(worseUp(figure, trend.value), { words: wordsOf(figure), days }));
   return `${name} from combo to combo: ${title}`;
 }
@@ -103,7 +104,8 @@ export function acrossTitle(figure: AcrossFigure, trend: Figure<SessionTrend>, d
 export function acrossReading(figure: AcrossFigure, trend: Figure<SessionTrend>): string {
   const { meaning, unit } = acrossWords[figure];
   const what = `${asSentence(meaning)}.`;
-  if (!trend.known) return `${what} Each combo stands where it was first driven.`;
+  if (!trend.known)
+    return `${what} In the order they were first driven; whether it changes from one to the next cannot be told yet: ${sayLacking(trend.reason)}.`;
   const { perWeek, sessions } = worseUp(figure, trend.value);
   const between = sayBetween(perWeek, unit, wordsOf(figure));
   return `${what} From ${counted(sessions, "combo")}, each where it was first driven: ${between} a week. Circuits and cars differ, so an easier one moves it as well.`;

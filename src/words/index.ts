@@ -96,6 +96,7 @@ export {
 } from "./targets.ts";
 export { thirdsReading, thirdsTitle } from "./thirds.ts";
 export { sayScatterAsTime, sayToGo } from "./toGo.ts";
+export { betweenParts, unbroken } from "./unbroken.ts";
 export { sayLevel, sayUsual } from "./usualLap.ts";
 export {
   sayBestOfRun,

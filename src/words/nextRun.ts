@@ -1,6 +1,7 @@
 import { leastForSpread } from "#domain";
 import type { RunReport, SessionReport } from "#stats";
 import { asSentence, counted } from "./counted.ts";
+import { learningEffort } from "./learningEffort.ts";
 import { isNotCompared, sayLapsToGo, sayNotCompared, sayTooFew } from "./reason.ts";
 import type { NextRun } from "./suggestion.ts";
 import { workOnLine } from "./workOnLine.ts";
@@ -61,7 +62,7 @@ function oneCorner({ cornersOfMistakes }: NextRunContext): NextRun | undefined {
 function slowerAndClean({ isUntidy, mistakes, flyingLaps }: RunReport): NextRun | undefined {
   if (!isUntidy) return undefined;
   return {
-    suggestion: `${LAPS_OF_A_RUN} laps at learning effort, 70 to 80 %, all of them clean.`,
+    suggestion: `${LAPS_OF_A_RUN} laps at ${learningEffort}, all of them clean.`,
     reason: `${counted(mistakes, "mistake")} in ${counted(flyingLaps, "lap")}.`,
     evidence: measured,
     check: `${LAPS_OF_A_RUN - 1} of ${LAPS_OF_A_RUN} laps clean.`,

@@ -29,7 +29,7 @@ export function shiftReading({ shift, distribution }: Pick<ComboReview, "shift" 
       ? `${counted(now, "pace lap")} now, none in the period before to compare with.`
       : `${counted(now, "pace lap")} now and ${before} before are drawn; there are too few sessions for a verdict.`;
   const { sessions, sessionsBefore } = shift.value;
-  return `${chance(shift.value)}${counted(now, "pace lap")} now, ${before} before; ${sessions} against ${counted(sessionsBefore, "session")}. Counted by session, because laps of one session are alike.`;
+  return `${chance(shift.value)}${counted(now, "pace lap")} now, ${before} before; ${sessions} against ${counted(sessionsBefore, "session")}. Counted by session, because laps of one session are alike. Whole periods are compared here; the gain at the top goes from the first session of this one to its last.`;
 }
 
 /**

@@ -4,17 +4,18 @@ import { hundredths } from "./amount.ts";
 import { counted } from "./counted.ts";
 import { sayLacking } from "./reason.ts";
 import { isClear, pace, sayBetween, sayClear, sayNotClear } from "./shift.ts";
+import { unbroken } from "./unbroken.ts";
 
 const MINUTE = 60_000;
 
 /**
- * A length of time as hours and minutes.
+ * A length of time as hours and minutes, on one line.
  * @example sayHours(39_081_560) // "10 h 51 min"
  */
 export function sayHours(ms: number): string {
   const minutes = Math.round(ms / MINUTE);
   const hours = Math.floor(minutes / 60);
-  return hours === 0 ? `${minutes} min` : `${hours} h ${String(minutes % 60).padStart(2, "0")} min`;
+  return unbroken(hours === 0 ? `${minutes} min` : `${hours} h ${String(minutes % 60).padStart(2, "0")} min`);
 }
 
 /**

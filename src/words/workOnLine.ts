@@ -1,5 +1,6 @@
 import type { SessionReport } from "#stats";
 import { hundredths, sayAmount } from "./amount.ts";
+import { learningEffort } from "./learningEffort.ts";
 import type { NextRun } from "./suggestion.ts";
 
 const practised = { reason: "measured on you", advice: "common practice, no source" } as const;
@@ -28,7 +29,7 @@ export function workOnLine(
       };
     case "mistakes":
       return {
-        suggestion: `${laps} laps at learning effort, 70 to 80 %, with no off.`,
+        suggestion: `${laps} laps at ${learningEffort}, with no off.`,
         reason: `Mistakes cost most ${over}: ${cost}, laps without a time not counted${aside}.`,
         evidence: practised,
         check: `${laps} laps without a mistake.`,

@@ -61,7 +61,7 @@ function OverTime({ rows, today }: { readonly rows: readonly NamedLine[]; readon
   const { column, axis } = acrossWords[figure];
   return (
     <>
-      <Choice label="Figure" value={figure} options={figures} onChange={setFigure} />
+      <Choice label="Chart shows" value={figure} options={figures} onChange={setFigure} />
       <Suspense fallback={<Finding {...said} />}>
         <AcrossChart
           {...said}

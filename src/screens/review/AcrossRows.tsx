@@ -32,7 +32,7 @@ export function AcrossRows({ rows, today }: AcrossRowsProps) {
   return (
     <div className={styles["part"]}>
       <div className={styles["choices"]}>
-        <Choice label="Figures" value={side} options={sides} onChange={setSide} />
+        <Choice label="Rows show" value={side} options={sides} onChange={setSide} />
         <Select label="Sorted by" value={order.value} options={orders} onChange={setWanted} />
       </div>
       <FigureRows

@@ -7,13 +7,23 @@ interface QuestionHeadProps {
   readonly answer: string;
   readonly picture: ReactNode;
   readonly isOpen: boolean;
+  /** What it opens stands elsewhere: the picture stays. */
+  readonly isBeside: boolean;
   /** Id of what it opens. */
   readonly controls: string;
   readonly onToggle: () => void;
 }
 
 /** A question as one line: its answer in words and as a small picture, and behind it all the rest. */
-export function QuestionHead({ title, answer, picture, isOpen, controls, onToggle }: QuestionHeadProps) {
+export function QuestionHead({
+  title,
+  answer,
+  picture,
+  isOpen,
+  isBeside,
+  controls,
+  onToggle,
+}: QuestionHeadProps) {
   return (
     <h2 className={styles["heading"]}>
       <button
@@ -25,7 +35,7 @@ export function QuestionHead({ title, answer, picture, isOpen, controls, onToggl
       >
         <span className={styles["title"]}>{title}</span>
         {!isOpen && <span className={styles["answer"]}>{answer}</span>}
-        {!isOpen && <span className={styles["picture"]}>{picture}</span>}
+        {(!isOpen || isBeside) && <span className={styles["picture"]}>{picture}</span>}
         <span aria-hidden="true" className={styles["state"]}>
           {isOpen ? "hide" : "open"}
         </span>

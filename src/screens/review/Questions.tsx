@@ -133,6 +133,7 @@ function Head({ question: { id, title, answer }, looked, parts, onOpened }: Head
       answer={answer(looked)}
       picture={<Picture looked={looked} />}
       isOpen={isOpen}
+      isBeside={onOpened !== undefined}
       controls={questionPlace(id)}
       onToggle={() => {
         parts.set(id, !isOpen);

@@ -8,7 +8,7 @@ import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
 import { type Row, RuledTable } from "#ui/RuledTable.tsx";
-import { sayLapTime, sayUsual } from "#words";
+import { betweenParts, sayLapTime, sayUsual } from "#words";
 import { ChooseSession, CompareSessions } from "./ChooseSession.tsx";
 import styles from "./SessionList.module.css";
 
@@ -43,33 +43,31 @@ export function SessionList({ review }: { readonly review: ComboReview }) {
   };
   const left = review.points.length - shown.length;
   return (
-    <div className={styles["list"]}>
-      <Part title="Sessions">
-        {shown.length > 1 && <CompareSessions isChoosing={isChoosing} onChoosing={setChoosing} />}
-        <RuledTable
-          caption="Sessions, newest first"
-          captionHidden
-          columns={columns}
-          rows={shown.map((point) =>
-            rowOf({
-              point,
-              session: sessions?.get(point.sessionId),
-              runs: runs?.get(point.sessionId),
-              best: bestIn.get(point.sessionId),
-              isChoosing,
-              pb: point.isPresentPage ? pbAfter(point) : undefined,
-            }),
-          )}
-        />
-        {left > 0 && (
-          <div>
-            <Button onClick={() => setMost(most + step)}>
-              Show {Math.min(step, left)} more of {left}
-            </Button>
-          </div>
+    <Part title="Sessions">
+      {shown.length > 1 && <CompareSessions isChoosing={isChoosing} onChoosing={setChoosing} />}
+      <RuledTable
+        caption="Sessions, newest first"
+        captionHidden
+        columns={columns}
+        rows={shown.map((point) =>
+          rowOf({
+            point,
+            session: sessions?.get(point.sessionId),
+            runs: runs?.get(point.sessionId),
+            best: bestIn.get(point.sessionId),
+            isChoosing,
+            pb: point.isPresentPage ? pbAfter(point) : undefined,
+          }),
         )}
-      </Part>
-    </div>
+      />
+      {left > 0 && (
+        <div>
+          <Button onClick={() => setMost(most + step)}>
+            Show {Math.min(step, left)} more of {left}
+          </Button>
+        </div>
+      )}
+    </Part>
   );
 }
 
@@ -117,7 +115,7 @@ function rowOf({ point, session, runs, best, pb, isChoosing }: ListedSession): R
 function wordsOf(session: Session | undefined, best: DatedBest | undefined, isPresentPage: boolean): string {
   const focus = session === undefined || session.focus === "free" ? undefined : `focus: ${session.focus}`;
   const pb = best && `PB ${sayLapTime(best.ms, best.decimals)}`;
-  return [focus, pb, isPresentPage ? undefined : "older page"].filter(Boolean).join(" · ");
+  return [focus, pb, isPresentPage ? undefined : "older page"].filter(Boolean).join(betweenParts);
 }
 
 interface AboutProps {

@@ -3,7 +3,7 @@ import { addDays, type CalendarDate, mondayOf, sayDate, weekName, weekStart } fr
 import { useFigures, useRows, useShelvedNow, useUntil } from "#live";
 import { type Address, printAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
-import { sayDriven, weekDays, weekTitle } from "#words";
+import { betweenParts, sayDriven, unbroken, weekDays, weekTitle } from "#words";
 import type { AroundProps } from "./aroundProps.ts";
 import styles from "./Statement.module.css";
 import { StatementEmpty } from "./StatementEmpty.tsx";
@@ -38,9 +38,14 @@ function Week({ combos, today, monday }: AroundProps & { readonly monday: Calend
       <header className={styles["head"]}>
         <h1>{weekTitle(monday)}</h1>
         <p className={styles["about"]}>
-          {weekDays(monday)} · {title}
+          {weekDays(monday)}
+          {betweenParts}
+          {title}
           {value !== undefined &&
-            ` · ${sayDriven(value.statement.total)} · as of ${sayDate(value.statement.asOf)}`}
+            betweenParts +
+              unbroken(sayDriven(value.statement.total)) +
+              betweenParts +
+              unbroken(`as of ${sayDate(value.statement.asOf)}`)}
         </p>
         <div className={styles["ways"]}>
           <a href={printAddress(toWeekOf(addDays(monday, -7)))} className={styles["way"]}>

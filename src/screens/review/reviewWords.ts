@@ -3,6 +3,7 @@ import type { Period } from "#state/address.ts";
 import type { ComboReview } from "#stats";
 import {
   bandMeaning,
+  betweenParts,
   counted,
   type KnownOn,
   personalBestTitle,
@@ -31,7 +32,7 @@ export function sayWhatCounts(review: ComboReview): string {
       `${counted(sessionsOnOldPages, "session")} of older pages, in grey and in no figure`,
   ]
     .filter(Boolean)
-    .join(" · ");
+    .join(betweenParts);
 }
 
 /**

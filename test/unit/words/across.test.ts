@@ -33,7 +33,7 @@ describe("figures across combos in words", () => {
 
   it("a clear fall is told with what is sure of it", () => {
     expect(acrossTitle("scatter", known(trend({})), 70)).toBe(
-      "Scatter from combo to combo: lower by 0.20 % in 10 weeks, very likely at least 0.10 %",
+      "How much laps differ from combo to combo: lower by 0.20 % in 10 weeks, very likely at least 0.10 %",
     );
     expect(acrossReading("scatter", known(trend({})))).toMatch(
       /^From lap to lap, .* From 9 combos, each where it was first driven: between 0\.01 and 0\.03 % lower a week\. Circuits and cars differ/,
@@ -42,7 +42,7 @@ describe("figures across combos in words", () => {
 
   it("no clear change is said as such, and what it rules out stands in the reading", () => {
     expect(acrossTitle("scatter", known(none), 70)).toBe(
-      "Scatter from combo to combo: not getting lower or higher so far",
+      "How much laps differ from combo to combo: not getting lower or higher so far",
     );
     expect(acrossReading("scatter", known(none))).toContain("between 0.01 % lower and 0.02 % higher a week");
   });
@@ -61,8 +61,10 @@ describe("figures across combos in words", () => {
     );
   });
 
-  it("too few combos are told with how many there are", () => {
-    expect(acrossTitle("mistakes", few, 0)).toBe("Mistakes: not enough combos with this figure yet: 4 of 5");
-    expect(acrossReading("mistakes", few)).toMatch(/Each combo stands where it was first driven\.$/);
+  it("with too few combos for a finding the title names what is drawn, and the reading how many there are", () => {
+    expect(acrossTitle("mistakes", few, 0)).toBe("Mistakes, combo by combo");
+    expect(acrossReading("mistakes", few)).toMatch(
+      /cannot be told yet: not enough combos with this figure yet: 4 of 5\.$/,
+    );
   });
 });

@@ -84,7 +84,9 @@ describe("the next run", () => {
   it("is slower and clean after an untidy run", () => {
     const suggested = next({ mistakes: 3, flyingLaps: 9, isUntidy: true });
     expect(next({ mistakes: 3, flyingLaps: 12 }).suggestion).not.toContain("clean");
-    expect(suggested.suggestion).toBe("8 laps at learning effort, 70 to 80 %, all of them clean.");
+    expect(suggested.suggestion).toBe(
+      "8 laps at learning effort, 70\u00a0to\u00a080\u00a0%, all of them clean.",
+    );
     expect(suggested.reason).toBe("3 mistakes in 9 laps.");
   });
 

@@ -47,7 +47,7 @@ describe("what changed since the period before", () => {
       "Usual lap faster by 0.47 s than in the 4 weeks before, very likely at least 0.23 s",
     );
     expect(shiftReading(review)).toBe(
-      "104 pace laps now, 82 before; 7 against 5 sessions. Counted by session, because laps of one session are alike.",
+      "104 pace laps now, 82 before; 7 against 5 sessions. Counted by session, because laps of one session are alike. Whole periods are compared here; the gain at the top goes from the first session of this one to its last.",
     );
   });
 
@@ -92,7 +92,7 @@ describe("what changed since the period before", () => {
       "Mean lap faster by 0.33 s than in the 4 weeks before; pace moved most: −0.62 s, very likely",
     );
     expect(accountChangeReading({ accountChange })).toBe(
-      "From 118 laps now and 83 before, each period against the same lap. May be chance: uneven laps, mistakes, others on track.",
+      "From 118 laps now and 83 before, each period against the same lap. The mean lap holds mistakes and traffic, which the usual lap does not. May be chance: uneven laps, mistakes, others on track.",
     );
   });
 });
@@ -291,11 +291,11 @@ describe("practice", () => {
   const none = { ...amount, sessions: 0, laps: 0, drivingMs: 0, sittingMs: 0, sittingsKnown: 0 };
 
   it("counts sessions, laps and hours, now and before", () => {
-    expect(practiceTitle(amount)).toBe("22 sessions, 454 laps, 10 h 51 min at the wheel");
+    expect(practiceTitle(amount)).toBe("22 sessions, 454 laps, 10\u00a0h\u00a051\u00a0min at the wheel");
     expect(practiceReading(amount, none, "the 12 weeks before")).toBe(
-      "Time at the wheel is the sum of the laps; a lap without a time counts as a usual one. From start to end of the sessions 13 h 04 min (start and end known of 21). In the 12 weeks before: no session.",
+      "Time at the wheel is the sum of the laps; a lap without a time counts as a usual one. From start to end of the sessions 13\u00a0h\u00a004\u00a0min (start and end known of 21). In the 12 weeks before: no session.",
     );
-    expect(sayHours(1_700_000)).toBe("28 min");
+    expect(sayHours(1_700_000)).toBe("28\u00a0min");
     expect(sayPracticeRate({ sessionsAWeek: 11 / 6, lapsASession: 20.3, sessions: 11 })).toBe(
       "Forecast for six weeks at the rate of the last six: 1.8 sessions a week of 20 timed laps, from 11 sessions.",
     );

@@ -50,8 +50,11 @@ describe("Review across combos", () => {
     expect(
       await screen.findByRole("heading", {
         level: 2,
-        name: "Scatter: not enough combos with this figure yet: 2 of 5",
+        name: "How much laps differ, combo by combo",
       }),
+    ).toBeVisible();
+    expect(
+      screen.getByText(/cannot be told yet: not enough combos with this figure yet: 2 of 5\.$/),
     ).toBeVisible();
   });
 
