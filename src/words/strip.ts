@@ -34,9 +34,11 @@ export function sayStripThinned(drawn: number, all: number): string {
 
 /**
  * One lap of a strip.
+ * @param far beyond which edge it lies, drawn there under a chevron
  * @example "Lap 7: 1:25.900, cut, corner 7"
+ * @example "Lap 4: 1:38.511, spin, slower than the strip reaches"
  */
-export function sayStripLap(lap: StripLap): string {
+export function sayStripLap(lap: StripLap, far?: "up" | "down"): string {
   const { name, ms, decimals = 3, remarks = [], isFromMemory, surface = "dry", isBest } = lap;
   const parts = [
     ms === undefined ? "no time" : sayLapTime(ms, decimals),
@@ -44,6 +46,7 @@ export function sayStripLap(lap: StripLap): string {
     ...remarks.map(remarkInWords),
     isFromMemory && "from memory",
     surface !== "dry" && surface,
+    ms !== undefined && far !== undefined && `${far === "up" ? "slower" : "faster"} than the strip reaches`,
   ];
   return `${name}: ${parts.filter(Boolean).join(", ")}`;
 }

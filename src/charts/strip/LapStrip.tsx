@@ -78,13 +78,13 @@ const FullStrip = memo(function FullStrip({ laps, lines = none, scale, size, nam
   const { places, height } = drawing;
   const points = useMemo(
     () =>
-      places.map(({ lap, x }) => ({
+      places.map(({ lap, x, far }) => ({
         x,
         y: 0,
         id: lap.id,
         // Said when it is asked for: a lap typed behind hundreds of others asks for none.
         get text() {
-          return sayStripLap(lap);
+          return sayStripLap(lap, far);
         },
       })),
     [places],
@@ -195,17 +195,27 @@ interface LabelsProps {
   readonly em: number;
 }
 
-/** What the lines are, at their ends; one that lies beyond the edge says which way. */
+/**
+ * What the lines are, at their ends; one that lies beyond the edge says which way, and one whose label had to make room for
+ * its neighbour's leads to it.
+ */
 function Labels({ lines, labels, x, height, em }: LabelsProps) {
   const middles = spreadLabels(
     lines.map(({ y }) => ({ y, height: em * 1.2 })),
     0,
     height,
   );
-  return lines.map(({ of, beyond }, index) => (
-    <text key={of} x={x} y={(middles[index] ?? 0) + em * 0.35} className={styles["label"]} data-of={of}>
-      {labels.get(of)}
-      {beyond === "up" ? " ↑" : beyond === "down" ? " ↓" : ""}
-    </text>
-  ));
+  return lines.map(({ of, y, beyond }, index) => {
+    const middle = middles[index] ?? y;
+    const isMoved = Math.abs(middle - y) > 2 && beyond === undefined;
+    return (
+      <g key={of}>
+        {isMoved && <path d={`M${x - 8} ${y}L${x - 2} ${middle}`} className={styles[of]} />}
+        <text x={x} y={middle + em * 0.35} className={styles["label"]} data-of={of}>
+          {labels.get(of)}
+          {beyond === "up" ? " ↑" : beyond === "down" ? " ↓" : ""}
+        </text>
+      </g>
+    );
+  });
 }

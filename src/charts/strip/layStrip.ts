@@ -23,6 +23,8 @@ export interface LapPlaceInStrip {
   readonly lap: StripLap;
   readonly x: number;
   readonly y: number;
+  /** Beyond which edge its time lies. */
+  readonly far?: "up" | "down" | undefined;
 }
 
 /** A line across the strip, or the edge beyond which it lies. */
@@ -121,11 +123,7 @@ function gapsBefore(runs: readonly number[]): number[] {
   });
 }
 
-function piecesOf(
-  { lap, x, y, far }: LapPlaceInStrip & { readonly far: DrawnLine["beyond"] },
-  r: number,
-  radius: number,
-): MarkPiece[] {
+function piecesOf({ lap, x, y, far }: LapPlaceInStrip, r: number, radius: number): MarkPiece[] {
   const pieces = lapMark(lap, x, y, r);
   if (far === undefined || stripMark(lap) === "noTime") return pieces;
   return [...pieces, farMark(x, far === "up" ? y - radius * 1.6 : y + radius * 1.6, r, far)];

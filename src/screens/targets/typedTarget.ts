@@ -1,4 +1,11 @@
-import { type CalendarDate, type FormReading, formatLapTime, isCalendarDate, readDate, type TargetKind } from "#domain";
+import {
+  type CalendarDate,
+  type FormReading,
+  formatLapTime,
+  isCalendarDate,
+  readDate,
+  type TargetKind,
+} from "#domain";
 import { readTime } from "#entry";
 import type { ForecastKind } from "#stats";
 

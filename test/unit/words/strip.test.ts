@@ -52,4 +52,14 @@ describe("sayStripLap", () => {
       "Lap 7: about 1:24.0, PB, from memory",
     );
   });
+
+  it("says of a lap at the edge that its time lies beyond, and of one without a time nothing", () => {
+    expect(sayStripLap(lap(93_000, "spin"), "up")).toBe(
+      "Lap 7: 1:33.000, spin, slower than the strip reaches",
+    );
+    expect(sayStripLap(lap(81_000, "cut"), "down")).toBe(
+      "Lap 7: 1:21.000, cut, faster than the strip reaches",
+    );
+    expect(sayStripLap(lap(undefined, "off"), "up")).toBe("Lap 7: no time, off");
+  });
 });
