@@ -21,7 +21,11 @@ export function readPdf(pdf: Buffer): PdfRead {
   return {
     pages: pages.length,
     size: [Math.round(Number(width)), Math.round(Number(height))],
-    text: pages.map((page) => textOfPage(page, objects)).join(""),
+    // A space that does not break is drawn by a glyph without a text of its own.
+    text: pages
+      .map((page) => textOfPage(page, objects))
+      .join("")
+      .replace(/[\ufffd\ud800-\udfff]/g, ""),
   };
 }
 
