@@ -29,6 +29,7 @@ export { type Apart, standsApart } from "./standsApart.ts";
 export * from "./stripLaps.ts";
 export * from "./textMark.ts";
 export * from "./time.ts";
+export { betweenParts, unbroken } from "./unbroken.ts";
 export * from "./weekName.ts";
 export * from "./wrongMeasure.ts";
 export * from "./zones.ts";

@@ -96,7 +96,6 @@ export {
 } from "./targets.ts";
 export { thirdsReading, thirdsTitle } from "./thirds.ts";
 export { sayScatterAsTime, sayToGo } from "./toGo.ts";
-export { betweenParts, unbroken } from "./unbroken.ts";
 export { sayLevel, sayUsual } from "./usualLap.ts";
 export {
   sayBestOfRun,

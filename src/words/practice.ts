@@ -1,10 +1,9 @@
-import { sayDate } from "#domain";
+import { sayDate, unbroken } from "#domain";
 import type { Break, PracticeAmount, PracticeRate } from "#stats";
 import { hundredths } from "./amount.ts";
 import { counted } from "./counted.ts";
 import { sayLacking } from "./reason.ts";
 import { isClear, pace, sayBetween, sayClear, sayNotClear } from "./shift.ts";
-import { unbroken } from "./unbroken.ts";
 
 const MINUTE = 60_000;
 

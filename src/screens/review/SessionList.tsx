@@ -1,6 +1,6 @@
 import { type ReactNode, useState } from "react";
 import { SessionStrip } from "#charts/strip/SessionStrip.tsx";
-import { type Id, type Session, sayDate } from "#domain";
+import { betweenParts, type Id, type Session, sayDate } from "#domain";
 import { type NumberedRuns, useRows, useRunsOf } from "#live";
 import { printAddress } from "#state/address.ts";
 import type { ComboReview, DatedBest, SessionPoint } from "#stats";
@@ -8,7 +8,7 @@ import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
 import { type Row, RuledTable } from "#ui/RuledTable.tsx";
-import { betweenParts, sayLapTime, sayUsual } from "#words";
+import { sayLapTime, sayUsual } from "#words";
 import { ChooseSession, CompareSessions } from "./ChooseSession.tsx";
 import styles from "./SessionList.module.css";
 

@@ -1,9 +1,18 @@
 import { daysDriven } from "#db";
-import { addDays, type CalendarDate, mondayOf, sayDate, weekName, weekStart } from "#domain";
+import {
+  addDays,
+  betweenParts,
+  type CalendarDate,
+  mondayOf,
+  sayDate,
+  unbroken,
+  weekName,
+  weekStart,
+} from "#domain";
 import { useFigures, useRows, useShelvedNow, useUntil } from "#live";
 import { type Address, printAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
-import { betweenParts, sayDriven, unbroken, weekDays, weekTitle } from "#words";
+import { sayDriven, weekDays, weekTitle } from "#words";
 import type { AroundProps } from "./aroundProps.ts";
 import styles from "./Statement.module.css";
 import { StatementEmpty } from "./StatementEmpty.tsx";

@@ -1,9 +1,8 @@
-import { type CalendarDate, daysBetween, sayDate, sayShortDate } from "#domain";
+import { betweenParts, type CalendarDate, daysBetween, sayDate, sayShortDate } from "#domain";
 import type { Period } from "#state/address.ts";
 import type { ComboReview } from "#stats";
 import {
   bandMeaning,
-  betweenParts,
   counted,
   type KnownOn,
   personalBestTitle,

@@ -3,7 +3,7 @@
  * @example unbroken("9 h 56 min"), with spaces that do not break
  */
 export function unbroken(text: string): string {
-  return text.split(" ").join("\u00a0");
+  return text.replaceAll(" ", "\u00a0");
 }
 
 /** Between the parts of a list; a line may end in it, and never begins with it. */
