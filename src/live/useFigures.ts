@@ -24,7 +24,7 @@ const restMs = 50;
 /**
  * The figures of one job, computed off the page and asked for again whenever what they rest on has changed. A job
  * that fails is thrown into the nearest boundary.
- * @param isHeld figures that are there stay as they are, whatever changes: nothing is followed or asked while laps are typed
+ * @param isHeld nothing is followed or asked, whatever changes: figures that are there stay as they are
  */
 export function useFigures<J extends JobName>(
   job: J,
@@ -35,16 +35,15 @@ export function useFigures<J extends JobName>(
   const about = `${book.name} ${job} ${JSON.stringify(details)}`;
   const [state, setState] = useState<State<JobResult<J>>>();
 
-  // `about` stands for job and details, which are new objects at each drawing.
-  const isKept = isHeld && state?.about === about && state.fault === undefined;
-  // None is read while they are held: no stored lap wakes the page for it.
+  // `about` stands for job and details, which are new objects at each drawing. No mark is read while they are held: no stored
+  // lap wakes the page for it.
   const mark = useLiveQuery<string | null>(
-    () => (isKept ? null : markOf(book, job, details)),
-    [about, isKept],
+    () => (isHeld ? null : markOf(book, job, details)),
+    [about, isHeld],
   );
   const answered = useRef("");
   useEffect(() => {
-    if (mark === undefined || mark === null || isKept) return;
+    if (mark === undefined || mark === null || isHeld) return;
     let isOvertaken = false;
     const answer = (found: { readonly value: JobResult<J> } | { readonly fault: Error }) => {
       if (isOvertaken) return;
@@ -62,11 +61,11 @@ export function useFigures<J extends JobName>(
       isOvertaken = true;
       clearTimeout(clock);
     };
-  }, [about, mark, ask, book, isKept]);
+  }, [about, mark, ask, book, isHeld]);
 
   if (state?.fault && state.about === about && state.mark === mark) throw state.fault;
   return {
     value: state?.about === about ? state.value : undefined,
-    isRenewing: !isKept && (state?.about !== about || state.mark !== mark),
+    isRenewing: !isHeld && (state?.about !== about || state.mark !== mark),
   };
 }

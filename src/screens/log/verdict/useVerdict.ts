@@ -6,8 +6,9 @@ import type { SaidRun } from "../session/sessionFigures.ts";
 import type { SessionData } from "../session/useSession.ts";
 
 /**
- * The verdict of the session's last run. What it is judged by is asked for in the worker as the page opens and when a run
- * has ended; while laps are typed nothing is asked and nothing is judged.
+ * The verdict of the session's last run. What it is judged by is asked for in the worker when the session begins and when a
+ * run has ended; while laps are typed nothing is asked and nothing is judged: a worker that reads all sessions of a combo
+ * keeps a lap waiting to be stored.
  * @param said the last run with laps; undefined before the first
  * @param isBetween no lap of the run after it is there yet
  * @returns undefined while it is worked out, and while laps are typed
