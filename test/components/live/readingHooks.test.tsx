@@ -40,6 +40,7 @@ import { eachMinute } from "../../../src/live/eachMinute.ts";
 import { addSessions } from "../../support/addSessions.ts";
 import { aLap } from "../../support/aLap.ts";
 import { hooksAt } from "../../support/hooksAt.tsx";
+import { pass } from "../../support/waits.ts";
 
 afterEach(() => {
   vi.useRealTimers();
@@ -131,6 +132,31 @@ it("figures are asked for, and asked again when what they rest on has changed, t
   expect(result.current).toEqual({ value: "first", isRenewing: true });
   await act(async () => answers[2]?.("third"));
   expect(result.current).toEqual({ value: "third", isRenewing: false });
+});
+
+it("figures that are held are not asked for, stay through every change, and are renewed once let go", async () => {
+  const ask = vi.fn(async () => `answer ${ask.mock.calls.length}`);
+  const { draw, book, hatch } = await withTwoCombos({ ask: ask as unknown as Ask });
+  const { result, rerender } = draw(
+    (isHeld: boolean) => useFigures("acrossCombos", { today }, isHeld),
+    true as boolean,
+  );
+  const change = async (note: string) => {
+    await editSession(book, { sessionId: hatch.sessionId, patch: { note } });
+    // Longer than the rest after which changed figures are asked for.
+    await pass(200);
+  };
+  await change("windy");
+  expect(result.current).toEqual({ value: undefined, isRenewing: false });
+  expect(ask).not.toHaveBeenCalled();
+  rerender(false);
+  await waitFor(() => expect(result.current).toEqual({ value: "answer 1", isRenewing: false }));
+  rerender(true);
+  await change("windier");
+  expect(result.current).toEqual({ value: "answer 1", isRenewing: false });
+  expect(ask).toHaveBeenCalledTimes(1);
+  rerender(false);
+  await waitFor(() => expect(result.current).toEqual({ value: "answer 2", isRenewing: false }));
 });
 
 it("figures about something else are not those before", async () => {
