@@ -36,6 +36,12 @@ const targetWords: Readonly<Record<AccountTarget["from"], string>> = {
   pb: "the PB before the session",
 };
 
+/** What laps are measured against in a word or two, where the time itself stands beside it. */
+export function sayMeasuredBy(target: AccountTarget | undefined): string {
+  if (target === undefined) return ownTimes;
+  return target.from === "target" ? "the target" : targetWords[target.from];
+}
+
 /**
  * Why there is no time account of a session, and what would bring one.
  * @example "Where the time went cannot be told yet: needs 5 pace laps, has 3."
@@ -90,7 +96,7 @@ const helpers: Readonly<Record<AccountLineName, string>> = {
 /** The whole distance, and to what where that is one time. */
 function wholeWay(whole: string, target: AccountTarget | undefined): string {
   if (target === undefined) return `${whole} a lap`;
-  return `the ${whole} to ${target.from === "target" ? "your target" : targetWords[target.from]}`;
+  return `the ${whole} to ${target.from === "target" ? "your target" : sayMeasuredBy(target)}`;
 }
 
 /** The laps confirmed as odd that make most of the largest line. */
@@ -112,7 +118,7 @@ function largestOf(account: TimeAccount): AccountLineName {
 
 /**
  * How to read a time account: against what, from how many laps, what to work on, and what is counted beside it.
- * @example "Against the PB before the session, 1:23.704, from 31 laps; 2 cut laps stay out."
+ * @example "Against the PB before the session, 1:23.704, from 31 laps of pace runs; 2 cut laps stay out."
  */
 export function accountReading({ account, target }: AccountReport): string {
   if (!account.known) return `${sayTooFew(account.reason)}.`;
@@ -122,7 +128,7 @@ export function accountReading({ account, target }: AccountReport): string {
       ? "Each session against its own target, reference lap or PB"
       : `Against ${targetWords[target.from]}, ${formatLapTime(target.ms)}`;
   const sessions = value.sessions > 1 ? ` in ${counted(value.sessions, "session")}` : "";
-  const from = `${against}, from ${counted(value.laps, "lap")}${sessions}`;
+  const from = `${against}, from ${counted(value.laps, "lap")} of pace runs${sessions}`;
   return `${from}: the mean lap, mistakes included, is at ${saySigned(value.balance, hundredths)}.${workOnWords(value)}${leftOut(value)}`;
 }
 

@@ -52,14 +52,14 @@ export function sayScatterFigure(scatter: RunReport["scatter"]): RunFigure {
 /**
  * The best of a run beside the personal best before it, with no more decimals than both are known to.
  * @example "0.312 s off PB"
- * @example "at least 0.3 s faster than PB"
+ * @example "at least 0.3 s faster than the old PB"
  */
 export function sayToBest(best: KnownTime, { pbMs, pbDecimals, isNew, isLevel }: AgainstBest): string {
   if (isLevel)
     return best.decimals < 3 || pbDecimals < 3
       ? "the same as PB, as far as its digits tell"
       : "the same as PB";
-  if (isNew) return `${sayLeast(best, { ms: pbMs, decimals: pbDecimals })} faster than PB`;
+  if (isNew) return `${sayLeast(best, { ms: pbMs, decimals: pbDecimals })} faster than the old PB`;
   const { ms, decimals } = differenceShown({ ms: pbMs, decimals: pbDecimals }, best);
   return `${decimals < 3 ? "about " : ""}${formatSeconds(ms, decimals)} off PB`;
 }

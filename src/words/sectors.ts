@@ -26,8 +26,8 @@ export function sectorsReading({ sectors, bestSectors, reachable }: Reviewed): s
     bestSectors.known &&
       `Best sectors together ${formatLapTime(bestSectors.value.ms)}, picked from ${counted(bestSectors.value.laps, "clean lap")}: a bound, not a goal.`,
     reachable.known
-      ? `Reachable lap ${formatLapTime(reachable.value.ms)}: the time every fourth of ${counted(reachable.value.laps, "pace lap")} beats in each sector.`
-      : `For a reachable lap: ${sayLacking(reachable.reason)}.`,
+      ? `A lap you can repeat ${formatLapTime(reachable.value.ms)}: in each sector the time that every fourth of ${counted(reachable.value.laps, "pace lap")} beats.`
+      : `For a lap you can repeat: ${sayLacking(reachable.reason)}.`,
   ]
     .filter((part) => part !== false)
     .join(" ");

@@ -194,7 +194,7 @@ function sayDistance({ ms, decimals, referenceDecimals }: AgainstUsual): string 
 }
 
 const toReference = ({ from }: AgainstUsual) =>
-  from === "level" ? "to your level" : "to tonight's laps before";
+  from === "level" ? "to your level" : "to this session's laps before";
 
 function sayReference({ from, referenceMs, referenceDecimals }: AgainstUsual): string {
   return from === "level" ? sayLevel(referenceMs) : sayUsual(referenceMs, referenceDecimals);

@@ -77,7 +77,7 @@ export function weekFinding(
 export function weekNext({ main }: WeekStatement): NextRun | undefined {
   if (main === undefined) return undefined;
   const { workOn, seasonWorkOn, week } = main;
-  const onLine = workOnLine({ workOn }, LAPS_OF_A_RUN, "this week");
+  const onLine = workOnLine({ workOn, target: undefined }, LAPS_OF_A_RUN, "this week");
   if (onLine !== undefined && workOn !== undefined)
     return { ...onLine, reason: `${onLine.reason}${overTheSeason(workOn, seasonWorkOn)}` };
   const evidence = { reason: "measured on you", advice: "common practice, no source" } as const;

@@ -1,4 +1,5 @@
 import type { SessionReport } from "#stats";
+import { sayMeasuredBy } from "./account.ts";
 import { hundredths, sayAmount } from "./amount.ts";
 import { learningEffort } from "./learningEffort.ts";
 import type { NextRun } from "./suggestion.ts";
@@ -8,10 +9,11 @@ const practised = { reason: "measured on you", advice: "common practice, no sour
 /**
  * What the next run may do about the largest line of a time account, with the laps it is of: another account may have another
  * one. Undefined where none is a loss.
+ * @param work what costs most, and what it is measured against: undefined where each session has a time of its own
  * @param over "in this session", "this week"
  */
 export function workOnLine(
-  { workOn }: Pick<SessionReport, "workOn">,
+  { workOn, target }: Pick<SessionReport, "workOn" | "target">,
   laps: number,
   over: string,
 ): NextRun | undefined {
@@ -37,7 +39,7 @@ export function workOnLine(
     case "pace":
       return {
         suggestion: `Look at one lap of the replay from outside, ${sector ?? "corner by corner"}${sector ? " first" : ""}, then drive ${laps} laps on that line.`,
-        reason: `Pace costs most ${over}: your best laps are ${cost} slower than the target${aside}.`,
+        reason: `Pace costs most ${over}: your best laps are ${cost} slower than ${sayMeasuredBy(target)}${aside}.`,
         evidence: practised,
         check: `Your best laps of the next run${sector ? `, and its best ${sector}` : ""}.`,
       };

@@ -90,7 +90,7 @@ describe("the time account's reading", () => {
         target: { ms: 83_704, from: "pb" },
       }),
     ).toBe(
-      "Against the PB before the session, 1:23.704, from 31 laps: the mean lap, mistakes included, is at +0.71 s. To work on: uneven laps, 0.56 s a lap. Not in it: 2 cut laps and 1 lap without a time.",
+      "Against the PB before the session, 1:23.704, from 31 laps of pace runs: the mean lap, mistakes included, is at +0.71 s. To work on: uneven laps, 0.56 s a lap. Not in it: 2 cut laps and 1 lap without a time.",
     ));
 
   it("names laps that were taken back as a best", () =>
@@ -100,7 +100,7 @@ describe("the time account's reading", () => {
 
   it("of a period says that each session had its own target", () =>
     expect(accountReading(anAccount({ others: 200, sessions: 6, sessionsLeftOut: 2 }))).toBe(
-      "Each session against its own target, reference lap or PB, from 31 laps in 6 sessions: the mean lap, mistakes included, is at +0.20 s. Nothing of yours costs time against it. Not in it: 2 sessions with too few laps or no target.",
+      "Each session against its own target, reference lap or PB, from 31 laps of pace runs in 6 sessions: the mean lap, mistakes included, is at +0.20 s. Nothing of yours costs time against it. Not in it: 2 sessions with too few laps or no target.",
     ));
 
   it("has a name and a meaning for each line", () =>
@@ -129,7 +129,7 @@ describe("an account with laps confirmed as odd", () => {
     const account = drive([1_500_000, "off"]);
     expect(accountTitle({ account })).toBe("One lap of 25:00.000 adds 2:21.56 a lap to mistakes");
     expect(accountReading({ account, target: { ms: 84_000, from: "session" } })).toBe(
-      "Against the session's target, 1:24.000, from 10 laps: the mean lap, mistakes included, is at +2:21.95. To work on, laps confirmed as odd left aside: uneven laps, 0.39 s a lap.",
+      "Against the session's target, 1:24.000, from 10 laps of pace runs: the mean lap, mistakes included, is at +2:21.95. To work on, laps confirmed as odd left aside: uneven laps, 0.39 s a lap.",
     );
     expectWellFormed(accountTitle({ account }));
   });

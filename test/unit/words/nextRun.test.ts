@@ -63,7 +63,7 @@ describe("the next run", () => {
       "Mistakes cost most in this session: 0.30 s a lap, laps without a time not counted.",
     );
     expect(next({}, anAccount(300, 50, 100)).reason).toBe(
-      "Pace costs most in this session: your best laps are 0.30 s a lap slower than the target.",
+      "Pace costs most in this session: your best laps are 0.30 s a lap slower than the PB before the session.",
     );
   });
 

@@ -226,7 +226,7 @@ describe("sectors", () => {
       "Sector 2 costs most: 0.56 of the 1.39 s between your usual and your best sectors",
     );
     expect(sectorsReading({ sectors, bestSectors: lap(83_010, 146), reachable: lap(83_921, 125) })).toBe(
-      "From the 125 pace laps with sectors in this period; those of one evening may point elsewhere. Best sectors together 1:23.010, picked from 146 clean laps: a bound, not a goal. Reachable lap 1:23.921: the time every fourth of 125 pace laps beats in each sector.",
+      "From the 125 pace laps with sectors in this period; those of one evening may point elsewhere. Best sectors together 1:23.010, picked from 146 clean laps: a bound, not a goal. A lap you can repeat 1:23.921: in each sector the time that every fourth of 125 pace laps beats.",
     );
   });
 });

@@ -65,7 +65,7 @@ describe("a run that compares", () => {
   it("is told to no more digits than its laps and tonight's are known to", () => {
     expect(figureOf(compared("faster", { decimals: 1 }))).toContain("−0.3 s");
     expect(figureOf(untested({ against: tonight }))).toBe(
-      "6 of 8 | clean | −0.312 s to tonight's laps before",
+      "6 of 8 | clean | −0.312 s to this session's laps before",
     );
   });
 
