@@ -1,5 +1,6 @@
 import { leastForSpread } from "#domain";
 import type { RunReport, SessionReport } from "#stats";
+import { hundredths, sayAmount } from "./amount.ts";
 import { asSentence, counted } from "./counted.ts";
 import { learningEffort } from "./learningEffort.ts";
 import { isNotCompared, sayLapsToGo, sayNotCompared, sayTooFew } from "./reason.ts";
@@ -19,8 +20,9 @@ const measured = { reason: "measured on you", advice: "common practice, no sourc
 
 /**
  * One suggestion for the next run with its reason. The first of these that is true: someone else drove; two or more
- * mistakes at one corner; an untidy run; a run whose laps do not compare; too few laps to say; the
- * largest of repeatability, mistakes and pace in the session's time account; nothing lost.
+ * mistakes at one corner; an untidy run; a run whose laps do not compare; too few laps to say; uneven laps that lie between
+ * the session's runs and not in this one; the largest of repeatability, mistakes and pace in the session's time account;
+ * nothing lost.
  */
 export function suggestNextRun(report: RunReport, context: NextRunContext): NextRun {
   return (
@@ -29,6 +31,7 @@ export function suggestNextRun(report: RunReport, context: NextRunContext): Next
     slowerAndClean(report) ??
     paceRunNext(report) ??
     sameAgain(report) ??
+    runsApart(report, context) ??
     workOnLine(context.session, LAPS_OF_A_RUN, "in this session") ??
     nothingToMeasure(context) ??
     nothingLost(context)
@@ -95,6 +98,22 @@ function sameAgain({ laps }: RunReport): NextRun | undefined {
     reason: `${asSentence(sayLapsToGo(laps, leastForSpread))}.`,
     evidence: measured,
     check: `${leastForSpread} clean laps are enough for a verdict.`,
+  };
+}
+
+/** Of what uneven laps cost in the session a run has its share; with less than half of it the runs differ, not their laps. */
+const SHARE_OF_A_RUN = 0.5;
+
+/** A session of two even runs at different paces has uneven laps; to drive more evenly would mend nothing. */
+function runsApart({ best, usual }: RunReport, { session: { workOn } }: NextRunContext): NextRun | undefined {
+  if (workOn?.line !== "repeatability" || !best.known || !usual.known) return undefined;
+  const ofRun = usual.value - best.value.ms;
+  if (ofRun >= workOn.ms * SHARE_OF_A_RUN) return undefined;
+  return {
+    suggestion: `${LAPS_OF_A_RUN} laps with fuel, tyres and line as in the session's fastest run.`,
+    reason: `Uneven laps cost ${sayAmount(workOn.ms, hundredths)} a lap in this session, but between its runs: in this one the usual lap lies ${sayAmount(ofRun, hundredths)} over the best.`,
+    evidence: measured,
+    check: "The usual lap of the next run against that of the fastest one.",
   };
 }
 

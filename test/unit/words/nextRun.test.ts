@@ -67,6 +67,18 @@ describe("the next run", () => {
     );
   });
 
+  it("sends nobody to drive more evenly whose runs differ, and not the laps in them", () => {
+    const even = { best: known({ ms: 84_900, decimals: 3, lapId: "lap" }), usual: known(85_040) };
+    const apart = next(even, anAccount(100, 720, 50));
+    expect(apart.suggestion).toBe("8 laps with fuel, tyres and line as in the session's fastest run.");
+    expect(apart.reason).toBe(
+      "Uneven laps cost 0.72 s a lap in this session, but between its runs: in this one the usual lap lies 0.14 s over the best.",
+    );
+    const half = { ...even, usual: known(85_260) };
+    expect(next(half, anAccount(100, 720, 50)).suggestion).toContain("as equal as you can");
+    expect(next(even, anAccount(720, 100, 50)).suggestion).toContain("replay");
+  });
+
   it("names the sector that holds most of it", () => {
     expect(next({}, anAccount(100, 300, 50), [], 1).suggestion).toContain("sector 2");
     expect(next({}, anAccount(300, 100, 50), [], 0).suggestion).toContain("sector 1 first");

@@ -44,7 +44,11 @@ describe("the three numbers of a run", () => {
       { pbMs: 83_750, pbDecimals: 3, isNew: false, isLevel: true },
       "the same as PB, as far as its digits tell",
     ],
-    [3, { pbMs: 83_750, pbDecimals: 2, isNew: true, isLevel: false }, "at least 0.05 s faster than the old PB"],
+    [
+      3,
+      { pbMs: 83_750, pbDecimals: 2, isNew: true, isLevel: false },
+      "at least 0.05 s faster than the old PB",
+    ],
   ])("say of a best of 1:23.700 with %i decimals beside %o: %s", (decimals, against, detail) => {
     const { pbMs } = against;
     const report = aReport(spread, {
