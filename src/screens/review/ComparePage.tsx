@@ -67,7 +67,8 @@ function Found({ kind, sides }: { readonly kind: FoundKind; readonly sides: Foun
         <p className={styles["finding"]}>{sideBySideTitle(figures)}</p>
         {kinds && (
           <p>
-            Not the same kind of run: {kinds.cells["first"]} against {kinds.cells["second"]}.
+            Not the same kinds of run: {kinds.cells["first"]} in the earlier, {kinds.cells["second"]} in the
+            later.
           </p>
         )}
         <p className={styles["reading"]}>{sideBySideReading(figures)}</p>

@@ -11,7 +11,7 @@ import type { SideBySide, SideFigures } from "#stats";
 import { Delta } from "#ui/Delta.tsx";
 import type { Row } from "#ui/RuledTable.tsx";
 import { Spoken } from "#ui/Spoken.tsx";
-import { accountLineNames, sayLapTime, sayShiftEnds, sayUsual, shareEnds } from "#words";
+import { accountLineNames, isClear, sayLapTime, sayShiftEnds, sayUsual, shareEnds } from "#words";
 import styles from "./Compare.module.css";
 
 const none = "—";
@@ -41,7 +41,7 @@ function bestRow({ best: a }: SideFigures, { best: b }: SideFigures): Row {
     second: b.known ? sayLapTime(b.value.ms, b.value.decimals) : none,
     difference: a.known && b.known && (
       <>
-        <Difference {...differenceShown(a.value, b.value)} />
+        <Difference {...differenceShown(a.value, b.value)} isPlain />
         <Range>single laps: no range</Range>
       </>
     ),
@@ -55,7 +55,7 @@ function usualRow(first: SideFigures, second: SideFigures, shift: SideBySide["sh
     second: b === undefined ? none : sayUsual(b.ms, b.decimals),
     difference: a && b && (
       <>
-        <Difference {...differenceShown(a, b)} />
+        <Difference {...differenceShown(a, b)} isPlain={!shift.known || !isClear(shift.value)} />
         {shift.known && <Range>{sayShiftEnds(shift.value)}</Range>}
       </>
     ),
@@ -112,7 +112,7 @@ export function accountRows({ first, second, target }: SideBySide): Row[] {
       {
         first: formatDelta(a.value[key]),
         second: formatDelta(b.value[key]),
-        difference: <Difference ms={b.value[key] - a.value[key]} decimals={3} />,
+        difference: <Difference ms={b.value[key] - a.value[key]} decimals={3} isPlain />,
       },
     ),
   );
@@ -130,7 +130,7 @@ export function sectorRows({ first, second, apart }: SideBySide): Row[] {
       row(`sector ${index}`, `sector ${index + 1}`, {
         first: sayUsual(usual),
         second: sayUsual(other.usual),
-        difference: <Difference ms={other.usual - usual} decimals={3} />,
+        difference: <Difference ms={other.usual - usual} decimals={3} isPlain />,
       }),
     ];
   });
@@ -157,10 +157,13 @@ function Range({ children }: { readonly children: ReactNode }) {
   return <span className={styles["between"]}>{children}</span>;
 }
 
-function Difference({ ms, decimals }: { readonly ms: number; readonly decimals: number }) {
-  return (
-    <Delta ms={ms} decimals={decimals}>
-      {(way) => <Spoken> {way}</Spoken>}
-    </Delta>
-  );
+interface DifferenceProps {
+  readonly ms: number;
+  readonly decimals: number;
+  /** It may be chance, or nothing tells whether it is: without ink. */
+  readonly isPlain: boolean;
+}
+
+function Difference(props: DifferenceProps) {
+  return <Delta {...props}>{(way) => <Spoken> {way}</Spoken>}</Delta>;
 }

@@ -101,7 +101,7 @@ describe("two side by side", () => {
       [...settings.getByRole("row", { name: /^gain/ }).children].map((cell) => cell.textContent),
     ).toEqual(["gain", "72\u00a0%", "54\u00a0%"]);
     expect(settings.queryByRole("row", { name: /^rotation/ })).toBeNull();
-    expect(screen.queryByText(/^Not the same kind of run/)).toBeNull();
+    expect(screen.queryByText(/^Not the same kinds of run/)).toBeNull();
     const account = within(screen.getByRole("table", { name: "Where the time of both goes" }));
     expect(account.getAllByRole("row")[1]).toHaveTextContent(/^pace/);
   });
