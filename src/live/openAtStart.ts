@@ -30,7 +30,7 @@ export interface Surroundings {
 export function browserSurroundings(): Surroundings {
   return {
     clock: Date.now,
-    zone: localZone(Date.now),
+    zone: localZone(),
     newId: idMaker(Date.now),
     tab: browserTab(),
   };
