@@ -122,8 +122,8 @@ test("the driver whose clock stood ten years ahead for one session is told once,
   await page.clock.runFor(5000);
   await expect.poll(() => filesIn(page)).toHaveLength(2);
   await expect.poll(() => statesKept(page)).toBe(2);
-  await expect(page.getByText("last backup today")).toBeVisible();
   await goTo(page, "Log");
+  await expect(page.getByText("last backup today")).toBeVisible();
   await expect(page.getByText("note of today")).toBeVisible();
   await expect(page.getByText("note of then")).toHaveCount(0);
 
