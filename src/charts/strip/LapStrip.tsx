@@ -211,7 +211,7 @@ function Labels({ lines, labels, x, height, em }: LabelsProps) {
     return (
       <g key={of}>
         {isMoved && <path d={`M${x - 8} ${y}L${x - 2} ${middle}`} className={styles[of]} />}
-        <text x={x} y={middle + em * 0.35} className={styles["label"]} data-of={of}>
+        <text x={x} y={middle + em * 0.35} fontSize={em} className={styles["label"]} data-of={of}>
           {labels.get(of)}
           {beyond === "up" ? " ↑" : beyond === "down" ? " ↓" : ""}
         </text>
