@@ -201,7 +201,7 @@ for (const [width, height] of [
     await page.setViewportSize({ width, height });
     await openReview(page);
     const chart = page.getByRole("figure").first();
-    const told = chart.getByText(/^Sessions\. .*usual 1:2/);
+    const told = chart.getByText(/^[A-Z][a-z]+day .*: usual 1:2/);
     const scrolled = () => page.evaluate(() => [window.scrollY, document.documentElement.scrollHeight]);
     const bar = page.getByRole("navigation").first();
     const box = await chart.boundingBox();
