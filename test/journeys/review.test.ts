@@ -51,7 +51,7 @@ test("the address alone leads to combo and period, before and after a reload", a
   for (const _ of [1, 2]) {
     await expect(page.getByRole("heading", { level: 1, name })).toBeVisible();
     await expect(page.getByLabel("First day")).toHaveValue("2026-10-01");
-    await expect(page.getByText(/^6 sessions ·/)).toBeVisible();
+    await expect(page.getByText(/^6 sessions\s·/)).toBeVisible();
     await page.reload();
   }
 });
