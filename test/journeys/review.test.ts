@@ -51,7 +51,7 @@ test("the address alone leads to combo and period, before and after a reload", a
   for (const _ of [1, 2]) {
     await expect(page.getByRole("heading", { level: 1, name })).toBeVisible();
     await expect(page.getByLabel("First day")).toHaveValue("2026-10-01");
-    await expect(page.getByText(/^6 sessions ·/)).toBeVisible();
+    await expect(page.getByText(/^6 sessions\s·/)).toBeVisible();
     await page.reload();
   }
 });
@@ -201,7 +201,7 @@ for (const [width, height] of [
     await page.setViewportSize({ width, height });
     await openReview(page);
     const chart = page.getByRole("figure").first();
-    const told = chart.getByText(/^Sessions\. .*usual 1:2/);
+    const told = chart.getByText(/^[A-Z][a-z]+day .*: usual 1:2/);
     const scrolled = () => page.evaluate(() => [window.scrollY, document.documentElement.scrollHeight]);
     const bar = page.getByRole("navigation").first();
     const box = await chart.boundingBox();

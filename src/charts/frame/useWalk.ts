@@ -1,4 +1,5 @@
 import { type KeyboardEvent, useState } from "react";
+import { betweenParts, unbroken } from "#domain";
 
 /** A point the driver can stop at: where it lies, and what is read out there. */
 export interface WalkPoint {
@@ -23,8 +24,9 @@ export interface WalkPlace {
 
 export interface Walk {
   readonly point: WalkPoint | undefined;
-  /** Words for the eye; also for the ear where the keyboard brought us here. */
+  /** Words for the eye: of the first series, which is what the chart is of, without its name. */
   readonly text: string;
+  /** Words for the ear where the keyboard brought us here. */
   readonly spoken: string;
   readonly onKeyDown: (event: KeyboardEvent) => void;
   /** The pointer is over this point of the series it walks in; undefined when it has left. */
@@ -37,7 +39,7 @@ export interface Walk {
 }
 
 /** Behind the words of a point that was pressed once. */
-const pressAgain = " · press again to open";
+const pressAgain = `${betweenParts}${unbroken("press again to open")}`;
 
 /** Walks the points of a chart: arrows, Home and End, Page by ten, Up and Down between series, Escape leaves. */
 export function useWalk(all: readonly WalkSeries[], onOpen?: (id: string) => void): Walk {
@@ -80,7 +82,7 @@ export function useWalk(all: readonly WalkSeries[], onOpen?: (id: string) => voi
     text:
       place === undefined
         ? ""
-        : `${sayPlace(current, place.at, series.length > 1)}${isHeld && open !== undefined ? pressAgain : ""}`,
+        : `${sayPlace(current, place.at, place.series > 0)}${isHeld && open !== undefined ? pressAgain : ""}`,
     spoken,
     onKeyDown,
     onPointAt: (at) => setPlace(at === undefined ? held : { series: inSeries, at }),

@@ -41,6 +41,8 @@ function saysTheSame(a: LapStripProps, b: LapStripProps): boolean {
   );
 }
 
+/** Of a label at a line's end, em. */
+const labelHeight = 1.2;
 const none: StripLines = {};
 const smallWidth = 96;
 
@@ -76,6 +78,8 @@ const FullStrip = memo(function FullStrip({ laps, lines = none, scale, size, nam
     [laps, lines, scale, size, width, em, gutter],
   );
   const { places, height } = drawing;
+  // Large letters may need more height than the laps do.
+  const whole = Math.max(height, labels.size * em * labelHeight);
   const points = useMemo(
     () =>
       places.map(({ lap, x, far }) => ({
@@ -115,9 +119,9 @@ const FullStrip = memo(function FullStrip({ laps, lines = none, scale, size, nam
         data-size={size}
       >
         <span ref={square} className={styles["square"]} />
-        <svg aria-hidden="true" width={width} height={height} className={styles["drawing"]}>
+        <svg aria-hidden="true" width={width} height={whole} className={styles["drawing"]}>
           <Drawn drawing={drawing} />
-          <Labels lines={drawing.lines} labels={labels} x={drawing.right + 8} height={height} em={em} />
+          <Labels lines={drawing.lines} labels={labels} x={drawing.right + 8} height={whole} em={em} />
           {at && <circle cx={at.x} cy={at.y} r={9} className={styles["walked"]} />}
           {/* biome-ignore lint/a11y/noStaticElementInteractions: the same is done by keys on the figure around it */}
           <rect
@@ -201,7 +205,7 @@ interface LabelsProps {
  */
 function Labels({ lines, labels, x, height, em }: LabelsProps) {
   const middles = spreadLabels(
-    lines.map(({ y }) => ({ y, height: em * 1.2 })),
+    lines.map(({ y }) => ({ y, height: em * labelHeight })),
     0,
     height,
   );
@@ -211,7 +215,7 @@ function Labels({ lines, labels, x, height, em }: LabelsProps) {
     return (
       <g key={of}>
         {isMoved && <path d={`M${x - 8} ${y}L${x - 2} ${middle}`} className={styles[of]} />}
-        <text x={x} y={middle + em * 0.35} className={styles["label"]} data-of={of}>
+        <text x={x} y={middle + em * 0.35} fontSize={em} className={styles["label"]} data-of={of}>
           {labels.get(of)}
           {beyond === "up" ? " ↑" : beyond === "down" ? " ↓" : ""}
         </text>

@@ -32,6 +32,11 @@ export function WayPicture({ way, end, label }: WayPictureProps) {
   const frame = { left: 6, right: Math.max(60, width - right), top, bottom };
   const drawing = layWay(way, frame);
   if (drawing === undefined) return null;
+  // High up its words stand behind today's, which else lie under them.
+  const isBesideToday = drawing.now.y < top + em * 1.5;
+  const nowTextAt = isBesideToday
+    ? todayMiddle(drawing, em) + (textWidth("today", em) + em) / 2
+    : drawing.now.x + gap;
   const [nowAt = 0, wantedAt = 0] = spreadLabels(
     [drawing.now, { y: drawing.wantedY }].map(({ y }) => ({ y, height: em * 1.25 })),
     top - em,
@@ -58,7 +63,7 @@ export function WayPicture({ way, end, label }: WayPictureProps) {
         {drawing.goal && <circle cx={drawing.goal.x} cy={drawing.goal.y} r={6} className={styles["goal"]} />}
         <g fontSize={em} dominantBaseline="central">
           <text
-            x={isAtEnd ? frame.right + gap : drawing.now.x + gap}
+            x={isAtEnd ? frame.right + gap : nowTextAt}
             y={isAtEnd ? nowAt : drawing.now.y - em}
             className={styles["words"]}
           >
@@ -71,6 +76,11 @@ export function WayPicture({ way, end, label }: WayPictureProps) {
       </svg>
     </Picture>
   );
+}
+
+/** Middle of today's name: over its rule, inside the picture. */
+function todayMiddle({ todayAt }: WayDrawing, em: number): number {
+  return Math.max(todayAt, textWidth("today", em) / 2);
 }
 
 interface DaysProps {
@@ -105,7 +115,7 @@ function Days({ way: { setOn, by, today }, drawing, top, bottom, em }: DaysProps
       {isOpen && (
         <>
           <path d={`M${todayAt} ${top - 4}V${bottom}`} className={styles["day"]} />
-          <text x={Math.max(todayAt, textWidth("today", em) / 2)} y={top - 4 - em * 0.35} textAnchor="middle">
+          <text x={todayMiddle(drawing, em)} y={top - 4 - em * 0.35} textAnchor="middle">
             today
           </text>
         </>

@@ -68,12 +68,14 @@ export function ComboTargets(props: ComboTargetsProps) {
       <SessionsInDoubt sessions={ahead} today={today} />
       {held.length === 0 ? <p className={styles["none"]}>No active target.</p> : rows(held)}
       {archived.length > 0 && (
-        <Disclosure
-          title="Archive"
-          answer={archived.length === 1 ? "1 target" : `${archived.length} targets`}
-        >
-          {rows(archived)}
-        </Disclosure>
+        <div className={styles["archive"]}>
+          <Disclosure
+            title="Archive"
+            answer={archived.length === 1 ? "1 target" : `${archived.length} targets`}
+          >
+            {rows(archived)}
+          </Disclosure>
+        </div>
       )}
     </section>
   );
