@@ -154,6 +154,8 @@ export default defineConfig({
           setupFiles: ["test/support/components.ts"],
           env: { TZ: "Europe/Berlin" },
           testTimeout: 60_000,
+          // As long as what is looked for on the page is waited for: a busy machine draws slowly.
+          expect: { poll: { timeout: 20_000 } },
         },
       },
     ],
