@@ -9,8 +9,12 @@ import { useShelved } from "./useShelved.ts";
  * Loads the demo as a logbook of its own, as any backup is restored, and opens it; one that is on the shelf already is opened
  * again.
  * @param address where the demo lies as it came
+ * @param onLoaded what happens once it is being opened
  */
-export function useLoadDemo(address: string): {
+export function useLoadDemo(
+  address: string,
+  onLoaded?: () => void,
+): {
   readonly load: () => void;
   readonly isLoading: boolean;
 } {
@@ -22,10 +26,13 @@ export function useLoadDemo(address: string): {
 
   const fetchAndRestore = async () => {
     const file = await fetchFile(address);
-    if (file.ok) return asNew(file.source, { kind: "demo" });
+    if (file.ok) {
+      if (await asNew(file.source, { kind: "demo" })) onLoaded?.();
+      return;
+    }
     const { wrong, right } = file.problem;
     const text = `Demo logbook not loaded. ${wrong} ${right} Nothing was changed.`;
-    return say({ kind: "fault", text, actions: [] });
+    say({ kind: "fault", text, actions: [] });
   };
   const load = () => {
     const there = shelved?.find(({ kind }) => kind === "demo");

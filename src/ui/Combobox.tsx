@@ -40,7 +40,6 @@ export function Combobox(props: ComboboxProps) {
   const keys = useComboboxKeys({
     count: matches.length + (canMake ? 1 : 0),
     onTake: take,
-    onClear: () => onText(""),
   });
   // A name typed whole leaves nothing to choose, and the list would lie over what comes next.
   const isWhole = isTyped && matches.length === 1 && matches[0]?.label === text;

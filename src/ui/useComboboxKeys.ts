@@ -4,7 +4,6 @@ interface ComboboxKeys {
   /** Options shown, "make new" included. */
   readonly count: number;
   readonly onTake: (index: number) => void;
-  readonly onClear: () => void;
 }
 
 interface ComboboxState {
@@ -16,8 +15,11 @@ interface ComboboxState {
   readonly onKeyDown: (event: KeyboardEvent<HTMLInputElement>) => void;
 }
 
-/** The keys of a combobox with list autocomplete and manual selection, after the ARIA Authoring Practices Guide. */
-export function useComboboxKeys({ count, onTake, onClear }: ComboboxKeys): ComboboxState {
+/**
+ * The keys of a combobox with list autocomplete and manual selection, after the ARIA Authoring Practices Guide; but Escape
+ * only closes the list, and never takes what is typed.
+ */
+export function useComboboxKeys({ count, onTake }: ComboboxKeys): ComboboxState {
   const [open, setOpen] = useState(false);
   const [walked, setWalked] = useState(-1);
   const at = open && walked < count ? walked : -1;
@@ -35,7 +37,7 @@ export function useComboboxKeys({ count, onTake, onClear }: ComboboxKeys): Combo
   };
 
   const shown = open && count > 0;
-  const actOf = (key: string, alt: boolean, text: string): (() => void) | undefined => {
+  const actOf = (key: string, alt: boolean): (() => void) | undefined => {
     const canWalk = count > 0 && !alt;
     if (key === "ArrowDown" && alt) return show;
     if (key === "ArrowUp" && alt) return shown ? hide : undefined;
@@ -43,14 +45,13 @@ export function useComboboxKeys({ count, onTake, onClear }: ComboboxKeys): Combo
     if (key === "ArrowUp" && canWalk) return () => goTo(at > 0 ? at - 1 : count - 1);
     if (key === "Enter" && at >= 0) return () => onTake(at);
     if (key === "Escape" && shown) return hide;
-    if (key === "Escape" && text !== "") return onClear;
     return undefined;
   };
 
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
     if (event.ctrlKey || event.metaKey) return;
     if (["ArrowLeft", "ArrowRight", "Home", "End"].includes(event.key)) setWalked(-1);
-    const act = actOf(event.key, event.altKey, event.currentTarget.value);
+    const act = actOf(event.key, event.altKey);
     if (act === undefined) return;
     act();
     event.preventDefault();

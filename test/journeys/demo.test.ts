@@ -28,6 +28,14 @@ test("the demo comes in by one button and goes out by one, and the own logbook i
   await expect.poll(() => page.evaluate(async () => (await indexedDB.databases()).length)).toBe(2); // the list of logbooks and the one logbook
 });
 
+test("loaded from Data by the keyboard it opens Log, with the focus on its heading", async ({ page }) => {
+  await open(page);
+  await goTo(page, "Data");
+  await page.getByRole("button", { name: "Load the demo logbook" }).press("Enter");
+  await expect(page.getByRole("heading", { level: 1, name: "Start a session" })).toBeFocused();
+  await expect(page.getByText("This is the demo")).toBeVisible();
+});
+
 test("what is typed and half typed in the demo is named before it goes, and is in the own logbook after", async ({
   page,
 }) => {

@@ -1,5 +1,6 @@
 import type { Locator, Page } from "@playwright/test";
 import {
+  endRun,
   entryField,
   expect,
   lapTime,
@@ -30,6 +31,38 @@ async function driveTen(page: Page): Promise<void> {
   await startSession(page, "club hatch", "Varnholt Ring", { target: "1:25.000" });
   await logLaps(page, ten);
 }
+
+/** Ends the session from the end of its page, and finds the page at its top with the focus on its heading. */
+async function endAndLook(page: Page, press: (button: Locator) => Promise<void>): Promise<void> {
+  await page.evaluate(() => window.scrollTo(0, document.documentElement.scrollHeight));
+  await press(page.getByRole("button", { name: "End session" }));
+  const dialog = page.getByRole("dialog", { name: "End the session" });
+  await press(dialog.getByRole("button", { name: "End the session" }));
+  await expect(page.getByRole("button", { name: "Back to Log" })).toBeVisible();
+  await expect(page.getByRole("region", { name: "Where this session's time went" })).toBeVisible();
+  const heading = page.getByRole("heading", { level: 1, name: "club hatch" });
+  await expect(heading).toBeFocused();
+  await expect(heading).toBeInViewport({ ratio: 1 });
+  await expect.poll(() => page.evaluate(() => window.scrollY)).toBe(0);
+}
+
+const byMouse = (button: Locator) => button.click();
+const byKeyboard = async (button: Locator) => {
+  await button.focus();
+  await button.press("Enter");
+};
+
+for (const [means, press] of [
+  ["mouse", byMouse],
+  ["keyboard", byKeyboard],
+] as const)
+  test(`a session ended by ${means} on a desk opens at its top`, async ({ page }) => {
+    await page.setViewportSize({ width: 1280, height: 800 });
+    await driveTen(page);
+    await endRun(page);
+    await logLaps(page, ten);
+    await endAndLook(page, press);
+  });
 
 test("after ten laps on a desk the newest lap, the heads of the columns and the finding are in sight", async ({
   page,
@@ -76,5 +109,12 @@ test.describe("on a phone", () => {
     ]);
     expect(seen).toBeLessThanOrEqual(field ?? 0);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+  });
+
+  test("an ended session opens at its top", async ({ page }) => {
+    await driveTen(page);
+    await endRun(page);
+    await logLaps(page, ten);
+    await endAndLook(page, (button) => button.tap());
   });
 });

@@ -290,3 +290,19 @@ function sizeOfPng(bytes: Buffer): { width: number; height: number } {
   expect(inflateSync(Buffer.concat(data)).length).toBe(height * (1 + width * bytesAPixel));
   return { width, height };
 }
+
+test("on paper the questions stand under what they open, and no bar is printed", async ({ page }) => {
+  await page.setViewportSize({ width: 1280, height: 800 });
+  await openReview(page, "period=12w");
+  const chart = page.getByRole("figure", { name: /^Usual lap/ }).first();
+  await expect(chart).toBeVisible();
+  await page.emulateMedia({ media: "print" });
+  await expect(page.getByRole("banner")).toBeHidden();
+  const drawn = await chart.boundingBox();
+  const asked = await question(page, "Am I getting steadier?").boundingBox();
+  expect(asked?.y).toBeGreaterThanOrEqual((drawn?.y ?? 0) + (drawn?.height ?? 0));
+  // A sheet is narrow, and there the bar of a phone would stand.
+  await page.setViewportSize({ width: 680, height: 1000 });
+  await expect(page.getByText("This is the demo")).toBeHidden();
+  await expect(page.getByRole("link", { name: "Targets", exact: true })).toBeHidden();
+});

@@ -1,9 +1,11 @@
 import { useState } from "react";
 import type { ShelvedLogbook } from "#db";
 import { type GoesWithDemo, useLeaveDemo, useLoadDemo, useRemoveLogbook } from "#live";
+import { goTo } from "#state/address.ts";
 import { demoAddress } from "#state/demoAddress.ts";
 import { Button } from "#ui/Button.tsx";
 import { Part } from "#ui/Part.tsx";
+import { untilDeed } from "#ui/untilDeed.ts";
 import { LeaveDemoDialog } from "./LeaveDemoDialog.tsx";
 
 interface DemoPartProps {
@@ -14,7 +16,7 @@ interface DemoPartProps {
 
 /** A made-up driver's twelve weeks, to look around in: loaded and removed with one button each. */
 export function DemoPart({ demo, own }: DemoPartProps) {
-  const { load, isLoading } = useLoadDemo(demoAddress);
+  const { load, isLoading } = useLoadDemo(demoAddress, toLog);
   const remove = useRemoveLogbook();
   const { look, moveAndRemove } = useLeaveDemo(demoAddress);
   const [isLooking, setLooking] = useState(false);
@@ -58,4 +60,27 @@ export function DemoPart({ demo, own }: DemoPartProps) {
       )}
     </Part>
   );
+}
+
+const headingNow = () => document.querySelector<HTMLElement>("h1[tabindex]");
+
+/**
+ * To the beginning of Log, as from the first page. The whole page is drawn anew with the demo: the focus waits for the
+ * heading, until the driver does anything.
+ */
+function toLog(): void {
+  const before = headingNow();
+  const observer = new MutationObserver(() => {
+    const heading = headingNow();
+    if (heading === null || heading === before) return;
+    end();
+    if (document.activeElement === document.body) heading.focus({ preventScroll: true });
+  });
+  const stop = untilDeed(window, () => observer.disconnect());
+  const end = () => {
+    observer.disconnect();
+    stop();
+  };
+  observer.observe(document.body, { childList: true, subtree: true });
+  goTo({ place: "log" });
 }

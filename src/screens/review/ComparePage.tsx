@@ -1,4 +1,4 @@
-import { useMemo } from "react";
+import { useEffect, useMemo, useRef } from "react";
 import { LapStrip } from "#charts/strip/LapStrip.tsx";
 import { type StripLines, type StripScale, stripScale } from "#charts/strip/stripScale.ts";
 import { type StripLap, sayDate, stripLaps } from "#domain";
@@ -19,11 +19,20 @@ import { settingRows } from "./settingRows.ts";
 
 /** Two runs or two sessions side by side, the earlier one first. */
 export function ComparePage({ address }: AroundProps) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    // The list that the second was chosen from is gone, and the focus with it.
+    if (document.activeElement !== document.body) return;
+    window.scrollTo(0, 0);
+    heading.current?.focus({ preventScroll: true });
+  }, []);
   if (address.part !== "compare") return null;
   const { kind, ids } = address;
   return (
     <div className={styles["page"]}>
-      <h1>{kind === "run" ? "Two runs side by side" : "Two sessions side by side"}</h1>
+      <h1 ref={heading} tabIndex={-1}>
+        {kind === "run" ? "Two runs side by side" : "Two sessions side by side"}
+      </h1>
       {ids === undefined ? <NotThere /> : <Sides kind={kind} ids={ids} />}
     </div>
   );

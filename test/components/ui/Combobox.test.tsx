@@ -86,14 +86,23 @@ describe("Combobox", () => {
     expect(onMake).not.toHaveBeenCalled();
   });
 
-  it("closes with Escape and clears with a second one", async () => {
+  it("closes with Escape and keeps what is typed, also at a second one", async () => {
     const { user, field } = setUp();
     await user.type(field, "ash");
     await user.keyboard("{Escape}");
     expect(field).toHaveValue("ash");
     expect(field).toHaveAttribute("aria-expanded", "false");
     await user.keyboard("{Escape}");
-    expect(field).toHaveValue("");
+    expect(field).toHaveValue("ash");
+  });
+
+  it("keeps what is typed at Escape where nothing can be picked", async () => {
+    const user = userEvent.setup();
+    const onText = vi.fn();
+    render(<Combobox label="Layout" text="Long" onText={onText} options={[]} onPick={vi.fn()} />);
+    await user.type(screen.getByRole("combobox", { name: "Layout" }), "{Escape}");
+    expect(onText).not.toHaveBeenCalled();
+    expect(screen.getByRole("combobox", { name: "Layout" })).toHaveValue("Long");
   });
 
   it("opens with Alt and Down without going in", async () => {

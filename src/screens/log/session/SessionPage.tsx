@@ -1,4 +1,14 @@
-import { lazy, memo, Suspense, useCallback, useEffect, useMemo, useRef, useState } from "react";
+import {
+  lazy,
+  memo,
+  Suspense,
+  useCallback,
+  useEffect,
+  useLayoutEffect,
+  useMemo,
+  useRef,
+  useState,
+} from "react";
 import { addRun, type RunsToJudgeBy, runsToJudgeBy } from "#db";
 import { comboName, type Id, lapsInOrder, type Run } from "#domain";
 import { usePageBest, useRows, useToday, useWrite } from "#live";
@@ -124,6 +134,12 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
     if (atOpening.current !== undefined) bringIntoSight(atOpening.current);
   }, []);
   useNamedLap();
+  const wasOpen = useRef(isOpen);
+  useLayoutEffect(() => {
+    // What an ended session brought stands at its top.
+    if (wasOpen.current && !isOpen) window.scrollTo(0, 0);
+    wasOpen.current = isOpen;
+  }, [isOpen]);
   if (leaving !== undefined && leaving !== current?.id) setLeaving(undefined);
   const beforeCurrent = shown.findLast(({ run }) => run !== current)?.number;
   const next = said && suggestNextRun(said.report, { session: report, cornersOfMistakes: said.corners });

@@ -114,6 +114,14 @@ describe("two side by side", () => {
     useComparing.getState().forget();
   });
 
+  it("has the focus on its heading once the second is chosen from the list, which is gone", async () => {
+    const { user } = await renderSides(() => "#/review");
+    await user.click(await screen.findByRole("button", { name: "Compare two sessions" }));
+    await user.click(screen.getByRole("button", { name: "Compare Mon 9 Nov 2026" }));
+    await user.click(screen.getByRole("button", { name: "Compare Mon 9 Nov 2026 with Mon 2 Nov 2026" }));
+    expect(await screen.findByRole("heading", { level: 1, name: "Two sessions side by side" })).toHaveFocus();
+  });
+
   it("of two combos shows in percent what compares, and no difference of times", async () => {
     await renderSides(({ sessions }) => `#/review/compare?sessions=${sessions[0]},${sessions[2]}`);
     expect(await screen.findByText("Their lap times do not compare")).toBeVisible();
