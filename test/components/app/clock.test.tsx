@@ -1,4 +1,4 @@
-import { act, cleanup, screen } from "@testing-library/react";
+import { act, cleanup, screen, waitFor } from "@testing-library/react";
 import { afterEach, describe, expect, it, vi } from "vitest";
 import { noteBackup, noteLaps, noteOpened, openShelf, type Shelf, type ShelvedLogbook } from "#db";
 import { useDevice } from "#state/device.ts";
@@ -47,9 +47,11 @@ describe("the clock of this device", () => {
     await earlier(page, then, (shelf, name) => noteOpened(shelf, name, "2036-03-04"));
     page.reload();
     await screen.findByText("no backup yet");
-    expect(said()).toEqual([
-      "This device’s clock stood at Tue 4 Mar 2036 when the logbook was last open. Now it says Sat 28 Nov 2026. Laps keep their order. If that is wrong, set the clock right before the next session.",
-    ]);
+    await waitFor(() =>
+      expect(said()).toEqual([
+        "This device’s clock stood at Tue 4 Mar 2036 when the logbook was last open. Now it says Sat 28 Nov 2026. Laps keep their order. If that is wrong, set the clock right before the next session.",
+      ]),
+    );
     useNotices.setState({ list: [] });
     page.reload();
     await screen.findByText("no backup yet");
