@@ -34,7 +34,6 @@ export function EndSession({ data, drivingMs, onClose }: EndSessionProps) {
     onStored: () => {
       onClose();
       goTo({ place: "log", sessionId: session.id }, "replace");
-      window.scrollTo(0, 0);
     },
   });
   return (
