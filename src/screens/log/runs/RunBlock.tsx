@@ -11,7 +11,6 @@ import { sayRun } from "#words";
 import { LapTable } from "../laps/LapTable.tsx";
 import { RunBars, useRunStrip } from "../session/RunStrips.tsx";
 import type { SessionFigures } from "../session/sessionFigures.ts";
-import { usualLine } from "../session/sessionStrips.ts";
 import type { SessionData } from "../session/useSession.ts";
 import { NextRunSettings } from "./NextRunSettings.tsx";
 import styles from "./RunBlock.module.css";
@@ -153,7 +152,7 @@ export function RunBlock({
             edited={edited}
             onEdit={onEdit}
             standingId={standingId}
-            hasBars={usualLine(times) !== undefined}
+            hasBars={times.usual.known}
             displayDecimals={data.preferences.displayDecimals}
             editor={
               editedRow && (

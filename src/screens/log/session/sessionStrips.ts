@@ -34,9 +34,8 @@ export interface StripsOf {
  * that is measured against nothing has a scale of its own, and its own usual lap alone.
  */
 export function sessionStrips(about: StripsOf): ReadonlyMap<Id, RunStrip> {
-  const { shown, preferences, pb, standingId, targetMs } = about;
-  const bests = new Set(standingId === undefined ? [] : [standingId]);
-  const target = targetMs === undefined ? undefined : { ms: targetMs };
+  const { shown, preferences, pb } = about;
+  const { bests, target } = seenIn(about);
   const runs = shown.map(({ run, number }) => {
     return {
       id: run.id,
@@ -65,11 +64,20 @@ export function sessionStrips(about: StripsOf): ReadonlyMap<Id, RunStrip> {
 
 /** The laps of all runs of one's own on one strip, with what they were usual, the PB and the target. */
 export function wholeStrip(about: StripsOf, usual: StripLine | undefined): Pick<RunStrip, "laps" | "lines"> {
-  const { shown, pb, standingId, targetMs } = about;
+  const { shown, pb } = about;
+  const { bests, target } = seenIn(about);
   const own = shown.filter(({ run }) => run.guest === undefined);
+  return { laps: stripLaps(own, bests), lines: { pb, usual, target } };
+}
+
+/** The laps to be told as PBs, and the line of the target. */
+function seenIn({ standingId, targetMs }: StripsOf): {
+  readonly bests: ReadonlySet<Id>;
+  readonly target: StripLine | undefined;
+} {
   return {
-    laps: stripLaps(own, new Set(standingId === undefined ? [] : [standingId])),
-    lines: { pb, usual, target: targetMs === undefined ? undefined : { ms: targetMs } },
+    bests: new Set(standingId === undefined ? [] : [standingId]),
+    target: targetMs === undefined ? undefined : { ms: targetMs },
   };
 }
 
@@ -81,6 +89,6 @@ function barsOf(laps: readonly StripLap[], usualMs: number): LapBars | undefined
 }
 
 /** The usual lap as the run's head has it. */
-export function usualLine({ usual, usualDecimals }: RunTimes): StripLine | undefined {
+function usualLine({ usual, usualDecimals }: RunTimes): StripLine | undefined {
   return usual.known ? { ms: usual.value, decimals: usualDecimals } : undefined;
 }
