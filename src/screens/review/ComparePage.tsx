@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef } from "react";
+import { type ReactNode, useEffect, useMemo, useRef } from "react";
 import { LapStrip } from "#charts/strip/LapStrip.tsx";
 import { type StripLines, type StripScale, stripScale } from "#charts/strip/stripScale.ts";
 import { type StripLap, sayDate, stripLaps } from "#domain";
@@ -10,7 +10,7 @@ import { Button } from "#ui/Button.tsx";
 import { Columns } from "#ui/Columns.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
-import { RuledTable } from "#ui/RuledTable.tsx";
+import { type Row, RuledTable } from "#ui/RuledTable.tsx";
 import { sideBySideReading, sideBySideTitle } from "#words";
 import type { AroundProps } from "./aroundProps.ts";
 import styles from "./Compare.module.css";
@@ -96,27 +96,10 @@ function Found({ kind, sides }: { readonly kind: FoundKind; readonly sides: Foun
               rows={compareRows(figures)}
             />
           </Part>
-          {account.length > 0 && (
-            <Part title="Where the time goes">
-              <RuledTable
-                caption="Where the time of both goes"
-                captionHidden
-                columns={figureColumns}
-                rows={account}
-              />
-              <p className={styles["reading"]}>Parts of a mean lap: they have no range of their own.</p>
-            </Part>
-          )}
-          {sectors.length > 0 && (
-            <Part title="Usual sectors">
-              <RuledTable
-                caption="Usual sectors of both"
-                captionHidden
-                columns={figureColumns}
-                rows={sectors}
-              />
-            </Part>
-          )}
+          <Differences title="Where the time goes" caption="Where the time of both goes" rows={account}>
+            <p className={styles["reading"]}>Parts of a mean lap: they have no range of their own.</p>
+          </Differences>
+          <Differences title="Usual sectors" caption="Usual sectors of both" rows={sectors} />
         </div>
         <Part title="What else differs">
           {settings.length === 0 ? (
@@ -136,6 +119,24 @@ function Found({ kind, sides }: { readonly kind: FoundKind; readonly sides: Foun
       </Columns>
       <Others kind={kind} sides={[first, second]} />
     </>
+  );
+}
+
+interface DifferencesProps {
+  readonly title: string;
+  readonly caption: string;
+  readonly rows: readonly Row[];
+  readonly children?: ReactNode;
+}
+
+/** Figures of both and how far they lie apart; nothing where there are none. */
+function Differences({ title, caption, rows, children }: DifferencesProps) {
+  if (rows.length === 0) return null;
+  return (
+    <Part title={title}>
+      <RuledTable caption={caption} captionHidden columns={figureColumns} rows={rows} />
+      {children}
+    </Part>
   );
 }
 
