@@ -3,7 +3,7 @@ import type { CalendarDate } from "#domain";
 import type { DrivenCombo } from "#live";
 import { goTo, type ReviewAddress } from "#state/address.ts";
 import { largestChange } from "#stats";
-import { useRoom } from "#ui/useRoom.ts";
+import { useHasRoom } from "#ui/useHasRoom.ts";
 import { EmptyPeriod } from "./EmptyPeriod.tsx";
 import { FirstLook } from "./FirstLook.tsx";
 import type { Looked } from "./looked.ts";
@@ -66,7 +66,7 @@ interface AnswersProps {
 }
 
 function Answers({ looked, marginPercent }: AnswersProps) {
-  const isDesk = useRoom("desk");
+  const isDesk = useHasRoom("desk");
   const parts = useOpenParts(["faster", largestChange(looked.review) ?? ""]);
   const onQuestion = (id: string) => {
     parts.set(id, true);

@@ -5,7 +5,7 @@ import { boxWidths } from "./breakpoints.ts";
  * Whether the page, without its edges, is as wide as one of the house's boxes: like them it follows the size of the text. False
  * where nothing can be measured.
  */
-export function useRoom(name: keyof typeof boxWidths): boolean {
+export function useHasRoom(name: keyof typeof boxWidths): boolean {
   const hasRoom = useCallback(() => {
     const root = document.documentElement;
     const style = getComputedStyle(root);
