@@ -1,4 +1,5 @@
 import { type RefObject, useEffect } from "react";
+import { pageHeading } from "#ui/pageHeading.ts";
 
 /**
  * Focus never falls to nothing with a notice that goes: it returns to where it came from, else to what the page works
@@ -38,8 +39,6 @@ export function useNoticeFocus(notices: RefObject<HTMLElement | null>): void {
 
 function homeOfPage(): HTMLElement | null {
   return (
-    document.querySelector<HTMLElement>("[data-home]") ??
-    document.querySelector<HTMLElement>("h1[tabindex]") ??
-    document.getElementById("main")
+    document.querySelector<HTMLElement>("[data-home]") ?? pageHeading() ?? document.getElementById("main")
   );
 }

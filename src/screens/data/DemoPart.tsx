@@ -5,6 +5,7 @@ import { goTo } from "#state/address.ts";
 import { demoAddress } from "#state/demoAddress.ts";
 import { Button } from "#ui/Button.tsx";
 import { Part } from "#ui/Part.tsx";
+import { pageHeading } from "#ui/pageHeading.ts";
 import { untilDeed } from "#ui/untilDeed.ts";
 import { LeaveDemoDialog } from "./LeaveDemoDialog.tsx";
 
@@ -62,16 +63,14 @@ export function DemoPart({ demo, own }: DemoPartProps) {
   );
 }
 
-const headingNow = () => document.querySelector<HTMLElement>("h1[tabindex]");
-
 /**
  * To the beginning of Log, as from the first page. The whole page is drawn anew with the demo: the focus waits for the
  * heading, until the driver does anything.
  */
 function toLog(): void {
-  const before = headingNow();
+  const before = pageHeading();
   const observer = new MutationObserver(() => {
-    const heading = headingNow();
+    const heading = pageHeading();
     if (heading === null || heading === before) return;
     end();
     if (document.activeElement === document.body) heading.focus({ preventScroll: true });

@@ -1,4 +1,5 @@
 import { useLayoutEffect, useRef } from "react";
+import { pageHeading } from "#ui/pageHeading.ts";
 
 /**
  * When Log shows something else and the focus has gone with what stood there, it goes to the beginning of what stands
@@ -11,7 +12,7 @@ export function useFocusKept(shown: string | undefined): void {
     const isOther = before.current !== undefined && shown !== undefined && before.current !== shown;
     before.current = shown ?? before.current;
     if (!isOther || document.activeElement !== document.body) return;
-    const beginning = document.querySelector<HTMLElement>("h1[tabindex]") ?? document.getElementById("main");
+    const beginning = pageHeading() ?? document.getElementById("main");
     beginning?.focus({ preventScroll: true });
   }, [shown]);
 }
