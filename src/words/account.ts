@@ -38,7 +38,7 @@ const targetWords: Readonly<Record<AccountTarget["from"], string>> = {
 
 /** What laps are measured against in a word or two, where the time itself stands beside it. */
 export function sayMeasuredBy(target: AccountTarget | undefined): string {
-  if (target === undefined) return ownTimes;
+  if (target === undefined) return "what each session is measured against";
   return target.from === "target" ? "the target" : targetWords[target.from];
 }
 
