@@ -37,6 +37,22 @@ export const cornerRanges = {
   radius: { least: 1, most: 2000 },
   width: { least: 1, most: 100 },
   angle: { least: 1, most: 360 },
+  afterLength: { least: 0, most: 10_000 },
+  sector: { least: 1, most: 99 },
+  kerb: { least: 0, most: 20 },
+  /** m/s. */
+  lowestSpeed: { least: 1, most: 150 },
+  /** Below zero over the edge. */
+  unused: { least: -20, most: 100 },
+} as const satisfies Readonly<Record<string, Range>>;
+
+/** What is known of how a car drives: m, m/s², m/s. */
+export const carRanges = {
+  width: { least: 0.5, most: 4 },
+  grip: { least: 0.1, most: 6 },
+  braking: { least: 1, most: 70 },
+  drive: { least: 0.2, most: 40 },
+  topSpeed: { least: 5, most: 200 },
 } as const satisfies Readonly<Record<string, Range>>;
 
 /** Figures of a run; `laps` also of its summary. */

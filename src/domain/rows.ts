@@ -24,22 +24,47 @@ export interface Stamped {
   readonly disproved?: readonly number[];
 }
 
+/** A car, and what is known of how it drives; without it typical values are assumed, and called so. */
 export interface Car extends Stamped {
   readonly name: string;
+  readonly width?: number;
+  /** Coefficient of friction of its tyres on a dry road. */
+  readonly grip?: number;
+  /** m/s². */
+  readonly braking?: number;
+  readonly drive?: number;
+  /** m/s. */
+  readonly topSpeed?: number;
 }
 
 export interface Track extends Stamped {
   readonly name: string;
 }
 
+/** Kinds of bend, the tightest first. */
+export const bends = ["hairpin", "slow", "middling", "fast", "kink"] as const;
+export type Bend = (typeof bends)[number];
+/** What follows a corner; after "none" the next one of its chain begins at once. */
+export const straights = ["none", "short", "middling", "long"] as const;
+export type Straight = (typeof straights)[number];
+
 /** A corner of a layout; all but the number may be unknown. */
 export interface Corner {
   readonly number: number;
   readonly name?: string;
   readonly direction?: "left" | "right";
+  readonly bend?: Bend;
+  /** The straight after it, and its length where that is known. */
+  readonly after?: Straight;
+  readonly afterLength?: number;
+  /** Number of the sector it lies in, from 1. */
+  readonly sector?: number;
+  /** Radius of the inner edge, width of the road without kerbs, angle the road turns through. */
   readonly radius?: number;
   readonly width?: number;
   readonly angle?: number;
+  /** Metres of kerb a driver may use beside the road. */
+  readonly kerbs?: { readonly entry?: number; readonly apex?: number; readonly exit?: number };
 }
 
 /** One layout of a track. The only layout of a track has an empty name. */
@@ -56,6 +81,8 @@ export interface Layout extends Stamped {
 export interface Combo extends Stamped {
   readonly carId: Id;
   readonly layoutId: Id;
+  /** Lowest speed seen in a corner with this car, m/s. */
+  readonly lowestSpeeds?: readonly { readonly number: number; readonly speed: number }[];
 }
 
 /**
@@ -268,18 +295,31 @@ export interface RigTest extends Stamped {
   readonly endedAt?: number;
 }
 
-/** Metres left unused at the corners of one lap, judged from a replay. */
+export const brakings = ["early", "right", "late"] as const;
+export type Braking = (typeof brakings)[number];
+export const throttles = ["early", "right", "late", "twice"] as const;
+export type Throttle = (typeof throttles)[number];
+
+/** What a replay showed at one corner. */
+export interface ReviewedCorner {
+  readonly number: number;
+  /** Metres left unused; below zero over the edge. */
+  readonly entry?: number;
+  readonly apex?: number;
+  readonly exit?: number;
+  readonly braking?: Braking;
+  readonly throttle?: Throttle;
+  readonly isOffLine?: true;
+  readonly note?: string;
+}
+
+/** What a replay showed at the corners of one lap, or, without one named, of the usual lap. */
 export interface CornerReview extends Stamped {
   readonly comboId: Id;
   readonly sessionId?: Id;
+  readonly lapId?: Id;
   readonly on: CalendarDate;
-  readonly corners: readonly {
-    readonly number: number;
-    readonly entry?: number;
-    readonly apex?: number;
-    readonly exit?: number;
-    readonly note?: string;
-  }[];
+  readonly corners: readonly ReviewedCorner[];
 }
 
 /** The driver's preferences: one row, with a fixed id, so that two copies merge into one. */

@@ -1,4 +1,5 @@
 export { type ApexTimes, apexTimes } from "./apexTimes.ts";
+export type { AssumedCorner, AssumedFact, CornerFacts, Span } from "./cornerCost.ts";
 export { type CornerLine, cornerLine } from "./cornerLine.ts";
 export type { Corner } from "./cornerShape.ts";
 export { curvedScreen } from "./curvedScreen.ts";

@@ -26,9 +26,18 @@ export type Address =
   | { readonly place: "targets"; readonly comboId?: Id }
   /** `change`: a value that has changed, instead of a record. */
   | { readonly place: "rig"; readonly rigId?: Id; readonly change?: RigChange }
-  | { readonly place: "corners"; readonly comboId?: Id }
+  | CornersAddress
   /** `sendId`: the session that is to be sent to another device; `part`: the part of the page that is asked for. */
   | { readonly place: "data"; readonly sendId?: Id; readonly part?: DataPart };
+
+/** The corners of a combo: the answer, one corner, the table of the layout, or a replay review (`reviewId`: one that is there). */
+export interface CornersAddress {
+  readonly place: "corners";
+  readonly comboId?: Id;
+  readonly corner?: number;
+  readonly part?: "layout" | "review";
+  readonly reviewId?: Id;
+}
 
 /** Parts of Data that links and notices lead to. */
 const dataParts = [
@@ -92,8 +101,9 @@ export function parseAddress(hash: string): Address {
         }
       );
     case "targets":
-    case "corners":
       return { place, ...(id && { comboId: id }) };
+    case "corners":
+      return { place, ...(id && { comboId: id, ...parseCorners(new URLSearchParams(query)) }) };
     case "rig": {
       const change = parseChange(new URLSearchParams(query));
       return change ? { place, change } : { place, ...(id && { rigId: id }) };
@@ -104,6 +114,17 @@ export function parseAddress(hash: string): Address {
       // A session's address that was cut short is the address of no session, not of the open one.
       return { place: "log", ...(place === "log" && second && { sessionId: second, ...parseLap(query) }) };
   }
+}
+
+function parseCorners(query: URLSearchParams): Pick<CornersAddress, "corner" | "part" | "reviewId"> {
+  const [part, number, reviewId] = ["part", "corner", "of"].map((key) => query.get(key) ?? "") as [
+    string,
+    string,
+    string,
+  ];
+  if (part === "layout") return { part };
+  if (part === "review") return { part, ...(idPattern.test(reviewId) && { reviewId }) };
+  return /^[1-9]\d{0,2}$/.test(number) ? { corner: Number(number) } : {};
 }
 
 const fieldPattern = /^[a-z]{1,20}\.[a-zA-Z]{1,20}$/;
@@ -166,8 +187,9 @@ export function printAddress(address: Address): string {
       return `${join("review", address.comboId)}${query === "" ? "" : `?${query}`}`;
     }
     case "targets":
-    case "corners":
       return join(address.place, address.comboId);
+    case "corners":
+      return join("corners", address.comboId) + printCorners(address);
     case "rig": {
       if (address.change === undefined) return join("rig", address.rigId);
       const { field = "", sessionId } = address.change;
@@ -176,6 +198,12 @@ export function printAddress(address: Address): string {
     case "data":
       return join("data", address.sendId) + (address.part === undefined ? "" : `?part=${address.part}`);
   }
+}
+
+function printCorners({ comboId, corner, part, reviewId }: CornersAddress): string {
+  if (comboId === undefined) return "";
+  if (part === undefined) return corner === undefined ? "" : `?corner=${corner}`;
+  return `?part=${part}${part === "review" && reviewId !== undefined ? `&of=${reviewId}` : ""}`;
 }
 
 function printPeriod(period: Period): string {

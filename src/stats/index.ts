@@ -132,6 +132,15 @@ export {
   type SidesApart,
   sideBySide,
 } from "./compare/sideBySide.ts";
+export type {
+  CornerChange,
+  CornerHabits,
+  CornersReport,
+  CornerWorth,
+  MistakesAtCorner,
+  UnusedRoad,
+  WhyCorner,
+} from "./corners/cornersReport.ts";
 export { isDrivenSession } from "./digest/isDrivenSession.ts";
 export { isWholeDigest } from "./digest/isWholeDigest.ts";
 export {

@@ -20,7 +20,7 @@ export const rooms: Readonly<Record<string, Room>> = {
   numbers: { rooms: [], packages: [], isPure: true },
   combo: { rooms: ["domain"], packages: [], isPure: true },
   entry: { rooms: ["domain", "numbers"], packages: [], isPure: true },
-  stats: { rooms: ["domain", "numbers", "combo"], packages: ["pure-rand"], isPure: true },
+  stats: { rooms: ["domain", "numbers", "combo", "physics"], packages: ["pure-rand"], isPure: true },
   physics: { rooms: ["domain", "numbers"], packages: [], isPure: true },
   words: { rooms: ["domain", "combo", "stats", "physics"], packages: [], isPure: true },
   files: { rooms: ["domain", "combo", "entry"], packages: ["valibot", "papaparse"] },

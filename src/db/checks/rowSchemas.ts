@@ -1,5 +1,8 @@
 import * as v from "valibot";
 import {
+  bends,
+  brakings,
+  carRanges,
   cornerRanges,
   efforts,
   focuses,
@@ -11,11 +14,13 @@ import {
   rigRanges,
   runKinds,
   runRanges,
+  straights,
   surfaces,
   type TableName,
   type Tables,
   type TargetKind,
   targetKinds,
+  throttles,
 } from "#domain";
 import { preferencesId } from "../preferencesRow.ts";
 import {
@@ -50,9 +55,20 @@ const corner = v.looseObject({
   number: cornerNumber,
   name: may(name),
   direction: may(v.picklist(["left", "right"])),
+  bend: may(v.picklist(bends)),
+  after: may(v.picklist(straights)),
+  afterLength: may(within(cornerRanges.afterLength)),
+  sector: may(count(cornerRanges.sector)),
   radius: may(within(cornerRanges.radius)),
   width: may(within(cornerRanges.width)),
   angle: may(within(cornerRanges.angle)),
+  kerbs: may(
+    v.looseObject({
+      entry: may(within(cornerRanges.kerb)),
+      apex: may(within(cornerRanges.kerb)),
+      exit: may(within(cornerRanges.kerb)),
+    }),
+  ),
 });
 
 const plannedRun = v.looseObject({
@@ -128,8 +144,7 @@ const rig = v.looseObject({
 });
 
 const share = within({ least: 0, most: 1 });
-/** Metres left unused at a corner: no more than the widest one has. */
-const unused = within({ least: 0, most: cornerRanges.width.most });
+const unused = within(cornerRanges.unused);
 
 /** A target's figure: a lap time, a scatter of some, or thousandths of a share. */
 function isFigureOf(kind: TargetKind, value: number): boolean {
@@ -148,7 +163,7 @@ export const rowSchemas: { readonly [T in TableName]: v.GenericSchema<unknown, T
     settlingLaps: v.picklist([0, 1, 2, 3]),
     marginPercent: within({ least: 0, most: 100 }),
   }),
-  cars: v.looseObject({ ...stamped, name }),
+  cars: v.looseObject({ ...ranged(carRanges), ...stamped, name }),
   tracks: v.looseObject({ ...stamped, name }),
   layouts: v.looseObject({
     ...stamped,
@@ -158,7 +173,14 @@ export const rowSchemas: { readonly [T in TableName]: v.GenericSchema<unknown, T
     length: may(within(layoutRanges.length)),
     corners: several(corner, 999),
   }),
-  combos: v.looseObject({ ...stamped, carId: id, layoutId: id }),
+  combos: v.looseObject({
+    ...stamped,
+    carId: id,
+    layoutId: id,
+    lowestSpeeds: may(
+      several(v.looseObject({ number: cornerNumber, speed: within(cornerRanges.lowestSpeed) }), 999),
+    ),
+  }),
   pages: v.looseObject({ ...stamped, comboId: id, from: instant, reason: note }),
   references: v.looseObject({ ...stamped, comboId: id, ms: time, decimals, source: note }),
   sessions: v.looseObject({
@@ -244,6 +266,7 @@ export const rowSchemas: { readonly [T in TableName]: v.GenericSchema<unknown, T
     ...stamped,
     comboId: id,
     sessionId: may(id),
+    lapId: may(id),
     on: date,
     corners: several(
       v.looseObject({
@@ -251,6 +274,9 @@ export const rowSchemas: { readonly [T in TableName]: v.GenericSchema<unknown, T
         entry: may(unused),
         apex: may(unused),
         exit: may(unused),
+        braking: may(v.picklist(brakings)),
+        throttle: may(v.picklist(throttles)),
+        isOffLine: may(v.literal(true)),
         note: may(note),
       }),
       999,

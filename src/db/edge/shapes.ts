@@ -1,12 +1,16 @@
 import {
+  bends,
+  brakings,
   efforts,
   focuses,
   isSayable,
   remarkKinds,
   runKinds,
+  straights,
   surfaces,
   type TableName,
   targetKinds,
+  throttles,
   zoneForm,
 } from "#domain";
 import { isCount, isObject, isText } from "./kinds.ts";
@@ -102,7 +106,14 @@ export const shapes: { readonly [T in TableName | "digests"]: Shape } = {
     settlingLaps: may(oneOf(0, 1, 2, 3)),
     marginPercent: may(measure),
   }),
-  cars: row({ name: text }),
+  cars: row({
+    name: text,
+    width: may(measure),
+    grip: may(measure),
+    braking: may(measure),
+    drive: may(measure),
+    topSpeed: may(measure),
+  }),
   tracks: row({ name: text }),
   layouts: row({
     trackId: key,
@@ -114,13 +125,22 @@ export const shapes: { readonly [T in TableName | "digests"]: Shape } = {
         number: count,
         name: may(text),
         direction: may(oneOf("left", "right")),
+        bend: may(oneOf(...bends)),
+        after: may(oneOf(...straights)),
+        afterLength: may(measure),
+        sector: may(count),
         radius: may(measure),
         width: may(measure),
         angle: may(number),
+        kerbs: may(part({ entry: may(measure), apex: may(measure), exit: may(measure) })),
       }),
     ),
   }),
-  combos: row({ carId: key, layoutId: key }),
+  combos: row({
+    carId: key,
+    layoutId: key,
+    lowestSpeeds: may(list(part({ number: count, speed: measure }))),
+  }),
   pages: row({ ...ofCombo, from: instant, reason: text }),
   references: row({ ...ofCombo, ms: time, decimals, source: text }),
   sessions: row({
@@ -239,9 +259,19 @@ export const shapes: { readonly [T in TableName | "digests"]: Shape } = {
   cornerReviews: row({
     ...ofCombo,
     sessionId: may(key),
+    lapId: may(key),
     on: date,
     corners: list(
-      part({ number: count, entry: may(measure), apex: may(measure), exit: may(measure), note: may(text) }),
+      part({
+        number: count,
+        entry: may(number),
+        apex: may(number),
+        exit: may(number),
+        braking: may(oneOf(...brakings)),
+        throttle: may(oneOf(...throttles)),
+        isOffLine: may(yes),
+        note: may(text),
+      }),
     ),
   }),
   digests: Object.entries({
