@@ -1,4 +1,4 @@
-import { type CalendarDate, type Straight, sayShortDate } from "#domain";
+import { aboutRemark, type CalendarDate, type Straight, sayShortDate } from "#domain";
 import type { CornerChange, CornersReport, CornerWorth, WhyCorner } from "#stats";
 import { hundredths, sayAmount } from "./amount.ts";
 import { asSentence, counted, listed } from "./counted.ts";
@@ -143,4 +143,38 @@ export function sectorCornersSay({ sector }: Pick<CornersReport, "sector">): str
   return corners.length === 0
     ? `Sector ${number} holds most time between your usual and your best sectors.`
     : `Sector ${number} holds most time between your usual and your best sectors: ${sayCorners(corners)}.`;
+}
+
+/** What can be said while no corner is worth anything: what there is, and what would tell. */
+export function noAnswerYet({ corners, reviews }: Pick<CornersReport, "corners" | "reviews">): string {
+  if (reviews.length > 0)
+    return "Nothing that can be told is given away at the corners looked at, and no mistakes there cost time.";
+  const named = corners.some(({ mistakes }) => mistakes.counts.length > 0);
+  const why =
+    "From the seat every line looks good: half a car’s width missed at a kerb is seen only from outside.";
+  return named
+    ? `What the mistakes cost needs a session with five pace laps. Look at three corners in a replay: it takes a minute. ${why}`
+    : `Look at three corners in a replay: it takes a minute. ${why}`;
+}
+
+/** "3 off, 1 spin" */
+export function sayCounted(counts: CornerWorth["mistakes"]["counts"]): string {
+  return counts.map(({ kind, count }) => `${count} ${aboutRemark(kind).word}`).join(", ");
+}
+
+/** A corner of the row for those who do not see its bar: "Corner 5, about 0.28 s a lap, 3 off, 1 spin". */
+export function sayCornerInRow(corner: CornerWorth): string {
+  const { number, name, worth, mistakes } = corner;
+  return [
+    name === undefined ? `Corner ${number}` : `Corner ${number} ${name}`,
+    worth === undefined ? "not looked at" : `${sayWorth(corner)} a lap`,
+    ...(mistakes.counts.length === 0 ? [] : [sayCounted(mistakes.counts)]),
+  ].join(", ");
+}
+
+/** What became of one corner, behind its bar: "0.12 s less since 13 Sep", "as on 13 Sep". */
+export function cornerChangeInShort({ from, ms }: CornerChange, today: CalendarDate): string {
+  const day = sayShortDate(from, today);
+  if (ms.low <= 0 && ms.high >= 0) return `may be as on ${day}`;
+  return `${sayAmount(ms.mid, hundredths)} ${ms.mid < 0 ? "less" : "more"} since ${day}`;
 }

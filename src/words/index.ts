@@ -17,14 +17,19 @@ export { sayCleanShare, sayMistakeShare, sayNearTheBest, shareEnds } from "./cle
 export { sayClock } from "./clock.ts";
 export { steadinessReading, steadinessTitle } from "./consistency.ts";
 export { type CornerCounts, mostMistakesAt, sayCornerCounts } from "./cornerMistakes.ts";
+export { cornerHabitsSay, cornerMistakesSay, cornerReading, cornerTitle } from "./cornerSays.ts";
 export {
+  cornerChangeInShort,
   cornerChangeReading,
   cornerChangeTitle,
   cornersTitle,
   cornerWorthReading,
   lapTimesFollowed,
+  noAnswerYet,
   placeWords,
+  sayCornerInRow,
   sayCorners,
+  sayCounted,
   sayRange,
   sayWhyCorners,
   sayWorth,
