@@ -5,6 +5,7 @@ export * from "./asOf.ts";
 export * from "./calendar.ts";
 export * from "./canonicalText.ts";
 export * from "./comboName.ts";
+export * from "./cornersOfSector.ts";
 export * from "./figure.ts";
 export * from "./lapPlaces.ts";
 export * from "./lapSets.ts";

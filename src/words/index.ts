@@ -16,14 +16,25 @@ export { sayChance } from "./chance.ts";
 export { sayCleanShare, sayMistakeShare, sayNearTheBest, shareEnds } from "./cleanShare.ts";
 export { sayClock } from "./clock.ts";
 export { steadinessReading, steadinessTitle } from "./consistency.ts";
-export { type CornerCounts, mostMistakesAt, sayCornerCounts } from "./cornerMistakes.ts";
-export { cornerHabitsSay, cornerMistakesSay, cornerReading, cornerTitle } from "./cornerSays.ts";
+export { sayAssumed, sayAssumedInShort, sayHangsOn, tooSlowForBend } from "./cornerAssumed.ts";
+export { type CornerCounts, mostMistakesAt } from "./cornerMistakes.ts";
+export {
+  apexReading,
+  apexTitle,
+  cornerHabitsSay,
+  cornerMistakesSay,
+  cornerReading,
+  cornerTitle,
+  sayFromAbove,
+  sayRadii,
+} from "./cornerSays.ts";
 export {
   cornerChangeInShort,
   cornerChangeReading,
   cornerChangeTitle,
   cornersTitle,
   cornerWorthReading,
+  isWorthTelling,
   lapTimesFollowed,
   noAnswerYet,
   placeWords,
