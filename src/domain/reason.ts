@@ -64,6 +64,7 @@ export type PlainCause =
   | "no pace run before"
   | "both runs the same"
   | "the most driven"
+  | "corner not looked at"
   | "all at one time"
   | "change too long ago"
   | "sessions that do not differ"

@@ -17,6 +17,25 @@ export { sayCleanShare, sayMistakeShare, sayNearTheBest, shareEnds } from "./cle
 export { sayClock } from "./clock.ts";
 export { steadinessReading, steadinessTitle } from "./consistency.ts";
 export { type CornerCounts, mostMistakesAt, sayCornerCounts } from "./cornerMistakes.ts";
+export { cornerHabitsSay, cornerMistakesSay, cornerReading, cornerTitle } from "./cornerSays.ts";
+export {
+  cornerChangeInShort,
+  cornerChangeReading,
+  cornerChangeTitle,
+  cornersTitle,
+  cornerWorthReading,
+  lapTimesFollowed,
+  noAnswerYet,
+  placeWords,
+  sayCornerInRow,
+  sayCorners,
+  sayCounted,
+  sayRange,
+  sayWhyCorners,
+  sayWorth,
+  sectorCornersSay,
+  unusedSumSays,
+} from "./cornersSay.ts";
 export { asSentence, counted } from "./counted.ts";
 export { sayCounts } from "./counts.ts";
 export { sayDatesAhead } from "./datesAhead.ts";
@@ -35,6 +54,7 @@ export { sayForecastRecord } from "./forecastRecord.ts";
 export { sayFound } from "./found.ts";
 export { gainReading, gainTitle, type KnownOn, sayGainSpan } from "./gain.ts";
 export { type GainColumn, type GainInShort, gainInShort } from "./gainInShort.ts";
+export { sayGap, sayGapAt, sayMetres } from "./gap.ts";
 export { sayGuest, sayGuestLaps } from "./guest.ts";
 export { individualsReading, individualsTitle } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";
