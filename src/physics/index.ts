@@ -12,3 +12,4 @@ export { rimForce, torqueOfCaution } from "./rimForce.ts";
 export { screenSize } from "./screenSize.ts";
 export { type ThreeScreensView, threeScreens } from "./threeScreens.ts";
 export { horizontalFromVertical, verticalFromHorizontal } from "./turnFieldOfView.ts";
+export { turningRange } from "./wrongWith.ts";
