@@ -62,6 +62,7 @@ export type PlainCause =
   | "nothing driven lately"
   | "no two laps in a row"
   | "no pace run before"
+  | "not seen in a replay"
   | "both runs the same"
   | "the most driven"
   | "corner not looked at"

@@ -40,6 +40,7 @@ const plainCauses: Readonly<Record<PlainCause, string>> = {
   "nothing driven lately": "nothing was driven in the last six weeks, so nothing is forecast",
   "no two laps in a row": "needs two pace laps of one run in a row, has none",
   "no pace run before": "no pace run before it in this session",
+  "not seen in a replay": "nobody has looked at it in a replay yet",
   "both runs the same": "all laps of both runs are the same",
   "the most driven": "the most driven",
   "corner not looked at": "nobody has looked at this corner in a replay",

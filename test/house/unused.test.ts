@@ -5,13 +5,13 @@ import { readSources, type Source } from "./sources.ts";
 /** Exports that nothing in src names, by the reason why they stay. */
 const kept: Readonly<Record<string, string>> = {
   "of the public face of the figures, which checks from outside call":
-    "cornerLine fitExponential fitPower gainForPeak gainForShare headroomDecibels horizontalFromVertical lag1Autocorrelation levelChange linearFit pairedTTest pairsNeeded raceDistance screenSize verticalFromHorizontal",
+    "fitExponential fitPower gainForPeak gainForShare headroomDecibels horizontalFromVertical lag1Autocorrelation levelChange linearFit pairedTTest pairsNeeded raceDistance screenSize verticalFromHorizontal",
   "figures that wait for the screens of rig, corners and races":
     "apexTimes fuelNeeded pairOrder pixelsPerDegree rimForce sectorSplit sharpPixelsPerDegree spreadOfRunDifferences",
   "figures and words of forecasts and levels that wait for their screens":
     "forecastRecord personalBestReading sayDifference sayForecastRecord sayMistakeShare sayScatter",
   "reads and writes that wait for the screens of rig, corners, targets and garage":
-    "addCornerReview addForecast addRigTest copyCorners cornerReviewsOfCombo deleteCornerReview deletePage deleteRigTest editCar editCornerReview editRigTest endRun forecastsOfTarget removeCorner renameCar renameLayout renameTrack runsOfCombo scoreForecast setLowestSpeed",
+    "addCornerReview addForecast addRigTest deleteCornerReview deletePage deleteRigTest editCornerReview editRigTest endRun forecastsOfTarget renameCar renameLayout renameTrack runsOfCombo scoreForecast",
   "the way round the worker and into the store, by which tests ask and look":
     "askHere readDraft readDrafts rowCounts sendHere",
   "by which published values and the round trip are checked":

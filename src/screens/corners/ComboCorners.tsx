@@ -1,16 +1,21 @@
 import type { ComboWithNames } from "#db";
 import { layoutName } from "#domain";
-import { printAddress } from "#state/address.ts";
-import { Columns } from "#ui/Columns.tsx";
+import { type CornersAddress, printAddress } from "#state/address.ts";
 import { Name } from "#ui/Name.tsx";
 import styles from "./Corners.module.css";
-import { CornerTable } from "./CornerTable.tsx";
-import { LayoutPart } from "./LayoutPart.tsx";
+import { LayoutPage } from "./layout/LayoutPage.tsx";
 import { RemarksPart } from "./RemarksPart.tsx";
 
-/** One combo: its layout, the layout's corners, and the corners named in its laps. */
-export function ComboCorners({ combo }: { readonly combo: ComboWithNames }) {
+interface ComboCornersProps {
+  readonly combo: ComboWithNames;
+  readonly address: CornersAddress;
+}
+
+/** One combo: the corners named in its laps, or what is known of its layout. */
+export function ComboCorners({ combo, address }: ComboCornersProps) {
   const { layout, track, car } = combo;
+  if (address.part === "layout") return <LayoutPage combo={combo} />;
+  const comboId = combo.combo.id;
   return (
     <>
       <p className={styles["where"]}>
@@ -21,11 +26,12 @@ export function ComboCorners({ combo }: { readonly combo: ComboWithNames }) {
           another combo
         </a>
       </p>
-      <RemarksPart comboId={combo.combo.id} corners={layout.corners} />
-      <Columns share={8}>
-        <CornerTable layout={layout} />
-        <LayoutPart layout={layout} />
-      </Columns>
+      <RemarksPart comboId={comboId} corners={layout.corners} />
+      <p>
+        <a className={styles["combo"]} href={printAddress({ place: "corners", comboId, part: "layout" })}>
+          What is known of the layout
+        </a>
+      </p>
     </>
   );
 }

@@ -28,8 +28,8 @@ export function CornersScreen() {
     <div className={styles["screen"]}>
       <h1>Corners</h1>
       {combos &&
-        (chosen ? (
-          <ComboCorners key={chosen.combo.id} combo={chosen} />
+        (chosen && address.place === "corners" ? (
+          <ComboCorners key={chosen.combo.id} combo={chosen} address={address} />
         ) : (
           <ComboList combos={combos} isMissing={comboId !== undefined} />
         ))}
