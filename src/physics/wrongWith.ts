@@ -1,10 +1,5 @@
-<<<<<<< HEAD
 import type { Range, WrongMeasure } from "#domain";
-import { apexOf, type Corner } from "./cornerShape.ts";
-=======
-import type { WrongMeasure } from "#domain";
 import { apexOf, type Corner, noKerbs, usableRoad } from "./cornerShape.ts";
->>>>>>> main
 import { belowZero, mustBeFinite, notAboveZero } from "./finite.ts";
 
 /** Degrees a corner may turn through for its sums to hold. */
