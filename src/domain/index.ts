@@ -7,6 +7,7 @@ export * from "./canonicalText.ts";
 export * from "./comboName.ts";
 export * from "./cornersOfSector.ts";
 export * from "./figure.ts";
+export * from "./fillCorners.ts";
 export * from "./lapPlaces.ts";
 export * from "./lapSets.ts";
 export * from "./lapSigns.ts";

@@ -47,7 +47,7 @@ export {
   sectorCornersSay,
   unusedSumSays,
 } from "./cornersSay.ts";
-export { asSentence, counted } from "./counted.ts";
+export { asSentence, counted, listed } from "./counted.ts";
 export { sayCounts } from "./counts.ts";
 export { sayDatesAhead } from "./datesAhead.ts";
 export { answerOfDifferent } from "./different.ts";

@@ -1,9 +1,10 @@
 import type { Preferences } from "#domain";
 import { type DrivenCombo, useFigures, useToday } from "#live";
-import { type CornersAddress, printAddress } from "#state/address.ts";
+import type { CornersAddress } from "#state/address.ts";
 import { AnswerPage } from "./answer/AnswerPage.tsx";
 import styles from "./Corners.module.css";
 import { CornerPage } from "./corner/CornerPage.tsx";
+import { LayoutPage } from "./layout/LayoutPage.tsx";
 
 interface ComboCornersProps {
   readonly combo: DrivenCombo;
@@ -17,10 +18,13 @@ export function ComboCorners({ combo, address, preferences }: ComboCornersProps)
   const today = useToday(preferences);
   const { value: report, isRenewing } = useFigures("corners", { comboId, today });
   const { corner, part } = address;
+  if (part === "layout") return <LayoutPage combo={combo} />;
   if (!report) return <p>Working out the corners</p>;
   return (
     <div className={styles["screen"]} aria-busy={isRenewing}>
-      {corner !== undefined && part === undefined ? (
+      {corner === undefined ? (
+        <AnswerPage comboId={comboId} layout={layout} report={report} today={today} />
+      ) : (
         <CornerPage
           comboId={comboId}
           comboName={combo.name}
@@ -29,14 +33,7 @@ export function ComboCorners({ combo, address, preferences }: ComboCornersProps)
           number={corner}
           today={today}
         />
-      ) : (
-        <AnswerPage comboId={comboId} layout={layout} report={report} today={today} />
       )}
-      <p className={styles["ways"]}>
-        <a className={styles["combo"]} href={printAddress({ place: "corners", comboId, part: "layout" })}>
-          What is known of the layout
-        </a>
-      </p>
     </div>
   );
 }

@@ -6,6 +6,7 @@ import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { PickOther } from "#ui/PickOther.tsx";
 import { ComboCorners } from "./ComboCorners.tsx";
 import styles from "./Corners.module.css";
+import { CornersNav } from "./CornersNav.tsx";
 
 /** The corners of the combo the address names, else of the one driven last: which to work on first, and what each is worth. */
 export function CornersScreen() {
@@ -38,6 +39,7 @@ function Corners({ address, combos, preferences: chosen }: CornersProps) {
         others={others.map((other) => ({ ...other, href: printAddress(addressOf(other.id)) }))}
         onPick={({ id }) => goTo(addressOf(id))}
       />
+      <CornersNav address={{ ...address, comboId: combo.id }} />
       <FaultBoundary key={combo.id} what="The corners">
         <ComboCorners combo={combo} address={address} preferences={chosen} />
       </FaultBoundary>
