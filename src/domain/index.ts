@@ -6,6 +6,7 @@ export * from "./calendar.ts";
 export * from "./canonicalText.ts";
 export * from "./comboName.ts";
 export * from "./figure.ts";
+export * from "./gaps.ts";
 export * from "./lapPlaces.ts";
 export * from "./lapSets.ts";
 export * from "./lapSigns.ts";

@@ -35,6 +35,7 @@ export { sayForecastRecord } from "./forecastRecord.ts";
 export { sayFound } from "./found.ts";
 export { gainReading, gainTitle, type KnownOn, sayGainSpan } from "./gain.ts";
 export { type GainColumn, type GainInShort, gainInShort } from "./gainInShort.ts";
+export { sayGap, saySeenCorner } from "./gaps.ts";
 export { sayGuest, sayGuestLaps } from "./guest.ts";
 export { individualsReading, individualsTitle } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";

@@ -12,6 +12,8 @@ const kept: Readonly<Record<string, string>> = {
     "forecastRecord personalBestReading sayDifference sayForecastRecord sayMistakeShare sayScatter",
   "reads and writes that wait for the screens of rig, corners, targets and garage":
     "addCornerReview addForecast addRigTest cornerReviewsOfCombo deleteCornerReview deletePage deleteRigTest editCornerReview editRigTest endRun forecastsOfTarget renameCar renameLayout renameTrack runsOfCombo scoreForecast",
+  "the line of a replay and its words, until the page of a review stands":
+    "ChosenCorners assumedCarWidth saySeenCorner useCornersTonight writeGaps",
   "the way round the worker and into the store, by which tests ask and look":
     "askHere readDraft readDrafts rowCounts sendHere",
   "by which published values and the round trip are checked":
