@@ -8,7 +8,7 @@ const beyond = ["", " and a quarter", " and a half", " and three quarters"] as c
  * @example sayInCars(0.9, 1.8) // "half a car"
  * @example sayInCars(1, 1.8) // "0.6 of a car"
  */
-export function sayInCars(metres: number, carWidth: number): string {
+function sayInCars(metres: number, carWidth: number): string {
   const cars = Math.abs(metres) / carWidth;
   const steps = Math.round(cars * 4);
   if (steps > 0 && Math.abs(cars - steps / 4) < 0.005) {
@@ -22,7 +22,7 @@ export function sayInCars(metres: number, carWidth: number): string {
 }
 
 /** A width of road in metres; its sign is left out: "0.45 m". */
-export function sayInMetres(metres: number): string {
+function sayInMetres(metres: number): string {
   const size = Math.abs(metres);
   return size > 0 && size < 0.005 ? "less than 0.01 m" : `${Number(size.toFixed(2))} m`;
 }
@@ -34,12 +34,24 @@ const at: Readonly<Record<GapPlace, string>> = { entry: "at entry", apex: "at th
  * @example "half a car left at entry (0.9 m)"
  * @example "0.2 m over the edge at exit (0.1 of a car)"
  */
-export function sayGap(place: GapPlace, metres: number, { unit, carWidth }: GapScale): string {
-  if (metres === 0) return `nothing left ${at[place]}`;
+export function sayGap(place: GapPlace, metres: number, scale: GapScale): string {
+  return toldGap(metres, scale, ` ${at[place]}`);
+}
+
+/**
+ * The same where the place is said already.
+ * @example "half a car left (0.9 m)"
+ */
+export function sayGapHere(metres: number, scale: GapScale): string {
+  return toldGap(metres, scale, "");
+}
+
+function toldGap(metres: number, { unit, carWidth }: GapScale, where: string): string {
+  if (metres === 0) return `nothing left${where}`;
   const inCars = sayInCars(metres, carWidth);
   const inMetres = sayInMetres(metres);
   const [first, other] = unit === "cars" ? [inCars, inMetres] : [inMetres, inCars];
-  return `${first} ${metres < 0 ? "over the edge" : "left"} ${at[place]} (${other})`;
+  return `${first} ${metres < 0 ? "over the edge" : "left"}${where} (${other})`;
 }
 
 /** All that was seen at a corner, in one line; empty where nothing was. */
