@@ -8,6 +8,7 @@ export * from "./comboName.ts";
 export * from "./cornersOfSector.ts";
 export * from "./figure.ts";
 export * from "./fillCorners.ts";
+export * from "./gaps.ts";
 export * from "./lapPlaces.ts";
 export * from "./lapSets.ts";
 export * from "./lapSigns.ts";

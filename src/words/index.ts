@@ -17,6 +17,7 @@ export { sayCleanShare, sayMistakeShare, sayNearTheBest, shareEnds } from "./cle
 export { sayClock } from "./clock.ts";
 export { steadinessReading, steadinessTitle } from "./consistency.ts";
 export { sayAssumed, sayAssumedInShort, sayHangsOn, tooSlowForBend } from "./cornerAssumed.ts";
+export { bendWords, sayCornerKind, straightWords } from "./cornerKind.ts";
 export { type CornerCounts, mostMistakesAt } from "./cornerMistakes.ts";
 export {
   apexReading,
@@ -37,7 +38,6 @@ export {
   isWorthTelling,
   lapTimesFollowed,
   noAnswerYet,
-  placeWords,
   sayCornerInRow,
   sayCorners,
   sayCounted,
@@ -65,7 +65,7 @@ export { sayForecastRecord } from "./forecastRecord.ts";
 export { sayFound } from "./found.ts";
 export { gainReading, gainTitle, type KnownOn, sayGainSpan } from "./gain.ts";
 export { type GainColumn, type GainInShort, gainInShort } from "./gainInShort.ts";
-export { sayGap, sayGapAt, sayMetres } from "./gap.ts";
+export { sayGap, sayGapHere, saySeenCorner } from "./gaps.ts";
 export { sayGuest, sayGuestLaps } from "./guest.ts";
 export { individualsReading, individualsTitle } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";

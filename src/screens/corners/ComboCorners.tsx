@@ -5,6 +5,7 @@ import { AnswerPage } from "./answer/AnswerPage.tsx";
 import styles from "./Corners.module.css";
 import { CornerPage } from "./corner/CornerPage.tsx";
 import { LayoutPage } from "./layout/LayoutPage.tsx";
+import { ReviewPage } from "./review/ReviewPage.tsx";
 
 interface ComboCornersProps {
   readonly combo: DrivenCombo;
@@ -19,6 +20,8 @@ export function ComboCorners({ combo, address, preferences }: ComboCornersProps)
   const { value: report, isRenewing } = useFigures("corners", { comboId, today });
   const { corner, part } = address;
   if (part === "layout") return <LayoutPage combo={combo} />;
+  if (part === "review")
+    return <ReviewPage combo={combo} reviewId={address.reviewId} order={report?.order} />;
   if (!report) return <p>Working out the corners</p>;
   return (
     <div className={styles["screen"]} aria-busy={isRenewing}>
