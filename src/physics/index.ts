@@ -24,3 +24,4 @@ export { screenSize } from "./screenSize.ts";
 export { type ShorterWay, shorterWay } from "./shorterWay.ts";
 export { type ThreeScreensView, threeScreens } from "./threeScreens.ts";
 export { horizontalFromVertical, verticalFromHorizontal } from "./turnFieldOfView.ts";
+export { turningRange } from "./wrongWith.ts";

@@ -16,8 +16,38 @@ export { sayChance } from "./chance.ts";
 export { sayCleanShare, sayMistakeShare, sayNearTheBest, shareEnds } from "./cleanShare.ts";
 export { sayClock } from "./clock.ts";
 export { steadinessReading, steadinessTitle } from "./consistency.ts";
-export { type CornerCounts, mostMistakesAt, sayCornerCounts } from "./cornerMistakes.ts";
-export { asSentence, counted } from "./counted.ts";
+export { sayAssumed, sayAssumedInShort, sayHangsOn, tooSlowForBend } from "./cornerAssumed.ts";
+export { bendWords, sayCornerKind, straightWords } from "./cornerKind.ts";
+export { type CornerCounts, mostMistakesAt } from "./cornerMistakes.ts";
+export {
+  apexReading,
+  apexTitle,
+  cornerHabitsSay,
+  cornerMistakesSay,
+  cornerReading,
+  cornerTitle,
+  sayFromAbove,
+  sayRadii,
+} from "./cornerSays.ts";
+export {
+  cornerChangeInShort,
+  cornerChangeReading,
+  cornerChangeTitle,
+  cornersTitle,
+  cornerWorthReading,
+  isWorthTelling,
+  lapTimesFollowed,
+  noAnswerYet,
+  sayCornerInRow,
+  sayCorners,
+  sayCounted,
+  sayRange,
+  sayWhyCorners,
+  sayWorth,
+  sectorCornersSay,
+  unusedSumSays,
+} from "./cornersSay.ts";
+export { asSentence, counted, listed } from "./counted.ts";
 export { sayCounts } from "./counts.ts";
 export { sayDatesAhead } from "./datesAhead.ts";
 export { answerOfDifferent } from "./different.ts";
@@ -35,6 +65,7 @@ export { sayForecastRecord } from "./forecastRecord.ts";
 export { sayFound } from "./found.ts";
 export { gainReading, gainTitle, type KnownOn, sayGainSpan } from "./gain.ts";
 export { type GainColumn, type GainInShort, gainInShort } from "./gainInShort.ts";
+export { sayGap, sayGapHere, saySeenCorner } from "./gaps.ts";
 export { sayGuest, sayGuestLaps } from "./guest.ts";
 export { individualsReading, individualsTitle } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";
