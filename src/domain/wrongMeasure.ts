@@ -22,6 +22,9 @@ export type MeasuredThing =
   | "unused at entry"
   | "unused at the apex"
   | "unused at exit"
+  | "kerb at entry"
+  | "kerb at the apex"
+  | "kerb at exit"
   | "banking";
 
 /** What must lie in a range. */
@@ -31,6 +34,7 @@ export type RangedThing =
   | "share"
   | "wanted share"
   | "angle of the corner"
+  | "kerb at the apex"
   | "banking";
 
 /** Measures from which nothing can be worked out, in the units in which they were handed in. */

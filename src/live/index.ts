@@ -34,6 +34,7 @@ export { useIncoming } from "./useIncoming.ts";
 export { type GoesWithDemo, useLeaveDemo } from "./useLeaveDemo.ts";
 export { useLoadDemo } from "./useLoadDemo.ts";
 export { useNow } from "./useNow.ts";
+export { type OtherCombo, useOtherCombos } from "./useOtherCombos.ts";
 export { usePageBest } from "./usePageBest.ts";
 export { useRemoveLogbook } from "./useRemoveLogbook.ts";
 export { useRows } from "./useRows.ts";

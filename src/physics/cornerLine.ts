@@ -1,6 +1,6 @@
 import { type Figure, known, unknown } from "#domain";
 import { toRadians } from "./angles.ts";
-import { apexOf, type Corner, nothingUnused } from "./cornerShape.ts";
+import { apexOf, type Corner, nothingUnused, usableRoad } from "./cornerShape.ts";
 import { cornerTime, missingApproach } from "./cornerTime.ts";
 import { cornerWay } from "./cornerWay.ts";
 import { squaredLimit } from "./squaredLimit.ts";
@@ -35,7 +35,8 @@ export interface CornerLine {
 export function cornerLine(corner: Corner): Figure<CornerLine> {
   const wrong = wrongWith(corner);
   if (wrong !== undefined) return unknown(wrong);
-  const { innerRadius, roadWidth, carWidth, angle, grip, banking } = corner;
+  const { angle, grip, banking } = corner;
+  const { innerRadius, entryRoom, exitRoom } = usableRoad(corner);
   const line = cornerWay(corner, corner.unused, apexOf(corner));
   const full = cornerWay(corner, nothingUnused, apexOf(corner));
   const exitLength = Math.max(corner.exitLength, line.after, full.after);
@@ -43,7 +44,7 @@ export function cornerLine(corner: Corner): Figure<CornerLine> {
   const braking = [line, full].map((way) => missingApproach(way.over(fitting, exitLength), corner));
   const approachLength = fitting + Math.max(...braking);
   const time = (way: typeof line) => cornerTime(way.over(approachLength, exitLength), corner);
-  const widestRadius = innerRadius + (roadWidth - carWidth) / (1 - Math.cos(toRadians(angle / 2)));
+  const widestRadius = innerRadius + Math.min(entryRoom, exitRoom) / (1 - Math.cos(toRadians(angle / 2)));
   const speed = (radius: number) => Math.sqrt(squaredLimit(radius, grip, banking));
   const seconds = time(line) - time(full);
   return known({

@@ -1,13 +1,23 @@
 export { type ApexTimes, apexTimes } from "./apexTimes.ts";
-export type { AssumedCorner, AssumedFact, CornerFacts, Span } from "./cornerCost.ts";
+export {
+  type AssumedCorner,
+  type AssumedFact,
+  assumedCorner,
+  type CornerFacts,
+  type SeenGaps,
+  straightOf,
+} from "./assumedCorner.ts";
+export { assumedCar, assumedWidth } from "./cornerAssumptions.ts";
+export { type CornerCost, cornerChange, cornerCost, type DrivenSpeed, type Span } from "./cornerCost.ts";
 export { type CornerLine, cornerLine } from "./cornerLine.ts";
-export type { Corner } from "./cornerShape.ts";
+export { type Corner, type Kerbs, nothingUnused } from "./cornerShape.ts";
 export { curvedScreen } from "./curvedScreen.ts";
 export { type FieldOfView, flatScreen } from "./flatScreen.ts";
 export { gainForPeak } from "./gainForPeak.ts";
 export { type GainRange, gainForShare } from "./gainForShare.ts";
 export { headroomDecibels } from "./headroomDecibels.ts";
 export { pixelsPerDegree, sharpPixelsPerDegree } from "./pixelsPerDegree.ts";
+export { radiusOfSpeed } from "./radiusOfSpeed.ts";
 export { rimForce, torqueOfCaution } from "./rimForce.ts";
 export { screenSize } from "./screenSize.ts";
 export { type ThreeScreensView, threeScreens } from "./threeScreens.ts";

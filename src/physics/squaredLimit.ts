@@ -1,7 +1,7 @@
 import { toRadians } from "./angles.ts";
 
 /** Standard gravity, m/s². */
-const gravity = 9.80665;
+export const gravity = 9.80665;
 
 /**
  * Squared speed that grip allows on an arc of radius R: μ·g·R on a flat road (OpenStax, University Physics 1,

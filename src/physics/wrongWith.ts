@@ -1,5 +1,5 @@
 import type { WrongMeasure } from "#domain";
-import { apexOf, type Corner } from "./cornerShape.ts";
+import { apexOf, type Corner, noKerbs, usableRoad } from "./cornerShape.ts";
 import { belowZero, mustBeFinite, notAboveZero } from "./finite.ts";
 
 /** Degrees a corner turns through. */
@@ -11,7 +11,7 @@ const MOST_ANGLE = 200;
  * @throws RangeError for a NaN or an infinite value
  */
 export function wrongWith(corner: Corner): WrongMeasure | undefined {
-  const { unused, angle, banking = 0, apexAngle, topSpeed } = corner;
+  const { unused, kerbs = noKerbs, angle, banking = 0, apexAngle, topSpeed } = corner;
   const above = {
     "inner radius": corner.innerRadius,
     "road width": corner.roadWidth,
@@ -27,6 +27,9 @@ export function wrongWith(corner: Corner): WrongMeasure | undefined {
     "unused at entry": unused.entry,
     "unused at the apex": unused.apex,
     "unused at exit": unused.exit,
+    "kerb at entry": kerbs.entry,
+    "kerb at the apex": kerbs.apex,
+    "kerb at exit": kerbs.exit,
     banking,
   };
   mustBeFinite({ ...above, ...notBelow, angle, "apex angle": apexAngle, "top speed": topSpeed });
@@ -48,11 +51,18 @@ export function wrongWith(corner: Corner): WrongMeasure | undefined {
   if (apex <= 0 || apex >= angle || apex >= 180 || angle - apex >= 180) {
     return { because: "apex outside the corner", angle, apexAngle: apex };
   }
-  const room = corner.roadWidth - corner.carWidth;
-  if (room <= 0) {
+  if (corner.roadWidth <= corner.carWidth) {
     return { because: "car wider than the road", roadWidth: corner.roadWidth, carWidth: corner.carWidth };
   }
-  const most = unused.apex + Math.max(unused.entry, unused.exit);
-  if (most > room) return { because: "more unused than there is", unused: most, room };
-  return undefined;
+  if (kerbs.apex >= corner.innerRadius) {
+    const most = { from: 0, to: corner.innerRadius };
+    return { because: "out of range", measure: "kerb at the apex", ...most, value: kerbs.apex };
+  }
+  const { entryRoom, exitRoom } = usableRoad(corner);
+  const halves = [
+    { room: entryRoom, unused: unused.apex + unused.entry },
+    { room: exitRoom, unused: unused.apex + unused.exit },
+  ].sort((a, b) => b.unused - b.room - (a.unused - a.room));
+  const over = halves.find((half) => half.unused > half.room);
+  return over && { because: "more unused than there is", ...over };
 }

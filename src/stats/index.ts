@@ -132,15 +132,17 @@ export {
   type SidesApart,
   sideBySide,
 } from "./compare/sideBySide.ts";
-export type {
-  CornerChange,
-  CornerHabits,
-  CornersReport,
-  CornerWorth,
-  MistakesAtCorner,
-  UnusedRoad,
-  WhyCorner,
+export type { CornerHabits } from "./corners/cornerHabits.ts";
+export {
+  type CornersInput,
+  type CornersReport,
+  type CornerWorth,
+  cornersReport,
+  sessionsForCorners,
 } from "./corners/cornersReport.ts";
+export type { MistakesAtCorner } from "./corners/mistakesAtCorners.ts";
+export type { ChangeInSum, CornerChange, UnusedRoad } from "./corners/unusedRoad.ts";
+export type { WhyCorner } from "./corners/whyCorner.ts";
 export { isDrivenSession } from "./digest/isDrivenSession.ts";
 export { isWholeDigest } from "./digest/isWholeDigest.ts";
 export {

@@ -18,6 +18,25 @@ export { sayClock } from "./clock.ts";
 export { steadinessReading, steadinessTitle } from "./consistency.ts";
 export { bendWords, sayCornerKind, straightWords } from "./cornerKind.ts";
 export { type CornerCounts, mostMistakesAt, sayCornerCounts } from "./cornerMistakes.ts";
+export { cornerHabitsSay, cornerMistakesSay, cornerReading, cornerTitle } from "./cornerSays.ts";
+export {
+  cornerChangeInShort,
+  cornerChangeReading,
+  cornerChangeTitle,
+  cornersTitle,
+  cornerWorthReading,
+  lapTimesFollowed,
+  noAnswerYet,
+  placeWords,
+  sayCornerInRow,
+  sayCorners,
+  sayCounted,
+  sayRange,
+  sayWhyCorners,
+  sayWorth,
+  sectorCornersSay,
+  unusedSumSays,
+} from "./cornersSay.ts";
 export { asSentence, counted } from "./counted.ts";
 export { sayCounts } from "./counts.ts";
 export { sayDatesAhead } from "./datesAhead.ts";
@@ -36,7 +55,7 @@ export { sayForecastRecord } from "./forecastRecord.ts";
 export { sayFound } from "./found.ts";
 export { gainReading, gainTitle, type KnownOn, sayGainSpan } from "./gain.ts";
 export { type GainColumn, type GainInShort, gainInShort } from "./gainInShort.ts";
-export { sayGap, sayGapHere, saySeenCorner } from "./gaps.ts";
+export { sayGap, sayGapAt, sayMetres } from "./gap.ts";
 export { sayGuest, sayGuestLaps } from "./guest.ts";
 export { individualsReading, individualsTitle } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";
@@ -69,6 +88,7 @@ export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInR
 export { sayRun } from "./runSays.ts";
 export { sayScatter } from "./scatter.ts";
 export { sectorsReading, sectorsTitle } from "./sectors.ts";
+export { saySeenCorner, saySeenGap, saySeenGapHere } from "./seenCorner.ts";
 export { saySession } from "./sessionSays.ts";
 export { sayShareBefore } from "./sharesCompared.ts";
 export { isClear } from "./shift.ts";

@@ -8,6 +8,7 @@ const ranges: Readonly<Record<RangedThing, Range>> = {
   share: (from, to) => `share must lie between ${from} and ${to}`,
   "wanted share": (from, to) => `wanted share must lie between ${from} and ${to}`,
   "angle of the corner": (from, to) => `the corner must turn through ${from} to ${to} degrees`,
+  "kerb at the apex": (_, to) => `the kerb at the apex must be narrower than the inner radius of ${to}`,
   banking: (_, to) => `banking must be under ${to} degrees`,
 };
 

@@ -5,7 +5,7 @@ import { readSources, type Source } from "./sources.ts";
 /** Exports that nothing in src names, by the reason why they stay. */
 const kept: Readonly<Record<string, string>> = {
   "of the public face of the figures, which checks from outside call":
-    "cornerLine fitExponential fitPower gainForPeak gainForShare headroomDecibels horizontalFromVertical lag1Autocorrelation levelChange linearFit pairedTTest pairsNeeded raceDistance screenSize verticalFromHorizontal",
+    "fitExponential fitPower gainForPeak gainForShare headroomDecibels horizontalFromVertical lag1Autocorrelation levelChange linearFit pairedTTest pairsNeeded raceDistance screenSize verticalFromHorizontal",
   "figures that wait for the screens of rig, corners and races":
     "apexTimes fuelNeeded pairOrder pixelsPerDegree rimForce sectorSplit sharpPixelsPerDegree spreadOfRunDifferences",
   "figures and words of forecasts and levels that wait for their screens":

@@ -7,15 +7,21 @@ interface IntervalLineProps {
   readonly low: number;
   readonly estimate: number;
   readonly high: number;
+  /** What has changed: lap times unless said, or what is given away. */
+  readonly of?: keyof typeof wordsOf;
 }
 
-const words = { fall: "faster", none: "no change", rise: "slower" } as const;
+const wordsOf = {
+  time: { fall: "faster", none: "no change", rise: "slower" },
+  road: { fall: "less", none: "the same", rise: "more" },
+} as const;
 
 /**
- * A change between faster and slower: the interval as a bar, the estimate as a dot, no change as a rule in the middle. The
+ * A change between faster and slower, or less and more: the interval as a bar, the estimate as a dot, no change as a rule in the middle. The
  * words beside it say the same.
  */
-export function IntervalLine({ low, estimate, high }: IntervalLineProps) {
+export function IntervalLine({ low, estimate, high, of = "time" }: IntervalLineProps) {
+  const words = wordsOf[of];
   const { box, square, room } = useRoom();
   const { width, em } = room;
   const [left, right] = [textWidth(words.fall, em) + em, width - textWidth(words.rise, em) - em];

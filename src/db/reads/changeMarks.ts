@@ -1,4 +1,4 @@
-import { type Id, tableNames, textMark } from "#domain";
+import { type Id, type TableName, tableNames, textMark } from "#domain";
 import type { ChangeMark } from "../derived.ts";
 import type { ReadOnlyLogbook } from "../logbook.ts";
 
@@ -8,6 +8,18 @@ import type { ReadOnlyLogbook } from "../logbook.ts";
  */
 export async function markOfCombo(book: ReadOnlyLogbook, comboId: Id): Promise<string> {
   const marks = await book.changeMarks?.bulkGet([comboId, "preferences"]);
+  return (marks ?? []).map((row) => row?.mark ?? "never").join(" ");
+}
+
+/** What the figures of a combo's corners rest on besides what `markOfCombo` tells of. */
+const ofCorners = ["cars", "layouts", "combos", "cornerReviews"] as const satisfies readonly TableName[];
+
+/**
+ * A text that is another one after every change that figures of a combo's corners could come from: what `markOfCombo` tells of,
+ * its layout, its car, itself, and reviews of corners. Reads six small rows; a change to another layout or car changes it too.
+ */
+export async function markOfCorners(book: ReadOnlyLogbook, comboId: Id): Promise<string> {
+  const marks = await book.changeMarks?.bulkGet([comboId, "preferences", ...ofCorners]);
   return (marks ?? []).map((row) => row?.mark ?? "never").join(" ");
 }
 

@@ -3,6 +3,7 @@ import type { Figure } from "#domain";
 import type {
   ComboLine,
   ComboReview,
+  CornersReport,
   RigStep,
   RunBasis,
   SuggestedTargets,
@@ -12,6 +13,7 @@ import type {
 import { type AcrossCombosDetails, runAcrossCombos } from "./acrossCombos.ts";
 import { type BestAndUsual, type BestAndUsualDetails, runBestAndUsual } from "./bestAndUsual.ts";
 import { type ComboReviewDetails, runComboReview } from "./comboReview.ts";
+import { type CornersDetails, runCorners } from "./corners.ts";
 import { runFreshen } from "./freshen.ts";
 import type { JobRun } from "./job.ts";
 import { type RigStepsDetails, runRigSteps } from "./rigSteps.ts";
@@ -29,6 +31,7 @@ interface Jobs {
   readonly acrossCombos: { readonly details: AcrossCombosDetails; readonly result: ComboLine[] };
   readonly bestAndUsual: { readonly details: BestAndUsualDetails; readonly result: BestAndUsual[] };
   readonly comboReview: { readonly details: ComboReviewDetails; readonly result: ComboReview };
+  readonly corners: { readonly details: CornersDetails; readonly result: CornersReport | null };
   readonly freshen: { readonly details: null; readonly result: number };
   readonly rigSteps: { readonly details: RigStepsDetails; readonly result: RigStep[] };
   readonly rigTests: { readonly details: RigTestsDetails; readonly result: FoundRigTest[] };
@@ -55,6 +58,7 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   acrossCombos: runAcrossCombos,
   bestAndUsual: runBestAndUsual,
   comboReview: runComboReview,
+  corners: runCorners,
   freshen: runFreshen,
   rigSteps: runRigSteps,
   rigTests: runRigTests,

@@ -1,4 +1,4 @@
-import { markOfAllCombos, markOfCombo, markOfEverything, type ReadOnlyLogbook } from "#db";
+import { markOfAllCombos, markOfCombo, markOfCorners, markOfEverything, type ReadOnlyLogbook } from "#db";
 import type { Id } from "#domain";
 import type { JobMark } from "./job.ts";
 import type { JobArguments, JobName } from "./jobs.ts";
@@ -9,6 +9,7 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   acrossCombos: markOfAllCombos,
   bestAndUsual: markOfAllCombos,
   comboReview: ofCombo,
+  corners: (book, { comboId }) => markOfCorners(book, comboId),
   freshen: () => Promise.resolve(""),
   rigSteps: markOfAllCombos,
   rigTests: markOfEverything,

@@ -1,62 +1,31 @@
-import type { Braking, CalendarDate, Figure, Id, RemarkKind, Straight, Throttle } from "#domain";
-import type { AssumedFact, Span } from "#physics";
+import { onPage, presentPage } from "#combo";
+import type { CalendarDate, CornerReview, Figure, Id, ReferenceLap } from "#domain";
+import type { Span } from "#physics";
+import { periodAccount } from "../account/periodAccount.ts";
+import { sectorAccount } from "../account/sectorAccount.ts";
+import { datedBests } from "../bests/datedBests.ts";
+import type { ComboQuestion } from "../combo/comboStanding.ts";
+import { isDrivenSession } from "../digest/isDrivenSession.ts";
+import { sectorsOf } from "../digest/lapsOfDigest.ts";
+import type { SessionDigest } from "../digest/sessionDigest.ts";
+import type { Choices } from "../laps/choices.ts";
+import { levelGain } from "../level/levelGain.ts";
 import type { LevelGain } from "../level/levelOver.ts";
-
-/** What the road left unused at a corner costs, judged from a replay: an estimate, ms a lap where nothing else is said. */
-export interface UnusedRoad {
-  readonly reviewId: Id;
-  readonly on: CalendarDate;
-  /** Metres left unused; below zero over the edge; absent where nobody looked. */
-  readonly gaps: { readonly entry?: number; readonly apex?: number; readonly exit?: number };
-  readonly ms: Span;
-  /** Speed given away at the exit, km/h. */
-  readonly speed: Span;
-  /** The gap that is largest, and in car widths. */
-  readonly largest: {
-    readonly at: "entry" | "apex" | "exit";
-    readonly metres: number;
-    readonly cars: number;
-  };
-  /** The shorter way beats the wider arc here, or all of the road is used. */
-  readonly nothingToGain: boolean;
-  readonly assumed: readonly AssumedFact[];
-}
-
-/** What the driver's own mistakes at a corner cost in the last sessions. */
-export interface MistakesAtCorner {
-  /** Laps with an own mistake or a cut that name the corner, by kind, the kind noted most first. */
-  readonly counts: readonly { readonly kind: RemarkKind; readonly count: number }[];
-  /** Timed and untimed laps written one by one that were looked at, and those with an own mistake there. */
-  readonly laps: number;
-  readonly mistakes: number;
-  /** Share of laps with a mistake there, with Wilson's interval. */
-  readonly share: { readonly share: number; readonly low: number; readonly high: number } | undefined;
-  /** Its part of the account's line of mistakes, ms a lap; undefined where there is no account. */
-  readonly ms: number | undefined;
-}
-
-/** How what is unused at a corner has changed from one review to the next, ms a lap; below zero less is given away. */
-export interface CornerChange {
-  readonly from: CalendarDate;
-  readonly to: CalendarDate;
-  readonly ms: Span;
-}
-
-/** What was said of the pedals and the line there, over all reviews of the page. */
-export interface CornerHabits {
-  readonly reviews: number;
-  readonly braking: readonly { readonly what: Braking; readonly count: number }[];
-  readonly throttle: readonly { readonly what: Throttle; readonly count: number }[];
-  readonly offLine: number;
-}
-
-/** Why a corner is worth working on, as data; the strongest first. */
-export type WhyCorner =
-  | { readonly why: "straight after"; readonly after: Straight; readonly isAssumed: boolean }
-  | { readonly why: "mistakes"; readonly mistakes: number; readonly laps: number }
-  | { readonly why: "largest gap"; readonly at: "entry" | "apex" | "exit"; readonly metres: number }
-  | { readonly why: "sector"; readonly sector: number }
-  | { readonly why: "last of its chain" };
+import { pageHistory } from "../period/pageHistory.ts";
+import type { CornersOfCombo } from "./cornerFacts.ts";
+import { type CornerHabits, cornerHabits } from "./cornerHabits.ts";
+import { type DrivenSession, type MistakesAtCorner, mistakesAtCorners } from "./mistakesAtCorners.ts";
+import { reviewsOnPage } from "./reviewsOnPage.ts";
+import {
+  type ChangeInSum,
+  type CornerChange,
+  changeInSum,
+  latestChange,
+  sumOf,
+  type UnusedRoad,
+  unusedRoad,
+} from "./unusedRoad.ts";
+import { type WhyCorner, whyCorner } from "./whyCorner.ts";
 
 /** One corner in the answer. */
 export interface CornerWorth {
@@ -76,8 +45,9 @@ export interface CornerWorth {
 export interface CornersReport {
   /** In lap order, corners that are only named in remarks or reviews among them. */
   readonly corners: readonly CornerWorth[];
-  /** Numbers of those worth something, the most first. */
+  /** Numbers of those worth something, the most first; then those with mistakes of unknown cost, the most of them first. */
   readonly order: readonly number[];
+  /** Reviews of the present page, the newest first. */
   readonly reviews: readonly {
     readonly id: Id;
     readonly on: CalendarDate;
@@ -86,10 +56,10 @@ export interface CornersReport {
   /** Sessions and laps whose remarks were looked at. */
   readonly sessions: number;
   readonly laps: number;
+  /** What mistakes cost that name no corner, ms a lap; undefined where there is no account. */
+  readonly unnamedMs: number | undefined;
   /** Sum of all changes between the two last reviews that share corners, and whether the lap times followed. */
-  readonly change:
-    | (CornerChange & { readonly corners: readonly number[]; readonly level: Figure<LevelGain> })
-    | undefined;
+  readonly change: (ChangeInSum & { readonly level: Figure<LevelGain> }) | undefined;
   /** Unused road of all corners together, and the pace line of the account of the same sessions, ms a lap. */
   readonly unusedMs: Span | undefined;
   readonly paceMs: number | undefined;
@@ -97,4 +67,125 @@ export interface CornersReport {
   readonly sector:
     | { readonly sector: number; readonly ms: number; readonly corners: readonly number[] }
     | undefined;
+}
+
+/** What the corners of a combo are worth is worked out from. */
+export interface CornersInput
+  extends Omit<ComboQuestion, "comboId">,
+    Pick<CornersOfCombo, "corners" | "car" | "lowestSpeeds"> {
+  /** Those of `sessionsForCorners`, with their runs. */
+  readonly sessions: readonly DrivenSession[];
+  readonly references: readonly ReferenceLap[];
+  readonly preferences: Choices;
+  /** Of the combo, in any order, without deleted ones. */
+  readonly reviews: readonly CornerReview[];
+}
+
+/** Sessions whose remarks are looked at. */
+const LATEST_SESSIONS = 10;
+
+/** The sessions whose remarks are looked at: the last ten driven of the present page, oldest first. */
+export function sessionsForCorners({
+  digests,
+  pages,
+  today,
+}: Pick<CornersInput, "digests" | "pages" | "today">): SessionDigest[] {
+  return onPage(presentPage(pages, today), digests)
+    .filter(isDrivenSession)
+    .sort((a, b) => a.startedAt - b.startedAt)
+    .slice(-LATEST_SESSIONS);
+}
+
+/**
+ * Which corner to work on first, what each is worth and why, and what became of them since the review before. Unused road is
+ * an estimate from the newest review that looked (`unusedRoad`), mistakes are a part of the time account of the last ten
+ * sessions of the page (`mistakesAtCorners`). Our methods, §3 and §9.
+ */
+export function cornersReport(input: CornersInput): CornersReport {
+  const { digests, pages, today, corners, car, lowestSpeeds, preferences } = input;
+  const page = presentPage(pages, today);
+  const driven = onPage(page, digests).filter(isDrivenSession);
+  const reviews = reviewsOnPage(input.reviews, page, digests);
+  const combo: CornersOfCombo = { corners, car, lowestSpeeds, reviews };
+  const mistakes = mistakesAtCorners(input.sessions, preferences);
+  const sector = largestSector(mistakes.digests, corners);
+  const reviewed = reviews.flatMap((review) => review.corners.map(({ number }) => number));
+  const known = corners.map(({ number }) => number);
+  const numbers = [...new Set([...known, ...mistakes.named, ...reviewed])].sort((a, b) => a - b);
+  const all = numbers.map((number): CornerWorth => {
+    const name = corners.find((corner) => corner.number === number)?.name;
+    const unused = unusedRoad(number, combo);
+    const lost = mistakes.at(number);
+    return {
+      number,
+      ...(name === undefined ? {} : { name }),
+      unused,
+      mistakes: lost,
+      change: latestChange(number, combo),
+      habits: cornerHabits(number, reviews),
+      worth: worthOf(unused, lost),
+      why: whyCorner({ number, corners, unused, mistakes: lost, sector: sector?.sector }),
+    };
+  });
+  const change = changeInSum(numbers, combo);
+  const road = all.flatMap(({ unused }) => (unused.known ? [unused.value.ms] : []));
+  const { account } = periodAccount({
+    digests: mistakes.digests,
+    bests: datedBests(driven),
+    page,
+    targets: input.targets,
+    references: input.references,
+  });
+  return {
+    corners: all,
+    order: orderOf(all),
+    reviews: reviews.map((review) => ({
+      id: review.id,
+      on: review.on,
+      corners: review.corners.map(({ number }) => number),
+    })),
+    sessions: input.sessions.length,
+    laps: mistakes.laps,
+    unnamedMs: mistakes.unnamedMs,
+    change: change && { ...change, level: levelGain(pageHistory(driven, digests), change) },
+    unusedMs: road.length === 0 ? undefined : sumOf(road),
+    paceMs: account.known ? account.value.pace : undefined,
+    sector,
+  };
+}
+
+function orderOf(corners: readonly CornerWorth[]): number[] {
+  const ms = ({ worth }: CornerWorth) => Math.max(0, worth?.mid ?? 0);
+  return corners
+    .filter((corner) => ms(corner) > 0 || corner.mistakes.mistakes > 0)
+    .sort((a, b) => ms(b) - ms(a) || b.mistakes.mistakes - a.mistakes.mistakes)
+    .map(({ number }) => number);
+}
+
+/** Unused road and mistakes together; a corner with no mistake and no review is not known to be worth nothing. */
+function worthOf(unused: Figure<UnusedRoad>, { mistakes, ms }: MistakesAtCorner): Span | undefined {
+  const isCostKnown = mistakes > 0 && ms !== undefined;
+  if (!unused.known && !isCostKnown) return undefined;
+  const lost = Math.max(0, ms ?? 0);
+  return sumOf([{ low: lost, mid: lost, high: lost }, ...(unused.known ? [unused.value.ms] : [])]);
+}
+
+function largestSector(
+  digests: readonly SessionDigest[],
+  corners: CornersInput["corners"],
+): CornersReport["sector"] {
+  const account = sectorAccount(sectorsOf(digests, "paceBests"));
+  if (!account.known) return undefined;
+  const { largest, sectors } = account.value;
+  const ms = sectors[largest]?.gap ?? 0;
+  const sector = largest + 1;
+  if (ms <= 0) return undefined;
+  return {
+    sector,
+    ms,
+    corners: corners
+      .filter((corner) => corner.sector === sector)
+      .map(({ number }) => number)
+      .sort((a, b) => a - b),
+  };
 }

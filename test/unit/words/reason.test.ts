@@ -31,6 +31,7 @@ const causes: {
   "no two laps in a row": [{}, "needs two pace laps of one run in a row, has none"],
   "not compared": [{ run: "wet" }, "damp and wet laps are compared only with each other"],
   "no pace run before": [{}, "no pace run before it in this session"],
+  "not seen in a replay": [{}, "nobody has looked at it in a replay yet"],
   "both runs the same": [{}, "all laps of both runs are the same"],
   "the most driven": [{}, "the most driven"],
   "all at one time": [{}, "needs sessions at different times"],

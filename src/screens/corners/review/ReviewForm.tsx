@@ -1,8 +1,9 @@
 import { useRef } from "react";
 import { addCornerReview, type ComboWithNames, deleteCornerReview, editCornerReview } from "#db";
-import { assumedCarWidth, type CalendarDate, type CornerReview, type GapScale } from "#domain";
+import type { CalendarDate, CornerReview, GapScale } from "#domain";
 import { readGaps } from "#entry";
 import { useDraft, useWrite, useWriteForm } from "#live";
+import { assumedCar } from "#physics";
 import { goTo } from "#state/address.ts";
 import { useDevice } from "#state/device.ts";
 import { Button } from "#ui/Button.tsx";
@@ -46,7 +47,7 @@ const mostReady = 3;
 export function ReviewForm({ combo, before, today, order, last, sessions }: ReviewFormProps) {
   const { layout, car } = combo;
   const comboId = combo.combo.id;
-  const carWidth = car.width ?? assumedCarWidth;
+  const carWidth = car.width ?? assumedCar.width;
   const deviceUnit = useDevice(({ gapUnit }) => gapUnit ?? "cars");
   const changeDevice = useDevice((device) => device.change);
   const tonight = useCornersTonight(comboId, today);

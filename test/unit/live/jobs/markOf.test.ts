@@ -1,6 +1,15 @@
 import "fake-indexeddb/auto";
 import { expect, test } from "vitest";
-import { addCombo, addLap, dump, mergeInto, renameCar, takeBackMerge } from "#db";
+import {
+  addCombo,
+  addCornerReview,
+  addLap,
+  dump,
+  editCorner,
+  mergeInto,
+  renameCar,
+  takeBackMerge,
+} from "#db";
 import type { AllRows, Run } from "#domain";
 import type { JobArguments, JobName } from "../../../../src/live/jobs/jobs.ts";
 import { markOf } from "../../../../src/live/jobs/markOf.ts";
@@ -17,6 +26,7 @@ async function marksIn(book: Parameters<typeof markOf>[0], comboId: string) {
     acrossCombos: { today },
     bestAndUsual: { comboIds: [comboId], today },
     comboReview: { comboId, period: {}, today },
+    corners: { comboId, today },
     rigSteps: { rigId: "rig", records: [{ id: "rig", from: "2026-03-01" }], today },
     rigTests: { rigId: "rig" },
     runBasis: { comboId, startedAt: 0, date: today, surface: "dry", today },
@@ -98,5 +108,27 @@ test("a car of another name is searched for anew", async () => {
   const car = await book.tables.cars.toCollection().first();
   await renameCar(book, { id: car?.id ?? "", name: "club saloon" });
   expect(unmoved(before, await marksIn(book, comboId))).not.toContain("search");
+  book.close();
+});
+
+test("what is known of a car, a layout, a combo's corners or a replay is asked about anew by the corners alone of its combo", async () => {
+  const { book } = await aLogbook();
+  const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Varnholt Ring" } });
+  const [layout] = await book.tables.layouts.toArray();
+  const ofComboBefore = async (change: () => Promise<unknown>) => {
+    const before = await marksIn(book, comboId);
+    await change();
+    const same = unmoved(before, await marksIn(book, comboId));
+    expect(same).not.toContain("corners");
+    expect(same).toContain("comboReview");
+  };
+  await ofComboBefore(() =>
+    editCorner(book, { layoutId: layout?.id ?? "", number: 3, patch: { bend: "slow" } }),
+  );
+  await ofComboBefore(() => addCornerReview(book, { comboId, on: today, corners: [{ number: 3, exit: 1 }] }));
+  await ofComboBefore(() => book.tables.cars.toCollection().modify({ grip: 1.3 }));
+  await ofComboBefore(() =>
+    book.tables.combos.toCollection().modify({ lowestSpeeds: [{ number: 3, speed: 20 }] }),
+  );
   book.close();
 });

@@ -1,0 +1,89 @@
+import { CornerOrder } from "#charts/corners/CornerOrder.tsx";
+import { CornerRow } from "#charts/corners/CornerRow.tsx";
+import type { CalendarDate, Id, Layout } from "#domain";
+import { printAddress } from "#state/address.ts";
+import type { CornersReport, CornerWorth } from "#stats";
+import { Columns } from "#ui/Columns.tsx";
+import { Part } from "#ui/Part.tsx";
+import { cornerChangeInShort, sayCornerInRow, sayCounted, sayRange, sayWorth } from "#words";
+import styles from "./Answer.module.css";
+import { ChangeSince } from "./ChangeSince.tsx";
+import { FirstCorner } from "./FirstCorner.tsx";
+import { InAll } from "./InAll.tsx";
+import { RemarksTable } from "./RemarksTable.tsx";
+
+interface AnswerPageProps {
+  readonly comboId: Id;
+  readonly layout: Layout;
+  readonly report: CornersReport;
+  readonly carWidth: number;
+  readonly today: CalendarDate;
+}
+
+/** Which corner first, what each is worth, and what became of it; a corner's geometry stands behind its number. */
+export function AnswerPage({ comboId, layout, report, carWidth, today }: AnswerPageProps) {
+  const { corners, order } = report;
+  const hrefOf = (corner: number) => printAddress({ place: "corners", comboId, corner });
+  const beside = (
+    <div className={styles["beside"]}>
+      <ChangeSince report={report} today={today} />
+      <RemarksTable report={report} />
+    </div>
+  );
+  const ordered = order.flatMap((number) => corners.filter((corner) => corner.number === number));
+  return (
+    <>
+      <FirstCorner comboId={comboId} report={report} carWidth={carWidth} />
+      {corners.length > 0 && (
+        <Part
+          title="The corners of a lap"
+          ruled
+          aside={corners.length === 1 ? "1 corner" : `${corners.length} corners`}
+        >
+          <CornerRow
+            corners={corners.map((corner) => ({
+              number: corner.number,
+              href: hrefOf(corner.number),
+              label: sayCornerInRow(corner),
+              unusedMs: corner.unused.known ? corner.unused.value.ms.mid : undefined,
+              mistakesMs: corner.mistakes.ms,
+              counts: corner.mistakes.counts,
+              isJoined: layout.corners.find(({ number }) => number === corner.number)?.after === "none",
+            }))}
+            first={order[0]}
+          />
+        </Part>
+      )}
+      {ordered.length === 0 ? (
+        beside
+      ) : (
+        <Columns share={7}>
+          <Part title="In order of seconds" ruled aside="seconds a lap">
+            <CornerOrder
+              corners={ordered.flatMap((corner) => inOrder(corner, hrefOf(corner.number), today))}
+            />
+            <InAll report={report} />
+          </Part>
+          {beside}
+        </Columns>
+      )}
+    </>
+  );
+}
+
+function inOrder({ number, name, worth, mistakes, change }: CornerWorth, href: string, today: CalendarDate) {
+  if (worth === undefined) return [];
+  return [
+    {
+      number,
+      name,
+      href,
+      worth,
+      mistakesMs: Math.max(0, mistakes.ms ?? 0),
+      seconds: sayWorth({ worth }),
+      range: sayRange(worth),
+      mistakes: mistakes.counts.length === 0 ? undefined : sayCounted(mistakes.counts),
+      change: change && cornerChangeInShort(change, today),
+    },
+  ];
+}

@@ -1,0 +1,49 @@
+import type { Id } from "#domain";
+import { printAddress } from "#state/address.ts";
+import type { CornersReport } from "#stats";
+import { classes } from "#ui/classes.ts";
+import { Name } from "#ui/Name.tsx";
+import { cornersTitle, cornerWorthReading, noAnswerYet, sayWhyCorners } from "#words";
+import styles from "./Answer.module.css";
+
+interface FirstCornerProps {
+  readonly comboId: Id;
+  readonly report: CornersReport;
+  readonly carWidth: number;
+}
+
+/** The answer: which corner to work on first, what it is worth, and why; else the way to one. */
+export function FirstCorner({ comboId, report, carWidth }: FirstCornerProps) {
+  const first = report.corners.find(({ number }) => number === report.order[0]);
+  const why = first && sayWhyCorners(first.why, carWidth);
+  return (
+    <section aria-labelledby="first-corner" className={styles["first"]}>
+      <h2 id="first-corner" className={styles["title"]}>
+        {cornersTitle(report)}
+      </h2>
+      {first?.name !== undefined && (
+        <p className={styles["name"]}>
+          <Name>{first.name}</Name>
+        </p>
+      )}
+      <p className={styles["reading"]}>{first ? cornerWorthReading(first) : noAnswerYet(report)}</p>
+      {why !== undefined && why !== "" && <p className={styles["reading"]}>{why}</p>}
+      <p className={styles["ways"]}>
+        <a
+          className={classes(styles["way"], styles["main"])}
+          href={printAddress({ place: "corners", comboId, part: "review" })}
+        >
+          {report.reviews.length === 0 ? "Look at corners in a replay" : "Replay review"}
+        </a>
+        {first && (
+          <a
+            className={styles["way"]}
+            href={printAddress({ place: "corners", comboId, corner: first.number })}
+          >
+            Open corner {first.number}
+          </a>
+        )}
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,180 @@
+import { aboutRemark, type CalendarDate, type Straight, sayShortDate } from "#domain";
+import type { CornerChange, CornersReport, CornerWorth, WhyCorner } from "#stats";
+import { hundredths, sayAmount } from "./amount.ts";
+import { asSentence, counted, listed } from "./counted.ts";
+import { gainTitle } from "./gain.ts";
+import { sayGap } from "./gap.ts";
+
+type Ends = { readonly low: number; readonly high: number };
+
+/**
+ * Both ends of a range of seconds that is an estimate, rounded outwards.
+ * @example sayRange({ low: 118, high: 461 }) // "between 0.11 and 0.47 s"
+ */
+export function sayRange({ low, high }: Ends): string {
+  const [least, most] = [Math.floor(low / 10) * 10, Math.ceil(high / 10) * 10];
+  if (least <= 0) return `up to ${hundredths.say(most)}`;
+  return least === most
+    ? hundredths.say(least)
+    : `between ${hundredths.digits(least)} and ${hundredths.say(most)}`;
+}
+
+/**
+ * Which corner to work on first, and what it is worth.
+ * @example "Corner 5 first: about 0.28 s a lap"
+ */
+export function cornersTitle({ corners, order }: Pick<CornersReport, "corners" | "order">): string {
+  const first = corners.find(({ number }) => number === order[0]);
+  if (first?.worth === undefined) return "Which corner first cannot be told yet";
+  return `Corner ${first.number} first: ${sayWorth(first)} a lap`;
+}
+
+/** "about 0.28 s": what a corner is worth, as short as it can be said. */
+export function sayWorth({ worth }: Pick<CornerWorth, "worth">): string {
+  if (worth === undefined) return "not known";
+  return `about ${sayAmount(worth.mid, hundredths)}`;
+}
+
+/** What the worth of a corner rests on, and its range. */
+export function cornerWorthReading(corner: CornerWorth): string {
+  const { unused, mistakes, worth } = corner;
+  if (worth === undefined) return notLookedAt;
+  const costs = mistakes.ms !== undefined && mistakes.ms > 0 ? mistakes.ms : undefined;
+  const line = unused.known && unused.value.ms.mid > 0 ? unused.value.ms.mid : undefined;
+  if (line !== undefined && costs !== undefined)
+    return `${asSentence(sayRange(worth))}: road left unused about ${sayAmount(line, hundredths)}, mistakes ${sayAmount(costs, hundredths)}.`;
+  if (line !== undefined) return `${asSentence(sayRange(worth))}, an estimate from the road left unused.`;
+  return unused.known
+    ? "That is what mistakes there have cost; its line gives nothing away that can be told."
+    : "That is what mistakes there have cost. Its line has not been looked at in a replay.";
+}
+
+const notLookedAt = "Look at it in a replay from outside the car, then it can be told.";
+
+const straightWords: Readonly<Record<Straight, string>> = {
+  none: "no straight follows",
+  short: "a short straight follows",
+  middling: "a middling straight follows",
+  long: "a long straight follows",
+};
+
+/** One reason to work on a corner: "a long straight follows". */
+export function sayWhyCorner(why: WhyCorner, carWidth: number): string {
+  switch (why.why) {
+    case "straight after":
+      return straightWords[why.after];
+    case "mistakes":
+      return `${why.mistakes} of ${counted(why.laps, "lap")} went wrong there`;
+    case "largest gap":
+      return `${sayGap(why.metres, carWidth)} is left ${placeWords[why.at]}`;
+    case "sector":
+      return `it lies in sector ${why.sector}, which holds most time`;
+    case "last of its chain":
+      return "it ends a chain of corners, so its speed is carried on";
+  }
+}
+
+/** Where at a corner: "at the exit". */
+export const placeWords = { entry: "at the entry", apex: "at the apex", exit: "at the exit" } as const;
+
+/** The reasons in one sentence: "A long straight follows; 4 of 84 laps went wrong there." Empty without any. */
+export function sayWhyCorners(whys: readonly WhyCorner[], carWidth: number): string {
+  if (whys.length === 0) return "";
+  return `${asSentence(whys.map((why) => sayWhyCorner(why, carWidth)).join("; "))}.`;
+}
+
+/**
+ * What became of the road left unused from one review to the next; below zero less is given away.
+ * @example "0.14 s a lap less given away at corners 5 and 8 since 13 Sep"
+ */
+export function cornerChangeTitle(
+  { from, ms }: Pick<CornerChange, "from" | "ms">,
+  where: string,
+  today: CalendarDate,
+): string {
+  const since = `since ${sayShortDate(from, today)}`;
+  const size = `${sayAmount(ms.mid, hundredths)} a lap`;
+  if (ms.low <= 0 && ms.high >= 0) return `Road left unused at ${where} ${since}: it may be the same`;
+  return `${size} ${ms.mid < 0 ? "less" : "more"} given away at ${where} ${since}`;
+}
+
+/** Both ends of such a change: "between 0.02 and 0.31 s less". */
+export function cornerChangeReading({ ms }: Pick<CornerChange, "ms">): string {
+  const { low, high } = ms;
+  if (low === 0 && high === 0) return "The same gaps as then.";
+  const ends =
+    high <= 0
+      ? `${sayRange({ low: -high, high: -low })} less`
+      : low >= 0
+        ? `${sayRange({ low, high })} more`
+        : `between ${hundredths.say(Math.ceil(-low / 10) * 10)} less and ${hundredths.say(Math.ceil(high / 10) * 10)} more`;
+  return `${asSentence(ends)}, each gap being misjudged by up to a quarter of a car.`;
+}
+
+/** Whether the lap times followed the reviews: the one sentence about the level. */
+export function lapTimesFollowed(
+  { level, to }: Pick<NonNullable<CornersReport["change"]>, "level" | "to">,
+  today: CalendarDate,
+): string {
+  return `Lap times in that time: ${gainTitle(level, { asOf: to, today })}.`;
+}
+
+/** "corner 5", "corners 5, 8 and 11" */
+export function sayCorners(numbers: readonly number[]): string {
+  return `${numbers.length === 1 ? "corner" : "corners"} ${listed(numbers.map(String))}`;
+}
+
+/** What all corners together give away, and whether that is more than there is to be had. */
+export function unusedSumSays({
+  unusedMs,
+  paceMs,
+}: Pick<CornersReport, "unusedMs" | "paceMs">): string | undefined {
+  if (unusedMs === undefined || unusedMs.mid <= 0) return undefined;
+  const sum = `All corners looked at together: about ${sayAmount(unusedMs.mid, hundredths)} a lap of road left unused, ${sayRange(unusedMs)}.`;
+  if (paceMs === undefined || unusedMs.mid <= paceMs) return sum;
+  const pace = paceMs > 0 ? `the ${sayAmount(paceMs, hundredths)} that pace costs` : "pace costs";
+  return `${sum} That is more than ${pace} in your time account, so the seconds are too many; their order stands.`;
+}
+
+/** Which corners lie in the sector with most time. */
+export function sectorCornersSay({ sector }: Pick<CornersReport, "sector">): string | undefined {
+  if (sector === undefined) return undefined;
+  const { sector: number, corners } = sector;
+  return corners.length === 0
+    ? `Sector ${number} holds most time between your usual and your best sectors.`
+    : `Sector ${number} holds most time between your usual and your best sectors: ${sayCorners(corners)}.`;
+}
+
+/** What can be said while no corner is worth anything: what there is, and what would tell. */
+export function noAnswerYet({ corners, reviews }: Pick<CornersReport, "corners" | "reviews">): string {
+  if (reviews.length > 0)
+    return "Nothing that can be told is given away at the corners looked at, and no mistakes there cost time.";
+  const named = corners.some(({ mistakes }) => mistakes.counts.length > 0);
+  const why =
+    "From the seat every line looks good: half a car’s width missed at a kerb is seen only from outside.";
+  return named
+    ? `What the mistakes cost needs a session with five pace laps. Look at three corners in a replay: it takes a minute. ${why}`
+    : `Look at three corners in a replay: it takes a minute. ${why}`;
+}
+
+/** "3 off, 1 spin" */
+export function sayCounted(counts: CornerWorth["mistakes"]["counts"]): string {
+  return counts.map(({ kind, count }) => `${count} ${aboutRemark(kind).word}`).join(", ");
+}
+
+/** A corner of the row for those who do not see its bar: "Corner 5, about 0.28 s a lap, 3 off, 1 spin". */
+export function sayCornerInRow(corner: CornerWorth): string {
+  const { number, name, worth, mistakes } = corner;
+  return [
+    name === undefined ? `Corner ${number}` : `Corner ${number} ${name}`,
+    worth === undefined ? "not looked at" : `${sayWorth(corner)} a lap`,
+    ...(mistakes.counts.length === 0 ? [] : [sayCounted(mistakes.counts)]),
+  ].join(", ");
+}
+
+/** What became of one corner, behind its bar: "0.12 s less since 13 Sep", "as on 13 Sep". */
+export function cornerChangeInShort({ from, ms }: CornerChange, today: CalendarDate): string {
+  const day = sayShortDate(from, today);
+  if (ms.low <= 0 && ms.high >= 0) return `may be as on ${day}`;
+  return `${sayAmount(ms.mid, hundredths)} ${ms.mid < 0 ? "less" : "more"} since ${day}`;
+}
