@@ -69,7 +69,8 @@ export type { Change, Edit } from "./writes/change.ts";
 export {
   type AskedCombo,
   addCombo,
-  editCorner,
+  type CarPatch,
+  editCar,
   editLayout,
   type LayoutPatch,
   type Named,
@@ -79,6 +80,16 @@ export {
   renameTrack,
 } from "./writes/combos.ts";
 export * from "./writes/cornerReviews.ts";
+export {
+  type CopyHow,
+  type CornerEdit,
+  type CornerPatch,
+  copyCorners,
+  editCorner,
+  editCorners,
+  removeCorner,
+  setLowestSpeed,
+} from "./writes/corners.ts";
 export { type GivenRun, giveRun } from "./writes/giveRun.ts";
 export { importLaps } from "./writes/importLaps.ts";
 export { joinCars, joinCombos, joinLayouts, joinTracks, type Same } from "./writes/joinSame.ts";

@@ -7,6 +7,7 @@ export { longestNote } from "./note.ts";
 export { oddInTable, type TableCombo } from "./oddInTable.ts";
 export { nothingTyped, parseEntry } from "./parseEntry.ts";
 export { type PasteLine, parsePaste } from "./parsePaste.ts";
+export { type Choices, readChoice } from "./readChoice.ts";
 export { readCornerNumbers } from "./readCornerNumbers.ts";
 export { type GapsReading, readGaps, type SeenCorner } from "./readGaps.ts";
 export { type Measure, readMeasure, writeMeasure } from "./readMeasure.ts";

@@ -14,15 +14,32 @@ export interface Measure {
   readonly isWhole?: true;
 }
 
-/** Other units a driver may write behind a length instead of the field's own, in metres. */
-const lengths: Readonly<Record<string, number>> = { mm: 0.001, cm: 0.01, m: 1, km: 1000 };
-const shape = /^([+-]?)(\d*)(?:[.,](\d*))?\s*(\D*)$/;
+/**
+ * Units that may stand behind a figure instead of the field's own, each with what it is in metres, m/s or m/s². A knot is
+ * 1852 m an hour, a mile 1609.344 m, g 9.80665 m/s² (BIPM, The International System of Units, 9th edition, table 8 of the
+ * 8th for the knot; 3rd CGPM for g; international yard of 1959 for the mile).
+ */
+const quantities: readonly Readonly<Record<string, number>>[] = [
+  { mm: 0.001, cm: 0.01, m: 1, km: 1000 },
+  {
+    "m/s": 1,
+    "km/h": 1 / 3.6,
+    kmh: 1 / 3.6,
+    kph: 1 / 3.6,
+    mph: 1609.344 / 3600,
+    "mi/h": 1609.344 / 3600,
+    kn: 1852 / 3600,
+    kt: 1852 / 3600,
+  },
+  { "m/s²": 1, "m/s2": 1, "m/s^2": 1, g: 9.80665 },
+];
+const shape = /^([+-]?)(\d*)(?:[.,](\d*))?\s*(\D*|m\/s\^?2)$/i;
 /** Three digits after a comma may be thousands or thousandths. */
 const unclear = /^[+-]?\d{1,3},\d{3}(?!\d)/;
 
 /**
- * Reads one figure typed into a field: point or comma, with or without its unit; a length may name another unit of
- * length. Empty is "not known".
+ * Reads one figure typed into a field: point or comma, with or without its unit; a length, a speed and an acceleration
+ * may name another unit of theirs. Empty is "not known".
  * @returns the value as stored, or what is wrong and what would be right
  * @example readMeasure("62,5", { name: "Eye distance", unit: "cm", stored: 0.01, least: 20, most: 500 }) // 0.625
  */
@@ -57,13 +74,16 @@ export function readMeasure(text: string, measure: Measure): Reading<{ readonly 
 
 /** A stored figure as the field shows it: the same text is read back as the same figure. */
 export function writeMeasure(value: number | undefined, { stored = 1 }: Pick<Measure, "stored">): string {
-  return value === undefined ? "" : String(rounded(value / stored));
+  if (value === undefined) return "";
+  // Divided by a unit that is no power of ten, 57 km/h would come back as 56.9999999999.
+  const short = Number((value / stored).toPrecision(9));
+  return String(rounded(short * stored) === value ? short : rounded(value / stored));
 }
 
 function factorOf(suffix: string, unit: string, stored: number): number | undefined {
   const plain = suffix.toLowerCase().replace(/[·. ]/g, "");
   if (plain === "" || plain === unit.toLowerCase().replace(/[·. ]/g, "")) return stored;
-  return unit in lengths ? lengths[plain] : undefined;
+  return quantities.find((units) => unit in units)?.[plain];
 }
 
 /** Takes off what floating point adds: 62.5 · 0.01 is 0.625. */

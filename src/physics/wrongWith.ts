@@ -1,10 +1,9 @@
-import type { WrongMeasure } from "#domain";
+import type { Range, WrongMeasure } from "#domain";
 import { apexOf, type Corner, noKerbs, usableRoad } from "./cornerShape.ts";
 import { belowZero, mustBeFinite, notAboveZero } from "./finite.ts";
 
-/** Degrees a corner turns through. */
-const LEAST_ANGLE = 5;
-const MOST_ANGLE = 200;
+/** Degrees a corner may turn through for its sums to hold. */
+export const turningRange: Range = { least: 5, most: 200 };
 
 /**
  * What is wrong with a corner, as a reason; undefined when all is well.
@@ -35,12 +34,12 @@ export function wrongWith(corner: Corner): WrongMeasure | undefined {
   mustBeFinite({ ...above, ...notBelow, angle, "apex angle": apexAngle, "top speed": topSpeed });
   const outside = notAboveZero(above) ?? belowZero(notBelow);
   if (outside !== undefined) return outside;
-  if (angle < LEAST_ANGLE || angle > MOST_ANGLE)
+  if (angle < turningRange.least || angle > turningRange.most)
     return {
       because: "out of range",
       measure: "angle of the corner",
-      from: LEAST_ANGLE,
-      to: MOST_ANGLE,
+      from: turningRange.least,
+      to: turningRange.most,
       value: angle,
     };
   if (banking >= 90) return { because: "out of range", measure: "banking", from: 0, to: 90, value: banking };

@@ -16,15 +16,26 @@ export { sayChance } from "./chance.ts";
 export { sayCleanShare, sayMistakeShare, sayNearTheBest, shareEnds } from "./cleanShare.ts";
 export { sayClock } from "./clock.ts";
 export { steadinessReading, steadinessTitle } from "./consistency.ts";
-export { bendWords, sayCornerKind, straightWords } from "./cornerKind.ts";
-export { type CornerCounts, mostMistakesAt, sayCornerCounts } from "./cornerMistakes.ts";
-export { cornerHabitsSay, cornerMistakesSay, cornerReading, cornerTitle } from "./cornerSays.ts";
+export { sayAssumed, sayAssumedInShort, sayHangsOn, tooSlowForBend } from "./cornerAssumed.ts";
+export { sayCornerKind, straightWords } from "./cornerKind.ts";
+export { type CornerCounts, mostMistakesAt } from "./cornerMistakes.ts";
+export {
+  apexReading,
+  apexTitle,
+  cornerHabitsSay,
+  cornerMistakesSay,
+  cornerReading,
+  cornerTitle,
+  sayFromAbove,
+  sayRadii,
+} from "./cornerSays.ts";
 export {
   cornerChangeInShort,
   cornerChangeReading,
   cornerChangeTitle,
   cornersTitle,
   cornerWorthReading,
+  isWorthTelling,
   lapTimesFollowed,
   noAnswerYet,
   placeWords,
@@ -37,7 +48,7 @@ export {
   sectorCornersSay,
   unusedSumSays,
 } from "./cornersSay.ts";
-export { asSentence, counted } from "./counted.ts";
+export { asSentence, counted, listed } from "./counted.ts";
 export { sayCounts } from "./counts.ts";
 export { sayDatesAhead } from "./datesAhead.ts";
 export { answerOfDifferent } from "./different.ts";

@@ -9,9 +9,11 @@ import {
   addSummaryRun,
   deleteLap,
   deleteRun,
+  editCar,
   editLayout,
   editRun,
   endSession,
+  setLowestSpeed,
   setPreferences,
   setTarget,
   turnPage,
@@ -31,9 +33,15 @@ export async function aFullLogbook() {
     patch: {
       sectors: 3,
       length: 2740,
-      corners: [{ number: 5, name: "Mill", direction: "left", radius: 38.5 }],
+      corners: [
+        { number: 5, name: "Mill", direction: "left", radius: 38.5, bend: "slow", after: "long", sector: 2 },
+        { number: 6, afterLength: 120, kerbs: { exit: 1 } },
+      ],
     },
   });
+  const car = await book.tables.cars.toCollection().first();
+  await editCar(book, { carId: car?.id ?? "", patch: { width: 1.75, grip: 1.2, topSpeed: 55 } });
+  await setLowestSpeed(book, { comboId, number: 5, speed: 22.5 });
   const parts = {
     view: { degrees: 52, axis: "vertical" },
     wheel: { gainPercent: 65 },
@@ -103,7 +111,12 @@ export async function aFullLogbook() {
     seed: 7,
     pairs: [{ first: "B", runA: runId }],
   });
-  await addCornerReview(book, { comboId, sessionId, on, corners: [{ number: 5, entry: 0.5, apex: 1.25 }] });
+  await addCornerReview(book, {
+    comboId,
+    sessionId,
+    on,
+    corners: [{ number: 5, entry: 0.5, apex: 1.25, exit: -0.25, braking: "early" }],
+  });
   await endSession(book, { sessionId, note: "brake earlier" });
   return open;
 }

@@ -1,15 +1,7 @@
-import {
-  type Combo,
-  type Corner,
-  type Id,
-  type Layout,
-  sameName,
-  type TableName,
-  type Tables,
-} from "#domain";
+import { type Car, type Combo, type Id, type Layout, sameName, type TableName, type Tables } from "#domain";
 import { LedgerFault } from "../fault.ts";
 import type { Logbook } from "../logbook.ts";
-import { overwrittenFields, type Patch, patched } from "../patch.ts";
+import { overwrittenFields, type Patch } from "../patch.ts";
 import type { Change } from "./change.ts";
 import { nameFrom } from "./rowsOf.ts";
 import { write } from "./write.ts";
@@ -137,21 +129,16 @@ export function editLayout(
   });
 }
 
-/** Changes one corner of a layout, or adds it; the others are left alone. */
-export function editCorner(
+export type CarPatch = Patch<Pick<Car, "width" | "grip" | "braking" | "drive" | "topSpeed">>;
+
+/** Changes what is known of how a car drives; it holds for all its combos. */
+export function editCar(
   book: Logbook,
-  {
-    layoutId,
-    number,
-    patch,
-  }: { readonly layoutId: Id; readonly number: number; readonly patch: Patch<Omit<Corner, "number">> },
+  edit: { readonly carId: Id; readonly patch: CarPatch; readonly expected?: Car },
 ): Promise<Change> {
-  return write(book, "Corner not changed", async (writer) => {
-    const { corners } = await writer.get("layouts", layoutId);
-    const old = corners.find((corner) => corner.number === number) ?? { number };
-    const others = corners.filter((corner) => corner.number !== number);
-    const next = [...others, patched<Corner>(old, patch)].sort((a, b) => a.number - b.number);
-    await writer.patch("layouts", layoutId, { corners: next });
-    return changeOf(writer, `Corner ${number} changed`);
+  return write(book, "Car not changed", async (writer) => {
+    const before = await writer.get("cars", edit.carId);
+    await writer.patch("cars", edit.carId, edit.patch);
+    return changeOf(writer, "Car changed", overwrittenFields(before, edit.patch, edit.expected));
   });
 }

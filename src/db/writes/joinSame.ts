@@ -1,8 +1,9 @@
-import { type Id, type Layout, sameName } from "#domain";
+import { type Car, fillCorners, type Id, type Layout, sameName } from "#domain";
 import { LedgerFault } from "../fault.ts";
 import type { Logbook } from "../logbook.ts";
 import type { Change } from "./change.ts";
 import { liveRows } from "./combos.ts";
+import { joinedSpeeds } from "./corners.ts";
 import { write } from "./write.ts";
 import { changeOf, type Writer } from "./writer.ts";
 
@@ -31,10 +32,11 @@ export function joinCombos(book: Logbook, same: Same): Promise<Change> {
   });
 }
 
-/** Makes one car of two, and one of each two combos that become the same. */
+/** Makes one car of two, which then has what was known of either, and one of each two combos that become the same. */
 export function joinCars(book: Logbook, same: Same): Promise<Change> {
   return write(book, "Cars not joined", async (writer) => {
     await bothThere(writer, "cars", same);
+    await joinCarFacts(writer, same);
     await repoint(writer, same, "carId");
     await writer.remove("cars", same.dropId);
     return changeOf(writer, "Two cars made one");
@@ -70,12 +72,21 @@ export function joinLayouts(book: Logbook, same: Same): Promise<Change> {
   });
 }
 
+const carFacts = ["width", "grip", "braking", "drive", "topSpeed"] as const satisfies readonly (keyof Car)[];
+
+async function joinCarFacts(writer: Writer, { keepId, dropId }: Same): Promise<void> {
+  const [keep, drop] = [await writer.get("cars", keepId), await writer.get("cars", dropId)];
+  const missing = carFacts.filter((fact) => keep[fact] === undefined && drop[fact] !== undefined);
+  if (missing.length === 0) return;
+  await writer.patch("cars", keepId, Object.fromEntries(missing.map((fact) => [fact, drop[fact]])));
+}
+
 async function joinLayoutRows(writer: Writer, keep: Layout, drop: Layout): Promise<void> {
   const { sectors, length, corners } = drop;
   await writer.patch("layouts", keep.id, {
     ...(keep.sectors === undefined && sectors !== undefined ? { sectors } : {}),
     ...(keep.length === undefined && length !== undefined ? { length } : {}),
-    ...(keep.corners.length === 0 ? { corners } : {}),
+    corners: fillCorners(keep.corners, corners),
   });
   await repoint(writer, { keepId: keep.id, dropId: drop.id }, "layoutId");
   await writer.remove("layouts", drop.id);
@@ -103,6 +114,9 @@ async function joinComboRows(writer: Writer, same: Same): Promise<void> {
     for (const { id, deletedAt } of rows)
       if (deletedAt === undefined) await writer.patch(table, id, { comboId: same.keepId });
   }
+  const [keep, drop] = [await writer.get("combos", same.keepId), await writer.get("combos", same.dropId)];
+  if (drop.lowestSpeeds !== undefined)
+    await writer.patch("combos", keep.id, { lowestSpeeds: joinedSpeeds(keep, drop) });
   await writer.remove("combos", same.dropId);
 }
 

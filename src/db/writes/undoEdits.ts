@@ -5,6 +5,7 @@ import type { Edit } from "./change.ts";
 import { isInUse } from "./isInUse.ts";
 import { stampChanged, stampDeleted } from "./stamp.ts";
 import { type LapUndo, undoLaps } from "./undoLaps.ts";
+import { isNumbered, undoNumbered } from "./undoNumbered.ts";
 import type { Writer } from "./writer.ts";
 
 const unread = new Set([...versionFields, "laps"]);
@@ -68,9 +69,16 @@ async function undoEdit(writer: Writer, edit: Edit, laps: LapUndo): Promise<stri
 
   const changed = differingFields(before, after).filter((field) => !unread.has(field));
   const free = changed.filter((field) => isSame(fieldOf(current, field), fieldOf(after, field)));
-  const skipped = changed.length > free.length ? [`${word} has been changed again since`] : [];
-  if (free.length > 0) {
-    const patch = Object.fromEntries(free.map((field) => [field, fieldOf(before, field)]));
+  const patch = Object.fromEntries(free.map((field) => [field, fieldOf(before, field)]));
+  let isWhole = true;
+  for (const field of changed.filter((one) => !free.includes(one))) {
+    const [old, now] = [fieldOf(before, field), fieldOf(current, field)];
+    const back = isNumbered(table, field) && undoNumbered(old, fieldOf(after, field), now);
+    isWhole &&= back !== false && back.isWhole;
+    if (back !== false && !isSame(back.list, now)) patch[field] = back.list;
+  }
+  const skipped = isWhole ? [] : [`${word} has been changed again since`];
+  if (Object.keys(patch).length > 0) {
     await writer.put(
       table,
       stampChanged(current as Tables[typeof table], patch as Patch<Tables[typeof table]>, writer.now),

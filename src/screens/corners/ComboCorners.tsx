@@ -1,47 +1,42 @@
-import type { ComboWithNames } from "#db";
-import { layoutName } from "#domain";
-import { printAddress, useAddress } from "#state/address.ts";
-import { Columns } from "#ui/Columns.tsx";
-import { Name } from "#ui/Name.tsx";
+import type { Preferences } from "#domain";
+import { type DrivenCombo, useFigures, useToday } from "#live";
+import type { CornersAddress } from "#state/address.ts";
+import { AnswerPage } from "./answer/AnswerPage.tsx";
 import styles from "./Corners.module.css";
-import { CornerTable } from "./CornerTable.tsx";
-import { LayoutPart } from "./LayoutPart.tsx";
-import { RemarksPart } from "./RemarksPart.tsx";
+import { CornerPage } from "./corner/CornerPage.tsx";
+import { LayoutPage } from "./layout/LayoutPage.tsx";
 import { ReviewPage } from "./review/ReviewPage.tsx";
 
-/** One combo: its layout, the layout's corners, and the corners named in its laps. */
-export function ComboCorners({ combo }: { readonly combo: ComboWithNames }) {
-  const { layout, track, car } = combo;
-  const address = useAddress();
-  if (address.place === "corners" && address.part === "review")
-    return (
-      <>
-        <p className={styles["where"]}>
-          <span className={styles["name"]}>
-            <Name>{layoutName(track, layout)}</Name> · <Name>{car.name}</Name>
-          </span>
-          <a className={styles["combo"]} href={printAddress({ place: "corners", comboId: combo.combo.id })}>
-            all corners
-          </a>
-        </p>
-        <ReviewPage combo={combo} reviewId={address.reviewId} />
-      </>
-    );
+interface ComboCornersProps {
+  readonly combo: DrivenCombo;
+  readonly address: CornersAddress;
+  readonly preferences: Preferences;
+}
+
+/** The corners of one combo: the answer, one corner, the table of the layout, or a replay review. */
+export function ComboCorners({ combo, address, preferences }: ComboCornersProps) {
+  const { id: comboId, layout } = combo;
+  const today = useToday(preferences);
+  const { value: report, isRenewing } = useFigures("corners", { comboId, today });
+  const { corner, part } = address;
+  if (part === "layout") return <LayoutPage combo={combo} />;
+  if (!report) return <p>Working out the corners</p>;
+  if (part === "review")
+    return <ReviewPage combo={combo} today={today} order={report.order} reviewId={address.reviewId} />;
   return (
-    <>
-      <p className={styles["where"]}>
-        <span className={styles["name"]}>
-          <Name>{layoutName(track, layout)}</Name> · <Name>{car.name}</Name>
-        </span>
-        <a className={styles["combo"]} href={printAddress({ place: "corners" })}>
-          another combo
-        </a>
-      </p>
-      <RemarksPart comboId={combo.combo.id} corners={layout.corners} />
-      <Columns share={8}>
-        <CornerTable layout={layout} />
-        <LayoutPart layout={layout} />
-      </Columns>
-    </>
+    <div className={styles["screen"]} aria-busy={isRenewing}>
+      {corner === undefined ? (
+        <AnswerPage comboId={comboId} layout={layout} report={report} today={today} />
+      ) : (
+        <CornerPage
+          comboId={comboId}
+          comboName={combo.name}
+          layout={layout}
+          report={report}
+          number={corner}
+          today={today}
+        />
+      )}
+    </div>
   );
 }

@@ -199,7 +199,13 @@ test("a row set aside is put back as the full check allows, with what it belongs
     message: "Not put back: its car is not there.",
   });
   await put({ carId: whole["carId"] });
-  expect(await book.tables.combos.get(whole.id)).toMatchObject({ ...whole, updatedAt: expect.any(Number) });
+  // It has seen the version that was damaged, whose stamp stands among those it had.
+  const { had = [], ...fields } = whole as { readonly had?: readonly number[] };
+  expect(await book.tables.combos.get(whole.id)).toMatchObject({
+    ...fields,
+    had: expect.arrayContaining([...had]),
+    updatedAt: expect.any(Number),
+  });
   await expect(put({ carId: whole["carId"] })).rejects.toMatchObject({ code: expect.any(String) });
   expect(await asideRows(book)).toEqual([]);
 });

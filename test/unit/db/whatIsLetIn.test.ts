@@ -3,7 +3,8 @@ import { expect, test } from "vitest";
 import { cornerRanges, layoutRanges, readDate, rigRanges, runRanges, type TableName } from "#domain";
 import { parseEntry, readMeasure, readTime } from "#entry";
 import { checkRow } from "../../../src/db/checks/checkRow.ts";
-import { cornerMeasures, readCorner } from "../../../src/screens/corners/cornerFields.ts";
+import { cornerCells, cornerMeasures } from "../../../src/screens/corners/layout/cornerCells.ts";
+import { readCorner } from "../../../src/screens/corners/layout/readCorner.ts";
 import { wholeNumber } from "../../../src/screens/log/laps/numbers.ts";
 import { rigFields } from "../../../src/screens/rig/rigFields.ts";
 import { readRig, textKey } from "../../../src/screens/rig/rigTexts.ts";
@@ -148,19 +149,27 @@ test("the ends of a range are typed as they are stored", () => {
 });
 
 test("every corner, layout and number of a run", () => {
-  const corner = { name: "", direction: "" as const, radius: "", width: "", angle: "" };
   const layout = { trackId: id, name: "", corners: [] };
-  const count = fc.oneof(figure, digits);
+  const combo = { carId: id, layoutId: id };
+  const count = fc.oneof(figure, digits, fc.constantFrom("l", "h", "m", "none", "kink", "60 mph", "0"));
+  const defined = (fields: object) =>
+    Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined));
   fc.assert(
     fc.property(figure, count, (text, number) => {
-      for (const key of Object.keys(cornerMeasures)) {
-        const read = readCorner({ ...corner, [key]: text });
-        if (!read.ok) continue;
-        const fields = Object.fromEntries(
-          Object.entries(read.value).filter(([, value]) => value !== undefined),
-        );
-        isBelieved("layouts", { ...layout, corners: [{ number: 1, ...fields }] });
-      }
+      for (const cell of cornerCells)
+        for (const typed of [text, number]) {
+          const { edit, problems } = readCorner(
+            { [cell]: typed },
+            { number: 1 },
+            { car: {}, speeds: new Map() },
+          );
+          if (problems[cell] !== undefined) continue;
+          const { kerbs, ...patch } = edit.patch;
+          const corner = { number: edit.number, ...defined(patch), ...(kerbs && { kerbs: defined(kerbs) }) };
+          isBelieved("layouts", { ...layout, corners: [corner] });
+          if (edit.lowestSpeed !== undefined)
+            isBelieved("combos", { ...combo, lowestSpeeds: [{ number: 1, speed: edit.lowestSpeed }] });
+        }
       const length = readMeasure(text, { name: "Length", unit: "m", ...layoutRanges.length });
       if (length.ok && length.value !== undefined) isBelieved("layouts", { ...layout, length: length.value });
       for (const [field, range] of [

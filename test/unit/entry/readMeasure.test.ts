@@ -27,6 +27,30 @@ describe("a figure with a unit", () => {
     for (const text of ["8.5", "8,5 Nm", "8.5 N·m", "8.5 n m"]) expect(read(text, torque)).toBe(8.5);
   });
 
+  it("reads a speed in any unit, and keeps it in metres a second", () => {
+    const speed: Measure = { name: "Lowest speed", unit: "km/h", stored: 1 / 3.6, least: 3.6, most: 540 };
+    const near = (text: string) => Number(read(text, speed));
+    for (const text of ["90", "90 km/h", "90 kph", "90kmh", "25 m/s", "90 KM/H"])
+      expect(near(text), text).toBe(25);
+    // One mile an hour is 0.447 04 m/s, one knot 0.514 444 m/s (NIST SP 811, appendix B.8; from memory).
+    expect(near("100 mph")).toBeCloseTo(44.704, 9);
+    expect(near("100 kn")).toBeCloseTo(51.4444, 4);
+    for (let kilometres = 4; kilometres <= 540; kilometres += 1)
+      expect(writeMeasure(near(String(kilometres)), speed)).toBe(String(kilometres));
+    expect(read("90 m", speed)).toMatchObject({ wrong: "Lowest speed: “m” is not a unit of this field." });
+    expect(read("700", speed)).toMatchObject({ right: "Write a number from 3.6 to 540 km/h." });
+    expect(read("540", speed)).toBe(150);
+  });
+
+  it("reads an acceleration in g, and a length in no unit of speed", () => {
+    const braking: Measure = { name: "Braking", unit: "m/s²", least: 1, most: 70 };
+    expect([read("9.5", braking), read("9,5 m/s²", braking), read("9.5m/s2", braking)]).toEqual([
+      9.5, 9.5, 9.5,
+    ]);
+    expect(read("1 g", braking)).toBe(9.80665);
+    expect(read("1 g", distance)).toMatchObject({ wrong: "Eye distance: “g” is not a unit of this field." });
+  });
+
   it("asks when a comma may stand for thousands", () => {
     expect(read("1,080", rotation)).toMatchObject({
       wrong: "Rotation: “1,080” can be read in two ways.",

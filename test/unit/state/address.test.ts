@@ -52,6 +52,12 @@ const address = fc.oneof(
     )
     .map((change) => ({ place: "rig", change })),
   withId("corners", "comboId"),
+  fc.record({ place: fc.constant("corners"), comboId: id, corner: fc.integer({ min: 1, max: 999 }) }),
+  fc.record({ place: fc.constant("corners"), comboId: id, part: fc.constant("layout") }),
+  fc.record(
+    { place: fc.constant("corners"), comboId: id, part: fc.constant("review"), reviewId: id },
+    { requiredKeys: ["place", "comboId", "part"] },
+  ),
   withId("data", "sendId"),
   fc.constantFrom("aside", "backup", "preferences", "restore").map((part) => ({ place: "data", part })),
 ) as fc.Arbitrary<Address>;
@@ -64,6 +70,8 @@ test("an address printed and read again is the same address", () => {
   );
 });
 
+const combo = "01a1eb01-9029-7709-a0ae-48d65f9b10b0";
+
 test("an address nobody understands leads to Log, and never throws", () => {
   expect(parseAddress("")).toEqual({ place: "log" });
   expect(parseAddress("#/nowhere/at-all?x=1")).toEqual({ place: "log" });
@@ -72,6 +80,20 @@ test("an address nobody understands leads to Log, and never throws", () => {
   expect(parseAddress("#/log/0192-cut-short")).toEqual({ place: "log", sessionId: "0192-cut-short" });
   expect(parseAddress("#/rig?field=<script>&session=x")).toEqual({ place: "rig", change: {} });
   expect(parseAddress("#/review/not-an-id?period=9w")).toEqual({ place: "review", period: { kind: "12w" } });
+  expect(parseAddress("#/corners?corner=5")).toEqual({ place: "corners" });
+  expect(parseAddress("#/corners/not-an-id?part=layout")).toEqual({ place: "corners" });
+  for (const query of ["corner=0", "corner=05", "corner=1000", "corner=five", "part=map", "of=x"])
+    expect(parseAddress(`#/corners/${combo}?${query}`), query).toEqual({ place: "corners", comboId: combo });
+  expect(parseAddress(`#/corners/${combo}?part=review&of=cut-short`)).toEqual({
+    place: "corners",
+    comboId: combo,
+    part: "review",
+  });
+  expect(parseAddress(`#/corners/${combo}?part=layout&of=${combo}&corner=5`)).toEqual({
+    place: "corners",
+    comboId: combo,
+    part: "layout",
+  });
   expect(parseAddress("#/review/compare?runs=cut,short")).toEqual({
     place: "review",
     part: "compare",

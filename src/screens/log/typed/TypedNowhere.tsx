@@ -13,7 +13,8 @@ const places: Readonly<Record<string, string>> = {
   summary: "a run as a summary",
   target: "a target",
   rig: "rig settings",
-  corner: "a corner",
+  corners: "the corners of a layout",
+  car: "what is known of a car",
   layout: "a layout",
   reference: "a reference lap",
 };
@@ -48,6 +49,7 @@ export function TypedNowhere({ sessionId = "" }: { readonly sessionId: Id | unde
         tables.references.bulkGet(ids),
         tables.layouts.bulkGet(ids),
         tables.combos.bulkGet(ids),
+        tables.cars.bulkGet(ids),
       ]);
       const sessions = await tables.sessions.bulkGet(runs.map((run) => run?.sessionId ?? ""));
       const live = ids.filter((_, index) => {

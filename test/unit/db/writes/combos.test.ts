@@ -9,8 +9,6 @@ import {
   daysDriven,
   deletePage,
   dump,
-  editCorner,
-  editLayout,
   joinCars,
   joinCombos,
   joinTracks,
@@ -90,20 +88,6 @@ test("a car cannot take the name of another one, and its own in capitals is no o
   expect(
     (await combosWithNames(book)).map(({ car, track: { name } }) => `${car.name} ${name}`).toSorted(),
   ).toEqual(["Club hatch Varnholt", "JUNIOR Varnholt"]);
-});
-
-test("one corner is changed without touching the others", async () => {
-  const { book } = await aLogbook();
-  await addCombo(book, { car: hatch, track: fen });
-  const layoutId = (await dump(book)).layouts[0]?.id ?? "";
-  await editLayout(book, { layoutId, patch: { corners: [{ number: 1 }, { number: 3, radius: 40 }] } });
-  await editCorner(book, { layoutId, number: 3, patch: { radius: undefined, name: "Mill" } });
-  await editCorner(book, { layoutId, number: 2, patch: { direction: "left" } });
-  expect((await dump(book)).layouts[0]?.corners).toEqual([
-    { number: 1 },
-    { number: 2, direction: "left" },
-    { number: 3, name: "Mill" },
-  ]);
 });
 
 test("a page is turned for one combo or for all, and the page of an instant is found", async () => {

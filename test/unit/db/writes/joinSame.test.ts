@@ -10,14 +10,17 @@ import {
   combosWithNames,
   deleteReference,
   dump,
+  editCar,
   editLayout,
   joinCars,
   joinCombos,
   joinLayouts,
   joinTracks,
+  setLowestSpeed,
   setTarget,
   startSession,
   turnPage,
+  undoChange,
 } from "#db";
 import type { Id } from "#domain";
 import { aLogbook } from "../../../support/aLogbook.ts";
@@ -139,11 +142,69 @@ test("two layouts made one lose no corner and invent no length", async () => {
     layoutId: keepId,
     patch: { length: 2740, corners: [{ number: 1, name: "Mill" }] },
   });
-  await editLayout(book, { layoutId: dropId, patch: { length: 9, corners: [{ number: 2 }] } });
+  await editLayout(book, { layoutId: dropId, patch: { length: 9, corners: [{ number: 1 }] } });
   await joinLayouts(book, { keepId, dropId });
   const kept = (await dump(book)).layouts.find(({ id }) => id === keepId);
   expect(kept).toMatchObject({ length: 2740, corners: [{ number: 1, name: "Mill" }] });
   expect(kept).not.toHaveProperty("sectors");
+});
+
+test("two layouts made one have every corner of both, and all that either knows of one", async () => {
+  const { book } = await twoCombos();
+  await addCombo(book, { car: hatch, track: fen, layout: { name: "Short" } });
+  const [keep, drop] = (await dump(book)).layouts.toSorted((a, b) => (a.name < b.name ? -1 : 1));
+  const [keepId, dropId] = [keep?.id ?? "", drop?.id ?? ""];
+  await editLayout(book, {
+    layoutId: keepId,
+    patch: { corners: [{ number: 1, name: "Mill" }, { number: 4 }] },
+  });
+  await editLayout(book, {
+    layoutId: dropId,
+    patch: {
+      corners: [
+        { number: 1, name: "Church", bend: "slow" },
+        { number: 2, direction: "left" },
+      ],
+    },
+  });
+  const change = await joinLayouts(book, { keepId, dropId });
+  const corners = async () => (await dump(book)).layouts.find(({ id }) => id === keepId)?.corners;
+  expect(await corners()).toEqual([
+    { number: 1, name: "Mill", bend: "slow" },
+    { number: 2, direction: "left" },
+    { number: 4 },
+  ]);
+  await undoChange(book, change);
+  expect(await corners()).toEqual([{ number: 1, name: "Mill" }, { number: 4 }]);
+});
+
+test("of two cars and two combos made one nothing is forgotten that only one of them knew", async () => {
+  const { book, keepId, dropId } = await twoCombos();
+  const { cars } = await dump(book);
+  const idOf = (name: string) => cars.find((row) => row.name === name)?.id ?? "";
+  const [keepCar, dropCar] = [idOf("Club hatch"), idOf("Klub hatch")];
+  await editCar(book, { carId: keepCar, patch: { width: 1.7 } });
+  await editCar(book, { carId: dropCar, patch: { width: 1.9, grip: 1.1 } });
+  await setLowestSpeed(book, { comboId: keepId, number: 5, speed: 20 });
+  await setLowestSpeed(book, { comboId: dropId, number: 5, speed: 25 });
+  await setLowestSpeed(book, { comboId: dropId, number: 2, speed: 30 });
+  const change = await joinCars(book, { keepId: keepCar, dropId: dropCar });
+  const kept = async () => {
+    const rows = await dump(book);
+    const combo = rows.combos.find(({ id }) => id === keepId);
+    const { width, grip } = rows.cars.find(({ id }) => id === keepCar) ?? {};
+    return { width, grip, speeds: combo?.lowestSpeeds };
+  };
+  expect(await kept()).toEqual({
+    width: 1.7,
+    grip: 1.1,
+    speeds: [
+      { number: 2, speed: 30 },
+      { number: 5, speed: 20 },
+    ],
+  });
+  await undoChange(book, change);
+  expect(await kept()).toEqual({ width: 1.7, grip: undefined, speeds: [{ number: 5, speed: 20 }] });
 });
 
 test("tracks made one leave other tracks' layouts where they are", async () => {

@@ -131,9 +131,11 @@ test("an edit of a layout says what it went over, and one of a corner which it w
     overwrote: ["length"],
   });
   expect((await editCorner(book, { layoutId, number: 7, patch: { name: "Mill" } })).what).toBe(
+    "Corner 7 added",
+  );
+  expect((await editCorner(book, { layoutId, number: 7, patch: { radius: 40 } })).what).toBe(
     "Corner 7 changed",
   );
-  await editCorner(book, { layoutId, number: 7, patch: { radius: 40 } });
   await editCorner(book, { layoutId, number: 3, patch: { direction: "left" } });
   expect((await dump(book)).layouts.find(({ id }) => id === layoutId)?.corners).toEqual([
     { number: 3, direction: "left" },

@@ -1,3 +1,4 @@
+import type { FieldProblem } from "#domain";
 import { type Measure, readMeasure, writeMeasure } from "#entry";
 import { useStoredText } from "#live";
 import { Field } from "#ui/Field.tsx";
@@ -9,16 +10,25 @@ interface StoredMeasureProps {
   readonly value: number | undefined;
   /** Gives undefined when it could not be stored; what was typed then stays. */
   readonly onValue: (value: number | undefined) => Promise<unknown>;
+  /** What is wrong with a figure that is in range but cannot be beside others. */
+  readonly refuse?: (value: number) => FieldProblem | undefined;
   readonly hint?: string;
 }
 
 /** One figure with its unit, stored when the field is left or by Enter; what is wrong stays in the field. */
-export function StoredMeasure({ draftKey, measure, value, onValue, hint }: StoredMeasureProps) {
+export function StoredMeasure({ draftKey, measure, value, onValue, refuse, hint }: StoredMeasureProps) {
   const { field, store, draft } = useStoredText({
     draftKey,
     value,
     stored: writeMeasure(value, measure),
-    read: (text) => readMeasure(text, measure),
+    read: (text) => {
+      const reading = readMeasure(text, measure);
+      const problem =
+        reading.ok && reading.value !== undefined && reading.value !== value
+          ? refuse?.(reading.value)
+          : undefined;
+      return problem === undefined ? reading : { ok: false, problem };
+    },
     onStore: onValue,
   });
   return (

@@ -4,7 +4,7 @@ import { type Measure, readMeasure } from "#entry";
 import { useTyped, useWriteForm } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
-import styles from "./Corners.module.css";
+import styles from "./Layout.module.css";
 
 const isMissing = { wrong: "The number of corners is missing", right: "Write it, such as 12" };
 const count: Measure = { name: "Corners of a lap", unit: "", least: 1, most: 99, isWhole: true };
@@ -24,8 +24,8 @@ export function HowMany({ layout }: { readonly layout: Layout }) {
   return (
     <>
       <p>
-        Nothing is known of this layout’s corners yet. Numbers are enough for a remark such as “off, corner
-        5”; a name, the direction, radius, width and angle can follow when you know them.
+        Nothing is known of this layout’s corners yet. Their numbers are enough to begin; the kind of bend and
+        what follows make the seconds truer, and can come later.
       </p>
       <form ref={box} noValidate className={styles["howMany"]} onSubmit={submit}>
         <Field label={count.name} figures inputMode="numeric" size="between" {...field("text")} />
