@@ -1,14 +1,5 @@
 import type { Bend, Straight } from "#domain";
 
-/** Kinds of bend as they are called. */
-export const bendWords: Readonly<Record<Bend, string>> = {
-  hairpin: "hairpin",
-  slow: "slow",
-  middling: "middling",
-  fast: "fast",
-  kink: "kink",
-};
-
 /** What follows a corner, as it is called. */
 export const straightWords: Readonly<Record<Straight, string>> = {
   none: "next corner at once",
@@ -28,7 +19,7 @@ export function sayCornerKind({
   readonly bend?: Bend | undefined;
   readonly after?: Straight | undefined;
 }): string {
-  return [bend && bendWords[bend], after && `then ${after === "none" ? "the" : "a"} ${straightWords[after]}`]
+  return [bend, after && `then ${after === "none" ? "the" : "a"} ${straightWords[after]}`]
     .filter(Boolean)
     .join(", ");
 }

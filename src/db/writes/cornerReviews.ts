@@ -1,12 +1,12 @@
-import type { Corner, CornerReview, Id } from "#domain";
+import { type Corner, type CornerReview, fillCorners, type Id } from "#domain";
 import type { Logbook } from "../logbook.ts";
-import { overwrittenFields, patched } from "../patch.ts";
+import { overwrittenFields } from "../patch.ts";
 import type { Change } from "./change.ts";
 import { addRow, deleteRow, type NewRow, type RowEdit } from "./rowWrites.ts";
 import { write } from "./write.ts";
 import { changeOf, type Writer } from "./writer.ts";
 
-/** What a review said of the layout's corners on its way; what is not said of a corner stays as it is. */
+/** What a review said of the layout's corners on its way; what is known already stays as it is. */
 export interface LearntCorners {
   readonly layoutId: Id;
   readonly corners: readonly Pick<Corner, "number" | "bend" | "after">[];
@@ -44,9 +44,7 @@ export function deleteCornerReview(book: Logbook, id: CornerReview["id"]): Promi
 async function learn(writer: Writer, learnt: LearntCorners | undefined): Promise<void> {
   if (learnt === undefined || learnt.corners.length === 0) return;
   const { corners } = await writer.get("layouts", learnt.layoutId);
-  const said = new Map(learnt.corners.map((corner) => [corner.number, corner]));
-  const known = corners.map((corner) => patched<Corner>(corner, said.get(corner.number) ?? {}));
-  const added = learnt.corners.filter(({ number }) => !corners.some((one) => one.number === number));
-  const all = [...known, ...added].sort((a, b) => a.number - b.number);
-  await writer.patch<"layouts">("layouts", learnt.layoutId, { corners: all });
+  await writer.patch<"layouts">("layouts", learnt.layoutId, {
+    corners: fillCorners(corners, learnt.corners),
+  });
 }

@@ -20,9 +20,9 @@ export function ComboCorners({ combo, address, preferences }: ComboCornersProps)
   const { value: report, isRenewing } = useFigures("corners", { comboId, today });
   const { corner, part } = address;
   if (part === "layout") return <LayoutPage combo={combo} />;
-  if (part === "review")
-    return <ReviewPage combo={combo} reviewId={address.reviewId} order={report?.order} />;
   if (!report) return <p>Working out the corners</p>;
+  if (part === "review")
+    return <ReviewPage combo={combo} today={today} order={report.order} reviewId={address.reviewId} />;
   return (
     <div className={styles["screen"]} aria-busy={isRenewing}>
       {corner === undefined ? (

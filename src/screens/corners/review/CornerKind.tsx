@@ -1,6 +1,6 @@
 import { type Bend, bends, type Straight, straights } from "#domain";
 import { Choice } from "#ui/Choice.tsx";
-import { bendWords, straightWords } from "#words";
+import { straightWords } from "#words";
 import styles from "./Review.module.css";
 import type { SaidKind } from "./reviewDraft.ts";
 
@@ -12,7 +12,7 @@ interface CornerKindProps {
 }
 
 const notKnown = { value: "", label: "not known" } as const;
-const kinds = [notKnown, ...bends.map((bend) => ({ value: bend, label: bendWords[bend] }))];
+const kinds = [notKnown, ...bends.map((bend) => ({ value: bend, label: bend }))];
 const followers = [notKnown, ...straights.map((after) => ({ value: after, label: straightWords[after] }))];
 
 /** Two rows of choices about a corner that is little known: enough to reckon with, and each may be left alone. */

@@ -1,8 +1,9 @@
 import { useRef } from "react";
 import { addCornerReview, type ComboWithNames, deleteCornerReview, editCornerReview } from "#db";
-import { assumedCarWidth, type CalendarDate, type CornerReview, type GapScale } from "#domain";
+import type { CalendarDate, CornerReview, GapScale } from "#domain";
 import { readGaps } from "#entry";
 import { useDraft, useWrite, useWriteForm } from "#live";
+import { assumedCar } from "#physics";
 import { goTo } from "#state/address.ts";
 import { useDevice } from "#state/device.ts";
 import { Button } from "#ui/Button.tsx";
@@ -32,8 +33,8 @@ interface ReviewFormProps {
   /** The review that is changed; without one, it is a new one. */
   readonly before: CornerReview | undefined;
   readonly today: CalendarDate;
-  /** Numbers of the corners worth most, the most first; undefined where nothing is known of that. */
-  readonly order: readonly number[] | undefined;
+  /** Numbers of the corners worth something, the most first. */
+  readonly order: readonly number[];
   readonly last: ReviewedSession | undefined;
   /** The sessions of reviews that are there, by id. */
   readonly sessions: ReadonlyMap<string, ReviewedSession>;
@@ -46,7 +47,7 @@ const mostReady = 3;
 export function ReviewForm({ combo, before, today, order, last, sessions }: ReviewFormProps) {
   const { layout, car } = combo;
   const comboId = combo.combo.id;
-  const carWidth = car.width ?? assumedCarWidth;
+  const carWidth = car.width ?? assumedCar.width;
   const deviceUnit = useDevice(({ gapUnit }) => gapUnit ?? "cars");
   const changeDevice = useDevice((device) => device.change);
   const tonight = useCornersTonight(comboId, today);
@@ -61,7 +62,7 @@ export function ReviewForm({ combo, before, today, order, last, sessions }: Revi
   const scale: GapScale = { unit: typed.unit ?? deviceUnit, carWidth };
   const corners = allCorners(layout.corners, typed.told);
   const isThere = (number: number) => corners.some((corner) => corner.number === number);
-  const ready = (tonight.numbers ?? order?.slice(0, mostReady) ?? []).filter(isThere);
+  const ready = (tonight.numbers ?? order.slice(0, mostReady)).filter(isThere);
   const numbers = ready.length > 0 ? ready : corners.map(({ number }) => number);
   const chosen = (typed.chosen ?? numbers).toSorted((a, b) => a - b);
   const set = (patch: Partial<ReviewDraft>) => draft.set({ ...typed, unit: scale.unit, chosen, ...patch });

@@ -1,6 +1,6 @@
-import { type ComboWithNames, cornerReviewsOfCombo, preferences } from "#db";
-import type { Id } from "#domain";
-import { useRows, useToday, useUntil } from "#live";
+import { type ComboWithNames, cornerReviewsOfCombo } from "#db";
+import type { CalendarDate, Id } from "#domain";
+import { useRows, useUntil } from "#live";
 import { Notice } from "#ui/Notice.tsx";
 import { EarlierReviews } from "./EarlierReviews.tsx";
 import styles from "./Review.module.css";
@@ -11,41 +11,30 @@ interface ReviewPageProps {
   readonly combo: ComboWithNames;
   /** The review to look at and change; without it, a new one is begun. */
   readonly reviewId?: Id | undefined;
-  /** Numbers of the corners worth most, the most first, where that is known. */
-  readonly order?: readonly number[] | undefined;
+  readonly today: CalendarDate;
+  /** Numbers of the corners worth something, the most first. */
+  readonly order: readonly number[];
 }
 
 /** A replay looked at corner by corner, and the reviews that are there. */
-export function ReviewPage({ combo, reviewId, order }: ReviewPageProps) {
+export function ReviewPage({ combo, reviewId, today, order }: ReviewPageProps) {
   const comboId = combo.combo.id;
   const until = useUntil();
   const found = useRows(
     async (book) => {
-      const [reviews, last, chosen] = await Promise.all([
+      const [reviews, last] = await Promise.all([
         cornerReviewsOfCombo(book, comboId),
         lastReviewedSession(book, comboId, until),
-        preferences(book),
       ]);
       const ids = new Set(reviews.flatMap(({ sessionId }) => (sessionId === undefined ? [] : [sessionId])));
       const read = await Promise.all([...ids].map((id) => reviewedSession(book, id)));
       const sessions = read.flatMap((one) => (one === undefined ? [] : [[one.sessionId, one] as const]));
-      return { reviews, last, chosen, sessions: new Map<Id, ReviewedSession>(sessions) };
+      return { reviews, last, sessions: new Map<Id, ReviewedSession>(sessions) };
     },
     [comboId, until],
   );
   if (found === undefined) return null;
-  return <Found {...found} combo={combo} reviewId={reviewId} order={order} />;
-}
-
-type FoundProps = ReviewPageProps & {
-  readonly reviews: Awaited<ReturnType<typeof cornerReviewsOfCombo>>;
-  readonly last: ReviewedSession | undefined;
-  readonly chosen: Awaited<ReturnType<typeof preferences>>;
-  readonly sessions: ReadonlyMap<Id, ReviewedSession>;
-};
-
-function Found({ combo, reviewId, order, reviews, last, chosen, sessions }: FoundProps) {
-  const today = useToday(chosen);
+  const { reviews, last, sessions } = found;
   const before = reviews.find(({ id }) => id === reviewId);
   return (
     <div className={styles["page"]}>

@@ -1,7 +1,5 @@
 import type { Corner, GapPlace } from "#domain";
-
-/** Width of a road that nobody measured, in metres: common practice, no source. */
-const assumedRoadWidth = 10;
+import { assumedWidth } from "#physics";
 
 /** One place of a corner as it is drawn: seen along the road, in metres from the edge that the gap is measured from. */
 export interface CrossSection {
@@ -27,7 +25,7 @@ export function crossSection(
   carWidth: number,
 ): CrossSection {
   const kerb = corner.kerbs?.[place] ?? 0;
-  const width = (corner.width ?? assumedRoadWidth) + kerb;
+  const width = (corner.width ?? assumedWidth.mid) + kerb;
   const isInner = place === "apex";
   return {
     place,

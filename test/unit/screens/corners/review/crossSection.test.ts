@@ -19,7 +19,7 @@ test("a kerb that may be used widens the road at its place only, and a width nob
   const corner = { width: 12, kerbs: { apex: 0.5 } };
   expect(crossSection("apex", corner, 1.8)).toMatchObject({ width: 12.5, kerb: 0.5, isAssumed: false });
   expect(crossSection("exit", corner, 1.8)).toMatchObject({ width: 12, kerb: 0, isAssumed: false });
-  expect(crossSection("exit", {}, 1.8)).toMatchObject({ width: 10, isAssumed: true });
+  expect(crossSection("exit", {}, 1.8)).toMatchObject({ width: 11, isAssumed: true });
 });
 
 test("the car goes in quarters of its width from a whole car over the edge to the other edge", () => {
