@@ -7,6 +7,7 @@ export {
   type SeenGaps,
   straightOf,
 } from "./assumedCorner.ts";
+export { assumedCar, assumedGrip } from "./cornerAssumptions.ts";
 export { type CornerCost, cornerChange, cornerCost, type DrivenSpeed, type Span } from "./cornerCost.ts";
 export { type CornerLine, cornerLine } from "./cornerLine.ts";
 export { type Corner, type Kerbs, nothingUnused } from "./cornerShape.ts";
