@@ -18,8 +18,8 @@ function inMetres(metres: number): string {
 
 /**
  * What was left of the road at one place, in the unit it is typed in and then in the other.
- * @example "half a car left at entry (0.9 m)"
- * @example "0.2 m over the edge at exit (0.1 of a car)"
+ * @example "half a car left at the entry (0.9 m)"
+ * @example "0.2 m over the edge at the exit (0.1 of a car)"
  */
 export function saySeenGap(place: GapPlace, metres: number, scale: GapScale): string {
   return toldGap(metres, scale, ` ${placeWords[place]}`);

@@ -2,7 +2,7 @@ import type { CSSProperties } from "react";
 import { type Corner, type GapPlace, type GapScale, gapPlaces } from "#domain";
 import type { SeenCorner } from "#entry";
 import { Button } from "#ui/Button.tsx";
-import { saySeenGap, saySeenGapHere } from "#words";
+import { placeWords, saySeenGap, saySeenGapHere } from "#words";
 import styles from "./CrossSections.module.css";
 import { type CrossSection, crossSection, stepsOf } from "./crossSection.ts";
 import { RoadDrawing } from "./RoadDrawing.tsx";
@@ -97,7 +97,7 @@ function Section({ section, gap, scale, onGap, isHeld }: SectionProps) {
             step={1}
             value={steps}
             disabled={isHeld}
-            aria-label={`Road left at ${place === "apex" ? "the apex" : place}`}
+            aria-label={`Road left ${placeWords[place]}`}
             aria-valuetext={gap === undefined ? "not looked at" : saySeenGap(place, gap, scale)}
             className={styles["slider"]}
             onChange={(event) => say(event.target.value)}
