@@ -5,9 +5,9 @@ import {
   addCornerReview,
   addLap,
   combosWithNames,
-  cornerReviewsOfCombo,
   editLayout,
   type Logbook,
+  type ReadOnlyLogbook,
   startSession,
 } from "#db";
 import type { Corner, CornerReview, Layout } from "#domain";
@@ -19,14 +19,12 @@ import { renderAt } from "../../../support/renderAt.tsx";
 
 let layout: Layout | undefined;
 let reviews: readonly CornerReview[] = [];
+const allReviews = async (book: ReadOnlyLogbook) =>
+  (await book.tables.cornerReviews.toArray()).filter(({ deletedAt }) => deletedAt === undefined);
 /** The screen, and what lies behind it in the logbook. */
 function Peek() {
   layout = useRows(combosWithNames, [])?.[0]?.layout;
-  reviews =
-    useRows(async (book) => {
-      const [combo] = await combosWithNames(book);
-      return combo ? await cornerReviewsOfCombo(book, combo.combo.id) : [];
-    }, []) ?? [];
+  reviews = useRows(allReviews, []) ?? [];
   return <CornersScreen />;
 }
 
@@ -68,11 +66,11 @@ describe("a replay review by keyboard", () => {
     expect(field).toHaveAccessibleDescription("Nothing noted: Enter skips this corner");
     await user.type(field, "h . -0.2m bl / too soon");
     expect(field).toHaveAccessibleDescription(
-      "half a car left at the entry (0.9 m), nothing left at the apex, 0.1 of a car over the edge at the exit (0.2 m) · braking late · too soon",
+      "half a car left at entry (0.9 m), nothing left at the apex, 0.1 of a car over the edge at exit (0.2 m) · braking late · too soon",
     );
     await user.keyboard("{Enter}");
     expect(await at("2 Church")).toHaveTextContent("2 of 3");
-    expect(screen.getByText(/^Corner 1: half a car left at the entry/)).toBeVisible();
+    expect(screen.getByText(/^Corner 1: half a car left at entry/)).toBeVisible();
     expect(screen.queryByText(/^Look at the replay/)).toBeNull();
     expect(await line()).toHaveFocus();
     await user.keyboard("{Enter}");
@@ -91,8 +89,7 @@ describe("a replay review by keyboard", () => {
     ]);
     expect(reviews[0]?.on).toBe("2026-11-25");
     expect(window.location.hash).not.toContain("part=review");
-    expect(await screen.findByText("Corner review added.")).toBeVisible();
-    await user.click(screen.getByRole("button", { name: "Undo" }));
+    await user.click(await screen.findByRole("button", { name: "Undo" }));
     await waitFor(() => expect(reviews).toEqual([]));
   });
 
@@ -103,7 +100,7 @@ describe("a replay review by keyboard", () => {
     expect(field).toHaveAccessibleDescription(/^“late” is not understood\. The words are: be braking early/);
     expect(field).toBeInvalid();
     expect([field.selectionStart, field.selectionEnd]).toEqual([2, 6]);
-    expect(slider("Road left at the entry")).toBeDisabled();
+    expect(slider("Road left at entry")).toBeDisabled();
     expect(screen.getByRole("button", { name: "off line" })).toBeDisabled();
     await user.keyboard("{ArrowDown}");
     await at("2");
@@ -115,7 +112,6 @@ describe("a replay review by keyboard", () => {
     expect(await line()).toHaveValue("");
     await user.keyboard("h l{ArrowDown}{ArrowDown}{ArrowDown}");
     await user.click(await screen.findByRole("button", { name: "Store this review" }));
-    expect(await screen.findByRole("alert", { name: "" })).toBeInTheDocument();
     expect(screen.getByText(/^Corner 1: “l” is not understood/)).toBeVisible();
     expect(reviews).toEqual([]);
     await user.click(screen.getByRole("button", { name: "Change corner 1" }));
@@ -131,7 +127,7 @@ describe("a replay review by keyboard", () => {
     expect(await line()).toHaveValue("1 . be");
     expect(
       screen.getByText(
-        "Corner 1: half a car left at the entry (0.9 m), 0.2 of a car left at the apex (0.36 m), exit not seen",
+        "Corner 1: half a car left at entry (0.9 m), 0.2 of a car left at the apex (0.36 m), exit not seen",
       ),
     ).toBeVisible();
     await user.click(screen.getByRole("button", { name: "Back" }));
@@ -153,20 +149,20 @@ describe("the drawn road", () => {
   it("and the line are one text: what is moved is written, what is typed moves the car", async () => {
     const { user } = await renderAt("", <Peek />, aCombo());
     const field = await line();
-    const entry = slider("Road left at the entry");
+    const entry = slider("Road left at entry");
     expect(entry).toHaveAttribute("aria-valuetext", "not looked at");
     fireEvent.change(entry, { target: { value: "2" } });
     expect(field).toHaveValue("h");
-    expect(entry).toHaveAttribute("aria-valuetext", "half a car left at the entry (0.9 m)");
-    fireEvent.change(slider("Road left at the exit"), { target: { value: "-1" } });
+    expect(entry).toHaveAttribute("aria-valuetext", "half a car left at entry (0.9 m)");
+    fireEvent.change(slider("Road left at exit"), { target: { value: "-1" } });
     expect(field).toHaveValue("h ? -0.25");
     await user.click(screen.getByRole("button", { name: "Clear entry" }));
     expect(field).toHaveValue("? ? -0.25");
     await user.clear(field);
     await user.type(field, "0.3 . 1.5");
-    expect(slider("Road left at the entry")).toHaveValue("1");
+    expect(slider("Road left at entry")).toHaveValue("1");
     expect(slider("Road left at the apex")).toHaveAttribute("aria-valuetext", "nothing left at the apex");
-    expect(slider("Road left at the exit")).toHaveValue("6");
+    expect(slider("Road left at exit")).toHaveValue("6");
   });
 
   it("is told what it shows by a touch where it stands already", async () => {
@@ -216,9 +212,7 @@ describe("a layout of which nothing is known", () => {
     await at("9");
     await user.click(screen.getByRole("button", { name: "Skip corner 9" }));
     const table = await screen.findByRole("table", { name: "What the replay showed" });
-    expect(within(table).getByRole("row", { name: /Change corner 3/ })).toHaveTextContent(
-      "hairpin, then a long straight",
-    );
+    expect(within(table).getByRole("row", { name: /3/ })).toHaveTextContent("hairpin, then a long straight");
     await user.click(screen.getByRole("button", { name: "Store this review" }));
     await waitFor(() => expect(reviews).toHaveLength(1));
     await waitFor(() => expect(layout?.corners).toHaveLength(10));
@@ -308,7 +302,7 @@ describe("what a review is of", () => {
     );
     await user.click(screen.getByRole("radio", { name: "metres" }));
     expect(await line()).toHaveValue("h 0.45 1.8");
-    expect(await line()).toHaveAccessibleDescription(/^0\.9 m left at the entry \(half a car\)/);
+    expect(await line()).toHaveAccessibleDescription(/^0\.9 m left at entry \(half a car\)/);
     expect(useDevice.getState().gapUnit).toBe("metres");
   });
 });
