@@ -10,3 +10,6 @@ export interface GapScale {
   readonly unit: GapUnit;
   readonly carWidth: number;
 }
+
+/** Width of a car whose own is not known, in metres: common practice, no source. */
+export const assumedCarWidth = 1.8;

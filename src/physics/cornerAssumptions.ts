@@ -1,4 +1,4 @@
-import type { Bend, Straight } from "#domain";
+import { assumedCarWidth, type Bend, type Straight } from "#domain";
 
 /**
  * What stands in for what is not known of a corner or a car: common practice, no source: our assumptions. Metres, degrees,
@@ -28,7 +28,7 @@ export const assumedStraight: Straight = "middling";
  * A club car on road tyres for the circuit. Braking is this share of what the grip would hold; the drive is that in the
  * middle of the gears.
  */
-export const assumedCar = { width: 1.8, brakingShare: 0.9, drive: 3.5, topSpeed: 60 } as const;
+export const assumedCar = { width: assumedCarWidth, brakingShare: 0.9, drive: 3.5, topSpeed: 60 } as const;
 
 /** Least, most likely and most: the grip of road tyres and of slicks, a narrow circuit and a wide one. */
 export const assumedGrip = { low: 0.9, mid: 1.1, high: 1.4 } as const;

@@ -1,7 +1,6 @@
 import type { AssumedFact } from "#physics";
 import { sayRange } from "./cornersSay.ts";
 import { listed } from "./counted.ts";
-import { sayMetres } from "./gap.ts";
 
 /** What a corner's sums take for what is not known: metres, degrees, m/s, m/s². */
 interface Taken {
@@ -27,7 +26,7 @@ const facts: Readonly<Record<AssumedFact, (taken: Taken) => string>> = {
   after: ({ exitLength }) => `straight after it: ${exitLength.toFixed(0)} m`,
   before: ({ approachLength }) => `straight before it: ${approachLength.toFixed(0)} m`,
   grip: ({ grip }) => `grip of the tyres: ${grip.toFixed(1)}`,
-  "car width": ({ carWidth }) => `car: ${sayMetres(carWidth)} wide`,
+  "car width": ({ carWidth }) => `car: ${carWidth.toFixed(1)} m wide`,
   braking: ({ braking }) => `braking: ${braking.toFixed(1)} m/s²`,
   drive: ({ drive }) => `drive out of it: ${drive.toFixed(1)} m/s²`,
   "top speed": ({ topSpeed = 0 }) => `top speed: ${(topSpeed * KMH).toFixed(0)} km/h`,

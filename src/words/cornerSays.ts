@@ -1,9 +1,10 @@
+import { gapPlaces } from "#domain";
 import type { CornerHabits, CornerWorth, UnusedRoad } from "#stats";
 import { hundredths, sayAmount } from "./amount.ts";
 import { shareEnds } from "./cleanShare.ts";
-import { placeWords, sayCounted, sayRange } from "./cornersSay.ts";
+import { sayCounted, sayRange } from "./cornersSay.ts";
 import { asSentence, counted } from "./counted.ts";
-import { sayGapAt } from "./gap.ts";
+import { sayGap } from "./gaps.ts";
 import { sayTooFew } from "./reason.ts";
 
 /**
@@ -35,9 +36,9 @@ export function cornerReading({ unused }: Pick<CornerWorth, "unused">, carWidth:
       ? "Look at it in a replay from outside the car: how much road is left at the entry, at the apex and at the exit."
       : "Put its measures right in the layout.";
   const { gaps, ms, nothingToGain } = unused.value;
-  const seen = (["entry", "apex", "exit"] as const).flatMap((at) => {
-    const metres = gaps[at];
-    return metres === undefined ? [] : [`${sayGapAt(metres, carWidth)} ${placeWords[at]}`];
+  const seen = gapPlaces.flatMap((place) => {
+    const metres = gaps[place];
+    return metres === undefined ? [] : [sayGap(place, metres, { unit: "cars", carWidth })];
   });
   const gapsSaid = `${asSentence(seen.join(", "))}.`;
   if (ms.mid > 0) return `${gapsSaid} It costs ${sayRange(ms)}, the straight after it included.`;

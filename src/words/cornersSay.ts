@@ -4,7 +4,7 @@ import { hundredths, sayAmount } from "./amount.ts";
 import { straightWords } from "./cornerKind.ts";
 import { asSentence, counted, listed } from "./counted.ts";
 import { gainTitle } from "./gain.ts";
-import { sayGap } from "./gap.ts";
+import { sayGap } from "./gaps.ts";
 
 type Ends = { readonly low: number; readonly high: number };
 
@@ -69,16 +69,13 @@ export function sayWhyCorner(why: WhyCorner, carWidth: number): string {
     case "mistakes":
       return `${why.mistakes} of ${counted(why.laps, "lap")} went wrong there`;
     case "largest gap":
-      return `${sayGap(why.metres, carWidth)} is left ${placeWords[why.at]}`;
+      return sayGap(why.at, why.metres, { unit: "cars", carWidth });
     case "sector":
       return `it lies in sector ${why.sector}, which holds most time`;
     case "last of its chain":
       return "it ends a chain of corners, so its speed is carried on";
   }
 }
-
-/** Where at a corner: "at the exit". */
-export const placeWords = { entry: "at the entry", apex: "at the apex", exit: "at the exit" } as const;
 
 /** The reasons in one sentence: "A long straight follows; 4 of 84 laps went wrong there." Empty without any. */
 export function sayWhyCorners(whys: readonly WhyCorner[], carWidth: number): string {

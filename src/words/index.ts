@@ -65,7 +65,7 @@ export { sayForecastRecord } from "./forecastRecord.ts";
 export { sayFound } from "./found.ts";
 export { gainReading, gainTitle, type KnownOn, sayGainSpan } from "./gain.ts";
 export { type GainColumn, type GainInShort, gainInShort } from "./gainInShort.ts";
-export { sayGap, sayGapAt, sayMetres } from "./gap.ts";
+export { sayGap, sayGapHere, saySeenCorner } from "./gaps.ts";
 export { sayGuest, sayGuestLaps } from "./guest.ts";
 export { individualsReading, individualsTitle } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";
@@ -98,7 +98,6 @@ export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInR
 export { sayRun } from "./runSays.ts";
 export { sayScatter } from "./scatter.ts";
 export { sectorsReading, sectorsTitle } from "./sectors.ts";
-export { saySeenCorner, saySeenGap, saySeenGapHere } from "./seenCorner.ts";
 export { saySession } from "./sessionSays.ts";
 export { sayShareBefore } from "./sharesCompared.ts";
 export { isClear } from "./shift.ts";

@@ -49,11 +49,11 @@ describe("one corner", () => {
   it("tells the gaps as they were seen", () => {
     const said = cornerReading({ unused: road(100) }, 1.8);
     expect(said).toBe(
-      "Half a car (0.9 m) left at the entry, nothing left at the apex, 0.3 m over the edge at the exit. It costs between 0.05 and 0.20 s, the straight after it included.",
+      "Half a car left at entry (0.9 m), nothing left at the apex, 0.1 of a car over the edge at exit (0.25 m). It costs between 0.05 and 0.20 s, the straight after it included.",
     );
     expectWellFormed(said);
     expect(cornerReading({ unused: road(0) }, 1.8)).toMatch(/The shorter way round is as fast/);
-    expect(cornerReading({ unused: road(0, { gaps: { exit: 0 } }) }, 1.8)).toBe("Nothing left at the exit.");
+    expect(cornerReading({ unused: road(0, { gaps: { exit: 0 } }) }, 1.8)).toBe("Nothing left at exit.");
     expect(cornerReading({ unused: notSeen }, 1.8)).toMatch(/^Look at it in a replay from outside/);
   });
 

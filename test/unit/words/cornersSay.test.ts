@@ -106,7 +106,7 @@ describe("which corner comes first", () => {
         1.8,
       ),
     ).toBe(
-      "A long straight follows; 4 of 84 laps went wrong there; half a car (0.9 m) is left at the exit; it ends a chain of corners, so its speed is carried on; it lies in sector 2, which holds most time.",
+      "A long straight follows; 4 of 84 laps went wrong there; half a car left at exit (0.9 m); it ends a chain of corners, so its speed is carried on; it lies in sector 2, which holds most time.",
     );
     expect(sayWhyCorners([], 1.8)).toBe("");
   });

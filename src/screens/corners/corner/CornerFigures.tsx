@@ -1,7 +1,7 @@
 import { sayDate } from "#domain";
 import type { UnusedRoad } from "#stats";
 import { FigureRow } from "#ui/FigureRow.tsx";
-import { sayMetres, sayRange } from "#words";
+import { sayRange } from "#words";
 
 /** Seconds, km/h and metres given away at a corner, each with its range. */
 export function CornerFigures({ unused }: { readonly unused: UnusedRoad }) {
@@ -17,7 +17,7 @@ export function CornerFigures({ unused }: { readonly unused: UnusedRoad }) {
           value: Math.max(0, speed.mid).toFixed(0),
           detail: `${Math.max(0, speed.low).toFixed(0)} to ${Math.max(0, speed.high).toFixed(0)}`,
         },
-        { label: "road left, in all", value: sayMetres(all), detail: `seen on ${sayDate(on)}` },
+        { label: "road left, in all", value: `${all.toFixed(1)} m`, detail: `seen on ${sayDate(on)}` },
       ]}
     />
   );

@@ -2,7 +2,7 @@ import type { CSSProperties } from "react";
 import { type Corner, type GapPlace, type GapScale, gapPlaces } from "#domain";
 import type { SeenCorner } from "#entry";
 import { Button } from "#ui/Button.tsx";
-import { saySeenGap, saySeenGapHere } from "#words";
+import { sayGap, sayGapHere } from "#words";
 import styles from "./CrossSections.module.css";
 import { type CrossSection, crossSection, stepsOf } from "./crossSection.ts";
 import { RoadDrawing } from "./RoadDrawing.tsx";
@@ -69,9 +69,7 @@ function Section({ section, gap, scale, onGap, isHeld }: SectionProps) {
     <div className={styles["section"]}>
       <div className={styles["head"]}>
         <span className={styles["title"]}>{titles[place]}</span>
-        <span className={styles["said"]}>
-          {gap === undefined ? "not looked at" : saySeenGapHere(gap, scale)}
-        </span>
+        <span className={styles["said"]}>{gap === undefined ? "not looked at" : sayGapHere(gap, scale)}</span>
         {gap !== undefined && !isHeld && (
           <Button
             variant="quiet"
@@ -98,7 +96,7 @@ function Section({ section, gap, scale, onGap, isHeld }: SectionProps) {
             value={steps}
             disabled={isHeld}
             aria-label={`Road left at ${place === "apex" ? "the apex" : place}`}
-            aria-valuetext={gap === undefined ? "not looked at" : saySeenGap(place, gap, scale)}
+            aria-valuetext={gap === undefined ? "not looked at" : sayGap(place, gap, scale)}
             className={styles["slider"]}
             onChange={(event) => say(event.target.value)}
             // Touched where it stands, it does not change: it is said all the same.

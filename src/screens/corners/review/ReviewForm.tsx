@@ -1,9 +1,8 @@
 import { useRef } from "react";
 import { addCornerReview, type ComboWithNames, deleteCornerReview, editCornerReview } from "#db";
-import type { CalendarDate, CornerReview, GapScale } from "#domain";
+import { assumedCarWidth, type CalendarDate, type CornerReview, type GapScale } from "#domain";
 import { readGaps } from "#entry";
 import { useDraft, useWrite, useWriteForm } from "#live";
-import { assumedCar } from "#physics";
 import { goTo } from "#state/address.ts";
 import { useDevice } from "#state/device.ts";
 import { Button } from "#ui/Button.tsx";
@@ -47,7 +46,7 @@ const mostReady = 3;
 export function ReviewForm({ combo, before, today, order, last, sessions }: ReviewFormProps) {
   const { layout, car } = combo;
   const comboId = combo.combo.id;
-  const carWidth = car.width ?? assumedCar.width;
+  const carWidth = car.width ?? assumedCarWidth;
   const deviceUnit = useDevice(({ gapUnit }) => gapUnit ?? "cars");
   const changeDevice = useDevice((device) => device.change);
   const tonight = useCornersTonight(comboId, today);

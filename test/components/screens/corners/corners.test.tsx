@@ -121,7 +121,7 @@ describe("which corner first", () => {
     expect(
       await screen.findByRole("heading", { name: /^Corner 5 first: about 0\.\d\d s a lap$/ }),
     ).toBeVisible();
-    expect(screen.getByText(/A long straight follows; .*left at the exit/)).toBeVisible();
+    expect(screen.getByText(/A long straight follows; .*left at exit/)).toBeVisible();
     const row = screen.getByRole("list", { name: "Corners in lap order" });
     expect(
       within(row)
