@@ -65,7 +65,6 @@ export type PlainCause =
   | "not seen in a replay"
   | "both runs the same"
   | "the most driven"
-  | "corner not looked at"
   | "all at one time"
   | "change too long ago"
   | "sessions that do not differ"

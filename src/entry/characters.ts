@@ -88,7 +88,8 @@ function invisibleName(code: number): string {
   return invisibleNames[code] ?? `invisible character (U+${hex})`;
 }
 
-function foldSign(sign: string): string {
+/** One sign as the plain one that is meant: a full-width or Eastern digit, a long minus, a capital letter. */
+export function foldSign(sign: string): string {
   const code = sign.codePointAt(0) ?? 0;
   const row = digitRows.find((zero) => code >= zero && code < zero + 10);
   if (row !== undefined) return String(code - row);

@@ -8,12 +8,15 @@ export { oddInTable, type TableCombo } from "./oddInTable.ts";
 export { nothingTyped, parseEntry } from "./parseEntry.ts";
 export { type PasteLine, parsePaste } from "./parsePaste.ts";
 export { type Choices, readChoice } from "./readChoice.ts";
+export { readCornerNumbers } from "./readCornerNumbers.ts";
+export { type GapsReading, readGaps, type SeenCorner } from "./readGaps.ts";
 export { type Measure, readMeasure, writeMeasure } from "./readMeasure.ts";
 export { type ReadReferenceLap, readReferenceLap, type TypedReferenceLap } from "./readReferenceLap.ts";
 export { readTime, type TimeContext } from "./readTime.ts";
-
+export { type SeenSign, seenSigns } from "./seenWords.ts";
 export { sourceOf } from "./sourceOf.ts";
 export { usualLap } from "./usualLap.ts";
 export { withChoice } from "./withChoice.ts";
 export type { ReadTime, TimeForm } from "./word.ts";
 export { writeEntry } from "./writeEntry.ts";
+export { writeGaps } from "./writeGaps.ts";

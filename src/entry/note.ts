@@ -11,8 +11,15 @@ export function strokeAt(text: string): number {
   return at < 0 ? text.length : at;
 }
 
-/** Reads what stands behind the stroke, kept as typed but for the spaces around it. */
-export function readNote(text: string, stroke: number): Reading<{ note?: string }> {
+/**
+ * Reads what stands behind the stroke, kept as typed but for the spaces around it.
+ * @param limit how the sentence of a note that is too long begins and ends, around the number of characters it may have
+ */
+export function readNote(
+  text: string,
+  stroke: number,
+  limit: readonly [string, string] = ["A lap's note has up to", "; the session's note holds more."],
+): Reading<{ note?: string }> {
   const behind = text.slice(stroke + 1);
   const { start, end } = visiblePart(behind);
   const note = behind.slice(start, end);
@@ -24,7 +31,7 @@ export function readNote(text: string, stroke: number): Reading<{ note?: string 
         stroke + 1 + start,
         note.length,
         `The note has ${count} characters.`,
-        `A lap's note has up to ${longestNote}; the session's note holds more.`,
+        `${limit[0]} ${longestNote}${limit[1]}`,
       );
   }
   return { ok: true, note };

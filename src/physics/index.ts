@@ -7,19 +7,22 @@ export {
   type SeenGaps,
   straightOf,
 } from "./assumedCorner.ts";
-export { assumedCar, assumedGrip } from "./cornerAssumptions.ts";
+export { assumedCar, assumedGrip, assumedWidth } from "./cornerAssumptions.ts";
 export { type CornerCost, cornerChange, cornerCost, type DrivenSpeed, type Span } from "./cornerCost.ts";
 export { type CornerLine, cornerLine } from "./cornerLine.ts";
+export { type CornerPath, cornerPath, type PathArc } from "./cornerPath.ts";
 export { type Corner, type Kerbs, nothingUnused } from "./cornerShape.ts";
 export { curvedScreen } from "./curvedScreen.ts";
 export { type FieldOfView, flatScreen } from "./flatScreen.ts";
 export { gainForPeak } from "./gainForPeak.ts";
 export { type GainRange, gainForShare } from "./gainForShare.ts";
+export type { Point } from "./halfCorner.ts";
 export { headroomDecibels } from "./headroomDecibels.ts";
 export { pixelsPerDegree, sharpPixelsPerDegree } from "./pixelsPerDegree.ts";
 export { radiusOfSpeed } from "./radiusOfSpeed.ts";
 export { rimForce, torqueOfCaution } from "./rimForce.ts";
 export { screenSize } from "./screenSize.ts";
+export { type ShorterWay, shorterWay } from "./shorterWay.ts";
 export { type ThreeScreensView, threeScreens } from "./threeScreens.ts";
 export { horizontalFromVertical, verticalFromHorizontal } from "./turnFieldOfView.ts";
 export { turningRange } from "./wrongWith.ts";

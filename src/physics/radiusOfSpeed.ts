@@ -6,11 +6,11 @@ import { squaredLimit } from "./squaredLimit.ts";
  * §6.3), v²·(1 − μ·tan β)/(g·(tan β + μ)) on a banked one; 0 where the banking holds any speed.
  * @param speed m/s
  * @param banking degrees towards the inside
- * @throws RangeError for a speed or a grip not above zero, or a value that is not finite
+ * @throws RangeError for a speed not above zero, no grip on a flat road, or a value that is not finite
  * @example radiusOfSpeed(15.65, 0.5) // 49.95
  */
 export function radiusOfSpeed(speed: number, grip: number, banking = 0): number {
-  mustBeAboveZero({ speed, grip });
-  mustBeFinite({ banking });
+  mustBeFinite({ grip, banking });
+  mustBeAboveZero(banking > 0 ? { speed } : { speed, grip });
   return speed ** 2 / squaredLimit(1, grip, banking);
 }

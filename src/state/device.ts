@@ -1,4 +1,5 @@
 import { create } from "zustand";
+import type { CalendarDate, GapUnit, Id } from "#domain";
 
 export type Theme = "system" | "light" | "dark";
 
@@ -24,8 +25,19 @@ export interface Device {
   readonly toldOfHomeScreen?: boolean;
   /** The caution of wheels, and of health, has been read: it is folded to a line where it may be. */
   readonly cautionsRead?: readonly string[];
+  /** The corners to be worked on that practice day, with that combo. */
+  readonly cornersTonight?: CornersTonight;
+  /** How the gaps of a replay are typed; car widths unless the driver chose. */
+  readonly gapUnit?: GapUnit;
   /** How imported tables were matched, the last one first. */
   readonly tables?: readonly MatchedTable[];
+}
+
+/** Corners chosen for one practice day; another day, or another combo, knows nothing of them. */
+export interface CornersTonight {
+  readonly comboId: Id;
+  readonly day: CalendarDate;
+  readonly numbers: readonly number[];
 }
 
 /** How a table was matched, to be found again by the names of its columns. */

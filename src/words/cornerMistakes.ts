@@ -1,4 +1,4 @@
-import { aboutRemark, type RemarkKind } from "#domain";
+import type { RemarkKind } from "#domain";
 import { listed } from "./counted.ts";
 
 /** A corner and how often each kind of remark named it. */
@@ -23,19 +23,6 @@ export function mostMistakesAt(corners: readonly CornerCounts[]): string {
   return first.length === 1
     ? `Most at corner ${first[0]}: ${most} ${of}`
     : `Most at corners ${listed(first)}: ${most} each, ${of}`;
-}
-
-/**
- * All of them in words, for those who do not see the picture.
- * @example "corner 5: 3 off, 1 spin; corner 7: 1 cut"
- */
-export function sayCornerCounts(corners: readonly CornerCounts[]): string {
-  return corners
-    .map(({ number, counts }) => {
-      const kinds = counts.map(({ kind, count }) => `${count} ${aboutRemark(kind).word}`);
-      return `corner ${number}: ${kinds.join(", ")}`;
-    })
-    .join("; ");
 }
 
 function allOf({ counts }: CornerCounts): number {

@@ -24,7 +24,7 @@ export function cornerTitle({ unused, mistakes }: Pick<CornerWorth, "unused" | "
 }
 
 const isMissing = (unused: Extract<CornerWorth["unused"], { readonly known: false }>) =>
-  "because" in unused.reason && unused.reason.because === "corner not looked at";
+  "because" in unused.reason && unused.reason.because === "not seen in a replay";
 
 const hasGap = ({ gaps }: UnusedRoad) => Object.values(gaps).some((metres) => metres > 0);
 
@@ -61,7 +61,7 @@ export function cornerMistakesSay(
   if (ms === undefined) return `${part} What they cost needs a session with five pace laps.`;
   return ms > 0
     ? `${part} They cost ${sayAmount(ms, hundredths)} a lap.`
-    : `${part} They cost nothing that can be told.`;
+    : `${part} What they cost does not show in the lap times.`;
 }
 
 const brakingWords = { early: "braking early", right: "braking right", late: "braking late" } as const;
@@ -83,4 +83,60 @@ export function cornerHabitsSay({ reviews, braking, throttle, offLine }: CornerH
   if (first === undefined) return undefined;
   const others = rest.map(({ word, count }) => `, ${word} in ${count}`).join("");
   return `${asSentence(first.word)} in ${first.count} of ${counted(reviews, "review")}${others}.`;
+}
+
+/** Places of the apex around the middle that are called so, percent of the turn. */
+const MIDDLE = 5;
+
+/**
+ * Where the apex of a corner is best, as a finding.
+ * @param best percent of the turn at which the apex is best
+ * @param lost what an apex in the middle loses against it, ms
+ * @example apexTitle({ best: 62, lost: 41 }) // "A late apex is best: 0.04 s faster than one in the middle"
+ */
+export function apexTitle({ best, lost }: { readonly best: number; readonly lost: number }): string {
+  if (lost < 5 || Math.abs(best - 50) <= MIDDLE) return "An apex in the middle is as good as any";
+  const place = best > 50 ? "A late apex" : "An early apex";
+  return `${place} is best: ${sayAmount(lost, hundredths)} faster than one in the middle`;
+}
+
+interface ApexReading {
+  readonly best: number;
+  /** The straight after it, m. */
+  readonly straight: number;
+  /** What the widest line loses against the shorter way, ms; below 0 it is the faster one. */
+  readonly shorterWayMs: number;
+}
+
+/** Why the apex is best there: slow in, fast out, or the shorter way. */
+export function apexReading({ best, straight, shorterWayMs }: ApexReading): string {
+  const where = `Best after ${Math.round(best)} % of the turn, with ${Math.round(straight)} m of straight after it.`;
+  if (shorterWayMs > 0)
+    return `${where} The shorter way round wins here, by ${sayAmount(shorterWayMs, hundredths)}: there is too little straight to use the speed of a wide exit.`;
+  return best > 50 + MIDDLE
+    ? `${where} Slow in, fast out: what is lost before the apex comes back along the straight.`
+    : where;
+}
+
+/** The radii of a line's two arcs: "61 m, then 55 m", where both are the same "71 m". */
+export function sayRadii(entry: number, exit: number): string {
+  const [first, second] = [entry.toFixed(0), exit.toFixed(0)];
+  return first === second ? `${first} m` : `${first} m, then ${second} m`;
+}
+
+interface FromAboveFacts {
+  readonly direction: "left" | "right";
+  /** Degrees. */
+  readonly angle: number;
+  /** Radius of the widest line, m. */
+  readonly widest: number;
+  /** Radii of the line as driven. */
+  readonly driven: string | undefined;
+}
+
+/** What the drawing of a corner shows, for those who do not see it. */
+export function sayFromAbove({ direction, angle, widest, driven }: FromAboveFacts): string {
+  const road = `The corner from above, turning ${direction} through ${angle.toFixed(0)}°`;
+  const wide = `the widest line an arc of ${sayRadii(widest, widest)}`;
+  return driven === undefined ? `${road}: ${wide}.` : `${road}: as driven arcs of ${driven}; ${wide}.`;
 }

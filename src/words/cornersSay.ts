@@ -1,6 +1,7 @@
-import { aboutRemark, type CalendarDate, type Straight, sayShortDate } from "#domain";
+import { aboutRemark, type CalendarDate, sayShortDate } from "#domain";
 import type { CornerChange, CornersReport, CornerWorth, WhyCorner } from "#stats";
 import { hundredths, sayAmount } from "./amount.ts";
+import { straightWords } from "./cornerKind.ts";
 import { asSentence, counted, listed } from "./counted.ts";
 import { gainTitle } from "./gain.ts";
 import { sayGap } from "./gap.ts";
@@ -25,20 +26,28 @@ export function sayRange({ low, high }: Ends): string {
  */
 export function cornersTitle({ corners, order }: Pick<CornersReport, "corners" | "order">): string {
   const first = corners.find(({ number }) => number === order[0]);
-  if (first?.worth === undefined) return "Which corner first cannot be told yet";
+  if (first === undefined) return "Which corner first cannot be told yet";
+  if (first.worth === undefined || !isWorthTelling(first.worth))
+    return `Corner ${first.number} first: most mistakes were there`;
   return `Corner ${first.number} first: ${sayWorth(first)} a lap`;
 }
 
-/** "about 0.28 s": what a corner is worth, as short as it can be said. */
+/** Whether it comes to a hundredth of a second, the least that is told. */
+export function isWorthTelling({ mid }: { readonly mid: number }): boolean {
+  return Math.round(mid / 10) > 0;
+}
+
+/** "about 0.28 s", without a range "0.12 s": what a corner is worth, as short as it can be said. */
 export function sayWorth({ worth }: Pick<CornerWorth, "worth">): string {
   if (worth === undefined) return "not known";
-  return `about ${sayAmount(worth.mid, hundredths)}`;
+  const size = sayAmount(worth.mid, hundredths);
+  return worth.low === worth.high ? size : `about ${size}`;
 }
 
 /** What the worth of a corner rests on, and its range. */
 export function cornerWorthReading(corner: CornerWorth): string {
   const { unused, mistakes, worth } = corner;
-  if (worth === undefined) return notLookedAt;
+  if (worth === undefined || !isWorthTelling(worth)) return notLookedAt;
   const costs = mistakes.ms !== undefined && mistakes.ms > 0 ? mistakes.ms : undefined;
   const line = unused.known && unused.value.ms.mid > 0 ? unused.value.ms.mid : undefined;
   if (line !== undefined && costs !== undefined)
@@ -49,20 +58,14 @@ export function cornerWorthReading(corner: CornerWorth): string {
     : "That is what mistakes there have cost. Its line has not been looked at in a replay.";
 }
 
-const notLookedAt = "Look at it in a replay from outside the car, then it can be told.";
-
-const straightWords: Readonly<Record<Straight, string>> = {
-  none: "no straight follows",
-  short: "a short straight follows",
-  middling: "a middling straight follows",
-  long: "a long straight follows",
-};
+const notLookedAt =
+  "What they cost a lap cannot be told. Look at the corner in a replay: its line may cost time, too.";
 
 /** One reason to work on a corner: "a long straight follows". */
 export function sayWhyCorner(why: WhyCorner, carWidth: number): string {
   switch (why.why) {
     case "straight after":
-      return straightWords[why.after];
+      return `a ${straightWords[why.after]} follows`;
     case "mistakes":
       return `${why.mistakes} of ${counted(why.laps, "lap")} went wrong there`;
     case "largest gap":
@@ -119,9 +122,24 @@ export function lapTimesFollowed(
   return `Lap times in that time: ${gainTitle(level, { asOf: to, today })}.`;
 }
 
-/** "corner 5", "corners 5, 8 and 11" */
+/**
+ * Corners by their numbers, those in a row by the first and the last.
+ * @param numbers rising
+ * @example sayCorners([5]) // "corner 5"
+ * @example sayCorners([5, 6, 7, 11]) // "corners 5 to 7 and 11"
+ */
 export function sayCorners(numbers: readonly number[]): string {
-  return `${numbers.length === 1 ? "corner" : "corners"} ${listed(numbers.map(String))}`;
+  const rows: [first: number, last: number][] = [];
+  for (const number of numbers) {
+    const row = rows.at(-1);
+    if (row !== undefined && number === row[1] + 1) row[1] = number;
+    else rows.push([number, number]);
+  }
+  const said = rows.flatMap(([first, last]) => {
+    if (last - first >= 2) return [`${first} to ${last}`];
+    return first === last ? [String(first)] : [String(first), String(last)];
+  });
+  return `${numbers.length === 1 ? "corner" : "corners"} ${listed(said)}`;
 }
 
 /** What all corners together give away, and whether that is more than there is to be had. */
@@ -167,7 +185,7 @@ export function sayCornerInRow(corner: CornerWorth): string {
   const { number, name, worth, mistakes } = corner;
   return [
     name === undefined ? `Corner ${number}` : `Corner ${number} ${name}`,
-    worth === undefined ? "not looked at" : `${sayWorth(corner)} a lap`,
+    worth === undefined || !isWorthTelling(worth) ? "no seconds known" : `${sayWorth(corner)} a lap`,
     ...(mistakes.counts.length === 0 ? [] : [sayCounted(mistakes.counts)]),
   ].join(", ");
 }
@@ -175,6 +193,6 @@ export function sayCornerInRow(corner: CornerWorth): string {
 /** What became of one corner, behind its bar: "0.12 s less since 13 Sep", "as on 13 Sep". */
 export function cornerChangeInShort({ from, ms }: CornerChange, today: CalendarDate): string {
   const day = sayShortDate(from, today);
-  if (ms.low <= 0 && ms.high >= 0) return `may be as on ${day}`;
+  if (ms.low <= 0 && ms.high >= 0) return `may be the same as on ${day}`;
   return `${sayAmount(ms.mid, hundredths)} ${ms.mid < 0 ? "less" : "more"} since ${day}`;
 }

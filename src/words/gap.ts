@@ -1,3 +1,5 @@
+import { inWords } from "./counted.ts";
+
 const quarters = ["", "a quarter of a car", "half a car", "three quarters of a car"] as const;
 /** Beyond so many quarters of a car metres say more. */
 const MOST_QUARTERS = 12;
@@ -20,10 +22,15 @@ export function sayGap(metres: number, carWidth: number): string {
   return `${carsOf(nearest)} (${inMetres})`;
 }
 
-function carsOf(parts: number): string {
+/**
+ * A width in quarters of a car, in words.
+ * @param parts whole and more than 0
+ * @example carsOf(10) // "two and a half cars"
+ */
+export function carsOf(parts: number): string {
   const [whole, rest] = [Math.floor(parts / 4), parts % 4];
   if (whole === 0) return quarters[rest] ?? "";
-  const cars = ["", "one", "two", "three"][whole];
+  const cars = inWords(whole);
   if (rest === 0) return whole === 1 ? "one car" : `${cars} cars`;
   return `${cars} and ${rest === 2 ? "a half" : (quarters[rest] ?? "").replace(" of a car", "")} cars`;
 }

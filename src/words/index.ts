@@ -16,17 +16,28 @@ export { sayChance } from "./chance.ts";
 export { sayCleanShare, sayMistakeShare, sayNearTheBest, shareEnds } from "./cleanShare.ts";
 export { sayClock } from "./clock.ts";
 export { steadinessReading, steadinessTitle } from "./consistency.ts";
-export { type CornerCounts, mostMistakesAt, sayCornerCounts } from "./cornerMistakes.ts";
-export { cornerHabitsSay, cornerMistakesSay, cornerReading, cornerTitle } from "./cornerSays.ts";
+export { sayAssumed, sayAssumedInShort, sayHangsOn, tooSlowForBend } from "./cornerAssumed.ts";
+export { sayCornerKind, straightWords } from "./cornerKind.ts";
+export { type CornerCounts, mostMistakesAt } from "./cornerMistakes.ts";
+export {
+  apexReading,
+  apexTitle,
+  cornerHabitsSay,
+  cornerMistakesSay,
+  cornerReading,
+  cornerTitle,
+  sayFromAbove,
+  sayRadii,
+} from "./cornerSays.ts";
 export {
   cornerChangeInShort,
   cornerChangeReading,
   cornerChangeTitle,
   cornersTitle,
   cornerWorthReading,
+  isWorthTelling,
   lapTimesFollowed,
   noAnswerYet,
-  placeWords,
   sayCornerInRow,
   sayCorners,
   sayCounted,
@@ -87,6 +98,7 @@ export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInR
 export { sayRun } from "./runSays.ts";
 export { sayScatter } from "./scatter.ts";
 export { sectorsReading, sectorsTitle } from "./sectors.ts";
+export { saySeenCorner, saySeenGap, saySeenGapHere } from "./seenCorner.ts";
 export { saySession } from "./sessionSays.ts";
 export { sayShareBefore } from "./sharesCompared.ts";
 export { isClear } from "./shift.ts";

@@ -1,4 +1,4 @@
-import { leastForSpread } from "#domain";
+import { type Corner, leastForSpread } from "#domain";
 import type { RunReport, SessionReport } from "#stats";
 import { hundredths, sayAmount } from "./amount.ts";
 import { asSentence, counted } from "./counted.ts";
@@ -13,6 +13,8 @@ export interface NextRunContext {
   readonly session: Pick<SessionReport, "account" | "workOn" | "target">;
   /** Corners named in the run's remarks of own mistakes, as often as they were named. */
   readonly cornersOfMistakes: readonly number[];
+  /** Corners of the layout. */
+  readonly corners?: readonly Corner[];
 }
 
 const LAPS_OF_A_RUN = 8;
@@ -32,7 +34,7 @@ export function suggestNextRun(report: RunReport, context: NextRunContext): Next
     paceRunNext(report) ??
     sameAgain(report) ??
     runsApart(report, context) ??
-    workOnLine(context.session, LAPS_OF_A_RUN, "in this session") ??
+    workOnLine(context.session, LAPS_OF_A_RUN, "in this session", context.corners) ??
     nothingToMeasure(context) ??
     nothingLost(context)
   );

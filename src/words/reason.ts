@@ -43,7 +43,6 @@ const plainCauses: Readonly<Record<PlainCause, string>> = {
   "not seen in a replay": "nobody has looked at it in a replay yet",
   "both runs the same": "all laps of both runs are the same",
   "the most driven": "the most driven",
-  "corner not looked at": "nobody has looked at this corner in a replay",
   "all at one time": "needs sessions at different times",
   "no usual lap on both sides": "no usual lap before and after it that can be compared",
   "sessions that do not differ": "all sessions are the same, so there is nothing to measure by",

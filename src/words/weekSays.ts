@@ -1,4 +1,13 @@
-import { addDays, type CalendarDate, type Id, isoWeek, type Reason, sayDate, sayShortDate } from "#domain";
+import {
+  addDays,
+  type CalendarDate,
+  type Corner,
+  type Id,
+  isoWeek,
+  type Reason,
+  sayDate,
+  sayShortDate,
+} from "#domain";
 import type { WeekStatement, WorkOn } from "#stats";
 import { accountLineNames } from "./account.ts";
 import { certaintyOf } from "./certainty.ts";
@@ -72,12 +81,13 @@ export function weekFinding(
 
 /**
  * What to do next, out of the week's time account; where there is none, what would make one.
+ * @param corners of the layout driven most
  * @returns undefined for a week without a session
  */
-export function weekNext({ main }: WeekStatement): NextRun | undefined {
+export function weekNext({ main }: WeekStatement, corners: readonly Corner[] = []): NextRun | undefined {
   if (main === undefined) return undefined;
   const { workOn, seasonWorkOn, week } = main;
-  const onLine = workOnLine({ workOn, target: undefined }, LAPS_OF_A_RUN, "this week");
+  const onLine = workOnLine({ workOn, target: undefined }, LAPS_OF_A_RUN, "this week", corners);
   if (onLine !== undefined && workOn !== undefined)
     return { ...onLine, reason: `${onLine.reason}${overTheSeason(workOn, seasonWorkOn)}` };
   const evidence = { reason: "measured on you", advice: "common practice, no source" } as const;

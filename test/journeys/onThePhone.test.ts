@@ -99,12 +99,18 @@ test("a record of the rig opened from the list of all is gone to, with what its 
   await expect(page.getByRole("heading", { level: 1, name: /Tessemoor/ })).toBeVisible();
 });
 
-test("corners with mistakes are a row each with their names, their marks counted", async ({ page }) => {
+test("the way from where the time goes leads to the corner to work on first, and its bar stands beside the others", async ({
+  page,
+}) => {
   await withTheDemo(page, "#/review");
   await page.getByRole("button", { name: /^Where does the time go\?/ }).click();
-  await page.getByRole("link", { name: "Which corners the mistakes were at" }).click();
-  const rows = page.getByRole("list", { name: "Mistakes and cuts by corner" }).locator(":scope > li");
-  await expect(rows).toHaveCount(4);
-  await expect(rows.nth(1)).toContainText("5 Sluice");
-  await expect(rows.nth(1)).toContainText("2 spin");
+  await page.getByRole("link", { name: "Which corner to work on first" }).click();
+  await expect(page.getByRole("heading", { name: /^Corner \d+ first: / })).toBeInViewport();
+  const rows = page.getByRole("list", { name: "Corners in order of seconds" }).locator(":scope > li");
+  await expect(rows.first()).toContainText(/Corner \d+.* s/);
+  await page
+    .getByRole("list", { name: "Corners in lap order" })
+    .getByRole("link", { name: /^Corner 5 Sluice/ })
+    .click();
+  await expect(page.getByRole("img", { name: /^The corner from above/ })).toBeVisible();
 });

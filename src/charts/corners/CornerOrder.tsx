@@ -1,4 +1,4 @@
-import type { ReactNode } from "react";
+import { betweenParts } from "#domain";
 import { Name } from "#ui/Name.tsx";
 import styles from "./CornerOrder.module.css";
 
@@ -12,11 +12,9 @@ export interface OrderedCorner {
   readonly mistakesMs: number;
   /** "about 0.28 s" and its range. */
   readonly seconds: string;
-  readonly range: string;
-  /** "3 off, 1 spin"; undefined for none. */
-  readonly mistakes: ReactNode;
-  /** What became of it since the review before. */
-  readonly change: ReactNode;
+  readonly range: string | undefined;
+  /** "3 off, 1 spin", and what became of it since the review before. */
+  readonly said: readonly string[];
 }
 
 /** Corners in order of seconds, the most first: each a bar with its range, mistakes there and the change since the last review. */
@@ -24,31 +22,34 @@ export function CornerOrder({ corners }: { readonly corners: readonly OrderedCor
   const most = Math.max(1, ...corners.map(({ worth }) => worth.high));
   const at = (ms: number) => `${(100 * ms) / most}%`;
   return (
-    <ol className={styles["order"]} aria-label="Corners in order of seconds">
-      {corners.map(({ number, name, href, worth, mistakesMs, seconds, range, mistakes, change }) => (
-        <li key={number} className={styles["row"]}>
-          <a href={href} className={styles["corner"]}>
-            <span className={styles["number"]}>Corner {number}</span>
-            {name !== undefined && <Name>{name}</Name>}
-          </a>
-          <span aria-hidden="true" className={styles["bar"]}>
-            <span className={styles["unused"]} style={{ inlineSize: at(worth.mid - mistakesMs) }} />
-            <span
-              className={styles["mistakes"]}
-              style={{ insetInlineStart: at(worth.mid - mistakesMs), inlineSize: at(mistakesMs) }}
-            />
-            <span
-              className={styles["range"]}
-              style={{ insetInlineStart: at(worth.low), inlineSize: at(worth.high - worth.low) }}
-            />
-          </span>
-          <span className={styles["seconds"]}>
-            <strong>{seconds}</strong> <span className={styles["soft"]}>{range}</span>
-          </span>
-          {mistakes !== undefined && <span className={styles["soft"]}>{mistakes}</span>}
-          {change !== undefined && <span className={styles["soft"]}>{change}</span>}
-        </li>
-      ))}
-    </ol>
+    <div className={styles["box"]}>
+      <ol className={styles["order"]} aria-label="Corners in order of seconds">
+        {corners.map(({ number, name, href, worth, mistakesMs, seconds, range, said }) => (
+          <li key={number} className={styles["row"]}>
+            <a href={href} className={styles["corner"]}>
+              <span className={styles["number"]}>Corner {number}</span>
+              {name !== undefined && <Name>{name}</Name>}
+            </a>
+            <span aria-hidden="true" className={styles["picture"]}>
+              <span className={styles["bar"]}>
+                <span className={styles["unused"]} style={{ inlineSize: at(worth.mid - mistakesMs) }} />
+                <span className={styles["mistakes"]} style={{ inlineSize: at(mistakesMs) }} />
+              </span>
+              {range !== undefined && (
+                <span
+                  className={styles["range"]}
+                  style={{ marginInlineStart: at(worth.low), inlineSize: at(worth.high - worth.low) }}
+                />
+              )}
+            </span>
+            <span className={styles["seconds"]}>
+              <strong>{seconds}</strong>{" "}
+              {range !== undefined && <span className={styles["soft"]}>{range}</span>}
+            </span>
+            {said.length > 0 && <span className={styles["said"]}>{said.join(betweenParts)}</span>}
+          </li>
+        ))}
+      </ol>
+    </div>
   );
 }

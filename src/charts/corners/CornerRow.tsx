@@ -1,11 +1,13 @@
 import type { RemarkKind } from "#domain";
 import { aboutRemark } from "#domain";
+import { Name } from "#ui/Name.tsx";
 import styles from "./CornerRow.module.css";
 import { MarkSample } from "./MarkSample.tsx";
 
 /** A corner in the row: what it costs, ms a lap, and what was noted there. */
 export interface CornerInRow {
   readonly number: number;
+  readonly name: string | undefined;
   readonly href: string;
   /** The same in words. */
   readonly label: string;
@@ -52,6 +54,11 @@ export function CornerRow({ corners, first }: CornerRowProps) {
                 </span>
               )}
               <span className={styles["number"]}>{corner.number}</span>
+              {corner.name !== undefined && (
+                <span className={styles["name"]}>
+                  <Name>{corner.name}</Name>
+                </span>
+              )}
               <span aria-hidden="true" className={styles["marks"]}>
                 {corner.counts.map(({ kind, count }) => (
                   <span key={kind}>

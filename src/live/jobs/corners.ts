@@ -43,7 +43,7 @@ export const runCorners: JobRun<CornersDetails, CornersReport | null> = async (b
     corners: names.layout.corners,
     car: names.car,
     lowestSpeeds: names.combo.lowestSpeeds ?? [],
-    reviews,
+    reviews: reviews.filter(({ on }) => on <= today),
   });
 };
 

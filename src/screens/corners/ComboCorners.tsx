@@ -1,37 +1,42 @@
-import type { ComboWithNames } from "#db";
-import { layoutName } from "#domain";
-import { type CornersAddress, printAddress } from "#state/address.ts";
-import { Name } from "#ui/Name.tsx";
+import type { Preferences } from "#domain";
+import { type DrivenCombo, useFigures, useToday } from "#live";
+import type { CornersAddress } from "#state/address.ts";
+import { AnswerPage } from "./answer/AnswerPage.tsx";
 import styles from "./Corners.module.css";
+import { CornerPage } from "./corner/CornerPage.tsx";
 import { LayoutPage } from "./layout/LayoutPage.tsx";
-import { RemarksPart } from "./RemarksPart.tsx";
+import { ReviewPage } from "./review/ReviewPage.tsx";
 
 interface ComboCornersProps {
-  readonly combo: ComboWithNames;
+  readonly combo: DrivenCombo;
   readonly address: CornersAddress;
+  readonly preferences: Preferences;
 }
 
-/** One combo: the corners named in its laps, or what is known of its layout. */
-export function ComboCorners({ combo, address }: ComboCornersProps) {
-  const { layout, track, car } = combo;
-  if (address.part === "layout") return <LayoutPage combo={combo} />;
-  const comboId = combo.combo.id;
+/** The corners of one combo: the answer, one corner, the table of the layout, or a replay review. */
+export function ComboCorners({ combo, address, preferences }: ComboCornersProps) {
+  const { id: comboId, layout } = combo;
+  const today = useToday(preferences);
+  const { value: report, isRenewing } = useFigures("corners", { comboId, today });
+  const { corner, part } = address;
+  if (part === "layout") return <LayoutPage combo={combo} />;
+  if (!report) return <p>Working out the corners</p>;
+  if (part === "review")
+    return <ReviewPage combo={combo} today={today} order={report.order} reviewId={address.reviewId} />;
   return (
-    <>
-      <p className={styles["where"]}>
-        <span className={styles["name"]}>
-          <Name>{layoutName(track, layout)}</Name> · <Name>{car.name}</Name>
-        </span>
-        <a className={styles["combo"]} href={printAddress({ place: "corners" })}>
-          another combo
-        </a>
-      </p>
-      <RemarksPart comboId={comboId} corners={layout.corners} />
-      <p>
-        <a className={styles["combo"]} href={printAddress({ place: "corners", comboId, part: "layout" })}>
-          What is known of the layout
-        </a>
-      </p>
-    </>
+    <div className={styles["screen"]} aria-busy={isRenewing}>
+      {corner === undefined ? (
+        <AnswerPage comboId={comboId} layout={layout} report={report} today={today} />
+      ) : (
+        <CornerPage
+          comboId={comboId}
+          comboName={combo.name}
+          layout={layout}
+          report={report}
+          number={corner}
+          today={today}
+        />
+      )}
+    </div>
   );
 }

@@ -1,38 +1,68 @@
-import { combosWithNames, lastDriven } from "#db";
-import { useRows, useUntil } from "#live";
-import { useAddress } from "#state/address.ts";
+import { preferences } from "#db";
+import type { Preferences } from "#domain";
+import { type DrivenCombo, useCombos, useOtherCombos, useRows } from "#live";
+import { type CornersAddress, goTo, printAddress, useAddress } from "#state/address.ts";
+import { FaultBoundary } from "#ui/FaultBoundary.tsx";
+import { PickOther } from "#ui/PickOther.tsx";
 import { ComboCorners } from "./ComboCorners.tsx";
-import { ComboList } from "./ComboList.tsx";
 import styles from "./Corners.module.css";
+import { CornersNav } from "./CornersNav.tsx";
 
-/** The corners of a layout: what is known of them, and how often each was named in remarks. */
+/** The corners of the combo the address names, else of the one driven last: which to work on first, and what each is worth. */
 export function CornersScreen() {
   const address = useAddress();
-  const comboId = address.place === "corners" ? address.comboId : undefined;
-  const until = useUntil();
-  const combos = useRows(
-    async (book) => {
-      const named = await combosWithNames(book);
-      const driven = await lastDriven(
-        book,
-        named.map(({ combo }) => combo.id),
-        until,
-      );
-      const at = (id: string) => driven.get(id) ?? 0;
-      return named.sort((a, b) => at(b.combo.id) - at(a.combo.id) || (a.combo.id < b.combo.id ? -1 : 1));
-    },
-    [until],
-  );
-  const chosen = combos?.find(({ combo }) => combo.id === comboId);
+  const combos = useCombos();
+  const chosen = useRows(preferences, []);
+  if (address.place !== "corners") return null;
+  if (combos === undefined || chosen === undefined) return <p>Opening Corners</p>;
+  return <Corners address={address} combos={combos} preferences={chosen} />;
+}
+
+interface CornersProps {
+  readonly address: CornersAddress;
+  readonly combos: readonly DrivenCombo[];
+  readonly preferences: Preferences;
+}
+
+function Corners({ address, combos, preferences: chosen }: CornersProps) {
+  const { comboId } = address;
+  const combo = comboId === undefined ? combos[0] : combos.find(({ id }) => id === comboId);
+  const others = useOtherCombos(combos, combo?.id ?? "");
+  if (combo === undefined) return <NoCombo isAsked={combos.length > 0} />;
+  const addressOf = (id: string): CornersAddress => ({ place: "corners", comboId: id });
   return (
     <div className={styles["screen"]}>
-      <h1>Corners</h1>
-      {combos &&
-        (chosen && address.place === "corners" ? (
-          <ComboCorners key={chosen.combo.id} combo={chosen} address={address} />
-        ) : (
-          <ComboList combos={combos} isMissing={comboId !== undefined} />
-        ))}
+      <PickOther
+        name={combo.name}
+        of="Combo"
+        opener="Another combo"
+        others={others.map((other) => ({ ...other, href: printAddress(addressOf(other.id)) }))}
+        onPick={({ id }) => goTo(addressOf(id))}
+      />
+      <CornersNav address={{ ...address, comboId: combo.id }} />
+      <FaultBoundary key={combo.id} what="The corners">
+        <ComboCorners combo={combo} address={address} preferences={chosen} />
+      </FaultBoundary>
+    </div>
+  );
+}
+
+function NoCombo({ isAsked }: { readonly isAsked: boolean }) {
+  return (
+    <div className={styles["screen"]}>
+      <h1>{isAsked ? "This combo is not there" : "No combo yet"}</h1>
+      {isAsked ? (
+        <p>
+          It may have been joined with another one, or belong to another logbook.{" "}
+          <a href={printAddress({ place: "corners" })}>Corners of another combo</a>
+        </p>
+      ) : (
+        <p>
+          Corners belong to the layout of a combo, and combos are made when a session begins. Begin one on{" "}
+          <a href={printAddress({ place: "log" })}>Log</a>; then see here which corner to work on first, and
+          what it is worth.
+        </p>
+      )}
     </div>
   );
 }

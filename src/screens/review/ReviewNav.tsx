@@ -1,5 +1,5 @@
 import { type Address, printAddress } from "#state/address.ts";
-import styles from "./ReviewNav.module.css";
+import { ViewNav } from "#ui/ViewNav.tsx";
 
 type Part = "one" | "across" | "search" | "statement";
 
@@ -13,17 +13,9 @@ const links: readonly { readonly part: Part; readonly word: string; readonly to:
 /** The four views of Review, each with an address of its own. */
 export function ReviewNav({ here }: { readonly here: Part | "compare" }) {
   return (
-    <nav aria-label="Views of the ledger" className={styles["nav"]}>
-      {links.map(({ part, word, to }) => (
-        <a
-          key={part}
-          href={printAddress(to)}
-          aria-current={part === here ? "page" : undefined}
-          className={styles["link"]}
-        >
-          {word}
-        </a>
-      ))}
-    </nav>
+    <ViewNav
+      label="Views of the ledger"
+      views={links.map(({ part, word, to }) => ({ word, href: printAddress(to), isHere: part === here }))}
+    />
   );
 }

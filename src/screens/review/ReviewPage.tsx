@@ -30,6 +30,7 @@ export function ReviewPage({ combo, address, today, marginPercent }: ReviewPageP
   const looked: Looked = {
     comboId: combo.id,
     comboName: combo.name,
+    corners: combo.layout.corners,
     review,
     days,
     today,

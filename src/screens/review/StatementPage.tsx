@@ -81,6 +81,7 @@ function Week({ combos, today, monday }: AroundProps & { readonly monday: Calend
           statement={value.statement}
           today={today}
           nameOf={(id) => nameOf.get(id) ?? "a deleted combo"}
+          corners={combos.find(({ id }) => id === value.statement.main?.comboId)?.layout.corners}
         />
       )}
     </article>

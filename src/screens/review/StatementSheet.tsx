@@ -1,9 +1,10 @@
-import type { CalendarDate, Id } from "#domain";
+import type { CalendarDate, Corner, Id } from "#domain";
 import type { WeekStatement } from "#stats";
 import { Columns } from "#ui/Columns.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
 import { sayEvidence, weekFinding, weekNext } from "#words";
+import { CornerNext } from "./CornerNext.tsx";
 import styles from "./Statement.module.css";
 import { StatementAccount } from "./StatementAccount.tsx";
 import { StatementAgainst } from "./StatementAgainst.tsx";
@@ -15,12 +16,14 @@ interface StatementSheetProps {
   readonly statement: WeekStatement;
   readonly today: CalendarDate;
   readonly nameOf: (comboId: Id) => string;
+  /** Of the layout driven most. */
+  readonly corners: readonly Corner[] | undefined;
 }
 
 /** What was driven, gained and spent in the week, the targets, the finding that matters most, and what to do next. */
-export function StatementSheet({ statement, today, nameOf }: StatementSheetProps) {
+export function StatementSheet({ statement, today, nameOf, corners }: StatementSheetProps) {
   const finding = weekFinding(statement, today);
-  const next = weekNext(statement);
+  const next = weekNext(statement, corners);
   return (
     <>
       <Columns share={7}>
@@ -50,6 +53,7 @@ export function StatementSheet({ statement, today, nameOf }: StatementSheetProps
             <p className={styles["next"]}>{next.suggestion}</p>
             <p>{next.reason}</p>
             <p>What to look at then: {next.check}</p>
+            {statement.main && <CornerNext comboId={statement.main.comboId} asOf={statement.asOf} />}
             <p className={styles["soft"]}>{sayEvidence(next.evidence)}</p>
           </div>
         </Part>

@@ -30,7 +30,7 @@ export default function TimePart({ looked }: { readonly looked: Looked }) {
       </LeftOut>
       <p>
         <a className={styles["way"]} href={printAddress({ place: "corners", comboId: looked.comboId })}>
-          Which corners the mistakes were at
+          Which corner to work on first
         </a>
       </p>
       {review.account.known && (
@@ -85,13 +85,13 @@ function AccountChange({ looked: { review, comboName, today, before } }: { reado
   );
 }
 
-function Sectors({ looked: { review, comboName, today } }: { readonly looked: Looked }) {
+function Sectors({ looked: { review, comboName, corners, today } }: { readonly looked: Looked }) {
   const { sectors } = review;
   if (!sectors.known) return <NotYet title={sectorsTitle(review)}>{sectorsReading(review)}</NotYet>;
   return (
     <BridgeChart
       title={sectorsTitle(review)}
-      reading={sectorsReading(review)}
+      reading={sectorsReading(review, corners)}
       asOf={today}
       level={3}
       fileName={`${comboName} sectors`}

@@ -1,4 +1,4 @@
-import type { CalendarDate, Id } from "#domain";
+import type { CalendarDate, Corner, Id } from "#domain";
 import { goTo } from "#state/address.ts";
 import type { ComboReview } from "#stats";
 import type { KnownOn } from "#words";
@@ -8,6 +8,8 @@ import type { Days } from "./periods.ts";
 export interface Looked {
   readonly comboId: Id;
   readonly comboName: string;
+  /** Corners of its layout. */
+  readonly corners: readonly Corner[];
   readonly review: ComboReview;
   readonly days: Days;
   readonly today: CalendarDate;

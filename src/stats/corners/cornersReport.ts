@@ -1,6 +1,6 @@
 import { onPage, presentPage } from "#combo";
 import type { CalendarDate, CornerReview, Figure, Id, ReferenceLap } from "#domain";
-import type { Span } from "#physics";
+import type { CornerFacts, Span } from "#physics";
 import { periodAccount } from "../account/periodAccount.ts";
 import { sectorAccount } from "../account/sectorAccount.ts";
 import { datedBests } from "../bests/datedBests.ts";
@@ -12,7 +12,7 @@ import type { Choices } from "../laps/choices.ts";
 import { levelGain } from "../level/levelGain.ts";
 import type { LevelGain } from "../level/levelOver.ts";
 import { pageHistory } from "../period/pageHistory.ts";
-import type { CornersOfCombo } from "./cornerFacts.ts";
+import { type CornersOfCombo, cornerFacts } from "./cornerFacts.ts";
 import { type CornerHabits, cornerHabits } from "./cornerHabits.ts";
 import { type DrivenSession, type MistakesAtCorner, mistakesAtCorners } from "./mistakesAtCorners.ts";
 import { reviewsOnPage } from "./reviewsOnPage.ts";
@@ -31,6 +31,8 @@ import { type WhyCorner, whyCorner } from "./whyCorner.ts";
 export interface CornerWorth {
   readonly number: number;
   readonly name?: string;
+  /** What its sums rest on. */
+  readonly facts: CornerFacts;
   /** The newest review that holds gaps of it; a reason where there is none, or where its geometry is wrong. */
   readonly unused: Figure<UnusedRoad>;
   readonly mistakes: MistakesAtCorner;
@@ -119,6 +121,7 @@ export function cornersReport(input: CornersInput): CornersReport {
     return {
       number,
       ...(name === undefined ? {} : { name }),
+      facts: cornerFacts(number, combo),
       unused,
       mistakes: lost,
       change: latestChange(number, combo),

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { cornerLine } from "#physics";
+import { cornerLine, radiusOfSpeed } from "#physics";
 import { cornerTime } from "../../../src/physics/cornerTime.ts";
 import { squaredLimit } from "../../../src/physics/squaredLimit.ts";
 import data from "./corner-physics.json";
@@ -28,6 +28,29 @@ describe("corners against University Physics 1 and geometry by bisection", () =>
       relative(found, speed);
       expect(Math.abs(found - published)).toBeLessThanOrEqual(digits(published));
     }
+  });
+
+  test("the radius on which a speed is the limit", () => {
+    for (const { mu, radius, speed } of expected.flatCurve)
+      relative(radiusOfSpeed(speed / asPrinted, mu), radius);
+    for (const { mu, radius, bankDeg, speed } of expected.bankedCurve)
+      relative(radiusOfSpeed(speed / asPrinted, mu, bankDeg), radius);
+    // As printed: 15.65 m/s with μ 0.5 is 50 m, 22.5977 m/s banked by 16° is 44 m, to half a unit of the speed's last digit.
+    const printed = [
+      ...expected.flatCurve.map((given) => ({ ...given, bankDeg: 0 })),
+      ...expected.bankedCurve,
+    ].filter(({ published }) => published !== 0.13);
+    for (const { mu, radius, bankDeg, published } of printed) {
+      const within = published === 8.9 ? 0.05 : digits(published);
+      const [least, most] = [published - within, published + within].map((speed) =>
+        radiusOfSpeed(speed / asPrinted, mu, bankDeg),
+      ) as [number, number];
+      expect(least).toBeLessThanOrEqual(radius);
+      expect(most).toBeGreaterThanOrEqual(radius);
+    }
+    // 25 m/s on 500 m needs μ = 0.13, to half a unit of its last digit.
+    expect(radiusOfSpeed(25, 0.135)).toBeLessThan(500);
+    expect(radiusOfSpeed(25, 0.125)).toBeGreaterThan(500);
   });
 
   test("time of even acceleration along a straight", () => {

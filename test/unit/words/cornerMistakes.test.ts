@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { mostMistakesAt, sayCornerCounts } from "#words";
+import { mostMistakesAt } from "#words";
 import { expectWellFormed } from "./wellFormed.ts";
 
 const corner = (number: number, off: number, cut = 0) => ({
@@ -24,8 +24,4 @@ test("the corner with most mistakes is named with its share of all", () => {
     expect(sentence).toBe(wanted);
     expectWellFormed(sentence);
   }
-});
-
-test("all of them are told corner by corner", () => {
-  expect(sayCornerCounts([corner(5, 3, 1), corner(7, 0, 1)])).toBe("corner 5: 3 off, 1 cut; corner 7: 1 cut");
 });

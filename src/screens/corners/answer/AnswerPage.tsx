@@ -5,7 +5,7 @@ import { printAddress } from "#state/address.ts";
 import type { CornersReport, CornerWorth } from "#stats";
 import { Columns } from "#ui/Columns.tsx";
 import { Part } from "#ui/Part.tsx";
-import { cornerChangeInShort, sayCornerInRow, sayCounted, sayRange, sayWorth } from "#words";
+import { cornerChangeInShort, isWorthTelling, sayCornerInRow, sayCounted, sayRange, sayWorth } from "#words";
 import styles from "./Answer.module.css";
 import { ChangeSince } from "./ChangeSince.tsx";
 import { FirstCorner } from "./FirstCorner.tsx";
@@ -16,12 +16,11 @@ interface AnswerPageProps {
   readonly comboId: Id;
   readonly layout: Layout;
   readonly report: CornersReport;
-  readonly carWidth: number;
   readonly today: CalendarDate;
 }
 
 /** Which corner first, what each is worth, and what became of it; a corner's geometry stands behind its number. */
-export function AnswerPage({ comboId, layout, report, carWidth, today }: AnswerPageProps) {
+export function AnswerPage({ comboId, layout, report, today }: AnswerPageProps) {
   const { corners, order } = report;
   const hrefOf = (corner: number) => printAddress({ place: "corners", comboId, corner });
   const beside = (
@@ -30,10 +29,12 @@ export function AnswerPage({ comboId, layout, report, carWidth, today }: AnswerP
       <RemarksTable report={report} />
     </div>
   );
-  const ordered = order.flatMap((number) => corners.filter((corner) => corner.number === number));
+  const inSeconds = order
+    .flatMap((number) => corners.filter((corner) => corner.number === number))
+    .flatMap((corner) => inOrder(corner, hrefOf(corner.number), today));
   return (
     <>
-      <FirstCorner comboId={comboId} report={report} carWidth={carWidth} />
+      <FirstCorner comboId={comboId} report={report} />
       {corners.length > 0 && (
         <Part
           title="The corners of a lap"
@@ -43,6 +44,7 @@ export function AnswerPage({ comboId, layout, report, carWidth, today }: AnswerP
           <CornerRow
             corners={corners.map((corner) => ({
               number: corner.number,
+              name: corner.name,
               href: hrefOf(corner.number),
               label: sayCornerInRow(corner),
               unusedMs: corner.unused.known ? corner.unused.value.ms.mid : undefined,
@@ -54,14 +56,12 @@ export function AnswerPage({ comboId, layout, report, carWidth, today }: AnswerP
           />
         </Part>
       )}
-      {ordered.length === 0 ? (
+      {inSeconds.length === 0 ? (
         beside
       ) : (
         <Columns share={7}>
           <Part title="In order of seconds" ruled aside="seconds a lap">
-            <CornerOrder
-              corners={ordered.flatMap((corner) => inOrder(corner, hrefOf(corner.number), today))}
-            />
+            <CornerOrder corners={inSeconds} />
             <InAll report={report} />
           </Part>
           {beside}
@@ -72,7 +72,7 @@ export function AnswerPage({ comboId, layout, report, carWidth, today }: AnswerP
 }
 
 function inOrder({ number, name, worth, mistakes, change }: CornerWorth, href: string, today: CalendarDate) {
-  if (worth === undefined) return [];
+  if (worth === undefined || !isWorthTelling(worth)) return [];
   return [
     {
       number,
@@ -81,9 +81,11 @@ function inOrder({ number, name, worth, mistakes, change }: CornerWorth, href: s
       worth,
       mistakesMs: Math.max(0, mistakes.ms ?? 0),
       seconds: sayWorth({ worth }),
-      range: sayRange(worth),
-      mistakes: mistakes.counts.length === 0 ? undefined : sayCounted(mistakes.counts),
-      change: change && cornerChangeInShort(change, today),
+      range: worth.low === worth.high ? undefined : sayRange(worth),
+      said: [
+        ...(mistakes.counts.length === 0 ? [] : [sayCounted(mistakes.counts)]),
+        ...(change === undefined ? [] : [cornerChangeInShort(change, today)]),
+      ],
     },
   ];
 }

@@ -1,4 +1,5 @@
 import type { Id } from "#domain";
+import { assumedCorner } from "#physics";
 import { printAddress } from "#state/address.ts";
 import type { CornersReport } from "#stats";
 import { classes } from "#ui/classes.ts";
@@ -9,13 +10,12 @@ import styles from "./Answer.module.css";
 interface FirstCornerProps {
   readonly comboId: Id;
   readonly report: CornersReport;
-  readonly carWidth: number;
 }
 
 /** The answer: which corner to work on first, what it is worth, and why; else the way to one. */
-export function FirstCorner({ comboId, report, carWidth }: FirstCornerProps) {
+export function FirstCorner({ comboId, report }: FirstCornerProps) {
   const first = report.corners.find(({ number }) => number === report.order[0]);
-  const why = first && sayWhyCorners(first.why, carWidth);
+  const why = first && sayWhyCorners(first.why, assumedCorner(first.facts).corner.carWidth);
   return (
     <section aria-labelledby="first-corner" className={styles["first"]}>
       <h2 id="first-corner" className={styles["title"]}>

@@ -1,12 +1,9 @@
 import { useMemo, useState } from "react";
 import type { ComboWithNames } from "#db";
-import { layoutName } from "#domain";
 import { useDraft } from "#live";
-import { printAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { Columns } from "#ui/Columns.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
-import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
 import { useHasRoom } from "#ui/useHasRoom.ts";
 import { counted } from "#words";
@@ -24,7 +21,7 @@ import { useCornerRows } from "./useCornerRows.ts";
 
 /** What is known of a layout: its corners as a table, the layout as a whole, and the car that drives there. */
 export function LayoutPage({ combo: named }: { readonly combo: ComboWithNames }) {
-  const { combo, layout, track, car } = named;
+  const { combo, layout, car } = named;
   const around = useMemo(
     (): AroundCorner => ({
       car,
@@ -45,12 +42,6 @@ export function LayoutPage({ combo: named }: { readonly combo: ComboWithNames })
   const { length } = layout.corners;
   return (
     <>
-      <p className={styles["where"]}>
-        <span className={styles["name"]}>
-          <Name>{layoutName(track, layout)}</Name> · <Name>{car.name}</Name>
-        </span>
-        <a href={printAddress({ place: "corners", comboId: combo.id })}>back to the answer</a>
-      </p>
       <Part title="Corners in lap order" ruled aside={length === 0 ? "none yet" : counted(length, "corner")}>
         {length === 0 && <HowMany layout={layout} />}
         <HalfTyped of={table.draft} />

@@ -142,7 +142,13 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
   }, [isOpen]);
   if (leaving !== undefined && leaving !== current?.id) setLeaving(undefined);
   const beforeCurrent = shown.findLast(({ run }) => run !== current)?.number;
-  const next = said && suggestNextRun(said.report, { session: report, cornersOfMistakes: said.corners });
+  const next =
+    said &&
+    suggestNextRun(said.report, {
+      session: report,
+      cornersOfMistakes: said.corners,
+      corners: data.layout.corners,
+    });
 
   const last = shown.findLast(({ run }) => run !== current);
   // Between two runs the finding stands first; while laps are typed, the laps do.

@@ -5,12 +5,18 @@ import { usePageBest, useRows } from "#live";
 import { suggestNextRun } from "#words";
 import { sessionFigures } from "../session/sessionFigures.ts";
 import { type SessionData, useSession } from "../session/useSession.ts";
+import { CornerNext } from "./CornerNext.tsx";
 import styles from "./Lately.module.css";
 
-/** What the last run of a session suggested to do next: the advice that its own page gives. */
+/** What the last run of a session suggested to do next, the advice that its own page gives, and the corner to work on first. */
 export function NextTime({ sessionId }: { readonly sessionId: Id }) {
   const data = useSession(sessionId);
-  return data ? <Advice data={data} /> : null;
+  return data ? (
+    <>
+      <Advice data={data} />
+      <CornerNext comboId={data.session.comboId} preferences={data.preferences} />
+    </>
+  ) : null;
 }
 
 function Advice({ data }: { readonly data: SessionData }) {
@@ -25,7 +31,12 @@ function Advice({ data }: { readonly data: SessionData }) {
     if (pb === undefined || around === undefined) return undefined;
     const { said, report } = sessionFigures(data, pb ?? undefined, undefined, around);
     return (
-      said && suggestNextRun(said.report, { session: report, cornersOfMistakes: said.corners }).suggestion
+      said &&
+      suggestNextRun(said.report, {
+        session: report,
+        cornersOfMistakes: said.corners,
+        corners: data.layout.corners,
+      }).suggestion
     );
   }, [data, pb, around]);
   if (suggestion === undefined) return null;

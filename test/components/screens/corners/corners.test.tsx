@@ -1,16 +1,57 @@
-import { screen, within } from "@testing-library/react";
+import { screen, waitFor, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
-import { addCombo, addLap, addRun, combosWithNames, editLayout, type Logbook, startSession } from "#db";
+import {
+  addCombo,
+  addCornerReview,
+  addLap,
+  addRun,
+  combosWithNames,
+  editLayout,
+  type Logbook,
+  startSession,
+} from "#db";
 import { CornersScreen } from "../../../../src/screens/corners/CornersScreen.tsx";
 import { aLap } from "../../../support/aLap.ts";
 import { renderAt } from "../../../support/renderAt.tsx";
 
-const aCombo =
-  (track = "Varnholt Ring") =>
-  (book: Logbook) =>
-    addCombo(book, { car: { name: "Club hatch" }, track: { name: track } });
-const open = async (user: Awaited<ReturnType<typeof renderAt>>["user"]) =>
-  user.click(await screen.findByRole("link", { name: /Club hatch/ }));
+const aCombo = (book: Logbook, track = "Varnholt Ring", car = "Club hatch") =>
+  addCombo(book, { car: { name: car }, track: { name: track } });
+
+/** An evening: nine even laps, and after them those with remarks. */
+async function driven(book: Logbook, track?: string) {
+  const { comboId } = await aCombo(book, track);
+  const layout = (await combosWithNames(book)).find(({ combo }) => combo.id === comboId)?.layout;
+  if (layout === undefined) throw new Error("no layout");
+  const corners = [
+    { number: 4, after: "middling" as const },
+    { number: 5, name: "Church", bend: "slow" as const, after: "long" as const, direction: "left" as const },
+  ];
+  await editLayout(book, { layoutId: layout.id, patch: { corners } });
+  const { runId, sessionId } = await startSession(book, {
+    comboId,
+    date: "2026-11-25",
+    zone: "Europe/Berlin",
+  });
+  const add = (run: string, ms: number, remarks: NonNullable<Parameters<typeof aLap>[1]>["remarks"] = []) =>
+    addLap(book, { runId: run, id: book.newId(), lap: aLap(ms, { remarks }) });
+  for (let lap = 0; lap < 9; lap++) await add(runId, 83_000);
+  await add(runId, 84_000, [{ kind: "off", corner: 5 }]);
+  await add(runId, 83_000, [{ kind: "cut", corner: 2 }]);
+  const guest = await addRun(book, { sessionId, settings: { guest: "A friend" } });
+  await add(guest.runId, 90_000, [{ kind: "spin", corner: 9 }]);
+  return { comboId, sessionId };
+}
+
+/** The same with what a replay showed. */
+async function reviewed(book: Logbook) {
+  const made = await driven(book);
+  await addCornerReview(book, {
+    comboId: made.comboId,
+    on: "2026-11-25",
+    corners: [{ number: 5, entry: 0.9, apex: 0, exit: 1.8, braking: "late" }],
+  });
+  return made;
+}
 
 describe("corners", () => {
   it("says where combos come from when there is none", async () => {
@@ -18,55 +59,104 @@ describe("corners", () => {
     expect(await screen.findByRole("heading", { name: "No combo yet" })).toBeVisible();
     expect(screen.getByRole("link", { name: "Log" })).toHaveAttribute("href", "#/log");
   });
+
+  it("opens on the combo driven last, and leads to another", async () => {
+    const { user } = await renderAt("#/corners", <CornersScreen />, async (book) => {
+      await aCombo(book, "Tessemoor");
+      await driven(book);
+    });
+    expect(await screen.findByRole("heading", { level: 1, name: /Varnholt Ring/ })).toBeVisible();
+    await user.click(screen.getByRole("button", { name: "Another combo" }));
+    await user.click(screen.getByRole("link", { name: /Tessemoor/ }));
+    expect(await screen.findByRole("heading", { level: 1, name: /Tessemoor/ })).toBeVisible();
+  });
+
+  it("without anything known asks for a minute at a replay, and says why", async () => {
+    await renderAt("#/corners", <CornersScreen />, aCombo);
+    expect(
+      await screen.findByRole("heading", { name: "Which corner first cannot be told yet" }),
+    ).toBeVisible();
+    expect(screen.getByText(/^Look at three corners in a replay: it takes a minute\./)).toBeVisible();
+    expect(screen.getByRole("link", { name: "Look at corners in a replay" })).toHaveAttribute(
+      "href",
+      expect.stringMatching(/\?part=review$/),
+    );
+    expect(screen.getByText("No lap of this combo has been written down yet.")).toBeVisible();
+  });
+
+  it("a combo that is not there leads to one that is", async () => {
+    await renderAt("#/corners/01a05e0d-8720-73a0-9da3-000000000000", <CornersScreen />, driven);
+    expect(await screen.findByRole("heading", { name: "This combo is not there" })).toBeVisible();
+  });
 });
 
-describe("corners named in remarks", () => {
-  const driven = async (book: Logbook) => {
-    const { comboId } = await aCombo("<b>Fen</b> \u202Ereversed")(book);
-    const found = (await combosWithNames(book))[0]?.layout;
-    if (found === undefined) throw new Error("no layout");
-    await editLayout(book, { layoutId: found.id, patch: { corners: [{ number: 5, name: "Church" }] } });
-    const { runId, sessionId } = await startSession(book, {
-      comboId,
-      date: "2026-11-25",
-      zone: "Europe/Berlin",
-    });
-    const add = (run: string, ...remarks: NonNullable<Parameters<typeof aLap>[1]>["remarks"][]) =>
-      Promise.all(
-        remarks.map((some = []) =>
-          addLap(book, { runId: run, id: book.newId(), lap: aLap(83_000, { remarks: some }) }),
-        ),
-      );
-    await add(
-      runId,
-      [{ kind: "off", corner: 5 }],
-      [
-        { kind: "off", corner: 5 },
-        { kind: "cut", corner: 2 },
-      ],
-      [{ kind: "spin" }],
-      [],
-    );
-    const guest = await addRun(book, { sessionId, settings: { guest: "A friend" } });
-    await add(guest.runId, [{ kind: "spin", corner: 9 }]);
-  };
-
-  it("are counted with the number of laps looked at, without a guest’s", async () => {
-    const { user } = await renderAt("#/corners", <CornersScreen />, driven);
-    await open(user);
-    expect(await screen.findByText("Most at corner 5: 2 of 3 mistakes and cuts")).toBeVisible();
-    expect(screen.getByRole("img", { name: /^Mistakes and cuts by corner/ })).toHaveAccessibleName(
-      "Mistakes and cuts by corner: corner 5: 2 off; corner 2: 1 cut",
-    );
+describe("which corner first", () => {
+  it("is told by remarks alone: one second lost in ten laps is 0.10 s a lap", async () => {
+    await renderAt("#/corners", <CornersScreen />, driven);
+    expect(await screen.findByRole("heading", { name: "Corner 5 first: 0.10 s a lap" })).toBeVisible();
+    expect(screen.getByText(/Its line has not been looked at in a replay\.$/)).toBeVisible();
+    const order = screen.getByRole("list", { name: "Corners in order of seconds" });
     expect(
-      within(screen.getByRole("list", { name: "What the marks are" })).getAllByRole("listitem"),
-    ).toHaveLength(2);
-    await user.click(screen.getByRole("button", { name: /^All remarks, counted/ }));
-    const table = await screen.findByRole("table", { name: "Corners named in 4 laps of one session" });
+      within(order)
+        .getAllByRole("listitem")
+        .map((row) => row.textContent),
+    ).toEqual(["Corner 5Church0.10 s 1 off"]);
+  });
+
+  it("counts the remarks with the number of laps looked at, without a guest’s", async () => {
+    const track = "<b>Fen</b> \u202Ereversed";
+    const { user } = await renderAt("#/corners", <CornersScreen />, (book) => driven(book, track));
+    expect(await screen.findByText("As many at each: corners 2 and 5, 1 each")).toBeVisible();
+    await user.click(screen.getByRole("button", { name: /^All of them, counted/ }));
+    const table = await screen.findByRole("table", { name: "Corners named in 11 laps of one session" });
     const rows = within(table)
       .getAllByRole("row")
       .map((row) => row.textContent);
-    expect(rows).toEqual(["cornercutoffin all", "5 Church22", "211"]);
-    expect(screen.getByText("<b>Fen</b> \u202Ereversed").tagName).toBe("BDI");
+    expect(rows).toEqual(["cornercutoffin all", "2 11", "5 Church11"]);
+    expect(screen.getByText(`${track} · Club hatch`).tagName).toBe("BDI");
+  });
+
+  it("adds what a replay showed, and leads by its number to the corner itself", async () => {
+    const { user } = await renderAt("#/corners", <CornersScreen />, reviewed);
+    expect(
+      await screen.findByRole("heading", { name: /^Corner 5 first: about 0\.\d\d s a lap$/ }),
+    ).toBeVisible();
+    expect(screen.getByText(/A long straight follows; .*left at the exit/)).toBeVisible();
+    const row = screen.getByRole("list", { name: "Corners in lap order" });
+    expect(
+      within(row)
+        .getAllByRole("link")
+        .map((link) => link.textContent?.match(/^\d/)?.[0]),
+    ).toEqual(["2", "4", "5"]);
+    await user.click(
+      within(row).getByRole("link", { name: /^Corner 5 Church, about 0\.\d\d s a lap, 1 off$/ }),
+    );
+    expect(
+      await screen.findByRole("heading", { name: /^About 0\.\d\d s a lap given away by road left unused$/ }),
+    ).toBeVisible();
+    expect(screen.getByRole("img", { name: /turning left .*: as driven arcs of/ })).toBeVisible();
+    expect(screen.getByText("Braking late in 1 of 1 review.")).toBeVisible();
+    expect(screen.getByRole("figure", { name: /apex/ })).toBeVisible();
+  });
+
+  it("says one click away what a corner’s seconds rest on", async () => {
+    const { user } = await renderAt("#/corners", <CornersScreen />, async (book) => {
+      const { comboId } = await reviewed(book);
+      window.location.hash = `#/corners/${comboId}?corner=5`;
+    });
+    await user.click(await screen.findByRole("button", { name: /^What this rests on/ }));
+    expect(screen.getByText("road: 11 m wide")).toBeVisible();
+    expect(screen.getByText(/^with each gap misjudged by a quarter of a car: /)).toBeVisible();
+    await user.click(screen.getByRole("link", { name: "Corner 4" }));
+    await waitFor(() => expect(screen.getByText(/^Corner 4/, { selector: "p" })).toBeVisible());
+    expect(screen.getByRole("heading", { name: "What its line gives away is not known yet" })).toBeVisible();
+  });
+
+  it("a corner that is not in the layout leads back to all", async () => {
+    await renderAt("#/corners", <CornersScreen />, async (book) => {
+      const { comboId } = await driven(book);
+      window.location.hash = `#/corners/${comboId}?corner=77`;
+    });
+    expect(await screen.findByText(/^There is no corner 77 in this layout\./)).toBeVisible();
   });
 });
