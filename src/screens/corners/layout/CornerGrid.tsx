@@ -93,7 +93,7 @@ export function CornerGrid({ table, cells, onPasted }: CornerGridProps) {
   const onFocus = (row: CornerRow, cell: CornerCell) => {
     setAt({ key: row.key, cell });
     if (begun.current?.key !== row.key) begun.current = { key: row.key, cell };
-    if (refused !== row.key) setRefused(undefined);
+    setRefused((now) => (now === row.key ? now : undefined));
   };
   const onLeave = (row: CornerRow, { relatedTarget, currentTarget }: FocusEvent<HTMLElement>) => {
     setAt(undefined);
