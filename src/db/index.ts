@@ -46,6 +46,7 @@ export * from "./reads/sessions.ts";
 export { type AroundImport, aroundImport, type ImportOutlook, importOutlook } from "./reads/sessionsThere.ts";
 export { type Twins, twins } from "./reads/twins.ts";
 export * from "./reads/unreadable.ts";
+export { replaceLogbook } from "./replaceLogbook.ts";
 export { type RestoreOptions, restoreAsNew } from "./restore.ts";
 export {
   type BackupFolder,
@@ -57,6 +58,7 @@ export {
   type Shelf,
   type ShelvedLogbook,
 } from "./shelf.ts";
+export * from "./shelfNotes.ts";
 export * from "./shelvedLogbooks.ts";
 export type { LogbookStatus, StatusSource } from "./status.ts";
 export { type TypedBeside, typedBeside } from "./typedBeside.ts";
@@ -66,19 +68,7 @@ export type { UnreadableRow } from "./unreadable.ts";
 export { believedUpTo } from "./versions.ts";
 export { bringBack, bringBackLap } from "./writes/bringBack.ts";
 export type { Change, Edit } from "./writes/change.ts";
-export {
-  type AskedCombo,
-  addCombo,
-  type CarPatch,
-  editCar,
-  editLayout,
-  type LayoutPatch,
-  type Named,
-  type NewCombo,
-  renameCar,
-  renameLayout,
-  renameTrack,
-} from "./writes/combos.ts";
+export { type AskedCombo, addCombo, type Named, type NewCombo } from "./writes/combos.ts";
 export * from "./writes/cornerReviews.ts";
 export {
   type CopyHow,
@@ -90,6 +80,7 @@ export {
   removeCorner,
   setLowestSpeed,
 } from "./writes/corners.ts";
+export { type CarPatch, editCar, editLayout, type LayoutPatch } from "./writes/editKnown.ts";
 export { type GivenRun, giveRun } from "./writes/giveRun.ts";
 export { importLaps } from "./writes/importLaps.ts";
 export { joinCars, joinCombos, joinLayouts, joinTracks, type Same } from "./writes/joinSame.ts";
@@ -103,9 +94,11 @@ export type { RunSettings } from "./writes/newRun.ts";
 export * from "./writes/pages.ts";
 export { type Purged, purgeDeleted } from "./writes/purge.ts";
 export * from "./writes/references.ts";
+export { renameCar, renameLayout, renameTrack } from "./writes/renames.ts";
 export * from "./writes/rigs.ts";
 export type { NewRow, RowEdit } from "./writes/rowWrites.ts";
 export * from "./writes/runs.ts";
+export * from "./writes/sessionChanges.ts";
 export * from "./writes/sessions.ts";
 export * from "./writes/setPreferences.ts";
 export * from "./writes/splitRun.ts";
