@@ -7,7 +7,7 @@ export {
   type SeenGaps,
   straightOf,
 } from "./assumedCorner.ts";
-export { assumedWidth } from "./cornerAssumptions.ts";
+export { assumedCar, assumedGrip, assumedWidth } from "./cornerAssumptions.ts";
 export { type CornerCost, cornerChange, cornerCost, type DrivenSpeed, type Span } from "./cornerCost.ts";
 export { type CornerLine, cornerLine } from "./cornerLine.ts";
 export { type CornerPath, cornerPath, type PathArc } from "./cornerPath.ts";

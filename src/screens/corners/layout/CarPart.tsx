@@ -1,7 +1,8 @@
 import { type CarPatch, editCar } from "#db";
 import { type Car, type Corner, carRanges, type FieldProblem } from "#domain";
-import type { Measure } from "#entry";
+import { type Measure, writeMeasure } from "#entry";
 import { useWrite } from "#live";
+import { assumedCar, assumedGrip } from "#physics";
 import { Part } from "#ui/Part.tsx";
 import { kmh, metres } from "./cornerCells.ts";
 import styles from "./Layout.module.css";
@@ -9,15 +10,29 @@ import { StoredMeasure } from "./StoredMeasure.tsx";
 
 type Fact = keyof CarPatch;
 
+const topSpeed = kmh("Top speed", carRanges.topSpeed);
+
 const facts: { readonly [F in Fact]-?: { readonly measure: Measure; readonly hint: string } } = {
-  width: { measure: metres("Width of the car", carRanges.width), hint: "empty: 1.8 m is assumed" },
+  width: {
+    measure: metres("Width of the car", carRanges.width),
+    hint: `empty: ${assumedCar.width} m is assumed`,
+  },
   grip: {
     measure: { name: "Grip", unit: "", ...carRanges.grip },
-    hint: "sideways force by weight on a dry road",
+    hint: `sideways force by weight, on a dry road; empty: ${assumedGrip.mid} is assumed, and from ${assumedGrip.low} to ${assumedGrip.high} looked at`,
   },
-  braking: { measure: { name: "Braking", unit: "m/s²", ...carRanges.braking }, hint: "also 1.1 g" },
-  drive: { measure: { name: "Drive", unit: "m/s²", ...carRanges.drive }, hint: "in the middle of the gears" },
-  topSpeed: { measure: kmh("Top speed", carRanges.topSpeed), hint: "also 150 mph" },
+  braking: {
+    measure: { name: "Braking", unit: "m/s²", ...carRanges.braking },
+    hint: `also 1.1 g; empty: ${100 * assumedCar.brakingShare} % of what its grip would hold`,
+  },
+  drive: {
+    measure: { name: "Drive", unit: "m/s²", ...carRanges.drive },
+    hint: `in the middle of the gears; empty: ${assumedCar.drive} m/s² is assumed`,
+  },
+  topSpeed: {
+    measure: topSpeed,
+    hint: `also 150 mph; empty: ${writeMeasure(assumedCar.topSpeed, topSpeed)} km/h is assumed`,
+  },
 };
 
 interface CarPartProps {
@@ -45,9 +60,6 @@ export function CarPart({ car, corners }: CarPartProps) {
           />
         ))}
       </div>
-      <p className={styles["note"]}>
-        All of it may stay empty; what is assumed instead is said with each answer.
-      </p>
     </Part>
   );
 }

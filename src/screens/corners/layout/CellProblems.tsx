@@ -11,15 +11,16 @@ interface CellProblemsProps {
 }
 
 /** What is wrong in a row, and what would be right, under it. */
-export function CellProblems({ row: { key, reading }, isSaid, columns }: CellProblemsProps) {
+export function CellProblems({ row: { key, reading, chain }, isSaid, columns }: CellProblemsProps) {
   const wrong = cornerCells.flatMap((cell) => {
     const problem = reading.problems[cell];
     return problem !== undefined && isSaid(cell) ? [{ cell, problem }] : [];
   });
   if (wrong.length === 0) return null;
   return (
-    <tr className={styles["wrong"]}>
-      <td colSpan={columns}>
+    <tr className={styles["wrong"]} data-chain={chain}>
+      <td className={styles["bracket"]} />
+      <td colSpan={columns - 1}>
         {wrong.map(({ cell, problem }) => (
           <p key={cell} id={problemId(key, cell)}>
             {sayProblem(problem)}

@@ -7,7 +7,7 @@ import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { Choice } from "#ui/Choice.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
 import { Select } from "#ui/Select.tsx";
-import { counted } from "#words";
+import { asSentence, counted } from "#words";
 import styles from "./Layout.module.css";
 
 interface CopyDialogProps {
@@ -106,8 +106,8 @@ function sayCopy({ corners }: Pick<Layout, "corners">, from: NamedLayout, how: C
   const parts = [
     ...(added > 0 ? [`${counted(added, "corner")} will be added`] : []),
     ...(both > 0
-      ? [`what is not known of ${both === 1 ? "one other" : `${both} others`} will be filled in`]
+      ? [`what is not known of ${both === 1 ? "one" : both} that both have will be filled in`]
       : []),
   ];
-  return `${parts.join(", and ")}. Nothing known here is changed.`;
+  return `${asSentence(parts.join(", and "))}. Nothing known here is changed.`;
 }

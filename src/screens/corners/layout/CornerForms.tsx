@@ -7,8 +7,9 @@ import { Disclosure } from "#ui/Disclosure.tsx";
 import { Field } from "#ui/Field.tsx";
 import { sayProblem } from "#ui/FieldFrame.tsx";
 import { Name } from "#ui/Name.tsx";
+import { asSentence } from "#words";
 import styles from "./CornerForms.module.css";
-import { type CornerCell, cornerCells, cornerMeasures, plainCells } from "./cornerCells.ts";
+import { type CornerCell, cornerCells, plainCells, unitOf } from "./cornerCells.ts";
 import type { CornerRow } from "./cornerRows.ts";
 import { cellWords } from "./cornerWords.ts";
 import type { CornerRows } from "./useCornerRows.ts";
@@ -183,11 +184,11 @@ function CornerField({ row, cell, table, isRefused }: CornerFieldProps) {
     <Field
       {...ties}
       label={cell === "after" ? "Or its length" : label}
-      unit={cell in cornerMeasures ? cornerMeasures[cell as keyof typeof cornerMeasures].unit : undefined}
+      unit={unitOf(cell) || undefined}
       figures={cell !== "name"}
       inputMode={cell === "name" ? undefined : "decimal"}
       dir={cell === "name" ? "auto" : undefined}
-      hint={cell === "speed" ? hint : undefined}
+      hint={cell === "speed" ? asSentence(hint) : undefined}
       value={cell === "after" && isWord ? "" : texts[cell]}
       onFocus={() => setLeft(false)}
       onBlur={() => setLeft(true)}

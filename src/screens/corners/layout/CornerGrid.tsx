@@ -93,7 +93,7 @@ export function CornerGrid({ table, cells, onPasted }: CornerGridProps) {
   const onFocus = (row: CornerRow, cell: CornerCell) => {
     setAt({ key: row.key, cell });
     if (begun.current?.key !== row.key) begun.current = { key: row.key, cell };
-    if (refused !== row.key) setRefused(undefined);
+    setRefused((now) => (now === row.key ? now : undefined));
   };
   const onLeave = (row: CornerRow, { relatedTarget, currentTarget }: FocusEvent<HTMLElement>) => {
     setAt(undefined);
@@ -116,7 +116,7 @@ export function CornerGrid({ table, cells, onPasted }: CornerGridProps) {
           : `${cellWords[at.cell].label}: ${cellWords[at.cell].hint}`}
       </p>
       <div className={styles["box"]}>
-        <table className={styles["table"]} data-wide={cells.length > 6 ? "" : undefined}>
+        <table className={styles["table"]}>
           <caption>
             <Spoken>Corners of the layout. A row is stored when you leave it.</Spoken>
           </caption>
@@ -133,21 +133,21 @@ export function CornerGrid({ table, cells, onPasted }: CornerGridProps) {
           <tbody>
             {rows.map((row) => (
               <Fragment key={row.key}>
-                <tr
-                  data-chain={row.chain}
-                  className={classes(row.corner === undefined && styles["new"])}
-                  onBlur={(event) => onLeave(row, event)}
-                >
+                <tr data-chain={row.chain} onBlur={(event) => onLeave(row, event)}>
                   {cells.map((cell) =>
                     cell === "number" && row.corner !== undefined ? (
-                      <th key={cell} scope="row" className={styles["number"]}>
+                      <th key={cell} scope="row" className={classes(styles["number"], styles["bracket"])}>
                         {row.corner.number}
                         {(row.chain === "first" || row.chain === "middle") && (
                           <Spoken>, the next one at once</Spoken>
                         )}
                       </th>
                     ) : (
-                      <td key={cell} data-cell={cell}>
+                      <td
+                        key={cell}
+                        data-cell={cell}
+                        className={classes(cell === "number" && styles["bracket"])}
+                      >
                         <GridCell
                           row={row}
                           cell={cell}

@@ -1,5 +1,4 @@
 import type { ClipboardEvent, KeyboardEvent } from "react";
-import { Spoken } from "#ui/Spoken.tsx";
 import styles from "./CornerGrid.module.css";
 import type { CornerCell } from "./cornerCells.ts";
 import type { CornerRow } from "./cornerRows.ts";
@@ -42,7 +41,7 @@ export function GridCell({ row, cell, isWrong, onChange, onKeyDown, onFocus, onP
         autoComplete="off"
         spellCheck={cell === "name"}
         dir={cell === "name" ? "auto" : undefined}
-        aria-label={`${cellWords[cell].label}, corner ${row.corner?.number ?? (texts.number || key)}`}
+        aria-label={`${cellWords[cell].label}, ${cell === "number" ? "new corner" : `corner ${texts.number || key}`}`}
         aria-invalid={isWrong ? true : undefined}
         aria-describedby={isWrong ? problemId(key, cell) : isSaid ? `${id}-said` : undefined}
         value={text}
@@ -55,10 +54,14 @@ export function GridCell({ row, cell, isWrong, onChange, onKeyDown, onFocus, onP
         onPaste={onPaste}
       />
       {isSaid && (
-        <span id={`${id}-said`} className={styles["said"]}>
-          <Spoken>read as </Spoken>
-          {said}
-        </span>
+        <>
+          <span aria-hidden="true" className={styles["said"]}>
+            {said}
+          </span>
+          <span id={`${id}-said`} hidden>
+            read as {said}
+          </span>
+        </>
       )}
     </div>
   );

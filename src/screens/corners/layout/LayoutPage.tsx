@@ -42,7 +42,7 @@ export function LayoutPage({ combo: named }: { readonly combo: ComboWithNames })
   const { length } = layout.corners;
   return (
     <>
-      <Part title="Corners" ruled aside={length === 0 ? "none yet" : counted(length, "corner")}>
+      <Part title="Corners in lap order" ruled aside={length === 0 ? "none yet" : counted(length, "corner")}>
         {length === 0 && <HowMany layout={layout} />}
         <HalfTyped of={table.draft} />
         {hasRoom ? (

@@ -9,7 +9,7 @@ import { sayProblem } from "#ui/FieldFrame.tsx";
 import { RuledTable } from "#ui/RuledTable.tsx";
 import { TextArea } from "#ui/TextArea.tsx";
 import { counted, listed } from "#words";
-import { cornerCells } from "./cornerCells.ts";
+import { cornerCells, unitOf } from "./cornerCells.ts";
 import { cellWords } from "./cornerWords.ts";
 import styles from "./Layout.module.css";
 import type { AroundCorner } from "./readCorner.ts";
@@ -94,7 +94,7 @@ export function PasteDialog({ comboId, layout, around, typed, onClose }: PasteDi
               {counted(edits.length, "corner")} read
               {wrong.length > 0 && `, something wrong in ${counted(wrong.length, "line")}: that stays out`}.
               {there.length > 0 &&
-                ` ${there.length === edits.length ? "All" : there.length} of them ${there.length === 1 && edits.length > 1 ? "is" : "are"} there already: what is pasted takes the place of what is known, the rest of them stays.`}
+                ` Of ${there.length === 1 ? "one" : there.length} something is known already; what is pasted takes its place, the rest stays.`}
               {unknown.length > 0 &&
                 ` Not read: the ${unknown.length === 1 ? "column" : "columns"} ${listed(unknown.map((head) => `“${head.slice(0, 30)}”`))}.`}
             </p>
@@ -151,9 +151,10 @@ function sayRead({ said }: PastedLine): string {
   const words = cornerCells.flatMap((cell) => {
     const text = said[cell];
     if (text === undefined || cell === "number") return [];
+    const unit = cell === "after" ? "" : (unitOf(cell) ?? "");
     return cell === "name" || cell === "direction" || cell === "bend"
       ? [text]
-      : [`${cellWords[cell].label.toLowerCase()} ${text}`];
+      : [`${cellWords[cell].label.toLowerCase()} ${text} ${unit}`.trim()];
   });
   return words.length === 0 ? "its number" : words.join(" · ");
 }

@@ -49,6 +49,11 @@ export const cornerMeasures = {
   kerbExit: metres("Kerb at exit", cornerRanges.kerb),
   after: metres("What follows", cornerRanges.afterLength),
 } as const satisfies Readonly<Partial<Record<CornerCell, Measure>>>;
+export type MeasuredCell = keyof typeof cornerMeasures;
+
+/** The unit of a cell's figures; undefined where it holds none. */
+export const unitOf = (cell: CornerCell): string | undefined =>
+  cell in cornerMeasures ? cornerMeasures[cell as MeasuredCell].unit : undefined;
 
 /** A corner as its cells show it; what is not known is empty. */
 export function cellsOf(corner: Corner, speed: number | undefined): Readonly<Record<CornerCell, string>> {
@@ -60,16 +65,24 @@ export function cellsOf(corner: Corner, speed: number | undefined): Readonly<Rec
     bend: corner.bend ?? "",
     after: afterLength === undefined || after === "none" ? (after ?? "") : sayLength(afterLength),
     sector: corner.sector === undefined ? "" : String(corner.sector),
-    // A speed typed in another unit has a tail of digits nobody saw.
-    speed: speed === undefined ? "" : String(Number((speed / perHour).toFixed(1))),
-    radius: writeMeasure(corner.radius, cornerMeasures.radius),
-    width: writeMeasure(corner.width, cornerMeasures.width),
-    angle: writeMeasure(corner.angle, {}),
-    kerbEntry: writeMeasure(corner.kerbs?.entry, cornerMeasures.kerbEntry),
-    kerbApex: writeMeasure(corner.kerbs?.apex, cornerMeasures.kerbApex),
-    kerbExit: writeMeasure(corner.kerbs?.exit, cornerMeasures.kerbExit),
+    speed: sayFigure("speed", speed),
+    radius: sayFigure("radius", corner.radius),
+    width: sayFigure("width", corner.width),
+    angle: sayFigure("angle", corner.angle),
+    kerbEntry: sayFigure("kerbEntry", corner.kerbs?.entry),
+    kerbApex: sayFigure("kerbApex", corner.kerbs?.apex),
+    kerbExit: sayFigure("kerbExit", corner.kerbs?.exit),
   };
 }
 
+/** A stored figure as its cell shows it, in the unit of its column. */
+export function sayFigure(cell: MeasuredCell, value: number | undefined): string {
+  const measure: Measure = cornerMeasures[cell];
+  // A speed typed in another unit has a tail of digits nobody saw.
+  return value !== undefined && cell === "speed"
+    ? String(Number((value / perHour).toFixed(1)))
+    : writeMeasure(value, measure);
+}
+
 /** "250 m" */
-export const sayLength = (length: number) => `${writeMeasure(length, cornerMeasures.after)} m`;
+export const sayLength = (length: number) => `${sayFigure("after", length)} m`;

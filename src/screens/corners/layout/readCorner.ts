@@ -8,8 +8,17 @@ import {
   type Reading,
   type Straight,
 } from "#domain";
-import { type Choices, type Measure, readChoice, readMeasure, writeMeasure } from "#entry";
-import { type CornerCell, cornerCells, cornerMeasures, sayLength, type TypedCorner } from "./cornerCells.ts";
+import { type Choices, readChoice, readMeasure } from "#entry";
+import { assumedCar } from "#physics";
+import {
+  type CornerCell,
+  cornerCells,
+  cornerMeasures,
+  type MeasuredCell,
+  sayFigure,
+  sayLength,
+  type TypedCorner,
+} from "./cornerCells.ts";
 
 /** What is known of everything around a corner. */
 export interface AroundCorner {
@@ -77,13 +86,12 @@ export function readCorner(typed: TypedCorner, corner: Corner, around: AroundCor
     }
   };
   const measured = (
-    cell: keyof typeof cornerMeasures,
+    cell: MeasuredCell,
     put: (value: number | undefined) => void,
     refuse?: (value: number) => FieldProblem | undefined,
   ) => {
-    const measure: Measure = cornerMeasures[cell];
-    const say = (value: number) => `${writeMeasure(value, measure)} ${measure.unit}`.trim();
-    take(cell, readMeasure(typed[cell] ?? "", measure), put, say, refuse);
+    const say = (value: number) => sayFigure(cell, value);
+    take(cell, readMeasure(typed[cell] ?? "", cornerMeasures[cell]), put, say, refuse);
   };
 
   const readers: { readonly [C in CornerCell]: () => void } = {
@@ -168,11 +176,12 @@ function readAfter(
   return { ok: true, value: value === 0 ? { after: "none" } : { afterLength: value } };
 }
 
-/** Why no road can be as narrow as this; undefined where the car has room on it. */
+/** Why no road can be as narrow as this; undefined where the car, as known or assumed, has room on it. */
 function narrowRoad(road: number, { width }: Pick<Car, "width">): FieldProblem | undefined {
-  if (width === undefined || road > width) return undefined;
+  const car = width ?? assumedCar.width;
+  if (road > car) return undefined;
   return {
     wrong: `Width: ${road} m is no wider than the car.`,
-    right: `The car is ${width} m wide. Write more than that, or put the car right.`,
+    right: `The car is ${width === undefined ? "taken to be " : ""}${car} m wide. Write more than that, or put the car right.`,
   };
 }

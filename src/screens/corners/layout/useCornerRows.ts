@@ -35,18 +35,22 @@ export function useCornerRows({ combo, layout }: ComboWithNames, around: AroundC
   for (const [number, { speed }] of fresh)
     if (speed === undefined) speeds.delete(number);
     else speeds.set(number, speed);
-  const now = useRef({ draft, layout, rows: [] as readonly CornerRow[], fresh, speeds });
   const rows = cornerRows(corners, draft.value, { ...around, speeds });
-  now.current = { draft, layout, rows, fresh, speeds };
+  const now = useRef({ typed: draft.value, layout, rows, speeds });
+  now.current = { typed: draft.value, layout, rows, speeds };
 
-  const keep = (next: TypedRows) => draft.set(Object.keys(next).length === 0 ? undefined : next);
+  /** Two rows may be stored before the page is drawn again, so that what is typed is kept here as well. */
+  const keep = (typed: TypedRows) => {
+    now.current = { ...now.current, typed };
+    draft.set(Object.keys(typed).length === 0 ? undefined : typed);
+  };
   /** What of each row is being stored: left twice, it is stored once. */
   const atWork = useRef(new Map<string, TypedCorner>());
   const store = async (key: string, isBareMeant = false) => {
     const row = now.current.rows.find((one) => one.key === key);
     if (row === undefined || Object.keys(row.reading.problems).length > 0) return;
     if (!row.isTyped && !(isBareMeant && row.corner === undefined)) return;
-    const typed = now.current.draft.value[key] ?? bare;
+    const typed = now.current.typed[key] ?? bare;
     if (atWork.current.get(key) === typed) return;
     atWork.current.set(key, typed);
     const { edit } = row.reading;
@@ -66,36 +70,42 @@ export function useCornerRows({ combo, layout }: ComboWithNames, around: AroundC
     );
     const corner = stored.find(({ number }) => number === edit.number);
     const speed = "lowestSpeed" in edit ? edit.lowestSpeed : now.current.speeds.get(edit.number);
+    const { layout: instead } = now.current;
     if (corner)
-      setWritten({
-        instead: now.current.layout,
-        corners: new Map([...now.current.fresh, [edit.number, { corner, speed }]]),
-      });
-    const left = withoutStored(now.current.draft.value, key, typed);
-    now.current.draft.set(Object.keys(left).length === 0 ? undefined : left);
+      setWritten((last) => ({
+        instead,
+        corners: new Map([
+          ...(last?.instead === instead ? last.corners : none),
+          [edit.number, { corner, speed }],
+        ]),
+      }));
+    keep(withoutStored(now.current.typed, key, typed));
   };
   return {
     rows,
     draft,
     type: (row, cell, text) =>
-      keep(withCell(draft.value, row, cell, text, speeds.get(row.corner?.number ?? 0))),
+      keep(withCell(now.current.typed, row, cell, text, speeds.get(row.corner?.number ?? 0))),
     putBack: (row, cell) => {
-      const { [cell]: _, ...rest } = draft.value[row.key] ?? {};
-      const { [row.key]: __, ...others } = draft.value;
+      const { [row.key]: typed = {}, ...others } = now.current.typed;
+      const { [cell]: _, ...rest } = typed;
       keep(Object.keys(rest).length === 0 ? others : { ...others, [row.key]: rest });
     },
     store: (key, isBareMeant) => void store(key, isBareMeant),
     remove: async (row) => {
       const { corner, key } = row;
-      const { [key]: _, ...others } = now.current.draft.value;
-      if (corner === undefined) {
+      const forget = () => {
+        const { [key]: _, ...others } = now.current.typed;
         keep(others);
+      };
+      if (corner === undefined) {
+        forget();
         return true;
       }
       const edit = { layoutId: layout.id, number: corner.number };
       if (!(await write((book) => removeCorner(book, edit), { isUndoOffered: true }))) return false;
       setWritten(undefined);
-      keep(others);
+      forget();
       return true;
     },
   };
