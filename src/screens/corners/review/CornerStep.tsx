@@ -28,6 +28,7 @@ interface CornerStepProps {
   readonly asks: { readonly bend: boolean; readonly after: boolean };
   readonly kind: SaidKind;
   readonly onKind: (kind: SaidKind) => void;
+  /** After it comes the table of all. */
   readonly isLast: boolean;
   readonly onNext: () => void;
   readonly onBack: (() => void) | undefined;
@@ -187,7 +188,7 @@ export function CornerStep(props: CornerStepProps) {
           }
           main={
             <Button type="submit" variant="primary" size="between">
-              {isEmpty ? `Skip corner ${corner.number}` : isLast ? "On to the table" : "Next corner"}
+              {isEmpty ? `Skip corner ${corner.number}` : isLast ? "To the table" : "Next corner"}
             </Button>
           }
         />

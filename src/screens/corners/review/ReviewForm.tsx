@@ -105,9 +105,9 @@ export function ReviewForm({ combo, before, today, order, last, sessions }: Revi
 
   const at =
     typed.at === "all" || (typed.at !== undefined && chosen.includes(typed.at)) ? typed.at : chosen[0];
-  const go = (to: ReviewDraft["at"]) => {
+  const go = (to: ReviewDraft["at"], isFromTable = false) => {
     hasMoved.current = true;
-    set({ at: to });
+    set({ at: to, isFromTable });
   };
   const seenAt = (number: number) => {
     const reading = readGaps(typed.lines[number] ?? "", scale);
@@ -119,6 +119,7 @@ export function ReviewForm({ combo, before, today, order, last, sessions }: Revi
   const kindOf = (number: number) => typed.kinds[number] ?? {};
   const place = typeof at === "number" ? chosen.indexOf(at) : chosen.length;
   const previous = chosen[place - 1];
+  const isLast = typed.isFromTable === true || place === chosen.length - 1;
   const remove = async () => {
     if (before === undefined) return;
     if (!(await write((book) => deleteCornerReview(book, before.id), { isUndoOffered: true }))) return;
@@ -168,7 +169,7 @@ export function ReviewForm({ combo, before, today, order, last, sessions }: Revi
           }))}
           problem={field("lines").problem}
           isBusy={isBusy}
-          onChange={go}
+          onChange={(number) => go(number, true)}
           onStore={submit}
           removes={
             before && (
@@ -191,8 +192,8 @@ export function ReviewForm({ combo, before, today, order, last, sessions }: Revi
           asks={asksOf(layout.corners.find(({ number }) => number === at))}
           kind={kindOf(at)}
           onKind={(kind) => set({ at, kinds: { ...typed.kinds, [at]: kind } })}
-          isLast={place === chosen.length - 1}
-          onNext={() => go(chosen[place + 1] ?? "all")}
+          isLast={isLast}
+          onNext={() => go(isLast ? "all" : chosen[place + 1])}
           onBack={previous === undefined ? undefined : () => go(previous)}
           isReached={hasMoved.current}
         />

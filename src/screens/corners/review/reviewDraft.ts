@@ -35,6 +35,8 @@ export interface ReviewDraft {
   readonly chosen?: readonly number[] | undefined;
   /** The corner being looked at, or the table of all. */
   readonly at?: number | "all" | undefined;
+  /** That corner was opened from the table, and leads back to it. */
+  readonly isFromTable?: boolean | undefined;
   /** The unit that the lines are typed in; undefined while none is. */
   readonly unit?: GapUnit | undefined;
   readonly lines: Readonly<Record<number, string>>;

@@ -333,7 +333,9 @@ describe("reviews that are there", () => {
     const field = await line();
     expect(field).toHaveValue("h / late");
     await user.clear(field);
-    await user.type(field, ". bl{Enter}");
+    await user.type(field, ". bl");
+    expect(screen.getByRole("button", { name: "To the table" })).toBeVisible();
+    await user.keyboard("{Enter}");
     await user.click(await screen.findByRole("button", { name: "Store this review" }));
     await waitFor(() =>
       expect(reviews[0]?.corners).toEqual([
