@@ -67,6 +67,7 @@ export { unmergeRows } from "./unmerge.ts";
 export type { UnreadableRow } from "./unreadable.ts";
 export { believedUpTo } from "./versions.ts";
 export { bringBack, bringBackLap } from "./writes/bringBack.ts";
+export { type CarPatch, editCar } from "./writes/cars.ts";
 export type { Change, Edit } from "./writes/change.ts";
 export { type AskedCombo, addCombo, type Named, type NewCombo } from "./writes/combos.ts";
 export * from "./writes/cornerReviews.ts";
@@ -80,21 +81,21 @@ export {
   removeCorner,
   setLowestSpeed,
 } from "./writes/corners.ts";
-export { type CarPatch, editCar, editLayout, type LayoutPatch } from "./writes/editKnown.ts";
 export { type GivenRun, giveRun } from "./writes/giveRun.ts";
 export { importLaps } from "./writes/importLaps.ts";
 export { joinCars, joinCombos, joinLayouts, joinTracks, type Same } from "./writes/joinSame.ts";
 export { type AsideLinkFault, asideFault, asideLinkFault } from "./writes/judgeAside.ts";
 export * from "./writes/laps.ts";
+export { editLayout, type LayoutPatch } from "./writes/layouts.ts";
 export { dropAside, mendAside } from "./writes/mendAside.ts";
 export * from "./writes/moveLaps.ts";
 export * from "./writes/moveRun.ts";
 export * from "./writes/moveSession.ts";
+export * from "./writes/names.ts";
 export type { RunSettings } from "./writes/newRun.ts";
 export * from "./writes/pages.ts";
 export { type Purged, purgeDeleted } from "./writes/purge.ts";
 export * from "./writes/references.ts";
-export { renameCar, renameLayout, renameTrack } from "./writes/renames.ts";
 export * from "./writes/rigs.ts";
 export type { NewRow, RowEdit } from "./writes/rowWrites.ts";
 export * from "./writes/runs.ts";
