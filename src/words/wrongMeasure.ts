@@ -8,9 +8,13 @@ const ranges: Readonly<Record<RangedThing, Range>> = {
   share: (from, to) => `share must lie between ${from} and ${to}`,
   "wanted share": (from, to) => `wanted share must lie between ${from} and ${to}`,
   "angle of the corner": (from, to) => `the corner must turn through ${from} to ${to} degrees`,
-  "kerb at the apex": (_, to) => `the kerb at the apex must be narrower than the inner radius of ${to}`,
+  "kerb at the apex": (_, to) =>
+    `the kerb at the apex must be narrower than the inner radius of ${rounded(to)}`,
   banking: (_, to) => `banking must be under ${to} degrees`,
 };
+
+/** To a hundredth, so that sums in floating point do not show. */
+const rounded = (value: number): number => Math.round(value * 100) / 100;
 
 /**
  * What is wrong with measures from which nothing can be worked out.
@@ -38,9 +42,9 @@ export function sayWrongMeasure(wrong: WrongMeasure): string {
     case "apex outside the corner":
       return `the apex must lie inside the corner of ${wrong.angle} degrees, is at ${wrong.apexAngle}`;
     case "car wider than the road":
-      return `the road must be wider than the car: ${wrong.roadWidth} m against ${wrong.carWidth} m`;
+      return `the road must be wider than the car: ${rounded(wrong.roadWidth)} m against ${rounded(wrong.carWidth)} m`;
     case "more unused than there is":
-      return `${wrong.unused} m unused is more than the ${wrong.room} m there are beside the car`;
+      return `${rounded(wrong.unused)} m unused is more than the ${rounded(wrong.room)} m there are beside the car`;
     case "straights too short":
       return "the straights beside this corner are too short for any line that uses the whole road";
   }

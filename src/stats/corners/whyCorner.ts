@@ -38,9 +38,13 @@ export function whyCorner({ number, corners, unused, mistakes, sector }: WhyInpu
   const corner = corners.find((one) => one.number === number) ?? { number };
   const road = unused.known && !unused.value.nothingToGain ? unused.value : undefined;
   const ofRoad: WhyCorner[] =
-    road === undefined ? [] : [...straightAfter(corner), ...chainEnd(corner, corners)];
-  if (road !== undefined && road.largest.metres > 0)
-    ofRoad.push({ why: "largest gap", at: road.largest.at, metres: road.largest.metres });
+    road === undefined
+      ? []
+      : [
+          ...straightAfter(corner),
+          ...chainEnd(corner, corners),
+          { why: "largest gap", at: road.largest.at, metres: road.largest.metres },
+        ];
   const ofMistakes: WhyCorner[] =
     mistakes.mistakes === 0 ? [] : [{ why: "mistakes", mistakes: mistakes.mistakes, laps: mistakes.laps }];
   const isMoreLost = (mistakes.ms ?? 0) > (road?.ms.mid ?? 0);

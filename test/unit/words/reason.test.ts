@@ -88,6 +88,19 @@ const causes: {
   ],
 };
 
+it("says metres of a corner without the dust of sums in floating point", () => {
+  const unused = { because: "more unused than there is", unused: 0.9 * 3 + 7, room: 11.8 - 1.8 } as const;
+  expect(sayReason(unused)).toBe("9.7 m unused is more than the 10 m there are beside the car");
+  const kerb = {
+    because: "out of range",
+    measure: "kerb at the apex",
+    from: 0,
+    to: 2.7 + 0.1,
+    value: 3,
+  } as const;
+  expect(sayReason(kerb)).toBe("the kerb at the apex must be narrower than the inner radius of 2.8, is 3");
+});
+
 /** One of each thing there can be too few of, as two of them are called. */
 const things: Readonly<Record<Countable, string>> = {
   "timed lap": "timed laps",

@@ -20,7 +20,7 @@ describe("the corner before", () => {
 
   test("before the first is the last, where every corner up to it is known", () => {
     expect(cornerBefore(numbered(3, 1, 2), 1)?.number).toBe(3);
-    expect(cornerBefore(numbered(1, 2, 9), 1)).toBeUndefined();
+    expect(cornerBefore(numbered(1, 3, 5), 1)).toBeUndefined();
   });
 
   test("of the only corner there is none", () => {

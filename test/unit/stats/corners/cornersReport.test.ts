@@ -219,6 +219,13 @@ describe("why", () => {
       expect(straight(corner)).toEqual({ why: "largest gap", at: "exit", metres: 1 });
   });
 
+  test("nothing of the road where there is nothing to gain from it", () => {
+    const kink: Corner = { number: 3, bend: "kink", after: "long" };
+    expect(reasons({ reviews, corners: [kink] })).toEqual([]);
+    const over = [aReview(1, [{ number: 3, exit: -1 }])];
+    expect(reasons({ reviews: over, corners: [{ number: 3, after: "long" }] })).toEqual([]);
+  });
+
   test("the last of a chain", () => {
     const chain: Corner[] = [{ number: 2, after: "none" }, { number: 3 }];
     expect(reasons({ reviews, corners: chain })).toEqual(["last of its chain", "largest gap"]);
