@@ -65,7 +65,7 @@ export function makeBook(): Book {
         season.flatMap(({ testRunIds }) => testRunIds),
       ),
     ],
-    cornerReviews: makeReviews(stamp, comboIds.ringHatch, sessions),
+    cornerReviews: makeReviews(stamp, comboIds, sessions),
   };
   return { rows, names, rigs, season };
 }

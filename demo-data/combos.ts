@@ -1,4 +1,4 @@
-import type { RemarkKind } from "#domain";
+import type { Car, Combo, RemarkKind } from "#domain";
 import type { Driver } from "./drivers.ts";
 
 export const comboKeys = ["ringHatch", "moorSingle", "ringTrainer", "moorHatch"] as const;
@@ -14,7 +14,14 @@ export interface ComboTruth {
   readonly drivers: readonly [Driver, ...Driver[]];
   /** How often mistakes happen at a corner, by its number, relative to each other. */
   readonly trouble: Readonly<Record<number, number>>;
+  /** Lowest speeds that the driver has read off, m/s. */
+  readonly lowestSpeeds?: Combo["lowestSpeeds"];
 }
+
+/** What the driver has found out about a car. */
+export const carFacts: Readonly<Record<string, Pick<Car, "width" | "grip" | "topSpeed">>> = {
+  "junior single-seater": { width: 1.7, grip: 1.4, topSpeed: 63 },
+};
 
 const steadyHand = { exponent: 0, sessionShift: 0.0013, lapNoise: 0.0044 } as const;
 const flat = { ...steadyHand, kind: "flat", span: 0, paceOfLearning: 1 } as const;
@@ -28,6 +35,7 @@ export const combos: Readonly<Record<ComboKey, ComboTruth>> = {
     shape: "improving",
     drivers: [{ ...learner, baseMs: 84_300, span: 0.034, paceOfLearning: 130 }],
     trouble: { 5: 9, 8: 3, 11: 3, 2: 1, 3: 1 },
+    lowestSpeeds: [{ number: 8, speed: 25.3 }],
   },
   moorSingle: {
     car: "junior single-seater",

@@ -1,5 +1,5 @@
 import type { AllRows, Car, Combo, Id, Layout, Track } from "#domain";
-import { type ComboKey, comboKeys, combos } from "./combos.ts";
+import { type ComboKey, carFacts, comboKeys, combos } from "./combos.ts";
 import { evenings } from "./evenings.ts";
 import { places } from "./places.ts";
 import { instantAt } from "./season.ts";
@@ -18,16 +18,17 @@ export function makeNames(stamp: Stamp): Names {
   const made = new Map<ComboKey, Combo>();
   for (const { combo: key, date, clock } of evenings) {
     if (made.has(key)) continue;
-    const { car, track } = combos[key];
+    const { car, track, lowestSpeeds } = combos[key];
     const at = instantAt(date, clock) - 60_000;
-    if (!cars.has(car)) cars.set(car, { ...stamp(at), name: car });
+    if (!cars.has(car)) cars.set(car, { ...stamp(at), name: car, ...carFacts[car] });
     if (!tracks.has(track)) {
       const row = { ...stamp(at), name: track };
       tracks.set(track, row);
       layouts.set(track, layoutOf(row, stamp));
     }
     const carId = cars.get(car)?.id as Id;
-    made.set(key, { ...stamp(at), carId, layoutId: layouts.get(track)?.id as Id });
+    const layoutId = layouts.get(track)?.id as Id;
+    made.set(key, { ...stamp(at), carId, layoutId, ...(lowestSpeeds && { lowestSpeeds }) });
   }
   const comboIds = Object.fromEntries(comboKeys.map((key) => [key, made.get(key)?.id])) as Names["comboIds"];
   return {

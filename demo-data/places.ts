@@ -1,4 +1,4 @@
-import type { Corner } from "#domain";
+import type { Bend, Corner, Straight } from "#domain";
 
 /** An invented circuit, with what the driver has found out about its corners. */
 export interface Place {
@@ -8,42 +8,61 @@ export interface Place {
   readonly corners: readonly Corner[];
 }
 
-const bare = (number: number): Corner => ({ number });
+/** A corner as the driver knows it: its number and kind, a direction and what follows, seldom more. */
+const corner = (
+  number: number,
+  direction: "left" | "right",
+  bend: Bend,
+  after: Straight,
+  more: Partial<Corner> = {},
+): Corner => ({ number, direction, bend, after, ...more });
+
+/** The sectors that the simulator times, as the corners' own figure of it has them. */
+const timed = (place: Place): Place => ({
+  ...place,
+  corners: place.corners.map((one) => ({ ...one, sector: sectorOfCorner(place, one.number) + 1 })),
+});
 
 export const places: Readonly<Record<string, Place>> = {
-  "Varnholt Ring": {
+  "Varnholt Ring": timed({
     length: 3620,
     sectorShares: [0.334, 0.381, 0.285],
     corners: [
-      { number: 1, direction: "right", radius: 48, width: 11, angle: 95 },
-      { number: 2, direction: "left", radius: 70, width: 11, angle: 60 },
-      { number: 3, direction: "right" },
-      bare(4),
-      { number: 5, name: "Sluice", direction: "left", radius: 22, width: 10, angle: 130 },
-      { number: 6, direction: "right", radius: 95, width: 10, angle: 40 },
-      bare(7),
-      { number: 8, name: "Dyke", direction: "right", radius: 35, width: 10, angle: 90 },
-      { number: 9, direction: "left" },
-      bare(10),
-      { number: 11, name: "Pump House", direction: "right", radius: 18, width: 12, angle: 165 },
-      { number: 12, direction: "left", radius: 120, width: 12, angle: 35 },
+      corner(1, "right", "middling", "short"),
+      corner(2, "left", "fast", "none"),
+      corner(3, "right", "slow", "middling", { kerbs: { apex: 0.4 } }),
+      corner(4, "left", "kink", "short"),
+      corner(5, "left", "slow", "short", {
+        name: "Sluice",
+        radius: 22,
+        width: 10,
+        angle: 130,
+        kerbs: { exit: 0.8 },
+      }),
+      corner(6, "right", "fast", "none"),
+      corner(7, "left", "middling", "middling"),
+      corner(8, "right", "middling", "middling", { name: "Dyke" }),
+      corner(9, "left", "slow", "none"),
+      corner(10, "right", "middling", "middling"),
+      corner(11, "right", "hairpin", "long", { name: "Pump House", radius: 18, width: 12, angle: 165 }),
+      corner(12, "left", "fast", "long"),
     ],
-  },
-  Tessemoor: {
+  }),
+  Tessemoor: timed({
     length: 2180,
     sectorShares: [0.361, 0.342, 0.297],
     corners: [
-      { number: 1, direction: "right", radius: 60, width: 10, angle: 80 },
-      bare(2),
-      bare(3),
-      { number: 4, name: "Kiln", direction: "right", radius: 16, width: 9, angle: 150 },
-      { number: 5, direction: "left" },
-      bare(6),
-      { number: 7, direction: "left", radius: 28, width: 9, angle: 100 },
-      bare(8),
-      { number: 9, direction: "right", radius: 75, width: 10, angle: 55 },
+      corner(1, "right", "fast", "short"),
+      corner(2, "left", "middling", "none"),
+      corner(3, "right", "slow", "short"),
+      corner(4, "right", "hairpin", "long", { name: "Kiln", radius: 16, width: 9, angle: 150 }),
+      corner(5, "left", "kink", "short"),
+      corner(6, "right", "middling", "none"),
+      corner(7, "left", "slow", "short"),
+      corner(8, "right", "fast", "middling"),
+      corner(9, "right", "middling", "middling"),
     ],
-  },
+  }),
 };
 
 /** The sector, from 0, in which a corner lies: corners are spread over the lap as evenly as the sectors. */

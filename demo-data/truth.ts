@@ -7,6 +7,7 @@ import { type Meant, meanings, noLaps } from "./meant.ts";
 import { middle, plainBest } from "./plainReading.ts";
 import { rigOn, shareOfRig } from "./rigs.ts";
 import { firstDay, lastDay, seeds, zone } from "./season.ts";
+import { type CornerTruth, cornerTruthOf, type ReviewedCombo } from "./trueCorners.ts";
 
 /** What the generator knows about the present page of a combo. */
 export interface ComboFacts {
@@ -41,6 +42,8 @@ export interface Truth {
   readonly seeds: typeof seeds;
   readonly combos: Readonly<Record<ComboKey, ComboFacts>>;
   readonly settings: Readonly<Record<"gain" | "view", SettingFacts>>;
+  /** What became of the corners from one review to the next, four weeks later: metres truly unused, ms a lap. */
+  readonly corners: Readonly<Record<ReviewedCombo, CornerTruth>>;
 }
 
 /** What a changed setting did on each combo: ms, the same on every lap. */
@@ -78,6 +81,7 @@ export function truthOf(book: Book): Truth {
         effectMs: effects(() => view.share),
       },
     },
+    corners: { ringHatch: cornerTruthOf("ringHatch"), moorSingle: cornerTruthOf("moorSingle") },
   };
 }
 

@@ -46,6 +46,7 @@ export * from "./reads/sessions.ts";
 export { type AroundImport, aroundImport, type ImportOutlook, importOutlook } from "./reads/sessionsThere.ts";
 export { type Twins, twins } from "./reads/twins.ts";
 export * from "./reads/unreadable.ts";
+export { replaceLogbook } from "./replaceLogbook.ts";
 export { type RestoreOptions, restoreAsNew } from "./restore.ts";
 export {
   type BackupFolder,
@@ -57,6 +58,7 @@ export {
   type Shelf,
   type ShelvedLogbook,
 } from "./shelf.ts";
+export * from "./shelfNotes.ts";
 export * from "./shelvedLogbooks.ts";
 export type { LogbookStatus, StatusSource } from "./status.ts";
 export { type TypedBeside, typedBeside } from "./typedBeside.ts";
@@ -65,20 +67,9 @@ export { unmergeRows } from "./unmerge.ts";
 export type { UnreadableRow } from "./unreadable.ts";
 export { believedUpTo } from "./versions.ts";
 export { bringBack, bringBackLap } from "./writes/bringBack.ts";
+export { type CarPatch, editCar } from "./writes/cars.ts";
 export type { Change, Edit } from "./writes/change.ts";
-export {
-  type AskedCombo,
-  addCombo,
-  type CarPatch,
-  editCar,
-  editLayout,
-  type LayoutPatch,
-  type Named,
-  type NewCombo,
-  renameCar,
-  renameLayout,
-  renameTrack,
-} from "./writes/combos.ts";
+export { type AskedCombo, addCombo, type Named, type NewCombo } from "./writes/combos.ts";
 export * from "./writes/cornerReviews.ts";
 export {
   type CopyHow,
@@ -95,10 +86,12 @@ export { importLaps } from "./writes/importLaps.ts";
 export { joinCars, joinCombos, joinLayouts, joinTracks, type Same } from "./writes/joinSame.ts";
 export { type AsideLinkFault, asideFault, asideLinkFault } from "./writes/judgeAside.ts";
 export * from "./writes/laps.ts";
+export { editLayout, type LayoutPatch } from "./writes/layouts.ts";
 export { dropAside, mendAside } from "./writes/mendAside.ts";
 export * from "./writes/moveLaps.ts";
 export * from "./writes/moveRun.ts";
 export * from "./writes/moveSession.ts";
+export * from "./writes/names.ts";
 export type { RunSettings } from "./writes/newRun.ts";
 export * from "./writes/pages.ts";
 export { type Purged, purgeDeleted } from "./writes/purge.ts";
@@ -106,6 +99,7 @@ export * from "./writes/references.ts";
 export * from "./writes/rigs.ts";
 export type { NewRow, RowEdit } from "./writes/rowWrites.ts";
 export * from "./writes/runs.ts";
+export * from "./writes/sessionChanges.ts";
 export * from "./writes/sessions.ts";
 export * from "./writes/setPreferences.ts";
 export * from "./writes/splitRun.ts";

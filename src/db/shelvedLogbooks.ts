@@ -1,8 +1,8 @@
-import { Dexie, type Table } from "dexie";
-import type { CalendarDate, Id } from "#domain";
-import { draftsInto } from "./drafts.ts";
+import { Dexie } from "dexie";
+import type { CalendarDate } from "#domain";
 import { faultOf, LedgerFault } from "./fault.ts";
-import type { Shelf, ShelvedLogbook, WaitingSince } from "./shelf.ts";
+import type { Shelf, ShelvedLogbook } from "./shelf.ts";
+import { storedOnShelf } from "./storedOnShelf.ts";
 
 const daysKept = 31;
 
@@ -14,7 +14,7 @@ export async function listLogbooks(shelf: Shelf): Promise<ShelvedLogbook[]> {
 }
 
 /** The turn of whatever is opened next. */
-async function nextTurn(shelf: Shelf): Promise<number> {
+export async function nextTurn(shelf: Shelf): Promise<number> {
   const rows = await shelf.logbooks.toArray();
   return 1 + Math.max(0, ...rows.map(({ turn = 0 }) => turn));
 }
@@ -47,7 +47,7 @@ export async function createLogbook(
     openedOn: [],
   };
   const { database, logbooks, unlisted } = shelf;
-  await stored(
+  await storedOnShelf(
     database.transaction("rw", [logbooks, unlisted], async () => {
       await logbooks.add({ ...row, turn: await nextTurn(shelf) });
       await unlisted.delete(name);
@@ -57,19 +57,13 @@ export async function createLogbook(
   return row;
 }
 
-/** Changes the driver's name for a logbook. */
-export async function renameLogbook(shelf: Shelf, name: string, title: string): Promise<void> {
-  if (title.trim() === "") throw new LedgerFault("invalid", "Name not changed: a logbook needs a name.");
-  await stored(shelf.logbooks.update(name, { title: title.trim() }), "Name not changed");
-}
-
 /**
  * Removes a logbook with its database, drafts and kept states. Close it before. Rejects when another tab keeps it open for
  * longer than two seconds; the list then still holds it.
  */
 export async function removeLogbook(shelf: Shelf, name: string): Promise<void> {
   await deleteDatabase(name);
-  await stored(
+  await storedOnShelf(
     shelf.database.transaction(
       "rw",
       [shelf.logbooks, shelf.kept, shelf.packs, shelf.folders, shelf.drafts, shelf.sent, shelf.deleted],
@@ -117,45 +111,9 @@ export async function deleteDatabase(name: string, onBlocked?: () => void): Prom
   }
 }
 
-/**
- * Puts the database of a restore in the place of a logbook's old one, with its kept states, folder and drafts; title
- * and kind stay. The old database is then out of the list: close it and hand it to `deleteDatabase`.
- */
-export async function replaceLogbook(
-  shelf: Shelf,
-  oldName: string,
-  newName: string,
-): Promise<ShelvedLogbook> {
-  const { database, logbooks, kept, folders, drafts, unlisted, sent, deleted } = shelf;
-  return stored(
-    database.transaction("rw", [logbooks, kept, folders, drafts, unlisted, sent, deleted], async () => {
-      const old = await logbooks.get(oldName);
-      if (old === undefined)
-        throw new LedgerFault("missing", "Not replaced: the logbook is no longer in the list.");
-      const next = { ...old, name: newName, lastOpened: shelf.clock(), turn: await nextTurn(shelf) };
-      await logbooks.delete(oldName);
-      await logbooks.add(next);
-      await unlisted.delete(newName);
-      await unlisted.put({ name: oldName, since: shelf.clock() });
-      await kept.where("logbook").equals(oldName).modify({ logbook: newName });
-      const folder = await folders.get(oldName);
-      if (folder) await folders.add({ ...folder, logbook: newName });
-      await folders.delete(oldName);
-      for (const table of [sent, deleted]) {
-        const row = await table.get(oldName);
-        if (row) await (table as Table<typeof row>).add({ ...row, logbook: newName });
-        await table.delete(oldName);
-      }
-      await draftsInto(shelf, oldName, newName);
-      return next;
-    }),
-    "Logbook not replaced",
-  );
-}
-
 /** Notes that a logbook was opened, and on which day. A day that a clock once wrong comes back to counts once. */
 export async function noteOpened(shelf: Shelf, name: string, on: CalendarDate): Promise<void> {
-  await stored(
+  await storedOnShelf(
     shelf.database.transaction("rw", shelf.logbooks, async () => {
       const turn = await nextTurn(shelf);
       await shelf.logbooks
@@ -179,12 +137,10 @@ export async function noteOpened(shelf: Shelf, name: string, on: CalendarDate): 
 
 /** Notes what the clock says now that it has jumped, so that the next opening does not tell of it again. */
 export async function noteClock(shelf: Shelf, name: string): Promise<void> {
-  await stored(shelf.logbooks.update(name, { lastOpened: shelf.clock() }), "Jump of the clock not noted");
-}
-
-/** Notes which stamp ahead of the clock the driver has been told of. */
-export async function noteToldAhead(shelf: Shelf, name: string, newest: number): Promise<void> {
-  await stored(shelf.logbooks.update(name, { toldAhead: newest }), "Dates after today not noted");
+  await storedOnShelf(
+    shelf.logbooks.update(name, { lastOpened: shelf.clock() }),
+    "Jump of the clock not noted",
+  );
 }
 
 /** Days a logbook has been opened on in all. */
@@ -192,25 +148,9 @@ export function daysOpened({ daysOpened: days, openedOn }: ShelvedLogbook): numb
   return days ?? openedOn.length;
 }
 
-/** Notes on which day deleted rows were last removed for good, and what waits for it. */
-export async function notePurged(
-  shelf: Shelf,
-  name: string,
-  on: CalendarDate,
-  waiting: WaitingSince,
-): Promise<void> {
-  await stored(
-    shelf.database.transaction("rw", shelf.logbooks, shelf.deleted, async () => {
-      await shelf.logbooks.update(name, { purgedOn: on });
-      await shelf.deleted.put({ logbook: name, waiting });
-    }),
-    "Removal of deleted rows not noted",
-  );
-}
-
 /** Notes that laps were stored since the last backup. */
 export async function noteLaps(shelf: Shelf, name: string, laps: number): Promise<void> {
-  await stored(
+  await storedOnShelf(
     shelf.logbooks
       .where("name")
       .equals(name)
@@ -223,21 +163,8 @@ export async function noteLaps(shelf: Shelf, name: string, laps: number): Promis
 
 /** Notes that a backup has been saved now. */
 export async function noteBackup(shelf: Shelf, name: string): Promise<void> {
-  await stored(
+  await storedOnShelf(
     shelf.logbooks.update(name, { lastBackupAt: shelf.clock(), lapsSinceBackup: 0 }),
     "Date of the backup not noted",
   );
-}
-
-/** Notes that the rows with these marks have been sent to another device. */
-export async function noteSent(shelf: Shelf, name: string, marks: ReadonlyMap<Id, number>): Promise<void> {
-  await stored(shelf.sent.put({ logbook: name, at: shelf.clock(), marks }), "Sending not noted");
-}
-
-async function stored<R>(done: PromiseLike<R>, notDone: string): Promise<R> {
-  try {
-    return await done;
-  } catch (error) {
-    throw faultOf(error, notDone);
-  }
 }

@@ -117,14 +117,10 @@ export function parseAddress(hash: string): Address {
 }
 
 function parseCorners(query: URLSearchParams): Pick<CornersAddress, "corner" | "part" | "reviewId"> {
-  const [part, number, reviewId] = ["part", "corner", "of"].map((key) => query.get(key) ?? "") as [
-    string,
-    string,
-    string,
-  ];
+  const [part, reviewId = "", corner = ""] = ["part", "of", "corner"].map((key) => query.get(key) ?? "");
   if (part === "layout") return { part };
   if (part === "review") return { part, ...(idPattern.test(reviewId) && { reviewId }) };
-  return /^[1-9]\d{0,2}$/.test(number) ? { corner: Number(number) } : {};
+  return /^[1-9]\d{0,2}$/.test(corner) ? { corner: Number(corner) } : {};
 }
 
 const fieldPattern = /^[a-z]{1,20}\.[a-zA-Z]{1,20}$/;

@@ -132,6 +132,7 @@ export {
   type SidesApart,
   sideBySide,
 } from "./compare/sideBySide.ts";
+export type { ChangeInSum, CornerChange } from "./corners/cornerChanges.ts";
 export type { CornerHabits } from "./corners/cornerHabits.ts";
 export {
   type CornersInput,
@@ -141,7 +142,7 @@ export {
   sessionsForCorners,
 } from "./corners/cornersReport.ts";
 export type { MistakesAtCorner } from "./corners/mistakesAtCorners.ts";
-export type { ChangeInSum, CornerChange, UnusedRoad } from "./corners/unusedRoad.ts";
+export type { UnusedRoad } from "./corners/unusedRoad.ts";
 export type { WhyCorner } from "./corners/whyCorner.ts";
 export { isDrivenSession } from "./digest/isDrivenSession.ts";
 export { isWholeDigest } from "./digest/isWholeDigest.ts";

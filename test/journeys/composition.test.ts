@@ -68,12 +68,15 @@ test("no key of a composition acts in any field of the other places", async ({ p
   await composeInEach(page, page.getByRole("main"), "a record of the rig");
 
   await visit("corners");
-  await page.getByRole("link", { name: "Varnholt Ring · club hatch" }).click();
-  await page
-    .getByRole("button", { name: /^Edit corner/ })
-    .first()
-    .click();
-  await composeInEach(page, page.getByRole("main"), "corners");
+  await page.getByRole("link", { name: "layout and car" }).click();
+  await page.getByRole("button", { name: "Show measured values" }).click();
+  const corners = page.getByRole("table", { name: /^Corners of the layout/ });
+  await composeInEach(page, corners.getByRole("row").nth(1), "a corner");
+  await composeInEach(page, corners.getByRole("row").last(), "a new corner");
+  await composeInEach(page, page.getByRole("region", { name: "Car" }), "the car of a combo");
+  await page.getByRole("button", { name: "Paste from a spreadsheet" }).click();
+  await composeInEach(page, page.getByRole("dialog"), "corners from a spreadsheet");
+  await page.keyboard.press("Escape");
 
   await visit("data");
   await page.getByRole("button", { name: "Rename" }).first().click();

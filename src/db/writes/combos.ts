@@ -1,7 +1,5 @@
-import { type Car, type Combo, type Id, type Layout, sameName, type TableName, type Tables } from "#domain";
-import { LedgerFault } from "../fault.ts";
+import { type Combo, type Id, sameName, type TableName, type Tables } from "#domain";
 import type { Logbook } from "../logbook.ts";
-import { overwrittenFields, type Patch } from "../patch.ts";
 import type { Change } from "./change.ts";
 import { nameFrom } from "./rowsOf.ts";
 import { write } from "./write.ts";
@@ -72,73 +70,4 @@ async function layoutOf(writer: Writer, trackId: Id, { layout, sectors }: NewCom
   if (known) return known.id;
   const fields = { trackId, name, corners: [] };
   return (await writer.add("layouts", sectors === undefined ? fields : { ...fields, sectors })).id;
-}
-
-const words = { cars: "car", tracks: "track", layouts: "layout" } as const;
-
-async function rename(
-  book: Logbook,
-  table: "cars" | "tracks" | "layouts",
-  { id, name }: { readonly id: Id; readonly name: string },
-): Promise<Change> {
-  const word = words[table];
-  return write(book, "Name not changed", async (writer) => {
-    const named = nameFrom(name, word);
-    const row = await writer.get(table, id);
-    const others = (await liveRows(writer, table)).filter((other) => other.id !== id);
-    const siblings = others.filter(
-      (other) => !("trackId" in row && "trackId" in other) || row.trackId === other.trackId,
-    );
-    const twin = siblings.find((other) => sameName(other.name, named));
-    if (twin)
-      throw new LedgerFault(
-        "invalid",
-        `Name not changed: there is a ${word} "${twin.name}" already. Merge the two if they are the same.`,
-      );
-    await writer.patch(table, id, { name: named });
-    return changeOf(writer, `Name of the ${word} changed`);
-  });
-}
-
-/** Renames a car; refused when another car has the same name but for case and spaces. */
-export function renameCar(book: Logbook, to: { readonly id: Id; readonly name: string }): Promise<Change> {
-  return rename(book, "cars", to);
-}
-
-/** Renames a track, under the rule of `renameCar`. */
-export function renameTrack(book: Logbook, to: { readonly id: Id; readonly name: string }): Promise<Change> {
-  return rename(book, "tracks", to);
-}
-
-/** Renames a layout, under the rule of `renameCar` within its track. */
-export function renameLayout(book: Logbook, to: { readonly id: Id; readonly name: string }): Promise<Change> {
-  return rename(book, "layouts", to);
-}
-
-export type LayoutPatch = Patch<Pick<Layout, "sectors" | "length" | "corners">>;
-
-/** Changes what is known of a layout. */
-export function editLayout(
-  book: Logbook,
-  edit: { readonly layoutId: Id; readonly patch: LayoutPatch; readonly expected?: Layout },
-): Promise<Change> {
-  return write(book, "Layout not changed", async (writer) => {
-    const before = await writer.get("layouts", edit.layoutId);
-    await writer.patch("layouts", edit.layoutId, edit.patch);
-    return changeOf(writer, "Layout changed", overwrittenFields(before, edit.patch, edit.expected));
-  });
-}
-
-export type CarPatch = Patch<Pick<Car, "width" | "grip" | "braking" | "drive" | "topSpeed">>;
-
-/** Changes what is known of how a car drives; it holds for all its combos. */
-export function editCar(
-  book: Logbook,
-  edit: { readonly carId: Id; readonly patch: CarPatch; readonly expected?: Car },
-): Promise<Change> {
-  return write(book, "Car not changed", async (writer) => {
-    const before = await writer.get("cars", edit.carId);
-    await writer.patch("cars", edit.carId, edit.patch);
-    return changeOf(writer, "Car changed", overwrittenFields(before, edit.patch, edit.expected));
-  });
 }

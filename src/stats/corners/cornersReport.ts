@@ -12,19 +12,13 @@ import type { Choices } from "../laps/choices.ts";
 import { levelGain } from "../level/levelGain.ts";
 import type { LevelGain } from "../level/levelOver.ts";
 import { pageHistory } from "../period/pageHistory.ts";
+import { type ChangeInSum, type CornerChange, cornerChanges } from "./cornerChanges.ts";
 import { type CornersOfCombo, cornerFacts } from "./cornerFacts.ts";
 import { type CornerHabits, cornerHabits } from "./cornerHabits.ts";
 import { type DrivenSession, type MistakesAtCorner, mistakesAtCorners } from "./mistakesAtCorners.ts";
 import { reviewsOnPage } from "./reviewsOnPage.ts";
-import {
-  type ChangeInSum,
-  type CornerChange,
-  changeInSum,
-  latestChange,
-  sumOf,
-  type UnusedRoad,
-  unusedRoad,
-} from "./unusedRoad.ts";
+import { sumOf } from "./spans.ts";
+import { type UnusedRoad, unusedRoad } from "./unusedRoad.ts";
 import { type WhyCorner, whyCorner } from "./whyCorner.ts";
 
 /** One corner in the answer. */
@@ -114,6 +108,7 @@ export function cornersReport(input: CornersInput): CornersReport {
   const reviewed = reviews.flatMap((review) => review.corners.map(({ number }) => number));
   const known = corners.map(({ number }) => number);
   const numbers = [...new Set([...known, ...mistakes.named, ...reviewed])].sort((a, b) => a - b);
+  const changes = cornerChanges(numbers, combo);
   const all = numbers.map((number): CornerWorth => {
     const name = corners.find((corner) => corner.number === number)?.name;
     const unused = unusedRoad(number, combo);
@@ -124,13 +119,13 @@ export function cornersReport(input: CornersInput): CornersReport {
       facts: cornerFacts(number, combo),
       unused,
       mistakes: lost,
-      change: latestChange(number, combo),
+      change: changes.latest.get(number),
       habits: cornerHabits(number, reviews),
       worth: worthOf(unused, lost),
       why: whyCorner({ number, corners, unused, mistakes: lost, sector: sector?.sector }),
     };
   });
-  const change = changeInSum(numbers, combo);
+  const change = changes.inSum;
   const road = all.flatMap(({ unused }) => (unused.known ? [unused.value.ms] : []));
   const { account } = periodAccount({
     digests: mistakes.digests,

@@ -1,6 +1,7 @@
 import { type CalendarDate, type Figure, type Id, known, unknown } from "#domain";
-import { type AssumedFact, cornerChange, cornerCost, type SeenGaps, type Span } from "#physics";
+import { type AssumedFact, cornerCost, type SeenGaps, type Span } from "#physics";
 import { type CornersOfCombo, cornerFacts, gapsIn } from "./cornerFacts.ts";
+import { inMs, spanOf } from "./spans.ts";
 
 /** What the road left unused at a corner costs, judged from a replay: an estimate, ms a lap where nothing else is said. */
 export interface UnusedRoad {
@@ -22,13 +23,6 @@ export interface UnusedRoad {
   readonly assumed: readonly AssumedFact[];
   /** The lowest speed does not fit the bend: it is too low for it. */
   readonly isTooSlow: boolean;
-}
-
-/** How what is unused at a corner has changed from one review to the next, ms a lap; below zero less is given away. */
-export interface CornerChange {
-  readonly from: CalendarDate;
-  readonly to: CalendarDate;
-  readonly ms: Span;
 }
 
 /**
@@ -54,71 +48,6 @@ export function unusedRoad(number: number, combo: CornersOfCombo): Figure<Unused
     isTooSlow,
   });
 }
-
-/**
- * The change at a corner from the review before to the newest that looked at its gaps; undefined where there are not two
- * that looked at one gap in common, or where the geometry is wrong.
- */
-export function latestChange(number: number, combo: CornersOfCombo): CornerChange | undefined {
-  const [newest, ...older] = combo.reviews.filter((review) => gapsIn(review, number) !== undefined);
-  if (newest === undefined) return undefined;
-  for (const before of older) {
-    const ms = changeBetween(number, combo, before, newest);
-    if (ms !== undefined) return { from: before.on, to: newest.on, ms };
-  }
-  return undefined;
-}
-
-/** The change of several corners together. */
-export interface ChangeInSum extends CornerChange {
-  /** The corners that both reviews saw a gap of in common. */
-  readonly corners: readonly number[];
-}
-
-/**
- * All changes between the two last reviews that share corners, added up: least and most are those of every corner together.
- * @param numbers of all corners there are
- */
-export function changeInSum(numbers: readonly number[], combo: CornersOfCombo): ChangeInSum | undefined {
-  for (const [index, newest] of combo.reviews.entries())
-    for (const before of combo.reviews.slice(index + 1)) {
-      const changes = numbers.flatMap((number) => {
-        const ms = changeBetween(number, combo, before, newest);
-        return ms === undefined ? [] : [{ number, ms }];
-      });
-      if (changes.length > 0)
-        return {
-          from: before.on,
-          to: newest.on,
-          corners: changes.map(({ number }) => number),
-          ms: sumOf(changes.map(({ ms }) => ms)),
-        };
-    }
-  return undefined;
-}
-
-/** All of them added up, end by end. */
-export function sumOf(spans: readonly Span[]): Span {
-  const sum = (end: keyof Span) => spans.reduce((total, span) => total + span[end], 0);
-  return { low: sum("low"), mid: sum("mid"), high: sum("high") };
-}
-
-type Review = CornersOfCombo["reviews"][number];
-
-function changeBetween(number: number, combo: CornersOfCombo, before: Review, now: Review): Span | undefined {
-  const [then, today] = [gapsIn(before, number), gapsIn(now, number)];
-  if (then === undefined || today === undefined) return undefined;
-  const change = cornerChange(cornerFacts(number, combo), then, today);
-  return change?.known ? inMs(change.value) : undefined;
-}
-
-const spanOf = ({ low, mid, high }: Span, of: (value: number) => number): Span => ({
-  low: of(low),
-  mid: of(mid),
-  high: of(high),
-});
-
-const inMs = (seconds: Span) => spanOf(seconds, (value) => Math.round(value * 1000));
 
 function largestOf(gaps: SeenGaps, carWidth: number): UnusedRoad["largest"] {
   const [first, ...rest] = (["exit", "apex", "entry"] as const).flatMap((at) => {

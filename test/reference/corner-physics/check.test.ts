@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { cornerLine, radiusOfSpeed } from "#physics";
+import { assumedCorner, cornerLine, radiusOfSpeed } from "#physics";
 import { cornerTime } from "../../../src/physics/cornerTime.ts";
 import { squaredLimit } from "../../../src/physics/squaredLimit.ts";
 import data from "./corner-physics.json";
@@ -51,6 +51,19 @@ describe("corners against University Physics 1 and geometry by bisection", () =>
     // 25 m/s on 500 m needs μ = 0.13, to half a unit of its last digit.
     expect(radiusOfSpeed(25, 0.135)).toBeLessThan(500);
     expect(radiusOfSpeed(25, 0.125)).toBeGreaterThan(500);
+  });
+
+  test("a lowest speed as printed gives the printed radius, where the car keeps to the inner edge", () => {
+    // With all of the road left unused outside, the inner edge is what is driven: 15.65 m/s, μ 0.5: 50 m.
+    const [flat] = expected.flatCurve;
+    const { corner } = assumedCorner({
+      corner: { number: 1, bend: "middling", width: 10 },
+      car: { width: 2, grip: flat?.mu ?? 0 },
+      before: {},
+      lowestSpeed: (flat?.published ?? 0) / asPrinted,
+      seenOn: { entry: 8, apex: 0, exit: 8 },
+    });
+    expect(Math.abs(corner.innerRadius - 50)).toBeLessThanOrEqual(0.04);
   });
 
   test("time of even acceleration along a straight", () => {

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { bends, straights } from "#domain";
 import {
+  apexTimes,
   assumedCorner,
   type CornerFacts,
   cornerLine,
@@ -137,6 +138,27 @@ describe("a corner of which little is known", () => {
   test("a car comes out of the corner before no faster than its top speed", () => {
     const { corner } = assumedCorner(facts({ of: { bend: "kink" }, car: { topSpeed: 30 } }));
     expect(corner.approachSpeed).toBe(30);
+  });
+});
+
+test("the longer the straight after a corner as assumed, the later its best apex", () => {
+  for (const bend of bends) {
+    const best = (after: "middling" | "long", kerbs?: { readonly exit: number }) => {
+      const { corner } = assumedCorner(facts({ of: { bend, after, ...(kerbs && { kerbs }) } }));
+      const times = apexTimes({ ...corner, unused: nothingUnused });
+      if (!times.known) throw new Error(JSON.stringify(times.reason));
+      return times.value.best.apexAngle;
+    };
+    expect(best("long")).toBeGreaterThanOrEqual(best("middling"));
+    expect(best("long", { exit: 1 })).toBeGreaterThanOrEqual(best("middling", { exit: 1 }));
+  }
+});
+
+test("inside a chain no line fits the straights, and its best apex has a reason instead", () => {
+  const { corner } = assumedCorner(facts({ of: { after: "none" } }));
+  expect(apexTimes({ ...corner, unused: nothingUnused })).toEqual({
+    known: false,
+    reason: { because: "straights too short" },
   });
 });
 

@@ -154,6 +154,7 @@ describe("what a corner's unused road costs", () => {
     // On a narrower road than the likeliest these gaps would not fit: there they are what there is.
     const wide = costOf({}, { entry: 5, apex: 2, exit: 5 });
     expect(wide.seconds.high).toBeGreaterThan(wide.seconds.mid);
+    expect(wide.seconds.low).toBeGreaterThan(0);
   });
 
   test("a speed too low for the bend is said to be", () => {

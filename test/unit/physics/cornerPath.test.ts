@@ -200,6 +200,12 @@ describe("the path of a car through a corner", () => {
     for (const point of apex) expect(Math.hypot(...point)).toBeCloseTo(24.5, 9);
   });
 
+  test("a kerb that the car leaves alone is drawn as far as the line with nothing unused needs it", () => {
+    const of = { ...corner, kerbs };
+    const [alone, used] = [pathOf(of, { entry: 3, apex: 2, exit: 3 }), pathOf(of, nothingUnused)];
+    expect(alone.kerbs).toEqual(used.kerbs);
+  });
+
   test("edges of the road run beside each other all the way", () => {
     for (const angle of [30, 90, 180, 200]) {
       const { inner, outer, apex } = pathOf({ ...corner, angle });

@@ -98,7 +98,9 @@ function CornerForm({ row, table, onDone, onNext }: CornerFormProps) {
   const { key, corner, texts, reading } = row;
   const box = useRef<HTMLFormElement>(null);
   const [isRefused, setRefused] = useState(false);
-  useEffect(() => box.current?.scrollIntoView?.({ block: "nearest" }), []);
+  useEffect(() => {
+    box.current?.scrollIntoView?.({ block: "nearest" });
+  }, []);
   // Whoever leaves the form by another corner's number leaves no focus behind to tell it by.
   const leave = useRef(() => store(key));
   leave.current = () => store(key);

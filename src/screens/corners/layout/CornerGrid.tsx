@@ -25,16 +25,17 @@ interface CornerGridProps {
 }
 
 /**
- * The corners of a layout as a table that is typed in place. Enter goes down to the column in which the row was begun, arrow
- * keys to the cells around; a row is stored when it is left.
+ * The corners of a layout as a table that is typed in place. Enter goes down to the column in which typing in the row began,
+ * arrow keys to the cells around; a row is stored when it is left.
  */
 export function CornerGrid({ table, cells, onPasted }: CornerGridProps) {
   const { rows, type, putBack, store, remove } = table;
   const [at, setAt] = useState<Place>();
   /** The row that Enter was pressed in with something wrong in it. */
   const [refused, setRefused] = useState<string>();
-  /** The column in which the row was come into. */
+  /** The column in which typing in the row began, since it was come into. */
   const begun = useRef<Place>(undefined);
+  const inRow = useRef<string>(undefined);
 
   /** The empty row to go on in, once the one before it is stored. */
   const [awaited, setAwaited] = useState<string>();
@@ -92,7 +93,8 @@ export function CornerGrid({ table, cells, onPasted }: CornerGridProps) {
   };
   const onFocus = (row: CornerRow, cell: CornerCell) => {
     setAt({ key: row.key, cell });
-    if (begun.current?.key !== row.key) begun.current = { key: row.key, cell };
+    if (inRow.current !== row.key) begun.current = undefined;
+    inRow.current = row.key;
     setRefused((now) => (now === row.key ? now : undefined));
   };
   const onLeave = (row: CornerRow, { relatedTarget, currentTarget }: FocusEvent<HTMLElement>) => {
@@ -152,7 +154,10 @@ export function CornerGrid({ table, cells, onPasted }: CornerGridProps) {
                           row={row}
                           cell={cell}
                           isWrong={row.reading.problems[cell] !== undefined && isSaid(row, cell)}
-                          onChange={(text) => type(row, cell, text)}
+                          onChange={(text) => {
+                            if (begun.current?.key !== row.key) begun.current = { key: row.key, cell };
+                            type(row, cell, text);
+                          }}
                           onKeyDown={(event) => onKeyDown(row, cell, event)}
                           onFocus={() => onFocus(row, cell)}
                           onPasted={onPasted}

@@ -9,8 +9,14 @@ import styles from "./Layout.module.css";
 const isMissing = { wrong: "The number of corners is missing", right: "Write it, such as 12" };
 const count: Measure = { name: "Corners of a lap", unit: "", least: 1, most: 99, isWhole: true };
 
+interface HowManyProps {
+  readonly layout: Layout;
+  /** They are numbered. */
+  readonly onNumbered: () => void;
+}
+
 /** A layout without corners: what they are for, and the quick way to begin. */
-export function HowMany({ layout }: { readonly layout: Layout }) {
+export function HowMany({ layout, onNumbered }: HowManyProps) {
   const typed = useTyped({ text: "" });
   const { box, field, submit } = useWriteForm({
     typed,
@@ -20,6 +26,7 @@ export function HowMany({ layout }: { readonly layout: Layout }) {
       return editLayout(book, { layoutId: layout.id, patch: { corners }, expected: layout });
     },
     isUndoOffered: true,
+    onStored: onNumbered,
   });
   return (
     <>

@@ -1,4 +1,4 @@
-import { useMemo, useState } from "react";
+import { useEffect, useMemo, useState } from "react";
 import type { ComboWithNames } from "#db";
 import { useDraft } from "#live";
 import { Button } from "#ui/Button.tsx";
@@ -12,6 +12,7 @@ import { CopyDialog } from "./CopyDialog.tsx";
 import { CornerForms } from "./CornerForms.tsx";
 import { CornerGrid } from "./CornerGrid.tsx";
 import { cornerCells, plainCells } from "./cornerCells.ts";
+import { cellId } from "./GridCell.tsx";
 import { HowMany } from "./HowMany.tsx";
 import styles from "./Layout.module.css";
 import { LayoutPart } from "./LayoutPart.tsx";
@@ -22,6 +23,7 @@ import { useCornerRows } from "./useCornerRows.ts";
 /** What is known of a layout: its corners as a table, the layout as a whole, and the car that drives there. */
 export function LayoutPage({ combo: named }: { readonly combo: ComboWithNames }) {
   const { combo, layout, car } = named;
+  const { length } = layout.corners;
   const around = useMemo(
     (): AroundCorner => ({
       car,
@@ -35,15 +37,20 @@ export function LayoutPage({ combo: named }: { readonly combo: ComboWithNames })
   const [isMeasured, setMeasured] = useState(false);
   const [asked, setAsked] = useState<"paste" | "copy">();
   const hasRoom = useHasRoom("desk");
+  const [isNumbered, setNumbered] = useState(false);
+  useEffect(() => {
+    // The field that asked for their number is gone; the first corner takes its focus.
+    if (isNumbered && length > 0) document.getElementById(cellId("1", "name"))?.focus();
+    if (length > 0) setNumbered(false);
+  }, [isNumbered, length]);
   const filled = cornerCells.filter((cell) => table.rows.some(({ texts }) => texts[cell] !== ""));
   const cells = cornerCells.filter(
     (cell) => plainCells.includes(cell) || isMeasured || filled.includes(cell),
   );
-  const { length } = layout.corners;
   return (
     <>
       <Part title="Corners in lap order" ruled aside={length === 0 ? "none yet" : counted(length, "corner")}>
-        {length === 0 && <HowMany layout={layout} />}
+        {length === 0 && <HowMany layout={layout} onNumbered={() => setNumbered(true)} />}
         <HalfTyped of={table.draft} />
         {hasRoom ? (
           <CornerGrid

@@ -116,6 +116,15 @@ describe("the corners", () => {
     expect(report.order).toEqual([]);
   });
 
+  test("where a mistake cost less than nothing are worth what is unused", () => {
+    // A contact that pushed the car on: faster than the usual lap.
+    const driven = evenings({ 1: [...five, { ms: 83_000, remarks: [{ kind: "contact", corner: 3 }] }] });
+    const report = reportOf({ driven, reviews: [aReview(1, [{ number: 3, exit: 2 }])] });
+    const { unused, worth, mistakes } = of(report, 3);
+    expect(mistakes.ms).toBe(-200);
+    expect(unused.known && unused.value.ms).toEqual(worth);
+  });
+
   test("with mistakes of unknown cost come last, the most of them first", () => {
     const report = reportOf({
       driven: evenings({ 1: [84_000, off(90_000, 3), off(90_000, 4), off(90_000, 4)] }),
@@ -163,6 +172,16 @@ describe("unused road", () => {
       },
     });
     expect(report.unusedMs).toEqual(of(report, 3).worth);
+  });
+
+  test("of two reviews of one day is told of the one written down last", () => {
+    const [first, second] = [aReview(1, [{ number: 3, exit: 2 }]), aReview(1, [{ number: 3, exit: 1 }])];
+    const later = { ...second, id: "a later one", createdAt: 5 };
+    for (const reviews of [
+      [first, later],
+      [later, first],
+    ])
+      expect(of(reportOf({ reviews }), 3).unused).toMatchObject({ value: { reviewId: "a later one" } });
   });
 
   test("over the edge nothing is unused, and the largest gap is below zero", () => {

@@ -33,7 +33,7 @@ test("a lap lost at two corners is shared between them, one that names none stay
   // Usual 84.2; three laps lost 3, 6 and 9 s of eight: 18/8 = 2.25 s a lap.
   const laps = [
     ...five,
-    lost(87_200, { kind: "off", corner: 5 }, { kind: "spin", corner: 7 }),
+    lost(87_200, { kind: "off", corner: 5 }, { kind: "spin", corner: 5 }, { kind: "spin", corner: 7 }),
     lost(90_200, { kind: "contact" }),
     lost(93_200, { kind: "spin", corner: 5 }, { kind: "contact", corner: 5 }),
   ];
@@ -43,8 +43,8 @@ test("a lap lost at two corners is shared between them, one that names none stay
   expect(found.unnamedMs).toBe(750);
   expect(found.at(5)).toMatchObject({ mistakes: 2, laps: 8 });
   expect(found.at(5).counts).toEqual([
+    { kind: "spin", count: 2 },
     { kind: "off", count: 1 },
-    { kind: "spin", count: 1 },
     { kind: "contact", count: 1 },
   ]);
 });
@@ -98,6 +98,16 @@ test("without an account nothing is said of the cost", () => {
   expect(found.at(5)).toMatchObject({ mistakes: 1, ms: undefined });
   expect(found.unnamedMs).toBeUndefined();
   expect(mistakesAtCorners([], choices).at(5)).toMatchObject({ laps: 0, share: undefined, ms: undefined });
+});
+
+test("two corners lose on two evenings as many laps as each evening has of all", () => {
+  // 6 s lost at 5 in 6 laps, 6 s at 7 in 12 laps: of 18 laps a third of a second at each, 667 ms together.
+  const twelve = [...five, ...five, 84_200, lost(90_200, { kind: "spin", corner: 7 })];
+  const found = mistakesAtCorners(
+    [evening(1, [...five, lost(90_200, { kind: "off", corner: 5 })]), evening(2, twelve)],
+    choices,
+  );
+  expect([found.at(5).ms, found.at(7).ms]).toEqual([334, 333]);
 });
 
 test("corners and what names none add up to the account's line of mistakes, to the millisecond", () => {
@@ -161,6 +171,49 @@ test("corners and what names none add up to the account's line of mistakes, to t
       expect(sum + (found.unnamedMs ?? 0)).toBe(account.value.mistakes);
     }),
     { seed: 11, numRuns: 400 },
+  );
+  expect(compared).toBeGreaterThan(100);
+});
+
+test("a corner's part is what the line of mistakes would be less had its laps been usual ones", () => {
+  const lap = fc.record({
+    ms: fc.integer({ min: 80_000, max: 100_000 }),
+    corner: fc.constantFrom(undefined, undefined, 1, 2, 3),
+  });
+  const sessions = fc.array(fc.array(lap, { minLength: 8, maxLength: 25, size: "max" }), {
+    minLength: 1,
+    maxLength: 4,
+  });
+  let compared = 0;
+  fc.assert(
+    fc.property(sessions, fc.constantFrom(1, 2, 3), (evenings, corner) => {
+      const driven = evenings.map((laps, day) =>
+        evening(
+          day,
+          laps.map((one) =>
+            lost(one.ms, ...(one.corner ? [{ kind: "off", corner: one.corner } as const] : [])),
+          ),
+        ),
+      );
+      const forAccount = (isUsualThere: boolean) =>
+        evenings.map((laps) => {
+          const clean = laps.filter((one) => one.corner === undefined);
+          const usual = clean.reduce((sum, { ms }) => sum + ms, 0) / Math.max(1, clean.length);
+          return laps.map(
+            (one): LapForAccount => ({
+              ms: isUsualThere && one.corner === corner ? usual : one.ms,
+              remarks: one.corner === undefined ? [] : [{ kind: "off" }],
+              pace: one.corner === undefined,
+            }),
+          );
+        });
+      const [all, less] = [timeAccount(forAccount(false), 0), timeAccount(forAccount(true), 0)];
+      if (!all.known || !less.known) return;
+      compared++;
+      const part = mistakesAtCorners(driven, choices).at(corner).ms ?? Number.NaN;
+      expect(Math.abs(part - (all.value.mistakes - less.value.mistakes))).toBeLessThanOrEqual(2);
+    }),
+    { seed: 12, numRuns: 200 },
   );
   expect(compared).toBeGreaterThan(100);
 });

@@ -23,6 +23,7 @@ describe("the table of a layout's corners", () => {
     await user.type(field, "12{Enter}");
     await waitFor(() => expect(corners()).toHaveLength(12));
     expect(rows()).toHaveLength(13);
+    await waitFor(async () => expect(await cell("Name, corner 1")).toHaveFocus());
     await user.click(screen.getByRole("button", { name: "Undo" }));
     expect(await screen.findByRole("textbox", { name: "Corners of a lap" })).toBeVisible();
   });
