@@ -2,7 +2,7 @@ import { aboutRemark, type CalendarDate, sayShortDate } from "#domain";
 import type { CornerChange, CornersReport, CornerWorth, WhyCorner } from "#stats";
 import { hundredths, sayAmount } from "./amount.ts";
 import { straightWords } from "./cornerKind.ts";
-import { asSentence, counted, listed } from "./counted.ts";
+import { asSentence, counted, listed, lower } from "./counted.ts";
 import { gainTitle } from "./gain.ts";
 import { sayGap } from "./gaps.ts";
 
@@ -18,6 +18,13 @@ export function sayRange({ low, high }: Ends): string {
   return least === most
     ? hundredths.say(least)
     : `between ${hundredths.digits(least)} and ${hundredths.say(most)}`;
+}
+
+/** The same beside a bar: "0.11 to 0.47 s", "up to 0.18 s". */
+export function sayRangeInShort(ends: Ends): string {
+  return sayRange(ends)
+    .replace(/^between /, "")
+    .replace(" and ", " to ");
 }
 
 /**
@@ -116,7 +123,7 @@ export function lapTimesFollowed(
   { level, to }: Pick<NonNullable<CornersReport["change"]>, "level" | "to">,
   today: CalendarDate,
 ): string {
-  return `Lap times in that time: ${gainTitle(level, { asOf: to, today })}.`;
+  return `Lap times: ${lower(gainTitle(level, { asOf: to, today }))}.`;
 }
 
 /**

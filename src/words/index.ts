@@ -42,6 +42,7 @@ export {
   sayCorners,
   sayCounted,
   sayRange,
+  sayRangeInShort,
   sayWhyCorners,
   sayWorth,
   sectorCornersSay,

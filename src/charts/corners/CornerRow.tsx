@@ -38,7 +38,7 @@ export function CornerRow({ corners, first }: CornerRowProps) {
   const hasBars = corners.some((corner) => costOf(corner) > 0);
   return (
     <div className={styles["picture"]}>
-      <ol className={styles["row"]} aria-label="Corners in lap order">
+      <ol className={styles["row"]} data-bars={hasBars || undefined} aria-label="Corners in lap order">
         {corners.map((corner) => (
           <li key={corner.number} data-joined={corner.isJoined || undefined}>
             <a

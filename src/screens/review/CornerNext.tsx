@@ -1,7 +1,7 @@
 import type { CalendarDate, Id } from "#domain";
 import { useFigures } from "#live";
 import { printAddress } from "#state/address.ts";
-import { cornersTitle } from "#words";
+import { cornersTitle, counted } from "#words";
 
 interface CornerNextProps {
   readonly comboId: Id;
@@ -16,6 +16,7 @@ export function CornerNext({ comboId, asOf }: CornerNextProps) {
   if (!report || corner === undefined) return null;
   return (
     <p>
+      Corner by corner, over the last {counted(report.sessions, "session")}:{" "}
       <a href={printAddress({ place: "corners", comboId, corner })}>{cornersTitle(report)}</a>
     </p>
   );

@@ -12,6 +12,7 @@ import {
   sayCornerInRow,
   sayCorners,
   sayRange,
+  sayRangeInShort,
   sayWhyCorners,
   sayWorth,
   sectorCornersSay,
@@ -126,6 +127,12 @@ it("a range is rounded outwards, and one from nothing up is told by its end", ()
   expect(sayRange({ low: 118, high: 461 })).toBe("between 0.11 and 0.47 s");
   expect(sayRange({ low: 4, high: 180 })).toBe("up to 0.18 s");
   expect(sayRange({ low: 150, high: 150 })).toBe("0.15 s");
+  expect(
+    [
+      { low: 118, high: 461 },
+      { low: 4, high: 180 },
+    ].map(sayRangeInShort),
+  ).toEqual(["0.11 to 0.47 s", "up to 0.18 s"]);
   expect(sayWorth({ worth: undefined })).toBe("not known");
 });
 
@@ -180,7 +187,7 @@ describe("what became of the road left unused", () => {
   it("is held against the lap times, which claim nothing without enough sessions", () => {
     expect(
       lapTimesFollowed({ to: "2026-11-12", level: unknown({ needs: 4, of: "session", has: 2 }) }, today),
-    ).toBe("Lap times in that time: Not enough sessions yet: 2 of 4.");
+    ).toBe("Lap times: not enough sessions yet: 2 of 4.");
   });
 });
 

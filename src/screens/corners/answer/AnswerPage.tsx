@@ -5,7 +5,14 @@ import { printAddress } from "#state/address.ts";
 import type { CornersReport, CornerWorth } from "#stats";
 import { Columns } from "#ui/Columns.tsx";
 import { Part } from "#ui/Part.tsx";
-import { cornerChangeInShort, isWorthTelling, sayCornerInRow, sayCounted, sayRange, sayWorth } from "#words";
+import {
+  cornerChangeInShort,
+  isWorthTelling,
+  sayCornerInRow,
+  sayCounted,
+  sayRangeInShort,
+  sayWorth,
+} from "#words";
 import styles from "./Answer.module.css";
 import { ChangeSince } from "./ChangeSince.tsx";
 import { FirstCorner } from "./FirstCorner.tsx";
@@ -81,7 +88,7 @@ function inOrder({ number, name, worth, mistakes, change }: CornerWorth, href: s
       worth,
       mistakesMs: Math.max(0, mistakes.ms ?? 0),
       seconds: sayWorth({ worth }),
-      range: worth.low === worth.high ? undefined : sayRange(worth),
+      range: worth.low === worth.high ? undefined : sayRangeInShort(worth),
       said: [
         ...(mistakes.counts.length === 0 ? [] : [sayCounted(mistakes.counts)]),
         ...(change === undefined ? [] : [cornerChangeInShort(change, today)]),

@@ -53,32 +53,34 @@ export function CornerPage({ comboId, comboName, layout, report, number, today }
   const [before, after] = [report.corners[at - 1], report.corners[at + 1]];
   return (
     <>
-      <nav className={styles["ways"]} aria-label="Corners beside this one">
-        <a className={styles["way"]} href={printAddress({ place: "corners", comboId })}>
-          All corners
-        </a>
-        {before && (
-          <a className={styles["way"]} href={to(before.number)}>
-            Corner {before.number}
-          </a>
-        )}
-        {after && (
-          <a className={styles["way"]} href={to(after.number)}>
-            Corner {after.number}
-          </a>
-        )}
-      </nav>
       <header className={styles["head"]}>
-        <p className={styles["number"]}>
-          Corner {number}
-          {direction !== undefined && `, ${direction}`}
-          {name !== undefined && (
-            <>
-              {" "}
-              <Name>{name}</Name>
-            </>
-          )}
-        </p>
+        <div className={styles["line"]}>
+          <p className={styles["number"]}>
+            Corner {number}
+            {direction !== undefined && `, ${direction}`}
+            {name !== undefined && (
+              <>
+                {" "}
+                <Name>{name}</Name>
+              </>
+            )}
+          </p>
+          <nav className={styles["ways"]} aria-label="Corners beside this one">
+            <a className={styles["way"]} href={printAddress({ place: "corners", comboId })}>
+              All corners
+            </a>
+            {before && (
+              <a className={styles["way"]} href={to(before.number)}>
+                Corner {before.number}
+              </a>
+            )}
+            {after && (
+              <a className={styles["way"]} href={to(after.number)}>
+                Corner {after.number}
+              </a>
+            )}
+          </nav>
+        </div>
         <h2 className={styles["title"]}>{cornerTitle(corner)}</h2>
         <p className={styles["reading"]}>
           {cornerReading(corner, cost.known ? cost.value.corner.carWidth : 1)}{" "}
