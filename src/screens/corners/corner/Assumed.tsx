@@ -1,18 +1,28 @@
-import type { Id } from "#domain";
+import { setLowestSpeed } from "#db";
+import { cornerRanges, type Id } from "#domain";
+import { useWrite } from "#live";
 import type { CornerCost } from "#physics";
 import { printAddress } from "#state/address.ts";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { sayAssumed, sayAssumedInShort, sayHangsOn, tooSlowForBend } from "#words";
+import { kmh } from "../layout/cornerCells.ts";
+import { StoredMeasure } from "../layout/StoredMeasure.tsx";
 import styles from "./Corner.module.css";
+
+const speedSeen = kmh("Lowest speed seen here", cornerRanges.lowestSpeed);
 
 interface AssumedProps {
   readonly comboId: Id;
+  readonly number: number;
+  /** m/s. */
+  readonly lowestSpeed: number | undefined;
   readonly cost: CornerCost;
   readonly isLookedAt: boolean;
 }
 
 /** What the estimate of a corner rests on, and how far it hangs on what is not known. */
-export function Assumed({ comboId, cost, isLookedAt }: AssumedProps) {
+export function Assumed({ comboId, number, lowestSpeed, cost, isLookedAt }: AssumedProps) {
+  const write = useWrite();
   const { assumed, corner, hangsOn, isTooSlow } = cost;
   const inMs = ({ low, high }: { readonly low: number; readonly high: number }) => ({
     low: low * 1000,
@@ -46,6 +56,17 @@ export function Assumed({ comboId, cost, isLookedAt }: AssumedProps) {
             </ul>
           </>
         )}
+        <div className={styles["field"]}>
+          <StoredMeasure
+            draftKey={`corners speed ${comboId} ${number}`}
+            measure={speedSeen}
+            value={lowestSpeed}
+            onValue={(speed) =>
+              write((book) => setLowestSpeed(book, { comboId, number, speed }), { isUndoOffered: true })
+            }
+            hint="with this car; also 60 mph or 25 m/s. It tells the radius, by the grip."
+          />
+        </div>
         <p>
           An estimate from two arcs that meet at the apex, on a flat road with even grip and no downforce. The
           better the layout is known, the narrower the range:{" "}

@@ -99,7 +99,15 @@ export function CornerPage({ comboId, comboName, layout, report, number, today }
             <p>{cornerMistakesSay(mistakes, report.sessions)}</p>
             {said.map((sentence) => sentence && <p key={sentence}>{sentence}</p>)}
           </Part>
-          {cost.known && <Assumed comboId={comboId} cost={cost.value} isLookedAt={unused.known} />}
+          {cost.known && (
+            <Assumed
+              comboId={comboId}
+              number={number}
+              lowestSpeed={facts.lowestSpeed}
+              cost={cost.value}
+              isLookedAt={unused.known}
+            />
+          )}
         </div>
       </Columns>
       {cost.known && (

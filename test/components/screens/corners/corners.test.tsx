@@ -147,6 +147,12 @@ describe("which corner first", () => {
     await user.click(await screen.findByRole("button", { name: /^What this rests on/ }));
     expect(screen.getByText("road: 11 m wide")).toBeVisible();
     expect(screen.getByText(/^with each gap misjudged by a quarter of a car: /)).toBeVisible();
+    const speed = screen.getByRole("textbox", { name: "Lowest speed seen here" });
+    await user.type(speed, "50 mph{Enter}");
+    await waitFor(async () =>
+      expect(screen.getByRole("button", { name: /^What this rests on/ })).not.toHaveTextContent("radius"),
+    );
+    expect(screen.queryByText(/^radius of the inner edge: /)).toBeNull();
     await user.click(screen.getByRole("link", { name: "Corner 4" }));
     await waitFor(() => expect(screen.getByText(/^Corner 4/, { selector: "p" })).toBeVisible());
     expect(screen.getByRole("heading", { name: "What its line gives away is not known yet" })).toBeVisible();
