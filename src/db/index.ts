@@ -76,7 +76,6 @@ export {
   type CornerEdit,
   type CornerPatch,
   copyCorners,
-  editCorner,
   editCorners,
   removeCorner,
   setLowestSpeed,

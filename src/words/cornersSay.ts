@@ -12,19 +12,27 @@ type Ends = { readonly low: number; readonly high: number };
  * Both ends of a range of seconds that is an estimate, rounded outwards.
  * @example sayRange({ low: 118, high: 461 }) // "between 0.11 and 0.47 s"
  */
-export function sayRange({ low, high }: Ends): string {
-  const [least, most] = [Math.floor(low / 10) * 10, Math.ceil(high / 10) * 10];
-  if (least <= 0) return `up to ${hundredths.say(most)}`;
-  return least === most
-    ? hundredths.say(least)
-    : `between ${hundredths.digits(least)} and ${hundredths.say(most)}`;
+export function sayRange(ends: Ends): string {
+  const { least, most, isSame, isFromNothing } = rangeOf(ends);
+  if (isFromNothing) return `up to ${most}`;
+  return isSame ? most : `between ${least} and ${most}`;
 }
 
 /** The same beside a bar: "0.11 to 0.47 s", "up to 0.18 s". */
 export function sayRangeInShort(ends: Ends): string {
-  return sayRange(ends)
-    .replace(/^between /, "")
-    .replace(" and ", " to ");
+  const { least, most, isSame, isFromNothing } = rangeOf(ends);
+  if (isFromNothing) return `up to ${most}`;
+  return isSame ? most : `${least} to ${most}`;
+}
+
+function rangeOf({ low, high }: Ends) {
+  const [least, most] = [Math.floor(low / 10) * 10, Math.ceil(high / 10) * 10];
+  return {
+    least: hundredths.digits(least),
+    most: hundredths.say(most),
+    isSame: least === most,
+    isFromNothing: least <= 0,
+  };
 }
 
 /**

@@ -11,7 +11,7 @@ const kept: Readonly<Record<string, string>> = {
   "figures and words of forecasts and levels that wait for their screens":
     "forecastRecord personalBestReading sayDifference sayForecastRecord sayMistakeShare sayScatter",
   "reads and writes that wait for the screens of rig, corners, targets and garage":
-    "addForecast addRigTest deletePage deleteRigTest editCorner editRigTest endRun forecastsOfTarget renameCar renameLayout renameTrack runsOfCombo scoreForecast setLowestSpeed",
+    "addForecast addRigTest deletePage deleteRigTest editRigTest endRun forecastsOfTarget renameCar renameLayout renameTrack runsOfCombo scoreForecast setLowestSpeed",
   "the way round the worker and into the store, by which tests ask and look":
     "askHere readDraft readDrafts rowCounts sendHere",
   "by which published values and the round trip are checked":

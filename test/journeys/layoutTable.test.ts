@@ -1,4 +1,5 @@
 import type { Page } from "@playwright/test";
+import { expectAccessible } from "../support/journeyAxe.ts";
 import { expect, open, startSession, test } from "../support/journeys.ts";
 
 test.use({ serviceWorkers: "block" });
@@ -70,6 +71,7 @@ test("what cannot be read stands in its cell after a reload, and a row is taken 
   await page.keyboard.type("twisty");
   await page.keyboard.press("Tab");
   await expect(page.getByText(/“twisty” is none of the words it may be\. Write hairpin/)).toBeVisible();
+  await expectAccessible(page, "the table with something wrong in it");
   await page.reload();
   await expect(kind).toHaveValue("twisty");
   await kind.fill("kink");
@@ -78,6 +80,33 @@ test("what cannot be read stands in its cell after a reload, and a row is taken 
   await page.getByRole("button", { name: "Undo" }).click();
   await expect(page.getByRole("textbox", { name: "Corners of a lap" })).toBeVisible();
   await expect(kind).toHaveValue("");
+});
+
+test("a table out of a spreadsheet, pasted into a cell, is looked at and stored in one go", async ({
+  page,
+}) => {
+  await openLayout(page);
+  await cell(page, "Name, corner 1").focus();
+  await page.evaluate(() => {
+    const clipboard = new DataTransfer();
+    clipboard.setData(
+      "text/plain",
+      "turn;kind;straight;min speed (mph);radius\n1;h;250;45;12,5\n2;twisty;long;;\n",
+    );
+    const event = new ClipboardEvent("paste", { clipboardData: clipboard, bubbles: true, cancelable: true });
+    document.activeElement?.dispatchEvent(event);
+  });
+  const dialog = page.getByRole("dialog", { name: "Corners from a spreadsheet" });
+  await expect(dialog).toContainText("2 corners read, something wrong in 1 line: that stays out.");
+  await expect(dialog.getByRole("table", { name: "Read as" })).toContainText(
+    "hairpin · what follows 250 m · lowest speed 72.4 km/h · radius 12.5 m",
+  );
+  await expectAccessible(page, "corners from a spreadsheet");
+  await dialog.getByRole("button", { name: "Store 2 corners" }).click();
+  await expect(cell(page, "What follows, corner 2")).toHaveValue("long");
+  await expect(cell(page, "Lowest speed, corner 1")).toHaveValue("72.4");
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect(page.getByRole("textbox", { name: "Corners of a lap" })).toBeVisible();
 });
 
 for (const width of [390, 320])
@@ -105,6 +134,7 @@ for (const width of [390, 320])
       await form.getByText(kind, { exact: true }).tap();
       await form.getByText("long", { exact: true }).tap();
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      if (corner === 1) await expectAccessible(page, "a corner on a phone");
       await form.getByRole("button", { name: "Next corner" }).tap();
     }
     await expect(page.getByRole("form", { name: "Corner 4" })).toBeVisible();

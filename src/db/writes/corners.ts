@@ -57,14 +57,6 @@ export function editCorners(
   });
 }
 
-/** Changes one corner of a layout, or adds it; the others are left alone. */
-export function editCorner(
-  book: Logbook,
-  { layoutId, ...corner }: CornerEdit & { readonly layoutId: Id },
-): Promise<Change> {
-  return editCorners(book, { layoutId, corners: [corner] });
-}
-
 function withPatch(corner: Corner, { kerbs, ...patch }: CornerPatch): Corner {
   const next = patched<Corner>(corner, patch);
   if (kerbs === undefined) return next;

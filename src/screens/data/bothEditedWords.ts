@@ -67,6 +67,8 @@ const words: Readonly<Record<string, string>> = {
   lapsDriven: "laps driven",
   gridPlace: "grid place",
   finishPlace: "finish place",
+  lowestSpeeds: "lowest speeds",
+  topSpeed: "top speed",
 };
 
 const longest = 60;

@@ -18,12 +18,17 @@ import type { CornerRows } from "./useCornerRows.ts";
 export function CornerForms({ table }: { readonly table: CornerRows }) {
   const [open, setOpen] = useState<string>();
   const { rows } = table;
+  const close = (row: CornerRow) => {
+    setOpen(undefined);
+    document.getElementById(openerId(row.key))?.focus();
+  };
   return (
     <ul className={styles["rows"]}>
       {rows.map((row, at) => (
         <li key={row.key} className={styles["row"]} data-chain={row.chain}>
           <button
             type="button"
+            id={openerId(row.key)}
             aria-expanded={row.key === open}
             className={styles["open"]}
             onClick={() => setOpen(row.key === open ? undefined : row.key)}
@@ -34,7 +39,7 @@ export function CornerForms({ table }: { readonly table: CornerRows }) {
             <CornerForm
               row={row}
               table={table}
-              onDone={() => setOpen(undefined)}
+              onDone={() => close(row)}
               onNext={() => setOpen(rows[at + 1]?.key)}
             />
           ) : (
@@ -45,6 +50,9 @@ export function CornerForms({ table }: { readonly table: CornerRows }) {
     </ul>
   );
 }
+
+/** The button that opens a corner. */
+const openerId = (key: string) => `open-corner-${key}`;
 
 /** "5 Church" and "right · hairpin · then long" */
 function Summary({ row: { corner, isTyped, texts, reading } }: { readonly row: CornerRow }) {
@@ -96,11 +104,13 @@ const measured = cornerCells.filter((cell) => !plainCells.includes(cell));
 function CornerForm({ row, table, onDone, onNext }: CornerFormProps) {
   const { store, remove } = table;
   const { key, corner, texts, reading } = row;
-  const box = useRef<HTMLFormElement>(null);
   const [isRefused, setRefused] = useState(false);
+  // The number stands at the top, with as much of its form in sight as there is room for.
   useEffect(() => {
-    box.current?.scrollIntoView?.({ block: "nearest" });
-  }, []);
+    const opener = document.getElementById(openerId(key));
+    opener?.focus({ preventScroll: true });
+    opener?.scrollIntoView?.({ block: "start" });
+  }, [key]);
   // Whoever leaves the form by another corner's number leaves no focus behind to tell it by.
   const leave = useRef(() => store(key));
   leave.current = () => store(key);
@@ -115,7 +125,6 @@ function CornerForm({ row, table, onDone, onNext }: CornerFormProps) {
   const isMeasured = measured.some((cell) => texts[cell] !== "");
   return (
     <form
-      ref={box}
       noValidate
       aria-label={`Corner ${texts.number}`}
       className={styles["form"]}

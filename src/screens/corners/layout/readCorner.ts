@@ -144,6 +144,12 @@ export function readCorner(typed: TypedCorner, corner: Corner, around: AroundCor
     patch.kerbs = { ...patch.kerbs, [kerbs[cell]]: value };
   };
   for (const cell of cornerCells) if (typed[cell] !== undefined) readers[cell]();
+  const tooWide = wideKerb(patch, corner);
+  if (tooWide !== undefined) {
+    const cell = typed.kerbApex === undefined ? "radius" : "kerbApex";
+    problems[cell] ??= tooWide;
+    delete said[cell];
+  }
   return { edit: { number, patch, ...speed }, said, problems };
 }
 
@@ -183,5 +189,17 @@ function narrowRoad(road: number, { width }: Pick<Car, "width">): FieldProblem |
   return {
     wrong: `Width: ${road} m is no wider than the car.`,
     right: `The car is ${width === undefined ? "taken to be " : ""}${car} m wide. Write more than that, or put the car right.`,
+  };
+}
+
+/** Why the kerb at the apex cannot be as wide as this; undefined where it fits inside the bend, or was there already. */
+function wideKerb(patch: CornerPatch, corner: Corner): FieldProblem | undefined {
+  const radius = "radius" in patch ? patch.radius : corner.radius;
+  const kerb = patch.kerbs && "apex" in patch.kerbs ? patch.kerbs.apex : corner.kerbs?.apex;
+  const isAsStored = radius === corner.radius && kerb === corner.kerbs?.apex;
+  if (isAsStored || radius === undefined || kerb === undefined || kerb < radius) return undefined;
+  return {
+    wrong: `Kerb at apex: ${kerb} m is no narrower than the inner radius of ${radius} m.`,
+    right: "Write less, or put the radius right.",
   };
 }

@@ -29,7 +29,7 @@ export interface LookedAt {
 export interface ReviewDraft {
   /** Undefined is the usual lap, of no session in particular. */
   readonly lap?: LookedAt | undefined;
-  /** Numbers told here, of corners that the layout may not have. */
+  /** Numbers told here, of corners that the layout may not have; it learns them with the review. */
   readonly told: readonly number[];
   /** The corners looked at; undefined while nobody chose other ones than stand ready. */
   readonly chosen?: readonly number[] | undefined;
@@ -51,7 +51,7 @@ export function draftOf(review: CornerReview, scale: GapScale): ReviewDraft {
   const numbers = corners.map(({ number }) => number);
   return {
     lap: sessionId === undefined ? undefined : { sessionId, lapId },
-    told: numbers,
+    told: [],
     chosen: numbers,
     at: "all",
     lines: Object.fromEntries(corners.map((corner) => [corner.number, writeGaps(corner, scale)])),
@@ -124,7 +124,7 @@ export function readReview(
     if (Object.keys(reading.seen).length > 0) corners.push({ ...unknownOf(stored), number, ...reading.seen });
   }
   if (corners.length === 0) return { ok: false, problems: { lines: nothingNoted } };
-  return { ok: true, value: { corners, learnt: learntOf(draft, chosen, known) } };
+  return { ok: true, value: { corners, learnt: learntOf(draft, known) } };
 }
 
 /** What a newer app keeps of a corner besides what is typed here. */
@@ -134,12 +134,13 @@ function unknownOf(stored: ReviewedCorner | undefined): object {
   return rest;
 }
 
-function learntOf({ told, kinds }: ReviewDraft, chosen: readonly number[], known: readonly Corner[]) {
-  return [...new Set([...told, ...chosen])]
+function learntOf({ told, kinds }: ReviewDraft, known: readonly Corner[]): ReadReview["learnt"] {
+  const said = Object.keys(kinds).map(Number);
+  return [...new Set([...told, ...said])]
     .sort((a, b) => a - b)
     .flatMap((number) => {
       const { bend, after } = kinds[number] ?? {};
-      const isNew = !known.some((corner) => corner.number === number);
+      const isNew = told.includes(number) && !known.some((corner) => corner.number === number);
       if (!isNew && bend === undefined && after === undefined) return [];
       return [{ number, ...(bend !== undefined && { bend }), ...(after !== undefined && { after }) }];
     });

@@ -59,13 +59,11 @@ export function dated(
   { lap }: ReviewDraft,
   before: CornerReview | undefined,
   today: CalendarDate,
-  last: ReviewedSession | undefined,
-  sessions: ReadonlyMap<string, ReviewedSession>,
+  session: ReviewedSession | undefined,
 ): Pick<CornerReview, "on" | "sessionId" | "lapId"> {
   const kept = before?.on ?? today;
   if (lap === undefined) return { on: kept };
   const { sessionId, lapId } = lap;
-  const session = sessionId === last?.sessionId ? last : sessions.get(sessionId);
-  const isSame = before?.sessionId === sessionId;
-  return { on: isSame ? kept : (session?.date ?? kept), sessionId, ...(lapId !== undefined && { lapId }) };
+  const on = before?.sessionId === sessionId ? kept : (session?.date ?? kept);
+  return { on, sessionId, ...(lapId !== undefined && { lapId }) };
 }

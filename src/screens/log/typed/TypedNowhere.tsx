@@ -17,6 +17,7 @@ const places: Readonly<Record<string, string>> = {
   car: "what is known of a car",
   layout: "a layout",
   reference: "a reference lap",
+  review: "a replay review",
 };
 
 /**
@@ -50,6 +51,7 @@ export function TypedNowhere({ sessionId = "" }: { readonly sessionId: Id | unde
         tables.layouts.bulkGet(ids),
         tables.combos.bulkGet(ids),
         tables.cars.bulkGet(ids),
+        tables.cornerReviews.bulkGet(ids),
       ]);
       const sessions = await tables.sessions.bulkGet(runs.map((run) => run?.sessionId ?? ""));
       const live = ids.filter((_, index) => {

@@ -363,15 +363,20 @@ describe("what is half typed in a form", () => {
     expect(screen.queryByText(said)).not.toBeInTheDocument();
   });
 
-  it("about a target that is gone is offered on Log", async () => {
+  it.each([
+    ["target", "a target", "1:22.5"],
+    ["review", "a replay review", "corner 5: h . 0.3"],
+  ])("about a %s that is gone is offered on Log", async (kind, named, text) => {
     const { surroundings, otherTab } = await threeLaps();
     await lap(3);
     const shelf = await openShelf(surroundings);
-    const key = `${nameOfBook()}/target ${surroundings.newId()}|gone`;
-    await writeDraft(shelf, { key, text: "1:22.5", state: { value: "1:22.5" }, tab: "gone" });
+    const key = `${nameOfBook()}/${kind} ${surroundings.newId()}|gone`;
+    await writeDraft(shelf, { key, text, state: { value: text }, tab: "gone" });
     shelf.close();
     otherTab("closed");
-    expect(await screen.findByText(/^Half typed in a target, which is not/)).toHaveTextContent("1:22.5");
+    expect(await screen.findByText(new RegExp(`^Half typed in ${named}, which is not`))).toHaveTextContent(
+      text,
+    );
   });
 
   it("that is no target of the day is said and kept, over closing the dialog and a reload", async () => {

@@ -6,7 +6,6 @@ import {
   copyCorners,
   dump,
   editCar,
-  editCorner,
   editCorners,
   editLayout,
   removeCorner,
@@ -33,8 +32,11 @@ async function aLayout(corners: readonly Corner[] = []) {
 
 test("one corner is changed without touching the others", async () => {
   const { book, layoutId, cornersNow } = await aLayout([{ number: 1 }, { number: 3, radius: 40 }]);
-  const changed = await editCorner(book, { layoutId, number: 3, patch: { radius: undefined, name: "Mill" } });
-  const added = await editCorner(book, { layoutId, number: 2, patch: { direction: "left" } });
+  const changed = await editCorners(book, {
+    layoutId,
+    corners: [{ number: 3, patch: { radius: undefined, name: "Mill" } }],
+  });
+  const added = await editCorners(book, { layoutId, corners: [{ number: 2, patch: { direction: "left" } }] });
   expect([changed.what, added.what]).toEqual(["Corner 3 changed", "Corner 2 added"]);
   expect(await cornersNow()).toEqual([
     { number: 1 },
@@ -45,7 +47,7 @@ test("one corner is changed without touching the others", async () => {
 
 test("one kerb of a corner is changed by itself, and the last one taken out leaves none", async () => {
   const { book, layoutId, cornersNow } = await aLayout([{ number: 1, kerbs: { entry: 1, exit: 2 } }]);
-  const edit = (kerbs: object) => editCorner(book, { layoutId, number: 1, patch: { kerbs } });
+  const edit = (kerbs: object) => editCorners(book, { layoutId, corners: [{ number: 1, patch: { kerbs } }] });
   await edit({ apex: 0.5, entry: undefined });
   expect(await cornersNow()).toEqual([{ number: 1, kerbs: { apex: 0.5, exit: 2 } }]);
   await edit({ apex: undefined, exit: undefined });
@@ -80,7 +82,7 @@ test("a field of a corner that was changed elsewhere meanwhile is said", async (
   const seen: Corner = { number: 1, bend: "fast", radius: 80 };
   const { book, layoutId } = await aLayout([{ number: 1, bend: "kink", radius: 80 }]);
   const patch = { bend: "slow", radius: 60 } as const;
-  const change = await editCorner(book, { layoutId, number: 1, patch, expected: seen });
+  const change = await editCorners(book, { layoutId, corners: [{ number: 1, patch, expected: seen }] });
   expect(change).toMatchObject({
     what: "Corner 1 changed; it had been changed elsewhere meanwhile",
     overwrote: ["bend"],
@@ -89,9 +91,9 @@ test("a field of a corner that was changed elsewhere meanwhile is said", async (
 
 test("undo takes back one corner and leaves what was typed at the others since", async () => {
   const { book, layoutId, cornersNow } = await aLayout([{ number: 1, bend: "slow" }]);
-  const first = await editCorner(book, { layoutId, number: 1, patch: { bend: "fast" } });
-  const added = await editCorner(book, { layoutId, number: 2, patch: {} });
-  await editCorner(book, { layoutId, number: 3, patch: {} });
+  const first = await editCorners(book, { layoutId, corners: [{ number: 1, patch: { bend: "fast" } }] });
+  const added = await editCorners(book, { layoutId, corners: [{ number: 2, patch: {} }] });
+  await editCorners(book, { layoutId, corners: [{ number: 3, patch: {} }] });
   expect((await undoChange(book, first)).skipped).toEqual([]);
   expect((await undoChange(book, added)).skipped).toEqual([]);
   expect(await cornersNow()).toEqual([{ number: 1, bend: "slow" }, { number: 3 }]);
@@ -106,7 +108,7 @@ test("undo leaves a corner that was changed again since, and says so", async () 
       { number: 2, patch: { bend: "slow" } },
     ],
   });
-  await editCorner(book, { layoutId, number: 2, patch: { bend: "kink" } });
+  await editCorners(book, { layoutId, corners: [{ number: 2, patch: { bend: "kink" } }] });
   expect((await undoChange(book, change)).skipped).toEqual(["the layout has been changed again since"]);
   expect(await cornersNow()).toEqual([{ number: 1 }, { number: 2, bend: "kink" }]);
 });

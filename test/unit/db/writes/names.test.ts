@@ -6,7 +6,7 @@ import {
   combosWithNames,
   deletePage,
   dump,
-  editCorner,
+  editCorners,
   editLayout,
   pages,
   renameCar,
@@ -130,18 +130,20 @@ test("an edit of a layout says what it went over, and one of a corner which it w
     what: "Layout changed; it had been changed elsewhere meanwhile",
     overwrote: ["length"],
   });
-  expect((await editCorner(book, { layoutId, number: 7, patch: { name: "Mill" } })).what).toBe(
-    "Corner 7 added",
-  );
-  expect((await editCorner(book, { layoutId, number: 7, patch: { radius: 40 } })).what).toBe(
+  expect(
+    (await editCorners(book, { layoutId, corners: [{ number: 7, patch: { name: "Mill" } }] })).what,
+  ).toBe("Corner 7 added");
+  expect((await editCorners(book, { layoutId, corners: [{ number: 7, patch: { radius: 40 } }] })).what).toBe(
     "Corner 7 changed",
   );
-  await editCorner(book, { layoutId, number: 3, patch: { direction: "left" } });
+  await editCorners(book, { layoutId, corners: [{ number: 3, patch: { direction: "left" } }] });
   expect((await dump(book)).layouts.find(({ id }) => id === layoutId)?.corners).toEqual([
     { number: 3, direction: "left" },
     { number: 7, name: "Mill", radius: 40 },
   ]);
-  await expect(editCorner(book, { layoutId: book.newId(), number: 7, patch: {} })).rejects.toMatchObject({
+  await expect(
+    editCorners(book, { layoutId: book.newId(), corners: [{ number: 7, patch: {} }] }),
+  ).rejects.toMatchObject({
     code: "missing",
   });
 });

@@ -1,6 +1,6 @@
 import "fake-indexeddb/auto";
 import { expect, test } from "vitest";
-import { addCombo, addCornerReview, addLap, editCorner, turnPage } from "#db";
+import { addCombo, addCornerReview, addLap, editCorners, turnPage } from "#db";
 import { askHere } from "#live";
 import { addSessions } from "../../../support/addSessions.ts";
 import { aLap } from "../../../support/aLap.ts";
@@ -23,7 +23,10 @@ test("the corners of a combo are told by its layout, its laps and its reviews", 
     .toArray();
   const remarks = [{ kind: "off", corner: 5 }] as const;
   await addLap(book, { runId: run?.id ?? "", id: book.newId(), lap: { ...aLap(90_200), remarks } });
-  await editCorner(book, { layoutId: layout?.id ?? "", number: 3, patch: { name: "Dyke", bend: "slow" } });
+  await editCorners(book, {
+    layoutId: layout?.id ?? "",
+    corners: [{ number: 3, patch: { name: "Dyke", bend: "slow" } }],
+  });
   await addCornerReview(book, { comboId, on: "2026-03-04", corners: [{ number: 3, exit: 1 }] });
   const ask = () => askHere(book, "corners", { comboId, today });
   const report = await ask();

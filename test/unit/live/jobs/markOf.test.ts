@@ -5,7 +5,7 @@ import {
   addCornerReview,
   addLap,
   dump,
-  editCorner,
+  editCorners,
   mergeInto,
   renameCar,
   takeBackMerge,
@@ -123,7 +123,7 @@ test("what is known of a car, a layout, a combo's corners or a replay is asked a
     expect(same).toContain("comboReview");
   };
   await ofComboBefore(() =>
-    editCorner(book, { layoutId: layout?.id ?? "", number: 3, patch: { bend: "slow" } }),
+    editCorners(book, { layoutId: layout?.id ?? "", corners: [{ number: 3, patch: { bend: "slow" } }] }),
   );
   await ofComboBefore(() => addCornerReview(book, { comboId, on: today, corners: [{ number: 3, exit: 1 }] }));
   await ofComboBefore(() => book.tables.cars.toCollection().modify({ grip: 1.3 }));

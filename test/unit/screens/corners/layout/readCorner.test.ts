@@ -95,6 +95,17 @@ describe("a corner as it is typed", () => {
     });
   });
 
+  it("refuses a kerb at the apex as wide as the bend is tight, at the cell that was typed", () => {
+    const problem = {
+      wrong: "Kerb at apex: 3 m is no narrower than the inner radius of 3 m.",
+      right: "Write less, or put the radius right.",
+    };
+    expect(read({ kerbApex: "3" }, { number: 5, radius: 3 }).problems).toEqual({ kerbApex: problem });
+    expect(read({ radius: "3" }, { number: 5, kerbs: { apex: 3 } }).problems).toEqual({ radius: problem });
+    expect(read({ radius: "3", kerbApex: "2.9" }).problems).toEqual({});
+    expect(read({ radius: "" }, { number: 5, radius: 3, kerbs: { apex: 3 } }).problems).toEqual({});
+  });
+
   it("reads back whatever its cells show as what is stored", () => {
     const figure = (least: number, most: number) =>
       fc.integer({ min: least * 10, max: most * 10 }).map((tenths) => tenths / 10);
@@ -102,21 +113,23 @@ describe("a corner as it is typed", () => {
       { entry: figure(0, 5), apex: figure(0, 5), exit: figure(0, 5) },
       { requiredKeys: [] },
     );
-    const corner = fc.record(
-      {
-        number: fc.constant(5),
-        name: fc.constantFrom("Mill", "橋"),
-        direction: fc.constantFrom("left" as const, "right" as const),
-        bend: fc.constantFrom("hairpin" as const, "kink" as const),
-        after: fc.constantFrom("none" as const, "short" as const, "long" as const),
-        sector: fc.integer({ min: 1, max: 3 }),
-        radius: figure(1, 400),
-        width: figure(2, 20),
-        angle: figure(5, 200),
-        kerbs: kerbs.filter((some) => Object.keys(some).length > 0),
-      },
-      { requiredKeys: ["number"] },
-    );
+    const corner = fc
+      .record(
+        {
+          number: fc.constant(5),
+          name: fc.constantFrom("Mill", "橋"),
+          direction: fc.constantFrom("left" as const, "right" as const),
+          bend: fc.constantFrom("hairpin" as const, "kink" as const),
+          after: fc.constantFrom("none" as const, "short" as const, "long" as const),
+          sector: fc.integer({ min: 1, max: 3 }),
+          radius: figure(1, 400),
+          width: figure(2, 20),
+          angle: figure(5, 200),
+          kerbs: kerbs.filter((some) => Object.keys(some).length > 0),
+        },
+        { requiredKeys: ["number"] },
+      )
+      .filter(({ radius = 400, kerbs: { apex = 0 } = {} }) => apex < radius);
     const kmh = fc.integer({ min: 36, max: 3000 }).map((tenths) => tenths / 10);
     fc.assert(
       fc.property(corner, kmh, (stored, speed) => {

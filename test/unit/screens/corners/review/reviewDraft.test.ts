@@ -43,6 +43,14 @@ test("lines are read in lap order, skipped corners are left out, and the layout 
   });
 });
 
+test("a corner of an old review that the layout no longer has does not come back into it", () => {
+  const draft = draftOf({ ...stored, corners: [{ number: 8, entry: 1 }] }, inCars);
+  expect(read(draft, [8])).toMatchObject({ value: { corners: [{ number: 8 }], learnt: [] } });
+  expect(read({ ...draft, kinds: { 8: { bend: "slow" } } }, [8])).toMatchObject({
+    value: { learnt: [{ number: 8, bend: "slow" }] },
+  });
+});
+
 test("a line that cannot be read is named with its corner, and so is a review without anything", () => {
   expect(read({ ...nothingSeen, lines: { 5: "h late" } }, [3, 5])).toMatchObject({
     problems: { lines: { wrong: "Corner 5: “late” is not understood." } },
