@@ -1,17 +1,17 @@
 import type { CornerReview, Id, Session } from "#domain";
+import type { ComboKey } from "./combos.ts";
 import { instantAt } from "./season.ts";
 import type { Stamp } from "./stamps.ts";
-import type { ReviewedCombo } from "./trueCorners.ts";
 
 interface Judged extends Pick<CornerReview, "on" | "corners"> {
-  readonly combo: ReviewedCombo;
+  readonly combo: ComboKey;
   /** The evening whose replay was looked at, where that is another day. */
   readonly of?: string;
 }
 
 /**
  * Metres left unused, judged from replays: corner 5 of the Ring gets better, corner 11 does not; at Tessemoor the exit of 4
- * does. The last two of each are four weeks apart.
+ * does. The last two of each are four weeks apart. The trainer, driven last, was looked at once.
  */
 const judged: readonly Judged[] = [
   {
@@ -83,12 +83,21 @@ const judged: readonly Judged[] = [
       { number: 7, entry: 0.9, apex: 0.4, exit: 0.7, throttle: "right" },
     ],
   },
+  {
+    combo: "ringTrainer",
+    on: "2026-11-22",
+    corners: [
+      { number: 3, entry: 0.9, apex: 0.4, exit: 0.9, braking: "early" },
+      { number: 5, entry: 1.8, apex: 0.9, exit: 1.8, braking: "late", throttle: "twice" },
+      { number: 9, entry: 0.9, apex: 0.9, exit: 0, throttle: "early" },
+    ],
+  },
 ];
 
 /** The corner reviews, each of the session of its day or of the evening it names. */
 export function makeReviews(
   stamp: Stamp,
-  comboIds: Readonly<Record<ReviewedCombo, Id>>,
+  comboIds: Readonly<Record<ComboKey, Id>>,
   sessions: readonly Session[],
 ): CornerReview[] {
   return judged.map(({ combo, of, ...review }) => {

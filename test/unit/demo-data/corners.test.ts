@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { cornerLine } from "#physics";
 import { type CornersReport, cornersReport, sessionsForCorners } from "#stats";
+import type { ComboKey } from "../../../demo-data/combos.ts";
 import { secondsThrough } from "../../../demo-data/cornerMotion.ts";
 import { places, sectorOfCorner } from "../../../demo-data/places.ts";
 import { type ReviewedCombo, trueChanges } from "../../../demo-data/trueCorners.ts";
@@ -8,7 +9,7 @@ import { comboOf, preferences, rows, runsOf, truth } from "./theDemo.ts";
 
 const keys = Object.keys(trueChanges) as ReviewedCombo[];
 
-function cornersOf(key: ReviewedCombo): CornersReport {
+function cornersOf(key: ComboKey): CornersReport {
   const { comboId, ...combo } = comboOf(key);
   const row = rows.combos.find(({ id }) => id === comboId);
   const car = rows.cars.find(({ id }) => id === row?.carId);
@@ -88,6 +89,15 @@ describe.each(keys)("the corners of %s", (key) => {
     expect(report.sessions).toBe(10);
     expect(report.paceMs).toBeDefined();
   });
+});
+
+test("the combo driven last has a corner worth seconds from one review, without a change to tell of", () => {
+  const last = rows.sessions.toSorted((a, b) => b.startedAt - a.startedAt)[0];
+  expect(last?.comboId).toBe(truth.combos.ringTrainer.comboId);
+  const report = cornersOf("ringTrainer");
+  expect(report.corners.find(({ number }) => number === report.order[0])?.worth?.low).toBeGreaterThan(50);
+  expect(report.reviews).toHaveLength(1);
+  expect(report.change).toBeUndefined();
 });
 
 test("the times of the truth are walked by themselves, and agree with the sums of the same corner to a millisecond", () => {
