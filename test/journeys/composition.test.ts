@@ -68,6 +68,12 @@ test("no key of a composition acts in any field of the other places", async ({ p
   await composeInEach(page, page.getByRole("main"), "a record of the rig");
 
   await visit("corners");
+  await page.getByRole("link", { name: "replay review", exact: true }).click();
+  const review = page.getByRole("form", { name: /^Corner \d+/ });
+  await composeInEach(page, review, "a corner of a replay");
+  await expect(review).toBeVisible();
+
+  await visit("corners");
   await page.getByRole("link", { name: "layout and car" }).click();
   await page.getByRole("button", { name: "Show measured values" }).click();
   const corners = page.getByRole("table", { name: /^Corners of the layout/ });
