@@ -133,6 +133,7 @@ export {
   sideBySide,
 } from "./compare/sideBySide.ts";
 export type { ChangeInSum, CornerChange } from "./corners/cornerChanges.ts";
+export { cornerBefore } from "./corners/cornerFacts.ts";
 export type { CornerHabits } from "./corners/cornerHabits.ts";
 export {
   type CornersInput,

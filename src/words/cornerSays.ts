@@ -89,14 +89,24 @@ export function cornerHabitsSay({ reviews, braking, throttle, offLine }: CornerH
 /** Places of the apex around the middle that are called so, percent of the turn. */
 const MIDDLE = 5;
 
+interface BestApex {
+  /** Percent of the turn at which the apex is best. */
+  readonly best: number;
+  /** What an apex in the middle loses against it, ms. */
+  readonly lost: number;
+}
+
+/** Whether an apex in the middle is clearly not the best one. */
+export function isApexElsewhere({ best, lost }: BestApex): boolean {
+  return lost >= 5 && Math.abs(best - 50) > MIDDLE;
+}
+
 /**
  * Where the apex of a corner is best, as a finding.
- * @param best percent of the turn at which the apex is best
- * @param lost what an apex in the middle loses against it, ms
  * @example apexTitle({ best: 62, lost: 41 }) // "A late apex is best: 0.04 s faster than one in the middle"
  */
-export function apexTitle({ best, lost }: { readonly best: number; readonly lost: number }): string {
-  if (lost < 5 || Math.abs(best - 50) <= MIDDLE) return "An apex in the middle is as good as any";
+export function apexTitle({ best, lost }: BestApex): string {
+  if (!isApexElsewhere({ best, lost })) return "An apex in the middle is as good as any";
   const place = best > 50 ? "A late apex" : "An early apex";
   return `${place} is best: ${sayAmount(lost, hundredths)} faster than one in the middle`;
 }
@@ -119,10 +129,32 @@ export function apexReading({ best, straight, shorterWayMs }: ApexReading): stri
     : where;
 }
 
-/** The radii of a line's two arcs: "61 m, then 55 m", where both are the same "71 m". */
+/** Below so many metres a tenth of a metre of radius is worth telling. */
+const TIGHT = 50;
+
+/** The radii of a line's two arcs: "61 m, then 55 m", in a tight corner "34.6 m, then 33.9 m", where both are the same "71 m". */
 export function sayRadii(entry: number, exit: number): string {
-  const [first, second] = [entry.toFixed(0), exit.toFixed(0)];
+  const [first, second] = [entry, exit].map((radius) => radius.toFixed(radius < TIGHT ? 1 : 0));
   return first === second ? `${first} m` : `${first} m, then ${second} m`;
+}
+
+/**
+ * Why no place of the apex is told at a corner of a chain: the numbers of the corners it is joined to.
+ * @example noTradeSays({ after: 7 }) // "Joined to corner 7 after it: there is no straight in between …"
+ */
+export function noTradeSays({
+  before,
+  after,
+}: {
+  readonly before?: number | undefined;
+  readonly after?: number | undefined;
+}): string | undefined {
+  const joined = [
+    ...(before === undefined ? [] : [`corner ${before} before it`]),
+    ...(after === undefined ? [] : [`corner ${after} after it`]),
+  ];
+  if (joined.length === 0) return undefined;
+  return `Joined to ${joined.join(" and ")}: there is no straight in between to trade speed with, so look at the corners of the chain together.`;
 }
 
 interface FromAboveFacts {
@@ -133,11 +165,16 @@ interface FromAboveFacts {
   readonly widest: number;
   /** Radii of the line as driven. */
   readonly driven: string | undefined;
+  /** Where the apex is best, percent of the turn; undefined where the middle is as good. */
+  readonly bestApex?: number | undefined;
 }
 
 /** What the drawing of a corner shows, for those who do not see it. */
-export function sayFromAbove({ direction, angle, widest, driven }: FromAboveFacts): string {
+export function sayFromAbove({ direction, angle, widest, driven, bestApex }: FromAboveFacts): string {
   const road = `The corner from above, turning ${direction} through ${angle.toFixed(0)}°`;
   const wide = `the widest line an arc of ${sayRadii(widest, widest)}`;
-  return driven === undefined ? `${road}: ${wide}.` : `${road}: as driven arcs of ${driven}; ${wide}.`;
+  const best = bestApex === undefined ? "" : `; the apex is best after ${bestApex} % of the turn`;
+  return driven === undefined
+    ? `${road}: ${wide}${best}.`
+    : `${road}: as driven arcs of ${driven}; ${wide}${best}.`;
 }

@@ -26,6 +26,8 @@ export {
   cornerMistakesSay,
   cornerReading,
   cornerTitle,
+  isApexElsewhere,
+  noTradeSays,
   sayFromAbove,
   sayRadii,
 } from "./cornerSays.ts";

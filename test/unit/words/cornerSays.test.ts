@@ -8,6 +8,8 @@ import {
   cornerMistakesSay,
   cornerReading,
   cornerTitle,
+  isApexElsewhere,
+  noTradeSays,
   sayAssumed,
   sayAssumedInShort,
   sayFromAbove,
@@ -93,6 +95,24 @@ describe("where the apex is best", () => {
     expect(apexTitle({ best: 70, lost: 3 })).toBe("An apex in the middle is as good as any");
   });
 
+  it("is elsewhere than in the middle only where the middle clearly loses", () => {
+    expect(isApexElsewhere({ best: 62, lost: 41 })).toBe(true);
+    expect(isApexElsewhere({ best: 38, lost: 41 })).toBe(true);
+    expect(isApexElsewhere({ best: 55, lost: 41 })).toBe(false);
+    expect(isApexElsewhere({ best: 70, lost: 3 })).toBe(false);
+  });
+
+  it("is not told in a chain: there is no straight to trade with", () => {
+    expect(noTradeSays({ after: 7 })).toBe(
+      "Joined to corner 7 after it: there is no straight in between to trade speed with, so look at the corners of the chain together.",
+    );
+    expect(noTradeSays({ before: 6 })).toMatch(/^Joined to corner 6 before it: there is no straight/);
+    expect(noTradeSays({ before: 6, after: 8 })).toMatch(
+      /^Joined to corner 6 before it and corner 8 after it:/,
+    );
+    expect(noTradeSays({})).toBeUndefined();
+  });
+
   it("has its reason: slow in, fast out, or the shorter way", () => {
     expect(apexReading({ best: 62, straight: 300, shorterWayMs: -20 })).toBe(
       "Best after 62 % of the turn, with 300 m of straight after it. Slow in, fast out: what is lost before the apex comes back along the straight.",
@@ -142,12 +162,17 @@ describe("what an estimate rests on", () => {
 });
 
 it("the drawing says in words what it shows", () => {
-  expect(sayRadii(34.6, 33.9)).toBe("35 m, then 34 m");
+  expect(sayRadii(34.6, 33.9)).toBe("34.6 m, then 33.9 m");
+  expect(sayRadii(36.04, 36)).toBe("36.0 m");
   expect(sayRadii(71.1, 70.9)).toBe("71 m");
-  expect(sayFromAbove({ direction: "left", angle: 130, widest: 36.1, driven: "35 m, then 34 m" })).toBe(
-    "The corner from above, turning left through 130°: as driven arcs of 35 m, then 34 m; the widest line an arc of 36 m.",
+  expect(sayRadii(61, 49.5)).toBe("61 m, then 49.5 m");
+  expect(sayFromAbove({ direction: "left", angle: 130, widest: 36.1, driven: "34.6 m, then 33.9 m" })).toBe(
+    "The corner from above, turning left through 130°: as driven arcs of 34.6 m, then 33.9 m; the widest line an arc of 36.1 m.",
   );
   expect(sayFromAbove({ direction: "right", angle: 90, widest: 71, driven: undefined })).toBe(
     "The corner from above, turning right through 90°: the widest line an arc of 71 m.",
   );
+  expect(
+    sayFromAbove({ direction: "right", angle: 90, widest: 71, driven: undefined, bestApex: 62 }),
+  ).toMatch(/an arc of 71 m; the apex is best after 62 % of the turn\.$/);
 });

@@ -1,7 +1,7 @@
 import type { CalendarDate, Id, Layout } from "#domain";
 import { cornerCost } from "#physics";
 import { printAddress } from "#state/address.ts";
-import type { CornersReport } from "#stats";
+import { type CornersReport, cornerBefore } from "#stats";
 import { Columns } from "#ui/Columns.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
@@ -14,6 +14,7 @@ import {
   sayWhyCorners,
 } from "#words";
 import { Assumed } from "./Assumed.tsx";
+import { apexPlaces } from "./apexPlaces.ts";
 import styles from "./Corner.module.css";
 import { CornerFigures } from "./CornerFigures.tsx";
 import { FromAbove } from "./FromAbove.tsx";
@@ -43,6 +44,8 @@ export function CornerPage({ comboId, comboName, layout, report, number, today }
   const { name, unused, mistakes, habits, change, facts, why } = corner;
   const gaps = unused.known ? unused.value.gaps : {};
   const cost = cornerCost(facts, gaps);
+  const apexes = cost.known ? apexPlaces(cost.value.corner) : cost;
+  const joined = joinedTo(number, layout.corners);
   const direction = layout.corners.find((one) => one.number === number)?.direction;
   // The largest gap and the mistakes are told by themselves.
   const besides = why.filter((one) => one.why !== "largest gap" && one.why !== "mistakes");
@@ -87,10 +90,15 @@ export function CornerPage({ comboId, comboName, layout, report, number, today }
           {cost.known && sayWhyCorners(besides, cost.value.corner.carWidth)}
         </p>
       </header>
-      <Columns share={7}>
+      <Columns share={7} onPaper="beside">
         <Part title="From above, to scale" ruled>
           {cost.known && (
-            <FromAbove cost={cost.value} isLookedAt={unused.known} direction={direction ?? "right"} />
+            <FromAbove
+              cost={cost.value}
+              isLookedAt={unused.known}
+              direction={direction ?? "right"}
+              apexes={apexes.known ? apexes.value : undefined}
+            />
           )}
         </Part>
         <div className={styles["beside"]}>
@@ -114,6 +122,8 @@ export function CornerPage({ comboId, comboName, layout, report, number, today }
         <Part title="Slow in, fast out" ruled>
           <SlowInFastOut
             corner={cost.value.corner}
+            apexes={apexes}
+            joined={joined}
             asOf={today}
             fileName={`${comboName} corner ${number} apex`}
           />
@@ -121,4 +131,15 @@ export function CornerPage({ comboId, comboName, layout, report, number, today }
       )}
     </>
   );
+}
+
+/** Numbers of the corners that follow each other at once here: the one before, and the one after. */
+function joinedTo(number: number, corners: Layout["corners"]) {
+  const before = cornerBefore(corners, number);
+  const isJoinedOn = corners.find((corner) => corner.number === number)?.after === "none";
+  const after = corners.find((corner) => cornerBefore(corners, corner.number)?.number === number);
+  return {
+    before: before?.after === "none" ? before.number : undefined,
+    after: isJoinedOn ? after?.number : undefined,
+  };
 }

@@ -1,11 +1,15 @@
 import { useMemo } from "react";
 import { ApexChart } from "#charts/corners/ApexChart.tsx";
-import type { CalendarDate } from "#domain";
-import { apexTimes, type Corner, shorterWay } from "#physics";
-import { apexReading, apexTitle, sayTooFew } from "#words";
+import type { CalendarDate, Figure } from "#domain";
+import { type Corner, shorterWay } from "#physics";
+import { apexReading, apexTitle, noTradeSays, sayTooFew } from "#words";
+import type { ApexPlaces } from "./apexPlaces.ts";
 
 interface SlowInFastOutProps {
   readonly corner: Corner;
+  readonly apexes: Figure<ApexPlaces>;
+  /** Numbers of the corners it is joined to. */
+  readonly joined: { readonly before: number | undefined; readonly after: number | undefined };
   readonly asOf: CalendarDate;
   readonly fileName: string;
 }
@@ -14,30 +18,26 @@ interface SlowInFastOutProps {
 const MOST_LOST = 1;
 
 /** The trade of a later apex against entry speed: the time through the corner and along its straight over the place of the apex. */
-export function SlowInFastOut({ corner, asOf, fileName }: SlowInFastOutProps) {
-  const { times, shorter } = useMemo(
-    () => ({ times: apexTimes(corner), shorter: shorterWay(corner) }),
-    [corner],
-  );
-  if (!times.known) return <p>{sayTooFew(times.reason)}.</p>;
-  const { points, best } = times.value;
-  const percentOf = (apexAngle: number) => Math.round((100 * apexAngle) / corner.angle);
-  const middle = points.find(({ apexAngle }) => percentOf(apexAngle) === 50);
-  const drawn = points
-    .map(({ apexAngle, seconds }) => ({ percent: percentOf(apexAngle), lost: seconds - best.seconds }))
-    .filter(({ lost }) => lost <= MOST_LOST);
-  const bestPercent = percentOf(best.apexAngle);
+export function SlowInFastOut({ corner, apexes, joined, asOf, fileName }: SlowInFastOutProps) {
+  const shorter = useMemo(() => shorterWay(corner), [corner]);
+  if (!apexes.known) {
+    const { reason } = apexes;
+    const isTooShort = "because" in reason && reason.because === "straights too short";
+    const chain = isTooShort ? noTradeSays(joined) : undefined;
+    return <p>{chain ?? `${sayTooFew(reason)}.`}</p>;
+  }
+  const { points, best, lost } = apexes.value;
   return (
     <ApexChart
-      title={apexTitle({ best: bestPercent, lost: middle ? (middle.seconds - best.seconds) * 1000 : 0 })}
+      title={apexTitle({ best, lost })}
       reading={apexReading({
-        best: bestPercent,
+        best,
         straight: corner.exitLength,
         shorterWayMs: shorter.known ? -shorter.value.seconds * 1000 : 0,
       })}
       asOf={asOf}
       fileName={fileName}
-      points={drawn}
+      points={points.filter((point) => point.lost <= MOST_LOST)}
     />
   );
 }

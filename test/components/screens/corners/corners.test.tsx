@@ -10,6 +10,7 @@ import {
   type Logbook,
   startSession,
 } from "#db";
+import type { Corner } from "#domain";
 import { CornersScreen } from "../../../../src/screens/corners/CornersScreen.tsx";
 import { aLap } from "../../../support/aLap.ts";
 import { renderAt } from "../../../support/renderAt.tsx";
@@ -51,6 +52,16 @@ async function reviewed(book: Logbook) {
     corners: [{ number: 5, entry: 0.9, apex: 0, exit: 1.8, braking: "late" }],
   });
   return made;
+}
+
+/** Something else is known of a corner. */
+async function know(book: Logbook, comboId: string, number: number, known: Partial<Corner>) {
+  const layout = (await combosWithNames(book)).find(({ combo }) => combo.id === comboId)?.layout;
+  if (layout === undefined) throw new Error("no layout");
+  const corners = layout.corners.map((corner) =>
+    corner.number === number ? { ...corner, ...known } : corner,
+  );
+  await editLayout(book, { layoutId: layout.id, patch: { corners } });
 }
 
 describe("corners", () => {
@@ -137,6 +148,32 @@ describe("which corner first", () => {
     expect(screen.getByRole("img", { name: /turning left .*: as driven arcs of/ })).toBeVisible();
     expect(screen.getByText("Braking late in 1 of 1 review.")).toBeVisible();
     expect(screen.getByRole("figure", { name: /apex/ })).toBeVisible();
+  });
+
+  it("marks in its drawing where the apex is best, where that is not in the middle", async () => {
+    await renderAt("#/corners", <CornersScreen />, async (book) => {
+      const { comboId } = await reviewed(book);
+      await know(book, comboId, 5, { bend: "hairpin", after: "long" });
+      window.location.hash = `#/corners/${comboId}?corner=5`;
+    });
+    const lines = await screen.findByRole("list", { name: "What the lines are" });
+    expect(within(lines).getByText("best place for the apex, see below")).toBeVisible();
+    expect(screen.getByRole("img", { name: /the apex is best after \d\d % of the turn\.$/ })).toBeVisible();
+    expect(screen.getByRole("heading", { name: /^A late apex is best/ })).toBeVisible();
+  });
+
+  it("says of a corner of a chain that there is no straight to trade with, and which it is joined to", async () => {
+    const { user } = await renderAt("#/corners", <CornersScreen />, async (book) => {
+      const { comboId } = await reviewed(book);
+      await know(book, comboId, 4, { after: "none" });
+      window.location.hash = `#/corners/${comboId}?corner=4`;
+    });
+    expect(await screen.findByText(/^Joined to corner 5 after it: there is no straight/)).toBeVisible();
+    expect(
+      within(screen.getByRole("list", { name: "What the lines are" })).queryByText(/best place/),
+    ).toBeNull();
+    await user.click(screen.getByRole("link", { name: "Corner 5" }));
+    expect(await screen.findByText(/^Joined to corner 4 before it: there is no straight/)).toBeVisible();
   });
 
   it("lets corners be chosen in its row, with which tonight’s review begins", async () => {

@@ -22,6 +22,9 @@ const corner: DrawnCorner = {
   driven: undefined,
   cars: [{ at: [10, -5], turned: 0 }],
   carWidth: 2,
+  angle: 90,
+  apex: { at: [21, -1], turned: 0 },
+  bestApex: undefined,
 };
 
 const points = (path: string) =>
@@ -64,7 +67,7 @@ it("keeps within its box, and is no higher than its box is wide", () => {
       expect(y).toBeGreaterThanOrEqual(0);
       expect(y).toBeLessThanOrEqual(height);
     }
-    expect(height).toBeLessThanOrEqual(width * 0.9 + 24 + 14 * 1.8);
+    expect(height).toBeLessThanOrEqual(width * 0.9 + 24 + 14 * (1.8 + 2.4));
   }
 });
 
@@ -90,3 +93,50 @@ it("draws kerbs and the line as driven where there are any", () => {
   expect(laid.drivenLine).toBe(laid.widestLine);
   expect(layLine(corner, 600, 14).drivenLine).toBeUndefined();
 });
+
+it("an apex is marked where the car's inner side touches the edge", () => {
+  const laid = layLine({ ...corner, bestApex: { at: [21, 10], turned: 90 } }, 600, 14);
+  // Inner edge: up along y = 0, then across along x = 20.
+  const edge = points(laid.road).slice(0, 3) as [[number, number], [number, number], [number, number]];
+  expect(laid.apex.x).toBeCloseTo(edge[0][0], 1);
+  expect(laid.bestApex?.y).toBeCloseTo(edge[1][1], 1);
+  expect(layLine(corner, 600, 14).bestApex).toBeUndefined();
+});
+
+it("the words stand beyond the road's ends and within the box, whichever way the corner turns", () => {
+  const em = 14;
+  for (const angle of [30, 90, 130, 180]) {
+    for (const direction of ["left", "right"] as const) {
+      const turned = bend(angle);
+      const { ends, height, road } = layLine({ ...corner, ...turned, direction, angle }, 358, em);
+      for (const { x, y } of [ends.entry, ends.exit]) {
+        expect(x).toBeGreaterThanOrEqual(em);
+        expect(x).toBeLessThanOrEqual(358 - em);
+        expect(y).toBeGreaterThanOrEqual(em * 0.5);
+        expect(y).toBeLessThanOrEqual(height - em);
+      }
+      const edge = points(road);
+      const [innerEnd, outerEnd] = [edge[2], edge[3]] as [[number, number], [number, number]];
+      const [x, y] = [(innerEnd[0] + outerEnd[0]) / 2, (innerEnd[1] + outerEnd[1]) / 2];
+      expect(Math.hypot(ends.exit.x - x, ends.exit.y - y)).toBeGreaterThanOrEqual(em);
+      const heading = ((direction === "left" ? -1 : 1) * angle * Math.PI) / 180;
+      const along = (ends.exit.x - x) * Math.sin(heading) - (ends.exit.y - y) * Math.cos(heading);
+      expect(along).toBeGreaterThan(em * 0.9);
+      expect(ends.entry.y).toBeGreaterThan(Math.max(...edge.map(([, edgeY]) => edgeY)) - 0.01);
+    }
+  }
+});
+
+/** Edges of a road that goes up 20 m, then 30 m on at that angle. */
+function bend(angle: number): Pick<DrawnCorner, "inner" | "outer"> {
+  const heading = (angle * Math.PI) / 180;
+  const [cos, sin] = [Math.cos(heading), Math.sin(heading)];
+  const [far, width] = [20, 10];
+  const edge = (aside: number) =>
+    [
+      [0, -aside],
+      [20, -aside],
+      [20 + far * cos + aside * sin, 10 + far * sin - aside * cos],
+    ] as const;
+  return { inner: edge(0), outer: edge(width) };
+}
