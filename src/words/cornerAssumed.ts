@@ -58,14 +58,31 @@ export function sayAssumedInShort(assumed: readonly AssumedFact[]): string {
 
 type Ends = { readonly low: number; readonly high: number };
 
+interface Plausible {
+  readonly grip: Ends;
+  readonly width: Ends;
+}
+
 /**
- * How far the answer hangs on what is assumed, ms a lap.
- * @example "Between 0.15 and 0.24 s with less grip or more; between 0.17 and 0.22 s on a narrower road or a wider one; …"
+ * How far the answer hangs on what is assumed, ms a lap; what the driver told is taken to be a little off.
+ * @param assumed what is not known
+ * @param plausible within what it is then taken to lie
+ * @example "with a grip from 0.9 to 1.4: between 0.15 and 0.24 s"
  */
-export function sayHangsOn({ grip, width, gap }: Readonly<Record<"grip" | "width" | "gap", Ends>>): string[] {
+export function sayHangsOn(
+  { grip, width, gap }: Readonly<Record<"grip" | "width" | "gap", Ends>>,
+  assumed: readonly AssumedFact[],
+  plausible: Plausible,
+): string[] {
+  const withGrip = assumed.includes("grip")
+    ? `with a grip from ${plausible.grip.low} to ${plausible.grip.high}`
+    : "with a little less grip or more";
+  const onRoad = assumed.includes("width")
+    ? `on a road from ${plausible.width.low} to ${plausible.width.high} m wide`
+    : "on a road a little narrower or wider";
   return [
-    `with less grip or more: ${sayRange(grip)}`,
-    `on a narrower road or a wider one: ${sayRange(width)}`,
+    `${withGrip}: ${sayRange(grip)}`,
+    `${onRoad}: ${sayRange(width)}`,
     `with each gap misjudged by a quarter of a car: ${sayRange(gap)}`,
   ];
 }

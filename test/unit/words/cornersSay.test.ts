@@ -6,12 +6,14 @@ import {
   cornerChangeInShort,
   cornerChangeReading,
   cornerChangeTitle,
+  cornersInShort,
   cornersTitle,
   cornerWorthReading,
   lapTimesFollowed,
   noAnswerYet,
   sayCornerInRow,
   sayCorners,
+  sayOthersFirst,
   sayRange,
   sayRangeInShort,
   sayWhyCorners,
@@ -95,6 +97,23 @@ describe("which corner comes first", () => {
     for (const sentence of said) expectWellFormed(sentence);
   });
 
+  it("says which others it may as well be", () => {
+    const other = (number: number, high: number) => aCorner({ number, worth: { low: 10, mid: 100, high } });
+    const say = (...others: CornerWorth[]) => sayOthersFirst({ corners: [both, ...others], order: [5] });
+    expect(say(other(8, 330), other(9, 240), other(11, 250))).toBe(
+      "It may as well be corner 8 or 11: their ranges reach as far.",
+    );
+    expect(say(other(8, 330))).toBe("It may as well be corner 8: its range reaches as far.");
+    expect(say(other(9, 240))).toBeUndefined();
+  });
+
+  it("on other screens has no seconds where the corners come to more than pace costs", () => {
+    const report = { corners: [both], order: [5], unusedMs: { low: 30, mid: 100, high: 190 } };
+    expect(cornersInShort({ ...report, paceMs: 310 })).toBe("Corner 5 first: about 0.25 s a lap");
+    expect(cornersInShort({ ...report, paceMs: undefined })).toBe("Corner 5 first: about 0.25 s a lap");
+    expect(cornersInShort({ ...report, paceMs: 20 })).toBe("Corner 5 first");
+  });
+
   it("gives the reasons in one sentence", () => {
     expect(
       sayWhyCorners(
@@ -108,7 +127,7 @@ describe("which corner comes first", () => {
         1.8,
       ),
     ).toBe(
-      "A long straight follows; 4 of 84 laps went wrong there; half a car left at exit (0.9 m); it ends a chain of corners, so its speed is carried on; it lies in sector 2, which holds most time.",
+      "A long straight follows; 4 of 84 laps had an off, a spin or a contact there; half a car left at exit (0.9 m); it ends a chain of corners, so its speed is carried on; it lies in sector 2, which holds most time.",
     );
     expect(sayWhyCorners([], 1.8)).toBe("");
   });
@@ -161,13 +180,13 @@ describe("what became of the road left unused", () => {
     expect(titles).toEqual([
       "0.14 s a lap less given away at corners 5 and 8 since 20 Oct",
       "0.09 s a lap more given away at corners 5 and 8 since 20 Oct",
-      "Road left unused at corners 5 and 8 since 20 Oct: it may be the same",
+      "Road left unused at corners 5 and 8: not clearly less or more since 20 Oct",
     ]);
     const short = [change(-310, -140, -20), change(20, 90, 200), change(-310, -140, 180)];
     expect(short.map((one) => cornerChangeInShort(one, today))).toEqual([
-      "0.14 s less since 20 Oct",
-      "0.09 s more since 20 Oct",
-      "may be the same as on 20 Oct",
+      "0.14 s less of road left unused since 20 Oct",
+      "0.09 s more of road left unused since 20 Oct",
+      "road left unused not clearly less or more since 20 Oct",
     ]);
   });
 
@@ -199,7 +218,7 @@ it("the sum of all corners is held against what pace costs", () => {
   expect(unusedSumSays({ unusedMs, paceMs: 900 })).toBe(sum);
   expect(unusedSumSays({ unusedMs, paceMs: undefined })).toBe(sum);
   expect(unusedSumSays({ unusedMs, paceMs: 310 })).toBe(
-    `${sum} That is more than the 0.31 s that pace costs in your time account, so the seconds are too many; their order stands.`,
+    `${sum} That is more than the 0.31 s that pace costs in the time account of the same sessions, so the seconds are too many: compare corners by them.`,
   );
   expect(unusedSumSays({ unusedMs: undefined, paceMs: 310 })).toBeUndefined();
 });

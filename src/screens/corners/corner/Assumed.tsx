@@ -1,7 +1,7 @@
 import { setLowestSpeed } from "#db";
 import { cornerRanges, type Id } from "#domain";
 import { useWrite } from "#live";
-import type { CornerCost } from "#physics";
+import { assumedGrip, assumedWidth, type CornerCost } from "#physics";
 import { printAddress } from "#state/address.ts";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { sayAssumed, sayAssumedInShort, sayHangsOn, tooSlowForBend } from "#words";
@@ -46,11 +46,11 @@ export function Assumed({ comboId, number, lowestSpeed, cost, isLookedAt }: Assu
           <>
             <p>So much the seconds hang on it:</p>
             <ul>
-              {sayHangsOn({
-                grip: inMs(hangsOn.grip),
-                width: inMs(hangsOn.width),
-                gap: inMs(hangsOn.gap),
-              }).map((line) => (
+              {sayHangsOn(
+                { grip: inMs(hangsOn.grip), width: inMs(hangsOn.width), gap: inMs(hangsOn.gap) },
+                assumed,
+                { grip: assumedGrip, width: assumedWidth },
+              ).map((line) => (
                 <li key={line}>{line}</li>
               ))}
             </ul>
@@ -70,7 +70,10 @@ export function Assumed({ comboId, number, lowestSpeed, cost, isLookedAt }: Assu
         <p>
           An estimate from two arcs that meet at the apex, on a flat road with even grip and no downforce. The
           better the layout is known, the narrower the range:{" "}
-          <a href={printAddress({ place: "corners", comboId, part: "layout" })}>tell more of the corner</a>.
+          <a href={printAddress({ place: "corners", comboId, part: "layout" })}>
+            add what you know of the corner
+          </a>
+          .
         </p>
       </div>
     </Disclosure>
