@@ -165,7 +165,7 @@ test("inside a chain no line fits the straights, and its best apex has a reason 
 describe("the radius from the lowest speed seen", () => {
   test("is the one whose slower arc, with the gaps of that line, has this speed as its limit", () => {
     const gap = fc.option(fc.double({ min: -0.5, max: 2.5, noNaN: true }), { nil: undefined });
-    let looked = 0;
+    let [tried, looked] = [0, 0];
     fc.assert(
       fc.property(
         fc.double({ min: 9, max: 60, noNaN: true }),
@@ -174,6 +174,7 @@ describe("the radius from the lowest speed seen", () => {
         fc.constantFrom("low", "mid", "high"),
         fc.constantFrom(undefined, { apex: 0.5, exit: 1 }, { entry: 1 }),
         (lowestSpeed, seenOn, bend, step, kerbs) => {
+          tried++;
           const of = { ...(bend && { bend }), ...(kerbs && { kerbs }) };
           const scenario = { grip: step, width: step } as const;
           const { corner, isTooSlow } = assumedCorner(facts({ of, lowestSpeed, seenOn }), scenario);
@@ -191,7 +192,7 @@ describe("the radius from the lowest speed seen", () => {
       ),
       { seed: 6, numRuns: 400 },
     );
-    expect(looked).toBeGreaterThan(150);
+    expect(looked).toBeGreaterThan((3 / 8) * tried);
   });
 
   test("is not called assumed, and names no bend where the angle is known", () => {
