@@ -113,6 +113,27 @@ describe("a corner of which little is known", () => {
     });
   });
 
+  test("what the driver said of a corner is not called assumed either", () => {
+    const assumed = (known: Partial<Facts>) => assumedCorner(facts(known)).assumed;
+    const nothing = assumed({});
+    const without = (...said: readonly string[]) => nothing.filter((fact) => !said.includes(fact));
+    expect(nothing).toHaveLength(11);
+    expect(assumed({ of: { bend: "slow" } })).toEqual(without("bend"));
+    expect(assumed({ of: { radius: 30 } })).toEqual(without("radius"));
+    expect(assumed({ of: { radius: 30, angle: 80 } })).toEqual(without("bend", "radius", "angle"));
+    expect(assumed({ of: { after: "short" } })).toEqual(without("after"));
+    expect(assumed({ of: { afterLength: 90 } })).toEqual(without("after"));
+    expect(assumed({ before: { after: "short" } })).toEqual(without("before"));
+    expect(assumed({ before: { length: 90 } })).toEqual(without("before"));
+  });
+
+  test("a car comes at the speed of the widest arc, which the side without a kerb holds", () => {
+    const speed = (kerbs: Facts["corner"]["kerbs"]) =>
+      assumedCorner(facts({ of: { bend: "slow", ...(kerbs && { kerbs }) } })).corner.approachSpeed;
+    expect(speed({ exit: 1 })).toBe(speed(undefined));
+    expect(speed({ entry: 1, exit: 1 })).toBeGreaterThan(speed(undefined));
+  });
+
   test("brakes hold what the grip does, in every scenario, where they are not known", () => {
     const braking = (grip: "low" | "high") => {
       const { corner } = assumedCorner(facts(), { grip, width: "mid" });
@@ -195,6 +216,14 @@ describe("the radius from the lowest speed seen", () => {
     expect(looked).toBeGreaterThan((3 / 8) * tried);
   });
 
+  test("is that of the line it was seen on, wherever that left road", () => {
+    for (const seenOn of [{ entry: 1 }, { apex: 0.5 }, { exit: 1.5 }, { entry: 0.5, apex: 0.2, exit: 1 }]) {
+      const { corner } = assumedCorner(facts({ of: { bend: "slow" }, lowestSpeed: 18, seenOn }));
+      const line = lineOf({ ...corner, unused: { ...nothingUnused, ...seenOn } });
+      expect(Math.min(line.entrySpeed, line.exitSpeed)).toBeCloseTo(18, 6);
+    }
+  });
+
   test("is not called assumed, and names no bend where the angle is known", () => {
     expect(assumedCorner(facts({ lowestSpeed: 25 })).assumed.slice(0, 3)).toEqual(["bend", "width", "angle"]);
     expect(assumedCorner(facts({ lowestSpeed: 25, of: { angle: 80 } })).assumed).not.toContain("bend");
@@ -221,6 +250,7 @@ describe("the radius from the lowest speed seen", () => {
     expect(() => radiusOfSpeed(20, 0)).toThrow(/grip.*more than 0/);
     expect(() => radiusOfSpeed(20, Number.NaN)).toThrow(/grip.*NaN/);
     expect(() => radiusOfSpeed(20, 1, Number.NaN)).toThrow(/banking.*NaN/);
+    expect(() => radiusOfSpeed(0, 1, 60)).toThrow(/speed.*more than 0/);
     expect(radiusOfSpeed(20, 1, 60)).toBe(0);
   });
 });

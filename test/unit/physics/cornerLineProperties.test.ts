@@ -112,6 +112,28 @@ describe("the widest arc", () => {
     expect(reason({ entry: 0.5, apex: 0, exit: 0 }, entry)).toBeUndefined();
     expect(reason({ entry: 0, apex: 0, exit: 5 }, entry)).toMatchObject({ unused: 10.5, room: 10 });
   });
+
+  test("of two sides with more unused than there is, the one further over is told", () => {
+    const told = (unused: Corner["unused"]) => {
+      const line = cornerLine({ ...braked, kerbs: { entry: 0, apex: 0, exit: 5 }, unused });
+      return line.known ? undefined : line.reason;
+    };
+    expect(told({ entry: 11, apex: 0, exit: 17 })).toMatchObject({ unused: 17, room: 15 });
+    expect(told({ entry: 13, apex: 0, exit: 16 })).toMatchObject({ unused: 13, room: 10 });
+  });
+
+  test("a value that is no number is no corner, whichever it is", () => {
+    for (const [field, said] of [
+      ["angle", /angle/],
+      ["apexAngle", /apex angle/],
+      ["topSpeed", /top speed/],
+      ["innerRadius", /inner radius/],
+      ["exitLength", /exit length/],
+    ] as const)
+      expect(() => cornerLine({ ...braked, [field]: Number.NaN }), field).toThrow(said);
+    const upright = cornerLine({ ...braked, banking: 90 });
+    expect(upright).toMatchObject({ reason: { because: "out of range", measure: "banking", value: 90 } });
+  });
 });
 
 /** A corner that any of these cars has to brake for. */
