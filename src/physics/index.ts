@@ -8,7 +8,8 @@ export {
   straightOf,
 } from "./assumedCorner.ts";
 export { assumedCar, assumedGrip, assumedWidth } from "./cornerAssumptions.ts";
-export { type CornerCost, cornerChange, cornerCost, type DrivenSpeed, type Span } from "./cornerCost.ts";
+export { type CornerChange, cornerChange, spanOfChanges } from "./cornerChange.ts";
+export { type CornerCost, cornerCost, type DrivenSpeed, type Span } from "./cornerCost.ts";
 export { type CornerLine, cornerLine } from "./cornerLine.ts";
 export { type CornerPath, cornerPath, type PathArc } from "./cornerPath.ts";
 export { type Corner, type Kerbs, nothingUnused } from "./cornerShape.ts";

@@ -1,4 +1,5 @@
 import { aboutRemark, type CalendarDate, sayShortDate } from "#domain";
+import type { AssumedFact } from "#physics";
 import type { CornerChange, CornersReport, CornerWorth, WhyCorner } from "#stats";
 import { hundredths, sayAmount } from "./amount.ts";
 import { straightWords } from "./cornerKind.ts";
@@ -207,4 +208,24 @@ export function cornerChangeInShort({ from, ms }: CornerChange, today: CalendarD
   const day = sayShortDate(from, today);
   if (ms.low <= 0 && ms.high >= 0) return `may be the same as on ${day}`;
   return `${sayAmount(ms.mid, hundredths)} ${ms.mid < 0 ? "less" : "more"} since ${day}`;
+}
+
+/** Facts of which a corner's shape and what follows it are made; the others are the car's. */
+const shape: readonly AssumedFact[] = ["bend", "radius", "width", "angle", "after"];
+
+/**
+ * Which corners rest on assumptions, and whether the car does; undefined where no corner was looked at, or all is known.
+ * @example "Assumed in part: the shape of corners 5 and 8, and the car’s grip. The ranges hold what is plausible; each corner says how far it hangs on that."
+ */
+export function assumedCornersSay({ corners }: Pick<CornersReport, "corners">): string | undefined {
+  const looked = corners.flatMap(({ number, unused }) =>
+    unused.known ? [{ number, assumed: unused.value.assumed }] : [],
+  );
+  const shapes = looked.filter(({ assumed }) => assumed.some((fact) => shape.includes(fact)));
+  const parts = [
+    ...(shapes.length > 0 ? [`the shape of ${sayCorners(shapes.map(({ number }) => number))}`] : []),
+    ...(looked.some(({ assumed }) => assumed.includes("grip")) ? ["the car’s grip"] : []),
+  ];
+  if (parts.length === 0) return undefined;
+  return `Assumed in part: ${listed(parts)}. The ranges hold what is plausible; each corner says how far it hangs on that.`;
 }

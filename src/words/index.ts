@@ -30,6 +30,7 @@ export {
   sayRadii,
 } from "./cornerSays.ts";
 export {
+  assumedCornersSay,
   cornerChangeInShort,
   cornerChangeReading,
   cornerChangeTitle,

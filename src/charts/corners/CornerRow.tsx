@@ -24,16 +24,20 @@ interface CornerRowProps {
   readonly corners: readonly CornerInRow[];
   /** The one that is looked at, or comes first. */
   readonly first: number | undefined;
+  /** Where corners are to be chosen: a press chooses one, or lets it go, instead of opening it. */
+  readonly choosing?:
+    | { readonly numbers: readonly number[]; readonly onPress: (number: number) => void }
+    | undefined;
 }
 
 /**
  * The corners of a lap as a row of numbers in their order, each with its bar of seconds and the marks of what went wrong
  * there; a press opens the corner.
  */
-export function CornerRow({ corners, first }: CornerRowProps) {
-  const costOf = ({ unusedMs = 0, mistakesMs = 0 }: CornerInRow) => unusedMs + mistakesMs;
+export function CornerRow({ corners, first, choosing }: CornerRowProps) {
+  const costOf = ({ unusedMs = 0, mistakesMs = 0 }: CornerInRow) => unusedMs + Math.max(0, mistakesMs);
   const most = Math.max(1, ...corners.map(costOf));
-  const share = (ms: number | undefined) => ({ blockSize: `${(100 * (ms ?? 0)) / most}%` });
+  const share = (ms: number | undefined) => ({ blockSize: `${(100 * Math.max(0, ms ?? 0)) / most}%` });
   const kinds = [...new Set(corners.flatMap(({ counts }) => counts.map(({ kind }) => kind)))];
   const hasBars = corners.some((corner) => costOf(corner) > 0);
   return (
@@ -41,33 +45,26 @@ export function CornerRow({ corners, first }: CornerRowProps) {
       <ol className={styles["row"]} data-bars={hasBars || undefined} aria-label="Corners in lap order">
         {corners.map((corner) => (
           <li key={corner.number} data-joined={corner.isJoined || undefined}>
-            <a
-              href={corner.href}
-              aria-label={corner.label}
-              data-first={corner.number === first || undefined}
-              className={styles["corner"]}
-            >
-              {hasBars && (
-                <span aria-hidden="true" className={styles["bars"]}>
-                  <span className={styles["unused"]} style={share(corner.unusedMs)} />
-                  <span className={styles["mistakes"]} style={share(corner.mistakesMs)} />
-                </span>
-              )}
-              <span className={styles["number"]}>{corner.number}</span>
-              {corner.name !== undefined && (
-                <span className={styles["name"]}>
-                  <Name>{corner.name}</Name>
-                </span>
-              )}
-              <span aria-hidden="true" className={styles["marks"]}>
-                {corner.counts.map(({ kind, count }) => (
-                  <span key={kind}>
-                    <MarkSample kind={kind} />
-                    {count}
-                  </span>
-                ))}
-              </span>
-            </a>
+            {choosing === undefined ? (
+              <a
+                href={corner.href}
+                aria-label={corner.label}
+                data-first={corner.number === first || undefined}
+                className={styles["corner"]}
+              >
+                <InRow corner={corner} share={hasBars ? share : undefined} />
+              </a>
+            ) : (
+              <button
+                type="button"
+                aria-label={corner.label}
+                aria-pressed={choosing.numbers.includes(corner.number)}
+                onClick={() => choosing.onPress(corner.number)}
+                className={styles["corner"]}
+              >
+                <InRow corner={corner} share={hasBars ? share : undefined} />
+              </button>
+            )}
           </li>
         ))}
       </ol>
@@ -94,5 +91,39 @@ export function CornerRow({ corners, first }: CornerRowProps) {
         </ul>
       )}
     </div>
+  );
+}
+
+interface InRowProps {
+  readonly corner: CornerInRow;
+  /** Height of a cost; undefined where no corner has a bar. */
+  readonly share: ((ms: number | undefined) => { readonly blockSize: string }) | undefined;
+}
+
+/** Bar, number, name and marks of a corner. */
+function InRow({ corner, share }: InRowProps) {
+  return (
+    <>
+      {share && (
+        <span aria-hidden="true" className={styles["bars"]}>
+          <span className={styles["unused"]} style={share(corner.unusedMs)} />
+          <span className={styles["mistakes"]} style={share(corner.mistakesMs)} />
+        </span>
+      )}
+      <span className={styles["number"]}>{corner.number}</span>
+      {corner.name !== undefined && (
+        <span className={styles["name"]}>
+          <Name>{corner.name}</Name>
+        </span>
+      )}
+      <span aria-hidden="true" className={styles["marks"]}>
+        {corner.counts.map(({ kind, count }) => (
+          <span key={kind}>
+            <MarkSample kind={kind} />
+            {count}
+          </span>
+        ))}
+      </span>
+    </>
   );
 }

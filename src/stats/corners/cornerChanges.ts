@@ -1,7 +1,7 @@
 import type { CalendarDate, CornerReview } from "#domain";
-import { cornerChange, type Span } from "#physics";
+import { type CornerChange as ChangeOfCost, cornerChange, type Span, spanOfChanges } from "#physics";
 import { type CornersOfCombo, cornerFacts, gapsIn } from "./cornerFacts.ts";
-import { inMs, sumOf } from "./spans.ts";
+import { inMs } from "./spans.ts";
 
 /** How what is unused at a corner has changed from one review to the next, ms a lap; below zero less is given away. */
 export interface CornerChange {
@@ -16,6 +16,9 @@ export interface ChangeInSum extends CornerChange {
   readonly corners: readonly number[];
 }
 
+/** By how much the cost of a corner changed between two reviews; undefined where they saw no gap in common. */
+type Between = (number: number, before: CornerReview, now: CornerReview) => ChangeOfCost | undefined;
+
 /** What has become of the corners of a combo from review to review. */
 export interface CornerChanges {
   /** Of each corner from the review before to the newest that looked at its gaps; no entry without two such. */
@@ -24,14 +27,14 @@ export interface CornerChanges {
 }
 
 /**
- * What has become of the corners: of each by itself, and all changes between the two last reviews that share corners, added
- * up; least and most are then those of every corner together. Reviews that looked at no gap in common are not compared, nor
+ * What has become of the corners: of each by itself, and all changes between the two last reviews that share corners
+ * together (`spanOfChanges`). Reviews that looked at no gap in common are not compared, nor
  * corners whose geometry is wrong.
  * @param numbers of all corners there are
  */
 export function cornerChanges(numbers: readonly number[], combo: CornersOfCombo): CornerChanges {
-  const known = new Map<string, Span | undefined>();
-  const between = (number: number, before: CornerReview, now: CornerReview): Span | undefined => {
+  const known = new Map<string, ChangeOfCost | undefined>();
+  const between: Between = (number, before, now) => {
     const key = `${number} ${before.id} ${now.id}`;
     if (!known.has(key)) known.set(key, changeBetween(number, combo, before, now));
     return known.get(key);
@@ -47,11 +50,11 @@ export function cornerChanges(numbers: readonly number[], combo: CornersOfCombo)
 function latestOf(
   older: readonly CornerReview[],
   newest: CornerReview,
-  since: (before: CornerReview) => Span | undefined,
+  since: (before: CornerReview) => ChangeOfCost | undefined,
 ): CornerChange | undefined {
   for (const before of older) {
-    const ms = since(before);
-    if (ms !== undefined) return { from: before.on, to: newest.on, ms };
+    const change = since(before);
+    if (change !== undefined) return { from: before.on, to: newest.on, ms: inMs(spanOfChanges([change])) };
   }
   return undefined;
 }
@@ -59,20 +62,20 @@ function latestOf(
 function inSumOf(
   numbers: readonly number[],
   reviews: readonly CornerReview[],
-  between: (number: number, before: CornerReview, now: CornerReview) => Span | undefined,
+  between: Between,
 ): ChangeInSum | undefined {
   for (const [index, newest] of reviews.entries())
     for (const before of reviews.slice(index + 1)) {
       const changes = numbers.flatMap((number) => {
-        const ms = between(number, before, newest);
-        return ms === undefined ? [] : [{ number, ms }];
+        const change = between(number, before, newest);
+        return change === undefined ? [] : [{ number, change }];
       });
       if (changes.length > 0)
         return {
           from: before.on,
           to: newest.on,
           corners: changes.map(({ number }) => number),
-          ms: sumOf(changes.map(({ ms }) => ms)),
+          ms: inMs(spanOfChanges(changes.map(({ change }) => change))),
         };
     }
   return undefined;
@@ -83,9 +86,9 @@ function changeBetween(
   combo: CornersOfCombo,
   before: CornerReview,
   now: CornerReview,
-): Span | undefined {
+): ChangeOfCost | undefined {
   const [then, today] = [gapsIn(before, number), gapsIn(now, number)];
   if (then === undefined || today === undefined) return undefined;
   const change = cornerChange(cornerFacts(number, combo), then, today);
-  return change?.known ? inMs(change.value) : undefined;
+  return change?.known ? change.value : undefined;
 }

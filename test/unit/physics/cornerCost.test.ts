@@ -9,6 +9,7 @@ import {
   cornerLine,
   nothingUnused,
   type SeenGaps,
+  spanOfChanges,
 } from "#physics";
 
 type Facts = Partial<CornerFacts> & { readonly of?: Partial<CornerFacts["corner"]> };
@@ -26,7 +27,7 @@ const costOf = (known: Facts, gaps: SeenGaps) => {
 const changeOf = (known: Facts, before: SeenGaps, now: SeenGaps) => {
   const change = cornerChange(facts(known), before, now);
   if (!change?.known) throw new Error(JSON.stringify(change));
-  return change.value;
+  return spanOfChanges([change.value]);
 };
 const seen = { entry: 1, apex: 0.5, exit: 1.5 };
 const metres = fc.double({ min: 0, max: 2, noNaN: true });
@@ -172,8 +173,6 @@ describe("the change from one review to the next", () => {
         expect(change.mid).toBeCloseTo(is.mid - was.mid, 9);
         expect(change.low).toBeLessThanOrEqual(change.mid);
         expect(change.high).toBeGreaterThanOrEqual(change.mid);
-        expect(change.low).toBeGreaterThanOrEqual(is.low - was.high - 1e-9);
-        expect(change.high).toBeLessThanOrEqual(is.high - was.low + 1e-9);
       }),
       { seed: 10, numRuns: 60 },
     );
@@ -185,6 +184,73 @@ describe("the change from one review to the next", () => {
     expect(mid).toBe(0);
     expect(low).toBeCloseTo(-high, 9);
     expect(high).toBeGreaterThan(0.05);
+  });
+
+  test("holds nine in ten of what it may truly have been, every gap misjudged by itself within a quarter of a car", () => {
+    // Numbers from 0 to 1, evenly: a linear congruential generator (Park and Miller, from memory).
+    let state = 20261129;
+    const chance = () => {
+      state = (state * 48_271) % 2_147_483_647;
+      return state / 2_147_483_647;
+    };
+    const lap = { before: { entry: 1.8, apex: 0.9, exit: 2 }, now: { entry: 0.9, apex: 0.45, exit: 0.9 } };
+    const kinds: Facts[] = [
+      { of: { bend: "slow", after: "long" } },
+      { of: { bend: "hairpin", after: "short" } },
+    ];
+    const truly = (gaps: SeenGaps) =>
+      Object.fromEntries(
+        Object.entries(gaps).map(([place, metres]) => [
+          place,
+          Math.max(0, (metres ?? 0) + (chance() - 0.5) * 0.9),
+        ]),
+      );
+    const secondsOf = (known: Facts, unused: object) => {
+      const { corner } = assumedCorner(facts(known));
+      const line = cornerLine({ ...corner, unused: unused as typeof nothingUnused });
+      if (!line.known) throw new Error(JSON.stringify(line.reason));
+      return line.value.seconds;
+    };
+    const shareWithin = (some: readonly Facts[]) => {
+      const changes = some.map((known) => {
+        const change = cornerChange(facts(known), lap.before, lap.now);
+        if (!change?.known) throw new Error();
+        // Of one grip and one width, so that the gaps alone are judged.
+        return { ...change.value, cases: change.value.cases.slice(0, 1) };
+      });
+      const { low, high } = spanOfChanges(changes);
+      const tries = 400;
+      let within = 0;
+      for (let at = 0; at < tries; at++) {
+        const change = some
+          .map((known) => secondsOf(known, truly(lap.now)) - secondsOf(known, truly(lap.before)))
+          .reduce((sum, one) => sum + one, 0);
+        if (change >= low && change <= high) within++;
+      }
+      return within / tries;
+    };
+    for (const some of [...kinds.map((one) => [one]), kinds]) {
+      expect(shareWithin(some)).toBeGreaterThan(0.88);
+      // No wider than that asks for: end by end it would hold all.
+      expect(shareWithin(some)).toBeLessThan(0.99);
+    }
+  });
+
+  test("of several corners is less wide than theirs put end to end, and as large", () => {
+    const one = cornerChange(facts({ of: { bend: "slow" } }), { exit: 2 }, { exit: 1 });
+    const other = cornerChange(
+      facts({ of: { bend: "hairpin" } }),
+      { entry: 1, exit: 2 },
+      { entry: 0.5, exit: 1 },
+    );
+    if (!one?.known || !other?.known) throw new Error();
+    const [first, second] = [spanOfChanges([one.value]), spanOfChanges([other.value])];
+    const both = spanOfChanges([one.value, other.value]);
+    expect(both.mid).toBeCloseTo(first.mid + second.mid, 9);
+    expect(both.low).toBeGreaterThan(first.low + second.low);
+    expect(both.low).toBeLessThan(Math.min(first.low + second.mid, first.mid + second.low));
+    expect(both.high).toBeLessThan(first.high + second.high);
+    expect(both.high).toBeGreaterThan(Math.max(first.high + second.mid, first.mid + second.high));
   });
 
   test("grip and width are the same on both sides", () => {

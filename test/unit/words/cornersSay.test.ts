@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { known, unknown } from "#domain";
-import type { CornersReport, CornerWorth } from "#stats";
+import type { CornersReport, CornerWorth, UnusedRoad } from "#stats";
 import {
+  assumedCornersSay,
   cornerChangeInShort,
   cornerChangeReading,
   cornerChangeTitle,
@@ -233,6 +234,21 @@ it("the sum of all corners is held against what pace costs", () => {
   expect(unusedSumSays({ unusedMs, paceMs: 440 })).toBe(sum);
   expect(unusedSumSays({ unusedMs: undefined, paceMs: 310 })).toBeUndefined();
   expect(unusedSumSays({ unusedMs: { low: 0, mid: 0, high: 60 }, paceMs: 310 })).toBeUndefined();
+});
+
+it("says which corners rest on assumptions, and whether the car does", () => {
+  const looked = (number: number, assumed: UnusedRoad["assumed"]) =>
+    aCorner({ number, unused: known({ ...road(30, 100, 190).value, assumed }) });
+  const rest = "The ranges hold what is plausible; each corner says how far it hangs on that.";
+  expect(
+    assumedCornersSay({
+      corners: [looked(5, ["radius", "grip"]), looked(8, ["after"]), looked(9, ["grip"])],
+    }),
+  ).toBe(`Assumed in part: the shape of corners 5 and 8 and the car’s grip. ${rest}`);
+  expect(assumedCornersSay({ corners: [looked(5, ["grip"]), aCorner()] })).toBe(
+    `Assumed in part: the car’s grip. ${rest}`,
+  );
+  expect(assumedCornersSay({ corners: [looked(5, ["drive"]), aCorner()] })).toBeUndefined();
 });
 
 it("the sector with most time is told with its corners", () => {

@@ -1,22 +1,15 @@
 import { CornerOrder } from "#charts/corners/CornerOrder.tsx";
-import { CornerRow } from "#charts/corners/CornerRow.tsx";
 import type { CalendarDate, Id, Layout } from "#domain";
 import { printAddress } from "#state/address.ts";
 import type { CornersReport, CornerWorth } from "#stats";
 import { Columns } from "#ui/Columns.tsx";
 import { Part } from "#ui/Part.tsx";
-import {
-  cornerChangeInShort,
-  isWorthTelling,
-  sayCornerInRow,
-  sayCounted,
-  sayRangeInShort,
-  sayWorth,
-} from "#words";
+import { cornerChangeInShort, isWorthTelling, sayCounted, sayRangeInShort, sayWorth } from "#words";
 import styles from "./Answer.module.css";
 import { ChangeSince } from "./ChangeSince.tsx";
 import { FirstCorner } from "./FirstCorner.tsx";
 import { InAll } from "./InAll.tsx";
+import { LapOrder } from "./LapOrder.tsx";
 import { RemarksTable } from "./RemarksTable.tsx";
 
 interface AnswerPageProps {
@@ -42,27 +35,7 @@ export function AnswerPage({ comboId, layout, report, today }: AnswerPageProps) 
   return (
     <>
       <FirstCorner comboId={comboId} report={report} />
-      {corners.length > 0 && (
-        <Part
-          title="The corners of a lap"
-          ruled
-          aside={corners.length === 1 ? "1 corner" : `${corners.length} corners`}
-        >
-          <CornerRow
-            corners={corners.map((corner) => ({
-              number: corner.number,
-              name: corner.name,
-              href: hrefOf(corner.number),
-              label: sayCornerInRow(corner),
-              unusedMs: corner.unused.known ? corner.unused.value.ms.mid : undefined,
-              mistakesMs: corner.mistakes.ms,
-              counts: corner.mistakes.counts,
-              isJoined: layout.corners.find(({ number }) => number === corner.number)?.after === "none",
-            }))}
-            first={order[0]}
-          />
-        </Part>
-      )}
+      {corners.length > 0 && <LapOrder comboId={comboId} layout={layout} report={report} today={today} />}
       {inSeconds.length === 0 ? (
         beside
       ) : (

@@ -139,6 +139,22 @@ describe("which corner first", () => {
     expect(screen.getByRole("figure", { name: /apex/ })).toBeVisible();
   });
 
+  it("lets corners be chosen in its row, with which tonight’s review begins", async () => {
+    const { user } = await renderAt("#/corners", <CornersScreen />, reviewed);
+    await user.click(await screen.findByRole("button", { name: "Choose for tonight’s review" }));
+    const row = screen.getByRole("list", { name: "Corners in lap order" });
+    expect(within(row).queryByRole("link")).toBeNull();
+    await user.click(within(row).getByRole("button", { name: /^Corner 4/ }));
+    await user.click(within(row).getByRole("button", { name: /^Corner 2/ }));
+    expect(within(row).getByRole("button", { name: /^Corner 4/, pressed: true })).toBeVisible();
+    expect(screen.getByText("Tonight: corners 2 and 4")).toBeVisible();
+    await user.click(within(row).getByRole("button", { name: /^Corner 2/ }));
+    await user.click(screen.getByRole("button", { name: "Done" }));
+    expect(within(row).getAllByRole("link")).toHaveLength(3);
+    await user.click(screen.getByRole("link", { name: "Replay review" }));
+    expect(await screen.findByText(/^the usual lap · corner 4 · /)).toBeVisible();
+  });
+
   it("says one click away what a corner’s seconds rest on", async () => {
     const { user } = await renderAt("#/corners", <CornersScreen />, async (book) => {
       const { comboId } = await reviewed(book);
