@@ -128,7 +128,7 @@ describe("a corner of which little is known", () => {
   });
 
   test("a car comes at the speed of the widest arc, which the side without a kerb holds", () => {
-    const speed = (kerbs: Facts["corner"]["kerbs"]) =>
+    const speed = (kerbs: CornerFacts["corner"]["kerbs"]) =>
       assumedCorner(facts({ of: { bend: "slow", ...(kerbs && { kerbs }) } })).corner.approachSpeed;
     expect(speed({ exit: 1 })).toBe(speed(undefined));
     expect(speed({ entry: 1, exit: 1 })).toBeGreaterThan(speed(undefined));
