@@ -4,6 +4,7 @@ import { bends, straights } from "#domain";
 import {
   apexTimes,
   assumedCorner,
+  bendTaken,
   type CornerFacts,
   cornerLine,
   nothingUnused,
@@ -233,6 +234,9 @@ describe("the radius from the lowest speed seen", () => {
     const angle = (kmh: number) => assumedCorner(facts({ lowestSpeed: kmh / 3.6 })).corner.angle;
     const angles = [55, 80, 105, 155, 280].map(angle);
     expect(angles).toEqual(bends.map((bend) => assumedCorner(facts({ of: { bend } })).corner.angle));
+    expect(bendTaken(facts({ lowestSpeed: 280 / 3.6 }))).toBe("kink");
+    expect(bendTaken(facts({ lowestSpeed: 280 / 3.6, of: { bend: "slow" } }))).toBe("slow");
+    expect(bendTaken(facts())).toBe("middling");
   });
 
   test("a speed too low for the bend leaves the least radius there is, and says so", () => {

@@ -110,6 +110,7 @@ describe("where the apex is best", () => {
 
 describe("what an estimate rests on", () => {
   const taken = {
+    bend: "kink" as const,
     innerRadius: 45,
     roadWidth: 11,
     carWidth: 1.8,
@@ -128,7 +129,8 @@ describe("what an estimate rests on", () => {
       "straight after it: 650 m",
       "top speed: 216 km/h",
     ]);
-    expect(sayAssumed(["angle", "before", "grip", "car width", "braking", "drive"], taken)).toEqual([
+    expect(sayAssumed(["bend", "angle", "before", "grip", "car width", "braking", "drive"], taken)).toEqual([
+      "kind of bend: kink",
       "turning through 90°",
       "straight before it: 300 m",
       "grip of the tyres: 1.1",

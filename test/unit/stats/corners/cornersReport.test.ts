@@ -237,10 +237,12 @@ describe("unused road", () => {
     // One that names a session stands where that does, whatever its day.
     const named = aReview(1, [{ number: 3, exit: 2 }], { sessionId: "session 12" });
     expect(reportOf({ pages, driven, reviews: [named] }).reviews).toHaveLength(1);
-    // Its day is after the first evening and before the second: it is the first one's, in whatever order they are read.
-    const between = aReview(5, [{ number: 3, exit: 2 }]);
+    // One that names none belongs to the last evening up to its day, in whatever order those are read.
+    const [between, after] = [5, 20].map((day) => aReview(day, [{ number: 3, exit: 2 }]));
     for (const sessions of [driven, driven.toReversed()])
-      expect(reportOf({ pages, driven: sessions, reviews: [between] }).reviews).toEqual([]);
+      expect(
+        reportOf({ pages, driven: sessions, reviews: [between, after] as CornerReview[] }).reviews,
+      ).toMatchObject([{ id: "review 20" }]);
   });
 });
 
