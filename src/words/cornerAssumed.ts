@@ -1,9 +1,11 @@
+import type { Bend } from "#domain";
 import type { AssumedFact } from "#physics";
 import { sayRange } from "./cornersSay.ts";
 import { listed } from "./counted.ts";
 
 /** What a corner's sums take for what is not known: metres, degrees, m/s, m/s². */
 interface Taken {
+  readonly bend: Bend;
   readonly innerRadius: number;
   readonly roadWidth: number;
   readonly carWidth: number;
@@ -19,7 +21,7 @@ interface Taken {
 const KMH = 3.6;
 
 const facts: Readonly<Record<AssumedFact, (taken: Taken) => string>> = {
-  bend: () => "kind of bend: middling",
+  bend: ({ bend }) => `kind of bend: ${bend}`,
   radius: ({ innerRadius }) => `radius of the inner edge: ${innerRadius.toFixed(0)} m`,
   width: ({ roadWidth }) => `road: ${roadWidth.toFixed(0)} m wide`,
   angle: ({ angle }) => `turning through ${angle.toFixed(0)}°`,

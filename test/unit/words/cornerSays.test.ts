@@ -101,6 +101,8 @@ describe("where the apex is best", () => {
     );
     expect(apexTitle({ best: 38, lost: 41 })).toMatch(/^An early apex is best/);
     expect(apexTitle({ best: 53, lost: 41 })).toBe("An apex in the middle is as good as any");
+    expect(apexTitle({ best: 45, lost: 41 })).toBe("An apex in the middle is as good as any");
+    expect(apexTitle({ best: 44, lost: 5 })).toMatch(/^An early apex is best/);
     expect(apexTitle({ best: 70, lost: 3 })).toBe("An apex in the middle is as good as any");
   });
 
@@ -119,6 +121,7 @@ describe("where the apex is best", () => {
 
 describe("what an estimate rests on", () => {
   const taken = {
+    bend: "kink" as const,
     innerRadius: 45,
     roadWidth: 11,
     carWidth: 1.8,
@@ -136,6 +139,15 @@ describe("what an estimate rests on", () => {
       "road: 11 m wide",
       "straight after it: 650 m",
       "top speed: 216 km/h",
+    ]);
+    expect(sayAssumed(["bend", "angle", "before", "grip", "car width", "braking", "drive"], taken)).toEqual([
+      "kind of bend: kink",
+      "turning through 90°",
+      "straight before it: 300 m",
+      "grip of the tyres: 1.1",
+      "car: 1.8 m wide",
+      "braking: 9.7 m/s²",
+      "drive out of it: 3.5 m/s²",
     ]);
     expect(sayAssumedInShort(["radius", "width", "grip"])).toBe("assumed: radius, width and grip");
     expect(sayAssumedInShort([])).toBe("nothing assumed");

@@ -137,6 +137,9 @@ describe("which corner comes first", () => {
     expect(noAnswerYet({ corners: [aCorner({ mistakes: wrong(0) })], reviews: [] })).toMatch(
       /^What the mistakes cost needs a session with five pace laps/,
     );
+    expect(noAnswerYet({ corners: [aCorner(), aCorner({ mistakes: wrong(0) })], reviews: [] })).toBe(
+      "What the mistakes cost needs a session with five pace laps. Look at three corners in a replay: it takes a minute. From the seat every line looks good: half a car’s width missed at a kerb is seen only from outside.",
+    );
     expect(noAnswerYet({ corners: [], reviews: [{ id: "r", on: "2026-11-12", corners: [5] }] })).toMatch(
       /^Nothing that can be told is given away/,
     );
@@ -154,6 +157,13 @@ it("a range is rounded outwards, and one from nothing up is told by its end", ()
     ].map(sayRangeInShort),
   ).toEqual(["0.11 to 0.47 s", "up to 0.18 s"]);
   expect(sayWorth({ worth: undefined })).toBe("not known");
+});
+
+it("a corner of the row is told with its name, its seconds and all that was noted there", () => {
+  const noted = [{ kind: "off", count: 3 } as const, { kind: "spin", count: 1 } as const];
+  const named = { ...both, name: "Sluice", mistakes: { ...wrong(150), counts: noted } };
+  expect(sayCornerInRow(named)).toBe("Corner 5 Sluice, about 0.25 s a lap, 3 off, 1 spin");
+  expect(sayCornerInRow(aCorner())).toBe("Corner 5, no seconds known");
 });
 
 it("corners in a row are told by the first and the last", () => {
@@ -209,6 +219,23 @@ describe("what became of the road left unused", () => {
       lapTimesFollowed({ to: "2026-11-12", level: unknown({ needs: 4, of: "session", has: 2 }) }, today),
     ).toBe("Lap times: not enough sessions yet: 2 of 4.");
   });
+
+  it("says by how much where they followed", () => {
+    const level = known({
+      from: "2026-10-20",
+      to: "2026-11-12",
+      change: -420,
+      low: -700,
+      high: -140,
+      chanceFaster: 0.99,
+      sessions: 6,
+    } as const);
+    const said = lapTimesFollowed({ to: "2026-11-12", level }, today);
+    expect(said).toBe(
+      "Lap times: usual lap faster by 0.42 s in the 3 weeks to 12 Nov, very likely at least 0.14 s.",
+    );
+    expectWellFormed(said);
+  });
 });
 
 it("the sum of all corners is held against what pace costs", () => {
@@ -220,7 +247,12 @@ it("the sum of all corners is held against what pace costs", () => {
   expect(unusedSumSays({ unusedMs, paceMs: 310 })).toBe(
     `${sum} That is more than the 0.31 s that pace costs in the time account of the same sessions, so the seconds are too many: compare corners by them.`,
   );
+  expect(unusedSumSays({ unusedMs, paceMs: 0 })).toBe(
+    `${sum} That is more than pace costs in the time account of the same sessions, so the seconds are too many: compare corners by them.`,
+  );
+  expect(unusedSumSays({ unusedMs, paceMs: 440 })).toBe(sum);
   expect(unusedSumSays({ unusedMs: undefined, paceMs: 310 })).toBeUndefined();
+  expect(unusedSumSays({ unusedMs: { low: 0, mid: 0, high: 60 }, paceMs: 310 })).toBeUndefined();
 });
 
 it("says which corners rest on assumptions, and whether the car does", () => {

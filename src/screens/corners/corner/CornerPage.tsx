@@ -98,13 +98,7 @@ export function CornerPage({ comboId, comboName, layout, report, number, today }
             {said.map((sentence) => sentence && <p key={sentence}>{sentence}</p>)}
           </Part>
           {cost.known && (
-            <Assumed
-              comboId={comboId}
-              number={number}
-              lowestSpeed={facts.lowestSpeed}
-              cost={cost.value}
-              isLookedAt={unused.known}
-            />
+            <Assumed comboId={comboId} facts={facts} cost={cost.value} isLookedAt={unused.known} />
           )}
         </div>
       </Columns>
