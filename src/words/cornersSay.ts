@@ -79,6 +79,13 @@ export function sayOthersFirst({
   return `It may as well be corner ${said}: ${numbers.length === 1 ? "its range reaches" : "their ranges reach"} as far.`;
 }
 
+/** Said beside the headline where its seconds are too many; undefined where they are not. */
+export function sayTooManySeconds(report: Pick<CornersReport, "unusedMs" | "paceMs">): string | undefined {
+  return isMoreThanPace(report)
+    ? "Less than that is to be gained: all corners together come to more than pace costs."
+    : undefined;
+}
+
 /** Whether a corner's road left unused, with all others', comes to more than pace costs over the same sessions. */
 function isMoreThanPace({ unusedMs, paceMs }: Pick<CornersReport, "unusedMs" | "paceMs">): boolean {
   return unusedMs !== undefined && paceMs !== undefined && unusedMs.mid > 0 && unusedMs.mid > paceMs;

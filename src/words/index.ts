@@ -46,6 +46,7 @@ export {
   sayOthersFirst,
   sayRange,
   sayRangeInShort,
+  sayTooManySeconds,
   sayWhyCorners,
   sayWorth,
   sectorCornersSay,

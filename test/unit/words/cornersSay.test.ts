@@ -16,6 +16,7 @@ import {
   sayOthersFirst,
   sayRange,
   sayRangeInShort,
+  sayTooManySeconds,
   sayWhyCorners,
   sayWorth,
   sectorCornersSay,
@@ -112,6 +113,8 @@ describe("which corner comes first", () => {
     expect(cornersInShort({ ...report, paceMs: 310 })).toBe("Corner 5 first: about 0.25 s a lap");
     expect(cornersInShort({ ...report, paceMs: undefined })).toBe("Corner 5 first: about 0.25 s a lap");
     expect(cornersInShort({ ...report, paceMs: 20 })).toBe("Corner 5 first");
+    expect(sayTooManySeconds({ ...report, paceMs: 310 })).toBeUndefined();
+    expect(sayTooManySeconds({ ...report, paceMs: 20 })).toMatch(/^Less than that is to be gained/);
   });
 
   it("gives the reasons in one sentence", () => {
