@@ -49,7 +49,7 @@ test("the order is read, the first corner opens with its radii, and Log names th
   await expect(page.getByRole("heading", { name: /a lap given away by road left unused$/ })).toBeVisible();
   await expect(
     page.getByRole("img", {
-      name: /^The corner from above.*: as driven arcs of \d+ m.*widest line an arc of \d+ m/,
+      name: /^The corner from above.*: as driven arcs of \d+\.\d m.*widest line an arc of \d+\.\d m/,
     }),
   ).toBeVisible();
   await goTo(page, "Log");
