@@ -10,6 +10,7 @@ import { useMedia } from "#ui/useMedia.ts";
 import { saySeenCorner } from "#words";
 import { CornerKind } from "./CornerKind.tsx";
 import { CrossSections } from "./CrossSections.tsx";
+import { roadOf } from "./crossSection.ts";
 import { GapHelp } from "./GapHelp.tsx";
 import styles from "./Review.module.css";
 import type { SaidKind } from "./reviewDraft.ts";
@@ -57,7 +58,7 @@ export function CornerStep(props: CornerStepProps) {
     } else field.current?.focus({ preventScroll: !isReached });
   }, [isTouch, isReached]);
 
-  const reading = readGaps(line, scale);
+  const reading = readGaps(line, scale, roadOf(corner, scale.carWidth));
   if (reading.ok && isRefused) setRefused(false);
   const seen = reading.ok ? reading.seen : nothing;
   const isEmpty = line.trim() === "" && kind.bend === undefined && kind.after === undefined;

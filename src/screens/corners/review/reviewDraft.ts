@@ -12,6 +12,7 @@ import type {
   Straight,
 } from "#domain";
 import { readGaps, writeGaps } from "#entry";
+import { roadOf } from "./crossSection.ts";
 
 /** What is said of a corner on the way through its layout's unknown ones. */
 export interface SaidKind {
@@ -116,7 +117,8 @@ export function readReview(
       corners.push(stored);
       continue;
     }
-    const reading = readGaps(line, scale);
+    const corner = known.find((one) => one.number === number) ?? { number };
+    const reading = readGaps(line, scale, roadOf(corner, scale.carWidth));
     if (!reading.ok) {
       const { wrong, right } = reading.problem;
       return { ok: false, problems: { lines: { wrong: `Corner ${number}: ${wrong}`, right } } };
