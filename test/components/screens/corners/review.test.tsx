@@ -53,6 +53,12 @@ const aCombo =
 const line = () => screen.findByRole("textbox", { name: "Left at entry, apex and exit" });
 const at = (number: string) => screen.findByRole("form", { name: new RegExp(`^Corner ${number}\\b`) });
 const slider = (name: string) => screen.getByRole("slider", { name });
+/** One finger on an element, at a point of the page. */
+const finger = (
+  element: HTMLElement,
+  event: "pointerDown" | "pointerMove" | "pointerUp" | "pointerCancel",
+  [clientX, clientY]: readonly [number, number],
+) => fireEvent[event](element, { pointerId: 1, pointerType: "touch", isPrimary: true, clientX, clientY });
 const step = async (user: Awaited<ReturnType<typeof renderAt>>["user"], text: string) =>
   user.type(await line(), `${text}{Enter}`);
 
@@ -169,8 +175,50 @@ describe("the drawn road", () => {
     await renderAt("", <Peek />, aCombo());
     const field = await line();
     const apex = slider("Road left at the apex") as HTMLInputElement;
-    fireEvent.pointerUp(apex);
+    finger(apex, "pointerDown", [5, 5]);
+    expect(field).toHaveValue("");
+    finger(apex, "pointerUp", [5, 5]);
     expect(field).toHaveValue(`? ${Number(apex.value) / 4}`);
+  });
+
+  it("changes nothing under a finger that scrolls, and gives back what it took where the browser scrolls after all", async () => {
+    await renderAt("", <Peek />, aCombo());
+    const field = await line();
+    const entry = slider("Road left at entry");
+    finger(entry, "pointerDown", [5, 5]);
+    for (const y of [9, 20, 60, 200]) finger(entry, "pointerMove", [9, y]);
+    finger(entry, "pointerMove", [400, 200]);
+    finger(entry, "pointerUp", [400, 200]);
+    expect(field).toHaveValue("");
+    Object.assign(Element.prototype, { setPointerCapture: () => {} });
+    finger(entry, "pointerDown", [5, 5]);
+    finger(entry, "pointerMove", [30, 10]);
+    expect(field).not.toHaveValue("");
+    finger(entry, "pointerCancel", [30, 10]);
+    expect(field).toHaveValue("");
+  });
+
+  it("has room for no more than the road less the car, typed or moved", async () => {
+    const { user } = await renderAt(
+      "",
+      <Peek />,
+      aCombo([
+        { number: 1, width: 10 },
+        { number: 2, width: 10 },
+      ]),
+    );
+    const field = await line();
+    await user.type(field, "50m 50m 50m");
+    expect(field).toHaveAccessibleDescription(
+      "Entry: 50m is more than the road leaves, which is 10 m wide there, with a car of 1.8 m. Write at most 4.55 car widths.",
+    );
+    await user.keyboard("{Enter}");
+    expect(await at("1")).toBeVisible();
+    await user.keyboard("{ArrowDown}");
+    await step(user, "h");
+    await user.click(await screen.findByRole("button", { name: "Store this review" }));
+    expect(screen.getByText(/^Corner 1: Entry: 50m is more than the road leaves/)).toBeVisible();
+    expect(reviews).toEqual([]);
   });
 
   it("has words beside it that are pressed, and pressed again let go", async () => {
