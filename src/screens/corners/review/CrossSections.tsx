@@ -97,7 +97,10 @@ function Section({ section, gap, scale, onGap, isHeld }: SectionProps) {
             variant="quiet"
             aria-label={`Clear ${place}`}
             className={styles["clear"]}
-            onClick={() => onGap(undefined)}
+            onClick={() => {
+              slider.current?.focus({ preventScroll: true });
+              onGap(undefined);
+            }}
           >
             clear
           </Button>

@@ -42,6 +42,8 @@ export interface ReviewDraft {
   readonly unit?: GapUnit | undefined;
   readonly lines: Readonly<Record<number, string>>;
   readonly kinds: Readonly<Record<number, SaidKind>>;
+  /** What stood in lines that were emptied, to be put back. */
+  readonly emptied?: Readonly<Record<number, string>> | undefined;
 }
 
 export const nothingSeen: ReviewDraft = { told: [], lines: {}, kinds: {} };

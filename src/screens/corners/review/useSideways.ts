@@ -1,4 +1,4 @@
-import { type PointerEvent, useRef } from "react";
+import { type PointerEvent, useEffect, useRef } from "react";
 
 /** So many pixels a finger that only taps may move. */
 const slop = 8;
@@ -16,7 +16,18 @@ interface Sideways {
  */
 export function useSideways({ onTake, onCancel }: Sideways) {
   const held = useRef<{ id: number; x: number; y: number; isTaken: boolean }>(undefined);
+  const box = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const element = box.current;
+    // Else the browser takes a quick move for a throw, and the tap after it for the hand that stops one.
+    const keep = (event: TouchEvent) => {
+      if (held.current?.isTaken && event.cancelable) event.preventDefault();
+    };
+    element?.addEventListener("touchmove", keep, { passive: false });
+    return () => element?.removeEventListener("touchmove", keep);
+  }, []);
   return {
+    ref: box,
     onPointerDown: ({ isPrimary, button, pointerId: id, clientX: x, clientY: y }: PointerEvent) => {
       if (isPrimary && button === 0) held.current = { id, x, y, isTaken: false };
     },

@@ -95,6 +95,7 @@ describe("a replay review by keyboard", () => {
     ]);
     expect(reviews[0]?.on).toBe("2026-11-25");
     expect(window.location.hash).not.toContain("part=review");
+    await waitFor(() => expect(screen.getByRole("heading", { name: /^Corner \d|first/ })).toHaveFocus());
     await user.click(await screen.findByRole("button", { name: "Undo" }));
     await waitFor(() => expect(reviews).toEqual([]));
   });
@@ -116,7 +117,14 @@ describe("a replay review by keyboard", () => {
     expect(await line()).toHaveValue("h late");
     await user.keyboard("{Escape}");
     expect(await line()).toHaveValue("");
-    await user.keyboard("h l{ArrowDown}{ArrowDown}{ArrowDown}");
+    await user.click(screen.getByRole("button", { name: "Put back h late" }));
+    expect(await line()).toHaveValue("h late");
+    expect(await line()).toHaveFocus();
+    await user.keyboard("{Escape}{Escape}");
+    expect(await line()).toHaveValue("h late");
+    await user.keyboard("{Escape}{Control>}z{/Control}");
+    expect(await line()).toHaveValue("h late");
+    await user.keyboard("{Escape}h l{ArrowDown}{ArrowDown}{ArrowDown}");
     await user.click(await screen.findByRole("button", { name: "Store this review" }));
     expect(screen.getByText(/^Corner 1: “l” is not understood/)).toBeVisible();
     expect(reviews).toEqual([]);
@@ -164,6 +172,7 @@ describe("the drawn road", () => {
     expect(field).toHaveValue("h ? -0.25");
     await user.click(screen.getByRole("button", { name: "Clear entry" }));
     expect(field).toHaveValue("? ? -0.25");
+    expect(entry).toHaveFocus();
     await user.clear(field);
     await user.type(field, "0.3 . 1.5");
     expect(slider("Road left at entry")).toHaveValue("1");
@@ -241,6 +250,7 @@ describe("a layout of which nothing is known", () => {
   it("is reviewed by numbers and kinds alone, which it learns with the same write", async () => {
     const { user } = await renderAt("", <Peek />, aCombo([]));
     const numbers = await screen.findByRole("textbox", { name: "Corners to look at" });
+    await waitFor(() => expect(numbers).toHaveFocus());
     await user.type(numbers, "three{Enter}");
     expect(numbers).toHaveAccessibleDescription(/“three” is not the number of a corner/);
     await user.clear(numbers);
