@@ -282,6 +282,8 @@ test.describe("on a phone", () => {
       await page.getByRole("textbox", { name: "Corners to look at" }).fill("1-12");
       await page.getByRole("button", { name: "Begin" }).tap();
       await expect(corner(page, 1)).toBeVisible();
+      // Opened, it stands at its corner already.
+      await expect(page.getByRole("slider", { name: "Road left at entry" })).toBeInViewport({ ratio: 1 });
       await page.getByRole("button", { name: "Skip corner 1" }).tap();
       await expect(page.getByRole("button", { name: "Skip corner 2" })).toBeInViewport({ ratio: 1 });
       await expect(page.getByRole("slider", { name: "Road left at entry" })).toBeInViewport({ ratio: 1 });

@@ -33,6 +33,7 @@ interface ReviewFormProps {
 export function ReviewForm({ combo, before, today, order, last, sessions }: ReviewFormProps) {
   const { layout, car } = combo;
   const review = useReview(combo, before, today, order);
+  const left = useLeft();
   const { draft, scale, corners, chosen, at, set } = review;
   if (!draft.isRead) return null;
   if (corners.length === 0)
@@ -74,6 +75,7 @@ export function ReviewForm({ combo, before, today, order, last, sessions }: Revi
           review={review}
           combo={combo}
           before={before}
+          left={left}
           dates={dated(draft.value, before, today, lap && sessionOf(lap.sessionId))}
         />
       ) : (
@@ -132,13 +134,13 @@ interface TableProps {
   readonly combo: ComboWithNames;
   readonly before: CornerReview | undefined;
   readonly dates: ReturnType<typeof dated>;
+  readonly left: ReturnType<typeof useLeft>;
 }
 
-function Table({ review, combo: { combo, layout }, before, dates }: TableProps) {
+function Table({ review, combo: { combo, layout }, before, dates, left }: TableProps) {
   const { draft, scale, chosen, go, sayAt, about } = review;
   const { lines, kinds } = draft.value;
   const write = useWrite();
-  const left = useLeft();
   const { submit, field, isBusy } = useWriteForm<
     ReviewDraft,
     ReadReview,

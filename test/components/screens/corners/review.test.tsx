@@ -95,7 +95,7 @@ describe("a replay review by keyboard", () => {
     ]);
     expect(reviews[0]?.on).toBe("2026-11-25");
     expect(window.location.hash).not.toContain("part=review");
-    await waitFor(() => expect(screen.getByRole("heading", { name: /^Corner \d|first/ })).toHaveFocus());
+    await waitFor(() => expect(screen.getByRole("heading", { name: /^Corner \d first/ })).toHaveFocus());
     await user.click(await screen.findByRole("button", { name: "Undo" }));
     await waitFor(() => expect(reviews).toEqual([]));
   });
@@ -281,6 +281,25 @@ describe("a layout of which nothing is known", () => {
     ]);
     await user.click(await screen.findByRole("button", { name: "Undo" }));
     await waitFor(() => expect(layout?.corners).toEqual([]));
+  });
+
+  it("is asked for its corners with those named in remarks standing ready, to be taken with Enter", async () => {
+    const { user } = await renderAt(
+      "",
+      <Peek />,
+      aCombo([], async (book, comboId) => {
+        const { runId } = await startSession(book, { comboId, date: "2026-11-24", zone: "Europe/Berlin" });
+        for (let lap = 0; lap < 9; lap += 1)
+          await addLap(book, { runId, id: book.newId(), lap: aLap(83_000) });
+        const off = aLap(84_000, { remarks: [{ kind: "off", corner: 5 }] });
+        await addLap(book, { runId, id: book.newId(), lap: off });
+      }),
+    );
+    const numbers = await screen.findByRole("textbox", { name: "Corners to look at" });
+    await waitFor(() => expect(numbers).toHaveFocus());
+    expect(numbers).toHaveValue("5");
+    await user.keyboard("{Enter}");
+    expect(await at("5")).toHaveTextContent("1 of 1");
   });
 
   it("asks nothing of a corner whose radius and straight are known", async () => {
