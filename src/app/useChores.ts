@@ -18,9 +18,10 @@ export function useChores(): void {
   const say = useNotices((notices) => notices.say);
   useEffect(() => {
     const { book, ask } = open;
-    // Where nothing can be done any more the page says so by itself.
+    let isLeft = false;
+    // Where nothing can be done any more the page says so by itself; of a logbook that was left meanwhile nobody waits for it.
     const tell = (text: string) =>
-      book.status.get().kind === "ok" && say({ kind: "fault", text, actions: [] });
+      !isLeft && book.status.get().kind === "ok" && say({ kind: "fault", text, actions: [] });
     const freshen = setTimeout(() => {
       ask(book, "freshen", null).catch((fault: Error) =>
         tell(`Figures of old sessions were not renewed: ${fault.message}`),
@@ -43,6 +44,7 @@ export function useChores(): void {
         );
     }, longRestMs);
     return () => {
+      isLeft = true;
       clearTimeout(freshen);
       clearTimeout(ahead);
       clearTimeout(purge);

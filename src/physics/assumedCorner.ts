@@ -81,7 +81,7 @@ export function assumedCorner(facts: CornerFacts, scenario = likeliest): Assumed
     carWidth: car.width ?? assumedCar.width,
     kerbs: { ...noKerbs, ...corner.kerbs },
   };
-  const { radius: typicalRadius, angle: typicalAngle } = assumedBends[bendOf(facts)];
+  const { radius: typicalRadius, angle: typicalAngle } = assumedBends[bendTaken(facts)];
   const angle = corner.angle ?? typicalAngle;
   const ofSpeed =
     corner.radius === undefined && lowestSpeed !== undefined
@@ -145,8 +145,11 @@ function widestSpeed(shape: Road & Pick<Corner, "innerRadius">, angle: number, g
   return Math.sqrt(squaredLimit(inner + wider(Math.min(entryRoom, exitRoom), angle), grip));
 }
 
-/** The bend as said, else the one usually driven at the speed seen, else a middling one. */
-function bendOf({ corner, car, lowestSpeed }: CornerFacts): Bend {
+/**
+ * The kind of bend that a corner's sums take: as said, else the one usually driven at the lowest speed seen, else a middling
+ * one.
+ */
+export function bendTaken({ corner, car, lowestSpeed }: CornerFacts): Bend {
   if (corner.bend !== undefined) return corner.bend;
   if (lowestSpeed === undefined) return assumedBend;
   const road = {

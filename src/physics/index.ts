@@ -3,6 +3,7 @@ export {
   type AssumedCorner,
   type AssumedFact,
   assumedCorner,
+  bendTaken,
   type CornerFacts,
   type SeenGaps,
   straightOf,

@@ -1,9 +1,11 @@
+import type { Bend } from "#domain";
 import type { AssumedFact } from "#physics";
 import { sayRange } from "./cornersSay.ts";
 import { listed } from "./counted.ts";
 
 /** What a corner's sums take for what is not known: metres, degrees, m/s, m/s². */
 interface Taken {
+  readonly bend: Bend;
   readonly innerRadius: number;
   readonly roadWidth: number;
   readonly carWidth: number;
@@ -19,7 +21,7 @@ interface Taken {
 const KMH = 3.6;
 
 const facts: Readonly<Record<AssumedFact, (taken: Taken) => string>> = {
-  bend: () => "kind of bend: middling",
+  bend: ({ bend }) => `kind of bend: ${bend}`,
   radius: ({ innerRadius }) => `radius of the inner edge: ${innerRadius.toFixed(0)} m`,
   width: ({ roadWidth }) => `road: ${roadWidth.toFixed(0)} m wide`,
   angle: ({ angle }) => `turning through ${angle.toFixed(0)}°`,
@@ -58,14 +60,31 @@ export function sayAssumedInShort(assumed: readonly AssumedFact[]): string {
 
 type Ends = { readonly low: number; readonly high: number };
 
+interface Plausible {
+  readonly grip: Ends;
+  readonly width: Ends;
+}
+
 /**
- * How far the answer hangs on what is assumed, ms a lap.
- * @example "Between 0.15 and 0.24 s with less grip or more; between 0.17 and 0.22 s on a narrower road or a wider one; …"
+ * How far the answer hangs on what is assumed, ms a lap; what the driver told is taken to be a little off.
+ * @param assumed what is not known
+ * @param plausible within what it is then taken to lie
+ * @example "with a grip from 0.9 to 1.4: between 0.15 and 0.24 s"
  */
-export function sayHangsOn({ grip, width, gap }: Readonly<Record<"grip" | "width" | "gap", Ends>>): string[] {
+export function sayHangsOn(
+  { grip, width, gap }: Readonly<Record<"grip" | "width" | "gap", Ends>>,
+  assumed: readonly AssumedFact[],
+  plausible: Plausible,
+): string[] {
+  const withGrip = assumed.includes("grip")
+    ? `with a grip from ${plausible.grip.low} to ${plausible.grip.high}`
+    : "with a little less grip or more";
+  const onRoad = assumed.includes("width")
+    ? `on a road from ${plausible.width.low} to ${plausible.width.high} m wide`
+    : "on a road a little narrower or wider";
   return [
-    `with less grip or more: ${sayRange(grip)}`,
-    `on a narrower road or a wider one: ${sayRange(width)}`,
+    `${withGrip}: ${sayRange(grip)}`,
+    `${onRoad}: ${sayRange(width)}`,
     `with each gap misjudged by a quarter of a car: ${sayRange(gap)}`,
   ];
 }

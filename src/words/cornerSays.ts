@@ -2,26 +2,32 @@ import { gapPlaces } from "#domain";
 import type { CornerHabits, CornerWorth, UnusedRoad } from "#stats";
 import { hundredths, sayAmount } from "./amount.ts";
 import { shareEnds } from "./cleanShare.ts";
-import { sayCounted, sayRange } from "./cornersSay.ts";
+import { isWorthTelling, sayCounted, sayRange, sayWorth } from "./cornersSay.ts";
 import { asSentence, counted } from "./counted.ts";
 import { sayGap } from "./gaps.ts";
 import { sayTooFew } from "./reason.ts";
 
 /**
- * What stands first on the page of one corner.
- * @example "About 0.20 s a lap given away by road left unused"
+ * What stands first on the page of one corner: what the answer says of it, and of what that is made.
+ * @example "About 0.24 s a lap: road left unused 0.09 s, mistakes 0.15 s"
  */
-export function cornerTitle({ unused, mistakes }: Pick<CornerWorth, "unused" | "mistakes">): string {
-  if (unused.known) {
-    if (unused.value.ms.mid > 0)
-      return `About ${sayAmount(unused.value.ms.mid, hundredths)} a lap given away by road left unused`;
-    return unused.value.nothingToGain && hasGap(unused.value)
-      ? "Nothing to gain from a wider line here"
-      : "All of the road is used here";
+export function cornerTitle(corner: Pick<CornerWorth, "unused" | "mistakes" | "worth">): string {
+  const { unused, mistakes, worth } = corner;
+  if (worth !== undefined && isWorthTelling(worth)) {
+    const road = unused.known && isWorthTelling(unused.value.ms) ? unused.value.ms.mid : undefined;
+    const costs = mistakes.ms !== undefined && isWorthTelling({ mid: mistakes.ms }) ? mistakes.ms : undefined;
+    const parts = [
+      road !== undefined && `road left unused ${sayAmount(road, hundredths)}`,
+      costs !== undefined && `mistakes ${sayAmount(costs, hundredths)}`,
+    ].filter((part) => part !== false);
+    if (parts.length === 2) return `${asSentence(sayWorth(corner))} a lap: ${parts.join(", ")}`;
+    return `${asSentence(sayWorth(corner))} a lap given away by ${road === undefined ? "mistakes" : "road left unused"}`;
   }
-  if (mistakes.ms !== undefined && mistakes.ms > 0)
-    return `Mistakes here cost ${sayAmount(mistakes.ms, hundredths)} a lap`;
-  return isMissing(unused) ? "What its line gives away is not known yet" : sayTooFew(unused.reason);
+  if (!unused.known)
+    return isMissing(unused) ? "What its line gives away is not known yet" : sayTooFew(unused.reason);
+  if (isWorthTelling({ mid: unused.value.ms.high }))
+    return "Whether a wider line would gain here cannot be told";
+  return hasGap(unused.value) ? "Nothing to gain from a wider line here" : "All of the road is used here";
 }
 
 const isMissing = (unused: Extract<CornerWorth["unused"], { readonly known: false }>) =>
@@ -34,16 +40,17 @@ export function cornerReading({ unused }: Pick<CornerWorth, "unused">, carWidth:
   if (!unused.known)
     return isMissing(unused)
       ? "Look at it in a replay from outside the car: how much road is left at the entry, at the apex and at the exit."
-      : "Put its measures right in the layout.";
+      : "Correct its measures in the layout, or the gaps in the review.";
   const { gaps, ms, nothingToGain } = unused.value;
   const seen = gapPlaces.flatMap((place) => {
     const metres = gaps[place];
     return metres === undefined ? [] : [sayGap(place, metres, { unit: "cars", carWidth })];
   });
   const gapsSaid = `${asSentence(seen.join(", "))}.`;
-  if (ms.mid > 0) return `${gapsSaid} It costs ${sayRange(ms)}, the straight after it included.`;
+  if (isWorthTelling({ mid: ms.high }))
+    return `${gapsSaid} It costs ${sayRange(ms)}, the straight after it included.`;
   return nothingToGain && hasGap(unused.value)
-    ? `${gapsSaid} The shorter way round is as fast: there is no straight to carry the speed along.`
+    ? `${gapsSaid} The shorter way round is as fast here.`
     : gapsSaid;
 }
 
@@ -60,15 +67,19 @@ export function cornerMistakesSay(
   const [low, high] = shareEnds(share);
   const part = `${noted}: ${Math.round(share.share * 100)} % of laps had a mistake here, between ${low} and ${high} %.`;
   if (ms === undefined) return `${part} What they cost needs a session with five pace laps.`;
-  return ms > 0
+  return isWorthTelling({ mid: ms })
     ? `${part} They cost ${sayAmount(ms, hundredths)} a lap.`
     : `${part} What they cost does not show in the lap times.`;
 }
 
-const brakingWords = { early: "braking early", right: "braking right", late: "braking late" } as const;
+const brakingWords = {
+  early: "braking early",
+  right: "braking in the right place",
+  late: "braking late",
+} as const;
 const throttleWords = {
   early: "throttle early",
-  right: "throttle right",
+  right: "throttle at the right time",
   late: "throttle late",
   twice: "throttle twice",
 } as const;

@@ -1,4 +1,4 @@
-import { aboutRemark, type CalendarDate, sayShortDate } from "#domain";
+import { aboutRemark, type CalendarDate, remarksNamed, sayShortDate } from "#domain";
 import type { AssumedFact } from "#physics";
 import type { CornerChange, CornersReport, CornerWorth, WhyCorner } from "#stats";
 import { hundredths, sayAmount } from "./amount.ts";
@@ -48,6 +48,49 @@ export function cornersTitle({ corners, order }: Pick<CornersReport, "corners" |
   return `Corner ${first.number} first: ${sayWorth(first)} a lap`;
 }
 
+/**
+ * The same in one line on other screens. Where the corners together come to more than pace costs, without the seconds, which
+ * are then too many.
+ * @example "Corner 5 first: about 0.28 s a lap"
+ */
+export function cornersInShort(
+  report: Pick<CornersReport, "corners" | "order" | "unusedMs" | "paceMs">,
+): string {
+  const [first] = report.order;
+  return first !== undefined && isMoreThanPace(report) ? `Corner ${first} first` : cornersTitle(report);
+}
+
+/**
+ * Corners that may well be worth as much as the first, or more: their range goes beyond what it most likely is.
+ * @example "It may as well be corner 8 or 11."
+ */
+export function sayOthersFirst({
+  corners,
+  order,
+}: Pick<CornersReport, "corners" | "order">): string | undefined {
+  const first = corners.find(({ number }) => number === order[0])?.worth;
+  if (first === undefined || !isWorthTelling(first)) return undefined;
+  const others = corners.filter(
+    ({ number, worth }) => number !== order[0] && worth !== undefined && worth.high >= first.mid,
+  );
+  const numbers = others.map(({ number }) => String(number));
+  if (numbers.length === 0) return undefined;
+  const said = [numbers.slice(0, -1).join(", "), numbers.at(-1)].filter(Boolean).join(" or ");
+  return `It may as well be corner ${said}: ${numbers.length === 1 ? "its range reaches" : "their ranges reach"} as far.`;
+}
+
+/** Said beside the headline where its seconds are too many; undefined where they are not. */
+export function sayTooManySeconds(report: Pick<CornersReport, "unusedMs" | "paceMs">): string | undefined {
+  return isMoreThanPace(report)
+    ? "Less than that is to be gained: all corners together come to more than pace costs."
+    : undefined;
+}
+
+/** Whether a corner's road left unused, with all others', comes to more than pace costs over the same sessions. */
+function isMoreThanPace({ unusedMs, paceMs }: Pick<CornersReport, "unusedMs" | "paceMs">): boolean {
+  return unusedMs !== undefined && paceMs !== undefined && unusedMs.mid > 0 && unusedMs.mid > paceMs;
+}
+
 /** Whether it comes to a hundredth of a second, the least that is told. */
 export function isWorthTelling({ mid }: { readonly mid: number }): boolean {
   return Math.round(mid / 10) > 0;
@@ -83,7 +126,7 @@ export function sayWhyCorner(why: WhyCorner, carWidth: number): string {
     case "straight after":
       return `a ${straightWords[why.after]} follows`;
     case "mistakes":
-      return `${why.mistakes} of ${counted(why.laps, "lap")} went wrong there`;
+      return `${why.mistakes} of ${counted(why.laps, "lap")} had ${remarksNamed("mistake")} there`;
     case "largest gap":
       return sayGap(why.at, why.metres, { unit: "cars", carWidth });
     case "sector":
@@ -93,7 +136,7 @@ export function sayWhyCorner(why: WhyCorner, carWidth: number): string {
   }
 }
 
-/** The reasons in one sentence: "A long straight follows; 4 of 84 laps went wrong there." Empty without any. */
+/** The reasons in one sentence: "A long straight follows; 4 of 84 laps had an off, a spin or a contact there." Empty without any. */
 export function sayWhyCorners(whys: readonly WhyCorner[], carWidth: number): string {
   if (whys.length === 0) return "";
   return `${asSentence(whys.map((why) => sayWhyCorner(why, carWidth)).join("; "))}.`;
@@ -110,7 +153,7 @@ export function cornerChangeTitle(
 ): string {
   const since = `since ${sayShortDate(from, today)}`;
   const size = `${sayAmount(ms.mid, hundredths)} a lap`;
-  if (ms.low <= 0 && ms.high >= 0) return `Road left unused at ${where} ${since}: it may be the same`;
+  if (ms.low <= 0 && ms.high >= 0) return `Road left unused at ${where}: not clearly less or more ${since}`;
   return `${size} ${ms.mid < 0 ? "less" : "more"} given away at ${where} ${since}`;
 }
 
@@ -156,15 +199,13 @@ export function sayCorners(numbers: readonly number[]): string {
 }
 
 /** What all corners together give away, and whether that is more than there is to be had. */
-export function unusedSumSays({
-  unusedMs,
-  paceMs,
-}: Pick<CornersReport, "unusedMs" | "paceMs">): string | undefined {
+export function unusedSumSays(report: Pick<CornersReport, "unusedMs" | "paceMs">): string | undefined {
+  const { unusedMs, paceMs = 0 } = report;
   if (unusedMs === undefined || unusedMs.mid <= 0) return undefined;
   const sum = `All corners looked at together: about ${sayAmount(unusedMs.mid, hundredths)} a lap of road left unused, ${sayRange(unusedMs)}.`;
-  if (paceMs === undefined || unusedMs.mid <= paceMs) return sum;
+  if (!isMoreThanPace(report)) return sum;
   const pace = paceMs > 0 ? `the ${sayAmount(paceMs, hundredths)} that pace costs` : "pace costs";
-  return `${sum} That is more than ${pace} in your time account, so the seconds are too many; their order stands.`;
+  return `${sum} That is more than ${pace} in the time account of the same sessions, so the seconds are too many: compare corners by them.`;
 }
 
 /** Which corners lie in the sector with most time. */
@@ -203,11 +244,11 @@ export function sayCornerInRow(corner: CornerWorth): string {
   ].join(", ");
 }
 
-/** What became of one corner, behind its bar: "0.12 s less since 13 Sep", "as on 13 Sep". */
+/** What became of one corner, behind its bar: "0.12 s less of road left unused since 13 Sep". */
 export function cornerChangeInShort({ from, ms }: CornerChange, today: CalendarDate): string {
-  const day = sayShortDate(from, today);
-  if (ms.low <= 0 && ms.high >= 0) return `may be the same as on ${day}`;
-  return `${sayAmount(ms.mid, hundredths)} ${ms.mid < 0 ? "less" : "more"} since ${day}`;
+  const since = `since ${sayShortDate(from, today)}`;
+  if (ms.low <= 0 && ms.high >= 0) return `road left unused not clearly less or more ${since}`;
+  return `${sayAmount(ms.mid, hundredths)} ${ms.mid < 0 ? "less" : "more"} of road left unused ${since}`;
 }
 
 /** Facts of which a corner's shape and what follows it are made; the others are the car's. */

@@ -27,6 +27,13 @@ export const rooms = {
     tests: ["test/unit/entry", "test/reference/iso8601"],
     without: ["test/unit/entry/shortFormInUse.test.ts"],
   },
+  // The gaps of a replay review, as a small room of its own beside that of all the entry.
+  "entry/gaps": {
+    aim: 80,
+    runs: 30,
+    files: ["src/entry/readGaps.ts", "src/entry/writeGaps.ts"],
+    tests: ["test/unit/entry/readGaps.test.ts", "test/unit/entry/writeGaps.test.ts"],
+  },
   physics: {
     aim: 80,
     runs: 10,
@@ -36,6 +43,7 @@ export const rooms = {
   "stats/across": chapter("across"),
   "stats/bests": chapter("bests"),
   "stats/combo": chapter("combo"),
+  "stats/corners": { ...chapter("corners"), runs: 5 },
   "stats/digest": chapter("digest"),
   "stats/laps": chapter("laps"),
   "stats/level": {
@@ -72,6 +80,16 @@ export const rooms = {
       "mann-kendall-theil-sen",
     ),
   ),
+  "words/corners": {
+    aim: 80,
+    runs: 20,
+    files: ["cornerAssumed", "cornerKind", "cornerMistakes", "cornerSays", "cornersSay", "gaps"].map(
+      (name) => `src/words/${name}.ts`,
+    ),
+    tests: ["cornerKind", "cornerMistakes", "cornerSays", "cornersSay", "gaps"].map(
+      (name) => `test/unit/words/${name}.test.ts`,
+    ),
+  },
   "live/errands": { aim: 70, runs: 10, tests: ["test/unit/live/errands"] },
   "live/jobs": {
     aim: 70,

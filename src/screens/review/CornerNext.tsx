@@ -1,7 +1,7 @@
 import type { CalendarDate, Id } from "#domain";
 import { useFigures } from "#live";
 import { printAddress } from "#state/address.ts";
-import { cornersTitle, counted } from "#words";
+import { cornersInShort, counted } from "#words";
 
 interface CornerNextProps {
   readonly comboId: Id;
@@ -16,8 +16,8 @@ export function CornerNext({ comboId, asOf }: CornerNextProps) {
   if (!report || corner === undefined) return null;
   return (
     <p>
-      Corner by corner, over the last {counted(report.sessions, "session")}:{" "}
-      <a href={printAddress({ place: "corners", comboId, corner })}>{cornersTitle(report)}</a>
+      <a href={printAddress({ place: "corners", comboId, corner })}>{cornersInShort(report)}</a>, over the
+      last {counted(report.sessions, "session")}.
     </p>
   );
 }

@@ -154,18 +154,26 @@ export function cornersReport(input: CornersInput): CornersReport {
 
 function orderOf(corners: readonly CornerWorth[]): number[] {
   const ms = ({ worth }: CornerWorth) => Math.max(0, worth?.mid ?? 0);
+  // Those that are told by the same seconds stand in the order of their mistakes.
+  const told = (corner: CornerWorth) => Math.round(ms(corner) / 10);
   return corners
     .filter((corner) => ms(corner) > 0 || corner.mistakes.mistakes > 0)
-    .sort((a, b) => ms(b) - ms(a) || b.mistakes.mistakes - a.mistakes.mistakes)
+    .sort((a, b) => told(b) - told(a) || b.mistakes.mistakes - a.mistakes.mistakes || ms(b) - ms(a))
     .map(({ number }) => number);
 }
 
-/** Unused road and mistakes together; a corner with no mistake and no review is not known to be worth nothing. */
-function worthOf(unused: Figure<UnusedRoad>, { mistakes, ms }: MistakesAtCorner): Span | undefined {
+/**
+ * Unused road and mistakes together; a corner with no mistake and no review is not known to be worth nothing. What mistakes
+ * cost is as uncertain as how often they happen: it goes with the ends of their share.
+ */
+function worthOf(unused: Figure<UnusedRoad>, { mistakes, ms, share }: MistakesAtCorner): Span | undefined {
   const isCostKnown = mistakes > 0 && ms !== undefined;
   if (!unused.known && !isCostKnown) return undefined;
-  const lost = Math.max(0, ms ?? 0);
-  return sumOf([{ low: lost, mid: lost, high: lost }, ...(unused.known ? [unused.value.ms] : [])]);
+  const mid = Math.max(0, ms ?? 0);
+  const oftener = (end: "low" | "high") =>
+    share === undefined || share.share === 0 ? mid : Math.round((mid * share[end]) / share.share);
+  const lost = { low: oftener("low"), mid, high: oftener("high") };
+  return sumOf([lost, ...(unused.known ? [unused.value.ms] : [])]);
 }
 
 function largestSector(

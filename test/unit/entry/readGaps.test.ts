@@ -74,6 +74,12 @@ describe("what cannot be read is named with its place, and with what would be ri
     expect(problem(text).right).toMatch(right);
   });
 
+  it("with a figure in the unit that was typed, else in the one chosen", () => {
+    expect(problem("1.2.3", inMetres).right).toMatch(/^Write metres, such as 0\.8, or h/);
+    expect(problem("1.2.3w", inMetres).right).toMatch(/^Write car widths, such as 0\.3, or h/);
+    expect(problem("1.2.3m", inCars).right).toMatch(/^Write metres, such as 0\.8, or h/);
+  });
+
   it("a note that is too long", () => {
     expect(problem(`h / ${"x".repeat(longestNote + 1)}`).right).toBe("A corner's note has up to 2000.");
   });

@@ -10,6 +10,7 @@ it.each([
   [{ entry: -0.9, exit: 0.45 }, "-h ? 0.25"],
   [{ apex: 0.54 }, "? 0.3"],
   [{ exit: 1 }, "? ? 1m"],
+  [{ entry: 0.225, apex: 0.1125 }, "0.125 0.1125m"],
   [{ throttle: "twice", isOffLine: true, note: "two lifts" }, "tt o / two lifts"],
   [{ note: "two lifts" }, "/ two lifts"],
 ] as const)("a corner's line is as short as the driver would type it: %j", (seen, text) => {

@@ -4,6 +4,7 @@ import { bends, straights } from "#domain";
 import {
   apexTimes,
   assumedCorner,
+  bendTaken,
   type CornerFacts,
   cornerLine,
   nothingUnused,
@@ -113,6 +114,27 @@ describe("a corner of which little is known", () => {
     });
   });
 
+  test("what the driver said of a corner is not called assumed either", () => {
+    const assumed = (known: Partial<Facts>) => assumedCorner(facts(known)).assumed;
+    const nothing = assumed({});
+    const without = (...said: readonly string[]) => nothing.filter((fact) => !said.includes(fact));
+    expect(nothing).toHaveLength(11);
+    expect(assumed({ of: { bend: "slow" } })).toEqual(without("bend"));
+    expect(assumed({ of: { radius: 30 } })).toEqual(without("radius"));
+    expect(assumed({ of: { radius: 30, angle: 80 } })).toEqual(without("bend", "radius", "angle"));
+    expect(assumed({ of: { after: "short" } })).toEqual(without("after"));
+    expect(assumed({ of: { afterLength: 90 } })).toEqual(without("after"));
+    expect(assumed({ before: { after: "short" } })).toEqual(without("before"));
+    expect(assumed({ before: { length: 90 } })).toEqual(without("before"));
+  });
+
+  test("a car comes at the speed of the widest arc, which the side without a kerb holds", () => {
+    const speed = (kerbs: CornerFacts["corner"]["kerbs"]) =>
+      assumedCorner(facts({ of: { bend: "slow", ...(kerbs && { kerbs }) } })).corner.approachSpeed;
+    expect(speed({ exit: 1 })).toBe(speed(undefined));
+    expect(speed({ entry: 1, exit: 1 })).toBeGreaterThan(speed(undefined));
+  });
+
   test("brakes hold what the grip does, in every scenario, where they are not known", () => {
     const braking = (grip: "low" | "high") => {
       const { corner } = assumedCorner(facts(), { grip, width: "mid" });
@@ -165,7 +187,7 @@ test("inside a chain no line fits the straights, and its best apex has a reason 
 describe("the radius from the lowest speed seen", () => {
   test("is the one whose slower arc, with the gaps of that line, has this speed as its limit", () => {
     const gap = fc.option(fc.double({ min: -0.5, max: 2.5, noNaN: true }), { nil: undefined });
-    let looked = 0;
+    let [tried, looked] = [0, 0];
     fc.assert(
       fc.property(
         fc.double({ min: 9, max: 60, noNaN: true }),
@@ -174,6 +196,7 @@ describe("the radius from the lowest speed seen", () => {
         fc.constantFrom("low", "mid", "high"),
         fc.constantFrom(undefined, { apex: 0.5, exit: 1 }, { entry: 1 }),
         (lowestSpeed, seenOn, bend, step, kerbs) => {
+          tried++;
           const of = { ...(bend && { bend }), ...(kerbs && { kerbs }) };
           const scenario = { grip: step, width: step } as const;
           const { corner, isTooSlow } = assumedCorner(facts({ of, lowestSpeed, seenOn }), scenario);
@@ -191,7 +214,15 @@ describe("the radius from the lowest speed seen", () => {
       ),
       { seed: 6, numRuns: 400 },
     );
-    expect(looked).toBeGreaterThan(150);
+    expect(looked).toBeGreaterThan((3 / 8) * tried);
+  });
+
+  test("is that of the line it was seen on, wherever that left road", () => {
+    for (const seenOn of [{ entry: 1 }, { apex: 0.5 }, { exit: 1.5 }, { entry: 0.5, apex: 0.2, exit: 1 }]) {
+      const { corner } = assumedCorner(facts({ of: { bend: "slow" }, lowestSpeed: 18, seenOn }));
+      const line = lineOf({ ...corner, unused: { ...nothingUnused, ...seenOn } });
+      expect(Math.min(line.entrySpeed, line.exitSpeed)).toBeCloseTo(18, 6);
+    }
   });
 
   test("is not called assumed, and names no bend where the angle is known", () => {
@@ -203,6 +234,9 @@ describe("the radius from the lowest speed seen", () => {
     const angle = (kmh: number) => assumedCorner(facts({ lowestSpeed: kmh / 3.6 })).corner.angle;
     const angles = [55, 80, 105, 155, 280].map(angle);
     expect(angles).toEqual(bends.map((bend) => assumedCorner(facts({ of: { bend } })).corner.angle));
+    expect(bendTaken(facts({ lowestSpeed: 280 / 3.6 }))).toBe("kink");
+    expect(bendTaken(facts({ lowestSpeed: 280 / 3.6, of: { bend: "slow" } }))).toBe("slow");
+    expect(bendTaken(facts())).toBe("middling");
   });
 
   test("a speed too low for the bend leaves the least radius there is, and says so", () => {
@@ -220,6 +254,7 @@ describe("the radius from the lowest speed seen", () => {
     expect(() => radiusOfSpeed(20, 0)).toThrow(/grip.*more than 0/);
     expect(() => radiusOfSpeed(20, Number.NaN)).toThrow(/grip.*NaN/);
     expect(() => radiusOfSpeed(20, 1, Number.NaN)).toThrow(/banking.*NaN/);
+    expect(() => radiusOfSpeed(0, 1, 60)).toThrow(/speed.*more than 0/);
     expect(radiusOfSpeed(20, 1, 60)).toBe(0);
   });
 });

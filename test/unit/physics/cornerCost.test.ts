@@ -107,6 +107,14 @@ describe("what a corner's unused road costs", () => {
     expect(measured.grip).toBeLessThan(0.3 * guessed.grip);
   });
 
+  test("it may be as little as with every gap a quarter of a car less, and less still with other grip and width", () => {
+    const { seconds, hangsOn } = costOf({}, { entry: 1, apex: 1, exit: 1 });
+    const less = costOf({}, { entry: 0.55, apex: 0.55, exit: 0.55 });
+    expect(hangsOn.gap.low).toBeCloseTo(less.seconds.mid, 9);
+    expect(seconds.low).toBeLessThan(hangsOn.gap.low);
+    expect(seconds.low).toBeGreaterThan(0);
+  });
+
   test("nobody looked is not nothing left: a gap not seen is not misjudged either", () => {
     const [alone, all] = [costOf({}, { exit: 1 }), costOf({}, { exit: 1, entry: 0, apex: 0 })];
     expect(alone.seconds.mid).toBe(all.seconds.mid);

@@ -217,6 +217,17 @@ describe("the path of a car through a corner", () => {
     }
   });
 
+  test("edges of the road begin and end beside the car, along the straights", () => {
+    const { inner, outer, centre } = pathOf(corner);
+    const across = corner.innerRadius + corner.roadWidth;
+    for (const edge of [inner, outer]) {
+      expect(edge[0]?.[0]).toBeCloseTo(centre[0]?.[0] ?? Number.NaN, 9);
+      expect(edge.at(-1)?.[1]).toBeCloseTo(centre.at(-1)?.[1] ?? Number.NaN, 9);
+    }
+    expect(outer[0]?.[1]).toBeCloseTo(-across, 9);
+    expect(centre[0]?.[0]).toBeLessThan(-corner.roadWidth);
+  });
+
   test("another apex than that of the corner is drawn where it is said to be", () => {
     const late = pathOf(corner, nothingUnused, 60);
     expect(Math.atan2(late.apex[0], -late.apex[1])).toBeCloseTo(radians(60), 9);

@@ -35,15 +35,26 @@ const wrong = { ...noMistakes, counts: [{ kind: "off", count: 2 } as const], mis
 
 describe("one corner", () => {
   it("begins with what its line gives away, else its mistakes, else that nobody has looked", () => {
-    const title = (unused: CornerWorth["unused"], mistakes = noMistakes) => cornerTitle({ unused, mistakes });
-    expect(title(road(100), wrong)).toBe("About 0.10 s a lap given away by road left unused");
-    expect(title(road(0))).toBe("Nothing to gain from a wider line here");
-    expect(title(road(0, { gaps: { entry: 0, apex: 0, exit: 0 } }))).toBe("All of the road is used here");
-    expect(title(notSeen, wrong)).toBe("Mistakes here cost 0.15 s a lap");
+    const title = (unused: CornerWorth["unused"], mistakes = noMistakes, mid?: number) =>
+      cornerTitle({
+        unused,
+        mistakes,
+        worth: mid === undefined ? undefined : { low: mid / 2, mid, high: mid * 2 },
+      });
+    expect(title(road(90), wrong, 240)).toBe("About 0.24 s a lap: road left unused 0.09 s, mistakes 0.15 s");
+    expect(title(road(90), noMistakes, 90)).toBe("About 0.09 s a lap given away by road left unused");
+    expect(title(notSeen, wrong, 150)).toBe("About 0.15 s a lap given away by mistakes");
+    expect(title(road(0), noMistakes, 0)).toBe("Nothing to gain from a wider line here");
+    expect(title(road(0, { gaps: { entry: 0, apex: 0, exit: 0 } }), noMistakes, 0)).toBe(
+      "All of the road is used here",
+    );
+    expect(title(road(0, { ms: { low: 0, mid: 0, high: 790 } }), noMistakes, 0)).toBe(
+      "Whether a wider line would gain here cannot be told",
+    );
     expect(title(notSeen)).toBe("What its line gives away is not known yet");
     const narrow = unknown({ because: "car wider than the road", roadWidth: 1.5, carWidth: 1.8 });
     expect(title(narrow)).toBe("The road must be wider than the car: 1.5 m against 1.8 m");
-    expect(cornerReading({ unused: narrow }, 1.8)).toBe("Put its measures right in the layout.");
+    expect(cornerReading({ unused: narrow }, 1.8)).toMatch(/^Correct its measures/);
   });
 
   it("tells the gaps as they were seen", () => {
@@ -52,7 +63,7 @@ describe("one corner", () => {
       "Half a car left at entry (0.9 m), nothing left at the apex, 0.1 of a car over the edge at exit (0.25 m). It costs between 0.05 and 0.20 s, the straight after it included.",
     );
     expectWellFormed(said);
-    expect(cornerReading({ unused: road(0) }, 1.8)).toMatch(/The shorter way round is as fast/);
+    expect(cornerReading({ unused: road(0) }, 1.8)).toMatch(/The shorter way round is as fast here\.$/);
     expect(cornerReading({ unused: road(0, { gaps: { exit: 0 } }) }, 1.8)).toBe("Nothing left at exit.");
     expect(cornerReading({ unused: notSeen }, 1.8)).toMatch(/^Look at it in a replay from outside/);
   });
@@ -90,6 +101,8 @@ describe("where the apex is best", () => {
     );
     expect(apexTitle({ best: 38, lost: 41 })).toMatch(/^An early apex is best/);
     expect(apexTitle({ best: 53, lost: 41 })).toBe("An apex in the middle is as good as any");
+    expect(apexTitle({ best: 45, lost: 41 })).toBe("An apex in the middle is as good as any");
+    expect(apexTitle({ best: 44, lost: 5 })).toMatch(/^An early apex is best/);
     expect(apexTitle({ best: 70, lost: 3 })).toBe("An apex in the middle is as good as any");
   });
 
@@ -108,6 +121,7 @@ describe("where the apex is best", () => {
 
 describe("what an estimate rests on", () => {
   const taken = {
+    bend: "kink" as const,
     innerRadius: 45,
     roadWidth: 11,
     carWidth: 1.8,
@@ -126,17 +140,32 @@ describe("what an estimate rests on", () => {
       "straight after it: 650 m",
       "top speed: 216 km/h",
     ]);
+    expect(sayAssumed(["bend", "angle", "before", "grip", "car width", "braking", "drive"], taken)).toEqual([
+      "kind of bend: kink",
+      "turning through 90°",
+      "straight before it: 300 m",
+      "grip of the tyres: 1.1",
+      "car: 1.8 m wide",
+      "braking: 9.7 m/s²",
+      "drive out of it: 3.5 m/s²",
+    ]);
     expect(sayAssumedInShort(["radius", "width", "grip"])).toBe("assumed: radius, width and grip");
     expect(sayAssumedInShort([])).toBe("nothing assumed");
   });
 
   it("says how far the answer hangs on it", () => {
-    expect(
-      sayHangsOn({ grip: { low: 90, high: 110 }, width: { low: 80, high: 130 }, gap: { low: 0, high: 190 } }),
-    ).toEqual([
-      "with less grip or more: between 0.09 and 0.11 s",
-      "on a narrower road or a wider one: between 0.08 and 0.13 s",
+    const told = [
+      { grip: { low: 90, high: 110 }, width: { low: 80, high: 130 }, gap: { low: 0, high: 190 } },
+    ] as const;
+    const plausible = { grip: { low: 0.9, high: 1.4 }, width: { low: 9, high: 13 } };
+    expect(sayHangsOn(...told, ["grip", "width"], plausible)).toEqual([
+      "with a grip from 0.9 to 1.4: between 0.09 and 0.11 s",
+      "on a road from 9 to 13 m wide: between 0.08 and 0.13 s",
       "with each gap misjudged by a quarter of a car: up to 0.19 s",
+    ]);
+    expect(sayHangsOn(...told, [], plausible).slice(0, 2)).toEqual([
+      "with a little less grip or more: between 0.09 and 0.11 s",
+      "on a road a little narrower or wider: between 0.08 and 0.13 s",
     ]);
   });
 });

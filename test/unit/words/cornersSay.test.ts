@@ -6,14 +6,17 @@ import {
   cornerChangeInShort,
   cornerChangeReading,
   cornerChangeTitle,
+  cornersInShort,
   cornersTitle,
   cornerWorthReading,
   lapTimesFollowed,
   noAnswerYet,
   sayCornerInRow,
   sayCorners,
+  sayOthersFirst,
   sayRange,
   sayRangeInShort,
+  sayTooManySeconds,
   sayWhyCorners,
   sayWorth,
   sectorCornersSay,
@@ -95,6 +98,25 @@ describe("which corner comes first", () => {
     for (const sentence of said) expectWellFormed(sentence);
   });
 
+  it("says which others it may as well be", () => {
+    const other = (number: number, high: number) => aCorner({ number, worth: { low: 10, mid: 100, high } });
+    const say = (...others: CornerWorth[]) => sayOthersFirst({ corners: [both, ...others], order: [5] });
+    expect(say(other(8, 330), other(9, 240), other(11, 250))).toBe(
+      "It may as well be corner 8 or 11: their ranges reach as far.",
+    );
+    expect(say(other(8, 330))).toBe("It may as well be corner 8: its range reaches as far.");
+    expect(say(other(9, 240))).toBeUndefined();
+  });
+
+  it("on other screens has no seconds where the corners come to more than pace costs", () => {
+    const report = { corners: [both], order: [5], unusedMs: { low: 30, mid: 100, high: 190 } };
+    expect(cornersInShort({ ...report, paceMs: 310 })).toBe("Corner 5 first: about 0.25 s a lap");
+    expect(cornersInShort({ ...report, paceMs: undefined })).toBe("Corner 5 first: about 0.25 s a lap");
+    expect(cornersInShort({ ...report, paceMs: 20 })).toBe("Corner 5 first");
+    expect(sayTooManySeconds({ ...report, paceMs: 310 })).toBeUndefined();
+    expect(sayTooManySeconds({ ...report, paceMs: 20 })).toMatch(/^Less than that is to be gained/);
+  });
+
   it("gives the reasons in one sentence", () => {
     expect(
       sayWhyCorners(
@@ -108,7 +130,7 @@ describe("which corner comes first", () => {
         1.8,
       ),
     ).toBe(
-      "A long straight follows; 4 of 84 laps went wrong there; half a car left at exit (0.9 m); it ends a chain of corners, so its speed is carried on; it lies in sector 2, which holds most time.",
+      "A long straight follows; 4 of 84 laps had an off, a spin or a contact there; half a car left at exit (0.9 m); it ends a chain of corners, so its speed is carried on; it lies in sector 2, which holds most time.",
     );
     expect(sayWhyCorners([], 1.8)).toBe("");
   });
@@ -117,6 +139,9 @@ describe("which corner comes first", () => {
     expect(noAnswerYet({ corners: [aCorner()], reviews: [] })).toMatch(/^Look at three corners in a replay/);
     expect(noAnswerYet({ corners: [aCorner({ mistakes: wrong(0) })], reviews: [] })).toMatch(
       /^What the mistakes cost needs a session with five pace laps/,
+    );
+    expect(noAnswerYet({ corners: [aCorner(), aCorner({ mistakes: wrong(0) })], reviews: [] })).toBe(
+      "What the mistakes cost needs a session with five pace laps. Look at three corners in a replay: it takes a minute. From the seat every line looks good: half a car’s width missed at a kerb is seen only from outside.",
     );
     expect(noAnswerYet({ corners: [], reviews: [{ id: "r", on: "2026-11-12", corners: [5] }] })).toMatch(
       /^Nothing that can be told is given away/,
@@ -135,6 +160,13 @@ it("a range is rounded outwards, and one from nothing up is told by its end", ()
     ].map(sayRangeInShort),
   ).toEqual(["0.11 to 0.47 s", "up to 0.18 s"]);
   expect(sayWorth({ worth: undefined })).toBe("not known");
+});
+
+it("a corner of the row is told with its name, its seconds and all that was noted there", () => {
+  const noted = [{ kind: "off", count: 3 } as const, { kind: "spin", count: 1 } as const];
+  const named = { ...both, name: "Sluice", mistakes: { ...wrong(150), counts: noted } };
+  expect(sayCornerInRow(named)).toBe("Corner 5 Sluice, about 0.25 s a lap, 3 off, 1 spin");
+  expect(sayCornerInRow(aCorner())).toBe("Corner 5, no seconds known");
 });
 
 it("corners in a row are told by the first and the last", () => {
@@ -161,13 +193,13 @@ describe("what became of the road left unused", () => {
     expect(titles).toEqual([
       "0.14 s a lap less given away at corners 5 and 8 since 20 Oct",
       "0.09 s a lap more given away at corners 5 and 8 since 20 Oct",
-      "Road left unused at corners 5 and 8 since 20 Oct: it may be the same",
+      "Road left unused at corners 5 and 8: not clearly less or more since 20 Oct",
     ]);
     const short = [change(-310, -140, -20), change(20, 90, 200), change(-310, -140, 180)];
     expect(short.map((one) => cornerChangeInShort(one, today))).toEqual([
-      "0.14 s less since 20 Oct",
-      "0.09 s more since 20 Oct",
-      "may be the same as on 20 Oct",
+      "0.14 s less of road left unused since 20 Oct",
+      "0.09 s more of road left unused since 20 Oct",
+      "road left unused not clearly less or more since 20 Oct",
     ]);
   });
 
@@ -190,6 +222,23 @@ describe("what became of the road left unused", () => {
       lapTimesFollowed({ to: "2026-11-12", level: unknown({ needs: 4, of: "session", has: 2 }) }, today),
     ).toBe("Lap times: not enough sessions yet: 2 of 4.");
   });
+
+  it("says by how much where they followed", () => {
+    const level = known({
+      from: "2026-10-20",
+      to: "2026-11-12",
+      change: -420,
+      low: -700,
+      high: -140,
+      chanceFaster: 0.99,
+      sessions: 6,
+    } as const);
+    const said = lapTimesFollowed({ to: "2026-11-12", level }, today);
+    expect(said).toBe(
+      "Lap times: usual lap faster by 0.42 s in the 3 weeks to 12 Nov, very likely at least 0.14 s.",
+    );
+    expectWellFormed(said);
+  });
 });
 
 it("the sum of all corners is held against what pace costs", () => {
@@ -199,9 +248,14 @@ it("the sum of all corners is held against what pace costs", () => {
   expect(unusedSumSays({ unusedMs, paceMs: 900 })).toBe(sum);
   expect(unusedSumSays({ unusedMs, paceMs: undefined })).toBe(sum);
   expect(unusedSumSays({ unusedMs, paceMs: 310 })).toBe(
-    `${sum} That is more than the 0.31 s that pace costs in your time account, so the seconds are too many; their order stands.`,
+    `${sum} That is more than the 0.31 s that pace costs in the time account of the same sessions, so the seconds are too many: compare corners by them.`,
   );
+  expect(unusedSumSays({ unusedMs, paceMs: 0 })).toBe(
+    `${sum} That is more than pace costs in the time account of the same sessions, so the seconds are too many: compare corners by them.`,
+  );
+  expect(unusedSumSays({ unusedMs, paceMs: 440 })).toBe(sum);
   expect(unusedSumSays({ unusedMs: undefined, paceMs: 310 })).toBeUndefined();
+  expect(unusedSumSays({ unusedMs: { low: 0, mid: 0, high: 60 }, paceMs: 310 })).toBeUndefined();
 });
 
 it("says which corners rest on assumptions, and whether the car does", () => {

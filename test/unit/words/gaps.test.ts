@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import type { GapScale } from "#domain";
-import { sayGap, saySeenCorner } from "#words";
+import { sayGap, sayGapHere, saySeenCorner } from "#words";
 
 const inCars: GapScale = { unit: "cars", carWidth: 1.8 };
 const inMetres: GapScale = { unit: "metres", carWidth: 1.8 };
@@ -25,6 +25,12 @@ it.each([
 it("a gap is told in metres first where they are typed", () => {
   expect(sayGap("exit", -0.2, inMetres)).toBe("0.2 m over the edge at exit (0.1 of a car)");
   expect(sayGap("apex", 0.001, inMetres)).toBe("less than 0.01 m left at the apex (less than 0.1 of a car)");
+});
+
+it("a gap whose place is said already is told without it", () => {
+  expect(sayGapHere(0.9, inCars)).toBe("half a car left (0.9 m)");
+  expect(sayGapHere(-0.2, inMetres)).toBe("0.2 m over the edge (0.1 of a car)");
+  expect(sayGapHere(0, inCars)).toBe("nothing left");
 });
 
 it("what was seen at a corner stands in one line, and what was not is named among the gaps", () => {

@@ -4,7 +4,14 @@ import { printAddress } from "#state/address.ts";
 import type { CornersReport } from "#stats";
 import { classes } from "#ui/classes.ts";
 import { Name } from "#ui/Name.tsx";
-import { cornersTitle, cornerWorthReading, noAnswerYet, sayWhyCorners } from "#words";
+import {
+  cornersTitle,
+  cornerWorthReading,
+  noAnswerYet,
+  sayOthersFirst,
+  sayTooManySeconds,
+  sayWhyCorners,
+} from "#words";
 import styles from "./Answer.module.css";
 
 interface FirstCornerProps {
@@ -15,6 +22,9 @@ interface FirstCornerProps {
 /** The answer: which corner to work on first, what it is worth, and why; else the way to one. */
 export function FirstCorner({ comboId, report }: FirstCornerProps) {
   const first = report.corners.find(({ number }) => number === report.order[0]);
+  const more = [first && sayTooManySeconds(report), sayOthersFirst(report)].filter(
+    (one) => one !== undefined,
+  );
   const why = first && sayWhyCorners(first.why, assumedCorner(first.facts).corner.carWidth);
   return (
     <section aria-labelledby="first-corner" className={styles["first"]}>
@@ -28,6 +38,11 @@ export function FirstCorner({ comboId, report }: FirstCornerProps) {
       )}
       <p className={styles["reading"]}>{first ? cornerWorthReading(first) : noAnswerYet(report)}</p>
       {why !== undefined && why !== "" && <p className={styles["reading"]}>{why}</p>}
+      {more.map((sentence) => (
+        <p key={sentence} className={styles["reading"]}>
+          {sentence}
+        </p>
+      ))}
       <p className={styles["ways"]}>
         <a
           className={classes(styles["way"], styles["main"])}

@@ -1,7 +1,7 @@
 import { setLowestSpeed } from "#db";
 import { cornerRanges, type Id } from "#domain";
 import { useWrite } from "#live";
-import type { CornerCost } from "#physics";
+import { assumedGrip, assumedWidth, bendTaken, type CornerCost, type CornerFacts } from "#physics";
 import { printAddress } from "#state/address.ts";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { sayAssumed, sayAssumedInShort, sayHangsOn, tooSlowForBend } from "#words";
@@ -13,16 +13,15 @@ const speedSeen = kmh("Lowest speed seen here", cornerRanges.lowestSpeed);
 
 interface AssumedProps {
   readonly comboId: Id;
-  readonly number: number;
-  /** m/s. */
-  readonly lowestSpeed: number | undefined;
+  readonly facts: CornerFacts;
   readonly cost: CornerCost;
   readonly isLookedAt: boolean;
 }
 
 /** What the estimate of a corner rests on, and how far it hangs on what is not known. */
-export function Assumed({ comboId, number, lowestSpeed, cost, isLookedAt }: AssumedProps) {
+export function Assumed({ comboId, facts, cost, isLookedAt }: AssumedProps) {
   const write = useWrite();
+  const { number } = facts.corner;
   const { assumed, corner, hangsOn, isTooSlow } = cost;
   const inMs = ({ low, high }: { readonly low: number; readonly high: number }) => ({
     low: low * 1000,
@@ -36,7 +35,7 @@ export function Assumed({ comboId, number, lowestSpeed, cost, isLookedAt }: Assu
           <>
             <p>Not known of this corner or car, and therefore assumed (common practice, no source):</p>
             <ul>
-              {sayAssumed(assumed, corner).map((fact) => (
+              {sayAssumed(assumed, { ...corner, bend: bendTaken(facts) }).map((fact) => (
                 <li key={fact}>{fact}</li>
               ))}
             </ul>
@@ -46,11 +45,11 @@ export function Assumed({ comboId, number, lowestSpeed, cost, isLookedAt }: Assu
           <>
             <p>So much the seconds hang on it:</p>
             <ul>
-              {sayHangsOn({
-                grip: inMs(hangsOn.grip),
-                width: inMs(hangsOn.width),
-                gap: inMs(hangsOn.gap),
-              }).map((line) => (
+              {sayHangsOn(
+                { grip: inMs(hangsOn.grip), width: inMs(hangsOn.width), gap: inMs(hangsOn.gap) },
+                assumed,
+                { grip: assumedGrip, width: assumedWidth },
+              ).map((line) => (
                 <li key={line}>{line}</li>
               ))}
             </ul>
@@ -60,7 +59,7 @@ export function Assumed({ comboId, number, lowestSpeed, cost, isLookedAt }: Assu
           <StoredMeasure
             draftKey={`corners speed ${comboId} ${number}`}
             measure={speedSeen}
-            value={lowestSpeed}
+            value={facts.lowestSpeed}
             onValue={(speed) =>
               write((book) => setLowestSpeed(book, { comboId, number, speed }), { isUndoOffered: true })
             }
@@ -70,7 +69,10 @@ export function Assumed({ comboId, number, lowestSpeed, cost, isLookedAt }: Assu
         <p>
           An estimate from two arcs that meet at the apex, on a flat road with even grip and no downforce. The
           better the layout is known, the narrower the range:{" "}
-          <a href={printAddress({ place: "corners", comboId, part: "layout" })}>tell more of the corner</a>.
+          <a href={printAddress({ place: "corners", comboId, part: "layout" })}>
+            add what you know of the corner
+          </a>
+          .
         </p>
       </div>
     </Disclosure>

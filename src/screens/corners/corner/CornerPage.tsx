@@ -6,6 +6,7 @@ import { Columns } from "#ui/Columns.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
 import {
+  asSentence,
   cornerChangeInShort,
   cornerHabitsSay,
   cornerMistakesSay,
@@ -46,10 +47,7 @@ export function CornerPage({ comboId, comboName, layout, report, number, today }
   const direction = layout.corners.find((one) => one.number === number)?.direction;
   // The largest gap and the mistakes are told by themselves.
   const besides = why.filter((one) => one.why !== "largest gap" && one.why !== "mistakes");
-  const said = [
-    cornerHabitsSay(habits),
-    change && `Road left unused: ${cornerChangeInShort(change, today)}.`,
-  ];
+  const said = [cornerHabitsSay(habits), change && `${asSentence(cornerChangeInShort(change, today))}.`];
   const [before, after] = [report.corners[at - 1], report.corners[at + 1]];
   return (
     <>
@@ -100,13 +98,7 @@ export function CornerPage({ comboId, comboName, layout, report, number, today }
             {said.map((sentence) => sentence && <p key={sentence}>{sentence}</p>)}
           </Part>
           {cost.known && (
-            <Assumed
-              comboId={comboId}
-              number={number}
-              lowestSpeed={facts.lowestSpeed}
-              cost={cost.value}
-              isLookedAt={unused.known}
-            />
+            <Assumed comboId={comboId} facts={facts} cost={cost.value} isLookedAt={unused.known} />
           )}
         </div>
       </Columns>

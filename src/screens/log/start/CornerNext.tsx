@@ -1,7 +1,7 @@
 import type { Id, Preferences } from "#domain";
 import { useFigures, useToday } from "#live";
 import { printAddress } from "#state/address.ts";
-import { cornersTitle } from "#words";
+import { cornersInShort } from "#words";
 import styles from "./Lately.module.css";
 
 interface CornerNextProps {
@@ -19,7 +19,7 @@ export function CornerNext({ comboId, preferences }: CornerNextProps) {
     <div>
       <p className={styles["soft"]}>Corner to work on</p>
       <p>
-        <a href={printAddress({ place: "corners", comboId, corner })}>{cornersTitle(report)}</a>
+        <a href={printAddress({ place: "corners", comboId, corner })}>{cornersInShort(report)}</a>
       </p>
     </div>
   );

@@ -91,16 +91,16 @@ describe("corners", () => {
 });
 
 describe("which corner first", () => {
-  it("is told by remarks alone: one second lost in ten laps is 0.10 s a lap", async () => {
+  it("is told by remarks alone: one second lost in ten laps is about 0.10 s a lap", async () => {
     await renderAt("#/corners", <CornersScreen />, driven);
-    expect(await screen.findByRole("heading", { name: "Corner 5 first: 0.10 s a lap" })).toBeVisible();
+    expect(await screen.findByRole("heading", { name: "Corner 5 first: about 0.10 s a lap" })).toBeVisible();
     expect(screen.getByText(/Its line has not been looked at in a replay\.$/)).toBeVisible();
     const order = screen.getByRole("list", { name: "Corners in order of seconds" });
     expect(
       within(order)
         .getAllByRole("listitem")
         .map((row) => row.textContent),
-    ).toEqual(["Corner 5Church0.10 s 1 off"]);
+    ).toEqual(["Corner 5Churchabout 0.10 s 0.02 to 0.36 s1 off"]);
   });
 
   it("counts the remarks with the number of laps looked at, without a guest’s", async () => {
@@ -132,7 +132,9 @@ describe("which corner first", () => {
       within(row).getByRole("link", { name: /^Corner 5 Church, about 0\.\d\d s a lap, 1 off$/ }),
     );
     expect(
-      await screen.findByRole("heading", { name: /^About 0\.\d\d s a lap given away by road left unused$/ }),
+      await screen.findByRole("heading", {
+        name: /^About 0\.\d\d s a lap: road left unused 0\.\d\d s, mistakes 0\.10 s$/,
+      }),
     ).toBeVisible();
     expect(screen.getByRole("img", { name: /turning left .*: as driven arcs of/ })).toBeVisible();
     expect(screen.getByText("Braking late in 1 of 1 review.")).toBeVisible();

@@ -62,6 +62,11 @@ test("cuts are counted at their corner, cost nothing and are no mistakes", () =>
   expect(found.at(3)).toMatchObject({ mistakes: 0, ms: 0, counts: [{ kind: "cut", count: 1 }] });
 });
 
+test("corners are named in lap order, whichever was named first", () => {
+  const laps = [...five, lost(86_000, { kind: "off", corner: 7 }), lost(86_000, { kind: "spin", corner: 2 })];
+  expect(mistakesAtCorners([evening(1, laps)], choices).named).toEqual([2, 7]);
+});
+
 test("a lap without a time is a mistake there, of unknown cost", () => {
   const laps = [...five, lost(undefined, { kind: "off", corner: 5 })];
   expect(mistakesAtCorners([evening(1, laps)], choices).at(5)).toMatchObject({ mistakes: 1, laps: 6, ms: 0 });
@@ -142,9 +147,10 @@ test("corners and what names none add up to the account's line of mistakes, to t
     minLength: 1,
     maxLength: 4,
   });
-  let compared = 0;
+  let [tried, compared] = [0, 0];
   fc.assert(
     fc.property(sessions, fc.integer({ min: 0, max: 3 }), (evenings, settling) => {
+      tried++;
       const driven = evenings.map((laps, day) => evening(day, laps));
       const settlingLaps = settling as 0 | 1 | 2 | 3;
       const found = mistakesAtCorners(driven, { ...choices, settlingLaps });
@@ -172,7 +178,7 @@ test("corners and what names none add up to the account's line of mistakes, to t
     }),
     { seed: 11, numRuns: 400 },
   );
-  expect(compared).toBeGreaterThan(100);
+  expect(compared).toBeGreaterThan(tried / 4);
 });
 
 test("a corner's part is what the line of mistakes would be less had its laps been usual ones", () => {
@@ -184,9 +190,10 @@ test("a corner's part is what the line of mistakes would be less had its laps be
     minLength: 1,
     maxLength: 4,
   });
-  let compared = 0;
+  let [tried, compared] = [0, 0];
   fc.assert(
     fc.property(sessions, fc.constantFrom(1, 2, 3), (evenings, corner) => {
+      tried++;
       const driven = evenings.map((laps, day) =>
         evening(
           day,
@@ -215,5 +222,5 @@ test("a corner's part is what the line of mistakes would be less had its laps be
     }),
     { seed: 12, numRuns: 200 },
   );
-  expect(compared).toBeGreaterThan(100);
+  expect(compared).toBeGreaterThan(tried / 2);
 });

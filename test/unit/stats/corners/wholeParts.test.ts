@@ -6,6 +6,13 @@ test("what is left goes to the parts cut most", () => {
   expect(wholeParts(5, [2.5, 1.75, 0.25])).toEqual([3, 2, 0]);
   expect(wholeParts(4, [2.5, 1.75, 0.25])).toEqual([2, 2, 0]);
   expect(wholeParts(0, [])).toEqual([]);
+  expect(wholeParts(5, [])).toEqual([]);
+});
+
+test("of parts cut alike the first gets what is left, and the last is taken from first", () => {
+  expect(wholeParts(2, [0.5, 0.5, 0.5, 0.5])).toEqual([1, 1, 0, 0]);
+  expect(wholeParts(3, [1.5, 1.5, 1.5])).toEqual([1, 1, 1]);
+  expect(wholeParts(2, [1.5, 1.5, 1.5])).toEqual([1, 1, 0]);
 });
 
 test("parts may be below zero, and a total below what the parts make together takes from those cut least", () => {
