@@ -9,7 +9,7 @@ export { nothingTyped, parseEntry } from "./parseEntry.ts";
 export { type PasteLine, parsePaste } from "./parsePaste.ts";
 export { type Choices, readChoice } from "./readChoice.ts";
 export { readCornerNumbers } from "./readCornerNumbers.ts";
-export { type GapsReading, readGaps, type SeenCorner } from "./readGaps.ts";
+export { type GapsReading, type RoadAtCorner, readGaps, type SeenCorner } from "./readGaps.ts";
 export { type Measure, readMeasure, writeMeasure } from "./readMeasure.ts";
 export { type ReadReferenceLap, readReferenceLap, type TypedReferenceLap } from "./readReferenceLap.ts";
 export { readTime, type TimeContext } from "./readTime.ts";

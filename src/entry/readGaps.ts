@@ -16,6 +16,13 @@ import type { Word } from "./word.ts";
 /** What was seen at one corner; an absent gap was not seen. */
 export type SeenCorner = Omit<ReviewedCorner, "number">;
 
+/** The road at the three places of a corner, as far as gaps are held against it. */
+export interface RoadAtCorner {
+  /** Metres between the edges a driver may use; where the width is assumed, the most it is assumed to be. */
+  readonly widths: Readonly<Record<GapPlace, number>>;
+  readonly isAssumed: boolean;
+}
+
 export type GapsReading = Reading<{ readonly seen: SeenCorner }>;
 
 const names: Readonly<Record<GapPlace, string>> = { entry: "Entry", apex: "Apex", exit: "Exit" };
@@ -35,11 +42,12 @@ function measureOf(place: GapPlace, unit: "cars" | "metres", carWidth: number): 
  * Reads what a replay showed at one corner, typed in one line: up to three gaps (entry, apex, exit), then words, then a
  * note behind a stroke. A gap is a figure in the unit chosen, or with its own unit (`0.8m`, `30cm`, `0.5w` in car widths);
  * `h` is half a car, `.` nothing left, `?` not seen; below zero it is over the edge. Never throws on any text.
+ * @param road where it is given, no more may be left than the road less the car, and no more than one car be over the edge
  * @returns what was seen, gaps in metres; an empty line is a corner of which nothing was seen; or what is wrong
  * @example readGaps("h . -0.2m bl / too soon", { unit: "cars", carWidth: 1.8 })
  * // entry 0.9, apex 0, exit -0.2, braking late, note "too soon"
  */
-export function readGaps(text: string, scale: GapScale): GapsReading {
+export function readGaps(text: string, scale: GapScale, road?: RoadAtCorner): GapsReading {
   const stroke = strokeAt(text);
   const note = readNote(text, stroke, ["A corner's note has up to", "."]);
   if (!note.ok) return note;
@@ -58,7 +66,13 @@ export function readGaps(text: string, scale: GapScale): GapsReading {
       );
     const gap = readGap(word, place, scale);
     if (!gap.ok) return gap;
-    if (gap.value !== undefined) gaps[place] = gap.value;
+    if (gap.value === undefined) continue;
+    const beyond = road && beyondRoad(gap.value, place, scale, road);
+    if (beyond !== undefined) {
+      const { wrong, right } = beyond;
+      return refuse(word.start, word.text.length, `${names[place]}: ${word.text} is ${wrong}`, right);
+    }
+    gaps[place] = gap.value;
   }
   const said = readWords(words.slice(typed.length));
   if (!said.ok) return said;
@@ -90,6 +104,33 @@ function readGap(
     ? `Write ${by === "cars" ? "car widths, such as 0.3" : "metres, such as 0.8"}, or h for half a car, . for nothing left, ? for not seen, with spaces between them.`
     : reading.problem.right;
   return { ok: false, problem: shifted({ ...reading.problem, length: text.length, right }, start) };
+}
+
+/** Takes up what floating point leaves of a road less its car. */
+const hair = 1e-9;
+
+function beyondRoad(gap: number, place: GapPlace, scale: GapScale, { widths, isAssumed }: RoadAtCorner) {
+  const { unit, carWidth } = scale;
+  const write = (metres: number) => {
+    const figure = unit === "cars" ? metres / carWidth : metres;
+    // Towards nothing, so that what is asked for is taken.
+    return `${Math.trunc(figure * 100 + Math.sign(figure) * 1e-6) / 100} ${unit === "cars" ? "car widths" : "m"}`;
+  };
+  if (gap < -carWidth - hair)
+    return {
+      wrong: "more than a whole car over the edge.",
+      right: `Write at least ${write(-carWidth)}: a car that far out has left the road.`,
+    };
+  const width = widths[place];
+  const most = Math.max(0, width - carWidth);
+  if (gap <= most + hair) return undefined;
+  const [wide, car] = [`${Number(width.toFixed(2))} m`, `${Number(carWidth.toFixed(2))} m`];
+  return {
+    wrong: isAssumed
+      ? `more than a road leaves that is assumed to be up to ${wide} wide, with a car of ${car}.`
+      : `more than the road leaves, which is ${wide} wide there, with a car of ${car}.`,
+    right: `Write at most ${write(most)}${isAssumed ? ", or give the road’s width in the layout" : ""}.`,
+  };
 }
 
 function readWords(words: readonly Word[]): Reading<{ readonly says: SeenWord }> {

@@ -158,6 +158,21 @@ test("a ten-corner lap is reviewed by keyboard in under two minutes, through a r
   await expect(page.getByText("Corner review changed.").first()).toBeVisible();
 });
 
+/** One finger on a drawing, moved straight up the screen, as whoever scrolls does. */
+async function swipe(session: CDPSession, slider: Locator, pixels: number, sideways: number): Promise<void> {
+  await slider.scrollIntoViewIfNeeded();
+  const box = await slider.boundingBox();
+  if (box === null) throw new Error("no slider");
+  const [x, y] = [box.x + box.width * 0.8, box.y + box.height / 2];
+  await session.send("Input.dispatchTouchEvent", { type: "touchStart", touchPoints: [{ x, y }] });
+  for (let step = 1; step <= 10; step += 1)
+    await session.send("Input.dispatchTouchEvent", {
+      type: "touchMove",
+      touchPoints: [{ x: x + (sideways * step) / 10, y: y - (pixels * step) / 10 }],
+    });
+  await session.send("Input.dispatchTouchEvent", { type: "touchEnd", touchPoints: [] });
+}
+
 /** One finger on a slider: put down where its car stands, and moved by so many quarters of the car. */
 async function drag(session: CDPSession, slider: Locator, quarters: number): Promise<void> {
   await slider.scrollIntoViewIfNeeded();
@@ -200,6 +215,17 @@ test.describe("on a phone", () => {
     await expect(corner(page, 4)).toBeVisible();
     await expect(line(page)).not.toBeFocused();
     const slider = (name: string) => page.getByRole("slider", { name });
+    const top = () => page.evaluate(() => window.scrollY);
+    for (const [pixels, sideways] of [
+      [200, 0],
+      [-200, 4],
+      [200, 20],
+    ] as const) {
+      const from = await top();
+      await swipe(session, slider("Road left at the apex"), pixels, sideways);
+      await expect.poll(top).not.toBe(from);
+      await expect(line(page)).toHaveValue("");
+    }
     await drag(session, slider("Road left at entry"), 2);
     await expect(slider("Road left at entry")).toHaveAttribute(
       "aria-valuetext",
@@ -256,6 +282,8 @@ test.describe("on a phone", () => {
       await page.getByRole("textbox", { name: "Corners to look at" }).fill("1-12");
       await page.getByRole("button", { name: "Begin" }).tap();
       await expect(corner(page, 1)).toBeVisible();
+      // Opened, it stands at its corner already.
+      await expect(page.getByRole("slider", { name: "Road left at entry" })).toBeInViewport({ ratio: 1 });
       await page.getByRole("button", { name: "Skip corner 1" }).tap();
       await expect(page.getByRole("button", { name: "Skip corner 2" })).toBeInViewport({ ratio: 1 });
       await expect(page.getByRole("slider", { name: "Road left at entry" })).toBeInViewport({ ratio: 1 });

@@ -97,13 +97,13 @@ test("a table out of a spreadsheet, pasted into a cell, is looked at and stored 
     document.activeElement?.dispatchEvent(event);
   });
   const dialog = page.getByRole("dialog", { name: "Corners from a spreadsheet" });
-  await expect(dialog).toContainText("2 corners read, something wrong in 1 line: that stays out.");
+  await expect(dialog).toContainText("1 corner read, something wrong in 1 line: it stays out whole.");
   await expect(dialog.getByRole("table", { name: "Read as" })).toContainText(
     "hairpin · what follows 250 m · lowest speed 72.4 km/h · radius 12.5 m",
   );
   await expectAccessible(page, "corners from a spreadsheet");
-  await dialog.getByRole("button", { name: "Store 2 corners" }).click();
-  await expect(cell(page, "What follows, corner 2")).toHaveValue("long");
+  await dialog.getByRole("button", { name: "Store 1 corner" }).click();
+  await expect(cell(page, "What follows, corner 1")).toHaveValue("250");
   await expect(cell(page, "Lowest speed, corner 1")).toHaveValue("72.4");
   await page.getByRole("button", { name: "Undo" }).click();
   await expect(page.getByRole("textbox", { name: "Corners of a lap" })).toBeVisible();

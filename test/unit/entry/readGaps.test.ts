@@ -85,6 +85,52 @@ describe("what cannot be read is named with its place, and with what would be ri
   });
 });
 
+describe("a gap that the road does not have room for", () => {
+  const road = { widths: { entry: 10, apex: 10, exit: 11 }, isAssumed: false };
+  const told = (text: string, scale = inCars, of = road) => {
+    const reading = readGaps(text, scale, of);
+    return reading.ok ? reading.seen : reading.problem;
+  };
+
+  it("is refused with the most there is: the road at that place less the car", () => {
+    expect(told("50m 50m 50m")).toEqual({
+      at: 0,
+      length: 3,
+      wrong: "Entry: 50m is more than the road leaves, which is 10 m wide there, with a car of 1.8 m.",
+      right: "Write at most 4.55 car widths.",
+    });
+    expect(told(". . 9.3", inMetres)).toMatchObject({ at: 4, right: "Write at most 9.2 m." });
+  });
+
+  it("is taken up to the last of it, and what is asked for is taken", () => {
+    expect(told("8.2 8.2 9.2", inMetres)).toEqual({ entry: 8.2, apex: 8.2, exit: 9.2 });
+    expect(told("4.55")).toEqual({ entry: 8.19 });
+  });
+
+  it("on a road of assumed width is called so, and what would settle it", () => {
+    const assumed = { widths: { entry: 13, apex: 13, exit: 13 }, isAssumed: true };
+    expect(told("11.2m", inCars, assumed)).toEqual({ entry: 11.2 });
+    expect(told("? 7", inCars, assumed)).toEqual({
+      at: 2,
+      length: 1,
+      wrong: "Apex: 7 is more than a road leaves that is assumed to be up to 13 m wide, with a car of 1.8 m.",
+      right: "Write at most 6.22 car widths, or give the road’s width in the layout.",
+    });
+  });
+
+  it("may be over the edge by one whole car, not by more", () => {
+    expect(told("-1 -1.8m -h")).toEqual({ entry: -1.8, apex: -1.8, exit: -0.9 });
+    expect(told("-5 -5 -5")).toMatchObject({
+      length: 2,
+      wrong: "Entry: -5 is more than a whole car over the edge.",
+      right: "Write at least -1 car widths: a car that far out has left the road.",
+    });
+    expect(told(". -1.81", inMetres)).toMatchObject({
+      right: expect.stringMatching(/^Write at least -1\.8 m/),
+    });
+  });
+});
+
 const gap = fc.option(
   fc.oneof(
     fc

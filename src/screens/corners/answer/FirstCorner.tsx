@@ -28,7 +28,7 @@ export function FirstCorner({ comboId, report }: FirstCornerProps) {
   const why = first && sayWhyCorners(first.why, assumedCorner(first.facts).corner.carWidth);
   return (
     <section aria-labelledby="first-corner" className={styles["first"]}>
-      <h2 id="first-corner" className={styles["title"]}>
+      <h2 id="first-corner" tabIndex={-1} className={styles["title"]}>
         {cornersTitle(report)}
       </h2>
       {first?.name !== undefined && (

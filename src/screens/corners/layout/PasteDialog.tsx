@@ -92,7 +92,9 @@ export function PasteDialog({ comboId, layout, around, typed, onClose }: PasteDi
           {lines.length > 0 && (
             <p>
               {counted(edits.length, "corner")} read
-              {wrong.length > 0 && `, something wrong in ${counted(wrong.length, "line")}: that stays out`}.
+              {wrong.length > 0 &&
+                `, something wrong in ${counted(wrong.length, "line")}: ${wrong.length === 1 ? "it stays" : "they stay"} out whole`}
+              .
               {there.length > 0 &&
                 ` Of ${there.length === 1 ? "one" : there.length} something is known already; what is pasted takes its place, the rest stays.`}
               {unknown.length > 0 &&
@@ -102,7 +104,7 @@ export function PasteDialog({ comboId, layout, around, typed, onClose }: PasteDi
         </div>
         {wrong.length > 0 && (
           <RuledTable
-            caption="What could not be read"
+            caption="Lines that stay out"
             columns={[
               { key: "line", title: "line", figures: true },
               { key: "why", title: "why" },

@@ -9,10 +9,10 @@ export interface PastedLine {
   /** Line of the pasted text, from 1. */
   readonly line: number;
   readonly text: string;
-  /** Absent where nothing of it can be stored. */
+  /** Absent where something is wrong with it: then all of it stays out. */
   readonly edit: CornerEdit | undefined;
   readonly said: TypedCorner;
-  /** What could not be read of it; that stays out. */
+  /** What could not be read of it. */
   readonly problems: readonly FieldProblem[];
 }
 
@@ -51,7 +51,8 @@ interface Head {
 
 /**
  * Reads corners pasted from a spreadsheet: cells apart by tabs, semicolons or commas, with a row of heads or in the order of the
- * table. Without numbers the lines are numbered as they stand. What cannot be read is said and stays out.
+ * table. Without numbers the lines are numbered as they stand. A line with something wrong in it is said and stays out whole, for cells
+ * one column off would be stored as what they are not.
  */
 export function readPasted(text: string, corners: readonly Corner[], around: AroundCorner): Pasted {
   const rows = readCsv(text, delimiterOf(text)).filter(({ cells }) =>
@@ -86,7 +87,7 @@ export function readPasted(text: string, corners: readonly Corner[], around: Aro
         problems.push({ wrong: `Corner ${number} stands above already.`, right: "That line is taken." });
       else if (reading.problems.number === undefined && fault === undefined) {
         taken.add(reading.edit.number);
-        return { ...shown, edit: reading.edit, problems };
+        return { ...shown, edit: problems.length === 0 ? reading.edit : undefined, problems };
       }
       return { ...shown, edit: undefined, problems };
     }),

@@ -1,3 +1,4 @@
+import { useEffect } from "react";
 import { cornerRanges, type FormReading } from "#domain";
 import { type Measure, readCornerNumbers, readMeasure } from "#entry";
 import { useForm, useTyped } from "#live";
@@ -14,6 +15,8 @@ export interface ToldCorners {
 interface CornerNumbersProps {
   /** The layout has none yet: then they may also be counted. */
   readonly isFirst: boolean;
+  /** Numbers that stand ready, for they are known from elsewhere. */
+  readonly ready?: readonly number[];
   readonly onTold: (told: ToldCorners) => void;
 }
 
@@ -26,8 +29,8 @@ const count: Measure = { name: "Corners of a lap", unit: "", least: 1, most: 99,
 const isMissing = { wrong: "No corner is named", right: "Write their numbers, such as 3 5 9" };
 
 /** Corners by their numbers, typed where the layout does not have them: a number is enough for a review. */
-export function CornerNumbers({ isFirst, onTold }: CornerNumbersProps) {
-  const typed = useTyped<Texts>({ numbers: "", count: "" });
+export function CornerNumbers({ isFirst, ready = [], onTold }: CornerNumbersProps) {
+  const typed = useTyped<Texts>({ numbers: ready.toSorted((a, b) => a - b).join(" "), count: "" });
   const { box, field, submit } = useForm<Texts, ToldCorners>({
     typed,
     reading: readTold(typed.value),
@@ -36,6 +39,12 @@ export function CornerNumbers({ isFirst, onTold }: CornerNumbersProps) {
       onTold(told);
     },
   });
+  useEffect(() => {
+    const first = isFirst ? box.current?.querySelector("input") : undefined;
+    first?.focus();
+    // What stands ready is typed over, or taken with Enter.
+    first?.select();
+  }, [isFirst, box]);
   return (
     <form ref={box} noValidate className={styles["numbers"]} onSubmit={submit}>
       <Field

@@ -10,6 +10,7 @@ import { useMedia } from "#ui/useMedia.ts";
 import { saySeenCorner } from "#words";
 import { CornerKind } from "./CornerKind.tsx";
 import { CrossSections } from "./CrossSections.tsx";
+import { roadOf } from "./crossSection.ts";
 import { GapHelp } from "./GapHelp.tsx";
 import styles from "./Review.module.css";
 import type { SaidKind } from "./reviewDraft.ts";
@@ -24,6 +25,9 @@ interface CornerStepProps {
   readonly scale: GapScale;
   readonly line: string;
   readonly onLine: (line: string) => void;
+  /** What stood in the line before it was emptied. */
+  readonly emptied: string | undefined;
+  readonly onEmpty: () => void;
   /** What the layout does not know of it. */
   readonly asks: { readonly bend: boolean; readonly after: boolean };
   readonly kind: SaidKind;
@@ -41,9 +45,10 @@ const nothing: SeenCorner = {};
 /** One corner of the replay: one line, or the car drawn on the road; what is typed and what is dragged is one text. */
 export function CornerStep(props: CornerStepProps) {
   const { corner, progress, before, scale, line, onLine, asks, kind, onKind, isLast, onNext, onBack } = props;
-  const { isReached } = props;
+  const { emptied, onEmpty, isReached } = props;
   const id = useId();
   const isTouch = useMedia("(pointer: coarse)");
+  const isLow = useMedia("(max-height: 700px)");
   const field = useRef<HTMLInputElement>(null);
   const box = useRef<HTMLFormElement>(null);
   const heading = useRef<HTMLHeadingElement>(null);
@@ -51,13 +56,13 @@ export function CornerStep(props: CornerStepProps) {
   useEffect(() => {
     // On touch the field would bring up the keyboard over the drawing.
     if (isTouch) {
-      if (!isReached) return;
-      heading.current?.focus({ preventScroll: true });
-      box.current?.scrollIntoView({ block: "start" });
+      if (isReached) heading.current?.focus({ preventScroll: true });
+      // Where there is little room, a review that is opened begins with its corner, not with what stands over it.
+      if (isReached || isLow) box.current?.scrollIntoView?.({ block: "start" });
     } else field.current?.focus({ preventScroll: !isReached });
-  }, [isTouch, isReached]);
+  }, [isTouch, isReached, isLow]);
 
-  const reading = readGaps(line, scale);
+  const reading = readGaps(line, scale, roadOf(corner, scale.carWidth));
   if (reading.ok && isRefused) setRefused(false);
   const seen = reading.ok ? reading.seen : nothing;
   const isEmpty = line.trim() === "" && kind.bend === undefined && kind.after === undefined;
@@ -69,14 +74,24 @@ export function CornerStep(props: CornerStepProps) {
     field.current?.focus();
     field.current?.setSelectionRange(reading.problem.at, reading.problem.at + reading.problem.length);
   };
+  const putBack = line === "" && emptied !== undefined ? () => onLine(emptied) : undefined;
   const onKeyDown = (event: KeyboardEvent) => {
+    const isUndo = (event.ctrlKey || event.metaKey) && !event.shiftKey && event.key.toLowerCase() === "z";
+    if (isUndo && putBack !== undefined) {
+      // Not the logbook's last deed: that stands elsewhere.
+      event.stopPropagation();
+      event.preventDefault();
+      return putBack();
+    }
     const deed =
       event.key === "ArrowUp"
         ? onBack
         : event.key === "ArrowDown"
           ? onNext
           : event.key === "Escape"
-            ? () => onLine("")
+            ? line === ""
+              ? putBack
+              : onEmpty
             : undefined;
     if (deed === undefined) return;
     event.preventDefault();
@@ -117,6 +132,18 @@ export function CornerStep(props: CornerStepProps) {
           sayProblem(reading.problem)
         )}
       </p>
+      {putBack !== undefined && (
+        <Button
+          size="between"
+          className={styles["putBack"]}
+          onClick={() => {
+            putBack();
+            field.current?.focus({ preventScroll: true });
+          }}
+        >
+          Put back <Name>{emptied ?? ""}</Name>
+        </Button>
+      )}
     </div>
   );
   const kinds = (asks.bend || asks.after) && <CornerKind asks={asks} kind={kind} onKind={onKind} />;

@@ -1,4 +1,4 @@
-import type { CSSProperties } from "react";
+import { type CSSProperties, useRef } from "react";
 import { type Corner, type GapPlace, type GapScale, gapPlaces } from "#domain";
 import type { SeenCorner } from "#entry";
 import { Button } from "#ui/Button.tsx";
@@ -6,6 +6,7 @@ import { sayGap, sayGapHere } from "#words";
 import styles from "./CrossSections.module.css";
 import { type CrossSection, crossSection, stepsOf } from "./crossSection.ts";
 import { RoadDrawing } from "./RoadDrawing.tsx";
+import { useSideways } from "./useSideways.ts";
 
 interface CrossSectionsProps {
   readonly corner: Corner;
@@ -59,7 +60,28 @@ function Section({ section, gap, scale, onGap, isHeld }: SectionProps) {
     gap === undefined
       ? Math.round((least + most + 4) / 2)
       : Math.round(Math.min(Math.max(gap / quarter, least), most));
-  const say = (text: string) => onGap(Number((Number(text) * quarter).toPrecision(12)));
+  const say = (step: number) => onGap(Number((step * quarter).toPrecision(12)));
+  const slider = useRef<HTMLInputElement>(null);
+  /** What stood there when the finger came: a move is measured from it. */
+  const begun = useRef<{ readonly gap: number | undefined; readonly steps: number }>({ gap, steps });
+  const hand = useSideways({
+    onTake: (from, now) => {
+      const input = slider.current;
+      if (input === null || isHeld) return;
+      const { left, right, width: all } = input.getBoundingClientRect();
+      const car = (carWidth / (width + carWidth)) * all;
+      const aStep = (all - car) / (most - least);
+      const along = (x: number) => (section.from === "left" ? x - left : right - x) - car / 2;
+      const inSteps = (pixels: number) => (aStep > 0 ? pixels / aStep : 0);
+      const stood = begun.current.steps;
+      // Taken hold of by the car, it stays under the finger; beside it, it comes to where the finger is.
+      const offset = along(from) - (stood - least) * aStep;
+      const aim = least + inSteps(along(now) - (Math.abs(offset) <= car / 2 ? offset : 0));
+      input.focus({ preventScroll: true });
+      say(Math.min(Math.max(Math.round(aim), least), most));
+    },
+    onCancel: () => onGap(begun.current.gap),
+  });
   const [measured, other] = place === "apex" ? ["inside", "outside"] : ["outside", "inside"];
   const size = {
     "--reach": (width + carWidth) / (width + 2 * carWidth),
@@ -75,7 +97,10 @@ function Section({ section, gap, scale, onGap, isHeld }: SectionProps) {
             variant="quiet"
             aria-label={`Clear ${place}`}
             className={styles["clear"]}
-            onClick={() => onGap(undefined)}
+            onClick={() => {
+              slider.current?.focus({ preventScroll: true });
+              onGap(undefined);
+            }}
           >
             clear
           </Button>
@@ -87,8 +112,20 @@ function Section({ section, gap, scale, onGap, isHeld }: SectionProps) {
           <span>{measured} edge</span>
           <span>{other}</span>
         </p>
-        <div className={styles["reach"]} data-from={from}>
+        {/* biome-ignore lint/a11y/noStaticElementInteractions: the slider within has the role and the keys, this only the finger */}
+        <div
+          className={styles["reach"]}
+          data-from={from}
+          {...hand}
+          onPointerDown={(event) => {
+            begun.current = { gap, steps };
+            hand.onPointerDown(event);
+          }}
+          // The slider takes the focus once its car is moved, and nothing else does.
+          onMouseDown={(event) => event.preventDefault()}
+        >
           <input
+            ref={slider}
             type="range"
             min={least}
             max={most}
@@ -98,9 +135,7 @@ function Section({ section, gap, scale, onGap, isHeld }: SectionProps) {
             aria-label={`Road left at ${place === "apex" ? "the apex" : place}`}
             aria-valuetext={gap === undefined ? "not looked at" : sayGap(place, gap, scale)}
             className={styles["slider"]}
-            onChange={(event) => say(event.target.value)}
-            // Touched where it stands, it does not change: it is said all the same.
-            onPointerUp={(event) => gap === undefined && say(event.currentTarget.value)}
+            onChange={(event) => say(Number(event.target.value))}
           />
         </div>
       </div>

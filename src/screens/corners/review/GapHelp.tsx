@@ -6,7 +6,7 @@ import styles from "./Review.module.css";
 /** What may be typed, one click away from the line. */
 export function GapHelp({ unit }: { readonly unit: GapUnit }) {
   return (
-    <Disclosure title="What can be typed" level={4}>
+    <Disclosure title="What can be typed" level={3}>
       <dl className={styles["help"]}>
         <dt>{unit === "cars" ? "h . 0.3" : "0.8 . 1.2"}</dt>
         <dd>
@@ -36,7 +36,7 @@ export function GapHelp({ unit }: { readonly unit: GapUnit }) {
         <dt>↑ ↓</dt>
         <dd>the corner before and the next, whatever stands in the line</dd>
         <dt>Escape</dt>
-        <dd>empties the line</dd>
+        <dd>empties the line; once more, or Ctrl Z, and what stood there is back</dd>
       </dl>
     </Disclosure>
   );

@@ -14,6 +14,7 @@ import { ReviewSummary } from "./ReviewSummary.tsx";
 import { asksOf } from "./reviewCorners.ts";
 import { type ReadReview, type ReviewDraft, readReview } from "./reviewDraft.ts";
 import { dated, type ReviewedSession } from "./reviewedLaps.ts";
+import { useLeft } from "./useLeft.ts";
 import { type Review, useReview } from "./useReview.ts";
 
 interface ReviewFormProps {
@@ -32,6 +33,7 @@ interface ReviewFormProps {
 export function ReviewForm({ combo, before, today, order, last, sessions }: ReviewFormProps) {
   const { layout, car } = combo;
   const review = useReview(combo, before, today, order);
+  const left = useLeft();
   const { draft, scale, corners, chosen, at, set } = review;
   if (!draft.isRead) return null;
   if (corners.length === 0)
@@ -41,9 +43,9 @@ export function ReviewForm({ combo, before, today, order, last, sessions }: Revi
         <Why />
         <p>
           Nothing is known of this layout’s corners yet, and numbers are enough: name those you want to look
-          at.
+          at.{order.length > 0 && " Those your remarks name stand ready."}
         </p>
-        <CornerNumbers isFirst onTold={review.tell} />
+        <CornerNumbers isFirst ready={order} onTold={review.tell} />
       </Part>
     );
   const { lap } = draft.value;
@@ -73,6 +75,7 @@ export function ReviewForm({ combo, before, today, order, last, sessions }: Revi
           review={review}
           combo={combo}
           before={before}
+          left={left}
           dates={dated(draft.value, before, today, lap && sessionOf(lap.sessionId))}
         />
       ) : (
@@ -95,7 +98,7 @@ interface StepProps {
 
 function Step({ review, at, asks }: StepProps) {
   const { draft, scale, chosen, set, go, sayAt } = review;
-  const { lines, kinds, isFromTable } = draft.value;
+  const { lines, kinds, emptied, isFromTable } = draft.value;
   const place = chosen.indexOf(at);
   const previous = chosen[place - 1];
   const isLast = isFromTable === true || place === chosen.length - 1;
@@ -111,6 +114,10 @@ function Step({ review, at, asks }: StepProps) {
       scale={scale}
       line={lines[at] ?? ""}
       onLine={(line) => set({ at, lines: { ...lines, [at]: line } })}
+      emptied={emptied?.[at]}
+      onEmpty={() =>
+        set({ at, lines: { ...lines, [at]: "" }, emptied: { ...emptied, [at]: lines[at] ?? "" } })
+      }
       asks={asks}
       kind={kinds[at] ?? {}}
       onKind={(kind) => set({ at, kinds: { ...kinds, [at]: kind } })}
@@ -127,9 +134,10 @@ interface TableProps {
   readonly combo: ComboWithNames;
   readonly before: CornerReview | undefined;
   readonly dates: ReturnType<typeof dated>;
+  readonly left: ReturnType<typeof useLeft>;
 }
 
-function Table({ review, combo: { combo, layout }, before, dates }: TableProps) {
+function Table({ review, combo: { combo, layout }, before, dates, left }: TableProps) {
   const { draft, scale, chosen, go, sayAt, about } = review;
   const { lines, kinds } = draft.value;
   const write = useWrite();
@@ -147,11 +155,15 @@ function Table({ review, combo: { combo, layout }, before, dates }: TableProps) 
       return editCornerReview(book, { id: before.id, patch, expected: before }, told);
     },
     isUndoOffered: true,
-    onStored: () => goTo({ place: "corners", comboId: combo.id }),
+    onStored: () => {
+      left.current = "answer";
+      goTo({ place: "corners", comboId: combo.id });
+    },
   });
   const remove = async ({ id }: CornerReview) => {
     if (!(await write((book) => deleteCornerReview(book, id), { isUndoOffered: true }))) return;
     draft.set(undefined);
+    left.current = "review";
     goTo({ place: "corners", comboId: combo.id, part: "review" });
   };
   return (

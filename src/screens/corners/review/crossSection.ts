@@ -1,4 +1,5 @@
-import type { Corner, GapPlace } from "#domain";
+import { type Corner, type GapPlace, gapPlaces } from "#domain";
+import type { RoadAtCorner } from "#entry";
 import { assumedWidth } from "#physics";
 
 /** One place of a corner as it is drawn: seen along the road, in metres from the edge that the gap is measured from. */
@@ -43,3 +44,16 @@ export const stepsOf = ({ width, carWidth }: CrossSection) => ({
   least: -4,
   most: Math.floor(((width - carWidth) / carWidth) * 4 + 1e-9),
 });
+
+/** What gaps typed at the corner are held against: the road that is drawn, or where its width is assumed the widest assumed. */
+export function roadOf(
+  corner: Pick<Corner, "direction" | "width" | "kerbs">,
+  carWidth: number,
+): RoadAtCorner {
+  const widest = { ...corner, width: corner.width ?? assumedWidth.high };
+  const widthAt = (place: GapPlace) => [place, crossSection(place, widest, carWidth).width] as const;
+  return {
+    widths: Object.fromEntries(gapPlaces.map(widthAt)) as Record<GapPlace, number>,
+    isAssumed: corner.width === undefined,
+  };
+}

@@ -12,6 +12,7 @@ import type {
   Straight,
 } from "#domain";
 import { readGaps, writeGaps } from "#entry";
+import { roadOf } from "./crossSection.ts";
 
 /** What is said of a corner on the way through its layout's unknown ones. */
 export interface SaidKind {
@@ -41,6 +42,8 @@ export interface ReviewDraft {
   readonly unit?: GapUnit | undefined;
   readonly lines: Readonly<Record<number, string>>;
   readonly kinds: Readonly<Record<number, SaidKind>>;
+  /** What stood in lines that were emptied, to be put back. */
+  readonly emptied?: Readonly<Record<number, string>> | undefined;
 }
 
 export const nothingSeen: ReviewDraft = { told: [], lines: {}, kinds: {} };
@@ -116,7 +119,8 @@ export function readReview(
       corners.push(stored);
       continue;
     }
-    const reading = readGaps(line, scale);
+    const corner = known.find((one) => one.number === number) ?? { number };
+    const reading = readGaps(line, scale, roadOf(corner, scale.carWidth));
     if (!reading.ok) {
       const { wrong, right } = reading.problem;
       return { ok: false, problems: { lines: { wrong: `Corner ${number}: ${wrong}`, right } } };

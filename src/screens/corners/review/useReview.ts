@@ -8,12 +8,13 @@ import {
   type GapScale,
   type GapUnit,
 } from "#domain";
-import { readGaps } from "#entry";
+import { readGaps, writeGaps } from "#entry";
 import { type Draft, useDraft } from "#live";
 import { useDevice } from "#state/device.ts";
 import { saySeenCorner } from "#words";
 import { useCornersTonight } from "../useCornersTonight.ts";
 import type { ToldCorners } from "./CornerNumbers.tsx";
+import { roadOf } from "./crossSection.ts";
 import { allCorners } from "./reviewCorners.ts";
 import { draftOf, draftWords, inOtherUnit, nothingSeen, type ReviewDraft } from "./reviewDraft.ts";
 
@@ -67,6 +68,7 @@ export function useReview(
   const scale: GapScale = { unit: typed.unit ?? deviceUnit, carWidth };
   const named = [...typed.told, ...(before?.corners ?? []).map(({ number }) => number)];
   const corners = allCorners(layout.corners, named);
+  const about = (number: number) => corners.find((corner) => corner.number === number) ?? { number };
   const isThere = (number: number) => corners.some((corner) => corner.number === number);
   const ready = (tonight.numbers ?? order.slice(0, mostReady)).filter(isThere);
   const standing = ready.length > 0 ? ready : corners.map(({ number }) => number);
@@ -99,9 +101,14 @@ export function useReview(
       set({ unit, lines: inOtherUnit(typed.lines, scale, unit) });
     },
     sayAt: (number) => {
-      const reading = readGaps(typed.lines[number] ?? "", scale);
+      const line = typed.lines[number] ?? "";
+      const stored = before?.corners.find((corner) => corner.number === number);
+      // One that stands as it was stored is stored so, whatever is known of its road by now.
+      const isStored = stored !== undefined && line === writeGaps(stored, scale);
+      const road = isStored ? undefined : roadOf(about(number), scale.carWidth);
+      const reading = readGaps(line, scale, road);
       return reading.ok ? saySeenCorner(reading.seen, scale) : undefined;
     },
-    about: (number) => corners.find((corner) => corner.number === number) ?? { number },
+    about,
   };
 }

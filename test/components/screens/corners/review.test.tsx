@@ -53,6 +53,12 @@ const aCombo =
 const line = () => screen.findByRole("textbox", { name: "Left at entry, apex and exit" });
 const at = (number: string) => screen.findByRole("form", { name: new RegExp(`^Corner ${number}\\b`) });
 const slider = (name: string) => screen.getByRole("slider", { name });
+/** One finger on an element, at a point of the page. */
+const finger = (
+  element: HTMLElement,
+  event: "pointerDown" | "pointerMove" | "pointerUp" | "pointerCancel",
+  [clientX, clientY]: readonly [number, number],
+) => fireEvent[event](element, { pointerId: 1, pointerType: "touch", isPrimary: true, clientX, clientY });
 const step = async (user: Awaited<ReturnType<typeof renderAt>>["user"], text: string) =>
   user.type(await line(), `${text}{Enter}`);
 
@@ -89,6 +95,7 @@ describe("a replay review by keyboard", () => {
     ]);
     expect(reviews[0]?.on).toBe("2026-11-25");
     expect(window.location.hash).not.toContain("part=review");
+    await waitFor(() => expect(screen.getByRole("heading", { name: /^Corner \d first/ })).toHaveFocus());
     await user.click(await screen.findByRole("button", { name: "Undo" }));
     await waitFor(() => expect(reviews).toEqual([]));
   });
@@ -110,7 +117,14 @@ describe("a replay review by keyboard", () => {
     expect(await line()).toHaveValue("h late");
     await user.keyboard("{Escape}");
     expect(await line()).toHaveValue("");
-    await user.keyboard("h l{ArrowDown}{ArrowDown}{ArrowDown}");
+    await user.click(screen.getByRole("button", { name: "Put back h late" }));
+    expect(await line()).toHaveValue("h late");
+    expect(await line()).toHaveFocus();
+    await user.keyboard("{Escape}{Escape}");
+    expect(await line()).toHaveValue("h late");
+    await user.keyboard("{Escape}{Control>}z{/Control}");
+    expect(await line()).toHaveValue("h late");
+    await user.keyboard("{Escape}h l{ArrowDown}{ArrowDown}{ArrowDown}");
     await user.click(await screen.findByRole("button", { name: "Store this review" }));
     expect(screen.getByText(/^Corner 1: “l” is not understood/)).toBeVisible();
     expect(reviews).toEqual([]);
@@ -158,6 +172,7 @@ describe("the drawn road", () => {
     expect(field).toHaveValue("h ? -0.25");
     await user.click(screen.getByRole("button", { name: "Clear entry" }));
     expect(field).toHaveValue("? ? -0.25");
+    expect(entry).toHaveFocus();
     await user.clear(field);
     await user.type(field, "0.3 . 1.5");
     expect(slider("Road left at entry")).toHaveValue("1");
@@ -169,8 +184,50 @@ describe("the drawn road", () => {
     await renderAt("", <Peek />, aCombo());
     const field = await line();
     const apex = slider("Road left at the apex") as HTMLInputElement;
-    fireEvent.pointerUp(apex);
+    finger(apex, "pointerDown", [5, 5]);
+    expect(field).toHaveValue("");
+    finger(apex, "pointerUp", [5, 5]);
     expect(field).toHaveValue(`? ${Number(apex.value) / 4}`);
+  });
+
+  it("changes nothing under a finger that scrolls, and gives back what it took where the browser scrolls after all", async () => {
+    await renderAt("", <Peek />, aCombo());
+    const field = await line();
+    const entry = slider("Road left at entry");
+    finger(entry, "pointerDown", [5, 5]);
+    for (const y of [9, 20, 60, 200]) finger(entry, "pointerMove", [9, y]);
+    finger(entry, "pointerMove", [400, 200]);
+    finger(entry, "pointerUp", [400, 200]);
+    expect(field).toHaveValue("");
+    Object.assign(Element.prototype, { setPointerCapture: () => {} });
+    finger(entry, "pointerDown", [5, 5]);
+    finger(entry, "pointerMove", [30, 10]);
+    expect(field).not.toHaveValue("");
+    finger(entry, "pointerCancel", [30, 10]);
+    expect(field).toHaveValue("");
+  });
+
+  it("has room for no more than the road less the car, typed or moved", async () => {
+    const { user } = await renderAt(
+      "",
+      <Peek />,
+      aCombo([
+        { number: 1, width: 10 },
+        { number: 2, width: 10 },
+      ]),
+    );
+    const field = await line();
+    await user.type(field, "50m 50m 50m");
+    expect(field).toHaveAccessibleDescription(
+      "Entry: 50m is more than the road leaves, which is 10 m wide there, with a car of 1.8 m. Write at most 4.55 car widths.",
+    );
+    await user.keyboard("{Enter}");
+    expect(await at("1")).toBeVisible();
+    await user.keyboard("{ArrowDown}");
+    await step(user, "h");
+    await user.click(await screen.findByRole("button", { name: "Store this review" }));
+    expect(screen.getByText(/^Corner 1: Entry: 50m is more than the road leaves/)).toBeVisible();
+    expect(reviews).toEqual([]);
   });
 
   it("has words beside it that are pressed, and pressed again let go", async () => {
@@ -193,6 +250,7 @@ describe("a layout of which nothing is known", () => {
   it("is reviewed by numbers and kinds alone, which it learns with the same write", async () => {
     const { user } = await renderAt("", <Peek />, aCombo([]));
     const numbers = await screen.findByRole("textbox", { name: "Corners to look at" });
+    await waitFor(() => expect(numbers).toHaveFocus());
     await user.type(numbers, "three{Enter}");
     expect(numbers).toHaveAccessibleDescription(/“three” is not the number of a corner/);
     await user.clear(numbers);
@@ -223,6 +281,25 @@ describe("a layout of which nothing is known", () => {
     ]);
     await user.click(await screen.findByRole("button", { name: "Undo" }));
     await waitFor(() => expect(layout?.corners).toEqual([]));
+  });
+
+  it("is asked for its corners with those named in remarks standing ready, to be taken with Enter", async () => {
+    const { user } = await renderAt(
+      "",
+      <Peek />,
+      aCombo([], async (book, comboId) => {
+        const { runId } = await startSession(book, { comboId, date: "2026-11-24", zone: "Europe/Berlin" });
+        for (let lap = 0; lap < 9; lap += 1)
+          await addLap(book, { runId, id: book.newId(), lap: aLap(83_000) });
+        const off = aLap(84_000, { remarks: [{ kind: "off", corner: 5 }] });
+        await addLap(book, { runId, id: book.newId(), lap: off });
+      }),
+    );
+    const numbers = await screen.findByRole("textbox", { name: "Corners to look at" });
+    await waitFor(() => expect(numbers).toHaveFocus());
+    expect(numbers).toHaveValue("5");
+    await user.keyboard("{Enter}");
+    expect(await at("5")).toHaveTextContent("1 of 1");
   });
 
   it("asks nothing of a corner whose radius and straight are known", async () => {

@@ -17,19 +17,14 @@ describe("corners from a spreadsheet", () => {
     const dialog = screen.getByRole("dialog", { name: "Corners from a spreadsheet" });
     await user.click(within(dialog).getByRole("textbox", { name: "Rows of corners" }));
     await user.paste("corner\tkind\tafter\n1\th\t250\n2\ttwisty\tlong");
-    expect(dialog).toHaveTextContent("2 corners read, something wrong in 1 line: that stays out.");
-    expect(within(dialog).getByRole("table", { name: "What could not be read" })).toHaveTextContent(
-      /“twisty”/,
-    );
+    expect(dialog).toHaveTextContent("1 corner read, something wrong in 1 line: it stays out whole.");
+    expect(within(dialog).getByRole("table", { name: "Lines that stay out" })).toHaveTextContent(/“twisty”/);
     expect(within(dialog).getByRole("table", { name: "Read as" })).toHaveTextContent(
       "hairpin · what follows 250 m",
     );
-    await user.click(within(dialog).getByRole("button", { name: "Store 2 corners" }));
+    await user.click(within(dialog).getByRole("button", { name: "Store 1 corner" }));
     await waitFor(() =>
-      expect(corners()).toEqual([
-        { number: 1, name: "Mill", bend: "hairpin", afterLength: 250 },
-        { number: 2, after: "long" },
-      ]),
+      expect(corners()).toEqual([{ number: 1, name: "Mill", bend: "hairpin", afterLength: 250 }]),
     );
     expect(screen.queryByRole("dialog")).toBeNull();
     await user.click(await screen.findByRole("button", { name: "Undo" }));

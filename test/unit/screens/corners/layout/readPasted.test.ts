@@ -52,19 +52,19 @@ describe("corners pasted from a spreadsheet", () => {
       ).toEqual([{ number: 3, patch: { radius: 40.5, width: 12 } }]);
   });
 
-  it("lose only what cannot be read, which is said", () => {
+  it("with something wrong in them stay out whole, which is said", () => {
     const { lines } = read(
       "corner\tkind\tradius\n1\ttwisty\t40\n\tslow\t30\nx\tslow\t\n1\tfast\t\n2\tfast\t\n",
     );
     expect(lines.map(({ line, edit }) => [line, edit?.number])).toEqual([
-      [2, 1],
+      [2, undefined],
       [3, undefined],
       [4, undefined],
       [5, undefined],
       [6, 2],
     ]);
     expect(lines[0]).toMatchObject({
-      edit: { patch: { radius: 40 } },
+      edit: undefined,
       problems: [{ wrong: expect.stringMatching(/“twisty”/) }],
     });
     expect(lines[1]?.problems).toMatchObject([{ wrong: "The number of the corner is missing." }]);
