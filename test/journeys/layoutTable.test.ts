@@ -103,7 +103,7 @@ test("a table out of a spreadsheet, pasted into a cell, is looked at and stored 
   );
   await expectAccessible(page, "corners from a spreadsheet");
   await dialog.getByRole("button", { name: "Store 1 corner" }).click();
-  await expect(cell(page, "What follows, corner 1")).toHaveValue("250");
+  await expect(cell(page, "What follows, corner 1")).toHaveValue("250 m");
   await expect(cell(page, "Lowest speed, corner 1")).toHaveValue("72.4");
   await page.getByRole("button", { name: "Undo" }).click();
   await expect(page.getByRole("textbox", { name: "Corners of a lap" })).toBeVisible();
