@@ -61,7 +61,7 @@ export function CornerPage({ comboId, comboName, layout, report, number, today }
             {direction !== undefined && `, ${direction}`}
             {name !== undefined && (
               <>
-                {" "}
+                {": "}
                 <Name>{name}</Name>
               </>
             )}
