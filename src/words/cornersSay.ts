@@ -75,8 +75,7 @@ export function sayOthersFirst({
   );
   const numbers = others.map(({ number }) => String(number));
   if (numbers.length === 0) return undefined;
-  const said = [numbers.slice(0, -1).join(", "), numbers.at(-1)].filter(Boolean).join(" or ");
-  return `It may as well be corner ${said}: ${numbers.length === 1 ? "its range reaches" : "their ranges reach"} as far.`;
+  return `It may as well be corner ${listed(numbers, "or")}: ${numbers.length === 1 ? "its range reaches" : "their ranges reach"} as far.`;
 }
 
 /** Said beside the headline where its seconds are too many; undefined where they are not. */

@@ -10,10 +10,11 @@ export function counted(number: number, thing: string): string {
 /**
  * A list in words.
  * @example listed(["4", "7", "9"]) // "4, 7 and 9"
+ * @example listed(["8", "11"], "or") // "8 or 11"
  */
-export function listed(parts: readonly string[]): string {
+export function listed(parts: readonly string[], last: "and" | "or" = "and"): string {
   if (parts.length < 2) return parts.join("");
-  return `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
+  return `${parts.slice(0, -1).join(", ")} ${last} ${parts.at(-1)}`;
 }
 
 /** The sentence with a capital letter. */

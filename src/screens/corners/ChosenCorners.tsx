@@ -2,6 +2,7 @@ import { type ReactNode, useId } from "react";
 import type { Corner } from "#domain";
 import { Button } from "#ui/Button.tsx";
 import styles from "./ChosenCorners.module.css";
+import { toggledCorner } from "./toggledCorner.ts";
 
 interface ChosenCornersProps {
   /** "Corners for tonight". */
@@ -16,8 +17,7 @@ interface ChosenCornersProps {
 /** The row of corner numbers in lap order, each a button that chooses its corner or lets it go. */
 export function ChosenCorners({ label, corners, chosen, onChange }: ChosenCornersProps) {
   const id = useId();
-  const toggled = (number: number) =>
-    corners.map((corner) => corner.number).filter((one) => (one === number) !== chosen.includes(one));
+  const all = corners.map(({ number }) => number);
   return (
     // biome-ignore lint/a11y/useSemanticElements: the label stands beside its buttons, which a legend cannot
     <div role="group" aria-labelledby={id} className={styles["box"]}>
@@ -32,7 +32,7 @@ export function ChosenCorners({ label, corners, chosen, onChange }: ChosenCorner
             aria-label={["corner", number, name].filter((part) => part !== undefined).join(" ")}
             aria-pressed={chosen.includes(number)}
             className={styles["corner"]}
-            onClick={() => onChange(toggled(number))}
+            onClick={() => onChange(toggledCorner(all, chosen, number))}
           >
             {number}
           </Button>

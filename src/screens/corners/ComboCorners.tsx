@@ -17,8 +17,9 @@ interface ComboCornersProps {
 export function ComboCorners({ combo, address, preferences }: ComboCornersProps) {
   const { id: comboId, layout } = combo;
   const today = useToday(preferences);
-  const { value: report, isRenewing } = useFigures("corners", { comboId, today });
   const { corner, part } = address;
+  // The table shows none of it, and stores a row at a time.
+  const { value: report, isRenewing } = useFigures("corners", { comboId, today }, part === "layout");
   if (part === "layout") return <LayoutPage combo={combo} />;
   if (!report) return <p>Working out the corners</p>;
   if (part === "review")

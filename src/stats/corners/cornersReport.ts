@@ -1,5 +1,12 @@
 import { onPage, presentPage } from "#combo";
-import type { CalendarDate, CornerReview, Figure, Id, ReferenceLap } from "#domain";
+import {
+  type CalendarDate,
+  type CornerReview,
+  cornersOfSector,
+  type Figure,
+  type Id,
+  type ReferenceLap,
+} from "#domain";
 import type { CornerFacts, Span } from "#physics";
 import { periodAccount } from "../account/periodAccount.ts";
 import { sectorAccount } from "../account/sectorAccount.ts";
@@ -186,12 +193,5 @@ function largestSector(
   const ms = sectors[largest]?.gap ?? 0;
   const sector = largest + 1;
   if (ms <= 0) return undefined;
-  return {
-    sector,
-    ms,
-    corners: corners
-      .filter((corner) => corner.sector === sector)
-      .map(({ number }) => number)
-      .sort((a, b) => a - b),
-  };
+  return { sector, ms, corners: cornersOfSector(corners, sector) };
 }

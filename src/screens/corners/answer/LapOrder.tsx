@@ -6,6 +6,7 @@ import type { CornersReport } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { Part } from "#ui/Part.tsx";
 import { counted, sayCornerInRow, sayCorners } from "#words";
+import { toggledCorner } from "../toggledCorner.ts";
 import { useCornersTonight } from "../useCornersTonight.ts";
 import styles from "./Answer.module.css";
 
@@ -22,8 +23,7 @@ export function LapOrder({ comboId, layout, report: { corners, order }, today }:
   const [isChoosing, setChoosing] = useState(false);
   const chosen = tonight.numbers ?? [];
   const all = corners.map(({ number }) => number);
-  const press = (number: number) =>
-    tonight.choose(all.filter((one) => (one === number) !== chosen.includes(one)));
+  const press = (number: number) => tonight.choose(toggledCorner(all, chosen, number));
   return (
     <Part title="The corners of a lap" ruled aside={counted(corners.length, "corner")}>
       <CornerRow
