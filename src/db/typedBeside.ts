@@ -21,8 +21,8 @@ const names: readonly TableName[] = ["cars", "tracks", "layouts", "combos"];
 const isLive = ({ deletedAt }: Stamped) => deletedAt === undefined;
 
 /**
- * Tells what was typed into a logbook apart from the rows it came with; what is deleted is left out. Rig settings that it
- * came with stay behind, also where a run names them: they are not the driver's. Pure.
+ * Tells what was typed into a logbook apart from the rows it came with; what is deleted is left out. Rig settings and rig
+ * tests that it came with stay behind, also where a run names them: they are not the driver's. Pure.
  * @param came the rows the logbook came with
  */
 export function typedBeside(rows: AllRows, came: AllRows): TypedBeside {
@@ -74,19 +74,22 @@ function isWhole({ summary, note }: Run): boolean {
   return summary !== undefined || note !== "";
 }
 
-/** Without the laps of others, and without rig settings of others that no test compares. */
+/** Without the laps of others, their rig tests, and those of their rig settings that no test compares. */
 function withoutRest(
   part: AllRows,
   isNew: (row: Stamped) => boolean,
   isTypedLap: (lap: Lap) => boolean,
 ): AllRows {
-  const compared = new Set(part.rigTests.flatMap(({ rigA, rigB }) => [rigA, rigB]));
+  const rigTests = part.rigTests.filter(isNew);
+  const tests = new Set(rigTests.map(({ id }) => id));
+  const compared = new Set(rigTests.flatMap(({ rigA, rigB }) => [rigA, rigB]));
   const rigs = part.rigs.filter((rig) => isNew(rig) || compared.has(rig.id));
   const kept = new Set(rigs.map(({ id }) => id));
-  const runs = part.runs.map(({ rigId, ...run }) => ({
+  const runs = part.runs.map(({ rigId, rigTest, ...run }) => ({
     ...run,
     ...(rigId !== undefined && kept.has(rigId) && { rigId }),
+    ...(rigTest !== undefined && tests.has(rigTest.id) && { rigTest }),
     laps: run.laps.filter(isTypedLap),
   }));
-  return { ...part, rigs, runs };
+  return { ...part, rigs, runs, rigTests };
 }

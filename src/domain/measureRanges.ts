@@ -23,7 +23,13 @@ export const rigRanges = {
     rotation: { least: 90, most: 3600 },
     rimRadius: { least: 0.05, most: 0.5 },
   },
-  pedals: { brakeForceKg: { least: 0, most: 300 } },
+  pedals: {
+    brakeForceKg: { least: 0, most: 300 },
+    loadCellKg: { least: 0, most: 500 },
+    brakeDeadZone: { least: 0, most: 100 },
+    throttleDeadZone: { least: 0, most: 100 },
+  },
+  seat: { height: { least: 0, most: 1.5 }, eyeHeight: { least: 0.2, most: 2.5 } },
 } as const satisfies Readonly<Record<string, Readonly<Record<string, Range>>>>;
 
 /** Length of a lap and number of timed sectors. */

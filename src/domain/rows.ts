@@ -175,6 +175,18 @@ export interface Lap extends Stamped {
   readonly isOdd?: true;
 }
 
+/** The place of a run in a rig test. */
+export interface RunOfTest {
+  /** The test. */
+  readonly id: Id;
+  /** From 1. */
+  readonly pair: number;
+  /** The setting that was on. */
+  readonly side: "A" | "B";
+  /** Why it does not count, in the driver's words; absent where it does. */
+  readonly void?: string;
+}
+
 /** A run written as a whole instead of lap by lap. */
 export interface RunSummary {
   readonly laps: number;
@@ -201,6 +213,8 @@ export interface Run extends Stamped {
   readonly surface: Surface;
   /** The rig settings in force. */
   readonly rigId?: Id;
+  /** Present in a run of a rig test: it carries its setting itself. */
+  readonly rigTest?: RunOfTest;
   readonly tyres?: string;
   readonly fuelLitres?: number;
   readonly setup?: string;
@@ -245,8 +259,18 @@ export interface RigSettings extends Stamped {
     readonly rimRadius?: number;
     readonly note?: string;
   };
-  readonly pedals: { readonly name?: string; readonly brakeForceKg?: number; readonly note?: string };
-  readonly seat: { readonly note?: string };
+  /** Dead zones in percent of the travel. */
+  readonly pedals: {
+    readonly name?: string;
+    readonly brakeForceKg?: number;
+    readonly loadCellKg?: number;
+    readonly brakeDeadZone?: number;
+    readonly throttleDeadZone?: number;
+    readonly curve?: string;
+    readonly note?: string;
+  };
+  /** Heights above the floor the pedals stand on. */
+  readonly seat: { readonly height?: number; readonly eyeHeight?: number; readonly note?: string };
   readonly note: string;
 }
 
@@ -282,17 +306,41 @@ export interface Forecast extends Stamped {
   readonly reached?: boolean;
 }
 
-/** A planned comparison of two settings in pairs of runs. */
+/** What a rig test judges its settings by: the usual lap of a run, or how far its laps differ. */
+export const testFigures = ["usual", "scatter"] as const;
+export type TestFigure = (typeof testFigures)[number];
+
+/** A planned comparison of two settings in pairs of runs. Its runs name it (`Run.rigTest`). */
 export interface RigTest extends Stamped {
   readonly comboId: Id;
   readonly question: string;
-  readonly rigA: Id;
-  readonly rigB: Id;
+  /** What is driven as A and as B, in words: "gain 72 %". Absent in old rows: the names of the records stand for them. */
+  readonly sayA?: string;
+  readonly sayB?: string;
+  /** The value of the rig in which they differ ("wheel.gainPercent") and what it is on either side, as a record stores it. */
+  readonly field?: string;
+  readonly valueA?: string | number;
+  readonly valueB?: string | number;
+  /** Records that stand for a side: the one in force when the test was planned is A, the one made of a B that was kept is B. */
+  readonly rigA?: Id;
+  readonly rigB?: Id;
+  /** Absent: the usual lap. */
+  readonly figure?: TestFigure;
+  /** The smallest difference that would matter, ms. */
+  readonly smallestMs?: number;
+  /** Standard deviation of the difference of neighbouring runs from which the pairs were worked out, ms. */
+  readonly spreadMs?: number;
+  readonly lapsARun?: number;
   readonly pairsPlanned: number;
+  /** The fraction of tests without any difference that claim one. */
   readonly level: number;
   readonly seed: number;
+  /** The order inside each pair, fixed when drawn. `runA` and `runB` only in old rows, whose runs do not name their test. */
   readonly pairs: readonly { readonly first: "A" | "B"; readonly runA?: Id; readonly runB?: Id }[];
+  /** When it was over, all pairs driven or not. */
   readonly endedAt?: number;
+  /** The setting the driver kept. */
+  readonly kept?: "A" | "B";
 }
 
 export const brakings = ["early", "right", "late"] as const;

@@ -24,8 +24,7 @@ export type Address =
   | ReviewAddress
   | AroundReview
   | { readonly place: "targets"; readonly comboId?: Id }
-  /** `change`: a value that has changed, instead of a record. */
-  | { readonly place: "rig"; readonly rigId?: Id; readonly change?: RigChange }
+  | RigAddress
   | CornersAddress
   /** `sendId`: the session that is to be sent to another device; `part`: the part of the page that is asked for. */
   | { readonly place: "data"; readonly sendId?: Id; readonly part?: DataPart };
@@ -61,6 +60,22 @@ export interface ReviewAddress {
   readonly period: Period;
   readonly isAhead?: true;
 }
+
+/**
+ * The rig: the answer, a record (`rigId`), a value that has changed (`change`), one of the sums and the plan of a test (`part`),
+ * or one test.
+ */
+export interface RigAddress {
+  readonly place: "rig";
+  readonly rigId?: Id;
+  readonly change?: RigChange;
+  readonly part?: RigPart;
+  readonly testId?: Id;
+}
+
+/** `screen`: work out the field of view · `wheel`: work out the gain · `plan`: plan a test. */
+const rigParts = ["screen", "wheel", "plan"] as const;
+export type RigPart = (typeof rigParts)[number];
 
 /** A value of the rig that has changed: which one (without it, one is to be picked), and the session to come back to. */
 export interface RigChange {
@@ -104,10 +119,8 @@ export function parseAddress(hash: string): Address {
       return { place, ...(id && { comboId: id }) };
     case "corners":
       return { place, ...(id && { comboId: id, ...parseCorners(new URLSearchParams(query)) }) };
-    case "rig": {
-      const change = parseChange(new URLSearchParams(query));
-      return change ? { place, change } : { place, ...(id && { rigId: id }) };
-    }
+    case "rig":
+      return { place, ...(parseRig(new URLSearchParams(query)) ?? (id && { rigId: id })) };
     case "data":
       return { place, ...(id && { sendId: id }), ...parsePart(query) };
     default:
@@ -121,6 +134,15 @@ function parseCorners(query: URLSearchParams): Pick<CornersAddress, "corner" | "
   if (part === "layout") return { part };
   if (part === "review") return { part, ...(idPattern.test(reviewId) && { reviewId }) };
   return /^[1-9]\d{0,2}$/.test(corner) ? { corner: Number(corner) } : {};
+}
+
+function parseRig(query: URLSearchParams): Omit<RigAddress, "place"> | undefined {
+  const change = parseChange(query);
+  if (change !== undefined) return { change };
+  const testId = query.get("test") ?? "";
+  if (idPattern.test(testId)) return { testId };
+  const part = rigParts.find((one) => one === query.get("part"));
+  return part && { part };
 }
 
 const fieldPattern = /^[a-z]{1,20}\.[a-zA-Z]{1,20}$/;
@@ -187,6 +209,8 @@ export function printAddress(address: Address): string {
     case "corners":
       return join("corners", address.comboId) + printCorners(address);
     case "rig": {
+      if (address.part !== undefined) return `#/rig?part=${address.part}`;
+      if (address.testId !== undefined) return `#/rig?test=${address.testId}`;
       if (address.change === undefined) return join("rig", address.rigId);
       const { field = "", sessionId } = address.change;
       return `#/rig?field=${field}${sessionId === undefined ? "" : `&session=${sessionId}`}`;

@@ -1,5 +1,5 @@
 import type { TableName } from "#domain";
-import { absent } from "./wholeRows.ts";
+import { absent, wholeRows } from "./wholeRows.ts";
 
 /** What a field takes, and what it refuses with the words for it. */
 export interface FieldLimits {
@@ -274,6 +274,11 @@ export const fieldLimits: { readonly [T in TableName]: Readonly<Record<string, F
     effort,
     surface: oneOf("dry", "damp", "wet"),
     rigId: may(id),
+    rigTest: may({ takes: [wholeRows.runs.rigTest], refuses: part.refuses }),
+    "rigTest.id": id,
+    "rigTest.pair": whole(0, 1_000_000),
+    "rigTest.side": oneOf("A", "B"),
+    "rigTest.void": may(name),
     tyres: may(note),
     fuelLitres: may(number(0, 1000)),
     setup: may(note),
@@ -322,8 +327,14 @@ export const fieldLimits: { readonly [T in TableName]: Readonly<Record<string, F
     pedals: part,
     "pedals.name": may(name),
     "pedals.brakeForceKg": may(number(0, 300)),
+    "pedals.loadCellKg": may(number(0, 500)),
+    "pedals.brakeDeadZone": may(number(0, 100)),
+    "pedals.throttleDeadZone": may(number(0, 100)),
+    "pedals.curve": may(name),
     "pedals.note": may(note),
     seat: part,
+    "seat.height": may(number(0, 1.5)),
+    "seat.eyeHeight": may(number(0.2, 2.5)),
     "seat.note": may(note),
     note,
   },
@@ -357,8 +368,14 @@ export const fieldLimits: { readonly [T in TableName]: Readonly<Record<string, F
     ...stamped,
     comboId: id,
     question: note,
-    rigA: id,
-    rigB: id,
+    sayA: may(name),
+    sayB: may(name),
+    field: may(name),
+    rigA: may(id),
+    rigB: may(id),
+    figure: may(oneOf("usual", "scatter")),
+    lapsARun: may(whole(0, 9999)),
+    kept: may(oneOf("A", "B")),
     pairsPlanned: whole(0, 1_000_000),
     level: share,
     seed: {

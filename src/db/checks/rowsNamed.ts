@@ -18,6 +18,7 @@ const combo: Link = { field: "comboId", to: "combos", word: "combo" };
 const session: Link = { field: "sessionId", to: "sessions", word: "session" };
 const target: Link = { field: "targetId", to: "targets", word: "target" };
 const rig = (field: string): Link => ({ field, to: "rigs", word: "rig", isLoose: true });
+const test: Link = { field: "id", to: "rigTests", word: "rig test", isLoose: true };
 const run = (field: string): Link => ({ field, to: "runs", word: "run", isLoose: true });
 
 const links: Partial<Readonly<Record<TableName, readonly Link[]>>> = {
@@ -32,28 +33,31 @@ const links: Partial<Readonly<Record<TableName, readonly Link[]>>> = {
   rigTests: [combo, rig("rigA"), rig("rigB")],
   cornerReviews: [combo, { ...session, isLoose: true }],
 };
-/** Links of the parts of a list that a row holds. */
+/** Links of the part that a row holds, or of each where it holds a list of them. */
 const inner: Partial<Readonly<Record<TableName, readonly [string, readonly Link[]]>>> = {
+  runs: ["rigTest", [test]],
   rigTests: ["pairs", [run("runA"), run("runB")]],
 };
 
 /** A row that another one names. */
 export interface NamedRow extends Pick<Link, "to" | "word"> {
   readonly id: Id;
-  /** The field that names it, by its path: "carId", "pairs.2.runA". */
+  /** The field that names it, by its path: "carId", "rigTest.id", "pairs.2.runA". */
   readonly field: string;
   readonly isLoose: boolean;
 }
 
 /** Every row that one row names, and in which table it must be. */
 export function rowsNamed(table: TableName, row: object): NamedRow[] {
-  const [list, innerLinks = []] = inner[table] ?? [];
-  const parts = list === undefined ? [] : ((row as Fields)[list] as readonly object[]);
+  const [held = "", innerLinks = []] = inner[table] ?? [];
+  const part = (row as Fields)[held];
   return [
     ...namedIn(row, links[table] ?? []),
-    ...(Array.isArray(parts)
-      ? parts.flatMap((part, index) => namedIn(part, innerLinks, `${list}.${index}.`))
-      : []),
+    ...(Array.isArray(part)
+      ? part.flatMap((one: object, index) => namedIn(one, innerLinks, `${held}.${index}.`))
+      : typeof part === "object" && part !== null
+        ? namedIn(part, innerLinks, `${held}.`)
+        : []),
   ];
 }
 

@@ -4,6 +4,7 @@ import { type AllRows, everyTable, type Id, type TableName, tableNames } from "#
 import { idAt, wholeLap, wholeRows } from "../../support/wholeRows.ts";
 
 const { cars, tracks, layouts, combos, pages, sessions, runs, cornerReviews, rigTests, targets } = wholeRows;
+const { rigTest: _, ...ofNoTest } = runs;
 const on = { comboId: idAt(50) };
 const nearRig = { ...wholeRows.rigs, id: idAt(55) };
 
@@ -14,7 +15,7 @@ const rows: AllRows = {
   combos: [combos, { ...combos, id: idAt(50), carId: idAt(51) }],
   pages: [pages, { ...pages, ...on, id: idAt(52) }],
   sessions: [sessions, { ...sessions, ...on, id: idAt(53) }],
-  runs: [runs, { ...runs, ...on, id: idAt(54), sessionId: idAt(53), rigId: idAt(55), laps: [] }],
+  runs: [runs, { ...ofNoTest, ...on, id: idAt(54), sessionId: idAt(53), rigId: idAt(55), laps: [] }],
   rigs: [wholeRows.rigs, nearRig],
 };
 const sent = (wanted: PartWanted) => {
@@ -35,6 +36,7 @@ test("a session is sent with its runs, its reviews of corners, its pages, and al
     sessions: [8],
     runs: [9],
     rigs: [10],
+    rigTests: [13],
     cornerReviews: [14],
   });
   expect(sent({ kind: "session", sessionId: idAt(53) })).toEqual({

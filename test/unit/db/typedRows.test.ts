@@ -20,7 +20,7 @@ const kept = ({ part }: ReturnType<typeof typed>) =>
   Object.fromEntries(
     tableNames.flatMap((table) => (part[table].length > 0 ? [[table, part[table].length]] : [])),
   );
-const { summary: _, ...withoutSummary } = run;
+const { summary: _, rigTest: __, ...withoutSummary } = run;
 
 test("laps typed into a run that came are counted by session and go along without the others", () => {
   const found = typed({ runs: [{ ...run, laps: [...run.laps, lap(1), lap(2), lap(3, { deletedAt: 9 })] }] });
@@ -30,6 +30,16 @@ test("laps typed into a run that came are counted by session and go along withou
   // The rig settings of others stay behind, and the run names none.
   expect(found.part.rigs).toEqual([]);
   expect(found.part.runs[0]).not.toHaveProperty("rigId");
+  // So does their rig test.
+  expect(found.part.rigTests).toEqual([]);
+  expect(found.part.runs[0]).not.toHaveProperty("rigTest");
+});
+
+test("a run of a test that was typed goes along with its place in it", () => {
+  const test = { ...live(wholeRows.rigTests), id: idAt(71), pairs: [] };
+  const rigTest = { id: idAt(71), pair: 2, side: "A" as const };
+  const found = typed({ rigTests: [test], runs: [{ ...run, rigTest, laps: [...run.laps, lap(1)] }] });
+  expect(found.part.runs.map((one) => one.rigTest)).toEqual([rigTest]);
 });
 
 test("laps of two runs of a session are counted together, those of another apart", () => {

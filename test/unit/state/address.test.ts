@@ -51,6 +51,8 @@ const address = fc.oneof(
       { requiredKeys: [] },
     )
     .map((change) => ({ place: "rig", change })),
+  withId("rig", "testId"),
+  fc.constantFrom("screen", "wheel", "plan").map((part) => ({ place: "rig", part })),
   withId("corners", "comboId"),
   fc.record({ place: fc.constant("corners"), comboId: id, corner: fc.integer({ min: 1, max: 999 }) }),
   fc.record({ place: fc.constant("corners"), comboId: id, part: fc.constant("layout") }),
@@ -79,6 +81,8 @@ test("an address nobody understands leads to Log, and never throws", () => {
   expect(parseAddress("#/data?part=nowhere")).toEqual({ place: "data" });
   expect(parseAddress("#/log/0192-cut-short")).toEqual({ place: "log", sessionId: "0192-cut-short" });
   expect(parseAddress("#/rig?field=<script>&session=x")).toEqual({ place: "rig", change: {} });
+  for (const query of ["part=nowhere", "test=cut-short"])
+    expect(parseAddress(`#/rig?${query}`), query).toEqual({ place: "rig" });
   expect(parseAddress("#/review/not-an-id?period=9w")).toEqual({ place: "review", period: { kind: "12w" } });
   expect(parseAddress("#/corners?corner=5")).toEqual({ place: "corners" });
   expect(parseAddress("#/corners/not-an-id?part=layout")).toEqual({ place: "corners" });

@@ -14,8 +14,8 @@ import { DateDoubt } from "./DateDoubt.tsx";
 import styles from "./StartForm.module.css";
 import { meantBy } from "./typedCombo.ts";
 import { blankStart, readStart, type TypedStart } from "./typedStart.ts";
+import { useReaders } from "./useReaders.ts";
 import { useStarting } from "./useStarting.ts";
-import { useTimeReader } from "./useTimeReader.ts";
 
 interface StartFormProps {
   /** Nothing else on the page starts a session, so its button is the main one. */
@@ -57,8 +57,8 @@ function StartFields({
       ? { ...blankStart, car: last.car.name, track: layoutName(last.track, last.layout) }
       : draft.value;
   const names = namesOf(combos);
-  const readTime = useTimeReader(typed.target !== "");
-  const reading = readStart(typed, { names, combos, displayDecimals: chosen.displayDecimals, readTime });
+  const readers = useReaders(typed.target !== "" || typed.date !== "");
+  const reading = readStart(typed, { names, combos, displayDecimals: chosen.displayDecimals, readers });
   const problems = reading.ok ? {} : reading.problems;
   const { box, set, field, isBusy, submit } = useWriteForm({
     typed: { value: typed, set: draft.set },

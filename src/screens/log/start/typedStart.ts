@@ -1,6 +1,6 @@
 import type { AskedCombo } from "#db";
-import { type CalendarDate, type Focus, type FormReading, readDate } from "#domain";
-import type { readTime } from "#entry";
+import type { CalendarDate, Focus, FormReading } from "#domain";
+import type { Readers } from "./readers.ts";
 import { blankCombo, type KnownCombos, readCombo, type TypedCombo } from "./typedCombo.ts";
 
 /** A session as it is typed before it starts. */
@@ -32,29 +32,32 @@ export const blankStart: TypedStart = {
 /** What the form is read by. */
 interface StartContext extends KnownCombos {
   readonly displayDecimals: number;
-  /** Reads the target; undefined until it has been fetched, which the first sign of a target sets off. */
-  readonly readTime: typeof readTime | undefined;
+  /** Reads target and date; undefined until it has been fetched, which the first sign of either sets off. */
+  readonly readers: Readers | undefined;
 }
 
-const notFetched = {
-  at: 0,
-  length: 0,
-  wrong: "The target cannot be read yet: that part of the app is still being fetched.",
-  right: "Wait a moment, or leave the target empty.",
-};
+const notFetched = (what: "target" | "date") => ({
+  ok: false as const,
+  problem: {
+    at: 0,
+    length: 0,
+    wrong: `The ${what} cannot be read yet: that part of the app is still being fetched.`,
+    right: `Wait a moment, or leave the ${what} empty.`,
+  },
+});
 
 /** Reads the start form: the session, or what is wrong in which field. */
 export function readStart(
   typed: TypedStart,
-  { displayDecimals, readTime: readTarget, ...known }: StartContext,
+  { displayDecimals, readers, ...known }: StartContext,
 ): FormReading<ReadStart, "car" | "track" | "target" | "date"> {
   const { focus, target, conditions, date } = typed;
   const on = readCombo(typed, known);
   const time =
     target.trim() === ""
       ? undefined
-      : (readTarget?.(target, { displayDecimals }) ?? { ok: false as const, problem: notFetched });
-  const day = date.trim() === "" ? undefined : readDate(date);
+      : (readers?.readTime(target, { displayDecimals }) ?? notFetched("target"));
+  const day = date.trim() === "" ? undefined : (readers?.readDate(date) ?? notFetched("date"));
   if (!on.ok || time?.ok === false || day?.ok === false)
     return {
       ok: false,

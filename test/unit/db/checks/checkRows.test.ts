@@ -170,6 +170,7 @@ const links: readonly (readonly [TableName, (row: Row) => Row, string, TableName
   ["runs", (row) => row, "sessionId", "sessions", false],
   ["runs", (row) => row, "comboId", "combos", false],
   ["runs", (row) => row, "rigId", "rigs", true],
+  ["runs", ofTest, "id", "rigTests", true],
   ["targets", (row) => row, "comboId", "combos", false],
   ["forecasts", (row) => row, "targetId", "targets", false],
   ["forecasts", (row) => row, "comboId", "combos", false],
@@ -181,6 +182,13 @@ const links: readonly (readonly [TableName, (row: Row) => Row, string, TableName
   ["cornerReviews", (row) => row, "comboId", "combos", false],
   ["cornerReviews", (row) => row, "sessionId", "sessions", true],
 ];
+
+/** The place in a rig test that a run is given here. */
+function ofTest(run: Row): Row {
+  const place: Row = { pair: 1, side: "A" };
+  run["rigTest"] = place;
+  return place;
+}
 
 for (const [table, holder, field, to, isLoose] of links)
   test(`${field} of ${table} leads into ${to} and no other table`, () => {

@@ -18,7 +18,12 @@ test("a row names others each by its field, in the driver's words, and says what
     pages: ["comboId: combo in combos 5"],
     references: ["comboId: combo in combos 5"],
     sessions: ["comboId: combo in combos 5"],
-    runs: ["sessionId: session in sessions 8", "comboId: combo in combos 5", "rigId: perhaps rig in rigs 10"],
+    runs: [
+      "sessionId: session in sessions 8",
+      "comboId: combo in combos 5",
+      "rigId: perhaps rig in rigs 10",
+      "rigTest.id: perhaps rig test in rigTests 13",
+    ],
     rigs: [],
     targets: ["comboId: combo in combos 5"],
     forecasts: ["targetId: target in targets 11", "comboId: combo in combos 5"],
@@ -34,8 +39,8 @@ test("a row names others each by its field, in the driver's words, and says what
 });
 
 test("the links of a row are the ids it names, and an absent one names nothing", () => {
-  expect(linksOf("runs", wholeRows.runs)).toEqual([idAt(8), idAt(5), idAt(10)]);
-  const { rigId: _, ...run } = wholeRows.runs;
+  expect(linksOf("runs", wholeRows.runs)).toEqual([idAt(8), idAt(5), idAt(10), idAt(13)]);
+  const { rigId: _, rigTest: __, ...run } = wholeRows.runs;
   expect(linksOf("runs", run)).toEqual([idAt(8), idAt(5)]);
   expect(linksOf("cars", wholeRows.cars)).toEqual([]);
 });
