@@ -39,12 +39,12 @@ export function shareOverLimit(forces: readonly number[]): number {
 /** A turn at unit size: into the corner, through it on a slow swell, out of it. */
 function shapeAt(time: number): number {
   const steady = rampAt(time / 0.24) * rampAt((1 - time) / 0.28);
-  const swell = 0.56 + 0.05 * Math.sin(7 * time) + 0.012 * Math.sin(61 * time);
+  const swell = 0.46 + 0.05 * Math.sin(7 * time) + 0.012 * Math.sin(61 * time);
   const bump = bumps.reduce(
     (sum, { at, height, width }) => sum + height * Math.exp(-(((time - at) / width) ** 2) / 2),
     0,
   );
-  return steady * swell + 0.62 * bump;
+  return steady * swell + 0.92 * bump;
 }
 
 /** From 0 to 1 without a corner at either end. */

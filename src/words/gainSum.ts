@@ -59,9 +59,7 @@ export function sayHeadroom(decibels: number): string {
 /** Decibels in tenths, with a true minus. */
 export function sayDecibels(decibels: number): string {
   const tenths = Math.round(decibels * 10) / 10;
-  return `${Math.abs(tenths)
-    .toFixed(1)
-    .replace(/^/, tenths < 0 ? "−" : "")} dB`;
+  return `${tenths < 0 ? "−" : ""}${Math.abs(tenths).toFixed(1)} dB`;
 }
 
 /**
@@ -94,7 +92,7 @@ export function sayGainChosen(chosen: number, now: number, { low, high }: GainRa
   if (chosen >= least && chosen <= Math.max(most, high)) return undefined;
   const isOnTheWay = chosen > Math.min(now, least) && chosen < Math.max(now, most);
   return isOnTheWay
-    ? `A step on the way from ${gainDigits(now)} to ${sayGain({ low, high })}.`
+    ? `A step on the way from ${gainDigits(now)} % to what was worked out: ${sayGain({ low, high })}.`
     : `Worked out: ${sayGain({ low, high })}. It is stored as typed.`;
 }
 

@@ -131,6 +131,7 @@ export function WheelSum({ inForce, today, onStored }: WheelSumProps) {
       </Part>
     </>
   );
+  if (!draft.isRead) return null;
   return (
     <form ref={box} noValidate aria-label="Work out my gain" onSubmit={submit}>
       <Part
