@@ -194,6 +194,7 @@ export {
   rigTestReport,
 } from "./rigTests/rigTestReport.ts";
 export { spreadOfRunDifferences } from "./rigTests/spreadOfRunDifferences.ts";
+export { weightiestStep } from "./rigTests/weightiestStep.ts";
 export { longGap } from "./run/longGap.ts";
 export type {
   AgainstBest,

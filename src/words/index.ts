@@ -111,6 +111,7 @@ export {
 export { progressBy100Laps, progressReading, progressTitle } from "./progress.ts";
 export { type KnownAtSetting, questionTarget } from "./questionTarget.ts";
 export { sayMissing, sayReason, sayTooFew } from "./reason.ts";
+export { rigAnswerShift, sayLatestRig, sayRigAnswer, sayRigEvidence, sayRigName } from "./rigAnswer.ts";
 export { sayNeither, sayRigStep } from "./rigStep.ts";
 export { sayRigTest, shiftOf } from "./rigTest.ts";
 export { type RunFigure, sayRunFigures, sayScatterFigure } from "./runFigures.ts";

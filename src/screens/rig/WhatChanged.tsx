@@ -1,5 +1,6 @@
 import { type Id, sayDate } from "#domain";
 import { printAddress } from "#state/address.ts";
+import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
 import styles from "./Rig.module.css";
@@ -13,10 +14,12 @@ interface WhatChangedProps {
   readonly records: readonly Placed[];
   /** The session to go back to. */
   readonly sessionId: Id | undefined;
+  /** Opens the form with all its fields. */
+  readonly onAll: () => void;
 }
 
 /** The values of the rig, to pick the one that has changed: those that have changed before, then part by part. */
-export function WhatChanged({ records, sessionId }: WhatChangedProps) {
+export function WhatChanged({ records, sessionId, onAll }: WhatChangedProps) {
   const rig = records.find(({ isInForce }) => isInForce)?.rig;
   const back = { ...(sessionId !== undefined && { sessionId }) };
   const asked = rigFields.filter((field) => isAsked(field, rig?.screen.kind));
@@ -35,6 +38,11 @@ export function WhatChanged({ records, sessionId }: WhatChangedProps) {
     }));
   return (
     <Part title="What changed?" ruled aside={rig && `In force since ${sayDate(rig.from)}`}>
+      <p>
+        <Button size="between" onClick={onAll}>
+          Several things: all fields
+        </Button>
+      </p>
       <div className={styles["parts"]}>
         {parts.map(({ title, fields }) => (
           <Part key={title} title={title} level={3}>
