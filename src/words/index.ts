@@ -72,6 +72,19 @@ export { sayForecastRecord } from "./forecastRecord.ts";
 export { sayFound } from "./found.ts";
 export { gainReading, gainTitle, type KnownOn, sayGainSpan } from "./gain.ts";
 export { type GainColumn, type GainInShort, gainInShort } from "./gainInShort.ts";
+export {
+  gainDigits,
+  gainOver100,
+  sayDecibels,
+  sayGain,
+  sayGainChosen,
+  sayHeadroom,
+  sayNoGain,
+  sayRimForce,
+  waveIsASketch,
+  waveSays,
+  whyGainIsARange,
+} from "./gainSum.ts";
 export { sayGap, sayGapHere, saySeenCorner } from "./gaps.ts";
 export { sayGuest, sayGuestLaps } from "./guest.ts";
 export { individualsReading, individualsTitle } from "./individuals.ts";

@@ -17,6 +17,7 @@ import { textKey, textsFrom } from "./rigTexts.ts";
 import { type Placed, timeline } from "./timeline.ts";
 import { useRigDraft } from "./useRigDraft.ts";
 import { WhatChanged } from "./WhatChanged.tsx";
+import { WheelSum } from "./wheel/WheelSum.tsx";
 
 /** Dated records of the rig: what is in force, what was before, and what changed between them. */
 export function RigScreen() {
@@ -56,6 +57,8 @@ function Records({ chosen, records, onDone }: RecordsProps) {
     if (isWanted) begin();
   });
   if (!draft.isRead || isWanted) return null;
+  if (address.place === "rig" && address.part === "wheel")
+    return <WheelSum inForce={inForce?.rig} today={today} onStored={() => goTo({ place: "rig" })} />;
   // Whoever asks for a record, or for what can change, gets that; the form stays where it is.
   const isElsewhere = wanted !== undefined || (change !== undefined && first === undefined);
   if (draft.open && !isElsewhere)
