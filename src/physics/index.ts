@@ -30,4 +30,5 @@ export { type ScreenView, screenView } from "./screenView.ts";
 export { type ShorterWay, shorterWay } from "./shorterWay.ts";
 export { type ThreeScreensView, threeScreens } from "./threeScreens.ts";
 export { horizontalFromVertical, verticalFromHorizontal } from "./turnFieldOfView.ts";
+export { type AskedView, viewSetting } from "./viewSetting.ts";
 export { turningRange } from "./wrongWith.ts";

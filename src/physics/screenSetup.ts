@@ -1,7 +1,8 @@
 interface Glass {
   /** Width of one picture, along the glass of a curved one, without the frame. */
   readonly width: number;
-  readonly height: number;
+  /** Undefined where it is not known: then no upright angle is. */
+  readonly height?: number | undefined;
   /** From the eye to the middle of the (middle) picture: of a curved one its deepest point. */
   readonly distance: number;
 }

@@ -13,6 +13,7 @@ import { RigRecord } from "./RigRecord.tsx";
 import { RigTimeline } from "./RigTimeline.tsx";
 import { type RigField, rigFields } from "./rigFields.ts";
 import { textKey, textsFrom } from "./rigTexts.ts";
+import { ScreenSum } from "./screen/ScreenSum.tsx";
 import { timeline } from "./timeline.ts";
 import { useRigDraft } from "./useRigDraft.ts";
 import { WhatChanged } from "./WhatChanged.tsx";
@@ -56,6 +57,10 @@ function Records({ chosen, records, onDone }: RecordsProps) {
     if (isWanted) begin();
   });
   if (!draft.isRead || isWanted) return null;
+  if (address.place === "rig" && address.part === "screen")
+    return (
+      <ScreenSum inForce={inForce?.rig} today={today} onStored={() => goTo({ place: "rig" }, "replace")} />
+    );
   // Whoever asks for a record, or for what can change, gets that; the form stays where it is.
   const isElsewhere = wanted !== undefined || (change !== undefined && first === undefined);
   if (draft.open && !isElsewhere)

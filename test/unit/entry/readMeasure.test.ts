@@ -56,7 +56,8 @@ describe("a figure with a unit", () => {
     for (const text of ["27 in", "27″", '27"', "27”", "27 inch", "27 inches", "68.58"])
       expect(read(text), text).toBe(0.6858);
     const diagonal: Measure = { name: "Diagonal", unit: "in", stored: 0.0254, least: 5, most: 200 };
-    for (const text of ["27", "27 in", "68.58 cm", "685,8 mm"]) expect(read(text, diagonal), text).toBe(0.6858);
+    for (const text of ["27", "27 in", "68.58 cm", "685,8 mm"])
+      expect(read(text, diagonal), text).toBe(0.6858);
     expect(read("4", diagonal)).toMatchObject({ right: "Write a number from 5 to 200 in." });
     for (let half = 10; half <= 400; half += 1)
       expect(writeMeasure(Number(read(String(half / 2), diagonal)), diagonal)).toBe(String(half / 2));
