@@ -118,6 +118,21 @@ export { type RunFigure, sayRunFigures, sayScatterFigure } from "./runFigures.ts
 export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInRun } from "./runLines.ts";
 export { sayRun } from "./runSays.ts";
 export { sayScatter } from "./scatter.ts";
+export {
+  curvedGlassMeaning,
+  type LengthUnit,
+  mostSideAngle,
+  sayAngle,
+  sayLength,
+  sayNoView,
+  sayPlan,
+  sayScreenView,
+  saySharpness,
+  saySquareTurn,
+  screenViewReading,
+  screenViewTitle,
+  tooTightCurve,
+} from "./screenView.ts";
 export { sectorsReading, sectorsTitle } from "./sectors.ts";
 export { saySession } from "./sessionSays.ts";
 export { sayShareBefore } from "./sharesCompared.ts";
