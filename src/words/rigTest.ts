@@ -10,13 +10,14 @@ import { isClear, isSame, pace, type Shift, sayBetween, sayClear, sayNotClear } 
  * @example "Faster by 0.21 s, very likely at least 0.11 s"
  * @example "Not clearly faster or slower: between 0.10 s faster and 0.14 s slower"
  */
-export function sayRigTest({ verdict, isTooGood }: RigTestReport, side: "A" | "B"): string {
+export function sayRigTest(report: RigTestReport, side: "A" | "B"): string {
+  const { verdict } = report;
   if (!verdict.known) return sayTooFew(verdict.reason);
   const shift = shiftOf(verdict.value, side);
   if (isSame(shift)) return "No difference";
   if (!isClear(shift)) return `${asSentence(sayNotClear(pace))}: ${sayBetween(shift, hundredths, pace)}`;
   const said = asSentence(sayClear(shift, hundredths, pace));
-  return isTooGood ? `${said}; ${seldomTheRigs}` : said;
+  return report.isOver && report.isQuestioned ? `${said}; ${seldomTheRigs}` : said;
 }
 
 /** The change from the other setting to this one. A test counts B less A. */

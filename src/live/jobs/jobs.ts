@@ -9,6 +9,7 @@ import type {
   SuggestedTargets,
   TargetOutlook,
   TargetWay,
+  TestBasis,
 } from "#stats";
 import { type AcrossCombosDetails, runAcrossCombos } from "./acrossCombos.ts";
 import { type BestAndUsual, type BestAndUsualDetails, runBestAndUsual } from "./bestAndUsual.ts";
@@ -25,6 +26,7 @@ import { runStatement, type Statement, type StatementDetails } from "./statement
 import { runSuggestedTargets, type SuggestedTargetsDetails } from "./suggestedTargets.ts";
 import { runTargetOutlook, type TargetOutlookDetails } from "./targetOutlook.ts";
 import { runTargetWays, type TargetWaysDetails } from "./targetWays.ts";
+import { runTestBasis, type TestBasisDetails } from "./testBasis.ts";
 
 /** What each job is asked with and gives. */
 interface Jobs {
@@ -48,6 +50,7 @@ interface Jobs {
     readonly result: Figure<TargetOutlook>;
   };
   readonly targetWays: { readonly details: TargetWaysDetails; readonly result: TargetWay[] };
+  readonly testBasis: { readonly details: TestBasisDetails; readonly result: TestBasis };
 }
 
 export type JobName = keyof Jobs;
@@ -69,6 +72,7 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   suggestedTargets: runSuggestedTargets,
   targetOutlook: runTargetOutlook,
   targetWays: runTargetWays,
+  testBasis: runTestBasis,
 };
 
 /** Works out the figures of a job, here. */

@@ -20,6 +20,7 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   suggestedTargets: ofCombo,
   targetOutlook: ofCombo,
   targetWays: ofCombo,
+  testBasis: ofCombo,
 };
 
 /**

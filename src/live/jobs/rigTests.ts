@@ -1,5 +1,5 @@
-import { preferences, type ReadOnlyLogbook, rigs, rigTests } from "#db";
-import type { CalendarDate, Id, RigTest, Run } from "#domain";
+import { preferences, type ReadOnlyLogbook, rigs, rigTests, runsOfTest } from "#db";
+import type { CalendarDate, Id, Run } from "#domain";
 import { type RigTestReport, rigTestReport } from "#stats";
 import type { JobRun } from "./job.ts";
 
@@ -42,11 +42,6 @@ export const runRigTests: JobRun<RigTestsDetails, FoundRigTest[]> = async (book,
     }),
   );
 };
-
-async function runsOfTest(book: ReadOnlyLogbook, { pairs }: RigTest): Promise<Run[]> {
-  const ids = pairs.flatMap(({ runA, runB }) => [runA, runB]).filter((id) => id !== undefined);
-  return (await book.tables.runs.bulkGet(ids)).filter(isThere);
-}
 
 async function sessionsOf(book: ReadOnlyLogbook, runs: readonly Run[]): Promise<FoundRigTest["sessions"]> {
   const ids = [...new Set(runs.map(({ sessionId }) => sessionId))];

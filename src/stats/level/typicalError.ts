@@ -8,8 +8,8 @@ export interface TypicalError {
   readonly worthwhile: number;
 }
 
-const LEAST_SHARE = 0.001;
-const OF_SPREAD = 0.2;
+export const LEAST_SHARE = 0.001;
+export const OF_SPREAD = 0.2;
 
 /**
  * How far a single session lies from the level, and the smallest change worth talking about: a fifth of that spread, at

@@ -3,17 +3,28 @@ import { known, unknown } from "#domain";
 import type { RigTestReport } from "#stats";
 import { sayRigTest, shiftOf } from "#words";
 
-const report = (verdict: RigTestReport["verdict"], isTooGood = false): RigTestReport => ({
+const report = (verdict: RigTestReport["verdict"], isQuestioned = false): RigTestReport => ({
+  isOver: true,
+  figure: "usual",
+  progress: {
+    pairs: [],
+    complete: 8,
+    planned: 8,
+    voided: [],
+    inHand: undefined,
+    next: undefined,
+    isOver: true,
+  },
   pairs: [],
   complete: 8,
   planned: 8,
   verdict,
   estimate: undefined,
   check: undefined,
-  isTooGood,
+  isQuestioned,
 });
 const found = (estimate: number, low: number, high: number) => {
-  const finding = high < 0 ? "B faster" : low > 0 ? "A faster" : "no clear difference";
+  const finding = high < 0 ? "B" : low > 0 ? "A" : "no clear difference";
   return report(known({ estimate, low, high, finding, order: 0, freedom: 6 } as never));
 };
 
