@@ -18,6 +18,7 @@ import { type CornersDetails, runCorners } from "./corners.ts";
 import { runFreshen } from "./freshen.ts";
 import type { JobRun } from "./job.ts";
 import { type RigStepsDetails, runRigSteps } from "./rigSteps.ts";
+import { type RigTestPage, type RigTestPagesDetails, runRigTestPages } from "./rigTestPages.ts";
 import { type FoundRigTest, type RigTestsDetails, runRigTests } from "./rigTests.ts";
 import { type RunBasisDetails, runRunBasis } from "./runBasis.ts";
 import { runSearch, type SearchDetails, type SearchResult } from "./search.ts";
@@ -36,6 +37,7 @@ interface Jobs {
   readonly corners: { readonly details: CornersDetails; readonly result: CornersReport | null };
   readonly freshen: { readonly details: null; readonly result: number };
   readonly rigSteps: { readonly details: RigStepsDetails; readonly result: RigStep[] };
+  readonly rigTestPages: { readonly details: RigTestPagesDetails; readonly result: RigTestPage[] };
   readonly rigTests: { readonly details: RigTestsDetails; readonly result: FoundRigTest[] };
   readonly runBasis: { readonly details: RunBasisDetails; readonly result: RunBasis };
   readonly search: { readonly details: SearchDetails; readonly result: SearchResult };
@@ -64,6 +66,7 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   corners: runCorners,
   freshen: runFreshen,
   rigSteps: runRigSteps,
+  rigTestPages: runRigTestPages,
   rigTests: runRigTests,
   runBasis: runRunBasis,
   search: runSearch,

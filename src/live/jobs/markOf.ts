@@ -12,6 +12,7 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   corners: (book, { comboId }) => markOfCorners(book, comboId),
   freshen: () => Promise.resolve(""),
   rigSteps: markOfAllCombos,
+  rigTestPages: markOfEverything,
   rigTests: markOfEverything,
   runBasis: ofCombo,
   search: markOfEverything,
