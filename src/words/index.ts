@@ -110,13 +110,16 @@ export {
 } from "./rigTest.ts";
 export { askTest, sayFoundBy, sayNotWorth, sayTestSize, sayWhySoMany } from "./rigTestPlan.ts";
 export {
+  putItOn,
   sayBegunAnew,
   sayNextTestRun,
   sayPair,
   sayPairMark,
   sayPairsDriven,
   sayStopEarly,
+  sayTestPlace,
   sayTestRun,
+  sayTestRunInShort,
   sayWhyAside,
   testRunSays,
   toldWhenOver,

@@ -1,3 +1,4 @@
+import type { RunOfTest } from "#domain";
 import type { RunAside, TestPair, TestPlace, TestProgress } from "#stats";
 import { counted } from "./counted.ts";
 import { sayReason } from "./reason.ts";
@@ -9,8 +10,16 @@ export const toldWhenOver = "Told when the test is over.";
 /** Why no verdict is told of a run of a test: the same on every screen. */
 export const testRunSays = "A run of a rig test is compared with nothing while the test lasts.";
 
+/** What comes before the next run of a test. */
+export const putItOn = "Put the setting on, then say that it is on.";
+
 /** Reasons for which a run is most often void. */
 export const voidReasons = ["wrong setting on", "interrupted", "mistakes", "track changed"] as const;
+
+/** A run of a test among the other runs: "rig test, pair 3, B", "rig test, pair 3, B, void: interrupted" */
+export function sayTestPlace({ pair, side, void: why }: Omit<RunOfTest, "id">): string {
+  return ["rig test", `pair ${pair}`, side, ...(why === undefined ? [] : [`void: ${why}`])].join(", ");
+}
 
 /** "pair 3 of 8" */
 export function sayPair(
@@ -36,6 +45,11 @@ export function sayNextTestRun(progress: TestProgress, sides: SaidSides): string
  */
 export function sayTestRun(side: "A" | "B", sides: SaidSides, laps: number, planned: number): string {
   return `Run with ${saySide(sides, side)}: ${laps} of ${counted(planned, "lap")}`;
+}
+
+/** The same where there is room for a line: "B, gain 54 %: 4 of 6" */
+export function sayTestRunInShort(side: "A" | "B", sides: SaidSides, laps: number, planned: number): string {
+  return `${saySide(sides, side)}: ${laps} of ${planned}`;
 }
 
 /** "3 of 8 pairs driven" */
