@@ -19,6 +19,7 @@ import { runFreshen } from "./freshen.ts";
 import type { JobRun } from "./job.ts";
 import { type RigAnswer, type RigAnswersDetails, runRigAnswers } from "./rigAnswers.ts";
 import { type RigStepsDetails, runRigSteps } from "./rigSteps.ts";
+import { type RigTestPage, type RigTestPagesDetails, runRigTestPages } from "./rigTestPages.ts";
 import { type FoundRigTest, type RigTestsDetails, runRigTests } from "./rigTests.ts";
 import { type RunBasisDetails, runRunBasis } from "./runBasis.ts";
 import { runSearch, type SearchDetails, type SearchResult } from "./search.ts";
@@ -38,6 +39,7 @@ interface Jobs {
   readonly freshen: { readonly details: null; readonly result: number };
   readonly rigAnswers: { readonly details: RigAnswersDetails; readonly result: RigAnswer[] };
   readonly rigSteps: { readonly details: RigStepsDetails; readonly result: RigStep[] };
+  readonly rigTestPages: { readonly details: RigTestPagesDetails; readonly result: RigTestPage[] };
   readonly rigTests: { readonly details: RigTestsDetails; readonly result: FoundRigTest[] };
   readonly runBasis: { readonly details: RunBasisDetails; readonly result: RunBasis };
   readonly search: { readonly details: SearchDetails; readonly result: SearchResult };
@@ -67,6 +69,7 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   freshen: runFreshen,
   rigAnswers: runRigAnswers,
   rigSteps: runRigSteps,
+  rigTestPages: runRigTestPages,
   rigTests: runRigTests,
   runBasis: runRunBasis,
   search: runSearch,
