@@ -7,9 +7,8 @@ import type { FoundRigTest } from "#live";
 import { printAddress } from "#state/address.ts";
 import type { RigStep, SideOfStep } from "#stats";
 import { Name } from "#ui/Name.tsx";
-import { counted, sayNeither, sayRigStep, sayRigTest, sayUsual, shiftOf } from "#words";
+import { counted, sayNeither, sayRigName, sayRigStep, sayRigTest, sayUsual, shiftOf } from "#words";
 import styles from "./Rig.module.css";
-import { nameOf } from "./timeline.ts";
 
 interface RigVerdictProps {
   /** Of the combo. */
@@ -52,7 +51,7 @@ function InPairs({ test: { side, against, report, sessions } }: { readonly test:
             {" "}
             against{" "}
             <a href={printAddress({ place: "rig", rigId: against.id })}>
-              <Name>{nameOf(against)}</Name>
+              <Name>{sayRigName(against)}</Name>
             </a>
           </>
         )}
