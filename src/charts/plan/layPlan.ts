@@ -48,7 +48,7 @@ export interface LaidPlan {
   readonly turn: string | undefined;
   /** From the glass to the middle of its circle, as far as that is in the picture. */
   readonly radius: string | undefined;
-  /** Middles of the fields laid over the drawing, and the lines from them to what they measure. */
+  /** Middles of the upper edges of the fields laid over the drawing, and the lines from them to what they measure. */
   readonly fields: Readonly<Partial<Record<PlanField, Place>>>;
   readonly leaders: readonly string[];
   /** Where a field's figure stands as text. */
@@ -68,11 +68,12 @@ export const fieldEms = { across: 9.5, up: 5 } as const;
 const HEAD = 0.09;
 /** What is left free around it, px. */
 const MARGIN = 14;
-/** The plot is so high, in shares of the width and in em. */
-const highest = { share: 0.82, em: 27 } as const;
+/** The plot is at most so high, in shares of the width and in em; three screens are wider than they stand away. */
+const highest = { share: { one: 0.82, three: 0.56 }, em: 27 } as const;
 const POINTS = 48;
 /** Where on the line of sight its length stands, from the glass on: there is room between the lines to the edges. */
 const FIELD_ON_LINE = 0.4;
+const TEXT_ON_LINE = 0.25;
 
 /** What has to be in the picture. */
 export function planFrame({ plan, distance }: DrawnPlan): PlanFrame {
@@ -98,7 +99,8 @@ export function layPlan(
   const { plan, distance, view } = drawn;
   const frame = held ?? planFrame(drawn);
   const top = MARGIN + em * (isOverlaid ? fieldEms.up + 1.6 : 2.4);
-  const plot = Math.min(width * highest.share, em * highest.em);
+  const share = plan.hinges.length > 0 ? highest.share.three : highest.share.one;
+  const plot = Math.min(width * share, em * highest.em);
   const foot = em * 1.6;
   const perMetre = Math.min((width / 2 - MARGIN) / frame.aside, plot / frame.down);
   const middle = width / 2;
@@ -112,14 +114,17 @@ export function layPlan(
   const right = plan.glass.at(-1);
   const hinge = plan.hinges.at(-1);
   const edge = hinge ?? right?.to ?? [0, distance];
-  const beside = isOverlaid ? Math.max((fieldEms.across + 1) * em, edge[0] * perMetre) : edge[0] * perMetre;
+  const isCurved = right?.curve !== undefined;
+  const beside = isOverlaid
+    ? Math.max((fieldEms.across + 1) * em, edge[0] * perMetre + (isCurved ? em * 4 : 0))
+    : edge[0] * perMetre;
   const aside = Math.min(beside, middle - (isOverlaid ? fieldEms.across / 2 : 3) * em);
-  const row = MARGIN + (em * fieldEms.up) / 2;
+  const row = MARGIN;
   const below = MARGIN + em * fieldEms.up;
   const around = Math.min(em * 5.5, Math.max(em * 2.5, distance * perMetre * 0.34));
   const isThree = hinge !== undefined;
-  const isCurved = right?.curve !== undefined;
-  const half = { x: middle, y: rounded(top + (eye.y - top) * FIELD_ON_LINE) };
+  const sightLength = eye.y - top;
+  const isCramped = sightLength < em * (fieldEms.up + 3);
   const quarter = right === undefined ? edge : pointsOf(right)[Math.round(POINTS * 0.85)];
   const told = em * 0.9;
   return {
@@ -127,7 +132,8 @@ export function layPlan(
     frame,
     glass: plan.glass.map((one) => line(pointsOf(one))),
     frames: plan.frames.map(({ from, to }) => line([from, to])),
-    sight: ends.map((end) => line([[0, 0], end])),
+    // Without a frame two pictures share an edge.
+    sight: [...new Set(ends.map((end) => line([[0, 0], end])))],
     ahead: line([
       [0, 0],
       [0, distance],
@@ -144,7 +150,9 @@ export function layPlan(
       right?.curve && quarter && line([quarter, towards(quarter, right.curve.centre, right.curve.radius)]),
     fields: {
       width: { x: middle, y: row },
-      eyeDistance: half,
+      eyeDistance: isCramped
+        ? { x: rounded(middle + em * fieldEms.across), y: rounded(top + em) }
+        : { x: middle, y: rounded(top + sightLength * FIELD_ON_LINE - (em * fieldEms.up) / 2) },
       ...(isThree && {
         bezel: { x: rounded(middle - aside), y: row },
         sideAngle: { x: rounded(middle + aside), y: row },
@@ -165,9 +173,13 @@ export function layPlan(
     ],
     texts: {
       width: { x: middle, y: top - told, anchor: "middle" },
-      eyeDistance: { x: middle + em * 0.6, y: rounded(half.y + em * 0.35), anchor: "start" },
+      eyeDistance: {
+        x: middle + em * 0.6,
+        y: rounded(top + sightLength * TEXT_ON_LINE + em * 0.35),
+        anchor: "start",
+      },
       ...(hinge && {
-        bezel: { x: rounded(width - place(hinge).x), y: rounded(top - told), anchor: "middle" },
+        bezel: { x: rounded(width - place(hinge).x + em * 0.3), y: rounded(top - told), anchor: "end" },
         sideAngle: { x: rounded(place(hinge).x + em), y: rounded(top - told), anchor: "start" },
       }),
       ...(isCurved && { radius: { x: width - MARGIN, y: rounded(top - told), anchor: "end" } }),

@@ -43,6 +43,10 @@ const shapeOptions: readonly Option[] = [
   { value: "own", label: "another" },
 ];
 
+const handOnEye = "Drag the head to sit nearer or farther away.";
+const handsOnThree =
+  "Drag the head to sit nearer or farther away, and the end of the right screen to turn the side screens.";
+
 /** A hand moves in steps of half a unit, and no nearer than a hand's width. */
 const STEPS = 2;
 const NEAREST = 0.1;
@@ -117,6 +121,7 @@ export function ScreenPlanForm({ texts, sum, typed, isRefused, onChange }: Scree
         };
         return (
           <div className={styles["fields"]}>
+            <p className={styles["hand"]}>{kind === "three" ? handsOnThree : handOnEye}</p>
             <div>{fieldOf("diagonal", "as sold, without the frame")}</div>
             <div>
               <Select

@@ -49,6 +49,7 @@ export function ScreenSum({ inForce, today, onStored }: ScreenSumProps) {
   if (!draft.isRead) return null;
   return (
     <form ref={box} noValidate aria-label="Field of view" className={styles["sum"]} onSubmit={submit}>
+      <h2>Work out my field of view</h2>
       <HalfTyped of={draft} />
       <CautionOf part="view" torque={undefined} />
       <div className={styles["kinds"]}>
@@ -75,12 +76,14 @@ export function ScreenSum({ inForce, today, onStored }: ScreenSumProps) {
         />
       </div>
       <Columns share={8}>
-        <>
+        <div className={styles["drawing"]}>
           <ScreenPlanForm texts={texts} sum={sum} typed={field} isRefused={isRefused} onChange={typed.set} />
-          <Disclosure title="How large is this screen?" level={2} answer="hold a card against it">
-            <ThisScreen texts={texts} onChange={typed.set} />
-          </Disclosure>
-        </>
+          <div className={styles["cardPart"]}>
+            <Disclosure title="How large is this screen?" level={2} answer="hold a card against it">
+              <ThisScreen texts={texts} onChange={typed.set} />
+            </Disclosure>
+          </div>
+        </div>
         <ViewFound texts={texts} sum={sum} onChange={typed.set}>
           <div role="status">
             {isRefused && <p>Not stored yet: something is missing or has to be mended.</p>}

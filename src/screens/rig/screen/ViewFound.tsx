@@ -9,6 +9,7 @@ import {
 } from "#physics";
 import { Button } from "#ui/Button.tsx";
 import { Choice } from "#ui/Choice.tsx";
+import { sayProblem } from "#ui/FieldFrame.tsx";
 import { Part } from "#ui/Part.tsx";
 import { type Row, RuledTable } from "#ui/RuledTable.tsx";
 import {
@@ -36,16 +37,17 @@ interface ViewFoundProps {
 /** What the simulator is to be set to, large; the figures behind it; and what a change would do. */
 export function ViewFound({ texts, sum, onChange, children }: ViewFoundProps) {
   const { view, setup } = sum;
+  const [wrong] = Object.values(sum.problems);
   if (view?.known !== true || setup === undefined)
     return (
       <Part title="The field of view" ruled>
-        <p>{sayNoView(sum.missing, view) ?? "What is typed cannot be right: see the field it stands in."}</p>
+        <p>{wrong === undefined ? sayNoView(sum.missing, view) : sayProblem(wrong)}</p>
         {children}
       </Part>
     );
   const found = view.value;
   return (
-    <Part title={screenViewTitle(found, texts.asked)} ruled>
+    <Part title={<span className={styles["found"]}>{screenViewTitle(found, texts.asked)}</span>} ruled>
       <p>{screenViewReading(found)}</p>
       {setup.kind === "curved" && <p className={styles["soft"]}>{curvedGlassMeaning}</p>}
       <Choice

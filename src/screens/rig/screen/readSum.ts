@@ -76,7 +76,13 @@ export function readSum(texts: SumTexts): Sum {
   if (view?.known === false && "because" in view.reason && view.reason.because === "more than half a circle")
     problems.radius = tooTightCurve(screen.width ?? 0, unit);
   const unknown = missing.filter((key) => problems[key as SumMeasure] === undefined);
-  return { screen, missing: unknown.map((key) => nameOfScreenField(key)), setup, view, problems };
+  return {
+    screen,
+    missing: unknown.map((key) => (key === "width" ? "diagonal or width" : nameOfScreenField(key))),
+    setup,
+    view,
+    problems,
+  };
 }
 
 /** What stands in for a length that is not known, so that something can be drawn: m, degrees. Common practice, no source. */
