@@ -202,7 +202,10 @@ export {
   type RunningTestReport,
   rigTestReport,
 } from "./rigTests/rigTestReport.ts";
-export { type RunDifferences, spreadOfRunDifferences } from "./rigTests/spreadOfRunDifferences.ts";
+export {
+  type RunDifferences,
+  spreadOfRunDifferences,
+} from "./rigTests/spreadOfRunDifferences.ts";
 export { type TestBasis, type TestBasisInput, testBasis } from "./rigTests/testBasis.ts";
 export {
   type DrivenRun,
@@ -214,6 +217,7 @@ export {
   type WhyAside,
 } from "./rigTests/testProgress.ts";
 export { type RunInTest, testRuns } from "./rigTests/testRuns.ts";
+export { weightiestStep } from "./rigTests/weightiestStep.ts";
 export { longGap } from "./run/longGap.ts";
 export type {
   AgainstBest,

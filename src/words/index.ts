@@ -98,6 +98,7 @@ export {
 export { progressBy100Laps, progressReading, progressTitle } from "./progress.ts";
 export { type KnownAtSetting, questionTarget } from "./questionTarget.ts";
 export { sayMissing, sayReason, sayTooFew } from "./reason.ts";
+export { rigAnswerShift, sayLatestRig, sayRigAnswer, sayRigEvidence, sayRigName } from "./rigAnswer.ts";
 export { sayNeither, sayRigStep } from "./rigStep.ts";
 export {
   type SaidTest,

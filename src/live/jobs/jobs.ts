@@ -17,6 +17,7 @@ import { type ComboReviewDetails, runComboReview } from "./comboReview.ts";
 import { type CornersDetails, runCorners } from "./corners.ts";
 import { runFreshen } from "./freshen.ts";
 import type { JobRun } from "./job.ts";
+import { type RigAnswer, type RigAnswersDetails, runRigAnswers } from "./rigAnswers.ts";
 import { type RigStepsDetails, runRigSteps } from "./rigSteps.ts";
 import { type RigTestPage, type RigTestPagesDetails, runRigTestPages } from "./rigTestPages.ts";
 import { type FoundRigTest, type RigTestsDetails, runRigTests } from "./rigTests.ts";
@@ -36,6 +37,7 @@ interface Jobs {
   readonly comboReview: { readonly details: ComboReviewDetails; readonly result: ComboReview };
   readonly corners: { readonly details: CornersDetails; readonly result: CornersReport | null };
   readonly freshen: { readonly details: null; readonly result: number };
+  readonly rigAnswers: { readonly details: RigAnswersDetails; readonly result: RigAnswer[] };
   readonly rigSteps: { readonly details: RigStepsDetails; readonly result: RigStep[] };
   readonly rigTestPages: { readonly details: RigTestPagesDetails; readonly result: RigTestPage[] };
   readonly rigTests: { readonly details: RigTestsDetails; readonly result: FoundRigTest[] };
@@ -65,6 +67,7 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   comboReview: runComboReview,
   corners: runCorners,
   freshen: runFreshen,
+  rigAnswers: runRigAnswers,
   rigSteps: runRigSteps,
   rigTestPages: runRigTestPages,
   rigTests: runRigTests,

@@ -9,6 +9,7 @@ import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
+import { sayRigName } from "#words";
 import { BeforeAfter } from "./BeforeAfter.tsx";
 import { CautionOf } from "./CautionOf.tsx";
 import styles from "./Rig.module.css";
@@ -17,7 +18,7 @@ import { type RigPart, rigFields, rigParts } from "./rigFields.ts";
 import { textKey, textsOf } from "./rigTexts.ts";
 import { saidOf } from "./rigWords.ts";
 import { TrueToSize } from "./TrueToSize.tsx";
-import { nameOf, type Placed, sayWhen } from "./timeline.ts";
+import { type Placed, sayWhen } from "./timeline.ts";
 import { useRigDraft } from "./useRigDraft.ts";
 
 interface RigRecordProps {
@@ -72,7 +73,7 @@ export function RigRecord({ placed, today, records, onNew, isAskedFor, onDone }:
     <Part
       title={
         <span ref={title} tabIndex={-1}>
-          <Name>{nameOf(rig)}</Name>
+          <Name>{sayRigName(rig)}</Name>
         </span>
       }
       ruled

@@ -7,9 +7,17 @@ import type { FoundRigTest } from "#live";
 import { printAddress } from "#state/address.ts";
 import type { RigStep, SideOfStep } from "#stats";
 import { Name } from "#ui/Name.tsx";
-import { counted, saidSides, sayNeither, sayRigStep, sayRigTest, sayUsual, shiftOf } from "#words";
+import {
+  counted,
+  saidSides,
+  sayNeither,
+  sayRigName,
+  sayRigStep,
+  sayRigTest,
+  sayUsual,
+  shiftOf,
+} from "#words";
 import styles from "./Rig.module.css";
-import { nameOf } from "./timeline.ts";
 
 interface RigVerdictProps {
   /** Of the combo. */
@@ -38,7 +46,11 @@ export function RigVerdict({ name, tests, step }: RigVerdictProps) {
 }
 
 /** The verdict of a rig test in words and as an interval, and the evenings on which it was driven. */
-function InPairs({ test: { test, records, side, against, report, sessions } }: { readonly test: FoundRigTest }) {
+function InPairs({
+  test: { test, records, side, against, report, sessions },
+}: {
+  readonly test: FoundRigTest;
+}) {
   const { verdict, complete } = report;
   const last = sessions.length - 1;
   return (
@@ -52,7 +64,7 @@ function InPairs({ test: { test, records, side, against, report, sessions } }: {
             {" "}
             against{" "}
             <a href={printAddress({ place: "rig", rigId: against.id })}>
-              <Name>{nameOf(against)}</Name>
+              <Name>{sayRigName(against)}</Name>
             </a>
           </>
         )}

@@ -2,10 +2,11 @@ import type { Fields } from "#db";
 import type { RigSettings } from "#domain";
 import { writeMeasure } from "#entry";
 import { isAsked, type RigField, rigFields } from "./rigFields.ts";
-import { storedIn } from "./rigTexts.ts";
+import { storedIn, textKey } from "./rigTexts.ts";
 
 type Record = Fields<RigSettings>;
 const longest = 60;
+const kindBehind = { flat: " screen", curved: " screen", three: " screens", headset: "" } as const;
 
 /** The value of a field with its unit: "62.5 cm", "three"; undefined when it is not known. */
 export function saidOf(row: Record, field: RigField): string | undefined {
@@ -19,14 +20,37 @@ export function saidOf(row: Record, field: RigField): string | undefined {
   return `${writeMeasure(stored, field.measure).replace("-", "−")}${space}${unit}`;
 }
 
+/** What is in force, in a few short texts for one line; what is not written down is left out. */
+export function inForceParts(row: Record): string[] {
+  const said = (key: string) => {
+    const field = rigFields.find((one) => textKey(one) === key);
+    return field && saidOf(row, field);
+  };
+  const part = (words: string, value: string | undefined, behind = "") =>
+    value === undefined ? undefined : `${words}${value}${behind}`;
+  const [width, height] = [said("screen.width"), said("screen.height")];
+  const size = width !== undefined && height !== undefined ? `${width} × ${height}` : width;
+  return [
+    part("", said("screen.kind"), kindBehind[row.screen.kind ?? "flat"]),
+    size,
+    part("eye at ", said("screen.eyeDistance")),
+    part("field of view ", said("view.degrees"), said("view.axis") && ` ${said("view.axis")}`),
+    part("gain ", said("wheel.gainPercent")),
+    part("full brake at ", said("pedals.brakeForceKg")),
+  ].filter((one) => one !== undefined);
+}
+
+/** A note is rewritten, which is no change of the rig itself. */
+export const isNote = (field: RigField) => field.kind === "words" && field.isLong === true;
+
 /** What differs between two records, one short text a field: "gain 62 % to 55 %". */
-export function rigChanges(before: Record, after: Record): string[] {
+export function rigChanges(before: Record, after: Record, notes?: "without notes"): string[] {
   return rigFields.flatMap((field) => {
+    if (notes === "without notes" && isNote(field)) return [];
     const [old, now] = [saidOf(before, field), saidOf(after, field)];
     if (old === now) return [];
     const { name } = field;
-    if (field.kind === "words" && field.isLong)
-      return [`${name} ${now === undefined ? "taken out" : "changed"}`];
+    if (isNote(field)) return [`${name} ${now === undefined ? "taken out" : "changed"}`];
     const isTyped = field.kind === "words";
     const say = (value: string) => (isTyped ? isolated(value) : value);
     if (now === undefined) return [`${name} no longer said`];

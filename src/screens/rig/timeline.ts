@@ -26,8 +26,3 @@ export function sayWhen({ rig, after, isInForce }: Placed, today: CalendarDate):
   if (rig.from > today) return `Not yet in force: from ${sayDate(rig.from)}`;
   return `No longer in force: ${sayDate(rig.from)} to ${after === undefined ? "now" : sayDate(after.from)}`;
 }
-
-/** The name of a record, or its date. */
-export function nameOf({ name, from }: Pick<RigSettings, "name" | "from">): string {
-  return name === "" ? `From ${sayDate(from)}` : name;
-}
