@@ -1,46 +1,32 @@
 import { type RigSettings, sayDate } from "#domain";
 import type { RigStep, RigTestReport } from "#stats";
 import { sayRigStep } from "./rigStep.ts";
-import { type SaidTest, sayTestInShort, shiftOf } from "./rigTest.ts";
-import { saidSides } from "./rigTestSides.ts";
+import { sayTestOfSide, shiftOf } from "./rigTest.ts";
 import type { Shift } from "./shift.ts";
 
 interface Answer {
   /** In their order; the last one counts. */
-  readonly tests: readonly {
-    readonly test: SaidTest;
-    readonly records: readonly Pick<RigSettings, "id" | "name" | "from">[];
-    readonly report: RigTestReport;
-    readonly side: "A" | "B";
-  }[];
+  readonly tests: readonly { readonly report: RigTestReport; readonly side: "A" | "B" }[];
   readonly step: Pick<RigStep, "step"> | undefined;
 }
 
 /**
  * What became of a change of the rig, in one sentence: what pairs of runs found, else what the weeks before and after say.
- * @example "Gain 54 % is 0.18 s a lap faster than gain 72 %"
  * @example "Faster by 0.21 s, very likely at least 0.11 s"
  */
 export function sayRigAnswer({ tests, step }: Answer): string {
-  const found = tests.at(-1);
-  if (found !== undefined)
-    return sayTestInShort(found.report, { ...found.test, ...saidSides(found.test, found.records) });
+  const test = tests.at(-1);
+  if (test !== undefined) return sayTestOfSide(test.report, test.side);
   return step === undefined ? "Nothing was driven before and after it" : sayRigStep(step.step);
 }
 
 /** From what the sentence is known. */
-export function sayRigEvidence({ tests }: { readonly tests: readonly unknown[] }): string {
+export function sayRigEvidence({ tests }: Pick<Answer, "tests">): string {
   return tests.length > 0 ? "tested in pairs of runs" : "from the weeks before and after; not a test";
 }
 
 /** The difference that the sentence tells, ms; undefined where none can be told. */
-export function rigAnswerShift({
-  tests,
-  step,
-}: {
-  readonly tests: readonly Pick<Answer["tests"][number], "report" | "side">[];
-  readonly step: Answer["step"];
-}): Shift | undefined {
+export function rigAnswerShift({ tests, step }: Answer): Shift | undefined {
   const test = tests.at(-1);
   if (test !== undefined)
     return test.report.verdict.known ? shiftOf(test.report.verdict.value, test.side) : undefined;

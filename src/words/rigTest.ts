@@ -5,7 +5,16 @@ import { asSentence, counted } from "./counted.ts";
 import { sayTooFew } from "./reason.ts";
 import { seldomTheRigs } from "./rigStep.ts";
 import { type NamedTest, ofSide, saidSides } from "./rigTestSides.ts";
-import { type Directions, isClear, isSame, pace, type Shift, sayBetween, sayNotClear } from "./shift.ts";
+import {
+  type Directions,
+  isClear,
+  isSame,
+  pace,
+  type Shift,
+  sayBetween,
+  sayClear,
+  sayNotClear,
+} from "./shift.ts";
 
 /** A rig test, or as much of it as its verdict is said with. */
 export type SaidTest = NamedTest & Pick<RigTest, "level" | "smallestMs">;
@@ -49,6 +58,22 @@ export function sayRigTest(report: RigTestReport, test: SaidTest, side: "A" | "B
   }
   if (isTooSmall(shift, test)) return `No difference of more than ${saySmallest(test)}: ${between}`;
   return `${asSentence(sayNotClear(words))}: ${between}`;
+}
+
+/**
+ * The same as the answer about a record that stands for one of the settings.
+ * @example "Faster by 0.21 s, very likely at least 0.11 s"
+ * @example "Not clearly faster or slower: between 0.10 s faster and 0.14 s slower"
+ */
+export function sayTestOfSide(report: RigTestReport, side: "A" | "B"): string {
+  const { verdict, figure } = report;
+  if (!verdict.known) return sayTooFew(verdict.reason);
+  const shift = shiftOf(verdict.value, side);
+  const words = directionsOf(figure);
+  if (isSame(shift)) return "No difference";
+  if (!isClear(shift)) return `${asSentence(sayNotClear(words))}: ${sayBetween(shift, hundredths, words)}`;
+  const said = asSentence(sayClear(shift, hundredths, words));
+  return report.isOver && report.isQuestioned ? `${said}; ${seldomTheRigs}` : said;
 }
 
 /**

@@ -23,11 +23,10 @@ test("a test in pairs of runs answers before the weeks, the last of several, fro
       complete: 8,
       verdict: known({ estimate, low: estimate - 120, high: estimate + 120 }),
     }) as unknown as RigTestReport;
-  const test = { sayA: "gain 72 %", sayB: "gain 54 %", level: 0.1 };
-  const older = { test, records: [], report: reportOf(900), side: "B" as const };
+  const older = { report: reportOf(900), side: "B" as const };
   const tests = [older, { ...older, report: reportOf(-200) }];
   expect(rigAnswerShift({ tests, step })).toMatchObject({ estimate: -200, low: -320, high: -80 });
-  expect(sayRigAnswer({ tests, step })).toBe("Gain 54 % is 0.20 s a lap faster than gain 72 %");
+  expect(sayRigAnswer({ tests, step })).toBe("Faster by 0.20 s, very likely at least 0.08 s");
   expect(sayRigEvidence({ tests })).toBe("tested in pairs of runs");
   const seenFromA = { ...older, side: "A" as const };
   expect(rigAnswerShift({ tests: [seenFromA], step })).toMatchObject({ estimate: -900 });
