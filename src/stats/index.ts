@@ -205,7 +205,6 @@ export {
 export {
   type RunDifferences,
   spreadOfRunDifferences,
-  spreadOfRunDifferences,
 } from "./rigTests/spreadOfRunDifferences.ts";
 export { type TestBasis, type TestBasisInput, testBasis } from "./rigTests/testBasis.ts";
 export {
