@@ -107,7 +107,11 @@ export function PlanDrawing(props: PlanDrawingProps) {
               );
             })}
           </g>
-          <g className={styles["handle"]} {...handOn(eye, (place) => onDistance(laid.distanceAt(place)))}>
+          <g
+            data-handle
+            className={styles["handle"]}
+            {...handOn(eye, (place) => onDistance(laid.distanceAt(place)))}
+          >
             <circle cx={head.at.x} cy={head.at.y} r={head.radius} className={styles["head"]} />
             <path
               d={`M${eye.x} ${eye.y - 11}v22M${eye.x - 5} ${eye.y - 6}l5 -5l5 5M${eye.x - 5} ${eye.y + 6}l5 5l5 -5`}
@@ -117,6 +121,7 @@ export function PlanDrawing(props: PlanDrawingProps) {
           </g>
           {outer && (
             <g
+              data-handle
               className={styles["handle"]}
               {...handOn(outer, (place) => onSideAngle(laid.sideAngleAt(place)))}
             >
