@@ -72,6 +72,19 @@ export { sayForecastRecord } from "./forecastRecord.ts";
 export { sayFound } from "./found.ts";
 export { gainReading, gainTitle, type KnownOn, sayGainSpan } from "./gain.ts";
 export { type GainColumn, type GainInShort, gainInShort } from "./gainInShort.ts";
+export {
+  gainDigits,
+  gainOver100,
+  sayDecibels,
+  sayGain,
+  sayGainChosen,
+  sayHeadroom,
+  sayNoGain,
+  sayRimForce,
+  waveIsASketch,
+  waveSays,
+  whyGainIsARange,
+} from "./gainSum.ts";
 export { sayGap, sayGapHere, saySeenCorner } from "./gaps.ts";
 export { sayGuest, sayGuestLaps } from "./guest.ts";
 export { individualsReading, individualsTitle } from "./individuals.ts";
@@ -132,6 +145,21 @@ export { type RunFigure, sayRunFigures, sayScatterFigure } from "./runFigures.ts
 export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInRun } from "./runLines.ts";
 export { sayRun } from "./runSays.ts";
 export { sayScatter } from "./scatter.ts";
+export {
+  curvedGlassMeaning,
+  type LengthUnit,
+  mostSideAngle,
+  sayAngle,
+  sayLength,
+  sayNoView,
+  sayPlan,
+  sayScreenView,
+  saySharpness,
+  saySquareTurn,
+  screenViewReading,
+  screenViewTitle,
+  tooTightCurve,
+} from "./screenView.ts";
 export { sectorsReading, sectorsTitle } from "./sectors.ts";
 export { saySession } from "./sessionSays.ts";
 export { sayShareBefore } from "./sharesCompared.ts";

@@ -10,6 +10,7 @@ import { Part } from "#ui/Part.tsx";
 import styles from "./Rig.module.css";
 import { RigForm } from "./RigForm.tsx";
 import { RigFront } from "./RigFront.tsx";
+import { RigPages } from "./RigPages.tsx";
 import { RigRecord } from "./RigRecord.tsx";
 import { RigTimeline } from "./RigTimeline.tsx";
 import { type RigField, rigFields } from "./rigFields.ts";
@@ -56,6 +57,8 @@ function Records({ chosen, records, onDone }: RecordsProps) {
     if (isWanted) begin();
   });
   if (!draft.isRead || isWanted) return null;
+  if (address.place === "rig" && address.part !== undefined)
+    return <RigPages part={address.part} inForce={inForce?.rig} today={today} onDone={onDone} />;
   // Whoever asks for a record, or for what can change, gets that; the form stays where it is.
   const isElsewhere = wanted !== undefined || (change !== undefined && first === undefined);
   if (draft.open && !isElsewhere)

@@ -58,6 +58,11 @@ export function rigChanges(before: Record, after: Record, notes?: "without notes
   });
 }
 
+/** What a record that is being typed changes. */
+export function sayChanges(changes: readonly string[]): string {
+  return changes.length === 0 ? "Nothing is different yet." : `Changed: ${changes.join(" · ")}`;
+}
+
 /** A typed name inside a sentence: shortened, and set apart so that its writing direction moves nothing around it. */
 function isolated(text: string): string {
   const signs = [...text];

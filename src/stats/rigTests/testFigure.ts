@@ -5,6 +5,7 @@ import {
   lapsInOrder,
   leastForSpread,
   type NotCompared,
+  outOfTest,
   type RigTest,
   type Run,
   standsApart,
@@ -36,7 +37,7 @@ export function testFigure(
 ): Figure<TestFigure> {
   const because = notCompared(run);
   if (because !== undefined) return unknown({ because: "not compared", run: because });
-  const { usual, scatter, laps } = runTimes(outOfTest(run), choices);
+  const { usual, scatter, laps } = runTimes(run, choices);
   if (laps < leastForSpread || !usual.known)
     return unknown({ needs: leastForSpread, of: "clean lap", has: laps });
   if (figure !== "scatter") return known({ ms: usual.value, usualMs: usual.value, laps });
@@ -46,7 +47,7 @@ export function testFigure(
 
 /** Clean laps of a run as its test counts them. */
 export function lapsForTest(run: Run, choices: Choices): number {
-  return notCompared(run) === undefined ? runTimes(outOfTest(run), choices).laps : 0;
+  return notCompared(run) === undefined ? runTimes(run, choices).laps : 0;
 }
 
 function notCompared(run: Run): NotCompared | undefined {
@@ -54,10 +55,4 @@ function notCompared(run: Run): NotCompared | undefined {
   if (apart !== undefined) return apart;
   if (run.kind === "race") return "race";
   return isPartlyWritten(run, lapsInOrder(run).length) ? "partly written" : undefined;
-}
-
-/** The run as it is read by itself, for what it was driven as. */
-function outOfTest(run: Run): Run {
-  const { rigTest: _, ...itself } = run;
-  return itself;
 }

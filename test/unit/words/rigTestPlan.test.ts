@@ -24,7 +24,9 @@ test("the size of a test is told as runs and evenings", () => {
 });
 
 test("the reason is the driver's own runs, or what is missing of them", () => {
-  expect(sayWhySoMany(known({ ms: 304, differences: 12 }), "usual")).toMatch(/usual lap differs by about 0\.30 s/);
+  expect(sayWhySoMany(known({ ms: 304, differences: 12 }), "usual")).toMatch(
+    /usual lap differs by about 0\.30 s/,
+  );
   expect(sayWhySoMany(unknown({ needs: 5, of: "pair of neighbouring runs", has: 2 }), "usual")).toMatch(
     /2 of 5/,
   );

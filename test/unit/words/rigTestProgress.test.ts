@@ -54,9 +54,7 @@ test("a half pair of another evening begins anew, and that is said once it is ne
   const half = { ...driven, pair: 3, side: "B", why: { because: "alone" } } as const;
   expect(sayBegunAnew(progress({ voided: [half] }))).toMatch(/begins anew/);
   expect(sayBegunAnew(progress({ voided: [{ ...half, pair: 2 }] }))).toBe("");
-  expect(
-    sayBegunAnew(progress({ voided: [half], next: { pair: 3, side: "A", isFirst: false } })),
-  ).toBe("");
+  expect(sayBegunAnew(progress({ voided: [half], next: { pair: 3, side: "A", isFirst: false } }))).toBe("");
 });
 
 test.each([
@@ -65,10 +63,7 @@ test.each([
   [{ because: "second first" }, "driven before the run its pair begins with"],
   [{ because: "again" }, "its place in the pair was filled already"],
   [{ because: "not planned" }, "the test has no such pair"],
-  [
-    { because: "figure", reason: { needs: 5, of: "clean lap", has: 3 } },
-    "needs 5 clean laps, has 3",
-  ],
+  [{ because: "figure", reason: { needs: 5, of: "clean lap", has: 3 } }, "needs 5 clean laps, has 3"],
 ] as const)("a run that does not count says why: %j", (why, said) => {
   expect(sayWhyAside({ why })).toBe(said);
 });
