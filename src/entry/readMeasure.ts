@@ -14,13 +14,15 @@ export interface Measure {
   readonly isWhole?: true;
 }
 
+const inch = 0.0254;
+
 /**
  * Units that may stand behind a figure instead of the field's own, each with what it is in metres, m/s or m/s². A knot is
- * 1852 m an hour, a mile 1609.344 m, g 9.80665 m/s² (BIPM, The International System of Units, 9th edition, table 8 of the
- * 8th for the knot; 3rd CGPM for g; international yard of 1959 for the mile).
+ * 1852 m an hour, a mile 1609.344 m, an inch 2.54 cm, g 9.80665 m/s² (BIPM, The International System of Units, 9th edition,
+ * table 8 of the 8th for the knot; 3rd CGPM for g; international yard and pound agreement of 1959 for mile and inch).
  */
 const quantities: readonly Readonly<Record<string, number>>[] = [
-  { mm: 0.001, cm: 0.01, m: 1, km: 1000 },
+  { mm: 0.001, cm: 0.01, m: 1, km: 1000, in: inch, inch, inches: inch, "″": inch, '"': inch, "”": inch },
   {
     "m/s": 1,
     "km/h": 1 / 3.6,

@@ -113,11 +113,52 @@ export { type KnownAtSetting, questionTarget } from "./questionTarget.ts";
 export { sayMissing, sayReason, sayTooFew } from "./reason.ts";
 export { rigAnswerShift, sayLatestRig, sayRigAnswer, sayRigEvidence, sayRigName } from "./rigAnswer.ts";
 export { sayNeither, sayRigStep } from "./rigStep.ts";
-export { sayRigTest, shiftOf } from "./rigTest.ts";
+export {
+  type SaidTest,
+  sayPairsFallen,
+  sayRigTest,
+  sayTestCheck,
+  sayTestEstimate,
+  sayTestInShort,
+  shiftOf,
+} from "./rigTest.ts";
+export { askTest, sayFoundBy, sayNotWorth, sayTestSize, sayWhySoMany } from "./rigTestPlan.ts";
+export {
+  putItOn,
+  sayBegunAnew,
+  sayNextTestRun,
+  sayPair,
+  sayPairMark,
+  sayPairsDriven,
+  sayStopEarly,
+  sayTestPlace,
+  sayTestRun,
+  sayTestRunInShort,
+  sayWhyAside,
+  testRunSays,
+  toldWhenOver,
+  voidReasons,
+} from "./rigTestProgress.ts";
+export { type SaidSides, saidSides, saySide } from "./rigTestSides.ts";
 export { type RunFigure, sayRunFigures, sayScatterFigure } from "./runFigures.ts";
 export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInRun } from "./runLines.ts";
 export { sayRun } from "./runSays.ts";
 export { sayScatter } from "./scatter.ts";
+export {
+  curvedGlassMeaning,
+  type LengthUnit,
+  mostSideAngle,
+  sayAngle,
+  sayLength,
+  sayNoView,
+  sayPlan,
+  sayScreenView,
+  saySharpness,
+  saySquareTurn,
+  screenViewReading,
+  screenViewTitle,
+  tooTightCurve,
+} from "./screenView.ts";
 export { sectorsReading, sectorsTitle } from "./sectors.ts";
 export { saySession } from "./sessionSays.ts";
 export { sayShareBefore } from "./sharesCompared.ts";

@@ -1,7 +1,7 @@
 import { type RigSettings, sayDate } from "#domain";
 import type { RigStep, RigTestReport } from "#stats";
 import { sayRigStep } from "./rigStep.ts";
-import { sayRigTest, shiftOf } from "./rigTest.ts";
+import { sayTestOfSide, shiftOf } from "./rigTest.ts";
 import type { Shift } from "./shift.ts";
 
 interface Answer {
@@ -16,7 +16,7 @@ interface Answer {
  */
 export function sayRigAnswer({ tests, step }: Answer): string {
   const test = tests.at(-1);
-  if (test !== undefined) return sayRigTest(test.report, test.side);
+  if (test !== undefined) return sayTestOfSide(test.report, test.side);
   return step === undefined ? "Nothing was driven before and after it" : sayRigStep(step);
 }
 

@@ -13,6 +13,7 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   freshen: () => Promise.resolve(""),
   rigAnswers: markOfEverything,
   rigSteps: markOfAllCombos,
+  rigTestPages: markOfEverything,
   rigTests: markOfEverything,
   runBasis: ofCombo,
   search: markOfEverything,
@@ -21,6 +22,7 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   suggestedTargets: ofCombo,
   targetOutlook: ofCombo,
   targetWays: ofCombo,
+  testBasis: ofCombo,
 };
 
 /**

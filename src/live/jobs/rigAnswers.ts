@@ -42,7 +42,7 @@ export const runRigAnswers: JobRun<RigAnswersDetails, RigAnswer[]> = async (book
   for (const { id, name, from } of changes) {
     const steps = rigSteps({ combos: asked, rigId: id, records, today });
     const tests = (await runRigTests(book, { rigId: id })).filter(
-      (test) => test.side === "B" && (comboId ?? test.comboId) === test.comboId,
+      (test) => test.report.isOver && test.side === "B" && (comboId ?? test.comboId) === test.comboId,
     );
     const answering = tests.at(-1)?.comboId ?? weightiestStep(steps)?.comboId;
     if (answering === undefined) continue;

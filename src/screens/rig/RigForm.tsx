@@ -12,7 +12,7 @@ import styles from "./Rig.module.css";
 import { RigFieldInput } from "./RigFieldInput.tsx";
 import { isAsked, type RigField, type RigPart, rigFields, rigParts } from "./rigFields.ts";
 import { type RigTexts, readRig, textKey } from "./rigTexts.ts";
-import { rigChanges } from "./rigWords.ts";
+import { rigChanges, sayChanges } from "./rigWords.ts";
 import { screenBeingTyped } from "./screenView.ts";
 import { TrueToSize } from "./TrueToSize.tsx";
 import { torqueBeingTyped } from "./torqueBeingTyped.ts";
@@ -174,8 +174,4 @@ function OneField({ field, texts, typed }: OneFieldProps) {
 
 function fieldsToMend(count: number): string {
   return count === 1 ? "one field has to be mended" : `${count} fields have to be mended`;
-}
-
-function sayChanges(changes: readonly string[]): string {
-  return changes.length === 0 ? "Nothing is different yet." : `Changed: ${changes.join(" · ")}`;
 }

@@ -1,3 +1,4 @@
+import { Fragment } from "react";
 import { rigTests } from "#db";
 import { type CalendarDate, comboName, sayDate } from "#domain";
 import { type RigAnswer, useCombos, useFigures, useRows } from "#live";
@@ -8,7 +9,7 @@ import { sayRigEvidence, sayRigName } from "#words";
 import styles from "./RigFront.module.css";
 import { RigReading } from "./RigReading.tsx";
 import { RigTimeline } from "./RigTimeline.tsx";
-import { inForceLine, rigChanges } from "./rigWords.ts";
+import { inForceParts, rigChanges } from "./rigWords.ts";
 import type { Placed } from "./timeline.ts";
 
 const ways: readonly { readonly word: string; readonly to: Omit<RigAddress, "place"> }[] = [
@@ -64,9 +65,16 @@ export function RigWays() {
 function InForce({ placed }: { readonly placed: Placed | undefined }) {
   if (placed === undefined) return <p>No record is in force today: the first one begins later.</p>;
   const { rig } = placed;
+  const parts = inForceParts(rig);
   return (
     <p className={styles["inForce"]}>
-      <strong>In force since {sayDate(rig.from)}:</strong> {inForceLine(rig)}{" "}
+      <strong>In force since {sayDate(rig.from)}:</strong>{" "}
+      {parts.length === 0 && "nothing of screen, wheel and pedals is written down. "}
+      {parts.map((part) => (
+        <Fragment key={part}>
+          <span className={styles["whole"]}>{part}</span> ·{" "}
+        </Fragment>
+      ))}
       <a className={styles["sheet"]} href={printAddress({ place: "rig", rigId: rig.id })}>
         The full sheet
       </a>
@@ -99,7 +107,7 @@ interface AnswerProps {
 function Answer({ title, answer, records }: AnswerProps) {
   const combo = useCombos()?.find(({ id }) => id === answer.comboId);
   const placed = records.find(({ rig }) => rig.id === answer.rig.id);
-  const changes = placed?.before ? rigChanges(placed.before, placed.rig) : [];
+  const changes = placed?.before ? rigChanges(placed.before, placed.rig, "without notes") : [];
   return (
     <section aria-label={title} className={styles["answer"]}>
       <p className={styles["about"]}>

@@ -10,6 +10,7 @@ import { Part } from "#ui/Part.tsx";
 import styles from "./Rig.module.css";
 import { RigForm } from "./RigForm.tsx";
 import { RigFront } from "./RigFront.tsx";
+import { RigPages } from "./RigPages.tsx";
 import { RigRecord } from "./RigRecord.tsx";
 import { RigTimeline } from "./RigTimeline.tsx";
 import { type RigField, rigFields } from "./rigFields.ts";
@@ -17,7 +18,6 @@ import { textKey, textsFrom } from "./rigTexts.ts";
 import { type Placed, timeline } from "./timeline.ts";
 import { useRigDraft } from "./useRigDraft.ts";
 import { WhatChanged } from "./WhatChanged.tsx";
-import { WheelSum } from "./wheel/WheelSum.tsx";
 
 /** Dated records of the rig: what is in force, what was before, and what changed between them. */
 export function RigScreen() {
@@ -57,8 +57,8 @@ function Records({ chosen, records, onDone }: RecordsProps) {
     if (isWanted) begin();
   });
   if (!draft.isRead || isWanted) return null;
-  if (address.place === "rig" && address.part === "wheel")
-    return <WheelSum inForce={inForce?.rig} today={today} onStored={() => goTo({ place: "rig" })} />;
+  if (address.place === "rig" && address.part !== undefined)
+    return <RigPages part={address.part} inForce={inForce?.rig} today={today} onDone={onDone} />;
   // Whoever asks for a record, or for what can change, gets that; the form stays where it is.
   const isElsewhere = wanted !== undefined || (change !== undefined && first === undefined);
   if (draft.open && !isElsewhere)

@@ -7,7 +7,16 @@ import type { FoundRigTest } from "#live";
 import { printAddress } from "#state/address.ts";
 import type { RigStep, SideOfStep } from "#stats";
 import { Name } from "#ui/Name.tsx";
-import { counted, sayNeither, sayRigName, sayRigStep, sayRigTest, sayUsual, shiftOf } from "#words";
+import {
+  counted,
+  saidSides,
+  sayNeither,
+  sayRigName,
+  sayRigStep,
+  sayRigTest,
+  sayUsual,
+  shiftOf,
+} from "#words";
 import styles from "./Rig.module.css";
 
 interface RigVerdictProps {
@@ -37,12 +46,16 @@ export function RigVerdict({ name, tests, step }: RigVerdictProps) {
 }
 
 /** The verdict of a rig test in words and as an interval, and the evenings on which it was driven. */
-function InPairs({ test: { side, against, report, sessions } }: { readonly test: FoundRigTest }) {
+function InPairs({
+  test: { test, records, side, against, report, sessions },
+}: {
+  readonly test: FoundRigTest;
+}) {
   const { verdict, complete } = report;
   const last = sessions.length - 1;
   return (
     <>
-      <p className={styles["found"]}>{sayRigTest(report, side)}</p>
+      <p className={styles["found"]}>{sayRigTest(report, { ...test, ...saidSides(test, records) }, side)}</p>
       {verdict.known && <IntervalLine {...shiftOf(verdict.value, side)} />}
       <p className={styles["soft"]}>
         {counted(complete, "pair")} of runs

@@ -6,7 +6,7 @@ import { Part } from "#ui/Part.tsx";
 import styles from "./Rig.module.css";
 import { isAsked, type RigField, type RigPart, rigFields, rigParts } from "./rigFields.ts";
 import { textKey } from "./rigTexts.ts";
-import { saidOf } from "./rigWords.ts";
+import { isNote, saidOf } from "./rigWords.ts";
 import type { Placed } from "./timeline.ts";
 
 interface WhatChangedProps {
@@ -72,8 +72,8 @@ export function WhatChanged({ records, sessionId, onAll }: WhatChangedProps) {
   );
 }
 
-/** Whether a record changed a value of the one before it; a note is rewritten, which is no change of the rig. */
+/** Whether a record changed a value of the one before it. */
 function hasChanged(field: RigField, { rig, before }: Placed): boolean {
-  if (before === undefined || (field.kind === "words" && field.isLong === true)) return false;
+  if (before === undefined || isNote(field)) return false;
   return saidOf(before, field) !== saidOf(rig, field);
 }

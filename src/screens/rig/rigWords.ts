@@ -21,8 +21,8 @@ export function saidOf(row: Record, field: RigField): string | undefined {
   return `${writeMeasure(stored, field.measure).replace("-", "−")}${space}${unit}`;
 }
 
-/** What is in force in one line; what is not written down is left out. */
-export function inForceLine(row: Record): string {
+/** What is in force, in a few short texts for one line; what is not written down is left out. */
+export function inForceParts(row: Record): string[] {
   const said = (key: string) => {
     const field = rigFields.find((one) => textKey(one) === key);
     return field && saidOf(row, field);
@@ -31,7 +31,7 @@ export function inForceLine(row: Record): string {
     value === undefined ? undefined : `${words}${value}${behind}`;
   const [width, height] = [said("screen.width"), said("screen.height")];
   const size = width !== undefined && height !== undefined ? `${width} × ${height}` : width;
-  const parts = [
+  return [
     part("", said("screen.kind"), kindBehind[row.screen.kind ?? "flat"]),
     size,
     part("eye at ", said("screen.eyeDistance")),
@@ -39,19 +39,19 @@ export function inForceLine(row: Record): string {
     part("gain ", said("wheel.gainPercent")),
     part("full brake at ", said("pedals.brakeForceKg")),
   ].filter((one) => one !== undefined);
-  return parts.length === 0
-    ? "nothing of screen, wheel and pedals is written down."
-    : `${parts.join(" · ")}.`;
 }
 
+/** A note is rewritten, which is no change of the rig itself. */
+export const isNote = (field: RigField) => field.kind === "words" && field.isLong === true;
+
 /** What differs between two records, one short text a field: "gain 62 % to 55 %". */
-export function rigChanges(before: Record, after: Record): string[] {
+export function rigChanges(before: Record, after: Record, notes?: "without notes"): string[] {
   return rigFields.flatMap((field) => {
+    if (notes === "without notes" && isNote(field)) return [];
     const [old, now] = [saidOf(before, field), saidOf(after, field)];
     if (old === now) return [];
     const { name } = field;
-    if (field.kind === "words" && field.isLong)
-      return [`${name} ${now === undefined ? "taken out" : "changed"}`];
+    if (isNote(field)) return [`${name} ${now === undefined ? "taken out" : "changed"}`];
     const isTyped = field.kind === "words";
     const say = (value: string) => (isTyped ? isolated(value) : value);
     if (now === undefined) return [`${name} no longer said`];
@@ -92,8 +92,9 @@ function against(one: string, other: string): string {
   return `${one} against ${first < 1 ? other : others.slice(first).join(" ")}`;
 }
 
-function isNote(field: RigField): boolean {
-  return field.kind === "words" && field.isLong === true;
+/** What a record that is being typed changes. */
+export function sayChanges(changes: readonly string[]): string {
+  return changes.length === 0 ? "Nothing is different yet." : `Changed: ${changes.join(" · ")}`;
 }
 
 /** A typed name inside a sentence: shortened, and set apart so that its writing direction moves nothing around it. */

@@ -1,7 +1,7 @@
 import type { RigSettings } from "#domain";
 import { readMeasure } from "#entry";
-import { curvedScreen, type FieldOfView, flatScreen, threeScreens } from "#physics";
-import { sayReason } from "#words";
+import { type ScreenSetup, screenView } from "#physics";
+import { sayNoView, sayScreenView } from "#words";
 import { rigFields } from "./rigFields.ts";
 import { type RigTexts, textKey } from "./rigTexts.ts";
 
@@ -18,18 +18,20 @@ export function screenBeingTyped(texts: RigTexts): Screen {
   return { ...Object.fromEntries(lengths), ...(kind && { kind: kind as NonNullable<Screen["kind"]> }) };
 }
 
-const needed: Readonly<Record<"flat" | "curved" | "three", readonly (keyof Screen)[]>> = {
+const needed: Readonly<Record<ScreenSetup["kind"], readonly (keyof Screen)[]>> = {
   flat: ["width", "eyeDistance"],
   curved: ["width", "eyeDistance", "radius"],
   three: ["width", "eyeDistance", "sideAngle"],
 };
 
 /**
- * The field of view at which the picture has its true size, in words: "56.6° across, 33.7° upright". What is missing
- * for it is named; undefined for a headset, and while nothing of the screen is known. A frame not written down counts
- * as none.
+ * A screen of a record as its field of view is worked out; what is missing for that is named. A frame not written down counts
+ * as none. A headset has neither.
  */
-export function sayScreenView(screen: Screen): string | undefined {
+export function setupOf(screen: Screen): {
+  readonly missing: readonly (keyof Screen)[];
+  readonly setup: ScreenSetup | undefined;
+} {
   const {
     kind = "flat",
     width = 0,
@@ -38,26 +40,29 @@ export function sayScreenView(screen: Screen): string | undefined {
     sideAngle = 0,
     bezel = 0,
   } = screen;
-  if (kind === "headset" || Object.keys(screen).length === 0) return undefined;
-  const missing = needed[kind].filter((key) => screen[key] === undefined).map(nameOf);
-  if (missing.length > 0) return `To work it out, write down: ${missing.join(", ")}.`;
-  // The upright angle alone depends on the height; without one it is not said.
-  const height = screen.height ?? width;
-  const view =
-    kind === "three"
-      ? threeScreens({ width, height, distance, sideAngle, bezel })
-      : kind === "curved"
-        ? curvedScreen({ arcWidth: width, height, radius, distance })
-        : flatScreen({ width, height, distance });
-  if (!view.known) return `Not worked out: ${sayReason(view.reason)}.`;
-  return sayAngles(view.value, screen.height !== undefined, kind === "three");
+  if (kind === "headset") return { missing: [], setup: undefined };
+  const missing = needed[kind].filter((key) => screen[key] === undefined);
+  const glass = { width, height: screen.height, distance };
+  const setups = {
+    flat: { ...glass, kind: "flat" },
+    three: { ...glass, kind: "three", sideAngle, bezel },
+    curved: { ...glass, kind: "curved", radius },
+  } as const satisfies Record<ScreenSetup["kind"], ScreenSetup>;
+  return { missing, setup: missing.length > 0 ? undefined : setups[kind] };
 }
 
-function sayAngles({ horizontal, vertical }: FieldOfView, hasHeight: boolean, isThree: boolean): string {
-  const across = `${horizontal.toFixed(1)}° across${isThree ? " all three" : ""}`;
-  return hasHeight ? `${across}, ${vertical.toFixed(1)}° upright` : across;
+/**
+ * The field of view at which the picture has its true size, in words: "56.6° across, 33.7° upright". What is missing
+ * for it is named; undefined for a headset, and while nothing of the screen is known.
+ */
+export function sayTrueSize(screen: Screen): string | undefined {
+  if (screen.kind === "headset" || Object.keys(screen).length === 0) return undefined;
+  const { missing, setup } = setupOf(screen);
+  const view = setup && screenView(setup);
+  return view?.known ? sayScreenView(view.value) : sayNoView(missing.map(nameOfScreenField), view);
 }
 
-function nameOf(key: keyof Screen): string {
+/** What a field of the screen is called inside a sentence. */
+export function nameOfScreenField(key: keyof Screen): string {
   return rigFields.find((field) => field.part === "screen" && field.key === key)?.name ?? key;
 }

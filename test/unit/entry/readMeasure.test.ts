@@ -51,6 +51,18 @@ describe("a figure with a unit", () => {
     expect(read("1 g", distance)).toMatchObject({ wrong: "Eye distance: “g” is not a unit of this field." });
   });
 
+  it("reads inches, by name and by sign, as a field of centimetres and one of inches have them", () => {
+    // An inch is 2.54 cm (international yard and pound agreement, 1959).
+    for (const text of ["27 in", "27″", '27"', "27”", "27 inch", "27 inches", "68.58"])
+      expect(read(text), text).toBe(0.6858);
+    const diagonal: Measure = { name: "Diagonal", unit: "in", stored: 0.0254, least: 5, most: 200 };
+    for (const text of ["27", "27 in", "68.58 cm", "685,8 mm"])
+      expect(read(text, diagonal), text).toBe(0.6858);
+    expect(read("4", diagonal)).toMatchObject({ right: "Write a number from 5 to 200 in." });
+    for (let half = 10; half <= 400; half += 1)
+      expect(writeMeasure(Number(read(String(half / 2), diagonal)), diagonal)).toBe(String(half / 2));
+  });
+
   it("asks when a comma may stand for thousands", () => {
     expect(read("1,080", rotation)).toMatchObject({
       wrong: "Rotation: “1,080” can be read in two ways.",
@@ -62,7 +74,7 @@ describe("a figure with a unit", () => {
     ["12", "Eye distance: 12 is out of range.", "Write a number from 20 to 500 cm."],
     ["-62", "Eye distance: -62 is out of range.", "Write a number from 20 to 500 cm."],
     ["sixty", "Eye distance: “sixty” is not a number.", "Write a number from 20 to 500 cm."],
-    ["62 inches", "Eye distance: “inches” is not a unit of this field.", "Write a number from 20 to 500 cm."],
+    ["62 spans", "Eye distance: “spans” is not a unit of this field.", "Write a number from 20 to 500 cm."],
     ["1e2", "Eye distance: “1e2” is not a number.", "Write a number from 20 to 500 cm."],
     ["1.2.3", "Eye distance: “1.2.3” is not a number.", "Write a number from 20 to 500 cm."],
   ])("says what is wrong with %j", (text, wrong, right) => {

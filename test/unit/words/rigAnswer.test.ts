@@ -16,16 +16,20 @@ test("without a test the weeks before and after answer, and say that they are no
 });
 
 test("a test in pairs of runs answers before the weeks, the last of several, from the side of the record", () => {
-  const verdict = known({ estimate: 200, low: 80, high: 320 } as never);
-  const report = { verdict, isTooGood: false } as unknown as RigTestReport;
-  const older = {
-    report: { ...report, verdict: known({ estimate: -900, low: -1000, high: -800 }) },
-    side: "A",
-  };
-  const tests = [older as never, { report, side: "A" as const }];
-  expect(rigAnswerShift({ tests, step })).toEqual({ estimate: -200, low: -320, high: -80 });
-  expect(sayRigAnswer({ tests, step })).toMatch(/[Ff]aster by 0\.20 s/);
+  const reportOf = (estimate: number) =>
+    ({
+      isOver: true,
+      figure: "usual",
+      complete: 8,
+      verdict: known({ estimate, low: estimate - 120, high: estimate + 120 }),
+    }) as unknown as RigTestReport;
+  const older = { report: reportOf(900), side: "B" as const };
+  const tests = [older, { ...older, report: reportOf(-200) }];
+  expect(rigAnswerShift({ tests, step })).toMatchObject({ estimate: -200, low: -320, high: -80 });
+  expect(sayRigAnswer({ tests, step })).toBe("Faster by 0.20 s, very likely at least 0.08 s");
   expect(sayRigEvidence({ tests })).toBe("tested in pairs of runs");
+  const seenFromA = { ...older, side: "A" as const };
+  expect(rigAnswerShift({ tests: [seenFromA], step })).toMatchObject({ estimate: -900 });
 });
 
 test("where nothing was driven, it says so, and there is no difference to draw", () => {

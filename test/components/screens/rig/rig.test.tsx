@@ -55,7 +55,7 @@ describe("the rig", () => {
     await user.type(field("Torque at most"), "8 Nm");
     await user.click(screen.getByRole("button", { name: "Store" }));
     expect(await screen.findByText("In force since Wed 25 Nov 2026:")).toBeVisible();
-    expect(screen.getByText(/three screens · 59\.8 cm · eye at 62 cm\./)).toBeVisible();
+    expect(screen.getByText("eye at 62 cm")).toBeVisible();
     expect(screen.getByRole("heading", { level: 1 })).toHaveFocus();
     await openSheet(user);
     expect(await screen.findByText("In force today, since Wed 25 Nov 2026")).toBeVisible();
@@ -198,7 +198,7 @@ describe("records over time", () => {
   it("says which one is in force today and what changed between neighbours", async () => {
     await renderAt("#/rig", <RigScreen />, two);
     expect(await screen.findByText("In force since Tue 3 Nov 2026:")).toBeVisible();
-    expect(screen.getByText(/gain 55 %\./)).toBeVisible();
+    expect(screen.getByText("gain 55 %")).toBeVisible();
     const list = screen.getByRole("list", { name: "Records of the rig and rig tests, the newest first" });
     const [newest, middle, oldest] = within(list).getAllByRole("listitem");
     expect(newest).toHaveTextContent("not yet in forcewhich wheel no longer said · gain 55 % to 50 %");

@@ -1,0 +1,141 @@
+import type { ReactNode } from "react";
+import {
+  type AskedView,
+  moved,
+  pixelsPerDegree,
+  type ScreenSetup,
+  type ScreenView,
+  screenView,
+} from "#physics";
+import { Button } from "#ui/Button.tsx";
+import { Choice } from "#ui/Choice.tsx";
+import { sayProblem } from "#ui/FieldFrame.tsx";
+import { Part } from "#ui/Part.tsx";
+import { type Row, RuledTable } from "#ui/RuledTable.tsx";
+import {
+  curvedGlassMeaning,
+  mostSideAngle,
+  sayAngle,
+  sayNoView,
+  saySharpness,
+  saySquareTurn,
+  screenViewReading,
+  screenViewTitle,
+} from "#words";
+import type { Sum } from "./readSum.ts";
+import styles from "./ScreenSum.module.css";
+import type { SumTexts } from "./sumTexts.ts";
+
+interface ViewFoundProps {
+  readonly texts: SumTexts;
+  readonly sum: Sum;
+  readonly onChange: (texts: SumTexts) => void;
+  /** What is stored, and the button for it. */
+  readonly children: ReactNode;
+}
+
+/** What the simulator is to be set to, large; the figures behind it; and what a change would do. */
+export function ViewFound({ texts, sum, onChange, children }: ViewFoundProps) {
+  const { view, setup } = sum;
+  const [wrong] = Object.values(sum.problems);
+  if (view?.known !== true || setup === undefined)
+    return (
+      <Part title="The field of view" ruled>
+        <p>{wrong === undefined ? sayNoView(sum.missing, view) : sayProblem(wrong)}</p>
+        {children}
+      </Part>
+    );
+  const found = view.value;
+  return (
+    <Part title={<span className={styles["found"]}>{screenViewTitle(found, texts.asked)}</span>} ruled>
+      <p>{screenViewReading(found)}</p>
+      {setup.kind === "curved" && <p className={styles["soft"]}>{curvedGlassMeaning}</p>}
+      <Choice
+        label="The simulator asks for it"
+        size="between"
+        value={texts.asked}
+        options={waysOf(found)}
+        onChange={(asked) => onChange({ ...texts, asked })}
+      />
+      {children}
+      <RuledTable caption="Angles, as seen" captionHidden columns={columns} rows={rowsOf(setup, found)} />
+      <Sharpness setup={setup} pixels={sum.screen.pixelsAcross} />
+      {setup.kind === "three" && found.sides && (
+        <SquareTurn
+          square={found.sides.squareAngle}
+          now={setup.sideAngle}
+          onTake={(degrees) => onChange({ ...texts, sideAngle: String(degrees) })}
+        />
+      )}
+    </Part>
+  );
+}
+
+const columns = [
+  { key: "what", title: "" },
+  { key: "across", title: "across", figures: true },
+  { key: "upright", title: "upright", figures: true },
+];
+
+function waysOf({
+  sides,
+  drawnVertical,
+}: ScreenView): { value: AskedView; label: string; disabled?: boolean }[] {
+  return [
+    { value: "one", label: sides === undefined ? "across" : "across one" },
+    ...(sides === undefined ? [] : [{ value: "all" as const, label: "across all three" }]),
+    { value: "upright", label: "upright", disabled: drawnVertical === undefined },
+  ];
+}
+
+const STEP = 0.1;
+
+function rowsOf(setup: ScreenSetup, { one, all, sides }: ScreenView): Row[] {
+  const row = (id: string, what: string, across: number, upright: number | undefined): Row => ({
+    id,
+    cells: { what, across: sayAngle(across), upright: upright === undefined ? "" : sayAngle(upright) },
+  });
+  const steps = [
+    ["nearer", -STEP],
+    ["farther", STEP],
+  ] as const;
+  const beside = steps.flatMap(([way, metres]) => {
+    const there = screenView(moved(setup, metres));
+    const name = `ten centimetres ${way}`;
+    return there.known ? [row(way, name, there.value.all.horizontal, there.value.all.vertical)] : [];
+  });
+  if (sides === undefined) return [row("now", "this screen", one.horizontal, one.vertical), ...beside];
+  return [
+    row("one", "middle screen", one.horizontal, one.vertical),
+    row("side", "each side screen", sides.each, undefined),
+    row("all", "all together", all.horizontal, all.vertical),
+    ...beside,
+  ];
+}
+
+function Sharpness({ setup, pixels }: { readonly setup: ScreenSetup; readonly pixels: number | undefined }) {
+  if (pixels === undefined) return null;
+  const sharp = pixelsPerDegree({ pixels, width: setup.width, distance: setup.distance });
+  return sharp.known ? <p>{saySharpness(sharp.value)}</p> : null;
+}
+
+interface SquareTurnProps {
+  readonly square: number;
+  readonly now: number;
+  readonly onTake: (degrees: number) => void;
+}
+
+function SquareTurn({ square, now, onTake }: SquareTurnProps) {
+  const degrees = Math.round(square);
+  const canTake = degrees <= mostSideAngle && Math.abs(square - now) >= 1;
+  return (
+    <p>
+      {saySquareTurn(square, now)}{" "}
+      {canTake && (
+        <Button size="between" onClick={() => onTake(degrees)}>
+          Turn them to {degrees}°
+        </Button>
+      )}
+    </p>
+  );
+}

@@ -1,0 +1,191 @@
+import type { Id, RigSettings } from "#domain";
+import { type Measure, readMeasure, writeMeasure } from "#entry";
+import { type AskedView, screenSize } from "#physics";
+import { type LengthUnit, mostSideAngle } from "#words";
+import { rigFields } from "../rigFields.ts";
+
+/** Kinds of screen there is something to work out for. */
+export const sumKinds = ["flat", "three", "curved"] as const;
+export type SumKind = (typeof sumKinds)[number];
+
+/** Shapes that screens are sold in. Common practice, no source. */
+export const shapes = ["16:9", "21:9", "32:9", "16:10", "4:3"] as const;
+
+/** What the sum is worked out from, as it is typed. */
+export interface SumTexts {
+  /** Id the record will have: storing twice makes no second one. */
+  readonly id: Id;
+  readonly kind: SumKind;
+  /** Lengths without a unit are in it; the diagonal is always in inches, as screens are sold. */
+  readonly unit: LengthUnit;
+  /** Which of the size is typed; the rest follows from it. */
+  readonly by: "diagonal" | "sides";
+  readonly diagonal: string;
+  readonly shape: string;
+  /** Width to height where the shape is none of the list. */
+  readonly own: string;
+  readonly width: string;
+  readonly height: string;
+  readonly eyeDistance: string;
+  readonly bezel: string;
+  readonly sideAngle: string;
+  readonly radius: string;
+  readonly pixelsAcross: string;
+  readonly asked: AskedView;
+  /** How wide the outline of a card was made, CSS px; empty while nobody did. */
+  readonly card: string;
+}
+
+/** The fields a figure is typed into. */
+export const sumMeasures = [
+  "diagonal",
+  "width",
+  "height",
+  "eyeDistance",
+  "bezel",
+  "sideAngle",
+  "radius",
+  "pixelsAcross",
+] as const;
+export type SumMeasure = (typeof sumMeasures)[number];
+
+const INCH = 0.0254;
+/** A fifth of an inch is no screen, and 500 inches none that stands in a room. Common practice, no source. */
+const diagonals = { least: 5, most: 500 } as const;
+const lengths: readonly SumMeasure[] = ["width", "height", "eyeDistance", "bezel", "radius"];
+
+/** How a field is read: as the record's own field, in the unit chosen. */
+export function measureOf(key: SumMeasure, unit: LengthUnit): Measure {
+  if (key === "diagonal") return { name: "Diagonal", unit: "in", stored: INCH, ...diagonals };
+  const field = rigFields.find((one) => one.part === "screen" && one.key === key);
+  if (field?.kind !== "measure") throw new Error(`a record has no measure ${key}`);
+  const { measure } = field;
+  if (key === "sideAngle") return { ...measure, most: mostSideAngle };
+  if (unit === "cm" || !lengths.includes(key)) return measure;
+  const inches = (cm: number) => Number((cm / 2.54).toPrecision(3));
+  return { ...measure, unit: "in", stored: INCH, least: inches(measure.least), most: inches(measure.most) };
+}
+
+/** The figure in a field, in metres or degrees; undefined where there is none, or none that can be. */
+export function valueIn(texts: SumTexts, key: SumMeasure): number | undefined {
+  const reading = readMeasure(sizeTexts(texts)[key] ?? texts[key], measureOf(key, texts.unit));
+  return reading.ok ? reading.value : undefined;
+}
+
+/** The same where it is out of range: what can be drawn of it is drawn. */
+export function looseValueIn(texts: SumTexts, key: SumMeasure): number | undefined {
+  const wide = { ...measureOf(key, texts.unit), least: -1e6, most: 1e6 };
+  const reading = readMeasure(sizeTexts(texts)[key] ?? texts[key], wide);
+  return reading.ok ? reading.value : undefined;
+}
+
+/** A figure as a field shows it, to a hundredth of its unit. */
+export function textOf(value: number | undefined, key: SumMeasure, unit: LengthUnit): string {
+  if (value === undefined) return "";
+  const { stored = 1 } = measureOf(key, unit);
+  return String(Math.round((value / stored) * 100) / 100);
+}
+
+/** Width to height, as chosen or typed; undefined where that is no shape. */
+export function aspectOf({
+  shape,
+  own,
+}: Pick<SumTexts, "shape" | "own">): readonly [number, number] | undefined {
+  const [across = 0, up = 0] = (shape === "own" ? own : shape)
+    .replace(/,/g, ".")
+    .split(/[:x×/]/)
+    .map(Number);
+  return across > 0 && up > 0 && Number.isFinite(across / up) ? [across, up] : undefined;
+}
+
+/** The size as its fields show it: what is typed, and what follows from it. */
+export function sizeTexts(texts: SumTexts): Partial<Record<SumMeasure, string>> & { readonly shape: string } {
+  const { by, unit, shape } = texts;
+  if (by === "diagonal") {
+    const reading = readMeasure(texts.diagonal, measureOf("diagonal", unit));
+    const aspect = aspectOf(texts);
+    if (!reading.ok || reading.value === undefined || aspect === undefined)
+      return { diagonal: texts.diagonal, width: "", height: "", shape };
+    const { width, height } = screenSize({ diagonal: reading.value, aspect });
+    return {
+      diagonal: texts.diagonal,
+      width: textOf(width, "width", unit),
+      height: textOf(height, "height", unit),
+      shape,
+    };
+  }
+  const [width, height] = (["width", "height"] as const).map((key) => {
+    const reading = readMeasure(texts[key], measureOf(key, unit));
+    return reading.ok ? reading.value : undefined;
+  });
+  const known = width !== undefined && height !== undefined;
+  return {
+    width: texts.width,
+    height: texts.height,
+    diagonal: known ? String(Math.round((Math.hypot(width, height) / INCH) * 10) / 10) : "",
+    shape: known ? shapeOf(width / height) : "own",
+  };
+}
+
+/** The shape of the list that it is, to a hundredth. */
+function shapeOf(ratio: number): string {
+  const near = shapes.find((shape) => {
+    const [across, up] = aspectOf({ shape, own: "" }) ?? [1, 1];
+    return Math.abs((ratio * up) / across - 1) < 0.01;
+  });
+  return near ?? "own";
+}
+
+/** Typing into one field of the size: the others follow it from then on. */
+export function withSize(
+  texts: SumTexts,
+  typed: { readonly [K in "diagonal" | "shape" | "own" | "width" | "height"]?: string },
+): SumTexts {
+  const { diagonal = "", width = "", height = "", shape } = sizeTexts(texts);
+  if ("width" in typed || "height" in typed) return { ...texts, width, height, ...typed, by: "sides" };
+  const own = texts.by === "sides" && width !== "" && height !== "" ? `${width}:${height}` : texts.own;
+  return { ...texts, diagonal, shape, own, ...typed, by: "diagonal" };
+}
+
+/** The same lengths in another unit; what names its own unit, or is no length, stays as typed. */
+export function inUnit(texts: SumTexts, unit: LengthUnit): SumTexts {
+  if (unit === texts.unit) return texts;
+  const turned = lengths.flatMap((key): [SumMeasure, string][] => {
+    const text = texts[key];
+    if (!/^[\s\d.,]+$/.test(text)) return [];
+    const value = looseValueIn({ ...texts, by: "sides" }, key);
+    return value === undefined ? [] : [[key, textOf(value, key, unit)]];
+  });
+  return { ...texts, ...Object.fromEntries(turned), unit };
+}
+
+/** What stands there before anything is typed: the record in force. */
+export function startTexts(inForce: RigSettings | undefined, id: Id): SumTexts {
+  const screen = inForce?.screen ?? {};
+  const kind = sumKinds.find((one) => one === screen.kind) ?? "flat";
+  const stored = sumMeasures.map((key): [SumMeasure, string] => {
+    const value = key === "diagonal" ? undefined : screen[key];
+    return [key, writeMeasure(value, measureOf(key, "cm"))];
+  });
+  return {
+    ...(Object.fromEntries(stored) as Record<SumMeasure, string>),
+    id,
+    kind,
+    unit: "cm",
+    by: screen.width === undefined ? "diagonal" : "sides",
+    shape: "16:9",
+    own: "",
+    asked: inForce?.view.axis === "vertical" ? "upright" : "one",
+    card: "",
+  };
+}
+
+/** What a half-typed sum would be known by: its figures. */
+export function wordsOfSum(texts: SumTexts | null): string {
+  if (texts === null) return "";
+  const { diagonal = "", width = "", shape } = sizeTexts(texts);
+  const size =
+    texts.by === "diagonal" ? diagonal && `${diagonal} in ${shape}` : width && `${width} ${texts.unit} wide`;
+  const far = texts.eyeDistance && `${texts.eyeDistance} ${texts.unit} from the eye`;
+  return [size, far].filter((words) => words !== "").join(", ");
+}
