@@ -5,9 +5,9 @@ import { readSources, type Source } from "./sources.ts";
 /** Exports that nothing in src names, by the reason why they stay. */
 const kept: Readonly<Record<string, string>> = {
   "of the public face of the figures, which checks from outside call":
-    "fitExponential fitPower gainForPeak gainForShare headroomDecibels horizontalFromVertical lag1Autocorrelation levelChange linearFit pairedTTest pairsNeeded raceDistance screenSize verticalFromHorizontal",
+    "fitExponential fitPower gainForPeak gainForShare headroomDecibels horizontalFromVertical lag1Autocorrelation levelChange linearFit pairedTTest pairsNeeded raceDistance",
   "figures that wait for the screens of rig, corners and races":
-    "fuelNeeded pairOrder pixelsPerDegree rimForce sectorSplit sharpPixelsPerDegree spreadOfRunDifferences",
+    "fuelNeeded pairOrder rimForce sectorSplit spreadOfRunDifferences",
   "figures and words of forecasts and levels that wait for their screens":
     "forecastRecord personalBestReading sayDifference sayForecastRecord sayMistakeShare sayScatter",
   "reads and writes that wait for the screens of rig, corners, targets and garage":

@@ -74,6 +74,8 @@ const POINTS = 48;
 /** Where on the line of sight its length stands, from the glass on: there is room between the lines to the edges. */
 const FIELD_ON_LINE = 0.4;
 const TEXT_ON_LINE = 0.25;
+/** Shorter, it has no room for its field above the angle at the eye: em. */
+const LEAST_SIGHT = 17.5;
 
 /** What has to be in the picture. */
 export function planFrame({ plan, distance }: DrawnPlan): PlanFrame {
@@ -102,7 +104,8 @@ export function layPlan(
   const share = plan.hinges.length > 0 ? highest.share.three : highest.share.one;
   const plot = Math.min(width * share, em * highest.em);
   const foot = em * 1.6;
-  const perMetre = Math.min((width / 2 - MARGIN) / frame.aside, plot / frame.down);
+  // A box that is being measured may have no width yet.
+  const perMetre = Math.min(Math.max(1, width / 2 - MARGIN) / frame.aside, Math.max(1, plot) / frame.down);
   const middle = width / 2;
   const place = ([x, y]: Point): Place => ({
     x: rounded(middle + x * perMetre),
@@ -124,7 +127,7 @@ export function layPlan(
   const around = Math.min(em * 5.5, Math.max(em * 2.5, distance * perMetre * 0.34));
   const isThree = hinge !== undefined;
   const sightLength = eye.y - top;
-  const isCramped = sightLength < em * (fieldEms.up + 3);
+  const isCramped = sightLength < em * LEAST_SIGHT;
   const quarter = right === undefined ? edge : pointsOf(right)[Math.round(POINTS * 0.85)];
   const told = em * 0.9;
   return {
@@ -193,7 +196,7 @@ export function layPlan(
   };
 }
 
-/** Each picture's angle in the middle of its share of the sweep, that of the middle one beside the line of sight; all below. */
+/** Each picture's angle in the middle of its share of the sweep, that of the middle one on the line of sight; all below. */
 function anglesOf(
   plan: ScreenPlan,
   view: ScreenView,
@@ -205,13 +208,12 @@ function anglesOf(
     text,
   });
   const say = (degrees: number) => `${degrees.toFixed(1)}°`;
-  const half = (view.one.horizontal * Math.PI) / 360;
-  const one = at(-Math.min(half / 2, 0.45), around + em * 1.3, say(view.one.horizontal));
+  const one = at(0, around + em * 0.9, say(view.one.horizontal));
   if (view.sides === undefined) return [one];
   const { each } = view.sides;
   const sides = [plan.glass[0], plan.glass[2]].map((glass) => {
     const turned = (directionOf(glass?.from) + directionOf(glass?.to)) / 2;
-    return at(turned, around + em * 1.7, say(each));
+    return at(turned, around + em * 2.3, say(each));
   });
   const all = { x: eye.x, y: rounded(eye.y + belowHead), text: `${say(view.all.horizontal)} together` };
   return [...sides, one, all];
