@@ -41,6 +41,7 @@ export { type ComboNames, type LikelyName, likelyNames } from "./reads/likelyNam
 export { type NamedChoice, namedChoices } from "./reads/namedChoices.ts";
 export * from "./reads/newestStamp.ts";
 export * from "./reads/rows.ts";
+export { runsOfTest } from "./reads/runsOfTest.ts";
 export { type RunsToJudgeBy, runsToJudgeBy } from "./reads/runsToJudgeBy.ts";
 export * from "./reads/sessions.ts";
 export { type AroundImport, aroundImport, type ImportOutlook, importOutlook } from "./reads/sessionsThere.ts";
@@ -96,6 +97,7 @@ export * from "./writes/pages.ts";
 export { type Purged, purgeDeleted } from "./writes/purge.ts";
 export * from "./writes/references.ts";
 export * from "./writes/rigs.ts";
+export * from "./writes/rigTests.ts";
 export type { NewRow, RowEdit } from "./writes/rowWrites.ts";
 export * from "./writes/runs.ts";
 export * from "./writes/sessionChanges.ts";

@@ -28,7 +28,7 @@ export * from "./saySectors.ts";
 export * from "./searchSession.ts";
 export * from "./searchTerms.ts";
 export * from "./searchText.ts";
-export { type Apart, standsApart } from "./standsApart.ts";
+export { type Apart, outOfTest, standsApart } from "./standsApart.ts";
 export * from "./stripLaps.ts";
 export * from "./textMark.ts";
 export * from "./time.ts";

@@ -1,7 +1,7 @@
 import { lapsInOrder } from "./lapSets.ts";
 import { placeOfRemarks, type RemarkPlace } from "./remarks.ts";
 import type { Lap, Run } from "./rows.ts";
-import { setApart } from "./standsApart.ts";
+import { type RunKindOf, setApart } from "./standsApart.ts";
 
 /** Why a lap driven is a pace lap or is not; each lap driven has one place, so the counts add up. */
 export const lapPlaces = [
@@ -14,6 +14,7 @@ export const lapPlaces = [
   "outOrIn",
   "partly",
   "easy",
+  "test",
   "wet",
   "drill",
   "warmUp",
@@ -22,7 +23,7 @@ export const lapPlaces = [
 ] as const;
 /**
  * `settling`: the first laps of a run, by the driver's choice · `others`: traffic or a slow zone · `partly`: written,
- * in a run of which only some laps were · `easy`: effort easy or learning · `wet`: not dry · `notWritten`: of a summary
+ * in a run of which only some laps were · `easy`: effort easy or learning · `test`: in a rig test · `wet`: not dry · `notWritten`: of a summary
  * run, or driven and not written down.
  */
 export type LapPlace = (typeof lapPlaces)[number];
@@ -77,14 +78,14 @@ export function placeOfLap({
   return place !== "outOrIn" && ms === undefined ? "noTime" : place;
 }
 
-/** Whether a run's clean laps count as pace laps: a pace run, dry, brisk or full, the driver's own. */
-export function isPaceRun(run: Pick<Run, "kind" | "effort" | "surface" | "guest">): boolean {
+/** Whether a run's clean laps count as pace laps: a pace run, dry, brisk or full, the driver's own, of no rig test. */
+export function isPaceRun(run: RunKindOf & Pick<Run, "guest">): boolean {
   return run.guest === undefined && placeOfRun(run) === undefined;
 }
 
 /** The place of all laps of a run for the way it was driven; undefined for a pace run. */
-function placeOfRun(run: Pick<Run, "kind" | "effort" | "surface">) {
-  return run.kind === "race" ? "race" : setApart(run);
+function placeOfRun(run: RunKindOf) {
+  return run.kind === "race" && run.rigTest === undefined ? "race" : setApart(run);
 }
 
 /** No laps at all. */

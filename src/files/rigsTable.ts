@@ -31,7 +31,13 @@ export const rigSettings: readonly RigSetting[] = [
   { name: "wheel note", of: ({ wheel }) => wheel.note },
   { name: "pedals", of: ({ pedals }) => pedals.name },
   { name: "brake force", unit: "kg", of: ({ pedals }) => pedals.brakeForceKg },
+  { name: "load cell range", unit: "kg", of: ({ pedals }) => pedals.loadCellKg },
+  { name: "brake dead zone", unit: "%", of: ({ pedals }) => pedals.brakeDeadZone },
+  { name: "throttle dead zone", unit: "%", of: ({ pedals }) => pedals.throttleDeadZone },
+  { name: "brake curve", of: ({ pedals }) => pedals.curve },
   { name: "pedals note", of: ({ pedals }) => pedals.note },
+  { name: "seat height", unit: "m", of: ({ seat }) => seat.height },
+  { name: "eye height", unit: "m", of: ({ seat }) => seat.eyeHeight },
   { name: "seat note", of: ({ seat }) => seat.note },
 ];
 

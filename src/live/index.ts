@@ -8,6 +8,8 @@ export type { PartMade } from "./errands/part.ts";
 export type { SendOut } from "./errands/sending.ts";
 export { followRows } from "./followRows.ts";
 export type { BestAndUsual } from "./jobs/bestAndUsual.ts";
+export type { RigAnswer } from "./jobs/rigAnswers.ts";
+export type { RigTestPage } from "./jobs/rigTestPages.ts";
 export type { FoundRigTest } from "./jobs/rigTests.ts";
 export type { FoundLap, FoundSession, SearchResult } from "./jobs/search.ts";
 export type { FoundSide, FoundSides } from "./jobs/sideBySide.ts";

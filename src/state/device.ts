@@ -29,6 +29,8 @@ export interface Device {
   readonly cornersTonight?: CornersTonight;
   /** How the gaps of a replay are typed; car widths unless the driver chose. */
   readonly gapUnit?: GapUnit;
+  /** Sessions in which a rig test was put off to another evening. */
+  readonly testsPutOff?: readonly Id[];
   /** How imported tables were matched, the last one first. */
   readonly tables?: readonly MatchedTable[];
 }

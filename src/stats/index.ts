@@ -81,7 +81,14 @@ export type { RankTest, TTest } from "./rigTests/findings.ts";
 export { type OrderedPair, type OrderedTTest, orderedPairsTTest } from "./rigTests/orderedPairsTTest.ts";
 export { pairedTTest } from "./rigTests/pairedTTest.ts";
 export { pairOrder } from "./rigTests/pairOrder.ts";
-export { pairsNeeded } from "./rigTests/pairsNeeded.ts";
+export { differenceFound, pairsNeeded } from "./rigTests/pairsNeeded.ts";
+export {
+  planTest,
+  type TestPlan,
+  type TestPlanQuestion,
+  type TestSize,
+  testSize,
+} from "./rigTests/planTest.ts";
 export { rankSumTest } from "./rigTests/rankSumTest.ts";
 export { signedRankTest } from "./rigTests/signedRankTest.ts";
 export { brierScore, type ScoredForecast } from "./targets/brierScore.ts";
@@ -157,6 +164,7 @@ export type { Choices } from "./laps/choices.ts";
 export { levelGain } from "./level/levelGain.ts";
 export type { LevelGain } from "./level/levelOver.ts";
 export { levelSettings } from "./level/levelSettings.ts";
+export { leastWorthwhile } from "./level/typicalError.ts";
 export type { PaceFigures } from "./pace/paceFigures.ts";
 export { usualDecimals } from "./pace/usualDecimals.ts";
 export { type ComboReviewInput, comboReview } from "./period/comboReview.ts";
@@ -188,12 +196,29 @@ export {
   type SideOfStep,
 } from "./rigTests/rigSteps.ts";
 export {
+  type FinishedTestReport,
   type RigPair,
   type RigTestReport,
   type RigVerdict,
+  type RunningTestReport,
   rigTestReport,
 } from "./rigTests/rigTestReport.ts";
-export { spreadOfRunDifferences } from "./rigTests/spreadOfRunDifferences.ts";
+export {
+  type RunDifferences,
+  spreadOfRunDifferences,
+} from "./rigTests/spreadOfRunDifferences.ts";
+export { type TestBasis, type TestBasisInput, testBasis } from "./rigTests/testBasis.ts";
+export {
+  type DrivenRun,
+  type RunAside,
+  type TestPair,
+  type TestPlace,
+  type TestProgress,
+  testProgress,
+  type WhyAside,
+} from "./rigTests/testProgress.ts";
+export { type RunInTest, testRuns } from "./rigTests/testRuns.ts";
+export { weightiestStep } from "./rigTests/weightiestStep.ts";
 export { longGap } from "./run/longGap.ts";
 export type {
   AgainstBest,

@@ -3,7 +3,7 @@ import { asSentence, inWords } from "./counted.ts";
 
 /** Cautions in plain words; each stands where it belongs, and all together in Data. */
 export const cautions = {
-  wheel: `Wheel bases from about ${torqueOfCaution} N·m can injure fingers, wrists and thumbs. Keep your thumbs outside the spokes and the stop button in reach, raise the gain in small steps, keep children away, and follow the maker's manual.`,
+  wheel: `Wheel bases from about ${torqueOfCaution} N·m can injure fingers, wrists and thumbs. Keep your thumbs outside the spokes and the stop button in reach, raise the gain in small steps, keep children away, and follow the maker's manual. The ${torqueOfCaution} N·m are common practice, without a source.`,
   health:
     "Stop at nausea, headache, eye strain or numb hands, and take a break every hour. A wrong field of view makes sickness more likely. With photosensitive epilepsy ask a doctor first, and follow the makers' manuals.",
   simulatorOnly:

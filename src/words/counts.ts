@@ -11,6 +11,7 @@ const words: Readonly<Record<LapPlace, string>> = {
   outOrIn: "out or in",
   partly: "in runs written in part",
   easy: "easy or learning",
+  test: "in a rig test",
   wet: "damp or wet",
   drill: "drill",
   warmUp: "warm-up",

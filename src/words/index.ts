@@ -72,6 +72,19 @@ export { sayForecastRecord } from "./forecastRecord.ts";
 export { sayFound } from "./found.ts";
 export { gainReading, gainTitle, type KnownOn, sayGainSpan } from "./gain.ts";
 export { type GainColumn, type GainInShort, gainInShort } from "./gainInShort.ts";
+export {
+  gainDigits,
+  gainOver100,
+  sayDecibels,
+  sayGain,
+  sayGainChosen,
+  sayHeadroom,
+  sayNoGain,
+  sayRimForce,
+  waveIsASketch,
+  waveSays,
+  whyGainIsARange,
+} from "./gainSum.ts";
 export { sayGap, sayGapHere, saySeenCorner } from "./gaps.ts";
 export { sayGuest, sayGuestLaps } from "./guest.ts";
 export { individualsReading, individualsTitle } from "./individuals.ts";
@@ -98,8 +111,36 @@ export {
 export { progressBy100Laps, progressReading, progressTitle } from "./progress.ts";
 export { type KnownAtSetting, questionTarget } from "./questionTarget.ts";
 export { sayMissing, sayReason, sayTooFew } from "./reason.ts";
+export { rigAnswerShift, sayLatestRig, sayRigAnswer, sayRigEvidence, sayRigName } from "./rigAnswer.ts";
 export { sayNeither, sayRigStep } from "./rigStep.ts";
-export { sayRigTest, shiftOf } from "./rigTest.ts";
+export {
+  type SaidTest,
+  sayKeptNote,
+  sayPairsFallen,
+  sayRigTest,
+  sayTestCheck,
+  sayTestEstimate,
+  sayTestInShort,
+  shiftOf,
+} from "./rigTest.ts";
+export { askTest, sayFoundBy, sayNotWorth, sayTestSize, sayWhySoMany } from "./rigTestPlan.ts";
+export {
+  putItOn,
+  sayBegunAnew,
+  sayNextTestRun,
+  sayPair,
+  sayPairMark,
+  sayPairsDriven,
+  sayStopEarly,
+  sayTestPlace,
+  sayTestRun,
+  sayTestRunInShort,
+  sayWhyAside,
+  testRunSays,
+  toldWhenOver,
+  voidReasons,
+} from "./rigTestProgress.ts";
+export { type SaidSides, saidSides, saySide } from "./rigTestSides.ts";
 export { type RunFigure, sayRunFigures, sayScatterFigure } from "./runFigures.ts";
 export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInRun } from "./runLines.ts";
 export { sayRun } from "./runSays.ts";

@@ -21,7 +21,7 @@ const LAPS_OF_A_RUN = 8;
 const measured = { reason: "measured on you", advice: "common practice, no source" } as const;
 
 /**
- * One suggestion for the next run with its reason. The first of these that is true: someone else drove; two or more
+ * One suggestion for the next run with its reason. The first of these that is true: someone else drove; a run of a rig test; two or more
  * mistakes at one corner; an untidy run; a run whose laps do not compare; too few laps to say; uneven laps that lie between
  * the session's runs and not in this one; the largest of repeatability, mistakes and pace in the session's time account;
  * nothing lost.
@@ -29,6 +29,7 @@ const measured = { reason: "measured on you", advice: "common practice, no sourc
 export function suggestNextRun(report: RunReport, context: NextRunContext): NextRun {
   return (
     afterGuest(report) ??
+    nextOfTest(report) ??
     oneCorner(context) ??
     slowerAndClean(report) ??
     paceRunNext(report) ??
@@ -47,6 +48,16 @@ function afterGuest({ isGuest }: RunReport): NextRun | undefined {
     reason: "Someone else drove this run.",
     evidence: measured,
     check: "The next run of your own says more.",
+  };
+}
+
+function nextOfTest({ againstRunBefore }: RunReport): NextRun | undefined {
+  if (!isNotCompared(againstRunBefore) || againstRunBefore.reason.run !== "test") return undefined;
+  return {
+    suggestion: "The run of the rig test that comes next, driven as this one.",
+    reason: `${asSentence(sayNotCompared("test"))}.`,
+    evidence: { reason: "fair evidence", advice: "common practice, no source" },
+    check: `${leastForSpread} clean laps, and it counts.`,
   };
 }
 

@@ -56,6 +56,7 @@ const notCompared: Readonly<Record<NotCompared, string>> = {
   guest: "someone else drove",
   warmUp: "warm-up laps are not compared",
   drill: "laps of a drill are not compared",
+  test: "runs of a rig test are compared only with each other",
   easy: "laps at easy or learning effort are not compared",
   wet: "damp and wet laps are compared only with each other",
   race: "race laps are not compared with practice",

@@ -124,14 +124,12 @@ function saidRace({ grid, finish, run }: RacedRun): VerdictWords {
   return { word: `${grid} to ${finish}`, figure, about: "from grid to finish", sentence };
 }
 
-function saidTest({ isValid, next, run }: TestedRun): VerdictWords {
-  const toCome =
-    next === undefined ? "That was the last run planned." : `The next run is with setting ${next}.`;
+function saidTest({ isValid, run }: TestedRun): VerdictWords {
   return {
     word: isValid ? "valid" : "not valid",
     figure: `${run.pace} laps`,
     about: `clean, of the ${leastForSpread} that a run of the rig test needs`,
-    sentence: `${toCome} Nothing is said of speed before the test is complete.`,
+    sentence: "Nothing is said of speed before the test is complete.",
   };
 }
 

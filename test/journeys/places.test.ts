@@ -1,7 +1,18 @@
 import { expectAccessible } from "../support/journeyAxe.ts";
 import { expect, open, test } from "../support/journeys.ts";
 
-const places = ["log", "review", "targets", "rig", "corners", "data"];
+const places = [
+  "log",
+  "review",
+  "targets",
+  "rig",
+  "rig?field=",
+  "rig?part=screen",
+  "rig?part=wheel",
+  "rig?part=plan",
+  "corners",
+  "data",
+];
 
 for (const colorScheme of ["light", "dark"] as const)
   for (const width of [390, 1280])

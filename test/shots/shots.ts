@@ -2,7 +2,19 @@ import { expect, type Page, test } from "@playwright/test";
 import { endSession, logLaps, open, startSession } from "../support/journeys.ts";
 
 /** Photographs every place with the demo logbook and without, on phone and desk, in both themes, into `shots/`. */
-const places = ["review", "review/across", "review/statement", "targets", "rig", "corners", "data"];
+const places = [
+  "review",
+  "review/across",
+  "review/statement",
+  "targets",
+  "rig",
+  "rig?field=",
+  "rig?part=screen",
+  "rig?part=wheel",
+  "rig?part=plan",
+  "corners",
+  "data",
+];
 const views = [
   { name: "phone", width: 390, height: 844, isTouch: true },
   { name: "narrow", width: 320, height: 640, isTouch: true },
@@ -37,7 +49,7 @@ for (const view of views)
       await take("log");
       for (const place of places) {
         await visit(page, place);
-        await take(place.replace("/", "-"));
+        await take(place.replaceAll(/[/?=]/g, "-"));
       }
       await visit(page, "log");
       await startSession(page, "club hatch", "Varnholt Ring");

@@ -9,6 +9,7 @@ import type {
   SuggestedTargets,
   TargetOutlook,
   TargetWay,
+  TestBasis,
 } from "#stats";
 import { type AcrossCombosDetails, runAcrossCombos } from "./acrossCombos.ts";
 import { type BestAndUsual, type BestAndUsualDetails, runBestAndUsual } from "./bestAndUsual.ts";
@@ -16,7 +17,9 @@ import { type ComboReviewDetails, runComboReview } from "./comboReview.ts";
 import { type CornersDetails, runCorners } from "./corners.ts";
 import { runFreshen } from "./freshen.ts";
 import type { JobRun } from "./job.ts";
+import { type RigAnswer, type RigAnswersDetails, runRigAnswers } from "./rigAnswers.ts";
 import { type RigStepsDetails, runRigSteps } from "./rigSteps.ts";
+import { type RigTestPage, type RigTestPagesDetails, runRigTestPages } from "./rigTestPages.ts";
 import { type FoundRigTest, type RigTestsDetails, runRigTests } from "./rigTests.ts";
 import { type RunBasisDetails, runRunBasis } from "./runBasis.ts";
 import { runSearch, type SearchDetails, type SearchResult } from "./search.ts";
@@ -25,6 +28,7 @@ import { runStatement, type Statement, type StatementDetails } from "./statement
 import { runSuggestedTargets, type SuggestedTargetsDetails } from "./suggestedTargets.ts";
 import { runTargetOutlook, type TargetOutlookDetails } from "./targetOutlook.ts";
 import { runTargetWays, type TargetWaysDetails } from "./targetWays.ts";
+import { runTestBasis, type TestBasisDetails } from "./testBasis.ts";
 
 /** What each job is asked with and gives. */
 interface Jobs {
@@ -33,7 +37,9 @@ interface Jobs {
   readonly comboReview: { readonly details: ComboReviewDetails; readonly result: ComboReview };
   readonly corners: { readonly details: CornersDetails; readonly result: CornersReport | null };
   readonly freshen: { readonly details: null; readonly result: number };
+  readonly rigAnswers: { readonly details: RigAnswersDetails; readonly result: RigAnswer[] };
   readonly rigSteps: { readonly details: RigStepsDetails; readonly result: RigStep[] };
+  readonly rigTestPages: { readonly details: RigTestPagesDetails; readonly result: RigTestPage[] };
   readonly rigTests: { readonly details: RigTestsDetails; readonly result: FoundRigTest[] };
   readonly runBasis: { readonly details: RunBasisDetails; readonly result: RunBasis };
   readonly search: { readonly details: SearchDetails; readonly result: SearchResult };
@@ -48,6 +54,7 @@ interface Jobs {
     readonly result: Figure<TargetOutlook>;
   };
   readonly targetWays: { readonly details: TargetWaysDetails; readonly result: TargetWay[] };
+  readonly testBasis: { readonly details: TestBasisDetails; readonly result: TestBasis };
 }
 
 export type JobName = keyof Jobs;
@@ -60,7 +67,9 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   comboReview: runComboReview,
   corners: runCorners,
   freshen: runFreshen,
+  rigAnswers: runRigAnswers,
   rigSteps: runRigSteps,
+  rigTestPages: runRigTestPages,
   rigTests: runRigTests,
   runBasis: runRunBasis,
   search: runSearch,
@@ -69,6 +78,7 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   suggestedTargets: runSuggestedTargets,
   targetOutlook: runTargetOutlook,
   targetWays: runTargetWays,
+  testBasis: runTestBasis,
 };
 
 /** Works out the figures of a job, here. */

@@ -11,7 +11,9 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   comboReview: ofCombo,
   corners: (book, { comboId }) => markOfCorners(book, comboId),
   freshen: () => Promise.resolve(""),
+  rigAnswers: markOfEverything,
   rigSteps: markOfAllCombos,
+  rigTestPages: markOfEverything,
   rigTests: markOfEverything,
   runBasis: ofCombo,
   search: markOfEverything,
@@ -20,6 +22,7 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   suggestedTargets: ofCombo,
   targetOutlook: ofCombo,
   targetWays: ofCombo,
+  testBasis: ofCombo,
 };
 
 /**

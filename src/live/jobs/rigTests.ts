@@ -1,7 +1,9 @@
-import { preferences, type ReadOnlyLogbook, rigs, rigTests } from "#db";
-import type { CalendarDate, Id, RigTest, Run } from "#domain";
+import { preferences, rigs, rigTests, runsOfTest } from "#db";
+import type { CalendarDate, Id, RigTest } from "#domain";
 import { type RigTestReport, rigTestReport } from "#stats";
 import type { JobRun } from "./job.ts";
+import { type RigTestPage, recordsOf } from "./rigTestPages.ts";
+import { type DatedSession, sessionsOfRuns } from "./sessionsOfRuns.ts";
 
 export interface RigTestsDetails {
   /** One of the two records of a test. */
@@ -12,13 +14,16 @@ export interface RigTestsDetails {
 export interface FoundRigTest {
   readonly id: Id;
   readonly comboId: Id;
+  readonly test: RigTest;
+  /** The records of its two sides that are there: what the settings of an old test are called. */
+  readonly records: RigTestPage["records"];
   /** Which of its two settings the record is. */
   readonly side: "A" | "B";
   /** The record it was tried against; undefined where that one is gone. */
   readonly against: { readonly id: Id; readonly name: string; readonly from: CalendarDate } | undefined;
   readonly report: RigTestReport;
   /** The sessions in which the pairs were driven, in their order. */
-  readonly sessions: readonly { readonly id: Id; readonly date: CalendarDate }[];
+  readonly sessions: readonly DatedSession[];
 }
 
 /** What the rig tests of a record say, the oldest first. */
@@ -33,30 +38,14 @@ export const runRigTests: JobRun<RigTestsDetails, FoundRigTest[]> = async (book,
       const runs = await runsOfTest(book, test);
       return {
         id: test.id,
+        test,
+        records: recordsOf(test, records),
         comboId: test.comboId,
         side,
         against: other && { id: other.id, name: other.name, from: other.from },
         report: rigTestReport(test, runs, choices),
-        sessions: await sessionsOf(book, runs),
+        sessions: await sessionsOfRuns(book, runs),
       };
     }),
   );
 };
-
-async function runsOfTest(book: ReadOnlyLogbook, { pairs }: RigTest): Promise<Run[]> {
-  const ids = pairs.flatMap(({ runA, runB }) => [runA, runB]).filter((id) => id !== undefined);
-  return (await book.tables.runs.bulkGet(ids)).filter(isThere);
-}
-
-async function sessionsOf(book: ReadOnlyLogbook, runs: readonly Run[]): Promise<FoundRigTest["sessions"]> {
-  const ids = [...new Set(runs.map(({ sessionId }) => sessionId))];
-  return (await book.tables.sessions.bulkGet(ids))
-    .filter(isThere)
-    .sort((a, b) => a.startedAt - b.startedAt)
-    .map(({ id, date }) => ({ id, date }));
-}
-
-/** Neither deleted nor gone. */
-function isThere<R extends { readonly deletedAt?: number }>(row: R | undefined): row is R {
-  return row !== undefined && row.deletedAt === undefined;
-}

@@ -3,7 +3,7 @@ import { SmallColumns } from "#charts/small/SmallColumns.tsx";
 import { SmallLine } from "#charts/small/SmallLine.tsx";
 import { SmallRange } from "#charts/small/SmallRange.tsx";
 import { accountLines } from "#stats";
-import { isClear } from "#words";
+import { isClear, rigAnswerShift } from "#words";
 import type { Looked } from "./looked.ts";
 import { lapsByWeek } from "./periods.ts";
 import {
@@ -24,6 +24,7 @@ export const questionPictures = {
   steadier: SteadierPicture,
   time: TimePicture,
   different: DifferentPicture,
+  rig: RigPicture,
   practised: PractisedPicture,
 } as const;
 
@@ -82,6 +83,12 @@ function DifferentPicture({ looked: { review } }: PictureProps) {
   }
   const [first] = differenceRows(review);
   return first === undefined ? null : <SmallRange value={first.value} low={first.low} high={first.high} />;
+}
+
+/** The difference that the latest change made. */
+function RigPicture({ looked: { rig } }: PictureProps) {
+  const shift = rig[0] && rigAnswerShift(rig[0]);
+  return shift === undefined ? null : <SmallRange value={shift.estimate} low={shift.low} high={shift.high} />;
 }
 
 function PractisedPicture({ looked: { review, days, today } }: PictureProps) {

@@ -1,5 +1,12 @@
 import { type ComponentType, lazy, Suspense } from "react";
-import { answerDifferent, answerFaster, answerPractised, answerSteadier, answerTime } from "./answers.ts";
+import {
+  answerDifferent,
+  answerFaster,
+  answerPractised,
+  answerRig,
+  answerSteadier,
+  answerTime,
+} from "./answers.ts";
 import { FasterPart } from "./FasterPart.tsx";
 import type { Looked } from "./looked.ts";
 import { QuestionHead } from "./QuestionHead.tsx";
@@ -22,6 +29,8 @@ interface Question {
   readonly title: string;
   readonly answer: (looked: Looked) => string;
   readonly Body: Part;
+  /** Whether there is anything to ask about; absent means always. */
+  readonly isAsked?: (looked: Looked) => boolean;
 }
 
 const questions: readonly Question[] = [
@@ -45,6 +54,13 @@ const questions: readonly Question[] = [
     Body: lazy(() => import("./DifferentPart.tsx")),
   },
   {
+    id: "rig",
+    title: "Did the rig help?",
+    answer: answerRig,
+    Body: lazy(() => import("./RigPart.tsx")),
+    isAsked: ({ rig }) => rig.length > 0,
+  },
+  {
     id: "practised",
     title: "How much did I practise?",
     answer: answerPractised,
@@ -55,13 +71,16 @@ const questions: readonly Question[] = [
 /** Where the answer to a question stands on the page. */
 export const questionPlace = (id: string) => `question-${id}`;
 
-/** The five questions, each one line with its answer and its picture; what they open stands beside them on a desk. */
+const askedOf = (looked: Looked) => questions.filter(({ isAsked }) => isAsked?.(looked) ?? true);
+
+/** The questions, each one line with its answer and its picture; what they open stands beside them on a desk. */
 export function Questions(props: QuestionsProps) {
   return props.isDesk ? <Beside {...props} /> : <Under {...props} />;
 }
 
 function Beside({ looked, marginPercent, parts }: QuestionsProps) {
-  const opened = questions.filter(({ id }) => parts.isOpen(id));
+  const asked = askedOf(looked);
+  const opened = asked.filter(({ id }) => parts.isOpen(id));
   return (
     <div className={styles["columns"]}>
       <div className={styles["opened"]}>
@@ -79,7 +98,7 @@ function Beside({ looked, marginPercent, parts }: QuestionsProps) {
         ))}
       </div>
       <div className={styles["list"]}>
-        {questions.map((question) => (
+        {asked.map((question) => (
           <Head
             key={question.id}
             question={question}
@@ -105,7 +124,7 @@ export function goToQuestion(id: string): void {
 function Under({ looked, marginPercent, parts }: QuestionsProps) {
   return (
     <div className={styles["questions"]}>
-      {questions.map((question) => (
+      {askedOf(looked).map((question) => (
         <div key={question.id}>
           <Head question={question} looked={looked} parts={parts} />
           {parts.isOpen(question.id) && (

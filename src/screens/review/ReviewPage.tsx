@@ -1,6 +1,6 @@
 import { useRef } from "react";
 import type { CalendarDate } from "#domain";
-import type { DrivenCombo } from "#live";
+import { type DrivenCombo, useFigures } from "#live";
 import { goTo, type ReviewAddress } from "#state/address.ts";
 import { largestChange } from "#stats";
 import { useHasRoom } from "#ui/useHasRoom.ts";
@@ -21,9 +21,10 @@ interface ReviewPageProps {
   readonly marginPercent: number;
 }
 
-/** The figures at a glance, five questions with their answers and pictures, and the sessions they are answered from. */
+/** The figures at a glance, questions with their answers and pictures, and the sessions they are answered from. */
 export function ReviewPage({ combo, address, today, marginPercent }: ReviewPageProps) {
   const { reviewed, isRenewing } = useReview(combo.id, address.period, today);
+  const rig = useFigures("rigAnswers", { comboId: combo.id, today });
   const list = useRef<HTMLDivElement>(null);
   if (reviewed === undefined) return <p>Working out the figures</p>;
   const { review, days } = reviewed;
@@ -32,6 +33,7 @@ export function ReviewPage({ combo, address, today, marginPercent }: ReviewPageP
     comboName: combo.name,
     corners: combo.layout.corners,
     review,
+    rig: rig.value ?? [],
     days,
     today,
     on: { asOf: days.to ?? today, today },

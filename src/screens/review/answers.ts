@@ -4,6 +4,7 @@ import {
   practiceTitle,
   progressTitle,
   sayBreaks,
+  sayLatestRig,
   steadinessTitle,
 } from "#words";
 import type { Looked } from "./looked.ts";
@@ -20,3 +21,5 @@ export const answerDifferent = ({ review, before }: Looked) =>
 
 export const answerPractised = ({ review }: Looked) =>
   `${practiceTitle(review.practice)}; ${sayBreaks(review.breaks)}`;
+
+export const answerRig = ({ rig: [latest] }: Looked) => (latest === undefined ? "" : sayLatestRig(latest));

@@ -1,4 +1,5 @@
 import type { CalendarDate, Corner, Id } from "#domain";
+import type { RigAnswer } from "#live";
 import { goTo } from "#state/address.ts";
 import type { ComboReview } from "#stats";
 import type { KnownOn } from "#words";
@@ -11,6 +12,8 @@ export interface Looked {
   /** Corners of its layout. */
   readonly corners: readonly Corner[];
   readonly review: ComboReview;
+  /** What became of this combo at the changes of the rig, the newest first. */
+  readonly rig: readonly RigAnswer[];
   readonly days: Days;
   readonly today: CalendarDate;
   /** As of which day its findings are told. */

@@ -1,20 +1,21 @@
 import { useEffect, useRef } from "react";
 import { addRig, preferences, rigs } from "#db";
-import type { Id, Preferences, RigSettings } from "#domain";
+import type { CalendarDate, Id, Preferences, RigSettings } from "#domain";
 import { useRows, useToday } from "#live";
-import { goTo, printAddress, useAddress } from "#state/address.ts";
+import { goTo, printAddress, type RigAddress, useAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Notice } from "#ui/Notice.tsx";
 import { Part } from "#ui/Part.tsx";
 import styles from "./Rig.module.css";
 import { RigForm } from "./RigForm.tsx";
+import { RigFront } from "./RigFront.tsx";
+import { RigPages } from "./RigPages.tsx";
 import { RigRecord } from "./RigRecord.tsx";
 import { RigTimeline } from "./RigTimeline.tsx";
 import { type RigField, rigFields } from "./rigFields.ts";
 import { textKey, textsFrom } from "./rigTexts.ts";
-import { ScreenSum } from "./screen/ScreenSum.tsx";
-import { timeline } from "./timeline.ts";
+import { type Placed, timeline } from "./timeline.ts";
 import { useRigDraft } from "./useRigDraft.ts";
 import { WhatChanged } from "./WhatChanged.tsx";
 
@@ -48,8 +49,7 @@ function Records({ chosen, records, onDone }: RecordsProps) {
   const wanted = address.place === "rig" ? address.rigId : undefined;
   const change = address.place === "rig" ? address.change : undefined;
   const first = rigFields.find((field) => textKey(field) === change?.field);
-  const shown =
-    wanted === undefined ? (inForce ?? placed.at(-1)) : placed.find(({ rig }) => rig.id === wanted);
+  const shown = placed.find(({ rig }) => rig.id === wanted);
   const begin = () => draft.begin(textsFrom(inForce?.rig ?? placed.at(-1)?.rig, today));
   // The address asks for the form: it is opened once, with what is in force.
   const isWanted = first !== undefined && draft.isRead && draft.open === undefined;
@@ -57,10 +57,9 @@ function Records({ chosen, records, onDone }: RecordsProps) {
     if (isWanted) begin();
   });
   if (!draft.isRead || isWanted) return null;
-  if (address.place === "rig" && address.part === "screen")
-    return (
-      <ScreenSum inForce={inForce?.rig} today={today} onStored={() => goTo({ place: "rig" }, "replace")} />
-    );
+  const page = address.place === "rig" ? pageOf(address) : undefined;
+  if (page !== undefined)
+    return <RigPages page={page} inForce={inForce?.rig} today={today} onDone={onDone} />;
   // Whoever asks for a record, or for what can change, gets that; the form stays where it is.
   const isElsewhere = wanted !== undefined || (change !== undefined && first === undefined);
   if (draft.open && !isElsewhere)
@@ -73,7 +72,17 @@ function Records({ chosen, records, onDone }: RecordsProps) {
         onDone={onDone}
       />
     );
-  if (change !== undefined) return <WhatChanged records={placed} sessionId={change.sessionId} />;
+  if (change !== undefined)
+    return (
+      <WhatChanged
+        records={placed}
+        sessionId={change.sessionId}
+        onAll={() => {
+          begin();
+          goTo({ place: "rig" });
+        }}
+      />
+    );
   if (records.length === 0)
     return (
       <>
@@ -91,6 +100,34 @@ function Records({ chosen, records, onDone }: RecordsProps) {
           </p>
         </Notice>
       )}
+      {wanted === undefined ? (
+        <RigFront records={placed} today={today} />
+      ) : (
+        <OneRecord shown={shown} records={placed} today={today} onDone={onDone} />
+      )}
+    </>
+  );
+}
+
+/** The page behind the front that the address names. */
+function pageOf({ part, testId }: RigAddress) {
+  if (testId !== undefined) return { testId };
+  return part === undefined ? undefined : { part };
+}
+
+interface OneRecordProps {
+  readonly shown: Placed | undefined;
+  readonly records: readonly Placed[];
+  readonly today: CalendarDate;
+  readonly onDone: () => void;
+}
+
+function OneRecord({ shown, records, today, onDone }: OneRecordProps) {
+  return (
+    <>
+      <p>
+        <a href={printAddress({ place: "rig" })}>Back to the rig</a>
+      </p>
       {shown === undefined ? (
         <Notice>
           <p>The record this address names is not in the logbook. The others are below.</p>
@@ -99,15 +136,15 @@ function Records({ chosen, records, onDone }: RecordsProps) {
         <RigRecord
           key={shown.rig.id}
           placed={shown}
-          records={placed.map(({ rig: { id, from } }) => ({ id, from }))}
+          records={records.map(({ rig: { id, from } }) => ({ id, from }))}
           today={today}
-          onNew={draft.open === undefined ? begin : undefined}
-          isAskedFor={wanted !== undefined}
+          inForce={records.find(({ isInForce }) => isInForce)?.rig}
+          onNew={shown.isInForce ? () => goTo({ place: "rig", change: {} }) : undefined}
+          isAskedFor
           onDone={onDone}
         />
       )}
-      {inForce === undefined && <p>No record is in force today: the first one begins later.</p>}
-      <RigTimeline records={placed} shown={shown?.rig.id} today={today} />
+      <RigTimeline records={records} shown={shown?.rig.id} today={today} />
     </>
   );
 }

@@ -7,9 +7,17 @@ import type { FoundRigTest } from "#live";
 import { printAddress } from "#state/address.ts";
 import type { RigStep, SideOfStep } from "#stats";
 import { Name } from "#ui/Name.tsx";
-import { counted, sayNeither, sayRigStep, sayRigTest, sayUsual, shiftOf } from "#words";
+import {
+  counted,
+  saidSides,
+  sayNeither,
+  sayRigName,
+  sayRigStep,
+  sayRigTest,
+  sayUsual,
+  shiftOf,
+} from "#words";
 import styles from "./Rig.module.css";
-import { nameOf } from "./timeline.ts";
 
 interface RigVerdictProps {
   /** Of the combo. */
@@ -38,12 +46,16 @@ export function RigVerdict({ name, tests, step }: RigVerdictProps) {
 }
 
 /** The verdict of a rig test in words and as an interval, and the evenings on which it was driven. */
-function InPairs({ test: { side, against, report, sessions } }: { readonly test: FoundRigTest }) {
+function InPairs({
+  test: { test, records, side, against, report, sessions },
+}: {
+  readonly test: FoundRigTest;
+}) {
   const { verdict, complete } = report;
   const last = sessions.length - 1;
   return (
     <>
-      <p className={styles["found"]}>{sayRigTest(report, side)}</p>
+      <p className={styles["found"]}>{sayRigTest(report, { ...test, ...saidSides(test, records) }, side)}</p>
       {verdict.known && <IntervalLine {...shiftOf(verdict.value, side)} />}
       <p className={styles["soft"]}>
         {counted(complete, "pair")} of runs
@@ -52,7 +64,7 @@ function InPairs({ test: { side, against, report, sessions } }: { readonly test:
             {" "}
             against{" "}
             <a href={printAddress({ place: "rig", rigId: against.id })}>
-              <Name>{nameOf(against)}</Name>
+              <Name>{sayRigName(against)}</Name>
             </a>
           </>
         )}
@@ -80,16 +92,18 @@ interface EveningsProps {
 /** The evenings before and after on one scale, the verdict in words, the interval. */
 function Evenings({ step: { before, after, neither, step }, isSecond }: EveningsProps) {
   const scale = useMemo(() => scaleOf([before, after]), [before, after]);
+  const said = sayRigStep({ step, after });
   return (
     <>
       {isSecond ? (
         <>
           <p className={styles["soft"]}>From the weeks before and after alone:</p>
-          <p>{sayRigStep(step)}</p>
+          <p>{said}</p>
         </>
       ) : (
-        <p className={styles["found"]}>{sayRigStep(step)}</p>
+        <p className={styles["found"]}>{said}</p>
       )}
+      {step.known && <p className={styles["soft"]}>Not a test: you were also practising.</p>}
       {before && after && (
         <div className={styles["sides"]}>
           <Side title="before" side={before} scale={scale} />

@@ -1,11 +1,12 @@
 import { type Id, sayDate } from "#domain";
 import { printAddress } from "#state/address.ts";
+import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
 import styles from "./Rig.module.css";
 import { isAsked, type RigField, type RigPart, rigFields, rigParts } from "./rigFields.ts";
 import { textKey } from "./rigTexts.ts";
-import { saidOf } from "./rigWords.ts";
+import { isNote, saidOf } from "./rigWords.ts";
 import type { Placed } from "./timeline.ts";
 
 interface WhatChangedProps {
@@ -13,10 +14,12 @@ interface WhatChangedProps {
   readonly records: readonly Placed[];
   /** The session to go back to. */
   readonly sessionId: Id | undefined;
+  /** Opens the form with all its fields. */
+  readonly onAll: () => void;
 }
 
 /** The values of the rig, to pick the one that has changed: those that have changed before, then part by part. */
-export function WhatChanged({ records, sessionId }: WhatChangedProps) {
+export function WhatChanged({ records, sessionId, onAll }: WhatChangedProps) {
   const rig = records.find(({ isInForce }) => isInForce)?.rig;
   const back = { ...(sessionId !== undefined && { sessionId }) };
   const asked = rigFields.filter((field) => isAsked(field, rig?.screen.kind));
@@ -35,6 +38,11 @@ export function WhatChanged({ records, sessionId }: WhatChangedProps) {
     }));
   return (
     <Part title="What changed?" ruled aside={rig && `In force since ${sayDate(rig.from)}`}>
+      <p>
+        <Button size="between" onClick={onAll}>
+          Several things: all fields
+        </Button>
+      </p>
       <div className={styles["parts"]}>
         {parts.map(({ title, fields }) => (
           <Part key={title} title={title} level={3}>
@@ -64,8 +72,8 @@ export function WhatChanged({ records, sessionId }: WhatChangedProps) {
   );
 }
 
-/** Whether a record changed a value of the one before it; a note is rewritten, which is no change of the rig. */
+/** Whether a record changed a value of the one before it. */
 function hasChanged(field: RigField, { rig, before }: Placed): boolean {
-  if (before === undefined || (field.kind === "words" && field.isLong === true)) return false;
+  if (before === undefined || isNote(field)) return false;
   return saidOf(before, field) !== saidOf(rig, field);
 }

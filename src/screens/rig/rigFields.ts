@@ -34,10 +34,12 @@ export interface ChoiceField extends Anywhere {
 export type RigField = MeasureField | WordsField | ChoiceField;
 
 const onDesk = ["flat", "three", "curved", undefined] as const;
-const { screen, view, wheel, pedals } = rigRanges;
+const { screen, view, wheel, pedals, seat } = rigRanges;
 /** A length typed in centimetres. */
 const cm = ({ least, most }: Range) =>
   ({ unit: "cm", stored: 0.01, least: Math.round(least * 100), most: Math.round(most * 100) }) as const;
+
+const percentOfTravel = (range: Range) => ({ unit: "%", ...range });
 
 function measure(
   part: RigPart,
@@ -49,8 +51,9 @@ function measure(
   const label = asSentence(name);
   return { kind: "measure", part, key, name, label, measure: { name: label, ...range }, ...more };
 }
-function words(part: RigPart, key: string, name: string, isLong: boolean): WordsField {
-  const field = { kind: "words", part, key, name, label: asSentence(name) } as const;
+function words(part: RigPart, key: string, name: string, isLong: boolean, hint?: string): WordsField {
+  const label = asSentence(name);
+  const field = { kind: "words", part, key, name, label, ...(hint !== undefined && { hint }) } as const;
   return isLong ? { ...field, most: longestText, isLong } : { ...field, most: longestName };
 }
 
@@ -128,8 +131,40 @@ export const rigFields: readonly RigField[] = [
   measure("wheel", "rimRadius", "radius of the rim", cm(wheel.rimRadius)),
   words("wheel", "note", "note on the wheel", true),
   words("pedals", "name", "which pedals", false),
-  measure("pedals", "brakeForceKg", "full brake at", { unit: "kg", ...pedals.brakeForceKg }),
+  measure(
+    "pedals",
+    "brakeForceKg",
+    "full brake at",
+    { unit: "kg", ...pedals.brakeForceKg },
+    { hint: "how hard you press for all of the brake" },
+  ),
+  measure(
+    "pedals",
+    "loadCellKg",
+    "range of the load cell",
+    { unit: "kg", ...pedals.loadCellKg },
+    { hint: "the most that it can measure; empty without one" },
+  ),
+  measure("pedals", "brakeDeadZone", "dead zone of the brake", percentOfTravel(pedals.brakeDeadZone), {
+    hint: "of the travel, before anything happens",
+  }),
+  measure(
+    "pedals",
+    "throttleDeadZone",
+    "dead zone of the throttle",
+    percentOfTravel(pedals.throttleDeadZone),
+    {
+      hint: "of the travel, before anything happens",
+    },
+  ),
+  words("pedals", "curve", "brake curve", false, "such as: straight, or half the brake at 70 % of the force"),
   words("pedals", "note", "note on the pedals", true),
+  measure("seat", "height", "height of the seat", cm(seat.height), {
+    hint: "its lowest point above the floor under the pedals",
+  }),
+  measure("seat", "eyeHeight", "height of the eyes", cm(seat.eyeHeight), {
+    hint: "above the floor under the pedals",
+  }),
   words("seat", "note", "note on the seat", true),
 ];
 

@@ -11,12 +11,21 @@ export interface RunFacts {
   readonly rigId: Id | undefined;
   /** Not every lap is written down; absent where all are. A lap's place says so only on a dry track. */
   readonly isPartly?: true | undefined;
+  /** Of a rig test: it has a setting of its own, whatever record is in force. Absent in any other. */
+  readonly isOfTest?: true | undefined;
 }
 
 /** The facts of one run. Words of spaces only count as nothing noted. */
 export function runFacts(run: Run): RunFacts {
   const { effort, surface, tyres, setup, rigId } = run;
-  const facts: RunFacts = { effort, surface, tyres: noted(tyres), setup: noted(setup), rigId };
+  const facts: RunFacts = {
+    effort,
+    surface,
+    tyres: noted(tyres),
+    setup: noted(setup),
+    rigId,
+    ...(run.rigTest && { isOfTest: true }),
+  };
   return isPartlyWritten(run, lapsInOrder(run).length) ? { ...facts, isPartly: true } : facts;
 }
 

@@ -7,7 +7,7 @@ import { type PaceFigures, paceFigures } from "../pace/paceFigures.ts";
 import { type RunFacts, runFacts } from "./runFacts.ts";
 
 /** Goes up whenever a digest would come out otherwise for the same rows, as it does when places of laps are added. */
-export const methodVersion = 10;
+export const methodVersion = 11;
 
 /** Stands for no time in the typed arrays. */
 export const NO_TIME = -1;

@@ -28,12 +28,37 @@ export function pairsNeeded(plan: {
   if (!(standardDeviation > 0 && Number.isFinite(standardDeviation))) {
     throw new RangeError(`standardDeviation is ${standardDeviation}: a number above 0 is needed`);
   }
-  const z = normalQuantile(1 - level / 2);
-  const ratio = ((z + normalQuantile(power)) * standardDeviation) / difference;
-  return Math.max(leastPairs(level), Math.ceil(ratio ** 2 / EFFICIENCY + (z * z) / 2 + 0.5));
+  const ratio = (reachOf(plan) * standardDeviation) / difference;
+  return Math.max(leastPairs(level), Math.ceil(ratio ** 2 / EFFICIENCY + forFewPairs(level)));
+}
+
+/**
+ * The smallest difference that so many pairs find, ms: `pairsNeeded` the other way round.
+ * @returns undefined for fewer pairs than can decide at all
+ * @example differenceFound({ pairs: 20, standardDeviation: 250, power: 0.8, level: 0.1 }) // 149.3…
+ */
+export function differenceFound(plan: {
+  readonly pairs: number;
+  readonly standardDeviation: number;
+  readonly power: number;
+  readonly level: number;
+}): number | undefined {
+  const { pairs, standardDeviation, level } = plan;
+  if (pairs < leastPairs(level)) return undefined;
+  return (reachOf(plan) * standardDeviation) / Math.sqrt((pairs - forFewPairs(level)) * EFFICIENCY);
+}
+
+/** Standard errors between no difference and one that is found with the wanted chance. */
+function reachOf({ power, level }: { readonly power: number; readonly level: number }): number {
+  return normalQuantile(1 - level / 2) + normalQuantile(power);
+}
+
+/** Pairs more than the normal distribution asks for. */
+function forFewPairs(level: number): number {
+  return normalQuantile(1 - level / 2) ** 2 / 2 + 0.5;
 }
 
 /** One pair more than the exact test needs to reach the level at all: 6 at 0.1, 7 at 0.05, 9 at 0.01. */
-function leastPairs(level: number): number {
+export function leastPairs(level: number): number {
   return Math.ceil(Math.log2(2 / level)) + 1;
 }

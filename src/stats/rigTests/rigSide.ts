@@ -12,7 +12,7 @@ export type RigSide = "before" | "after" | "both";
 
 /**
  * The side of a session, by what each of its runs with laps was driven with: a record before the change, or the change
- * and later ones. A run that names no record goes by the session's date.
+ * and later ones. A run that names no record goes by the session's date; one of a rig test is on no side.
  * @param records in their order
  * @param change index of the record that is the change
  */
@@ -22,7 +22,7 @@ export function rigSide(
   change: number,
 ): RigSide {
   const byDate = date >= (records[change]?.from ?? date) ? "after" : "before";
-  const driven = runFacts.filter((_, index) => runs.includes(index));
+  const driven = runFacts.filter(({ isOfTest }, index) => !isOfTest && runs.includes(index));
   const sides = new Set(
     driven.map(({ rigId }): RigSide => {
       const place = records.findIndex(({ id }) => id === rigId);

@@ -1,23 +1,33 @@
-import { type Figure, known, unknown } from "#domain";
+import { type Figure, known, leastForSpread, type TestFigure, unknown } from "#domain";
 import { median, standardDeviation } from "#numbers";
-import { inSet } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
+import { successiveScatter } from "../pace/successiveScatter.ts";
+import { type PaceRun, paceRuns } from "../verdict/paceRuns.ts";
 
-const LEAST_LAPS = 3;
 const LEAST_DIFFERENCES = 5;
 
+/** How far neighbouring runs lie apart. */
+export interface RunDifferences {
+  /** Standard deviation, ms. */
+  readonly ms: number;
+  readonly differences: number;
+}
+
 /**
- * Standard deviation of the difference of neighbouring runs' medians in the driver's own sessions, drift included: what
- * a rig test has to overcome. Runs with fewer than three pace laps are passed over.
+ * Standard deviation of the difference of neighbouring runs in the driver's own sessions, drift included: what a rig test
+ * has to overcome. Of their usual laps, or of their scatters. Runs with fewer than five pace laps, as few as do not count
+ * in a test, are passed over.
  * @param digests of one page
+ * @param figure that the test judges by
  * @returns a reason for fewer than five differences
  */
 export function spreadOfRunDifferences(
   digests: readonly SessionDigest[],
-): Figure<{ readonly ms: number; readonly differences: number }> {
+  figure: TestFigure = "usual",
+): Figure<RunDifferences> {
   const differences = digests.flatMap((digest) => {
-    const medians = runMedians(digest);
-    return medians.slice(1).map((value, index) => value - (medians[index] as number));
+    const figures = paceRuns(digest, "dry").flatMap((run) => figureOf(run, figure) ?? []);
+    return figures.slice(1).map((value, index) => value - (figures[index] as number));
   });
   const ms = standardDeviation(differences);
   if (ms === undefined || differences.length < LEAST_DIFFERENCES) {
@@ -26,15 +36,7 @@ export function spreadOfRunDifferences(
   return known({ ms, differences: differences.length });
 }
 
-function runMedians(digest: SessionDigest): number[] {
-  const byRun = new Map<number, number[]>();
-  const isPace = inSet(digest, "pace");
-  digest.times.forEach((ms, lap) => {
-    if (!isPace(lap)) return;
-    const run = digest.runs[lap] ?? 0;
-    byRun.set(run, [...(byRun.get(run) ?? []), ms]);
-  });
-  return [...byRun.entries()]
-    .toSorted(([a], [b]) => a - b)
-    .flatMap(([, laps]) => (laps.length < LEAST_LAPS ? [] : (median(laps) ?? [])));
+function figureOf({ times, chains }: PaceRun, figure: TestFigure): number | undefined {
+  if (figure === "usual") return times.length < leastForSpread ? undefined : median(times);
+  return chains.flat().length < leastForSpread ? undefined : successiveScatter(chains);
 }

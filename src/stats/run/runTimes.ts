@@ -1,4 +1,4 @@
-import { type Figure, known, type Run, unknown } from "#domain";
+import { type Figure, known, outOfTest, type Run, unknown } from "#domain";
 import { bestCandidates } from "../bests/bestCandidates.ts";
 import { fastestOf } from "../bests/fastestOf.ts";
 import type { Choices } from "../laps/choices.ts";
@@ -19,13 +19,16 @@ export interface RunTimes
 }
 
 /**
- * Best, usual lap and scatter of one run: of its pace laps; of any other run (drill, warm-up, race, wet, easy, a guest's,
+ * Best, usual lap and scatter of one run: of its pace laps, one of a rig test read as if it were of none; of any other run (drill, warm-up, race, wet, easy, a guest's,
  * partly written) of its clean laps, a race's first left out. What stands at the head of the run, and what the run says, both take it from here.
  */
 export function runTimes(run: Run, choices: Choices): RunTimes {
   const placed = placedRun(run, 0, run.startedAt, choices);
   const isPace = hasPace(run, placed);
-  const looked = isPace ? placed : placed.map((lap) => (isStart(run, lap) ? lap : asIfPace(lap)));
+  const itself = isPace ? placed : placedRun(outOfTest(run), 0, run.startedAt, choices);
+  const looked = hasPace(run, itself)
+    ? itself
+    : placed.map((lap) => (isStart(run, lap) ? lap : asIfPace(lap)));
   const counted = looked.filter(({ place }) => place === "pace");
   const { median, medianDecimals, consistency } = paceFigures(looked);
   const { usualMs, usualDecimals = 3 } = run.summary ?? {};

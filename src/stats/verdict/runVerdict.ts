@@ -13,9 +13,10 @@ import { median } from "#numbers";
 import { LEVEL_DECIMALS } from "../combo/figureForTarget.ts";
 import type { Choices } from "../laps/choices.ts";
 import { usualDecimals } from "../pace/usualDecimals.ts";
+import { testFigure } from "../rigTests/testFigure.ts";
+import { testRuns } from "../rigTests/testRuns.ts";
 import { flyingLaps, isUntidy } from "../run/isUntidy.ts";
 import { type RunTimes, runTimes } from "../run/runTimes.ts";
-import { nextSetting } from "./nextSetting.ts";
 import { ONE_IN_TEN, type RunBasis, type RunScatters, type RunSpread } from "./runBasis.ts";
 
 /** How a run was, by rule. Our methods, §4. */
@@ -43,7 +44,7 @@ export interface LapsOfRun {
 /** A run that gets no comparing word: only counted. */
 export interface CountedRun {
   readonly word: "counted";
-  readonly because: Apart | "partly written" | "after a break" | "nothing to compare with";
+  readonly because: Exclude<Apart, "test"> | "partly written" | "after a break" | "nothing to compare with";
   /** Days of the break that the run comes after. */
   readonly days?: number;
   readonly run: LapsOfRun;
@@ -59,10 +60,8 @@ export interface RacedRun {
 /** A run of a rig test: nothing is said of its speed, for looking after each run finds differences that are none. */
 export interface TestedRun {
   readonly word: "rig test";
-  /** Five clean laps or more. */
+  /** It counts in the test: five clean laps or more, and not void. */
   readonly isValid: boolean;
-  /** The setting of the run to come; undefined where the test has none left. */
-  readonly next: "A" | "B" | undefined;
   readonly run: LapsOfRun;
 }
 
@@ -180,20 +179,21 @@ export function lapsOfRun(run: Run, { placed, counted }: Pick<RunTimes, "placed"
 const setOff = (run: Run) => standsApart({ ...run, surface: "dry" });
 
 function notJudged(
-  { run, runsBefore, basis, tests }: RunVerdictInput,
+  { run, runsBefore, basis, tests, preferences }: RunVerdictInput,
   counts: LapsOfRun,
 ): RunVerdict | undefined {
-  const apart = setOff(run);
-  if (apart !== undefined) return { word: "counted", because: apart, run: counts };
-  if (run.kind === "race") return { word: "race", grid: run.gridPlace, finish: run.finishPlace, run: counts };
   const test = testOf(run, tests);
-  if (test !== undefined)
+  const apart = setOff(run);
+  if (apart === "test" || (apart === undefined && test !== undefined)) {
+    const isVoid = run.rigTest?.void !== undefined;
     return {
       word: "rig test",
-      isValid: counts.pace >= leastForSpread && run.surface === "dry",
-      next: nextSetting(test),
+      isValid: !isVoid && testFigure(run, test ?? {}, preferences).known,
       run: counts,
     };
+  }
+  if (apart !== undefined) return { word: "counted", because: apart, run: counts };
+  if (run.kind === "race") return { word: "race", grid: run.gridPlace, finish: run.finishPlace, run: counts };
   if (isPartly(run)) return { word: "counted", because: "partly written", run: counts };
   const { pause } = basis;
   if (pause !== undefined && pause.lapsSince + lapsBefore(runsBefore) < FIRST_LAPS)
@@ -201,8 +201,8 @@ function notJudged(
   return undefined;
 }
 
-const testOf = ({ id }: Run, tests: readonly RigTest[]) =>
-  tests.find(({ pairs }) => pairs.some(({ runA, runB }) => runA === id || runB === id));
+const testOf = (run: Run, tests: readonly RigTest[]) =>
+  tests.find((test) => testRuns(test, [run]).length > 0);
 
 const isPartly = (run: Run) => isPartlyWritten(run, lapsInOrder(run).length);
 

@@ -6,6 +6,7 @@ import {
   type Layout,
   lapsInOrder,
   lapsInPlace,
+  outOfTest,
   type Preferences,
   type Run,
 } from "#domain";
@@ -75,8 +76,8 @@ function timesKnown(about: About) {
     anchor === undefined ? times : times.filter((ms) => ms >= anchor / 3 && ms <= anchor * 3);
   const { surface } = run ?? noRun;
   const isDry = surface === "dry";
-  const isPace = run !== undefined && isPaceRun({ ...run, surface: "dry" });
-  const isRace = run?.kind === "race" && isPaceRun({ ...run, kind: "pace", surface: "dry" });
+  const isPace = run !== undefined && isPaceRun({ ...outOfTest(run), surface: "dry" });
+  const isRace = run?.kind === "race" && isPaceRun({ ...outOfTest(run), kind: "pace", surface: "dry" });
   const isPbUsual = isDry && (run === undefined || isPace || isRace);
   const likeTimes = near(measuresOf(like));
   const paceTimes = near(runs.flatMap((one) => paceTimesOf(one, preferences.settlingLaps)));
@@ -100,7 +101,7 @@ function timesKnown(about: About) {
 const noRun = { kind: "pace", effort: "full", surface: "dry" } as const;
 
 function paceTimesOf(run: Run, settlingLaps: number): number[] {
-  return lapsInPlace(run, settlingLaps).flatMap(({ lap, place }) =>
+  return lapsInPlace(outOfTest(run), settlingLaps).flatMap(({ lap, place }) =>
     place === "pace" && isMeasure(lap) ? [lap.ms] : [],
   );
 }

@@ -1,6 +1,6 @@
 import { act, screen, waitFor, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
-import { addCombo, addLap, addRig, addRun, editRun, type Logbook, rigs } from "#db";
+import { addCombo, addLap, addRig, addRigTest, addRun, editRun, type Logbook, rigs } from "#db";
 import type { RigSettings } from "#domain";
 import { useRows } from "#live";
 import { RigScreen } from "../../../../src/screens/rig/RigScreen.tsx";
@@ -26,10 +26,21 @@ function Peek() {
   return <RigScreen />;
 }
 
+type User = Awaited<ReturnType<typeof renderAt>>["user"];
 const recordFrom = (from: string) => stored.find((rig) => rig.from === from)?.id ?? "";
 const field = (name: string) => screen.getByRole("textbox", { name });
-const begin = async (user: Awaited<ReturnType<typeof renderAt>>["user"]) =>
+const begin = async (user: User) =>
   user.click(await screen.findByRole("button", { name: "Begin the first record" }));
+
+/** From the front to the record in force. */
+const openSheet = async (user: User) =>
+  user.click(await screen.findByRole("link", { name: "The full sheet" }));
+/** From the front to a new record with all its fields. */
+const change = async (user: User) => {
+  await user.click(await screen.findByRole("link", { name: "Something changed" }));
+  await user.click(await screen.findByRole("button", { name: "Several things: all fields" }));
+  await screen.findByRole("button", { name: "Store" });
+};
 
 describe("the rig", () => {
   it("introduces itself, and stores the first record in metres", async () => {
@@ -43,10 +54,13 @@ describe("the rig", () => {
     await user.type(field("Angle of the side screens"), "55°");
     await user.type(field("Torque at most"), "8 Nm");
     await user.click(screen.getByRole("button", { name: "Store" }));
+    expect(await screen.findByText("In force since Wed 25 Nov 2026:")).toBeVisible();
+    expect(screen.getByText("eye at 62 cm")).toBeVisible();
+    expect(screen.getByRole("heading", { level: 1 })).toHaveFocus();
+    await openSheet(user);
     expect(await screen.findByText("In force today, since Wed 25 Nov 2026")).toBeVisible();
     expect(screen.getByText("59.8 cm")).toBeVisible();
     expect(screen.getByText("8 N·m")).toBeVisible();
-    expect(screen.getByRole("heading", { level: 1 })).toHaveFocus();
   });
 
   it("stores what is typed in the units of the logbook", async () => {
@@ -93,6 +107,7 @@ describe("the rig", () => {
     expect(view.queryByText("True to size at this screen")).toBeNull();
     await user.click(screen.getByRole("radio", { name: "one flat" }));
     await user.click(screen.getByRole("button", { name: "Store" }));
+    await openSheet(user);
     expect(await screen.findByRole("button", { name: "Correct this record" })).toBeVisible();
     expect(screen.getByText("56.6° across")).toBeVisible();
   });
@@ -182,18 +197,18 @@ describe("records over time", () => {
 
   it("says which one is in force today and what changed between neighbours", async () => {
     await renderAt("#/rig", <RigScreen />, two);
-    expect(await screen.findByText("In force today, since Tue 3 Nov 2026")).toBeVisible();
-    const table = screen.getByRole("table", { name: "Records of the rig, the newest first" });
-    const [, newest, middle, oldest] = within(table).getAllByRole("row");
-    expect(newest).toHaveTextContent("not yet in force · which wheel no longer said · gain 55 % to 50 %");
-    expect(middle).toHaveTextContent("gain down");
-    expect(middle).toHaveTextContent("in force today · gain 62 % to 55 %");
+    expect(await screen.findByText("In force since Tue 3 Nov 2026:")).toBeVisible();
+    expect(screen.getByText("gain 55 %")).toBeVisible();
+    const list = screen.getByRole("list", { name: "Records of the rig and rig tests, the newest first" });
+    const [newest, middle, oldest] = within(list).getAllByRole("listitem");
+    expect(newest).toHaveTextContent("not yet in forcewhich wheel no longer said · gain 55 % to 50 %");
+    expect(middle).toHaveTextContent("in force todaygain downgain 62 % to 55 %");
     expect(oldest).toHaveTextContent("the first record");
   });
 
   it("begins a new record as the one in force, and says what differs while it is typed", async () => {
     const { user } = await renderAt("#/rig", <RigScreen />, two);
-    await user.click(await screen.findByRole("button", { name: "Something changed" }));
+    await change(user);
     expect(field("Gain")).toHaveValue("55");
     expect(field("From")).toHaveValue("Wed 25 Nov 2026");
     expect(screen.getByText("Nothing is different yet.")).toBeVisible();
@@ -201,11 +216,12 @@ describe("records over time", () => {
     await user.type(field("Gain"), "58");
     expect(screen.getByText("Changed: gain 55 % to 58 %")).toBeVisible();
     await user.click(screen.getByRole("button", { name: "Store" }));
-    expect(await screen.findByText("In force today, since Wed 25 Nov 2026")).toBeVisible();
+    expect(await screen.findByText("In force since Wed 25 Nov 2026:")).toBeVisible();
   });
 
   it("opens at the value that is wanted, alone with its caution, and stores the rest as it was", async () => {
     const { user } = await renderAt("#/rig", <Peek />, two);
+    await openSheet(user);
     await user.click(await screen.findByRole("link", { name: "Gain: it has changed" }));
     await waitFor(() => expect(field("Gain")).toHaveFocus());
     expect(screen.getAllByRole("textbox")).toHaveLength(1);
@@ -213,7 +229,7 @@ describe("records over time", () => {
     expect(screen.getByText(/^From Wed 25 Nov 2026 on\./)).toBeVisible();
     // What stood there is selected: typing takes its place.
     await user.keyboard("50{Enter}");
-    expect(await screen.findByText("In force today, since Wed 25 Nov 2026")).toBeVisible();
+    expect(await screen.findByText("In force since Wed 25 Nov 2026:")).toBeVisible();
     expect(window.location.hash).toBe("#/rig");
     const fresh = stored.find(({ from }) => from === "2026-11-25");
     expect(fresh?.wheel).toEqual({ name: "\u202Ewheel <script>", gainPercent: 50 });
@@ -228,13 +244,13 @@ describe("records over time", () => {
     expect(field("Gain")).toHaveFocus();
     expect(field("From")).toHaveValue("Wed 25 Nov 2026");
     await user.click(screen.getByRole("button", { name: "Cancel" }));
-    expect(await screen.findByText("In force today, since Tue 3 Nov 2026")).toBeVisible();
+    expect(await screen.findByText("In force since Tue 3 Nov 2026:")).toBeVisible();
     expect(screen.queryByRole("textbox")).toBeNull();
   });
 
   it("shows the whole form where another field is wrong", async () => {
     const { user } = await renderAt("#/rig", <RigScreen />, two);
-    await user.click(await screen.findByRole("button", { name: "Something changed" }));
+    await change(user);
     await user.clear(field("Rotation"));
     await user.type(field("Rotation"), "much");
     window.location.hash = "#/rig?field=wheel.gainPercent";
@@ -269,7 +285,7 @@ describe("records over time", () => {
 
   it("goes to the record that a link asks for, also past a form that is half filled in", async () => {
     const { user } = await renderAt("#/rig", <Peek />, two);
-    await user.click(await screen.findByRole("button", { name: "Something changed" }));
+    await change(user);
     await user.type(field("Gain"), "8");
     act(() => {
       window.location.hash = `#/rig/${recordFrom("2026-09-01")}`;
@@ -278,14 +294,13 @@ describe("records over time", () => {
     const title = await screen.findByRole("heading", { level: 2, name: "From Tue 1 Sep 2026" });
     await waitFor(() => expect(title).toContainElement(document.activeElement as HTMLElement));
     expect(screen.queryByRole("textbox", { name: "Gain" })).toBeNull();
-    expect(screen.queryByRole("button", { name: "Something changed" })).toBeNull();
     await user.click(screen.getByRole("link", { name: "Go on with it" }));
     expect(await screen.findByRole("textbox", { name: "Gain" })).toHaveValue("558");
   });
 
   it("lets a value be picked also while a form is half filled in, and opens that one field", async () => {
     const { user } = await renderAt("#/rig", <RigScreen />, two);
-    await user.click(await screen.findByRole("button", { name: "Something changed" }));
+    await change(user);
     act(() => {
       window.location.hash = "#/rig?field=";
       window.dispatchEvent(new HashChangeEvent("hashchange"));
@@ -309,13 +324,13 @@ describe("records over time", () => {
     await user.click(screen.getByRole("button", { name: "Delete this record" }));
     await waitFor(() => expect(screen.queryByRole("link", { name: "Tue 1 Sep 2026" })).toBeNull());
     expect(screen.getByRole("heading", { level: 1 })).toHaveFocus();
-    expect(await screen.findByText("In force today, since Tue 3 Nov 2026")).toBeVisible();
+    expect(await screen.findByText("In force since Tue 3 Nov 2026:")).toBeVisible();
     await user.click(screen.getByRole("button", { name: "Undo" }));
     expect(await screen.findByRole("link", { name: "Tue 1 Sep 2026" })).toBeVisible();
   });
 
   it("sets the evenings before a change and after it side by side, and says where practice may be all", async () => {
-    await renderAt("#/rig", <RigScreen />, async (book) => {
+    const { user } = await renderAt("#/rig", <RigScreen />, async (book) => {
       await two(book);
       const { comboId } = await addCombo(book, {
         car: { name: "club hatch" },
@@ -329,11 +344,20 @@ describe("records over time", () => {
         { date: "2026-11-17", laps: about(84_900) },
       ]);
     });
+    const last = await screen.findByRole("region", { name: "The last change" });
+    expect(last).toHaveTextContent("The last change, Tue 3 Nov 2026: gain down (gain 62 % to 55 %)");
+    expect(last).toHaveTextContent(/No difference to be seen: between .* faster and .* slower/);
+    await waitFor(() =>
+      expect(last).toHaveTextContent(
+        "Varnholt Ring · club hatch, from the weeks before and after; not a test",
+      ),
+    );
+    await openSheet(user);
     const list = await screen.findByRole("list", { name: "Each combo before and after" });
     expect(within(list).getAllByRole("listitem")).toHaveLength(1);
     expect(within(list).getByRole("heading", { name: "Varnholt Ring · club hatch" })).toBeVisible();
     expect(
-      within(list).getByText(/^Cannot be told from practice: between .* faster and .* slower$/),
+      within(list).getByText(/^No difference to be seen: between .* faster and .* slower$/),
     ).toBeVisible();
     expect(list).toHaveTextContent(/before: 1:25\.000 in 2 sessions/);
     expect(list).toHaveTextContent(/after: 1:25\.000 in 2 sessions/);
@@ -349,7 +373,7 @@ describe("records over time", () => {
   });
 
   it("says in full which sessions stand on neither side, also where no side has any", async () => {
-    await renderAt("#/rig", <RigScreen />, async (book) => {
+    const { user } = await renderAt("#/rig", <RigScreen />, async (book) => {
       await two(book);
       const names = { car: { name: "club hatch" }, track: { name: "Varnholt Ring" } };
       const { comboId } = await addCombo(book, names);
@@ -365,13 +389,70 @@ describe("records over time", () => {
       for (const ms of [85_000, 85_100, 85_200])
         await addLap(book, { runId, id: book.newId(), lap: aLap(ms) });
     });
+    await openSheet(user);
     expect(
       await screen.findByText("Tue 10 Nov 2026 was driven with both settings and counts on neither side."),
     ).toBeVisible();
   });
 
+  it("goes back to an old record in one press, as a new one from today, and takes that back", async () => {
+    const { user } = await renderAt("#/rig", <Peek />, two);
+    await user.click(await screen.findByRole("link", { name: "Tue 1 Sep 2026" }));
+    await user.click(await screen.findByRole("button", { name: "Go back to these settings" }));
+    expect(await screen.findByText("In force since Wed 25 Nov 2026:")).toBeVisible();
+    const [old, again] = [recordFrom("2026-09-01"), recordFrom("2026-11-25")].map((id) =>
+      stored.find((rig) => rig.id === id),
+    );
+    expect(again).toMatchObject({ name: "Back to the settings of Tue 1 Sep 2026", wheel: old?.wheel });
+    const list = screen.getByRole("list", { name: "Records of the rig and rig tests, the newest first" });
+    expect(within(list).getAllByRole("listitem")[1]).toHaveTextContent(/Wed 25 Nov 2026.*gain 55 % to 62 %/);
+    await user.click(screen.getByRole("button", { name: "Undo" }));
+    expect(await screen.findByText("In force since Tue 3 Nov 2026:")).toBeVisible();
+    expect(stored).toHaveLength(3);
+  });
+
+  it("offers no way back to what says the same as the record in force", async () => {
+    const { user } = await renderAt("#/rig", <RigScreen />, async (book) => {
+      await addRig(book, aRig({ from: "2026-09-01", wheel: { gainPercent: 62 } }));
+      await addRig(book, aRig({ from: "2026-11-03", wheel: { gainPercent: 62 } }));
+    });
+    await user.click(await screen.findByRole("link", { name: "Tue 1 Sep 2026" }));
+    expect(await screen.findByRole("button", { name: "Correct this record" })).toBeVisible();
+    expect(screen.queryByRole("button", { name: "Go back to these settings" })).toBeNull();
+  });
+
+  it("shows tests where they ended, each leading to its page, and says of evenings that they are no test", async () => {
+    await renderAt("#/rig", <RigScreen />, async (book) => {
+      await two(book);
+      const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Ring" } });
+      await addRigTest(book, {
+        comboId,
+        question: "less gain?",
+        sayA: "gain 62 %",
+        sayB: "gain 55 %",
+        pairsPlanned: 6,
+        level: 0.1,
+        seed: 1,
+        pairs: [{ first: "A" }],
+        endedAt: Date.UTC(2026, 10, 1, 20),
+        kept: "B",
+      });
+    });
+    const list = await screen.findByRole("list", {
+      name: "Records of the rig and rig tests, the newest first",
+    });
+    await waitFor(() => expect(within(list).getAllByRole("listitem")).toHaveLength(4));
+    const [, , test] = within(list).getAllByRole("listitem");
+    expect(test).toHaveTextContent(/^Sun 1 Nov 2026Tested gain 55 % against 62 %kept the one tried$/);
+    expect(within(list).getByRole("link", { name: "Tested gain 55 % against 62 %" })).toHaveAttribute(
+      "href",
+      expect.stringMatching(/^#\/rig\?test=/),
+    );
+  });
+
   it("shows no laps before and after the first record", async () => {
-    await renderAt("#/rig", <RigScreen />, (book) => addRig(book, aRig()));
+    const { user } = await renderAt("#/rig", <RigScreen />, (book) => addRig(book, aRig()));
+    await openSheet(user);
     expect(await screen.findByText("In force today, since Tue 3 Nov 2026")).toBeVisible();
     expect(screen.queryByText("Did it help?")).toBeNull();
   });

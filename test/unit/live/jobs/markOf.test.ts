@@ -27,7 +27,9 @@ async function marksIn(book: Parameters<typeof markOf>[0], comboId: string) {
     bestAndUsual: { comboIds: [comboId], today },
     comboReview: { comboId, period: {}, today },
     corners: { comboId, today },
+    rigAnswers: { today },
     rigSteps: { rigId: "rig", records: [{ id: "rig", from: "2026-03-01" }], today },
+    rigTestPages: { comboId: "combo" },
     rigTests: { rigId: "rig" },
     runBasis: { comboId, startedAt: 0, date: today, surface: "dry", today },
     search: { terms: {}, most: 5 },
@@ -36,6 +38,7 @@ async function marksIn(book: Parameters<typeof markOf>[0], comboId: string) {
     suggestedTargets: { comboId, kind: "best", by, today },
     targetOutlook: { comboId, kind: "best", value: 82_000, by, today },
     targetWays: { comboId, today },
+    testBasis: { comboId, today },
   };
   const names = Object.keys(questions) as (keyof typeof questions)[];
   const marks = await Promise.all(names.map((job) => markOf(book, job, questions[job] as never)));

@@ -108,6 +108,7 @@ describe("an untidy session", () => {
       outOrIn: 1,
       partly: 2,
       easy: 3,
+      test: 0,
       wet: 5,
       drill: 4,
       warmUp: 3,

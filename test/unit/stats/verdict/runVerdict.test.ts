@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type RigTest, type Run, unknown } from "#domain";
+import { type RigTest, type Run, type RunOfTest, unknown } from "#domain";
 import { type RunBasis, type RunVerdict, runReport, runVerdict } from "#stats";
 import { aRun, choices, type Told } from "../someRows.ts";
 
@@ -191,11 +191,10 @@ describe("a run of a rig test", () => {
   const asked = (pairs: RigTest["pairs"], laps: readonly Told[] = even(82_000)) =>
     verdictOf(laps, { tests: [{ ...test, pairs }] });
 
-  it("says whether it is valid and which setting comes, and nothing of its speed", () => {
+  it("says whether it is valid, and nothing of its speed", () => {
     expect(asked(test.pairs)).toEqual({
       word: "rig test",
       isValid: true,
-      next: "A",
       run: { laps: 5, clean: 5, lost: [], pace: 5, driven: 5 },
     });
     expect(asked(test.pairs, even(82_000).slice(1))).toMatchObject({ isValid: false });
@@ -203,16 +202,22 @@ describe("a run of a rig test", () => {
       word: "rig test",
       isValid: false,
     });
-    expect(asked([{ first: "B", runA: "x", runB: "run s 9" }, { first: "A" }])).toMatchObject({ next: "A" });
-    expect(asked([{ first: "A", runB: "run s 9", runA: "x" }])).toMatchObject({ next: undefined });
+  });
+
+  it("is one that says so itself, though its test is gone", () => {
+    const own = (rigTest: RunOfTest) => verdictOf(even(82_000), { run: { rigTest } });
+    expect(own({ id: "test", pair: 1, side: "A" })).toMatchObject({ word: "rig test", isValid: true });
+    expect(own({ id: "test", pair: 1, side: "A", void: "a dog" })).toMatchObject({ isValid: false });
   });
 
   it("is no reference for the runs after it", () => {
     const before = [aRun(1, uneven(84_000), { id: "tested" })];
     const tests = [{ ...test, pairs: [{ first: "A", runA: "tested" } as const] }];
-    expect(verdictOf(even(84_000), { basis: nothing, runsBefore: before, tests })).toMatchObject({
-      because: "nothing to compare with",
-    });
+    const itself = before.map((run) => ({ ...run, rigTest: { id: "test", pair: 1, side: "A" } as const }));
+    for (const about of [{ runsBefore: before, tests }, { runsBefore: itself }])
+      expect(verdictOf(even(84_000), { basis: nothing, ...about })).toMatchObject({
+        because: "nothing to compare with",
+      });
   });
 });
 

@@ -1,0 +1,49 @@
+import { preferences, rigs, rigTests, runsOfTest } from "#db";
+import type { CalendarDate, Id, RigSettings, RigTest } from "#domain";
+import { type RigTestReport, rigTestReport } from "#stats";
+import type { JobRun } from "./job.ts";
+import { type DatedSession, sessionsOfRuns } from "./sessionsOfRuns.ts";
+
+/** Which tests are asked for: one, those of a combo, or all. */
+export interface RigTestPagesDetails {
+  readonly testId?: Id;
+  readonly comboId?: Id;
+}
+
+/** A rig test with all that its page says. */
+export interface RigTestPage {
+  readonly test: RigTest;
+  readonly report: RigTestReport;
+  /** The records that stand for its sides, as far as they are there: what an old test's settings are called. */
+  readonly records: readonly { readonly id: Id; readonly name: string; readonly from: CalendarDate }[];
+  /** The sessions in which its runs were driven, in their order. */
+  readonly sessions: readonly DatedSession[];
+}
+
+/** Rig tests and what they say, the one planned first comes first. */
+export const runRigTestPages: JobRun<RigTestPagesDetails, RigTestPage[]> = async (
+  book,
+  { testId, comboId },
+) => {
+  const tests = (await rigTests(book, comboId)).filter(({ id }) => testId === undefined || id === testId);
+  if (tests.length === 0) return [];
+  const [records, choices] = await Promise.all([rigs(book), preferences(book)]);
+  return Promise.all(
+    tests.map(async (test): Promise<RigTestPage> => {
+      const runs = await runsOfTest(book, test);
+      return {
+        test,
+        report: rigTestReport(test, runs, choices),
+        records: recordsOf(test, records),
+        sessions: await sessionsOfRuns(book, runs),
+      };
+    }),
+  );
+};
+
+/** The records of a test's two sides that are there. */
+export function recordsOf({ rigA, rigB }: RigTest, records: readonly RigSettings[]): RigTestPage["records"] {
+  return records
+    .filter(({ id }) => id === rigA || id === rigB)
+    .map(({ id, name, from }) => ({ id, name, from }));
+}

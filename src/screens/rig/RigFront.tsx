@@ -1,0 +1,128 @@
+import { Fragment } from "react";
+import { rigTests } from "#db";
+import { type CalendarDate, comboName, sayDate } from "#domain";
+import { type RigAnswer, useCombos, useFigures, useRows } from "#live";
+import { printAddress, type RigAddress } from "#state/address.ts";
+import { classes } from "#ui/classes.ts";
+import { Name } from "#ui/Name.tsx";
+import { sayRigEvidence, sayRigName } from "#words";
+import styles from "./RigFront.module.css";
+import { RigReading } from "./RigReading.tsx";
+import { RigTimeline } from "./RigTimeline.tsx";
+import { inForceParts, rigChanges } from "./rigWords.ts";
+import type { Placed } from "./timeline.ts";
+
+const ways: readonly { readonly word: string; readonly to: Omit<RigAddress, "place"> }[] = [
+  { word: "Something changed", to: { change: {} } },
+  { word: "Test a change", to: { part: "plan" } },
+  { word: "Work out my field of view", to: { part: "screen" } },
+  { word: "Work out my gain", to: { part: "wheel" } },
+];
+
+interface RigFrontProps {
+  /** Oldest first. */
+  readonly records: readonly Placed[];
+  readonly today: CalendarDate;
+}
+
+/** The rig at a glance: what is in force, what the last change and the last test did, the ways on, and all records. */
+export function RigFront({ records, today }: RigFrontProps) {
+  const { value: answers, isRenewing } = useFigures("rigAnswers", { today });
+  const [latest] = answers ?? [];
+  const tested = answers?.find(({ tests }) => tests.length > 0);
+  return (
+    <>
+      <InForce placed={records.find(({ isInForce }) => isInForce)} />
+      <UnderWay />
+      <div className={styles["answers"]} aria-busy={isRenewing}>
+        {answers === undefined && records.length > 1 && <p>Working out what the last change did</p>}
+        {latest && <Answer title="The last change" answer={latest} records={records} />}
+        {tested && tested !== latest && <Answer title="The last test" answer={tested} records={records} />}
+      </div>
+      <RigWays />
+      <RigTimeline records={records} answers={answers ?? []} today={today} />
+    </>
+  );
+}
+
+/** The four things to do here. */
+export function RigWays() {
+  return (
+    <nav aria-label="What to do" className={styles["ways"]}>
+      {ways.map(({ word, to }, index) => (
+        <a
+          key={word}
+          href={printAddress({ place: "rig", ...to })}
+          className={classes(styles["way"], index === 0 && styles["main"])}
+        >
+          {word}
+        </a>
+      ))}
+    </nav>
+  );
+}
+
+function InForce({ placed }: { readonly placed: Placed | undefined }) {
+  if (placed === undefined) return <p>No record is in force today: the first one begins later.</p>;
+  const { rig } = placed;
+  const parts = inForceParts(rig);
+  return (
+    <p className={styles["inForce"]}>
+      <strong>In force since {sayDate(rig.from)}:</strong>{" "}
+      {parts.length === 0 && "nothing of screen, wheel and pedals is written down. "}
+      {parts.map((part) => (
+        <Fragment key={part}>
+          <span className={styles["whole"]}>{part}</span> ·{" "}
+        </Fragment>
+      ))}
+      <a className={styles["sheet"]} href={printAddress({ place: "rig", rigId: rig.id })}>
+        The full sheet
+      </a>
+    </p>
+  );
+}
+
+/** The tests that are not over yet. */
+function UnderWay() {
+  const open = useRows(
+    async (book) => (await rigTests(book)).filter(({ endedAt, kept }) => endedAt === undefined && !kept),
+    [],
+  );
+  return open?.map(({ id, question }) => (
+    <p key={id}>
+      A test is under way:{" "}
+      <a href={printAddress({ place: "rig", testId: id })}>
+        <Name>{question}</Name>
+      </a>
+    </p>
+  ));
+}
+
+interface AnswerProps {
+  readonly title: string;
+  readonly answer: RigAnswer;
+  readonly records: readonly Placed[];
+}
+
+function Answer({ title, answer, records }: AnswerProps) {
+  const combo = useCombos()?.find(({ id }) => id === answer.comboId);
+  const placed = records.find(({ rig }) => rig.id === answer.rig.id);
+  const changes = placed?.before ? rigChanges(placed.before, placed.rig, "without notes") : [];
+  return (
+    <section aria-label={title} className={styles["answer"]}>
+      <p className={styles["about"]}>
+        {title}, {sayDate(answer.rig.from)}:{" "}
+        <a href={printAddress({ place: "rig", rigId: answer.rig.id })}>
+          <Name>{sayRigName(answer.rig)}</Name>
+        </a>
+        {changes.length > 0 && ` (${changes.join(" · ")})`}
+      </p>
+      <RigReading answer={answer} />
+      <p className={styles["soft"]}>
+        {combo && <Name>{comboName(combo)}</Name>}
+        {combo && ", "}
+        {sayRigEvidence(answer)}
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,53 @@
+import { type ComponentType, lazy, Suspense } from "react";
+import type { CalendarDate, Id, RigSettings } from "#domain";
+import { goTo, printAddress, type RigPart } from "#state/address.ts";
+
+interface PageProps {
+  readonly inForce: RigSettings | undefined;
+  readonly today: CalendarDate;
+  readonly onStored: () => void;
+}
+
+const pages: Readonly<Record<RigPart, ComponentType<PageProps>>> = {
+  screen: lazy(async () => ({ default: (await import("./screen/ScreenSum.tsx")).ScreenSum })),
+  plan: lazy(async () => ({ default: (await import("./test/PlanTest.tsx")).PlanTest })),
+  wheel: lazy(async () => ({ default: (await import("./wheel/WheelSum.tsx")).WheelSum })),
+};
+
+const TestPage = lazy(async () => ({ default: (await import("./test/TestPage.tsx")).TestPage }));
+
+interface RigPagesProps {
+  /** One of the sums or the plan, or one rig test. */
+  readonly page: { readonly part: RigPart } | { readonly testId: Id };
+  readonly inForce: RigSettings | undefined;
+  readonly today: CalendarDate;
+  /** What had the focus is gone. */
+  readonly onDone: () => void;
+}
+
+/** The pages behind the front of the rig, each with the way back. */
+export function RigPages({ page, inForce, today, onDone }: RigPagesProps) {
+  const onStored = () => {
+    goTo({ place: "rig" }, "replace");
+    onDone();
+  };
+  return (
+    <>
+      <p>
+        <a href={printAddress({ place: "rig" })}>Back to the rig</a>
+      </p>
+      <Suspense fallback={<p>Opening</p>}>
+        {"testId" in page ? (
+          <TestPage testId={page.testId} />
+        ) : (
+          <Part of={page.part} inForce={inForce} today={today} onStored={onStored} />
+        )}
+      </Suspense>
+    </>
+  );
+}
+
+function Part({ of, ...props }: PageProps & { readonly of: RigPart }) {
+  const Page = pages[of];
+  return <Page {...props} />;
+}

@@ -1,0 +1,15 @@
+import { IntervalLine } from "#charts/interval/IntervalLine.tsx";
+import type { RigAnswer } from "#live";
+import { rigAnswerShift, sayRigAnswer } from "#words";
+import styles from "./RigFront.module.css";
+
+/** What became of a change, as a sentence and as an interval. */
+export function RigReading({ answer }: { readonly answer: RigAnswer }) {
+  const shift = rigAnswerShift(answer);
+  return (
+    <>
+      <p className={styles["found"]}>{sayRigAnswer(answer)}</p>
+      {shift && <IntervalLine {...shift} />}
+    </>
+  );
+}

@@ -1,0 +1,101 @@
+import type { Reason } from "#domain";
+import type { GainRange } from "#physics";
+import { asSentence, listed } from "./counted.ts";
+import { sayReason } from "./reason.ts";
+
+/** What floating point takes off is given back: 0.5 · 60 stays 30. */
+const SLACK = 1e-9;
+/** Standard gravity, m/s² (3rd CGPM). */
+const GRAVITY = 9.80665;
+
+/**
+ * A gain in whole percent, below ten in tenths, never more than was worked out.
+ * @example gainDigits(56.25) // "56"
+ */
+export function gainDigits(gain: number): string {
+  const perUnit = gain < 10 ? 10 : 1;
+  return String(Math.floor(gain * perUnit + SLACK) / perUnit);
+}
+
+/**
+ * The gain worked out, one figure or a range.
+ * @example sayGain({ low: 39.03, high: 45.65 }) // "39 to 45 %"
+ */
+export function sayGain({ low, high }: GainRange): string {
+  const [least, most] = [gainDigits(low), gainDigits(high)];
+  return least === most ? `${most} %` : `${least} to ${most} %`;
+}
+
+/** Why no gain can be worked out, and what to do instead. */
+export function sayNoGain(reason: Reason): string {
+  if ("needs" in reason) return `${asSentence(sayReason(reason))}.`;
+  if (reason.because === "peak cut off")
+    return "At 100 % and more the strongest force is cut off, so how strong it really was cannot be seen. Look how long the force is at the limit instead.";
+  if (reason.because !== "out of range") return `${asSentence(sayReason(reason))}.`;
+  if (reason.measure === "reserve") return "The reserve must be 0 % or more, and under 100 %.";
+  if (reason.measure === "wanted share") return "The wanted share must be more than 0 % and under 30 %.";
+  return reason.value <= 0
+    ? "A force that is never at the limit tells nothing by its share. Use the strongest force you saw instead."
+    : "From 30 % of the time at the limit on, too little of the force is seen to work anything out. Turn the gain down by a third, drive a few laps and look again.";
+}
+
+/**
+ * Why it is a range, and how to go about it.
+ * @param first gain to begin with, in percent as digits
+ */
+export function whyGainIsARange(first: string): string {
+  return `A range, because what lies over the limit cannot be seen. It holds where strong forces get rarer as they mostly do; with rare hard knocks the right gain lies outside it. Begin at ${first} %, look again how long the force is at the limit, and go on in small steps.`;
+}
+
+/**
+ * Headroom in plain words.
+ * @example sayHeadroom(1.938) // "a force up to 25 % stronger still comes through"
+ */
+export function sayHeadroom(decibels: number): string {
+  const more = Math.floor((10 ** (decibels / 20) - 1) * 100 + SLACK);
+  return more < 1 ? "nothing stronger comes through" : `a force up to ${more} % stronger still comes through`;
+}
+
+/** Decibels in tenths, with a true minus. */
+export function sayDecibels(decibels: number): string {
+  const tenths = Math.round(decibels * 10) / 10;
+  return `${tenths < 0 ? "−" : ""}${Math.abs(tenths).toFixed(1)} dB`;
+}
+
+/**
+ * Force at the hands, and what weighs as much.
+ * @example sayRimForce(51.4) // "51 N at the hands, as heavy as 5.2 kg"
+ */
+export function sayRimForce(newtons: number): string {
+  const kg = newtons / GRAVITY;
+  return `${newtons.toFixed(newtons < 10 ? 1 : 0)} N at the hands, as heavy as ${kg.toFixed(kg < 10 ? 1 : 0)} kg`;
+}
+
+/**
+ * What the limit does to the drawn turn, at one gain or at several alike.
+ * @param share of the turn that lies over the limit
+ * @example waveSays(["72 %"], 0.05) // "At 72 % what lies over the limit is cut off: bumps in the middle of a turn vanish, …"
+ */
+export function waveSays(gains: readonly string[], share: number): string {
+  const gain = listed(gains);
+  if (share === 0) return `At ${gain} all of it comes through, the bumps in the middle of a turn too.`;
+  return `At ${gain} what lies over the limit is cut off: bumps in the middle of a turn vanish, and the wheel stays as heavy however hard the tyres work.`;
+}
+
+/** What the picture is, and what it is not. */
+export const waveIsASketch =
+  "A sketch of the principle, not your own force: only how much of it lies over the limit follows from what you typed.";
+
+/** A gain that is not the one worked out, in words; undefined where it is. */
+export function sayGainChosen(chosen: number, now: number, { low, high }: GainRange): string | undefined {
+  const [least, most] = [Number(gainDigits(low)), Number(gainDigits(high))];
+  if (chosen >= least && chosen <= Math.max(most, high)) return undefined;
+  const isOnTheWay = chosen > Math.min(now, least) && chosen < Math.max(now, most);
+  return isOnTheWay
+    ? `A step on the way from ${gainDigits(now)} % to what was worked out: ${sayGain({ low, high })}.`
+    : `Worked out: ${sayGain({ low, high })}. It is stored as typed.`;
+}
+
+/** A slider that ends at 100 %. */
+export const gainOver100 =
+  "More than 100 %: where the slider ends there, leave it at the end; this wheel's own strength is the limit then.";

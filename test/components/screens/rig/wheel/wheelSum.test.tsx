@@ -1,0 +1,124 @@
+import { screen, waitFor, within } from "@testing-library/react";
+import { describe, expect, it } from "vitest";
+import { addRig, type Logbook, rigs } from "#db";
+import type { RigSettings } from "#domain";
+import { useRows } from "#live";
+import { RigScreen } from "../../../../../src/screens/rig/RigScreen.tsx";
+import { renderAt } from "../../../../support/renderAt.tsx";
+
+const fill = (wheel: RigSettings["wheel"]) => (book: Logbook) =>
+  addRig(book, {
+    from: "2026-11-03",
+    name: "as it came",
+    screen: { kind: "flat", width: 0.6 },
+    view: { degrees: 55 },
+    wheel,
+    pedals: {},
+    seat: {},
+    note: "kept back",
+  });
+let stored: readonly RigSettings[] = [];
+function Peek() {
+  stored = useRows(rigs, []) ?? [];
+  return <RigScreen />;
+}
+const field = (name: string) => screen.getByRole("textbox", { name });
+const at = "#/rig?part=wheel";
+
+describe("the gain worked out", () => {
+  it("starts from the record in force, and stores a new one with all the rest as it was", async () => {
+    const { user } = await renderAt(at, <Peek />, fill({ gainPercent: 60, torque: 8, rimRadius: 0.15 }));
+    expect(await screen.findByRole("textbox", { name: "Gain now" })).toHaveValue("60");
+    await user.type(field("Peak seen"), "80");
+    // 60 · 0.9 / 0.8 = 67.5, told as no more than that.
+    expect(screen.getByText("67 %")).toBeVisible();
+    expect(screen.getByText(/Headroom now 1\.9 dB: a force up to 25 % stronger/)).toBeVisible();
+    expect(field("Gain to store")).toHaveValue("67");
+    // 80 · 67 / 60 = 89.3 % of 8 N·m, over 0.15 m, by hand.
+    expect(screen.getByText("7.1 N·m")).toBeVisible();
+    expect(screen.getByText(/48 N at the hands, as heavy as 4\.9 kg/)).toBeVisible();
+    await user.click(screen.getByRole("button", { name: "Store this gain" }));
+    await waitFor(() => expect(stored).toHaveLength(2));
+    const made = stored.find(({ from }) => from === "2026-11-25");
+    expect(made).toMatchObject({
+      name: "Gain worked out",
+      screen: { kind: "flat", width: 0.6 },
+      view: { degrees: 55 },
+      wheel: { gainPercent: 67, torque: 8, rimRadius: 0.15 },
+    });
+    expect(made?.note).toBe("At 60 %: strongest force 80 % of the limit, 10 % kept free. Worked out: 67 %.");
+    expect(location.hash).toBe("#/rig");
+    await user.click(await screen.findByRole("button", { name: "Undo" }));
+    await waitFor(() => expect(stored).toHaveLength(1));
+  });
+
+  it("gives a range for a share of time, with the reason, and offers its near end", async () => {
+    const { user } = await renderAt(at, <Peek />, fill({ gainPercent: 60 }));
+    await user.click(await screen.findByRole("radio", { name: "how long it is at the limit" }));
+    await user.type(field("At the limit"), "5");
+    // By R's qnorm: 0.6505 and 0.7609 of 60.
+    expect(screen.getByText("39 to 45 %")).toBeVisible();
+    expect(screen.getByText(/cannot be seen.*Begin at 45 %/)).toBeVisible();
+    expect(field("Gain to store")).toHaveValue("45");
+    const now = screen.getByRole("img", { name: /^At 60 % what lies over the limit is cut off/ });
+    expect(now).toBeVisible();
+    expect(screen.getByText(/^A sketch of the principle/)).toBeVisible();
+    await user.clear(field("Gain to store"));
+    await user.type(field("Gain to store"), "52");
+    expect(screen.getByText("A step on the way from 60 % to what was worked out: 39 to 45 %.")).toBeVisible();
+    await user.click(screen.getByRole("button", { name: "Store this gain" }));
+    await waitFor(() => expect(stored).toHaveLength(2));
+    expect(stored.find(({ from }) => from === "2026-11-25")?.wheel).toEqual({ gainPercent: 52 });
+  });
+
+  it("says what is wrong with a peak that is cut off, and leads to the other way", async () => {
+    const { user } = await renderAt(at, <RigScreen />, fill({ gainPercent: 60 }));
+    await user.type(await screen.findByRole("textbox", { name: "Peak seen" }), "100");
+    expect(screen.getByText(/strongest force is cut off/)).toBeVisible();
+    expect(screen.queryByRole("img")).toBeNull();
+    await user.click(screen.getByRole("button", { name: "I saw how long it is at the limit" }));
+    expect(screen.getByRole("radio", { name: "how long it is at the limit" })).toBeChecked();
+    await user.type(field("At the limit"), "30");
+    expect(screen.getByText(/From 30 % of the time at the limit on/)).toBeVisible();
+    await user.clear(field("At the limit"));
+    await user.type(field("At the limit"), "0");
+    await user.click(screen.getByRole("button", { name: "I saw the strongest force" }));
+    expect(field("Peak seen")).toHaveValue("100");
+  });
+
+  it("keeps what was typed across a reload, and refuses nothing silently", async () => {
+    const { user, reload } = await renderAt(at, <RigScreen />, fill({ gainPercent: 60 }));
+    await user.type(await screen.findByRole("textbox", { name: "Peak seen" }), "eighty");
+    await user.click(screen.getByRole("button", { name: "Store this gain" }));
+    expect(field("Peak seen")).toHaveAccessibleDescription(/“eighty” is not a number/);
+    reload();
+    expect(await screen.findByRole("textbox", { name: "Peak seen" })).toHaveValue("eighty");
+    await user.clear(field("Peak seen"));
+    await user.click(screen.getByRole("button", { name: "Store this gain" }));
+    expect(field("Gain to store")).toHaveAccessibleDescription(
+      "There is no gain to store yet. Type what you saw, or a gain.",
+    );
+  });
+
+  it("shows the caution in full beside the gain from 8 N·m up and where the torque is not known", async () => {
+    const { user } = await renderAt(at, <RigScreen />, fill({ gainPercent: 60, torque: 7.9 }));
+    const form = within(await screen.findByRole("form", { name: "Work out my gain" }));
+    await user.click(form.getByRole("button", { name: /I have read the caution/ }));
+    expect(form.queryByText(/from about 8 N·m can injure/)).toBeNull();
+    expect(form.getByText(/Caution: strong wheels can injure hands/)).toBeVisible();
+    await user.clear(field("Torque at most"));
+    expect(form.getByText(/from about 8 N·m can injure.*common practice, without a source/)).toBeVisible();
+    await user.type(field("Torque at most"), "8");
+    expect(form.getByText(/from about 8 N·m can injure/)).toBeVisible();
+    expect(form.queryByRole("button", { name: /I have read/ })).toBeNull();
+  });
+
+  it("asks for the gain where no record says it", async () => {
+    const { user } = await renderAt(at, <Peek />);
+    expect(await screen.findByText("Type the gain you drive with now, and what you saw.")).toBeVisible();
+    await user.type(field("Gain now"), "50");
+    await user.type(field("Peak seen"), "90");
+    await user.click(screen.getByRole("button", { name: "Store this gain" }));
+    await waitFor(() => expect(stored[0]?.wheel).toEqual({ gainPercent: 50 }));
+  });
+});

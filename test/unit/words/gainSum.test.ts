@@ -1,0 +1,77 @@
+import { expect, test } from "vitest";
+import {
+  gainDigits,
+  sayDecibels,
+  sayGain,
+  sayGainChosen,
+  sayHeadroom,
+  sayNoGain,
+  sayRimForce,
+  waveSays,
+  whyGainIsARange,
+} from "#words";
+
+test("a gain is told in whole percent and never as more than was worked out", () => {
+  expect(gainDigits(56.25)).toBe("56");
+  expect(gainDigits(56.999)).toBe("56");
+  expect(gainDigits(0.5 * 60.000_000_000_01)).toBe("30");
+  expect(gainDigits(29.999_999_999_99)).toBe("30");
+  expect(gainDigits(4.57)).toBe("4.5");
+  expect(sayGain({ low: 39.03, high: 45.65 })).toBe("39 to 45 %");
+  expect(sayGain({ low: 60.2, high: 60.2 })).toBe("60 %");
+});
+
+test("headroom is told in decibels and as how much stronger a force may get", () => {
+  // 20·log₁₀(1.25) is 1.938 dB and 20·log₁₀(2) is 6.021 dB (ISO 80000-3).
+  expect(sayDecibels(1.938)).toBe("1.9 dB");
+  expect(sayDecibels(-1.938)).toBe("−1.9 dB");
+  expect(sayDecibels(-0.01)).toBe("0.0 dB");
+  expect(sayHeadroom(1.938_200_260_161_13)).toBe("a force up to 25 % stronger still comes through");
+  expect(sayHeadroom(6.020_599_913_279_624)).toBe("a force up to 100 % stronger still comes through");
+  expect(sayHeadroom(0)).toBe("nothing stronger comes through");
+  expect(sayHeadroom(-2)).toBe("nothing stronger comes through");
+});
+
+test("where nothing can be worked out it is said what to do instead", () => {
+  const share = { because: "out of range", measure: "share", from: 0, to: 0.3 } as const;
+  expect(sayNoGain({ because: "peak cut off" })).toMatch(/cut off.*Look how long the force is at the limit/);
+  expect(sayNoGain({ ...share, value: 0 })).toMatch(/Use the strongest force/);
+  expect(sayNoGain({ ...share, value: 0.3 })).toMatch(/From 30 %.*Turn the gain down/);
+  expect(sayNoGain({ ...share, measure: "wanted share", value: 0 })).toBe(
+    "The wanted share must be more than 0 % and under 30 %.",
+  );
+  expect(sayNoGain({ ...share, measure: "reserve", to: 1, value: 1 })).toMatch(/under 100 %/);
+  expect(sayNoGain({ because: "not above zero", measure: "gain", value: 0 })).toBe(
+    "Gain must be more than 0, is 0.",
+  );
+});
+
+test("a range says why it is one, and where to begin", () => {
+  expect(whyGainIsARange("45")).toMatch(/cannot be seen.*outside it\. Begin at 45 %.*small steps\.$/);
+});
+
+test("a gain outside what was worked out is told so, and one on the way as a step", () => {
+  const range = { low: 39.03, high: 45.65 };
+  expect(sayGainChosen(39, 60, range)).toBeUndefined();
+  expect(sayGainChosen(45, 60, range)).toBeUndefined();
+  expect(sayGainChosen(52, 60, range)).toBe(
+    "A step on the way from 60 % to what was worked out: 39 to 45 %.",
+  );
+  expect(sayGainChosen(70, 60, range)).toBe("Worked out: 39 to 45 %. It is stored as typed.");
+  expect(sayGainChosen(30, 60, range)).toBe("Worked out: 39 to 45 %. It is stored as typed.");
+});
+
+test("force at the hands is told with what weighs as much", () => {
+  // 100 N and 9.80665 m/s²: 10.2 kg.
+  expect(sayRimForce(100)).toBe("100 N at the hands, as heavy as 10 kg");
+  expect(sayRimForce(33.3)).toBe("33 N at the hands, as heavy as 3.4 kg");
+});
+
+test("what the limit does to a turn is said for one gain or for several alike", () => {
+  expect(waveSays(["72 %"], 0.05)).toMatch(
+    /^At 72 % what lies over the limit is cut off: bumps in the middle of a turn vanish/,
+  );
+  expect(waveSays(["50 %", "56 %"], 0)).toBe(
+    "At 50 % and 56 % all of it comes through, the bumps in the middle of a turn too.",
+  );
+});
