@@ -1,15 +1,9 @@
 import { type PointerEvent, type ReactNode, useRef, useState } from "react";
 import { Picture } from "../frame/Picture.tsx";
 import { useRoom } from "../frame/useRoom.ts";
-import {
-  type DrawnPlan,
-  layPlan,
-  type Place,
-  type PlanField,
-  type PlanFrame,
-  planFields,
-} from "./layPlan.ts";
+import { type DrawnPlan, layPlan, type PlanFrame } from "./layPlan.ts";
 import styles from "./PlanDrawing.module.css";
+import { type Place, type PlanField, planFields } from "./planPlaces.ts";
 
 interface PlanDrawingProps {
   readonly drawn: DrawnPlan;

@@ -117,7 +117,13 @@ describe("a plan laid into a box", () => {
     const size = { across: 9.5 * 14, up: 5 * 14 };
     for (const setup of [flat, three, curved, { ...three, sideAngle: 0 }, { ...flat, distance: 0.1 }]) {
       for (const width of [520, 640, 780]) {
-        const places = Object.values(layPlan(drawnOf(setup), width, 14, true).fields);
+        const { fields, angles } = layPlan(drawnOf(setup), width, 14, true);
+        const places = Object.values(fields);
+        for (const { x, y } of angles.slice(0, 3))
+          for (const field of places)
+            expect(Math.abs(x - field.x) >= size.across / 2 || y - 14 >= field.y + size.up - 3 || y < field.y).toBe(
+              true,
+            );
         for (const [index, { x, y }] of places.entries()) {
           expect(x - size.across / 2).toBeGreaterThanOrEqual(0);
           expect(x + size.across / 2).toBeLessThanOrEqual(width);
