@@ -121,6 +121,7 @@ export {
   sayTestCheck,
   sayTestEstimate,
   sayTestInShort,
+  sayTestOfSide,
   shiftOf,
 } from "./rigTest.ts";
 export { askTest, sayFoundBy, sayNotWorth, sayTestSize, sayWhySoMany } from "./rigTestPlan.ts";
