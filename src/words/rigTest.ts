@@ -111,7 +111,7 @@ export function sayTestEstimate(report: RigTestReport, test: SaidTest): string {
     estimate.estimate < 0 ? words.fall : words.rise,
     figure,
   );
-  return `B (${saidSides(test).sayB}) was ${step} in these pairs, but it may be chance: whoever stops when he likes finds differences that are none.`;
+  return `B (${saidSides(test).sayB}) was ${step} in these pairs, but it may be chance: stopping when one likes finds differences that are none.`;
 }
 
 /**

@@ -7,15 +7,7 @@ import type { TestPlace } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
 import { PickReason } from "#ui/PickReason.tsx";
-import {
-  sayBegunAnew,
-  sayNextTestRun,
-  sayPair,
-  saySide,
-  sayTestRun,
-  sayTestRunInShort,
-  voidReasons,
-} from "#words";
+import { sayBegunAnew, sayNextTestRun, sayTestRun, sayTestRunInShort, voidReasons } from "#words";
 import styles from "./RigTestPanel.module.css";
 import type { TestTonight } from "./useTestTonight.ts";
 
@@ -39,7 +31,11 @@ export function RigTestPanel(props: RigTestPanelProps) {
   const { run, progress } = tonight;
   const [voided, setVoided] = useState<Run>();
   return (
-    <section aria-label="Rig test" className={styles["panel"]} data-small={props.isSmall || undefined}>
+    <section
+      aria-label="Rig test"
+      className={styles["panel"]}
+      data-small={props.isSmall ? (run === undefined ? "next" : "run") : undefined}
+    >
       {run !== undefined ? (
         <OfRun {...props} run={run} onVoid={setVoided} />
       ) : progress.next === undefined ? (
@@ -61,7 +57,7 @@ interface ToComeProps extends RigTestPanelProps, Voiding {
 }
 
 /** The run to come: its setting is put on first, and said to be. */
-function ToCome({ sessionId, tonight, isSmall, next, onPutOff, onVoid }: ToComeProps) {
+function ToCome({ sessionId, tonight, next, onPutOff, onVoid }: ToComeProps) {
   const write = useWrite();
   const { test, sides, progress, last } = tonight;
   const begin = () =>
@@ -72,10 +68,8 @@ function ToCome({ sessionId, tonight, isSmall, next, onPutOff, onVoid }: ToComeP
   return (
     <>
       <p className={styles["words"]}>
-        {isSmall
-          ? `${sayPair(next, progress)}: ${saySide(sides, next.side)}`
-          : sayNextTestRun(progress, sides)}
-        {!isSmall && anew !== "" && <span className={styles["soft"]}> {anew}</span>}
+        {sayNextTestRun(progress, sides)}
+        {anew !== "" && <span className={styles["second"]}> {anew}</span>}
       </p>
       <div className={styles["buttons"]}>
         <Button
@@ -84,19 +78,15 @@ function ToCome({ sessionId, tonight, isSmall, next, onPutOff, onVoid }: ToComeP
           aria-label={`It is on: begin the run with ${next.side}`}
           onClick={begin}
         >
-          {isSmall ? "It is on" : "It is on: begin the run"}
+          It is on: begin
         </Button>
-        {!isSmall && (
-          <>
-            <Button size="between" onClick={onPutOff}>
-              Not tonight
-            </Button>
-            {last !== undefined && (
-              <Button size="between" variant="quiet" onClick={() => onVoid(last)}>
-                Last run is void
-              </Button>
-            )}
-          </>
+        <Button size="between" onClick={onPutOff}>
+          Not tonight
+        </Button>
+        {last !== undefined && (
+          <Button size="between" variant="quiet" onClick={() => onVoid(last)}>
+            Last run is void
+          </Button>
         )}
       </div>
     </>

@@ -65,9 +65,11 @@ export function useTestTonight(data: SessionData, current: Run | undefined, isBe
   const change = useDevice((device) => device.change);
   const run = current?.rigTest !== undefined && current.rigTest.void === undefined ? current : undefined;
   const tonight = useMemo(() => {
-    if (!isOpen || lasting === undefined || others === undefined) return undefined;
+    if (!isOpen || lasting === undefined) return undefined;
     const held = lasting.flatMap((test) => {
-      const before = others.find(({ id }) => id === test.id)?.runs;
+      // Opened in the middle of its run: what was driven on other evenings is asked for once that has ended.
+      const unread = test.id === run?.rigTest?.id ? [] : undefined;
+      const before = others?.find(({ id }) => id === test.id)?.runs ?? unread;
       if (before === undefined) return [];
       return [{ test, progress: testProgress(test, [...before, ...runs], preferences, session.id) }];
     });

@@ -5,6 +5,7 @@ import { type CalendarDate, sayDate } from "#domain";
 import type { RigTestPage } from "#live";
 import { printAddress } from "#state/address.ts";
 import type { FinishedTestReport } from "#stats";
+import { Columns } from "#ui/Columns.tsx";
 import {
   counted,
   type SaidSides,
@@ -46,34 +47,48 @@ export function FinishedTest({ page, report, sides, name, today }: FinishedTestP
     <>
       <p className={styles["verdict"]}>{sayRigTest(report, said)}.</p>
       {estimate !== "" && <p>{estimate}</p>}
-      {verdict.known && <IntervalLine {...shiftOf(verdict.value, "B")} />}
       <KeepSetting page={page} sides={sides} today={today} />
-      {drawn.length > 0 && (
-        <SlopeChart
-          title={sayTestInShort(report, said)}
-          reading={sayPairsFallen(report)}
-          level={3}
-          asOf={today}
-          fileName={`${name} rig test`}
-          pairs={drawn}
-          of={figure}
-          {...sides}
-        />
-      )}
-      {check !== "" && <p className={styles["line"]}>{check}</p>}
-      <p className={styles["soft"]}>
-        {sayPairsDriven(report)}: {counted(pairs.length * 2, "run")} count
-        {sessions.length > 0 && ", driven on "}
-        {sessions.map(({ id, date }, index) => (
-          <Fragment key={id}>
-            {index > 0 && (index === sessions.length - 1 ? " and " : ", ")}
-            <a className={styles["date"]} href={printAddress({ place: "log", sessionId: id })}>
-              {sayDate(date)}
-            </a>
-          </Fragment>
-        ))}
-        . They stay out of level, trend and forecast.
-      </p>
+      <Columns share={7}>
+        {drawn.length > 0 && (
+          <SlopeChart
+            title={verdict.known ? sayTestInShort(report, said) : "The pairs as they were driven"}
+            reading={sayPairsFallen(report)}
+            level={3}
+            asOf={today}
+            fileName={`${name} rig test`}
+            pairs={drawn}
+            of={figure}
+            {...sides}
+          />
+        )}
+        <div className={styles["column"]}>
+          {verdict.known && (
+            <>
+              <p className={styles["soft"]}>
+                From A to B: the dot is the estimate, the bar what it may truly be.
+              </p>
+              <IntervalLine
+                {...shiftOf(verdict.value, "B")}
+                {...(figure === "scatter" && { of: "evenness" })}
+              />
+            </>
+          )}
+          {check !== "" && <p>{check}</p>}
+          <p className={styles["soft"]}>
+            {sayPairsDriven(report)}: {counted(pairs.length * 2, "run")} count
+            {sessions.length > 0 && ", driven on "}
+            {sessions.map(({ id, date }, index) => (
+              <Fragment key={id}>
+                {index > 0 && (index === sessions.length - 1 ? " and " : ", ")}
+                <a className={styles["date"]} href={printAddress({ place: "log", sessionId: id })}>
+                  {sayDate(date)}
+                </a>
+              </Fragment>
+            ))}
+            . They stay out of level, trend and forecast.
+          </p>
+        </div>
+      </Columns>
     </>
   );
 }
