@@ -147,7 +147,7 @@ export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInR
 export { sayRun } from "./runSays.ts";
 export { sayScatter } from "./scatter.ts";
 export {
-  curvedGlassMeaning,
+  curvedGlassSays,
   type LengthUnit,
   mostSideAngle,
   sayAngle,
