@@ -97,6 +97,7 @@ export * from "./writes/pages.ts";
 export { type Purged, purgeDeleted } from "./writes/purge.ts";
 export * from "./writes/references.ts";
 export * from "./writes/rigs.ts";
+export * from "./writes/rigTests.ts";
 export type { NewRow, RowEdit } from "./writes/rowWrites.ts";
 export * from "./writes/runs.ts";
 export * from "./writes/sessionChanges.ts";

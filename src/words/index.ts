@@ -117,6 +117,7 @@ export { rigAnswerShift, sayLatestRig, sayRigAnswer, sayRigEvidence, sayRigName 
 export { sayNeither, sayRigStep } from "./rigStep.ts";
 export {
   type SaidTest,
+  sayKeptNote,
   sayPairsFallen,
   sayRigTest,
   sayTestCheck,

@@ -1,7 +1,7 @@
 import type { RigTest } from "#domain";
 import type { RankTest, RigTestReport } from "#stats";
 import { awayFromZero, hundredths, sayAmount, towardsZero } from "./amount.ts";
-import { asSentence, counted } from "./counted.ts";
+import { asSentence, counted, lower } from "./counted.ts";
 import { sayTooFew } from "./reason.ts";
 import { seldomTheRigs } from "./rigStep.ts";
 import { type NamedTest, ofSide, saidSides } from "./rigTestSides.ts";
@@ -24,11 +24,11 @@ type Judged = RigTestReport["figure"];
 const steadiness: Directions = { fall: "steadier", rise: "less steady" };
 
 /** What a smaller and a larger figure are called. */
-const directionsOf = (figure: Judged): Directions => (figure === "usual" ? pace : steadiness);
+const directionsOf = (figure: Judged): Directions => (figure === "scatter" ? steadiness : pace);
 
 /** "0.18 s a lap faster", "0.08 s steadier from lap to lap" */
 function sayStep(amount: string, way: string, figure: Judged): string {
-  return figure === "usual" ? `${amount} a lap ${way}` : `${amount} ${way} from lap to lap`;
+  return figure === "scatter" ? `${amount} ${way} from lap to lap` : `${amount} a lap ${way}`;
 }
 
 /**
@@ -84,7 +84,7 @@ export function sayTestInShort(report: RigTestReport, test: SaidTest): string {
   const { verdict, figure } = report;
   const { sayA, sayB } = saidSides(test);
   const both = `${asSentence(sayB)} or ${sayA}`;
-  if (!verdict.known) return `${both}: ${sayTooFew(verdict.reason).toLowerCase()}`;
+  if (!verdict.known) return `${both}: ${lower(sayTooFew(verdict.reason))}`;
   const shift = shiftOf(verdict.value, "B");
   const words = directionsOf(figure);
   if (isSame(shift)) return `${both}: no difference`;
@@ -94,6 +94,11 @@ export function sayTestInShort(report: RigTestReport, test: SaidTest): string {
     return `${asSentence(better)} is ${sayStep(amount, words.fall, figure)} than ${other}`;
   }
   return `${both}: ${isTooSmall(shift, test) ? `no difference of more than ${saySmallest(test)}` : sayNotClear(words)}`;
+}
+
+/** What the record of a setting that was kept notes: "After a rig test: gain 54 % is 0.18 s a lap faster than gain 72 %." */
+export function sayKeptNote(report: RigTestReport, test: SaidTest): string {
+  return `After a rig test: ${lower(sayTestInShort(report, test))}.`;
 }
 
 /** The estimate of a test that gives no verdict: told as one, with what looking early does. Empty without one. */
@@ -106,7 +111,7 @@ export function sayTestEstimate(report: RigTestReport, test: SaidTest): string {
     estimate.estimate < 0 ? words.fall : words.rise,
     figure,
   );
-  return `B (${saidSides(test).sayB}) was ${step} in these pairs, but it may be chance: whoever stops when he likes finds differences that are none.`;
+  return `B (${saidSides(test).sayB}) was ${step} in these pairs, but it may be chance: stopping when one likes finds differences that are none.`;
 }
 
 /**

@@ -13,6 +13,7 @@ interface IntervalLineProps {
 
 const wordsOf = {
   time: { fall: "faster", none: "no change", rise: "slower" },
+  evenness: { fall: "steadier", none: "no change", rise: "less steady" },
   road: { fall: "less", none: "the same", rise: "more" },
 } as const;
 

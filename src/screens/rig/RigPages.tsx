@@ -1,5 +1,5 @@
 import { type ComponentType, lazy, Suspense } from "react";
-import type { CalendarDate, RigSettings } from "#domain";
+import type { CalendarDate, Id, RigSettings } from "#domain";
 import { goTo, printAddress, type RigPart } from "#state/address.ts";
 
 interface PageProps {
@@ -8,13 +8,17 @@ interface PageProps {
   readonly onStored: () => void;
 }
 
-const pages: Readonly<Partial<Record<RigPart, ComponentType<PageProps>>>> = {
+const pages: Readonly<Record<RigPart, ComponentType<PageProps>>> = {
   screen: lazy(async () => ({ default: (await import("./screen/ScreenSum.tsx")).ScreenSum })),
+  plan: lazy(async () => ({ default: (await import("./test/PlanTest.tsx")).PlanTest })),
   wheel: lazy(async () => ({ default: (await import("./wheel/WheelSum.tsx")).WheelSum })),
 };
 
+const TestPage = lazy(async () => ({ default: (await import("./test/TestPage.tsx")).TestPage }));
+
 interface RigPagesProps {
-  readonly part: RigPart;
+  /** One of the sums or the plan, or one rig test. */
+  readonly page: { readonly part: RigPart } | { readonly testId: Id };
   readonly inForce: RigSettings | undefined;
   readonly today: CalendarDate;
   /** What had the focus is gone. */
@@ -22,8 +26,7 @@ interface RigPagesProps {
 }
 
 /** The pages behind the front of the rig, each with the way back. */
-export function RigPages({ part, inForce, today, onDone }: RigPagesProps) {
-  const Page = pages[part];
+export function RigPages({ page, inForce, today, onDone }: RigPagesProps) {
   const onStored = () => {
     goTo({ place: "rig" }, "replace");
     onDone();
@@ -34,8 +37,17 @@ export function RigPages({ part, inForce, today, onDone }: RigPagesProps) {
         <a href={printAddress({ place: "rig" })}>Back to the rig</a>
       </p>
       <Suspense fallback={<p>Opening</p>}>
-        {Page && <Page inForce={inForce} today={today} onStored={onStored} />}
+        {"testId" in page ? (
+          <TestPage testId={page.testId} />
+        ) : (
+          <Part of={page.part} inForce={inForce} today={today} onStored={onStored} />
+        )}
       </Suspense>
     </>
   );
+}
+
+function Part({ of, ...props }: PageProps & { readonly of: RigPart }) {
+  const Page = pages[of];
+  return <Page {...props} />;
 }

@@ -2,7 +2,7 @@ import { useEffect, useRef } from "react";
 import { addRig, preferences, rigs } from "#db";
 import type { CalendarDate, Id, Preferences, RigSettings } from "#domain";
 import { useRows, useToday } from "#live";
-import { goTo, printAddress, useAddress } from "#state/address.ts";
+import { goTo, printAddress, type RigAddress, useAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Notice } from "#ui/Notice.tsx";
@@ -57,8 +57,9 @@ function Records({ chosen, records, onDone }: RecordsProps) {
     if (isWanted) begin();
   });
   if (!draft.isRead || isWanted) return null;
-  if (address.place === "rig" && address.part !== undefined)
-    return <RigPages part={address.part} inForce={inForce?.rig} today={today} onDone={onDone} />;
+  const page = address.place === "rig" ? pageOf(address) : undefined;
+  if (page !== undefined)
+    return <RigPages page={page} inForce={inForce?.rig} today={today} onDone={onDone} />;
   // Whoever asks for a record, or for what can change, gets that; the form stays where it is.
   const isElsewhere = wanted !== undefined || (change !== undefined && first === undefined);
   if (draft.open && !isElsewhere)
@@ -106,6 +107,12 @@ function Records({ chosen, records, onDone }: RecordsProps) {
       )}
     </>
   );
+}
+
+/** The page behind the front that the address names. */
+function pageOf({ part, testId }: RigAddress) {
+  if (testId !== undefined) return { testId };
+  return part === undefined ? undefined : { part };
 }
 
 interface OneRecordProps {

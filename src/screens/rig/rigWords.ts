@@ -59,6 +59,11 @@ export function rigChanges(before: Record, after: Record, notes?: "without notes
   });
 }
 
+/** What a record that is being typed changes. */
+export function sayChanges(changes: readonly string[]): string {
+  return changes.length === 0 ? "Nothing is different yet." : `Changed: ${changes.join(" · ")}`;
+}
+
 /**
  * The name of a record that goes back to an older one.
  * @example nameOfReturn({ name: "As it was", from: "2026-08-31" }) // "Back to As it was"
@@ -90,11 +95,6 @@ function against(one: string, other: string): string {
   const [ones, others] = [one.split(" "), other.split(" ")];
   const first = others.findIndex((word, index) => word !== ones[index]);
   return `${one} against ${first < 1 ? other : others.slice(first).join(" ")}`;
-}
-
-/** What a record that is being typed changes. */
-export function sayChanges(changes: readonly string[]): string {
-  return changes.length === 0 ? "Nothing is different yet." : `Changed: ${changes.join(" · ")}`;
 }
 
 /** A typed name inside a sentence: shortened, and set apart so that its writing direction moves nothing around it. */

@@ -1,4 +1,4 @@
-import { lazy, type RefCallback, Suspense, useCallback } from "react";
+import { lazy, type ReactNode, type RefCallback, Suspense, useCallback } from "react";
 import { type Id, lapsInOrder, type Run, standsApart } from "#domain";
 import type { EntryContext } from "#entry";
 import { useHeight } from "#ui/useHeight.ts";
@@ -32,11 +32,13 @@ interface EntryAreaProps {
   /** A lap is being edited and has the keyboard; on a phone the pad would cover it. */
   readonly isCovered: boolean;
   readonly onEditLast: (lapId: Id) => void;
+  /** Stands right above the line: the rig test. */
+  readonly above?: ReactNode;
 }
 
 /** Where laps are typed. It holds what is typed, so that a key press draws this and not the whole ledger. */
 export function EntryArea(props: EntryAreaProps) {
-  const { sessionId, run, isLeft, context, pad, rows, shown, finding, isCovered, onEditLast } = props;
+  const { sessionId, run, isLeft, context, pad, rows, shown, finding, isCovered, onEditLast, above } = props;
   const height = useHeight("--entry-height");
   const headsTop = useHeadsTop();
   const laps = lapsInOrder(run);
@@ -66,6 +68,7 @@ export function EntryArea(props: EntryAreaProps) {
           {finding}
         </p>
       )}
+      {above}
       <ForgottenEnd run={run} driven={entry.driven} usualMs={context.usualMs} />
       <EntryPanel
         entry={entry}

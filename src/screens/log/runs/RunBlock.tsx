@@ -1,13 +1,13 @@
 import { lazy, Suspense, useMemo, useState } from "react";
 import { LapStrip, type LapStripProps } from "#charts/strip/LapStrip.tsx";
-import { type Id, type Run, sayDate } from "#domain";
+import { type Id, lapsInOrder, type Run, sayDate } from "#domain";
 import { useAddress } from "#state/address.ts";
 import { firstOf, useComparing } from "#state/comparing.ts";
 import { type LapDifferences, runTimes } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { CompareButton } from "#ui/Compare.tsx";
 import { Name } from "#ui/Name.tsx";
-import { sayRun } from "#words";
+import { counted, sayRun } from "#words";
 import { LapTable } from "../laps/LapTable.tsx";
 import { RunBars, useRunStrip } from "../session/RunStrips.tsx";
 import type { SessionFigures } from "../session/sessionFigures.ts";
@@ -48,6 +48,8 @@ interface RunBlockProps {
   readonly isCurrent: boolean;
   /** The run before the one being driven: its strip stays whole while its laps are folded away. */
   readonly isBefore: boolean;
+  /** A run of a rig test that lasts: nothing is told of how fast it was. */
+  readonly isSilent: boolean;
 }
 
 /** One run as a ruled block: what kind of run, its laps, and the way to put it right. */
@@ -65,6 +67,7 @@ export function RunBlock({
   isSaid,
   isCurrent,
   isBefore,
+  isSilent,
 }: RunBlockProps) {
   const address = useAddress();
   const namedId = address.place === "log" ? address.lapId : undefined;
@@ -77,7 +80,7 @@ export function RunBlock({
     isCurrent ||
     editedRow !== undefined ||
     (isUnfolded ?? (named >= 0 || data.session.endedAt !== undefined));
-  const hasSentence = !isCurrent && (isShown || isSaid);
+  const hasSentence = !isCurrent && !isSilent && (isShown || isSaid);
   const said = useMemo(() => (hasSentence ? saidOf?.(number) : undefined), [hasSentence, saidOf, number]);
   const times = useMemo(() => runTimes(run, data.preferences), [run, data.preferences]);
   const [drawn, setDrawn] = useState(fewest);
@@ -100,7 +103,9 @@ export function RunBlock({
           Run {number}
           <span className={styles["kind"]}> · {runInWords(run)}</span>
         </h2>
-        <span className={styles["sum"]}>{runInShort(run, times)}</span>
+        <span className={styles["sum"]}>
+          {isSilent ? counted(lapsInOrder(run).length, "lap") : runInShort(run, times)}
+        </span>
         {hasStrip && !isStripWhole && <StripOfRun runId={run.id} size="small" name={`Run ${number}`} />}
         <span className={styles["buttons"]}>
           {!isCurrent && rows.length > 0 && (
@@ -108,7 +113,7 @@ export function RunBlock({
               {isShown ? "Hide laps" : "Show laps"}
             </Button>
           )}
-          {rows.length > 0 && (!isCurrent || chosen !== undefined) && (
+          {rows.length > 0 && !isSilent && (!isCurrent || chosen !== undefined) && (
             <CompareButton name={compared.name} first={chosen} onChoose={() => comparing.choose(compared)} />
           )}
           {run.summary && (
@@ -152,7 +157,7 @@ export function RunBlock({
             edited={edited}
             onEdit={onEdit}
             standingId={standingId}
-            hasBars={times.usual.known}
+            hasBars={times.usual.known && run.rigTest === undefined}
             displayDecimals={data.preferences.displayDecimals}
             editor={
               editedRow && (

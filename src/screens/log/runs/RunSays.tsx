@@ -11,6 +11,8 @@ import {
   sayRun,
   sayRunFigures,
   sayTrendInRun,
+  testRunSays,
+  toldWhenOver,
 } from "#words";
 import type { SaidRun } from "../session/sessionFigures.ts";
 import styles from "./RunSays.module.css";
@@ -21,10 +23,21 @@ interface RunSaysProps {
   readonly next: NextRun | undefined;
   /** The verdict stands above and has told it: here are its figures alone. */
   readonly isTold: boolean;
+  /** A run of a rig test that lasts: only its laps are counted. */
+  readonly isSilent: boolean;
 }
 
 /** One true sentence and three numbers, one suggestion with its reason; the rest behind "figures". */
-export function RunSays({ said: { report, number, isBeaten }, next, isTold }: RunSaysProps) {
+export function RunSays({ said: { report, number, isBeaten }, next, isTold, isSilent }: RunSaysProps) {
+  if (isSilent)
+    return (
+      <Part title={`What run ${number} says`}>
+        <p>
+          {testRunSays} {toldWhenOver}
+        </p>
+        <p className={styles["reason"]}>{sayCounts(report.counts)}</p>
+      </Part>
+    );
   if (isTold) return figures(`Figures of run ${number}`);
   return (
     <Part title={`What run ${number} says`}>

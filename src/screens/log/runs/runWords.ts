@@ -1,11 +1,18 @@
 import { type Run, surfaces } from "#domain";
-import { sayGuest } from "#words";
+import { sayGuest, sayTestPlace } from "#words";
 
 /** "pace, full effort · dry · someone else driving" */
 export function runInWords(
-  run: Pick<Run, "kind" | "effort" | "surface" | "guest" | "tyres" | "setup" | "gridPlace" | "finishPlace">,
+  run: Pick<
+    Run,
+    "kind" | "effort" | "surface" | "guest" | "tyres" | "setup" | "gridPlace" | "finishPlace" | "rigTest"
+  >,
 ): string {
-  const parts = [kindAndEffort(run), run.surface];
+  const parts = [
+    ...(run.rigTest === undefined ? [] : [sayTestPlace(run.rigTest)]),
+    kindAndEffort(run),
+    run.surface,
+  ];
   if (run.kind === "race") parts.push(...places(run));
   if (run.guest !== undefined) parts.push(sayGuest(run.guest));
   if (run.tyres) parts.push(run.tyres);

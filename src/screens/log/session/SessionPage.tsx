@@ -17,13 +17,14 @@ import type { KnownBest } from "#stats";
 import { CompareBar } from "#ui/Compare.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { useFocusBack } from "#ui/useFocusBack.ts";
-import { sayRun, suggestNextRun } from "#words";
+import { type NextRun, putItOn, sayNextTestRun, sayRun, suggestNextRun } from "#words";
 import { EntryArea } from "../entry/EntryArea.tsx";
 import { fieldId } from "../entry/EntryPanel.tsx";
 import { useFocusHome } from "../entry/useFocusHome.ts";
 import { usePad } from "../entry/usePad.ts";
 import { bringIntoSight, timeId } from "../laps/LapRow.tsx";
 import { useNamedLap } from "../laps/useNamedLap.ts";
+import { type TestTonight, useTestTonight } from "../rigTest/useTestTonight.ts";
 import { RunBlock } from "../runs/RunBlock.tsx";
 import { RunGap } from "../runs/RunGap.tsx";
 import { RunSays } from "../runs/RunSays.tsx";
@@ -47,6 +48,9 @@ import { useWakeLock } from "./useWakeLock.ts";
 const EditsLeft = lazy(() => import("../typed/EditsLeft.tsx").then((file) => ({ default: file.EditsLeft })));
 const StrandedEntry = lazy(() =>
   import("../typed/StrandedEntry.tsx").then((file) => ({ default: file.StrandedEntry })),
+);
+const RigTestPanel = lazy(() =>
+  import("../rigTest/RigTestPanel.tsx").then((file) => ({ default: file.RigTestPanel })),
 );
 const EndSession = lazy(() => import("./EndSession.tsx").then((file) => ({ default: file.EndSession })));
 const SummaryDialog = lazy(() =>
@@ -92,6 +96,11 @@ interface LedgerProps {
   /** Best of the page since this session: it may have beaten what this one brought. */
   readonly later: KnownBest | undefined;
   readonly around: RunsToJudgeBy;
+}
+
+/** While a rig test waits, its next run is what comes next. */
+function nextOfTest({ progress, sides }: TestTonight, suggested: NextRun): NextRun {
+  return { ...suggested, suggestion: sayNextTestRun(progress, sides), reason: putItOn };
 }
 
 const byId = (id: string) => document.getElementById(id);
@@ -142,7 +151,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
   }, [isOpen]);
   if (leaving !== undefined && leaving !== current?.id) setLeaving(undefined);
   const beforeCurrent = shown.findLast(({ run }) => run !== current)?.number;
-  const next =
+  const suggested =
     said &&
     suggestNextRun(said.report, {
       session: report,
@@ -153,6 +162,9 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
   const last = shown.findLast(({ run }) => run !== current);
   // Between two runs the finding stands first; while laps are typed, the laps do.
   const isBetween = current === undefined || lapsInOrder(current).length === 0;
+  const { tonight, isSilent, putOff } = useTestTonight(data, current, isBetween);
+  const isSaidSilent = said !== undefined && isSilent(said.run);
+  const next = suggested && tonight?.progress.next ? nextOfTest(tonight, suggested) : suggested;
   const pad = usePad(current?.id, isBetween && said !== undefined);
 
   const nextRun = async () => {
@@ -170,6 +182,20 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
       onAsk={setDialog}
     />
   );
+  const testPanel = tonight && (
+    <FaultBoundary what="The rig test">
+      <Suspense fallback={null}>
+        <RigTestPanel
+          sessionId={session.id}
+          tonight={tonight}
+          isSmall={pad.isOpen}
+          isBetween={isBetween}
+          onEndRun={() => void nextRun()}
+          onPutOff={putOff}
+        />
+      </Suspense>
+    </FaultBoundary>
+  );
   const account = (
     <FaultBoundary what="The time account">
       <SessionSum report={report} asOf={today} name={name} />
@@ -185,7 +211,12 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
       )}
       <FaultBoundary what="What this run says">
         {said && next && (
-          <RunSays said={said} next={isOpen && !isBetween ? next : undefined} isTold={isOpen && isBetween} />
+          <RunSays
+            said={said}
+            next={isOpen && !isBetween ? next : undefined}
+            isTold={isOpen && isBetween}
+            isSilent={isSaidSilent}
+          />
         )}
       </FaultBoundary>
       {isOpen && account}
@@ -228,11 +259,13 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
               figures={figures}
               next={next}
               isBetween={isBetween}
+              isSilent={isSaidSilent}
               big={isBig ? { isAwake, onBack: () => setBig(false) } : undefined}
               onOpenLap={edit}
             />
           </FaultBoundary>
         )}
+        {isOpen && current === undefined && testPanel}
         {current && (
           <FaultBoundary what="The entry line">
             <EntryArea
@@ -243,9 +276,10 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
               pad={pad}
               rows={rows}
               shown={shown}
-              finding={said && !isBetween ? sayRun(said.report, said.isBeaten) : undefined}
+              finding={said && !isBetween && !isSaidSilent ? sayRun(said.report, said.isBeaten) : undefined}
               isCovered={edited !== undefined}
               onEditLast={(lapId) => edit(lapId, "field")}
+              above={testPanel}
             />
           </FaultBoundary>
         )}
@@ -285,6 +319,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
                   saidOf={number === said?.number ? undefined : figures.saidOf}
                   isSaid={number === figures.beforeSaid}
                   isCurrent={run === current}
+                  isSilent={isSilent(run)}
                   isBefore={current !== undefined && !isBetween && number === beforeCurrent}
                 />
               </FaultBoundary>

@@ -41,7 +41,8 @@ export function sessionStrips(about: StripsOf): ReadonlyMap<Id, RunStrip> {
       id: run.id,
       isApart: standsApart(run) !== undefined,
       laps: stripLaps([{ run, number }], bests, true),
-      usual: usualLine(runTimes(run, preferences)),
+      // Side by side the usual laps of a test's runs would tell how its settings compare.
+      usual: run.rigTest === undefined ? usualLine(runTimes(run, preferences)) : undefined,
     };
   });
   const compared = runs.filter(({ isApart }) => !isApart);

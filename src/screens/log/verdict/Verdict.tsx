@@ -1,7 +1,7 @@
 import type { Id } from "#domain";
 import type { RunVerdict } from "#stats";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
-import { type NextRun, sayBestOfRun, sayVerdict, sayVerdictAloud, sayVerdictFigures } from "#words";
+import { type NextRun, type RunFigure, sayBestOfRun, sayVerdict, sayVerdictAloud } from "#words";
 import type { SaidRun } from "../session/sessionFigures.ts";
 import { SmallFigures } from "./SmallFigures.tsx";
 import { shapeOf } from "./shapeOf.ts";
@@ -13,6 +13,8 @@ interface VerdictProps {
   readonly said: SaidRun;
   /** Undefined while it is worked out. */
   readonly verdict: RunVerdict | undefined;
+  /** Usual and best lap of the run; none where nothing may be told of them. */
+  readonly figures: readonly RunFigure[];
   readonly next: NextRun;
   /** Asks for one line at the end: time for a break. */
   readonly breakDue: string | undefined;
@@ -20,7 +22,7 @@ interface VerdictProps {
 }
 
 /** How the last run was, read from a metre between two runs: a word, a figure, a picture, a sentence, what to do next. */
-export function Verdict({ said, verdict, next, breakDue, onOpenLap }: VerdictProps) {
+export function Verdict({ said, verdict, figures, next, breakDue, onOpenLap }: VerdictProps) {
   const { number, report, isBeaten } = said;
   const words = verdict && sayVerdict(verdict);
   const best = sayBestOfRun(report, isBeaten);
@@ -33,7 +35,7 @@ export function Verdict({ said, verdict, next, breakDue, onOpenLap }: VerdictPro
       <div className={styles["shown"]}>
         <div className={styles["picture"]}>
           <VerdictStrip said={said} verdict={verdict} size="full" onOpen={onOpenLap} />
-          <SmallFigures figures={sayVerdictFigures(report, verdict)} />
+          {figures.length > 0 && <SmallFigures figures={figures} />}
         </div>
         <p className={styles["sentence"]}>{words?.sentence ?? " "}</p>
         <p className={styles["next"]}>

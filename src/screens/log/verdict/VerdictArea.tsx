@@ -14,21 +14,31 @@ interface VerdictAreaProps {
   readonly next: NextRun | undefined;
   /** No lap of the run to come is there yet. */
   readonly isBetween: boolean;
+  /** The run is one of a rig test that lasts: no figure of its speed is told. */
+  readonly isSilent: boolean;
   /** Present while the big view is open. */
   readonly big: { readonly isAwake: boolean; readonly onBack: () => void } | undefined;
   readonly onOpenLap: (lapId: Id) => void;
 }
 
 /** The verdict of the run that has just ended, above the ledger and in the big view. */
-export function VerdictArea({ data, figures, next, isBetween, big, onOpenLap }: VerdictAreaProps) {
+export function VerdictArea({ data, figures, next, isBetween, isSilent, big, onOpenLap }: VerdictAreaProps) {
   const { said } = figures;
   const verdict = useVerdict(data, said, isBetween);
+  const isTold = said !== undefined && !isSilent;
   const hours = isBetween && said ? hourReached([...said.runsBefore, said.run]) : undefined;
   const breakDue = hours === undefined ? undefined : sayBreakDue(hours);
   return (
     <>
       {isBetween && said && next && (
-        <Verdict said={said} verdict={verdict} next={next} breakDue={breakDue} onOpenLap={onOpenLap} />
+        <Verdict
+          said={said}
+          verdict={verdict}
+          figures={isTold ? sayVerdictFigures(said.report, verdict) : []}
+          next={next}
+          breakDue={breakDue}
+          onOpenLap={onOpenLap}
+        />
       )}
       {big && (
         <BigView
@@ -36,7 +46,7 @@ export function VerdictArea({ data, figures, next, isBetween, big, onOpenLap }: 
           words={bigWords()}
           verdict={verdict}
           shape={said && (isBetween ? verdict && shapeOf(verdict) : "too few")}
-          figures={said === undefined ? [] : sayVerdictFigures(said.report)}
+          figures={isTold ? sayVerdictFigures(said.report) : []}
           best={isBetween && said ? sayBestOfRun(said.report, said.isBeaten) : undefined}
           next={
             said === undefined

@@ -1,0 +1,70 @@
+import { useState } from "react";
+import { stopTest } from "#db";
+import { type RigTestPage, useWrite } from "#live";
+import { printAddress } from "#state/address.ts";
+import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
+import { Notice } from "#ui/Notice.tsx";
+import { type SaidSides, sayBegunAnew, sayNextTestRun, sayStopEarly, toldWhenOver } from "#words";
+import { PairMarks } from "./PairMarks.tsx";
+import styles from "./Test.module.css";
+
+interface RunningTestProps {
+  readonly page: RigTestPage;
+  readonly sides: SaidSides;
+}
+
+/** A test that lasts: which pairs are driven, what comes next, and the way to stop. Nothing of how the settings compare. */
+export function RunningTest({ page: { test, report }, sides }: RunningTestProps) {
+  const write = useWrite();
+  const [isStopping, setStopping] = useState(false);
+  const { progress } = report;
+  const anew = sayBegunAnew(progress);
+  return (
+    <>
+      <PairMarks progress={progress} />
+      <p className={styles["large"]}>{sayNextTestRun(progress, sides)}</p>
+      <p>
+        <a className={styles["go"]} href={printAddress({ place: "log" })}>
+          Drive it on Log
+        </a>{" "}
+        Log says which setting is next, and asks whether it is on. {anew}
+      </p>
+      <p className={styles["soft"]}>
+        Which setting is better: {toldWhenOver.toLowerCase()} Looking earlier would find differences that are
+        none.
+      </p>
+      {isStopping ? (
+        <Notice
+          isLong
+          actions={
+            <ButtonRow
+              others={
+                <Button size="between" onClick={() => setStopping(false)}>
+                  Go on with the test
+                </Button>
+              }
+              main={
+                <Button
+                  size="between"
+                  variant="caution"
+                  onClick={() => void write((book) => stopTest(book, test.id), { isUndoOffered: true })}
+                >
+                  Stop it now
+                </Button>
+              }
+            />
+          }
+        >
+          <p role="status">{sayStopEarly(report)}</p>
+        </Notice>
+      ) : (
+        <p>
+          <Button size="between" onClick={() => setStopping(true)}>
+            Stop the test early
+          </Button>
+        </p>
+      )}
+    </>
+  );
+}
