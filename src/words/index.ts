@@ -81,6 +81,8 @@ export {
   sayHeadroom,
   sayNoGain,
   sayRimForce,
+  type TurnAtGain,
+  waveCompares,
   waveIsASketch,
   waveSays,
   whyGainIsARange,

@@ -124,7 +124,7 @@ function TestStop({ page, test, on, records }: TestStopProps) {
       </p>
       <div className={styles["what"]}>
         <p>
-          <a className={styles["date"]} href={printAddress({ place: "rig", testId: id })}>
+          <a className={styles["tested"]} href={printAddress({ place: "rig", testId: id })}>
             {endedAt === undefined ? "Testing" : "Tested"} <Name>{saidOfTest(test, records)}</Name>
           </a>
         </p>
