@@ -3,7 +3,7 @@ import type { AllRows, Page, Preferences } from "#domain";
 import type { DrivenEvening } from "./driveEvening.ts";
 import { driveSeason } from "./driveSeason.ts";
 import { makeForecasts } from "./forecasts.ts";
-import { makeGainTest } from "./gainTest.ts";
+import { makeGainTest, stampTest } from "./gainTest.ts";
 import { makeNames, type Names } from "./names.ts";
 import { newPage } from "./newPage.ts";
 import { makeReviews } from "./reviews.ts";
@@ -26,7 +26,8 @@ export function makeBook(): Book {
   const rigs = makeRigs(stamp);
   const names = makeNames(stamp);
   const { comboIds } = names;
-  const season = driveSeason(comboIds, rigs, stamp);
+  const tested = stampTest(stamp);
+  const season = driveSeason(comboIds, rigs, tested.id, stamp);
   const sessions = season.map(({ session }) => session);
   const turnedAt = instantAt(newPage.date, newPage.clock);
   const page: Page = {
@@ -57,14 +58,7 @@ export function makeBook(): Book {
     rigs: Object.values(rigs),
     targets: targets.map(({ target }) => target),
     forecasts: targets.flatMap((one) => makeForecasts(stamp, one, season)),
-    rigTests: [
-      makeGainTest(
-        stamp,
-        comboIds.moorHatch,
-        rigs,
-        season.flatMap(({ testRunIds }) => testRunIds),
-      ),
-    ],
+    rigTests: [makeGainTest(tested, comboIds.moorHatch, rigs)],
     cornerReviews: makeReviews(stamp, comboIds, sessions),
   };
   return { rows, names, rigs, season };

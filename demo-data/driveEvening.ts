@@ -17,6 +17,7 @@ export interface EveningStart {
   readonly practice: Practice;
   readonly carried: CarriedOver;
   readonly rigs: Rigs;
+  readonly testId: Id;
   /** Runs of the gain test driven before. */
   readonly testRuns: number;
 }
@@ -26,7 +27,8 @@ export interface DrivenEvening {
   readonly evening: Evening;
   readonly session: Session;
   readonly runs: readonly Run[];
-  readonly testRunIds: readonly Id[];
+  /** Runs of the gain test among them. */
+  readonly testRuns: number;
   readonly practice: Practice;
   readonly carried: CarriedOver;
   readonly meant: Meant;
@@ -46,25 +48,22 @@ export function driveEvening(start: EveningStart, stamp: Stamp, chance: Chance):
   const { startedAt, writtenFrom } = timesOf(evening);
   const stamped = stamp(writtenFrom);
   const runs: Run[] = [];
-  const testRunIds: Id[] = [];
   const meant = noLaps();
-  let [carried, now, shares] = [start.carried, writtenFrom, 0];
+  let [carried, now, shares, testRuns] = [start.carried, writtenFrom, 0, 0];
   for (const drive of evening.drives) {
     const own = isOwn(drive) ? levels.splice(0, drive.laps) : [];
-    const driven = driveRun(
-      { ...start, drive, levels: own, testRuns: start.testRuns + testRunIds.length },
-      chance,
-    );
+    const driven = driveRun({ ...start, drive, levels: own, testRuns: start.testRuns + testRuns }, chance);
     carried = carryOver(carried, drive);
     const endsAt = now + timeTaken(driven.laps);
     const times = evening.isEnteredLater
       ? { startedAt, endedAt: startedAt, typedFrom: now }
       : { startedAt: now, endedAt: endsAt, typedFrom: endsAt };
     const session = { id: stamped.id, comboId };
-    const toWrite = { drive, laps: driven.laps, session, n: runs.length + 1, rigId: driven.rig.id, carried };
+    const { rigId, rigTest } = driven;
+    const toWrite = { drive, laps: driven.laps, session, n: runs.length + 1, rigId, rigTest, carried };
     const { row, typedTo } = runRow({ ...toWrite, ...times }, stamp, chance);
     runs.push(row);
-    if (drive.isPairOfTest) testRunIds.push(row.id);
+    if (rigTest !== undefined) testRuns++;
     if (isOwn(drive)) countMeant(meant, drive, driven.laps);
     shares += driven.share / evening.drives.length;
     now = typedTo + Math.round(evenly(chance, 40_000, 110_000));
@@ -74,7 +73,7 @@ export function driveEvening(start: EveningStart, stamp: Stamp, chance: Chance):
     evening,
     session: sessionRow(stamped, comboId, evening, now),
     runs,
-    testRunIds,
+    testRuns,
     practice,
     carried,
     meant,

@@ -1,9 +1,9 @@
-import type { RigSettings } from "#domain";
+import type { Id, RigSettings, RunOfTest } from "#domain";
 import { combos } from "./combos.ts";
 import { type DrivenLap, driveLaps } from "./driveLaps.ts";
 import { type Chance, driveSession } from "./drivers.ts";
 import type { Drive, Evening } from "./evening.ts";
-import { settingOfRun } from "./gainTest.ts";
+import { placeOfRun } from "./gainTest.ts";
 import type { Practice } from "./levels.ts";
 import { type Place, places } from "./places.ts";
 import { type Rigs, rigOn, shareOfRig } from "./rigs.ts";
@@ -11,7 +11,9 @@ import { type Rigs, rigOn, shareOfRig } from "./rigs.ts";
 /** A run as it was driven. */
 export interface DrivenRun {
   readonly laps: readonly DrivenLap[];
-  readonly rig: RigSettings;
+  /** The record in force; a run of the test says itself what it was driven with. */
+  readonly rigId: Id;
+  readonly rigTest: RunOfTest | undefined;
   /** What the rig does to the times, as a share of the lap. */
   readonly share: number;
 }
@@ -21,6 +23,7 @@ export interface RunToDrive {
   readonly evening: Evening;
   readonly practice: Practice;
   readonly rigs: Rigs;
+  readonly testId: Id;
   /** Runs of the gain test driven before. */
   readonly testRuns: number;
   /** The driver's own levels on these laps, ms; a guest has others. */
@@ -31,7 +34,9 @@ export interface RunToDrive {
 export function driveRun(run: RunToDrive, chance: Chance): DrivenRun {
   const { drive, evening, practice, rigs } = run;
   const combo = combos[evening.combo];
-  const rig = drive.isPairOfTest ? rigOfTest(rigs, run.testRuns) : rigOn(rigs, evening.date);
+  const inForce = rigOn(rigs, evening.date);
+  const rigTest = drive.isPairOfTest && placeOfRun(run.testId, run.testRuns);
+  const rig = rigTest ? rigOfTest(rigs, rigTest) : inForce;
   const share = shareOfRig(rigs, rig, combo.car);
   const { driver } = practice;
   const levels =
@@ -48,9 +53,9 @@ export function driveRun(run: RunToDrive, chance: Chance): DrivenRun {
     },
     chance,
   );
-  return { laps, rig, share };
+  return { laps, rigId: inForce.id, rigTest, share };
 }
 
-function rigOfTest({ asItWas, lowerGain }: Rigs, testRuns: number): RigSettings {
-  return settingOfRun(testRuns) === "A" ? asItWas : lowerGain;
+function rigOfTest({ asItWas, lowerGain }: Rigs, { side }: RunOfTest): RigSettings {
+  return side === "A" ? asItWas : lowerGain;
 }

@@ -12,13 +12,14 @@ import { mixedChance, type Stamp } from "./stamps.ts";
 export function driveSeason(
   comboIds: Readonly<Record<ComboKey, Id>>,
   rigs: Rigs,
+  testId: Id,
   stamp: Stamp,
 ): DrivenEvening[] {
   const chances = Object.fromEntries(comboKeys.map((key) => [key, mixedChance(seeds[key])]));
   const driven: DrivenEvening[] = [];
   for (const evening of evenings) {
     const before = driven.findLast((one) => one.evening.combo === evening.combo);
-    const testRuns = driven.reduce((sum, { testRunIds }) => sum + testRunIds.length, 0);
+    const testRuns = driven.reduce((sum, evening) => sum + evening.testRuns, 0);
     driven.push(
       driveEvening(
         {
@@ -27,6 +28,7 @@ export function driveSeason(
           practice: practiceAfter(before, evening.combo, evening.date),
           carried: before?.carried ?? {},
           rigs,
+          testId,
           testRuns,
         },
         stamp,

@@ -1,4 +1,5 @@
 import type { Drive } from "./evening.ts";
+import { lapsOfTestRun } from "./gainTest.ts";
 
 /** A pace run at full effort in the dry. */
 export const pace = (laps: number, more: Partial<Drive> = {}): Drive => ({ laps, ...more });
@@ -18,5 +19,8 @@ export const drill = (laps: number, more: Partial<Drive> = {}): Drive => ({
 });
 /** A run in the rain. */
 export const wet = (laps: number, more: Partial<Drive> = {}): Drive => ({ laps, surface: "wet", ...more });
-/** Two runs of a rig test, one with each setting. */
-export const pair: readonly Drive[] = [pace(5, { isPairOfTest: true }), pace(5, { isPairOfTest: true })];
+/** Two runs of a rig test, one with each setting: long enough that five of their laps are clean. */
+export const pair: readonly Drive[] = [
+  pace(lapsOfTestRun, { isPairOfTest: true }),
+  pace(lapsOfTestRun, { isPairOfTest: true }),
+];

@@ -7,7 +7,7 @@ export interface Drive {
   readonly kind?: RunKind;
   readonly effort?: Effort;
   readonly surface?: Surface;
-  /** Which setting of the gain test it was driven with; the pair's order is drawn. */
+  /** It is the next run of the gain test; with which setting is drawn. */
   readonly isPairOfTest?: true;
   readonly guest?: string;
   /** Only so many laps were written down, from memory, to tenths. */

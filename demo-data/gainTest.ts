@@ -1,4 +1,4 @@
-import type { Id, RigTest } from "#domain";
+import type { Id, RigTest, RunOfTest, Stamped } from "#domain";
 import { pairOrder } from "#stats";
 import type { Rigs } from "./rigs.ts";
 import { instantAt } from "./season.ts";
@@ -8,37 +8,47 @@ const pairs = 8;
 const seed = 40;
 const order = pairOrder(pairs, seed);
 
-/** Which setting the test's n-th run (from 0) is driven with. */
-export function settingOfRun(n: number): "A" | "B" {
-  const first = order[Math.floor(n / 2)] ?? "A";
+/** Laps driven in each of its runs, of which five must be clean. */
+export const lapsOfTestRun = 7;
+
+/** The place of the test's n-th run (from 0). */
+export function placeOfRun(id: Id, n: number): RunOfTest {
+  const pair = Math.floor(n / 2);
+  const first = order[pair] ?? "A";
   const second = first === "A" ? "B" : "A";
-  return n % 2 === 0 ? first : second;
+  return { id, pair: pair + 1, side: n % 2 === 0 ? first : second };
+}
+
+/** The stamps of the test: planned the evening before its first pair, over with the setting kept after its last. */
+export function stampTest(stamp: Stamp): Stamped {
+  return stamp(instantAt("2026-09-16", "21:20"), instantAt("2026-09-29", "21:10"));
 }
 
 /**
- * The planned test of the lower gain (B) against the old one (A).
- * @param runs ids of its runs in the order they were driven
+ * The planned test of the lower gain (B) against the old one (A). The smallest difference that would matter and the spread
+ * of the driver's neighbouring runs are such that eight pairs follow.
  */
-export function makeGainTest(
-  stamp: Stamp,
-  comboId: Id,
-  { asItWas, lowerGain }: Rigs,
-  runs: readonly Id[],
-): RigTest {
-  const endedAt = instantAt("2026-09-29", "21:05");
+export function makeGainTest(stamps: Stamped, comboId: Id, { asItWas, lowerGain }: Rigs): RigTest {
   return {
-    ...stamp(instantAt("2026-09-16", "21:20"), endedAt),
+    ...stamps,
     comboId,
     question: "Does a gain of 54 % instead of 72 % help in the club hatch?",
+    sayA: "gain 72 %",
+    sayB: "gain 54 %",
+    field: "wheel.gainPercent",
+    valueA: asItWas.wheel.gainPercent ?? 0,
+    valueB: lowerGain.wheel.gainPercent ?? 0,
     rigA: asItWas.id,
     rigB: lowerGain.id,
+    figure: "usual",
+    smallestMs: 250,
+    spreadMs: 240,
+    lapsARun: lapsOfTestRun,
     pairsPlanned: pairs,
     level: 0.1,
     seed,
-    pairs: order.map((first, pair) => {
-      const [one, two] = [runs[2 * pair] as Id, runs[2 * pair + 1] as Id];
-      return first === "A" ? { first, runA: one, runB: two } : { first, runA: two, runB: one };
-    }),
-    endedAt,
+    pairs: order.map((first) => ({ first })),
+    endedAt: instantAt("2026-09-29", "21:05"),
+    kept: "B",
   };
 }

@@ -11,6 +11,7 @@ export const meanings = [
   "outOrIn",
   "partly",
   "easy",
+  "test",
   "wet",
   "drill",
   "warmUp",
@@ -29,6 +30,7 @@ export function noLaps(): Meant {
 
 /** What a whole run is for, where no lap of it is meant to tell the pace. */
 export function meaningOfRun(drive: Drive): Meaning | undefined {
+  if (drive.isPairOfTest) return "test";
   if (drive.race) return "race";
   if (drive.kind === "warm-up") return "warmUp";
   if (drive.kind === "drill") return "drill";

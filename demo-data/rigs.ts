@@ -10,7 +10,7 @@ export interface Rigs {
   readonly trueView: RigSettings;
 }
 
-/** The rig's records. The lower gain was written down for its test, and dated anew when it was kept. */
+/** The rig's records. The lower gain was written down when its test was over and it was kept. */
 export function makeRigs(stamp: Stamp): Rigs {
   const asItWas: RigSettings = {
     ...stamp(instantAt(firstDay, "20:00")),
@@ -33,7 +33,7 @@ export function makeRigs(stamp: Stamp): Rigs {
   const { gain, view } = settingEffects;
   const lowerGain: RigSettings = {
     ...asItWas,
-    ...stamp(instantAt("2026-09-16", "21:10"), instantAt(gain.from, "19:00")),
+    ...stamp(instantAt("2026-09-29", "21:10")),
     from: gain.from,
     name: "Lower gain",
     wheel: { ...asItWas.wheel, gainPercent: 54, note: "No more cut-off force in the slow corners." },

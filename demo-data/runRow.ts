@@ -1,4 +1,4 @@
-import type { Id, Lap, Run, RunSummary } from "#domain";
+import type { Id, Lap, Run, RunOfTest, RunSummary } from "#domain";
 import type { DrivenLap } from "./driveLaps.ts";
 import { type Chance, evenly } from "./drivers.ts";
 import type { Drive } from "./evening.ts";
@@ -14,6 +14,7 @@ export interface RunToWrite {
   readonly session: { readonly id: Id; readonly comboId: Id };
   readonly n: number;
   readonly rigId: Id;
+  readonly rigTest: RunOfTest | undefined;
   readonly carried: CarriedOver;
   /** When it began, and when its laps were typed: at its end, or the day after. */
   readonly startedAt: number;
@@ -23,7 +24,7 @@ export interface RunToWrite {
 
 /** The row of a run and the instant its last lap was typed. */
 export function runRow(run: RunToWrite, stamp: Stamp, chance: Chance): { row: Run; typedTo: number } {
-  const { drive, laps, session, n, rigId, startedAt, endedAt } = run;
+  const { drive, laps, session, n, rigId, rigTest, startedAt, endedAt } = run;
   const toWrite = drive.isSummary ? [] : laps.slice(0, drive.remembered);
   let typedTo = run.typedFrom;
   const rows = toWrite.map(({ written }, index): Lap => {
@@ -46,6 +47,7 @@ export function runRow(run: RunToWrite, stamp: Stamp, chance: Chance): { row: Ru
     effort: drive.effort ?? "full",
     surface: drive.surface ?? "dry",
     rigId,
+    ...(rigTest && { rigTest }),
     ...run.carried,
     ...(drive.guest === undefined ? {} : { guest: drive.guest }),
     ...(drive.isSummary ? { summary: summaryOf(laps) } : {}),

@@ -77,17 +77,17 @@ test("the combo with few laps gives its reason instead of a trend", () => {
 });
 
 test("the gain test finds the true effect, and that there is one", () => {
-  const runOf = new Map(rows.runs.map((run) => [run.id, run]));
-  const [gainTest] = rows.rigTests;
-  const medianOf = (id = "") => {
-    const laps = lapsInOrder(runOf.get(id) ?? { laps: [] });
+  const medianOf = (pair: number, side: "A" | "B") => {
+    const run = rows.runs.find(({ rigTest }) => rigTest?.pair === pair && rigTest.side === side);
+    const laps = lapsInOrder(run ?? { laps: [] });
     return (
       median(laps.flatMap(({ ms, remarks }) => (ms === undefined || remarks.length > 0 ? [] : [ms]))) ?? 0
     );
   };
-  const pairs = gainTest?.pairs ?? [];
   const found = orderedPairsTTest(
-    pairs.map(({ first, runA, runB }) => ({ difference: medianOf(runB) - medianOf(runA), first })),
+    (rows.rigTests[0]?.pairs ?? []).map(({ first }, index) => {
+      return { difference: medianOf(index + 1, "B") - medianOf(index + 1, "A"), first };
+    }),
     0.9,
   );
   const effect = truth.settings.gain.effectMs.moorHatch;

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { practiceDay, type Stamped, tableNames } from "#domain";
-import { bad, rows, runsOf, truth } from "./theDemo.ts";
+import { pairOrder, pairsNeeded, testProgress } from "#stats";
+import { bad, preferences, rows, runsOf, truth } from "./theDemo.ts";
 
 const laps = rows.runs.flatMap((run) => run.laps);
 const everyRow: Stamped[] = [...tableNames.flatMap((table): readonly Stamped[] => rows[table]), ...laps];
@@ -66,24 +67,31 @@ test("the sectors of a lap add up to its time", () => {
   }
 });
 
-test("a run names the rig that was in force, save in the gain test", () => {
-  const tested = new Set(
-    rows.rigTests.flatMap(({ pairs }) => pairs.flatMap(({ runA, runB }) => [runA, runB])),
-  );
+test("a run names the rig that was in force, those of the gain test too", () => {
   const dated = rows.rigs.toSorted((a, b) => (a.from < b.from ? -1 : 1));
   const dateOf = new Map(rows.sessions.map(({ id, date }) => [id, date]));
-  for (const run of rows.runs.filter(({ id }) => !tested.has(id))) {
+  for (const run of rows.runs) {
     const inForce = dated.findLast(({ from }) => from <= (dateOf.get(run.sessionId) ?? ""));
     expect(run.rigId).toBe(inForce?.id);
   }
 });
 
-test("each pair of the gain test has one run with either setting, driven in the pair's order", () => {
-  const runOf = new Map(rows.runs.map((run) => [run.id, run]));
-  for (const { rigA, rigB, pairs } of rows.rigTests)
-    for (const { first, runA = "", runB = "" } of pairs) {
-      const [a, b] = [runOf.get(runA), runOf.get(runB)];
-      expect([a?.rigId, b?.rigId]).toEqual([rigA, rigB]);
-      expect((a?.startedAt ?? 0) < (b?.startedAt ?? 0) ? "A" : "B").toBe(first);
-    }
+test("the gain test is one that its plan asks for, and each of its runs names its place in the drawn order", () => {
+  const [test, ...more] = rows.rigTests;
+  if (test?.smallestMs === undefined || test.spreadMs === undefined) throw new RangeError("no planned test");
+  expect(more).toEqual([]);
+  const plan = {
+    difference: test.smallestMs,
+    standardDeviation: test.spreadMs,
+    power: 0.8,
+    level: test.level,
+  };
+  expect(test.pairsPlanned).toBe(pairsNeeded(plan));
+  expect(test.pairs.map(({ first }) => first)).toEqual(pairOrder(test.pairsPlanned, test.seed));
+  const rigOf = (id = "") => rows.rigs.find((rig) => rig.id === id)?.wheel.gainPercent;
+  expect([rigOf(test.rigA), rigOf(test.rigB)]).toEqual([test.valueA, test.valueB]);
+  const runs = rows.runs.filter(({ rigTest }) => rigTest?.id === test.id);
+  const { pairs, complete, voided } = testProgress(test, runs, preferences);
+  expect([complete, voided]).toEqual([test.pairsPlanned, []]);
+  for (const { a, b } of pairs) expect(a?.sessionId).toBe(b?.sessionId);
 });

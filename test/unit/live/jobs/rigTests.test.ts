@@ -22,7 +22,7 @@ test("the demo's pairs of runs find what the lower gain did, and name the settin
   const effect = truth.settings.gain.effectMs.moorHatch;
   const verdict = found?.report.verdict;
   if (!verdict?.known) throw new Error("Eight pairs of eight planned are enough.");
-  expect(verdict.value.finding).toBe("B faster");
+  expect(verdict.value.finding).toBe("B");
   expect(verdict.value.low).toBeLessThan(effect);
   expect(verdict.value.high).toBeGreaterThan(effect);
   expect(found?.sessions).toHaveLength(4);
