@@ -164,6 +164,7 @@ export type { Choices } from "./laps/choices.ts";
 export { levelGain } from "./level/levelGain.ts";
 export type { LevelGain } from "./level/levelOver.ts";
 export { levelSettings } from "./level/levelSettings.ts";
+export { leastWorthwhile } from "./level/typicalError.ts";
 export type { PaceFigures } from "./pace/paceFigures.ts";
 export { usualDecimals } from "./pace/usualDecimals.ts";
 export { type ComboReviewInput, comboReview } from "./period/comboReview.ts";

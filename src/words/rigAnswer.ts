@@ -7,7 +7,7 @@ import type { Shift } from "./shift.ts";
 interface Answer {
   /** In their order; the last one counts. */
   readonly tests: readonly { readonly report: RigTestReport; readonly side: "A" | "B" }[];
-  readonly step: Pick<RigStep, "step"> | undefined;
+  readonly step: (Pick<RigStep, "step"> & Partial<Pick<RigStep, "after">>) | undefined;
 }
 
 /**
@@ -17,7 +17,7 @@ interface Answer {
 export function sayRigAnswer({ tests, step }: Answer): string {
   const test = tests.at(-1);
   if (test !== undefined) return sayTestOfSide(test.report, test.side);
-  return step === undefined ? "Nothing was driven before and after it" : sayRigStep(step.step);
+  return step === undefined ? "Nothing was driven before and after it" : sayRigStep(step);
 }
 
 /** From what the sentence is known. */

@@ -6,12 +6,11 @@ import { readSources, type Source } from "./sources.ts";
 const kept: Readonly<Record<string, string>> = {
   "of the public face of the figures, which checks from outside call":
     "fitExponential fitPower horizontalFromVertical lag1Autocorrelation levelChange linearFit pairedTTest raceDistance",
-  "figures that wait for the screens of rig, corners and races":
-    "fuelNeeded pairOrder planTest sectorSplit",
+  "figures that wait for the screens of rig, corners and races": "fuelNeeded sectorSplit",
   "figures and words of forecasts and levels that wait for their screens":
     "forecastRecord personalBestReading sayDifference sayForecastRecord sayMistakeShare sayScatter",
   "reads and writes that wait for the screens of rig, corners, targets and garage":
-    "addForecast addRigTest beginTestRun deletePage deleteRigTest editRigTest endRun forecastsOfTarget keepSetting renameCar renameLayout renameTrack runsOfCombo scoreForecast stopTest voidTestRun",
+    "addForecast deletePage editRigTest endRun forecastsOfTarget renameCar renameLayout renameTrack runsOfCombo scoreForecast",
   "the way round the worker and into the store, by which tests ask and look":
     "askHere readDraft readDrafts rowCounts sendHere",
   "by which published values and the round trip are checked":

@@ -1,15 +1,9 @@
 import { type PointerEvent, type ReactNode, useRef, useState } from "react";
 import { Picture } from "../frame/Picture.tsx";
 import { useRoom } from "../frame/useRoom.ts";
-import {
-  type DrawnPlan,
-  layPlan,
-  type Place,
-  type PlanField,
-  type PlanFrame,
-  planFields,
-} from "./layPlan.ts";
+import { type DrawnPlan, layPlan, type PlanFrame } from "./layPlan.ts";
 import styles from "./PlanDrawing.module.css";
+import { type Place, type PlanField, planFields } from "./planPlaces.ts";
 
 interface PlanDrawingProps {
   readonly drawn: DrawnPlan;
@@ -107,7 +101,11 @@ export function PlanDrawing(props: PlanDrawingProps) {
               );
             })}
           </g>
-          <g className={styles["handle"]} {...handOn(eye, (place) => onDistance(laid.distanceAt(place)))}>
+          <g
+            data-handle
+            className={styles["handle"]}
+            {...handOn(eye, (place) => onDistance(laid.distanceAt(place)))}
+          >
             <circle cx={head.at.x} cy={head.at.y} r={head.radius} className={styles["head"]} />
             <path
               d={`M${eye.x} ${eye.y - 11}v22M${eye.x - 5} ${eye.y - 6}l5 -5l5 5M${eye.x - 5} ${eye.y + 6}l5 5l5 -5`}
@@ -117,6 +115,7 @@ export function PlanDrawing(props: PlanDrawingProps) {
           </g>
           {outer && (
             <g
+              data-handle
               className={styles["handle"]}
               {...handOn(outer, (place) => onSideAngle(laid.sideAngleAt(place)))}
             >

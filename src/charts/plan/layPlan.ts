@@ -1,4 +1,5 @@
 import type { PlanGlass, Point, ScreenPlan, ScreenView } from "#physics";
+import { fieldEms, type Place, type PlanPlaces, planPlaces } from "./planPlaces.ts";
 
 /** What is drawn: where everything stands, and the angles under which it is seen where they are known. */
 export interface DrawnPlan {
@@ -7,16 +8,6 @@ export interface DrawnPlan {
   readonly distance: number;
   readonly sideAngle: number | undefined;
   readonly view: ScreenView | undefined;
-}
-
-/** The lengths and angles that are typed on the drawing. */
-export const planFields = ["width", "eyeDistance", "bezel", "sideAngle", "radius"] as const;
-export type PlanField = (typeof planFields)[number];
-
-/** A place in px. */
-export interface Place {
-  readonly x: number;
-  readonly y: number;
 }
 
 interface Told extends Place {
@@ -29,7 +20,7 @@ export interface PlanFrame {
   readonly down: number;
 }
 
-export interface LaidPlan {
+export interface LaidPlan extends PlanPlaces {
   readonly height: number;
   readonly frame: PlanFrame;
   readonly glass: readonly string[];
@@ -48,13 +39,6 @@ export interface LaidPlan {
   readonly turn: string | undefined;
   /** From the glass to the middle of its circle, as far as that is in the picture. */
   readonly radius: string | undefined;
-  /** Middles of the upper edges of the fields laid over the drawing, and the lines from them to what they measure. */
-  readonly fields: Readonly<Partial<Record<PlanField, Place>>>;
-  readonly leaders: readonly string[];
-  /** Where a field's figure stands as text. */
-  readonly texts: Readonly<
-    Partial<Record<PlanField, Place & { readonly anchor: "start" | "middle" | "end" }>>
-  >;
   /** The outer end of the right screen, which turns it; only of three. */
   readonly outer: Place | undefined;
   /** px to metres: the distance and the side angle that a place stands for. */
@@ -62,8 +46,6 @@ export interface LaidPlan {
   readonly sideAngleAt: (place: Place) => number;
 }
 
-/** Size of a field laid over the drawing, em. */
-export const fieldEms = { across: 9.5, up: 5 } as const;
 /** Of a head seen from above, m. Common practice, no source. */
 const HEAD = 0.09;
 /** What is left free around it, px. */
@@ -71,10 +53,6 @@ const MARGIN = 14;
 /** The plot is at most so high, in shares of the width and in em; three screens are wider than they stand away. */
 const highest = { share: { one: 0.82, three: 0.56 }, em: 27 } as const;
 const POINTS = 48;
-/** Where on the line of sight its length stands, from the glass on: there is room between the lines to the edges. */
-const FIELD_ON_LINE = 0.4;
-const TEXT_ON_LINE = 0.25;
-
 /** What has to be in the picture. */
 export function planFrame({ plan, distance }: DrawnPlan): PlanFrame {
   const points = [...plan.glass.flatMap(({ from, to }) => [from, to]), ...plan.hinges];
@@ -102,7 +80,8 @@ export function layPlan(
   const share = plan.hinges.length > 0 ? highest.share.three : highest.share.one;
   const plot = Math.min(width * share, em * highest.em);
   const foot = em * 1.6;
-  const perMetre = Math.min((width / 2 - MARGIN) / frame.aside, plot / frame.down);
+  // A box that is being measured may have no width yet.
+  const perMetre = Math.min(Math.max(1, width / 2 - MARGIN) / frame.aside, Math.max(1, plot) / frame.down);
   const middle = width / 2;
   const place = ([x, y]: Point): Place => ({
     x: rounded(middle + x * perMetre),
@@ -114,19 +93,8 @@ export function layPlan(
   const right = plan.glass.at(-1);
   const hinge = plan.hinges.at(-1);
   const edge = hinge ?? right?.to ?? [0, distance];
-  const isCurved = right?.curve !== undefined;
-  const beside = isOverlaid
-    ? Math.max((fieldEms.across + 1) * em, edge[0] * perMetre + (isCurved ? em * 4 : 0))
-    : edge[0] * perMetre;
-  const aside = Math.min(beside, middle - (isOverlaid ? fieldEms.across / 2 : 3) * em);
-  const row = MARGIN;
-  const below = MARGIN + em * fieldEms.up;
+  const onCurve = right?.curve && pointsOf(right)[Math.round(POINTS * 0.85)];
   const around = Math.min(em * 5.5, Math.max(em * 2.5, distance * perMetre * 0.34));
-  const isThree = hinge !== undefined;
-  const sightLength = eye.y - top;
-  const isCramped = sightLength < em * (fieldEms.up + 3);
-  const quarter = right === undefined ? edge : pointsOf(right)[Math.round(POINTS * 0.85)];
-  const told = em * 0.9;
   return {
     height: Math.round(top + plot + foot),
     frame,
@@ -147,44 +115,18 @@ export function layPlan(
         : anglesOf(plan, view, { eye, around, em, belowHead: 2 * HEAD * perMetre + em * 1.2 }),
     turn: hinge && turnOf(place(hinge), drawn.sideAngle ?? 0, em * 2),
     radius:
-      right?.curve && quarter && line([quarter, towards(quarter, right.curve.centre, right.curve.radius)]),
-    fields: {
-      width: { x: middle, y: row },
-      eyeDistance: isCramped
-        ? { x: rounded(middle + em * fieldEms.across), y: rounded(top + em) }
-        : { x: middle, y: rounded(top + sightLength * FIELD_ON_LINE - (em * fieldEms.up) / 2) },
-      ...(isThree && {
-        bezel: { x: rounded(middle - aside), y: row },
-        sideAngle: { x: rounded(middle + aside), y: row },
-      }),
-      ...(isCurved && { radius: { x: rounded(middle + aside), y: row } }),
-    },
-    leaders: [
-      `M${middle} ${below}V${top - 5}`,
-      ...(isThree
-        ? plan.hinges.map((at, index) => {
-            const { x, y } = place(at);
-            return `M${rounded(middle + (index === 0 ? -aside : aside))} ${below}L${x} ${y - 5}`;
-          })
-        : []),
-      ...(isCurved && quarter
-        ? [`M${rounded(middle + aside)} ${below}L${place(quarter).x} ${place(quarter).y - 5}`]
-        : []),
-    ],
-    texts: {
-      width: { x: middle, y: top - told, anchor: "middle" },
-      eyeDistance: {
-        x: middle + em * 0.6,
-        y: rounded(top + sightLength * TEXT_ON_LINE + em * 0.35),
-        anchor: "start",
-      },
-      ...(hinge && {
-        bezel: { x: rounded(width - place(hinge).x + em * 0.3), y: rounded(top - told), anchor: "end" },
-        sideAngle: { x: rounded(place(hinge).x + em), y: rounded(top - told), anchor: "start" },
-      }),
-      ...(isCurved && { radius: { x: width - MARGIN, y: rounded(top - told), anchor: "end" } }),
-    },
-    outer: isThree && right ? place(right.to) : undefined,
+      onCurve && right?.curve && line([onCurve, towards(onCurve, right.curve.centre, right.curve.radius)]),
+    ...planPlaces({
+      width,
+      em,
+      margin: MARGIN,
+      top,
+      sightLength: eye.y - top,
+      edge: place(edge),
+      joints: plan.hinges.map(place),
+      onCurve: onCurve && place(onCurve),
+    }),
+    outer: hinge && right ? place(right.to) : undefined,
     distanceAt: ({ y }) => (y - top) / perMetre,
     sideAngleAt: ({ x, y }) => {
       const from = place(edge);
@@ -193,7 +135,7 @@ export function layPlan(
   };
 }
 
-/** Each picture's angle in the middle of its share of the sweep, that of the middle one beside the line of sight; all below. */
+/** Each picture's angle in the middle of its share of the sweep, that of the middle one on the line of sight; all below. */
 function anglesOf(
   plan: ScreenPlan,
   view: ScreenView,
@@ -205,13 +147,12 @@ function anglesOf(
     text,
   });
   const say = (degrees: number) => `${degrees.toFixed(1)}°`;
-  const half = (view.one.horizontal * Math.PI) / 360;
-  const one = at(-Math.min(half / 2, 0.45), around + em * 1.3, say(view.one.horizontal));
+  const one = at(0, around + em * 0.9, say(view.one.horizontal));
   if (view.sides === undefined) return [one];
   const { each } = view.sides;
   const sides = [plan.glass[0], plan.glass[2]].map((glass) => {
     const turned = (directionOf(glass?.from) + directionOf(glass?.to)) / 2;
-    return at(turned, around + em * 1.7, say(each));
+    return at(turned, around + em * 2.3, say(each));
   });
   const all = { x: eye.x, y: rounded(eye.y + belowHead), text: `${say(view.all.horizontal)} together` };
   return [...sides, one, all];

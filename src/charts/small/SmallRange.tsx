@@ -6,13 +6,15 @@ interface SmallRangeProps {
   readonly value: number;
   readonly low: number;
   readonly high: number;
+  /** What its scale spans as well: the ends of the others in a list, so that lengths can be compared. */
+  readonly among?: readonly number[];
 }
 
 const edge = 8;
 
 /** One difference on its interval, beside the line of none: in the ink of a gain or loss only where it is clear of it. */
-export function SmallRange({ value, low, high }: SmallRangeProps) {
-  const x = spread([0, low, high], [edge, smallWidth - edge]);
+export function SmallRange({ value, low, high, among = [] }: SmallRangeProps) {
+  const x = spread([0, low, high, ...among], [edge, smallWidth - edge]);
   const ink = high < 0 ? "Gain" : low > 0 ? "Loss" : "Ink";
   const middle = smallHeight / 2;
   return (

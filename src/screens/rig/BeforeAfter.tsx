@@ -1,5 +1,6 @@
 import { type CalendarDate, comboName, type Id } from "#domain";
 import { useCombos, useFigures, useSessionsInDoubt } from "#live";
+import { printAddress } from "#state/address.ts";
 import type { RigRecordDay } from "#stats";
 import { Part } from "#ui/Part.tsx";
 import { SessionsInDoubt } from "#ui/SessionsInDoubt.tsx";
@@ -47,9 +48,11 @@ export function BeforeAfter({ rigId, records, today }: BeforeAfterProps) {
           </ul>
           {steps.length > 0 && (
             <p className={styles["soft"]}>
-              Before and after: four weeks to either side, a dot a session. What practice, breaks and other
-              records do by themselves is allowed for, not what else was different on those evenings: pairs of
-              runs with both settings say more.
+              Each dot is the usual lap of one session, in the four weeks before the change and in the four
+              after it. What practice, breaks and other records do by themselves is allowed for, so the
+              sentence can say less than the two strips seem to; what else was different on those evenings is
+              not known. <a href={printAddress({ place: "rig", part: "plan" })}>A test in pairs of runs</a>{" "}
+              says more.
             </p>
           )}
         </>

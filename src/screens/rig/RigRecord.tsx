@@ -1,6 +1,6 @@
 import { useEffect, useRef } from "react";
-import { deleteRig, editRig } from "#db";
-import type { CalendarDate } from "#domain";
+import { addRig, deleteRig, editRig } from "#db";
+import type { CalendarDate, RigSettings } from "#domain";
 import { useWrite } from "#live";
 import { goTo, printAddress } from "#state/address.ts";
 import type { RigRecordDay } from "#stats";
@@ -14,9 +14,10 @@ import { BeforeAfter } from "./BeforeAfter.tsx";
 import { CautionOf } from "./CautionOf.tsx";
 import styles from "./Rig.module.css";
 import { RigForm } from "./RigForm.tsx";
+import { recordFrom } from "./recordFrom.ts";
 import { type RigPart, rigFields, rigParts } from "./rigFields.ts";
 import { textKey, textsOf } from "./rigTexts.ts";
-import { saidOf } from "./rigWords.ts";
+import { nameOfReturn, rigChanges, saidOf } from "./rigWords.ts";
 import { TrueToSize } from "./TrueToSize.tsx";
 import { type Placed, sayWhen } from "./timeline.ts";
 import { useRigDraft } from "./useRigDraft.ts";
@@ -26,6 +27,8 @@ interface RigRecordProps {
   readonly today: CalendarDate;
   /** All records in their order. */
   readonly records: readonly RigRecordDay[];
+  /** What the rig could go back from; undefined where none is in force. */
+  readonly inForce: RigSettings | undefined;
   /** Begins a new record made from the one in force; absent while another form is open. */
   readonly onNew: (() => void) | undefined;
   /** A link led to this record: it is gone to. */
@@ -35,7 +38,7 @@ interface RigRecordProps {
 }
 
 /** One record: what is known of the rig, when it holds, and the ways to put it right. */
-export function RigRecord({ placed, today, records, onNew, isAskedFor, onDone }: RigRecordProps) {
+export function RigRecord({ placed, today, records, inForce, onNew, isAskedFor, onDone }: RigRecordProps) {
   const { rig } = placed;
   const write = useWrite();
   const draft = useRigDraft(rig.id);
@@ -69,6 +72,12 @@ export function RigRecord({ placed, today, records, onNew, isAskedFor, onDone }:
     goTo({ place: "rig" }, "replace");
     onDone();
   };
+  const goBack = async () => {
+    const again = recordFrom(rig, { from: today, name: nameOfReturn(rig) });
+    if (!(await write((book) => addRig(book, again), { isUndoOffered: true }))) return;
+    goTo({ place: "rig" });
+    onDone();
+  };
   return (
     <Part
       title={
@@ -93,10 +102,16 @@ export function RigRecord({ placed, today, records, onNew, isAskedFor, onDone }:
           </Button>
         }
         main={
-          onNew && (
+          onNew ? (
             <Button variant="primary" size="between" onClick={onNew}>
               Something changed
             </Button>
+          ) : (
+            isToGoBackTo(placed, inForce, today) && (
+              <Button variant="primary" size="between" onClick={() => void goBack()}>
+                Go back to these settings
+              </Button>
+            )
           )
         }
       />
@@ -120,6 +135,11 @@ export function RigRecord({ placed, today, records, onNew, isAskedFor, onDone }:
       </p>
     </Part>
   );
+}
+
+/** An old record that says something else than what is in force. */
+function isToGoBackTo({ rig, isInForce }: Placed, inForce: RigSettings | undefined, today: CalendarDate) {
+  return !isInForce && rig.from < today && inForce !== undefined && rigChanges(inForce, rig).length > 0;
 }
 
 function RigPartShown({ part, placed }: { readonly part: RigPart; readonly placed: Placed }) {

@@ -138,6 +138,7 @@ function OneRecord({ shown, records, today, onDone }: OneRecordProps) {
           placed={shown}
           records={records.map(({ rig: { id, from } }) => ({ id, from }))}
           today={today}
+          inForce={records.find(({ isInForce }) => isInForce)?.rig}
           onNew={shown.isInForce ? () => goTo({ place: "rig", change: {} }) : undefined}
           isAskedFor
           onDone={onDone}

@@ -1,18 +1,15 @@
-import { type CalendarDate, sayDate } from "#domain";
-import type { RigAnswer } from "#live";
+import { SmallRange } from "#charts/small/SmallRange.tsx";
+import { rigTests } from "#db";
+import { type CalendarDate, practiceDay, type RigTest, sayDate } from "#domain";
+import { type RigAnswer, useLogbook, useRows } from "#live";
 import { printAddress } from "#state/address.ts";
+import { classes } from "#ui/classes.ts";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
-import { type Column, RuledTable } from "#ui/RuledTable.tsx";
-import { sayRigAnswer, sayRigEvidence } from "#words";
-import styles from "./Rig.module.css";
-import { rigChanges } from "./rigWords.ts";
-import type { Placed } from "./timeline.ts";
-
-const columns: readonly Column[] = [
-  { key: "from", title: "from" },
-  { key: "changed", title: "what changed" },
-];
+import { rigAnswerShift, sayRigAnswer, sayRigEvidence } from "#words";
+import styles from "./RigTimeline.module.css";
+import { rigChanges, saidOfTest } from "./rigWords.ts";
+import { onOneLine, type Placed } from "./timeline.ts";
 
 interface RigTimelineProps {
   /** Oldest first. */
@@ -23,65 +20,116 @@ interface RigTimelineProps {
   readonly today: CalendarDate;
 }
 
-/** All records, the newest first, each with what changed against the one before it. */
+/** All records and rig tests on one line of time, the newest first, each record with what it changed and what became of it. */
 export function RigTimeline({ records, shown, answers = [], today }: RigTimelineProps) {
+  const tests = useRows(rigTests, []) ?? [];
+  const { surroundings } = useLogbook();
+  const dayOf = (moment: number) => practiceDay(moment, surroundings.zone(), 0);
+  const ends = answers.flatMap((answer) => {
+    const shift = rigAnswerShift(answer);
+    return shift === undefined ? [] : [shift.low, shift.high];
+  });
   return (
     <Part title="All records">
-      <RuledTable
-        caption="Records of the rig, the newest first"
-        captionHidden
-        columns={columns}
-        rows={records.toReversed().map((placed) => ({
-          id: placed.rig.id,
-          cells: {
-            from: (
-              <a
-                className={styles["date"]}
-                href={printAddress({ place: "rig", rigId: placed.rig.id })}
-                aria-current={placed.rig.id === shown ? "true" : undefined}
-              >
-                {sayDate(placed.rig.from)}
-              </a>
-            ),
-            changed: (
-              <Changed
-                placed={placed}
-                answer={answers.find((answer) => answer.rig.id === placed.rig.id)}
-                today={today}
-              />
-            ),
-          },
-        }))}
-      />
+      <ol className={styles["line"]} aria-label="Records of the rig and rig tests, the newest first">
+        {onOneLine(records, tests, dayOf).map((stop) =>
+          stop.test === undefined ? (
+            <RecordStop
+              key={stop.placed.rig.id}
+              placed={stop.placed}
+              isShown={stop.placed.rig.id === shown}
+              answer={answers.find(({ rig }) => rig.id === stop.placed.rig.id)}
+              ends={ends}
+              today={today}
+            />
+          ) : (
+            <TestStop key={stop.test.id} test={stop.test} on={stop.on} records={records} />
+          ),
+        )}
+      </ol>
     </Part>
   );
 }
 
-interface ChangedProps {
+interface RecordStopProps {
   readonly placed: Placed;
+  readonly isShown: boolean;
   readonly answer: RigAnswer | undefined;
+  /** Of the intervals of all changes, ms. */
+  readonly ends: readonly number[];
   readonly today: CalendarDate;
 }
 
-function Changed({ placed, answer, today }: ChangedProps) {
+function RecordStop({ placed, isShown, answer, ends, today }: RecordStopProps) {
   const { rig, before, isInForce } = placed;
   const changes = before === undefined ? ["the first record"] : rigChanges(before, rig);
   const when = isInForce ? "in force today" : rig.from > today ? "not yet in force" : undefined;
+  const shift = answer && rigAnswerShift(answer);
   return (
-    <>
-      {rig.name !== "" && (
-        <strong className={styles["clamped"]}>
-          <Name>{rig.name}</Name>
-        </strong>
+    <li className={classes(styles["stop"], isInForce && styles["inForce"])}>
+      <p className={styles["when"]}>
+        <a
+          className={styles["date"]}
+          href={printAddress({ place: "rig", rigId: rig.id })}
+          aria-current={isShown ? "true" : undefined}
+        >
+          {sayDate(rig.from)}
+        </a>
+        {when !== undefined && <span className={styles["soft"]}>{when}</span>}
+      </p>
+      <div className={styles["what"]}>
+        {rig.name !== "" && (
+          <p className={styles["name"]}>
+            <Name>{rig.name}</Name>
+          </p>
+        )}
+        <p className={styles["changes"]}>{changes.length === 0 ? "nothing changed" : changes.join(" · ")}</p>
+        {answer && (
+          <p className={styles["became"]}>
+            {sayRigAnswer(answer)} <span className={styles["soft"]}>({sayRigEvidence(answer)})</span>
+          </p>
+        )}
+      </div>
+      {shift && (
+        <div className={styles["picture"]}>
+          <SmallRange value={shift.estimate} low={shift.low} high={shift.high} among={ends} />
+        </div>
       )}
-      <span className={styles["changes"]}>
-        {[when, changes.length === 0 ? "nothing changed" : changes.join(" · ")].filter(Boolean).join(" · ")}
-      </span>
-      {answer && (
-        <span className={styles["became"]}>
-          {sayRigAnswer(answer)} ({sayRigEvidence(answer)})
-        </span>
-      )}
-    </>
+    </li>
+  );
+}
+
+interface TestStopProps {
+  readonly test: RigTest;
+  readonly on: CalendarDate;
+  readonly records: readonly Placed[];
+}
+
+/** A rig test where it ended, or, not over yet, where it began; what it found stands on its page. */
+function TestStop({ test, on, records }: TestStopProps) {
+  const { id, endedAt, kept } = test;
+  const said = saidOfTest(
+    test,
+    records.map(({ rig }) => rig),
+  );
+  return (
+    <li className={classes(styles["stop"], styles["test"])}>
+      <p className={styles["when"]}>
+        <span className={styles["date"]}>{sayDate(on)}</span>
+        {endedAt === undefined && <span className={styles["soft"]}>not over yet</span>}
+      </p>
+      <div className={styles["what"]}>
+        <p>
+          <a className={styles["date"]} href={printAddress({ place: "rig", testId: id })}>
+            {endedAt === undefined ? "Testing" : "Tested"} <Name>{said}</Name>
+          </a>
+        </p>
+        {kept !== undefined && (
+          <p className={styles["soft"]}>
+            {kept === "A" ? "stayed with what was in force" : "kept the one tried"}
+          </p>
+        )}
+      </div>
+    </li>
   );
 }

@@ -92,16 +92,18 @@ interface EveningsProps {
 /** The evenings before and after on one scale, the verdict in words, the interval. */
 function Evenings({ step: { before, after, neither, step }, isSecond }: EveningsProps) {
   const scale = useMemo(() => scaleOf([before, after]), [before, after]);
+  const said = sayRigStep({ step, after });
   return (
     <>
       {isSecond ? (
         <>
           <p className={styles["soft"]}>From the weeks before and after alone:</p>
-          <p>{sayRigStep(step)}</p>
+          <p>{said}</p>
         </>
       ) : (
-        <p className={styles["found"]}>{sayRigStep(step)}</p>
+        <p className={styles["found"]}>{said}</p>
       )}
+      {step.known && <p className={styles["soft"]}>Not a test: you were also practising.</p>}
       {before && after && (
         <div className={styles["sides"]}>
           <Side title="before" side={before} scale={scale} />

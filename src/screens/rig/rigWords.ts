@@ -1,11 +1,12 @@
 import type { Fields } from "#db";
-import type { RigSettings } from "#domain";
+import { longestName, type RigSettings, type RigTest, sayDate } from "#domain";
 import { writeMeasure } from "#entry";
 import { isAsked, type RigField, rigFields } from "./rigFields.ts";
 import { storedIn, textKey } from "./rigTexts.ts";
 
 type Record = Fields<RigSettings>;
 const longest = 60;
+const back = "Back to ";
 const kindBehind = { flat: " screen", curved: " screen", three: " screens", headset: "" } as const;
 
 /** The value of a field with its unit: "62.5 cm", "three"; undefined when it is not known. */
@@ -61,6 +62,39 @@ export function rigChanges(before: Record, after: Record, notes?: "without notes
 /** What a record that is being typed changes. */
 export function sayChanges(changes: readonly string[]): string {
   return changes.length === 0 ? "Nothing is different yet." : `Changed: ${changes.join(" · ")}`;
+}
+
+/**
+ * The name of a record that goes back to an older one.
+ * @example nameOfReturn({ name: "As it was", from: "2026-08-31" }) // "Back to As it was"
+ */
+export function nameOfReturn({ name, from }: Pick<RigSettings, "name" | "from">): string {
+  if (name === "") return `Back to the settings of ${sayDate(from)}`;
+  return (name.startsWith(back) ? name : `${back}${name}`).slice(0, longestName);
+}
+
+/**
+ * What a rig test compared: "gain 54 % against 72 %". Old tests do not say it: the one value in which their records differ
+ * does, else the question.
+ */
+export function saidOfTest(test: RigTest, records: readonly RigSettings[]): string {
+  const { sayA, sayB, question } = test;
+  if (sayA !== undefined && sayB !== undefined) return against(sayB, sayA);
+  const [a, b] = [test.rigA, test.rigB].map((id) => records.find((rig) => rig.id === id));
+  const different =
+    a && b ? rigFields.filter((field) => saidOf(a, field) !== saidOf(b, field) && !isNote(field)) : [];
+  const [field] = different;
+  const [old, now] = [a, b].map((rig) => rig && field && saidOf(rig, field));
+  if (different.length !== 1 || field === undefined || old === undefined || now === undefined)
+    return question;
+  return `${field.name} ${now} against ${old}`;
+}
+
+/** What both begin with is said once: "gain 54 % against 72 %". */
+function against(one: string, other: string): string {
+  const [ones, others] = [one.split(" "), other.split(" ")];
+  const first = others.findIndex((word, index) => word !== ones[index]);
+  return `${one} against ${first < 1 ? other : others.slice(first).join(" ")}`;
 }
 
 /** A typed name inside a sentence: shortened, and set apart so that its writing direction moves nothing around it. */

@@ -8,7 +8,9 @@ export interface TypicalError {
   readonly worthwhile: number;
 }
 
-export const LEAST_SHARE = 0.001;
+/** Share of the lap under which no change is worth talking about. */
+export const leastWorthwhile = 0.001;
+/** Share of the spread from evening to evening. */
 export const OF_SPREAD = 0.2;
 
 /**
@@ -22,5 +24,5 @@ export function typicalError({ weights, spreads, grid, series }: LevelPosterior)
     0,
   );
   const error = series.usual * Math.sqrt(variance);
-  return { typicalError: error, worthwhile: Math.max(OF_SPREAD * error, LEAST_SHARE * series.usual) };
+  return { typicalError: error, worthwhile: Math.max(OF_SPREAD * error, leastWorthwhile * series.usual) };
 }

@@ -3,7 +3,7 @@ import { median, standardDeviation } from "#numbers";
 import { seasonBegins } from "../combo/season.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import { levelEnd } from "../level/levelModel.ts";
-import { LEAST_SHARE, OF_SPREAD, typicalError } from "../level/typicalError.ts";
+import { leastWorthwhile, OF_SPREAD, typicalError } from "../level/typicalError.ts";
 import { pageEvents, pageHistory } from "../period/pageHistory.ts";
 import { paceRuns } from "../verdict/paceRuns.ts";
 import { type RunDifferences, spreadOfRunDifferences } from "./spreadOfRunDifferences.ts";
@@ -64,5 +64,5 @@ function ofScatters(lately: readonly SessionDigest[], usual: Figure<number>): Fi
   );
   const spread = standardDeviation(scatters);
   if (spread === undefined) return unknown({ needs: 2, of: "session", has: scatters.length });
-  return known(Math.max(OF_SPREAD * spread, LEAST_SHARE * usual.value));
+  return known(Math.max(OF_SPREAD * spread, leastWorthwhile * usual.value));
 }

@@ -5,6 +5,7 @@ import {
   flatScreen,
   horizontalFromVertical,
   pixelsPerDegree,
+  screenPlan,
   screenSize,
   sharpPixelsPerDegree,
   threeScreens,
@@ -62,6 +63,37 @@ describe("angles of screens against viewing-distance rules and trigonometry", ()
       expect(seen.centre).toBeCloseTo(screens.centreDeg, 6);
       expect(seen.eachSide).toBeCloseTo(screens.eachSideDeg, 6);
       expect(seen.horizontal).toBeCloseTo(screens.totalDeg, 6);
+    }
+  });
+
+  test("side screens are drawn as far from the eye as they stand", () => {
+    for (const screens of expected.threeFlatScreens) {
+      const { glass } = screenPlan({
+        kind: "three",
+        width: screens.widthMm,
+        distance: screens.distanceMm,
+        sideAngle: screens.sideTurnDeg,
+        bezel: screens.bezelMm,
+      });
+      for (const side of [glass[0], glass[2]]) {
+        const [[ax, ay], [bx, by]] = [side?.from ?? [0, 0], side?.to ?? [0, 0]];
+        // How far a line through two points passes from (0, 0).
+        const away = Math.abs(ax * by - ay * bx) / Math.hypot(bx - ax, by - ay);
+        expect(away).toBeCloseTo(screens.eyeToSideScreenPlane, 6);
+      }
+    }
+  });
+
+  test("curved glass is drawn with the chord and the depth it has", () => {
+    for (const screen of expected.curved) {
+      const [glass] = screenPlan({
+        kind: "curved",
+        width: screen.arcWidthMm,
+        radius: screen.radiusMm,
+        distance: screen.distanceMm,
+      }).glass;
+      expect(glass?.to[0]).toBeCloseTo(screen.halfChord, 6);
+      expect(screen.distanceMm - (glass?.to[1] ?? 0)).toBeCloseTo(screen.sagitta, 6);
     }
   });
 

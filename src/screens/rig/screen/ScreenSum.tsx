@@ -52,6 +52,9 @@ export function ScreenSum({ inForce, today, onStored }: ScreenSumProps) {
       <h2>Work out my field of view</h2>
       <HalfTyped of={draft} />
       <CautionOf part="view" torque={undefined} />
+      {inForce?.screen.kind === "headset" && (
+        <p>The record in force has a headset, which sets its field of view itself. This is for a screen.</p>
+      )}
       <div className={styles["kinds"]}>
         <Choice
           label="Screens"

@@ -3,6 +3,7 @@ import type { CalendarDate, FieldProblem, Figure, FormReading, RigSettings } fro
 import { readMeasure } from "#entry";
 import { type ScreenSetup, type ScreenView, screenView, viewSetting } from "#physics";
 import { tooTightCurve } from "#words";
+import { recordFrom } from "../recordFrom.ts";
 import { nameOfScreenField, setupOf } from "../screenView.ts";
 import {
   aspectOf,
@@ -139,16 +140,6 @@ export function readRecord(
   const axis = texts.asked === "upright" ? "vertical" : "horizontal";
   return {
     ok: true,
-    value: {
-      wheel: {},
-      pedals: {},
-      seat: {},
-      ...(inForce && { wheel: inForce.wheel, pedals: inForce.pedals, seat: inForce.seat }),
-      screen,
-      view: { ...inForce?.view, degrees, axis },
-      from: today,
-      name: "",
-      note: "",
-    },
+    value: recordFrom(inForce, { from: today, screen, view: { ...inForce?.view, degrees, axis } }),
   };
 }

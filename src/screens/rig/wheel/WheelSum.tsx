@@ -2,7 +2,6 @@ import { useState } from "react";
 import { addRig } from "#db";
 import type { CalendarDate, FormReading, RigSettings } from "#domain";
 import { useDraft, useLogbook, useWriteForm } from "#live";
-import { printAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { Choice } from "#ui/Choice.tsx";
 import { Columns } from "#ui/Columns.tsx";
@@ -134,11 +133,7 @@ export function WheelSum({ inForce, today, onStored }: WheelSumProps) {
   if (!draft.isRead) return null;
   return (
     <form ref={box} noValidate aria-label="Work out my gain" onSubmit={submit}>
-      <Part
-        title="Work out my gain"
-        ruled
-        aside={<a href={printAddress({ place: "rig" })}>Back to the rig</a>}
-      >
+      <Part title="Work out my gain" ruled>
         <HalfTyped of={draft} />
         <Columns>
           {asked}

@@ -1,6 +1,6 @@
 import { screen, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
-import { addCombo, type Logbook } from "#db";
+import { addCombo, addRig, type Logbook } from "#db";
 import { addDays } from "#domain";
 import { ReviewScreen } from "../../../../src/screens/review/ReviewScreen.tsx";
 import { addSessions, type PastSession } from "../../../support/addSessions.ts";
@@ -115,6 +115,27 @@ describe("the questions of the review", () => {
     expect(
       await screen.findByRole("heading", { name: "1 of 12 pace laps worth a second look" }),
     ).toBeVisible();
+  });
+
+  it("ask about the rig only where a change of it was driven through, and lead to its record", async () => {
+    const parts = { screen: {}, view: {}, pedals: {}, seat: {}, note: "" };
+    const sessions = twiceAWeek(12, (before) => lapsAbout(before < 6 ? 83_000 : 84_000));
+    const { user } = await renderAt("#/review?period=12w", <ReviewScreen />, async (book) => {
+      await filled(sessions)(book);
+      await addRig(book, { ...parts, from: "2026-09-01", name: "", wheel: { gainPercent: 72 } });
+      const from = addDays(today, -20);
+      await addRig(book, { ...parts, from, name: "Lower gain", wheel: { gainPercent: 54 } });
+    });
+    await user.click(await question(/^Did the rig help\?Lower gain: faster by/));
+    const row = within(await screen.findByRole("table", { name: "Changes of the rig, the newest first" }));
+    expect(row.getByText(/^Faster by .* \(from the weeks before and after; not a test\)$/)).toBeVisible();
+    expect(row.getByRole("link", { name: "Lower gain" }).getAttribute("href")).toMatch(/^#\/rig\//);
+  });
+
+  it("do not ask about the rig where it never changed", async () => {
+    await show(twiceAWeek(4, () => lapsAbout(84_000)));
+    await question(/^How much did I practise\?/);
+    expect(screen.queryByRole("button", { name: /^Did the rig help/ })).toBeNull();
   });
 
   it("are one press from the sessions, and so from the laps", async () => {

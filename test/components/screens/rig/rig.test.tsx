@@ -1,6 +1,6 @@
 import { act, screen, waitFor, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
-import { addCombo, addLap, addRig, addRun, editRun, type Logbook, rigs } from "#db";
+import { addCombo, addLap, addRig, addRigTest, addRun, editRun, type Logbook, rigs } from "#db";
 import type { RigSettings } from "#domain";
 import { useRows } from "#live";
 import { RigScreen } from "../../../../src/screens/rig/RigScreen.tsx";
@@ -199,11 +199,10 @@ describe("records over time", () => {
     await renderAt("#/rig", <RigScreen />, two);
     expect(await screen.findByText("In force since Tue 3 Nov 2026:")).toBeVisible();
     expect(screen.getByText("gain 55 %")).toBeVisible();
-    const table = screen.getByRole("table", { name: "Records of the rig, the newest first" });
-    const [, newest, middle, oldest] = within(table).getAllByRole("row");
-    expect(newest).toHaveTextContent("not yet in force · which wheel no longer said · gain 55 % to 50 %");
-    expect(middle).toHaveTextContent("gain down");
-    expect(middle).toHaveTextContent("in force today · gain 62 % to 55 %");
+    const list = screen.getByRole("list", { name: "Records of the rig and rig tests, the newest first" });
+    const [newest, middle, oldest] = within(list).getAllByRole("listitem");
+    expect(newest).toHaveTextContent("not yet in forcewhich wheel no longer said · gain 55 % to 50 %");
+    expect(middle).toHaveTextContent("in force todaygain downgain 62 % to 55 %");
     expect(oldest).toHaveTextContent("the first record");
   });
 
@@ -347,7 +346,7 @@ describe("records over time", () => {
     });
     const last = await screen.findByRole("region", { name: "The last change" });
     expect(last).toHaveTextContent("The last change, Tue 3 Nov 2026: gain down (gain 62 % to 55 %)");
-    expect(last).toHaveTextContent(/Cannot be told from practice: between .* faster and .* slower/);
+    expect(last).toHaveTextContent(/No difference to be seen: between .* faster and .* slower/);
     await waitFor(() =>
       expect(last).toHaveTextContent(
         "Varnholt Ring · club hatch, from the weeks before and after; not a test",
@@ -358,7 +357,7 @@ describe("records over time", () => {
     expect(within(list).getAllByRole("listitem")).toHaveLength(1);
     expect(within(list).getByRole("heading", { name: "Varnholt Ring · club hatch" })).toBeVisible();
     expect(
-      within(list).getByText(/^Cannot be told from practice: between .* faster and .* slower$/),
+      within(list).getByText(/^No difference to be seen: between .* faster and .* slower$/),
     ).toBeVisible();
     expect(list).toHaveTextContent(/before: 1:25\.000 in 2 sessions/);
     expect(list).toHaveTextContent(/after: 1:25\.000 in 2 sessions/);
@@ -394,6 +393,61 @@ describe("records over time", () => {
     expect(
       await screen.findByText("Tue 10 Nov 2026 was driven with both settings and counts on neither side."),
     ).toBeVisible();
+  });
+
+  it("goes back to an old record in one press, as a new one from today, and takes that back", async () => {
+    const { user } = await renderAt("#/rig", <Peek />, two);
+    await user.click(await screen.findByRole("link", { name: "Tue 1 Sep 2026" }));
+    await user.click(await screen.findByRole("button", { name: "Go back to these settings" }));
+    expect(await screen.findByText("In force since Wed 25 Nov 2026:")).toBeVisible();
+    const [old, again] = [recordFrom("2026-09-01"), recordFrom("2026-11-25")].map((id) =>
+      stored.find((rig) => rig.id === id),
+    );
+    expect(again).toMatchObject({ name: "Back to the settings of Tue 1 Sep 2026", wheel: old?.wheel });
+    const list = screen.getByRole("list", { name: "Records of the rig and rig tests, the newest first" });
+    expect(within(list).getAllByRole("listitem")[1]).toHaveTextContent(/Wed 25 Nov 2026.*gain 55 % to 62 %/);
+    await user.click(screen.getByRole("button", { name: "Undo" }));
+    expect(await screen.findByText("In force since Tue 3 Nov 2026:")).toBeVisible();
+    expect(stored).toHaveLength(3);
+  });
+
+  it("offers no way back to what says the same as the record in force", async () => {
+    const { user } = await renderAt("#/rig", <RigScreen />, async (book) => {
+      await addRig(book, aRig({ from: "2026-09-01", wheel: { gainPercent: 62 } }));
+      await addRig(book, aRig({ from: "2026-11-03", wheel: { gainPercent: 62 } }));
+    });
+    await user.click(await screen.findByRole("link", { name: "Tue 1 Sep 2026" }));
+    expect(await screen.findByRole("button", { name: "Correct this record" })).toBeVisible();
+    expect(screen.queryByRole("button", { name: "Go back to these settings" })).toBeNull();
+  });
+
+  it("shows tests where they ended, each leading to its page, and says of evenings that they are no test", async () => {
+    await renderAt("#/rig", <RigScreen />, async (book) => {
+      await two(book);
+      const { comboId } = await addCombo(book, { car: { name: "club hatch" }, track: { name: "Ring" } });
+      await addRigTest(book, {
+        comboId,
+        question: "less gain?",
+        sayA: "gain 62 %",
+        sayB: "gain 55 %",
+        pairsPlanned: 6,
+        level: 0.1,
+        seed: 1,
+        pairs: [{ first: "A" }],
+        endedAt: Date.UTC(2026, 10, 1, 20),
+        kept: "B",
+      });
+    });
+    const list = await screen.findByRole("list", {
+      name: "Records of the rig and rig tests, the newest first",
+    });
+    await waitFor(() => expect(within(list).getAllByRole("listitem")).toHaveLength(4));
+    const [, , test] = within(list).getAllByRole("listitem");
+    expect(test).toHaveTextContent(/^Sun 1 Nov 2026Tested gain 55 % against 62 %kept the one tried$/);
+    expect(within(list).getByRole("link", { name: "Tested gain 55 % against 62 %" })).toHaveAttribute(
+      "href",
+      expect.stringMatching(/^#\/rig\?test=/),
+    );
   });
 
   it("shows no laps before and after the first record", async () => {

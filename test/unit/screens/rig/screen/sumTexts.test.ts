@@ -1,0 +1,165 @@
+import { describe, expect, test } from "vitest";
+import type { RigSettings } from "#domain";
+import { drawnSetup, readRecord, readSum } from "../../../../../src/screens/rig/screen/readSum.ts";
+import {
+  inUnit,
+  type SumTexts,
+  sizeTexts,
+  startTexts,
+  withSize,
+  wordsOfSum,
+} from "../../../../../src/screens/rig/screen/sumTexts.ts";
+import { sayTrueSize } from "../../../../../src/screens/rig/screenView.ts";
+
+const id = "0192aaaa-0000-7000-8000-000000000001";
+const empty = startTexts(undefined, id);
+const inForce = {
+  id,
+  createdAt: 1,
+  updatedAt: 1,
+  from: "2026-11-03",
+  name: "seat moved",
+  screen: { kind: "flat", width: 0.598, height: 0.336, eyeDistance: 0.65, pixelsAcross: 2560 },
+  view: { degrees: 49, axis: "horizontal", note: "two clicks" },
+  wheel: { gainPercent: 55 },
+  pedals: { brakeForceKg: 40 },
+  seat: {},
+  note: "",
+} as const satisfies RigSettings;
+
+describe("the size of a picture, typed one way or the other", () => {
+  test("a diagonal and a shape give width and height", () => {
+    // 27 inches of 16:9: 59.77 by 33.62 cm (test/reference/viewing-geometry).
+    const texts = withSize(empty, { diagonal: "27" });
+    expect(sizeTexts(texts)).toEqual({ diagonal: "27", width: "59.77", height: "33.62", shape: "16:9" });
+    // 34 inches of 21:9: 79.38 by 34.02 cm.
+    expect(sizeTexts(withSize(texts, { diagonal: "34 in", shape: "21:9" }))).toMatchObject({
+      width: "79.38",
+      height: "34.02",
+    });
+    expect(sizeTexts(withSize(texts, { diagonal: "68.58 cm" })).width).toBe("59.77");
+  });
+
+  test("width and height give the diagonal back, and the shape where it is one that is sold", () => {
+    const texts = withSize(withSize(empty, { width: "59.8" }), { height: "33.6" });
+    expect(sizeTexts(texts)).toMatchObject({ diagonal: "27", shape: "16:9" });
+    expect(sizeTexts(withSize(texts, { height: "44" })).shape).toBe("own");
+  });
+
+  test("what is typed last leads: a width over a diagonal keeps the height that was worked out", () => {
+    const texts = withSize(withSize(empty, { diagonal: "27" }), { width: "60" });
+    expect(sizeTexts(texts)).toMatchObject({ width: "60", height: "33.62", diagonal: "27.1" });
+    expect(sizeTexts(withSize(texts, { diagonal: "32" }))).toMatchObject({ diagonal: "32", width: "70.84" });
+  });
+
+  test("another shape is typed as width to height, and begins as what it was", () => {
+    const sides = withSize(withSize(empty, { width: "80" }), { height: "40" });
+    expect(withSize(sides, { shape: "own" })).toMatchObject({ by: "diagonal", own: "80:40" });
+    const texts = withSize({ ...empty, shape: "own" }, { own: "4:3", diagonal: "5" });
+    // A rectangle of 4 by 3 has a diagonal of 5.
+    expect(sizeTexts(texts)).toMatchObject({ width: "10.16", height: "7.62" });
+    expect(readSum(withSize(texts, { own: "wide" })).problems.own).toMatchObject({
+      wrong: "“wide” is no shape.",
+    });
+  });
+
+  test("lengths change their unit with the switch and back; what names its own stays", () => {
+    const texts = {
+      ...empty,
+      by: "sides",
+      width: "59.8",
+      eyeDistance: "65",
+      bezel: "12 mm",
+      radius: "",
+    } as const;
+    const inches = inUnit(texts, "in");
+    expect(inches).toMatchObject({
+      width: "23.54",
+      eyeDistance: "25.59",
+      bezel: "12 mm",
+      radius: "",
+      unit: "in",
+    });
+    expect(inUnit(inches, "cm")).toMatchObject({ width: "59.79", eyeDistance: "65", bezel: "12 mm" });
+    expect(readSum(inches).screen.bezel).toBeUndefined();
+    expect(readSum({ ...inches, kind: "three" }).screen.bezel).toBe(0.012);
+  });
+});
+
+describe("a record made of the sum", () => {
+  const read = (texts: SumTexts, from: RigSettings | undefined = inForce) =>
+    readRecord(texts, readSum(texts), from, "2026-11-25");
+
+  test("starts as the one in force, and keeps what the sum does not know", () => {
+    const texts = { ...startTexts(inForce, id), eyeDistance: "60" };
+    const reading = read(texts);
+    expect(reading).toMatchObject({
+      ok: true,
+      value: {
+        from: "2026-11-25",
+        name: "",
+        screen: { ...inForce.screen, eyeDistance: 0.6 },
+        // 2·atan(29.9/60), worked out by hand: 52.97°.
+        view: { degrees: 53, axis: "horizontal", note: "two clicks" },
+        wheel: { gainPercent: 55 },
+        pedals: { brakeForceKg: 40 },
+      },
+    });
+    expect(reading.ok && sayTrueSize(reading.value.screen)).toMatch(/^53\.0° across/);
+  });
+
+  test("takes the angle that the simulator asks for", () => {
+    const texts = { ...startTexts(inForce, id), asked: "upright" } as const;
+    expect(read(texts)).toMatchObject({ value: { view: { degrees: 29, axis: "vertical" } } });
+    const three = { ...texts, kind: "three", sideAngle: "45", bezel: "1.2", asked: "all" } as const;
+    expect(read(three)).toMatchObject({
+      value: {
+        view: { axis: "horizontal", degrees: 147 },
+        screen: { kind: "three", sideAngle: 45, bezel: 0.012 },
+      },
+    });
+  });
+
+  test("is refused while something is missing, at the field that would help", () => {
+    expect(read(empty, undefined)).toMatchObject({ ok: false, problems: { diagonal: {}, eyeDistance: {} } });
+    const texts = { ...withSize(empty, { diagonal: "27" }), eyeDistance: "65" };
+    expect(read(texts, undefined)).toMatchObject({ ok: true });
+    expect(read({ ...texts, kind: "curved" }, undefined)).toMatchObject({
+      ok: false,
+      problems: { radius: {} },
+    });
+    const noHeight = { ...empty, by: "sides", width: "60", eyeDistance: "65" } as const;
+    expect(read({ ...noHeight, asked: "upright" }, undefined)).toMatchObject({
+      ok: false,
+      problems: { height: { wrong: "Upright needs the height of the picture." } },
+    });
+    expect(read(noHeight, undefined)).toMatchObject({ ok: true, value: { view: { degrees: 50 } } });
+  });
+
+  test.each([
+    [{ eyeDistance: "0" }, "eyeDistance", /0 is out of range/],
+    [{ kind: "three", sideAngle: "91" }, "sideAngle", /91 is out of range/],
+    [{ kind: "curved", radius: "15" }, "radius", /out of range/],
+    [{ kind: "curved", radius: "20", eyeDistance: "70" }, "radius", /more than half a circle/],
+    [{ kind: "three", sideAngle: "45", bezel: "-1" }, "bezel", /out of range/],
+  ] as const)("%j says what is wrong at its field, and is drawn all the same", (typed, field, wrong) => {
+    const texts = { ...withSize(empty, { width: "80" }), eyeDistance: "65", ...typed };
+    const { problems, view } = readSum(texts);
+    expect(problems[field]).toMatchObject({ wrong: expect.stringMatching(wrong) });
+    expect(view?.known).not.toBe(true);
+    expect(read(texts).ok).toBe(false);
+    expect(drawnSetup(texts)).toMatchObject({ isWhole: true, setup: { width: 0.8 } });
+  });
+
+  test("what is not known yet is drawn as something usual, and said to be so", () => {
+    expect(drawnSetup(empty)).toMatchObject({ isWhole: false, setup: { width: 0.6, distance: 0.65 } });
+  });
+});
+
+test("a half-typed sum is known by its figures", () => {
+  expect(wordsOfSum({ ...withSize(empty, { diagonal: "27" }), eyeDistance: "65" })).toBe(
+    "27 in 16:9, 65 cm from the eye",
+  );
+  expect(wordsOfSum(null)).toBe("");
+  expect(wordsOfSum(empty)).toBe("");
+});
