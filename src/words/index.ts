@@ -135,6 +135,7 @@ export {
   sayTestPlace,
   sayTestRun,
   sayTestRunInShort,
+  sayTestRunToCome,
   sayWhyAside,
   testRunSays,
   toldWhenOver,
