@@ -138,6 +138,7 @@ export {
   sayTestPlace,
   sayTestRun,
   sayTestRunInShort,
+  sayTestRunToCome,
   sayWhyAside,
   testRunSays,
   toldWhenOver,
