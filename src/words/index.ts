@@ -123,6 +123,7 @@ export {
   sayTestCheck,
   sayTestEstimate,
   sayTestInShort,
+  sayTestOfSide,
   shiftOf,
 } from "./rigTest.ts";
 export { askTest, sayFoundBy, sayNotWorth, sayTestSize, sayWhySoMany } from "./rigTestPlan.ts";
@@ -137,6 +138,7 @@ export {
   sayTestPlace,
   sayTestRun,
   sayTestRunInShort,
+  sayTestRunToCome,
   sayWhyAside,
   testRunSays,
   toldWhenOver,
@@ -148,7 +150,7 @@ export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInR
 export { sayRun } from "./runSays.ts";
 export { sayScatter } from "./scatter.ts";
 export {
-  curvedGlassMeaning,
+  curvedGlassSays,
   type LengthUnit,
   mostSideAngle,
   sayAngle,

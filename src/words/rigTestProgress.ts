@@ -39,6 +39,13 @@ export function sayNextTestRun(progress: TestProgress, sides: SaidSides): string
   return `Rig test: ${sayPair(next, progress)}. Next run: ${saySide(sides, next.side)}.`;
 }
 
+/** The same behind a word that says it is next: "B, gain 54 %, for pair 3 of 8 of the rig test." */
+export function sayTestRunToCome(progress: TestProgress, sides: SaidSides): string {
+  const { next } = progress;
+  if (next === undefined) return "every pair is driven.";
+  return `${saySide(sides, next.side)}, for ${sayPair(next, progress)} of the rig test.`;
+}
+
 /**
  * How far the run of a test is.
  * @example "Run with B, gain 54 %: 4 of 6 laps"

@@ -16,8 +16,8 @@ test("whether the gain change helped stands on the rig's first page, and in full
   await goTo(page, "Rig");
   const tested = page.getByRole("region", { name: "The last test" });
   await expect(tested.getByText(gainHelped)).toBeVisible();
-  await expect(tested.getByText("tested in pairs of runs")).toBeVisible();
-  await tested.getByRole("link", { name: "Lower gain" }).click();
+  await expect(tested).toContainText("8 pairs of runs; kept gain 54 %");
+  await tested.getByRole("link", { name: "gain 54 % against 72 %" }).click();
   await expect(page.getByText(/with 8 pairs the true difference is between/)).toBeVisible();
 });
 

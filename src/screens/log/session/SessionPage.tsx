@@ -17,7 +17,7 @@ import type { KnownBest } from "#stats";
 import { CompareBar } from "#ui/Compare.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { useFocusBack } from "#ui/useFocusBack.ts";
-import { type NextRun, putItOn, sayNextTestRun, sayRun, suggestNextRun } from "#words";
+import { type NextRun, putItOn, sayRun, sayTestRunToCome, suggestNextRun } from "#words";
 import { EntryArea } from "../entry/EntryArea.tsx";
 import { fieldId } from "../entry/EntryPanel.tsx";
 import { useFocusHome } from "../entry/useFocusHome.ts";
@@ -100,7 +100,7 @@ interface LedgerProps {
 
 /** While a rig test waits, its next run is what comes next. */
 function nextOfTest({ progress, sides }: TestTonight, suggested: NextRun): NextRun {
-  return { ...suggested, suggestion: sayNextTestRun(progress, sides), reason: putItOn };
+  return { ...suggested, suggestion: sayTestRunToCome(progress, sides), reason: putItOn };
 }
 
 const byId = (id: string) => document.getElementById(id);

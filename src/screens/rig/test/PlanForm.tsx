@@ -13,6 +13,7 @@ import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Notice } from "#ui/Notice.tsx";
 import { Part } from "#ui/Part.tsx";
 import { Select } from "#ui/Select.tsx";
+import { TextArea } from "#ui/TextArea.tsx";
 import { drawSeed } from "./drawSeed.ts";
 import { PlanSides } from "./PlanSides.tsx";
 import { PlanSize } from "./PlanSize.tsx";
@@ -176,9 +177,9 @@ export function PlanForm({ combos, records, inForce, today }: PlanFormProps) {
           pairs={offered("pairs", size?.offered === undefined ? "" : String(size.offered))}
         />
       </Columns>
-      <Field
+      <TextArea
         label="The question"
-        size="between"
+        rows={2}
         dir="auto"
         hint="It is the title of the test."
         {...offered("question", question)}

@@ -5,7 +5,7 @@ import { printAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { Notice } from "#ui/Notice.tsx";
-import { type SaidSides, sayBegunAnew, sayNextTestRun, sayStopEarly, toldWhenOver } from "#words";
+import { type SaidSides, sayBegunAnew, sayStopEarly, sayTestRunToCome, toldWhenOver } from "#words";
 import { PairMarks } from "./PairMarks.tsx";
 import styles from "./Test.module.css";
 
@@ -23,13 +23,13 @@ export function RunningTest({ page: { test, report }, sides }: RunningTestProps)
   return (
     <>
       <PairMarks progress={progress} />
-      <p className={styles["large"]}>{sayNextTestRun(progress, sides)}</p>
-      <p>
+      <p className={styles["large"]}>Next: {sayTestRunToCome(progress, sides)}</p>
+      <div>
         <a className={styles["go"]} href={printAddress({ place: "log" })}>
           Drive it on Log
-        </a>{" "}
-        Log says which setting is next, and asks whether it is on. {anew}
-      </p>
+        </a>
+        <p className={styles["line"]}>Log says which setting is next, and asks whether it is on. {anew}</p>
+      </div>
       <p className={styles["soft"]}>
         Which setting is better: {toldWhenOver.toLowerCase()} Looking earlier would find differences that are
         none.
