@@ -116,3 +116,14 @@ test("a dry pace run is completed from its session, its page and its PB, in this
   expect(contextOf(aRun("r1", [], { kind: "race" }), [dryEarlier]).usualMs).toBe(91_550);
   expect(contextOf(aRun("r1", [], { kind: "race" })).usualMs).toBe(dryPb.ms);
 });
+
+test("a lap of a rig test's run is read as in any pace run, and its laps are a measure for the next one", () => {
+  const rigTest = { id: "test", pair: 1, side: "A" } as const;
+  const plain = [contextOf(aRun("r2", []), [dryEarlier]), contextOf(aRun("r2", [91_900]), [dryEarlier])];
+  const tested = [
+    contextOf(aRun("r2", [], { rigTest }), [aRun("r0", [91_400, 91_500, 91_600, 91_700], { rigTest })]),
+    contextOf(aRun("r2", [91_900], { rigTest }), [dryEarlier]),
+  ];
+  expect(tested).toEqual(plain);
+  expect(read("1205", tested[0] as ReturnType<typeof contextOf>)).toBe(91_205);
+});
