@@ -1,6 +1,6 @@
 import type { Reason } from "#domain";
 import type { GainRange } from "#physics";
-import { asSentence, listed } from "./counted.ts";
+import { asSentence } from "./counted.ts";
 import { sayReason } from "./reason.ts";
 
 /** What floating point takes off is given back: 0.5 · 60 stays 30. */
@@ -71,15 +71,32 @@ export function sayRimForce(newtons: number): string {
   return `${newtons.toFixed(newtons < 10 ? 1 : 0)} N at the hands, as heavy as ${kg.toFixed(kg < 10 ? 1 : 0)} kg`;
 }
 
+/** A gain in words, and the share of the drawn turn that lies over the limit at it. */
+export interface TurnAtGain {
+  readonly gain: string;
+  readonly share: number;
+}
+
 /**
- * What the limit does to the drawn turn, at one gain or at several alike.
- * @param share of the turn that lies over the limit
- * @example waveSays(["72 %"], 0.05) // "At 72 % what lies over the limit is cut off: bumps in the middle of a turn vanish, …"
+ * What the limit does to the drawn turn at one gain.
+ * @example waveSays({ gain: "72 %", share: 0.05 }) // "At 72 % what lies over the limit is cut off: bumps in the middle …"
  */
-export function waveSays(gains: readonly string[], share: number): string {
-  const gain = listed(gains);
-  if (share === 0) return `At ${gain} all of it comes through, the bumps in the middle of a turn too.`;
-  return `At ${gain} what lies over the limit is cut off: bumps in the middle of a turn vanish, and the wheel stays as heavy however hard the tyres work.`;
+export function waveSays({ gain, share }: TurnAtGain): string {
+  return share === 0
+    ? `At ${gain} all of it comes through, the bumps in the middle of a turn too.`
+    : `At ${gain} what lies over the limit is cut off: bumps in the middle of a turn vanish, and the wheel stays as heavy however hard the tyres work.`;
+}
+
+/**
+ * The same of two gains beside each other; what is true of both is said once.
+ * @example waveCompares({ gain: "50 %", share: 0 }, { gain: "56 %", share: 0 }) // "At 50 % and 56 % all of it comes through, …"
+ */
+export function waveCompares(now: TurnAtGain, next: TurnAtGain): readonly string[] {
+  if (now.share === 0 && next.share === 0)
+    return [waveSays({ gain: `${now.gain} and ${next.gain}`, share: 0 })];
+  if (now.share === 0 || next.share === 0) return [waveSays(now), waveSays(next)];
+  const less = next.share < now.share ? "less" : next.share > now.share ? "more" : "as much";
+  return [waveSays(now), `At ${next.gain} ${less} of it is cut off.`];
 }
 
 /** What the picture is, and what it is not. */
@@ -92,7 +109,7 @@ export function sayGainChosen(chosen: number, now: number, { low, high }: GainRa
   if (chosen >= least && chosen <= Math.max(most, high)) return undefined;
   const isOnTheWay = chosen > Math.min(now, least) && chosen < Math.max(now, most);
   return isOnTheWay
-    ? `A step on the way from ${gainDigits(now)} % to what was worked out: ${sayGain({ low, high })}.`
+    ? `A step on the way from ${now} % to what was worked out: ${sayGain({ low, high })}.`
     : `Worked out: ${sayGain({ low, high })}. It is stored as typed.`;
 }
 

@@ -81,6 +81,8 @@ export {
   sayHeadroom,
   sayNoGain,
   sayRimForce,
+  type TurnAtGain,
+  waveCompares,
   waveIsASketch,
   waveSays,
   whyGainIsARange,
@@ -121,6 +123,7 @@ export {
   sayTestCheck,
   sayTestEstimate,
   sayTestInShort,
+  sayTestOfSide,
   shiftOf,
 } from "./rigTest.ts";
 export { askTest, sayFoundBy, sayNotWorth, sayTestSize, sayWhySoMany } from "./rigTestPlan.ts";
@@ -147,7 +150,7 @@ export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInR
 export { sayRun } from "./runSays.ts";
 export { sayScatter } from "./scatter.ts";
 export {
-  curvedGlassMeaning,
+  curvedGlassSays,
   type LengthUnit,
   mostSideAngle,
   sayAngle,

@@ -38,9 +38,15 @@ export function screenViewReading(view: ScreenView): string {
   return `${same} One of the three screens is seen under ${viewSetting(view, "one")}°, all together under ${all}°, frames included.`;
 }
 
-/** A simulator draws for flat glass: what that means on a curved one. */
-export const curvedGlassMeaning =
-  "A simulator draws its picture for flat glass. On a curved screen this setting is right at the edges; the middle looks a little different.";
+/** A simulator draws for flat glass: what that does on a curved screen, where the setting fits from edge to edge. */
+export function curvedGlassSays({ one, drawnVertical }: ScreenView): string {
+  const edges =
+    "A simulator draws its picture for flat glass. Set so, it is right at the edges of a curved screen";
+  if (drawnVertical === undefined || one.vertical === undefined) return `${edges}, less so in the middle.`;
+  const [drawn, seen] = [Math.round(drawnVertical), Math.round(one.vertical)];
+  if (drawn === seen) return `${edges} and in the middle.`;
+  return `${edges}; in the middle things look ${drawn > seen ? "smaller" : "larger"}: ${drawn}° upright are shown on ${seen}°.`;
+}
 
 /** @example "56.6° across, 33.7° upright" */
 export function sayScreenView(view: ScreenView): string {

@@ -97,6 +97,7 @@ test("a name of sixty letters breaks in every heading, on a phone and on paper",
   await page.getByRole("button", { name: "Begin the first record" }).click();
   await page.getByLabel("Name of the record").fill(long("R"));
   await page.getByRole("button", { name: "Store", exact: true }).click();
+  await page.getByRole("link", { name: "The full sheet" }).click();
   await expect(page.getByRole("heading", { name: long("R") }).first()).toBeVisible();
   await expectHeadingsFit(page, "a record of the rig");
 

@@ -16,8 +16,8 @@ test("whether the gain change helped stands on the rig's first page, and in full
   await goTo(page, "Rig");
   const tested = page.getByRole("region", { name: "The last test" });
   await expect(tested.getByText(gainHelped)).toBeVisible();
-  await expect(tested.getByText("tested in pairs of runs")).toBeVisible();
-  await tested.getByRole("link", { name: "Lower gain" }).click();
+  await expect(tested).toContainText("8 pairs of runs; kept gain 54 %");
+  await tested.getByRole("link", { name: "gain 54 % against 72 %" }).click();
   await expect(page.getByText(/with 8 pairs the true difference is between/)).toBeVisible();
 });
 
@@ -29,7 +29,7 @@ test("the demo's change of the field of view is read as no difference", async ({
   await expect(change.getByText(/^No .*difference/)).toBeVisible();
 });
 
-test("from Review one press tells what each change of the rig did to that combo, and a second leads to the test", async ({
+test("from Review one press tells what each change of the rig did to that combo and in a test, and a second leads to the test", async ({
   page,
 }) => {
   await withDemo(page);
@@ -37,7 +37,9 @@ test("from Review one press tells what each change of the rig did to that combo,
   await page.getByRole("button", { name: /^Did the rig help\?/ }).click();
   const changes = page.getByRole("table", { name: "Changes of the rig, the newest first" });
   const lowerGain = changes.getByRole("row", { name: /Lower gain/ });
-  await expect(lowerGain).toContainText(/aster by .*from the weeks before and after; not a test/);
-  await lowerGain.getByRole("link", { name: "Lower gain" }).click();
+  await expect(lowerGain).toContainText("from the weeks before and after; not a test");
+  await expect(lowerGain).toContainText("Tested on Tessemoor · club hatch");
+  await expect(lowerGain.getByText(gainHelped)).toBeVisible();
+  await lowerGain.getByRole("link", { name: "Tested" }).click();
   await expect(page.getByText(/with 8 pairs the true difference is between/)).toBeVisible();
 });

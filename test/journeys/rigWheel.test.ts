@@ -1,4 +1,5 @@
 import type { Locator, Page } from "@playwright/test";
+import { expectAccessible } from "../support/journeyAxe.ts";
 import { expect, open, test } from "../support/journeys.ts";
 
 test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
@@ -43,6 +44,7 @@ test("a gain is worked out from the time at the limit by touch, and stored, the 
   await expect(page.getByText("35 to 41 %", { exact: true })).toBeVisible();
   await expectInSight(page, caution(page));
   await expect(page.getByRole("img", { name: /^At 54 % what lies over the limit is cut off/ })).toBeVisible();
+  await expectAccessible(page, "the gain worked out");
   await page.reload();
   await expect(page.getByText("35 to 41 %", { exact: true })).toBeVisible();
   await page.getByRole("textbox", { name: "Gain to store" }).fill("40");
@@ -68,6 +70,7 @@ test("an old record is gone back to in one press, and that is taken back", async
   await page.getByRole("button", { name: "Go back to these settings" }).tap();
   await expect(records(page).first()).toContainText("Back to As it was");
   await expect(records(page).first()).toContainText("gain 54 % to 72 %");
+  await expectAccessible(page, "the line of time of the rig");
   await page.getByRole("button", { name: "Undo" }).tap();
   await expect(page.getByText("Back to As it was")).toHaveCount(0);
   await expect(records(page).first()).toContainText("Field of view true to size");

@@ -28,7 +28,7 @@ export function ForceWave({ waves }: { readonly waves: readonly WaveAtGain[] }) 
     <Picture box={box} square={square}>
       <ul className={styles["waves"]}>
         {waves.map(({ title, forces, label }, index) => {
-          const { height, felt, lost, limit, ground } = layWave(forces, each, highest);
+          const { height, felt, lost, flat, limit, ground } = layWave(forces, each, highest);
           return (
             <li key={title}>
               <p className={styles["title"]}>{title}</p>
@@ -55,6 +55,7 @@ export function ForceWave({ waves }: { readonly waves: readonly WaveAtGain[] }) 
                 {lost !== "" && <path d={lost} fill={`url(#${hatch}${index})`} className={styles["lost"]} />}
                 <path d={`M0 ${limit}H${each}`} className={styles["limit"]} />
                 <path d={felt} className={styles["felt"]} />
+                {flat !== "" && <path d={flat} className={styles["flat"]} />}
                 <text
                   x={each}
                   y={limit - em * 0.35}

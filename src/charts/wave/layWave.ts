@@ -5,6 +5,8 @@ export interface LaidWave {
   readonly felt: string;
   /** The force as it would be over the limit; empty where nothing lies over it. */
   readonly lost: string;
+  /** Where the force stands flat at the limit; empty where it never does. */
+  readonly flat: string;
   readonly limit: number;
   readonly ground: number;
 }
@@ -26,10 +28,12 @@ export function layWave(forces: readonly number[], width: number, highest: numbe
   const x = (index: number) => rounded((index * width) / Math.max(1, forces.length - 1));
   const at = (force: number, index: number) => `${x(index)} ${y(force)}`;
   const felt = forces.map((force, index) => at(Math.min(force, 100), index));
-  const lost = spansOver(forces).map(
+  const spans = spansOver(forces);
+  const flat = spans.map((span) => `M${x(span[0] ?? 0)} ${y(100)}H${x(span.at(-1) ?? 0)}`).join("");
+  const lost = spans.map(
     (span) => `M${span.map((index) => at(Math.max(100, forces[index] ?? 0), index)).join("L")}Z`,
   );
-  return { height, felt: `M${felt.join("L")}`, lost: lost.join(""), limit: y(100), ground };
+  return { height, felt: `M${felt.join("L")}`, lost: lost.join(""), flat, limit: y(100), ground };
 }
 
 /** Runs of samples over the limit, each with the sample before and after it, at which its line meets the limit. */

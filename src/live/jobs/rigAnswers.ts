@@ -22,6 +22,8 @@ export interface RigAnswer {
   readonly comboId: Id;
   /** Tests of that combo in pairs of runs: they say most. */
   readonly tests: readonly FoundRigTest[];
+  /** Tests of the same change on other combos. */
+  readonly elsewhere: readonly FoundRigTest[];
   /** Its weeks before and after. */
   readonly step: RigStep | undefined;
 }
@@ -42,14 +44,16 @@ export const runRigAnswers: JobRun<RigAnswersDetails, RigAnswer[]> = async (book
   for (const { id, name, from } of changes) {
     const steps = rigSteps({ combos: asked, rigId: id, records, today });
     const tests = (await runRigTests(book, { rigId: id })).filter(
-      (test) => test.report.isOver && test.side === "B" && (comboId ?? test.comboId) === test.comboId,
+      ({ report, side }) => report.isOver && side === "B",
     );
-    const answering = tests.at(-1)?.comboId ?? weightiestStep(steps)?.comboId;
+    const asTested = tests.findLast((test) => comboId === undefined || test.comboId === comboId);
+    const answering = asTested?.comboId ?? weightiestStep(steps)?.comboId;
     if (answering === undefined) continue;
     answers.push({
       rig: { id, name, from },
       comboId: answering,
       tests: tests.filter((test) => test.comboId === answering),
+      elsewhere: tests.filter((test) => test.comboId !== answering),
       step: steps.find((step) => step.comboId === answering),
     });
   }

@@ -1,9 +1,11 @@
-import { sayDate } from "#domain";
+import { comboName, sayDate } from "#domain";
+import { type RigAnswer, useCombos } from "#live";
 import { printAddress } from "#state/address.ts";
 import { Name } from "#ui/Name.tsx";
 import { RuledTable } from "#ui/RuledTable.tsx";
-import { sayRigAnswer, sayRigEvidence, sayRigName } from "#words";
+import { sayRigAnswer, sayRigEvidence, sayRigName, sayTestOfSide } from "#words";
 import type { Looked } from "./looked.ts";
+import styles from "./RigPart.module.css";
 
 const columns = [
   { key: "from", title: "from" },
@@ -27,9 +29,31 @@ export default function RigPart({ looked: { rig } }: { readonly looked: Looked }
               <Name>{sayRigName(answer.rig)}</Name>
             </a>
           ),
-          said: `${sayRigAnswer(answer)} (${sayRigEvidence(answer)})`,
+          said: <Became answer={answer} />,
         },
       }))}
     />
+  );
+}
+
+/** On this combo, and what a test of the same change found on another one. */
+function Became({ answer }: { readonly answer: RigAnswer }) {
+  const combos = useCombos();
+  const nameOf = (id: string) => {
+    const combo = combos?.find((one) => one.id === id);
+    return combo === undefined ? "another combo" : comboName(combo);
+  };
+  return (
+    <>
+      <p className={styles["became"]}>
+        {sayRigAnswer(answer)} <span className={styles["soft"]}>({sayRigEvidence(answer)})</span>
+      </p>
+      {answer.elsewhere.map(({ id, comboId, report, side }) => (
+        <p key={id} className={styles["became"]}>
+          <a href={printAddress({ place: "rig", testId: id })}>Tested</a> on <Name>{nameOf(comboId)}</Name>:{" "}
+          {sayTestOfSide(report, side)}
+        </p>
+      ))}
+    </>
   );
 }

@@ -1,11 +1,11 @@
 import { Fragment } from "react";
-import { rigTests } from "#db";
 import { type CalendarDate, comboName, sayDate } from "#domain";
-import { type RigAnswer, useCombos, useFigures, useRows } from "#live";
+import { type RigAnswer, type RigTestPage, useCombos, useFigures } from "#live";
 import { printAddress, type RigAddress } from "#state/address.ts";
 import { classes } from "#ui/classes.ts";
 import { Name } from "#ui/Name.tsx";
-import { sayRigEvidence, sayRigName } from "#words";
+import { sayPairsDriven, sayRigEvidence, sayRigName } from "#words";
+import { LastTest } from "./LastTest.tsx";
 import styles from "./RigFront.module.css";
 import { RigReading } from "./RigReading.tsx";
 import { RigTimeline } from "./RigTimeline.tsx";
@@ -29,15 +29,15 @@ interface RigFrontProps {
 export function RigFront({ records, today }: RigFrontProps) {
   const { value: answers, isRenewing } = useFigures("rigAnswers", { today });
   const [latest] = answers ?? [];
-  const tested = answers?.find(({ tests }) => tests.length > 0);
+  const { value: tests = [] } = useFigures("rigTestPages", {});
   return (
     <>
       <InForce placed={records.find(({ isInForce }) => isInForce)} />
-      <UnderWay />
+      <UnderWay tests={tests} />
       <div className={styles["answers"]} aria-busy={isRenewing}>
         {answers === undefined && records.length > 1 && <p>Working out what the last change did</p>}
-        {latest && <Answer title="The last change" answer={latest} records={records} />}
-        {tested && tested !== latest && <Answer title="The last test" answer={tested} records={records} />}
+        {latest && <LastChange answer={latest} records={records} />}
+        {answers && <LastTest tests={tests} records={records.map(({ rig }) => rig)} latest={latest} />}
       </div>
       <RigWays />
       <RigTimeline records={records} answers={answers ?? []} today={today} />
@@ -45,19 +45,21 @@ export function RigFront({ records, today }: RigFrontProps) {
   );
 }
 
-/** The four things to do here. */
-export function RigWays() {
+/** The things to do here: the first one is the main one; before there is a record nothing can have changed. */
+export function RigWays({ isFirst }: { readonly isFirst?: true }) {
   return (
     <nav aria-label="What to do" className={styles["ways"]}>
-      {ways.map(({ word, to }, index) => (
-        <a
-          key={word}
-          href={printAddress({ place: "rig", ...to })}
-          className={classes(styles["way"], index === 0 && styles["main"])}
-        >
-          {word}
-        </a>
-      ))}
+      {ways
+        .filter(({ to }) => isFirst === undefined || to.change === undefined)
+        .map(({ word, to }) => (
+          <a
+            key={word}
+            href={printAddress({ place: "rig", ...to })}
+            className={classes(styles["way"], to.change !== undefined && styles["main"])}
+          >
+            {word}
+          </a>
+        ))}
     </nav>
   );
 }
@@ -83,35 +85,32 @@ function InForce({ placed }: { readonly placed: Placed | undefined }) {
 }
 
 /** The tests that are not over yet. */
-function UnderWay() {
-  const open = useRows(
-    async (book) => (await rigTests(book)).filter(({ endedAt, kept }) => endedAt === undefined && !kept),
-    [],
-  );
-  return open?.map(({ id, question }) => (
-    <p key={id}>
-      A test is under way:{" "}
-      <a href={printAddress({ place: "rig", testId: id })}>
-        <Name>{question}</Name>
-      </a>
-    </p>
-  ));
+function UnderWay({ tests }: { readonly tests: readonly RigTestPage[] }) {
+  return tests
+    .filter(({ report }) => !report.isOver)
+    .map(({ test: { id, question }, report }) => (
+      <p key={id}>
+        A test is under way, {sayPairsDriven(report)}:{" "}
+        <a href={printAddress({ place: "rig", testId: id })}>
+          <Name>{question}</Name>
+        </a>
+      </p>
+    ));
 }
 
-interface AnswerProps {
-  readonly title: string;
+interface LastChangeProps {
   readonly answer: RigAnswer;
   readonly records: readonly Placed[];
 }
 
-function Answer({ title, answer, records }: AnswerProps) {
+function LastChange({ answer, records }: LastChangeProps) {
   const combo = useCombos()?.find(({ id }) => id === answer.comboId);
   const placed = records.find(({ rig }) => rig.id === answer.rig.id);
   const changes = placed?.before ? rigChanges(placed.before, placed.rig, "without notes") : [];
   return (
-    <section aria-label={title} className={styles["answer"]}>
+    <section aria-label="The last change" className={styles["answer"]}>
       <p className={styles["about"]}>
-        {title}, {sayDate(answer.rig.from)}:{" "}
+        The last change, {sayDate(answer.rig.from)}:{" "}
         <a href={printAddress({ place: "rig", rigId: answer.rig.id })}>
           <Name>{sayRigName(answer.rig)}</Name>
         </a>

@@ -9,7 +9,7 @@ import { Notice } from "#ui/Notice.tsx";
 import { Part } from "#ui/Part.tsx";
 import styles from "./Rig.module.css";
 import { RigForm } from "./RigForm.tsx";
-import { RigFront } from "./RigFront.tsx";
+import { RigFront, RigWays } from "./RigFront.tsx";
 import { RigPages } from "./RigPages.tsx";
 import { RigRecord } from "./RigRecord.tsx";
 import { RigTimeline } from "./RigTimeline.tsx";
@@ -200,6 +200,8 @@ function Introduction({ onBegin }: { readonly onBegin: () => void }) {
           Begin the first record
         </Button>
       </p>
+      <p>Or begin with a sum; what it finds can be stored as the first record:</p>
+      <RigWays isFirst />
     </Part>
   );
 }

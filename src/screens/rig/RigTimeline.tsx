@@ -1,12 +1,11 @@
 import { SmallRange } from "#charts/small/SmallRange.tsx";
-import { rigTests } from "#db";
-import { type CalendarDate, practiceDay, type RigTest, sayDate } from "#domain";
-import { type RigAnswer, useLogbook, useRows } from "#live";
+import { type CalendarDate, practiceDay, type RigSettings, type RigTest, sayDate } from "#domain";
+import { type RigAnswer, type RigTestPage, useFigures, useLogbook } from "#live";
 import { printAddress } from "#state/address.ts";
 import { classes } from "#ui/classes.ts";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
-import { rigAnswerShift, sayRigAnswer, sayRigEvidence } from "#words";
+import { rigAnswerShift, saidSides, sayRigAnswer, sayRigEvidence, sayTestOfSide } from "#words";
 import styles from "./RigTimeline.module.css";
 import { rigChanges, saidOfTest } from "./rigWords.ts";
 import { onOneLine, type Placed } from "./timeline.ts";
@@ -22,7 +21,8 @@ interface RigTimelineProps {
 
 /** All records and rig tests on one line of time, the newest first, each record with what it changed and what became of it. */
 export function RigTimeline({ records, shown, answers = [], today }: RigTimelineProps) {
-  const tests = useRows(rigTests, []) ?? [];
+  const { value: pages = [] } = useFigures("rigTestPages", {});
+  const tests = pages.map(({ test }) => test);
   const { surroundings } = useLogbook();
   const dayOf = (moment: number) => practiceDay(moment, surroundings.zone(), 0);
   const ends = answers.flatMap((answer) => {
@@ -43,7 +43,13 @@ export function RigTimeline({ records, shown, answers = [], today }: RigTimeline
               today={today}
             />
           ) : (
-            <TestStop key={stop.test.id} test={stop.test} on={stop.on} records={records} />
+            <TestStop
+              key={stop.test.id}
+              page={pages.find(({ test }) => test.id === stop.test.id)}
+              test={stop.test}
+              on={stop.on}
+              records={records.map(({ rig }) => rig)}
+            />
           ),
         )}
       </ol>
@@ -100,18 +106,16 @@ function RecordStop({ placed, isShown, answer, ends, today }: RecordStopProps) {
 }
 
 interface TestStopProps {
+  readonly page: RigTestPage | undefined;
   readonly test: RigTest;
   readonly on: CalendarDate;
-  readonly records: readonly Placed[];
+  readonly records: readonly RigSettings[];
 }
 
-/** A rig test where it ended, or, not over yet, where it began; what it found stands on its page. */
-function TestStop({ test, on, records }: TestStopProps) {
+/** A rig test where it ended, with what it found, or, not over yet, where it began. */
+function TestStop({ page, test, on, records }: TestStopProps) {
   const { id, endedAt, kept } = test;
-  const said = saidOfTest(
-    test,
-    records.map(({ rig }) => rig),
-  );
+  const sides = saidSides(test, records);
   return (
     <li className={classes(styles["stop"], styles["test"])}>
       <p className={styles["when"]}>
@@ -120,13 +124,14 @@ function TestStop({ test, on, records }: TestStopProps) {
       </p>
       <div className={styles["what"]}>
         <p>
-          <a className={styles["date"]} href={printAddress({ place: "rig", testId: id })}>
-            {endedAt === undefined ? "Testing" : "Tested"} <Name>{said}</Name>
+          <a className={styles["tested"]} href={printAddress({ place: "rig", testId: id })}>
+            {endedAt === undefined ? "Testing" : "Tested"} <Name>{saidOfTest(test, records)}</Name>
           </a>
         </p>
+        {page?.report.isOver && <p className={styles["became"]}>{sayTestOfSide(page.report, "B")}</p>}
         {kept !== undefined && (
           <p className={styles["soft"]}>
-            {kept === "A" ? "stayed with what was in force" : "kept the one tried"}
+            kept <Name>{kept === "A" ? sides.sayA : sides.sayB}</Name>
           </p>
         )}
       </div>

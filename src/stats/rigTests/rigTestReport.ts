@@ -105,7 +105,7 @@ function pairsRead(
   const byId = new Map(runs.map((run) => [run.id, run]));
   const read = (runId: string | undefined) => {
     const run = runId === undefined ? undefined : byId.get(runId);
-    const figure = run && testFigure(run, test, choices);
+    const figure = run && testFigure(run, test, choices).figure;
     return figure?.known ? figure.value : undefined;
   };
   return pairs.flatMap(({ first, a, b }) => {

@@ -20,8 +20,13 @@ export interface TestFigure {
   readonly ms: number;
   /** The usual lap of the run, whatever the figure, ms. */
   readonly usualMs: number;
-  /** Clean laps behind it. */
+}
+
+/** A run as its test looks at it. */
+export interface RunRead {
+  /** Clean laps as the test counts them; 0 in a run that compares with none of the others. */
   readonly laps: number;
+  readonly figure: Figure<TestFigure>;
 }
 
 /**
@@ -30,24 +35,15 @@ export interface TestFigure {
  * @returns a reason for fewer than five such laps (for a scatter: known to all decimals), and for a run that compares with
  * none of the others: a guest's, wet, not at pace, only partly written
  */
-export function testFigure(
-  run: Run,
-  { figure }: Pick<RigTest, "figure">,
-  choices: Choices,
-): Figure<TestFigure> {
+export function testFigure(run: Run, { figure }: Pick<RigTest, "figure">, choices: Choices): RunRead {
   const because = notCompared(run);
-  if (because !== undefined) return unknown({ because: "not compared", run: because });
+  if (because !== undefined) return { laps: 0, figure: unknown({ because: "not compared", run: because }) };
   const { usual, scatter, laps } = runTimes(run, choices);
   if (laps < leastForSpread || !usual.known)
-    return unknown({ needs: leastForSpread, of: "clean lap", has: laps });
-  if (figure !== "scatter") return known({ ms: usual.value, usualMs: usual.value, laps });
-  if (!scatter.known) return scatter;
-  return known({ ms: scatter.value.scatterMs, usualMs: usual.value, laps });
-}
-
-/** Clean laps of a run as its test counts them. */
-export function lapsForTest(run: Run, choices: Choices): number {
-  return notCompared(run) === undefined ? runTimes(run, choices).laps : 0;
+    return { laps, figure: unknown({ needs: leastForSpread, of: "clean lap", has: laps }) };
+  if (figure !== "scatter") return { laps, figure: known({ ms: usual.value, usualMs: usual.value }) };
+  if (!scatter.known) return { laps, figure: scatter };
+  return { laps, figure: known({ ms: scatter.value.scatterMs, usualMs: usual.value }) };
 }
 
 function notCompared(run: Run): NotCompared | undefined {

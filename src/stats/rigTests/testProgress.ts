@@ -1,6 +1,6 @@
 import type { Id, Reason, RigTest, Run } from "#domain";
 import type { Choices } from "../laps/choices.ts";
-import { lapsForTest, testFigure } from "./testFigure.ts";
+import { testFigure } from "./testFigure.ts";
 import { type RunInTest, testRuns } from "./testRuns.ts";
 
 /** A run in a rig test, and nothing of how fast it was. */
@@ -89,9 +89,9 @@ export function testProgress(
   };
   inTest.forEach(({ run, place }, order) => {
     const isFirst = test.pairs[place.pair - 1]?.first === place.side;
-    const turn: Turn = { run, place, order, isFirst, driven: drivenOf(run, choices) };
+    const { laps, figure } = testFigure(run, test, choices);
+    const turn: Turn = { run, place, order, isFirst, driven: drivenOf(run, laps) };
     const slot = slots[place.pair - 1];
-    const figure = testFigure(run, test, choices);
     const isLast = order === inTest.length - 1;
     if (slot === undefined) setAside(turn, { because: "not planned" });
     else if (place.void !== undefined) setAside(turn, { because: "void", words: place.void });
@@ -165,8 +165,8 @@ function isInHand(run: Run, reason: Reason, sessionId: Id | undefined): boolean 
   return "needs" in reason && isHere && run.endedAt === undefined;
 }
 
-function drivenOf(run: Run, choices: Choices): DrivenRun {
-  return { runId: run.id, sessionId: run.sessionId, n: run.n, laps: lapsForTest(run, choices) };
+function drivenOf({ id, sessionId, n }: Run, laps: number): DrivenRun {
+  return { runId: id, sessionId, n, laps };
 }
 
 const asideOf = ({ driven, place: { pair, side } }: Turn) => ({ ...driven, pair, side });

@@ -188,7 +188,7 @@ function notJudged(
     const isVoid = run.rigTest?.void !== undefined;
     return {
       word: "rig test",
-      isValid: !isVoid && testFigure(run, test ?? {}, preferences).known,
+      isValid: !isVoid && testFigure(run, test ?? {}, preferences).figure.known,
       run: counts,
     };
   }

@@ -72,3 +72,14 @@ it("Student's sleep data: t = −4.0621, 9 degrees of freedom, p = 0.002833 (fro
   expect(test?.degreesOfFreedom).toBe(9);
   expect(test?.p).toBeCloseTo(0.002833, 6);
 });
+
+it("the paired t test of Student's sleep data, as R prints it", () => {
+  const { published } = reference.expected.sleep;
+  const test = pairedTTest(data["sleep"] as number[], 0.95);
+  expect(test?.t).toBeCloseTo(published.t, 4);
+  expect(test?.degreesOfFreedom).toBe(published.df);
+  expect(test?.p).toBeCloseTo(published.pTwoSided, 6);
+  expect(test?.estimate).toBeCloseTo(published.meanDifference, 9);
+  expect(test?.low).toBeCloseTo(published.low95, 7);
+  expect(test?.high).toBeCloseTo(published.high95, 7);
+});

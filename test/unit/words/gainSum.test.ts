@@ -7,6 +7,7 @@ import {
   sayHeadroom,
   sayNoGain,
   sayRimForce,
+  waveCompares,
   waveSays,
   whyGainIsARange,
 } from "#words";
@@ -67,11 +68,21 @@ test("force at the hands is told with what weighs as much", () => {
   expect(sayRimForce(33.3)).toBe("33 N at the hands, as heavy as 3.4 kg");
 });
 
-test("what the limit does to a turn is said for one gain or for several alike", () => {
-  expect(waveSays(["72 %"], 0.05)).toMatch(
+test("what the limit does to a turn is said at each gain, and once what is true of both", () => {
+  const [cut, whole] = [
+    { gain: "72 %", share: 0.05 },
+    { gain: "50 %", share: 0 },
+  ];
+  expect(waveSays(cut)).toMatch(
     /^At 72 % what lies over the limit is cut off: bumps in the middle of a turn vanish/,
   );
-  expect(waveSays(["50 %", "56 %"], 0)).toBe(
+  expect(waveCompares(whole, { gain: "56 %", share: 0 })).toEqual([
     "At 50 % and 56 % all of it comes through, the bumps in the middle of a turn too.",
-  );
+  ]);
+  expect(waveCompares(cut, whole)).toEqual([
+    waveSays(cut),
+    "At 50 % all of it comes through, the bumps in the middle of a turn too.",
+  ]);
+  expect(waveCompares(cut, { gain: "68 %", share: 0.01 })[1]).toBe("At 68 % less of it is cut off.");
+  expect(waveCompares(cut, { gain: "80 %", share: 0.1 })[1]).toBe("At 80 % more of it is cut off.");
 });

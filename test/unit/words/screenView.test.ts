@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { type ScreenSetup, screenView } from "#physics";
 import {
+  curvedGlassSays,
   sayLength,
   sayNoView,
   sayPlan,
@@ -71,6 +72,24 @@ describe("what stands beside it", () => {
     expect(saySquareTurn(52.42, 45)).toMatch(/^Square to the eye at 52°: .* Square, not widest\.$/);
     expect(saySquareTurn(52.42, 52)).toMatch(/stand square to the eye/);
     expect(saySquareTurn(106, 45)).toMatch(/no turn up to 90°/);
+  });
+
+  test("on a curved screen the middle is told to look smaller or larger than it is, by the upright angles", () => {
+    const curve = { kind: "curved", width: 1.2, height: 0.34, radius: 1 } as const;
+    // Near the glass a flat picture as wide is stretched towards its edges: its middle has to hold more than is seen there.
+    expect(curvedGlassSays(seen({ ...curve, distance: 0.7 }))).toMatch(
+      /middle things look smaller: 3[45]° .* on 27°/,
+    );
+    // From far away only the chord is seen, which is shorter than the glass.
+    expect(curvedGlassSays(seen({ ...curve, distance: 3 }))).toMatch(
+      /at the edges of a curved screen and in the middle/,
+    );
+    expect(curvedGlassSays(seen({ ...curve, width: 2.4, height: 0.8, distance: 8 }))).toMatch(
+      /middle things look larger/,
+    );
+    expect(curvedGlassSays(seen({ ...curve, height: undefined, distance: 0.7 }))).toMatch(
+      /less so in the middle/,
+    );
   });
 
   test("a curve too tight for its glass says from which radius on it is not, in the unit chosen", () => {

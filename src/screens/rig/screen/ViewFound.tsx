@@ -13,7 +13,7 @@ import { sayProblem } from "#ui/FieldFrame.tsx";
 import { Part } from "#ui/Part.tsx";
 import { type Row, RuledTable } from "#ui/RuledTable.tsx";
 import {
-  curvedGlassMeaning,
+  curvedGlassSays,
   mostSideAngle,
   sayAngle,
   sayNoView,
@@ -49,7 +49,7 @@ export function ViewFound({ texts, sum, onChange, children }: ViewFoundProps) {
   return (
     <Part title={<span className={styles["found"]}>{screenViewTitle(found, texts.asked)}</span>} ruled>
       <p>{screenViewReading(found)}</p>
-      {setup.kind === "curved" && <p className={styles["soft"]}>{curvedGlassMeaning}</p>}
+      {setup.kind === "curved" && <p className={styles["soft"]}>{curvedGlassSays(found)}</p>}
       <Choice
         label="The simulator asks for it"
         size="between"

@@ -1,5 +1,5 @@
 import { rimForce, rimTorque } from "#physics";
-import { gainDigits, sayRimForce } from "#words";
+import { sayRimForce } from "#words";
 import type { GainValues, GainWay } from "./gainSum.ts";
 import styles from "./Wheel.module.css";
 
@@ -20,8 +20,7 @@ export function RimForce({ way, values }: RimForceProps) {
   return (
     <>
       <p>
-        At {gainDigits(chosen)} % the strongest is <strong>{strongest.value.toFixed(1)} N·m</strong> at the
-        rim
+        At {chosen} % the strongest is <strong>{strongest.value.toFixed(1)} N·m</strong> at the rim
         {force?.known && <>: {sayRimForce(force.value)}</>}.
       </p>
       <p className={styles["soft"]}>

@@ -1,7 +1,7 @@
 import { ForceWave } from "#charts/wave/ForceWave.tsx";
 import { forceSketch, shareOverLimit } from "#physics";
 import { Part } from "#ui/Part.tsx";
-import { gainDigits, waveIsASketch, waveSays } from "#words";
+import { waveCompares, waveIsASketch, waveSays } from "#words";
 import { forceSeen, type GainValues, type GainWay } from "./gainSum.ts";
 import styles from "./Wheel.module.css";
 
@@ -17,40 +17,20 @@ export function WavePicture({ way, values }: WavePictureProps) {
   if (seen === undefined || gain <= 0) return null;
   const forces = forceSketch(seen);
   const at = (percent: number, name: string) => {
-    const said = `${gainDigits(percent)} %`;
     const scaled = forces.map((force) => (force * percent) / gain);
-    const share = shareOverLimit(scaled);
-    return { title: `${name} ${said}`, forces: scaled, said, share, label: waveSays([said], share) };
+    const turn = { gain: `${percent} %`, share: shareOverLimit(scaled) };
+    return { turn, wave: { title: `${name} ${turn.gain}`, forces: scaled, label: waveSays(turn) } };
   };
-  const waves = [at(gain, "now"), ...(chosen > 0 && chosen !== gain ? [at(chosen, "new")] : [])];
+  const now = at(gain, "now");
+  const next = chosen > 0 && chosen !== gain ? at(chosen, "new") : undefined;
+  const sentences = next ? waveCompares(now.turn, next.turn) : [waveSays(now.turn)];
   return (
     <Part title="What the limit does to a turn" level={3}>
-      <ForceWave waves={waves} />
-      {sentences(waves).map((sentence) => (
+      <ForceWave waves={next ? [now.wave, next.wave] : [now.wave]} />
+      {sentences.map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
       <p className={styles["soft"]}>{waveIsASketch}</p>
     </Part>
   );
-}
-
-interface Said {
-  readonly said: string;
-  readonly share: number;
-  readonly label: string;
-}
-
-/** One sentence where the same is true at both gains. */
-function sentences(waves: readonly Said[]): readonly string[] {
-  const whole = waves.filter(({ share }) => share === 0);
-  const cut = waves.filter(({ share }) => share > 0).map(({ label }) => label);
-  return whole.length === 0
-    ? cut
-    : [
-        ...cut,
-        waveSays(
-          whole.map(({ said }) => said),
-          0,
-        ),
-      ];
 }

@@ -443,7 +443,15 @@ describe("records over time", () => {
     });
     await waitFor(() => expect(within(list).getAllByRole("listitem")).toHaveLength(4));
     const [, , test] = within(list).getAllByRole("listitem");
-    expect(test).toHaveTextContent(/^Sun 1 Nov 2026Tested gain 55 % against 62 %kept the one tried$/);
+    expect(test).toHaveTextContent(
+      /^Sun 1 Nov 2026Tested gain 55 % against 62 %Stopped after 0 of 6 pairs.*kept gain 55 %$/,
+    );
+    const last = screen.getByRole("region", { name: "The last test" });
+    await waitFor(() =>
+      expect(last).toHaveTextContent(
+        /^The last test: gain 55 % against 62 %Stopped after .*Ring · club hatch, 0 pairs of runs; kept gain 55 %$/,
+      ),
+    );
     expect(within(list).getByRole("link", { name: "Tested gain 55 % against 62 %" })).toHaveAttribute(
       "href",
       expect.stringMatching(/^#\/rig\?test=/),

@@ -121,9 +121,9 @@ describe("a plan laid into a box", () => {
         const places = Object.values(fields);
         for (const { x, y } of angles.slice(0, 3))
           for (const field of places)
-            expect(Math.abs(x - field.x) >= size.across / 2 || y - 14 >= field.y + size.up - 3 || y < field.y).toBe(
-              true,
-            );
+            expect(
+              Math.abs(x - field.x) >= size.across / 2 || y - 14 >= field.y + size.up - 3 || y < field.y,
+            ).toBe(true);
         for (const [index, { x, y }] of places.entries()) {
           expect(x - size.across / 2).toBeGreaterThanOrEqual(0);
           expect(x + size.across / 2).toBeLessThanOrEqual(width);

@@ -8,8 +8,8 @@ const numbersOf = (path: string) =>
     .map((point) => point.split(" ").map(Number));
 
 test("a force under the limit is one line below it, with nothing lost", () => {
-  const { felt, lost, limit, ground } = layWave([0, 50, 80, 50, 0], 200, 112);
-  expect(lost).toBe("");
+  const { felt, lost, flat, limit, ground } = layWave([0, 50, 80, 50, 0], 200, 112);
+  expect([lost, flat]).toEqual(["", ""]);
   const heights = numbersOf(felt).map(([, y = 0]) => y);
   expect(heights).toHaveLength(5);
   expect(heights[0]).toBe(ground);
@@ -17,7 +17,8 @@ test("a force under the limit is one line below it, with nothing lost", () => {
 });
 
 test("what lies over the limit is drawn apart, and what is felt is flat there", () => {
-  const { felt, lost, limit } = layWave([0, 120, 140, 90, 130, 0], 200, 140);
+  const { felt, lost, flat, limit } = layWave([0, 120, 140, 90, 130, 0], 200, 140);
+  expect(flat).toBe(`M0 ${limit}H120M120 ${limit}H200`);
   const [, second, third, , fifth] = numbersOf(felt).map(([, y]) => y);
   expect([second, third, fifth]).toEqual([limit, limit, limit]);
   // Two stretches, each from the sample before to the one after, along the limit.

@@ -22,6 +22,7 @@ test("the demo's two changes are answered, the newest first: the lower gain by i
   expect(view?.tests).toEqual([]);
   expect(gain?.rig.id).toBe(truth.settings.gain.rigAfter);
   expect(gain?.comboId).toBe(truth.combos.moorHatch.comboId);
+  expect(gain?.elsewhere).toEqual([]);
   const shift = gain && rigAnswerShift(gain);
   expect(shift?.low).toBeLessThan(truth.settings.gain.effectMs.moorHatch);
   expect(shift?.high).toBeGreaterThan(truth.settings.gain.effectMs.moorHatch);
@@ -35,6 +36,7 @@ test("asked about one combo, only what it was driven with answers; what was neve
   const [, gain] = await askHere(book, "rigAnswers", { today, comboId });
   expect(gain?.comboId).toBe(comboId);
   expect(gain?.tests).toEqual([]);
+  expect(gain?.elsewhere.map((test) => test.comboId)).toEqual([truth.combos.moorHatch.comboId]);
   expect(await askHere(book, "rigAnswers", { today, comboId: book.newId() })).toEqual([]);
   const part = { screen: {}, view: {}, wheel: {}, pedals: {}, seat: {} };
   const { id } = await addRig(book, { ...part, from: "2026-11-24", name: "stiffer", note: "" });
