@@ -112,7 +112,7 @@ describe("a test that is over", () => {
     ).toBeVisible();
     expect(screen.getByRole("figure", { name: /B was faster in 6 of 6 pairs/ })).toBeVisible();
     await user.click(screen.getByRole("button", { name: /^Table, files: / }));
-    await user.click(await screen.findByRole("menuitem", { name: /Table/ }));
+    await user.click(await screen.findByRole("menuitem", { name: "Show as a table" }));
     const table = within(screen.getByRole("table", { name: /Gain 54 % is/ }));
     expect(table.getAllByRole("row")).toHaveLength(7);
     expect(screen.getByText(/exact signed-rank test.*It agrees\./)).toBeVisible();
