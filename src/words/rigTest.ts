@@ -121,7 +121,7 @@ export function sayTestEstimate(report: RigTestReport, test: SaidTest): string {
 export function sayTestCheck(report: RigTestReport, test: SaidTest): string {
   if (!report.isOver || report.check === undefined) return "";
   const { check, verdict } = report;
-  const often = `of two equal settings, ${sayOften(check)} look as different as these pairs`;
+  const often = `of two equal settings, ${sayOften(check)} as different as these pairs`;
   const said = `Check by ranks alone (${check.exact ? "exact " : ""}signed-rank test): ${often}.`;
   if (!verdict.known) return said;
   const finds = check.p <= test.level;
@@ -131,7 +131,8 @@ export function sayTestCheck(report: RigTestReport, test: SaidTest): string {
 
 function sayOften({ p }: RankTest): string {
   const inHundred = Math.round(p * 100);
-  return inHundred === 0 ? "fewer than one test in 100" : `${counted(inHundred, "test")} in 100`;
+  if (inHundred === 0) return "fewer than one test in 100 looks";
+  return `${counted(inHundred, "test")} in 100 ${inHundred === 1 ? "looks" : "look"}`;
 }
 
 /** What the slope chart shows, in words: "6 of 8 pairs were faster with B" */

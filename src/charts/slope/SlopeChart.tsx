@@ -102,13 +102,13 @@ function SlopeDrawing({ pairs, of, heads, room, walk }: SlopeDrawingProps) {
         <g key={x}>
           <path d={`M${x} ${top}V${bottom}`} className={styles["upright"]} />
           <text
-            x={side === 0 ? left : right}
+            x={side === 0 ? 0 : width}
             y={top - em * 1.1}
             textAnchor={side === 0 ? "start" : "end"}
             fontSize={em * 1.05}
             className={styles["head"]}
           >
-            {cut(heads[side] ?? "", (right - left) / 2 - em, em * 1.1)}
+            {cut(heads[side] ?? "", (width - em) / 2, em * 1.1)}
           </text>
         </g>
       ))}

@@ -192,7 +192,7 @@ export function PlanForm({ combos, records, inForce, today }: PlanFormProps) {
           </Button>
         }
         main={
-          <Button type="submit" variant="primary" size="between">
+          <Button type="submit" variant="primary" size="between" disabled={basis === undefined}>
             {size?.plan?.verdict.isWorth === false && typed.pairs === null
               ? "Plan it all the same"
               : "Plan the test"}
