@@ -87,7 +87,7 @@ export function useTestTonight(data: SessionData, current: Run | undefined, isBe
   }, [isOpen, lasting, others, runs, preferences, session.id, rigs, run, current]);
   const isSilent = useCallback(
     ({ rigTest }: Run) =>
-      rigTest !== undefined && (tests?.every((test) => test.id !== rigTest.id || isLasting(test)) ?? true),
+      rigTest !== undefined && (tests?.some((test) => test.id === rigTest.id && isLasting(test)) ?? true),
     [tests],
   );
   return {

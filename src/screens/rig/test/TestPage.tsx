@@ -72,7 +72,9 @@ function OfTest({ testId, chosen }: { readonly testId: Id; readonly chosen: Pref
         <Button size="between" variant="caution" onClick={() => void remove()}>
           Delete this test
         </Button>
-        <p className={styles["soft"]}>Its runs and laps stay in the ledger.</p>
+        <p className={styles["soft"]}>
+          Its runs and laps stay in the ledger; level, trend and forecast go on without them.
+        </p>
       </div>
     </Part>
   );
