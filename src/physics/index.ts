@@ -29,6 +29,7 @@ export { type PlanGlass, type PlanLine, type ScreenPlan, screenPlan } from "./sc
 export { moved, type ScreenSetup } from "./screenSetup.ts";
 export { screenSize } from "./screenSize.ts";
 export { type ScreenView, screenView } from "./screenView.ts";
+export { type ShareRange, shareAtGain } from "./shareAtGain.ts";
 export { type ShorterWay, shorterWay } from "./shorterWay.ts";
 export { type ThreeScreensView, threeScreens } from "./threeScreens.ts";
 export { horizontalFromVertical, verticalFromHorizontal } from "./turnFieldOfView.ts";

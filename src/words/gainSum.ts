@@ -1,10 +1,12 @@
 import type { Reason } from "#domain";
-import type { GainRange } from "#physics";
+import type { GainRange, ShareRange } from "#physics";
 import { asSentence } from "./counted.ts";
 import { sayReason } from "./reason.ts";
 
 /** What floating point takes off is given back: 0.5 · 60 stays 30. */
 const SLACK = 1e-9;
+/** Least share of time, in percent, that is told as a figure. */
+const LEAST_SHARE = 0.1;
 /** Standard gravity, m/s² (3rd CGPM). */
 const GRAVITY = 9.80665;
 
@@ -75,6 +77,25 @@ export function sayRimForce(newtons: number): string {
 export interface TurnAtGain {
   readonly gain: string;
   readonly share: number;
+  /** Time at the limit that is typical there, where that was worked out. */
+  readonly time?: ShareRange;
+}
+
+/**
+ * A typical share of time at the limit, one figure or a range.
+ * @example sayTimeAtLimit({ low: 0.009, high: 0.0166 }) // "about 0.9 to 2 % of the time"
+ */
+export function sayTimeAtLimit({ low, high }: ShareRange): string {
+  const [least, most] = [percentDigits(low), percentDigits(high)];
+  if (Number(most) < LEAST_SHARE) return `less than ${LEAST_SHARE} % of the time`;
+  if (Number(least) < LEAST_SHARE) return `up to ${most} % of the time`;
+  return `about ${least === most ? most : `${least} to ${most}`} % of the time`;
+}
+
+/** Whole percent from ten on, below that the first digit that is no nought. */
+function percentDigits(share: number): string {
+  const percent = share * 100;
+  return percent < 10 ? String(Number(percent.toPrecision(1))) : percent.toFixed(0);
 }
 
 /**
@@ -96,7 +117,8 @@ export function waveCompares(now: TurnAtGain, next: TurnAtGain): readonly string
     return [waveSays({ gain: `${now.gain} and ${next.gain}`, share: 0 })];
   if (now.share === 0 || next.share === 0) return [waveSays(now), waveSays(next)];
   const less = next.share < now.share ? "less" : next.share > now.share ? "more" : "as much";
-  return [waveSays(now), `At ${next.gain} ${less} of it is cut off.`];
+  const time = next.time === undefined ? "" : `, ${sayTimeAtLimit(next.time)}`;
+  return [waveSays(now), `At ${next.gain} ${less} of it is cut off${time}.`];
 }
 
 /** What the picture is, and what it is not. */

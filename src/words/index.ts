@@ -81,6 +81,7 @@ export {
   sayHeadroom,
   sayNoGain,
   sayRimForce,
+  sayTimeAtLimit,
   type TurnAtGain,
   waveCompares,
   waveIsASketch,

@@ -7,6 +7,7 @@ import {
   sayHeadroom,
   sayNoGain,
   sayRimForce,
+  sayTimeAtLimit,
   waveCompares,
   waveSays,
   whyGainIsARange,
@@ -85,4 +86,14 @@ test("what the limit does to a turn is said at each gain, and once what is true 
   ]);
   expect(waveCompares(cut, { gain: "68 %", share: 0.01 })[1]).toBe("At 68 % less of it is cut off.");
   expect(waveCompares(cut, { gain: "80 %", share: 0.1 })[1]).toBe("At 80 % more of it is cut off.");
+  expect(waveCompares(cut, { gain: "68 %", share: 0.01, time: { low: 0.00895, high: 0.01663 } })[1]).toBe(
+    "At 68 % less of it is cut off, about 0.9 to 2 % of the time.",
+  );
+});
+
+test("a typical time at the limit is told no finer than it is known", () => {
+  expect(sayTimeAtLimit({ low: 0.0098, high: 0.0102 })).toBe("about 1 % of the time");
+  expect(sayTimeAtLimit({ low: 0.106, high: 0.142 })).toBe("about 11 to 14 % of the time");
+  expect(sayTimeAtLimit({ low: 0.0002, high: 0.004 })).toBe("up to 0.4 % of the time");
+  expect(sayTimeAtLimit({ low: 1e-9, high: 0.0002 })).toBe("less than 0.1 % of the time");
 });

@@ -1,6 +1,14 @@
 import { type Figure, type FormReading, known, type RigSettings, rigRanges } from "#domain";
 import { type Measure, readMeasure, writeMeasure } from "#entry";
-import { type ForceSeen, type GainRange, gainForPeak, gainForShare } from "#physics";
+import {
+  type ForceSeen,
+  forceSketch,
+  type GainRange,
+  gainForPeak,
+  gainForShare,
+  type ShareRange,
+  shareAtGain,
+} from "#physics";
 import { gainDigits } from "#words";
 
 /** What was seen of the force: how strong it got, or how long it was at the limit. */
@@ -98,4 +106,20 @@ export function offeredGain(now: number, { low, high }: GainRange): string {
 export function forceSeen(way: GainWay, { peak, share }: GainValues): ForceSeen | undefined {
   if (way === "peak") return peak === undefined || peak <= 0 || peak >= 100 ? undefined : { peak };
   return share === undefined || share <= 0 || share >= 30 ? undefined : { share: share / 100 };
+}
+
+/**
+ * The turn that is drawn at a gain. A peak grows with the gain. A share of time tells nothing of how strong the forces over
+ * the limit are, so that the turn shows as much over it as is typical at that gain: what the sum itself reckons with.
+ * @param gain in percent, at which the force was seen; next, in percent, at which it is drawn
+ */
+export function turnAtGain(
+  seen: ForceSeen,
+  gain: number,
+  next: number,
+): { readonly forces: readonly number[]; readonly time?: ShareRange } {
+  if ("peak" in seen) return { forces: forceSketch({ peak: (seen.peak * next) / gain }) };
+  if (next === gain) return { forces: forceSketch(seen) };
+  const time = shareAtGain({ gain, share: seen.share, next });
+  return { forces: forceSketch({ share: Math.sqrt(time.low * time.high) }), time };
 }
