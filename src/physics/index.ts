@@ -19,6 +19,7 @@ export { type FieldOfView, flatScreen } from "./flatScreen.ts";
 export { type ForceSeen, forceSketch, shareOverLimit } from "./forceSketch.ts";
 export { gainForPeak } from "./gainForPeak.ts";
 export { type GainRange, gainForShare } from "./gainForShare.ts";
+export { firstGain, mostPointsUp, usualSliderEnd, withinSlider } from "./gainSteps.ts";
 export type { Point } from "./halfCorner.ts";
 export { headroomDecibels } from "./headroomDecibels.ts";
 export { pixelsPerDegree, sharpPixelsPerDegree } from "./pixelsPerDegree.ts";

@@ -1,5 +1,5 @@
 import type { Reason } from "#domain";
-import type { GainRange, ShareRange } from "#physics";
+import { type GainRange, mostPointsUp, type ShareRange, usualSliderEnd } from "#physics";
 import { asSentence } from "./counted.ts";
 import { sayReason } from "./reason.ts";
 
@@ -43,10 +43,26 @@ export function sayNoGain(reason: Reason): string {
 
 /**
  * Why it is a range, and how to go about it.
+ * @param first gain to begin with, in percent as digits; isUp where that is more than the gain now
+ */
+export function whyGainIsARange(first: string, isUp: boolean): string {
+  return `A range, because what lies over the limit cannot be seen. It holds where strong forces get rarer as they mostly do; with rare hard knocks the right gain lies outside it. Begin at ${first} %, look again how long the force is at the limit, and go on in small steps${isUp ? `, at most ${mostPointsUp} points at a time` : ""}.`;
+}
+
+/**
+ * How to go about a gain that is more than the gain now.
  * @param first gain to begin with, in percent as digits
  */
-export function whyGainIsARange(first: string): string {
-  return `A range, because what lies over the limit cannot be seen. It holds where strong forces get rarer as they mostly do; with rare hard knocks the right gain lies outside it. Begin at ${first} %, look again how long the force is at the limit, and go on in small steps.`;
+export function sayStepUp(first: string): string {
+  return `Go up at most ${mostPointsUp} points at a time: begin at ${first} %, and feel how strong it is before you go on.`;
+}
+
+/**
+ * A gain that was held down to where sliders end.
+ * @param worked what the sum gives
+ */
+export function sayHeldGain(worked: GainRange): string {
+  return `By the sum it would be ${sayGain(worked)}. Most sliders end at ${usualSliderEnd} % (common practice, no source): this wheel's own strength is the limit then.`;
 }
 
 /**
@@ -125,16 +141,20 @@ export function waveCompares(now: TurnAtGain, next: TurnAtGain): readonly string
 export const waveIsASketch =
   "A sketch of the principle, not your own force: only how much of it lies over the limit follows from what you typed.";
 
-/** A gain that is not the one worked out, in words; undefined where it is. */
+/** A gain that is not the one worked out, or far up from the gain now, in words; undefined where it is neither. */
 export function sayGainChosen(chosen: number, now: number, { low, high }: GainRange): string | undefined {
   const [least, most] = [Number(gainDigits(low)), Number(gainDigits(high))];
-  if (chosen >= least && chosen <= Math.max(most, high)) return undefined;
-  const isOnTheWay = chosen > Math.min(now, least) && chosen < Math.max(now, most);
-  return isOnTheWay
-    ? `A step on the way from ${now} % to what was worked out: ${sayGain({ low, high })}.`
-    : `Worked out: ${sayGain({ low, high })}. It is stored as typed.`;
+  const said: string[] = [];
+  if (chosen < least || chosen > Math.max(most, high)) {
+    const isOnTheWay = chosen > Math.min(now, least) && chosen < Math.max(now, most);
+    said.push(
+      isOnTheWay
+        ? `A step on the way from ${now} % to what was worked out: ${sayGain({ low, high })}.`
+        : `Worked out: ${sayGain({ low, high })}. It is stored as typed.`,
+    );
+  }
+  const up = chosen - now;
+  if (up > mostPointsUp + SLACK)
+    said.push(`It is ${Number(up.toFixed(1))} points up at once: smaller steps are safer for your hands.`);
+  return said.length === 0 ? undefined : said.join(" ");
 }
-
-/** A slider that ends at 100 %. */
-export const gainOver100 =
-  "More than 100 %: where the slider ends there, leave it at the end; this wheel's own strength is the limit then.";

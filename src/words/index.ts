@@ -74,13 +74,14 @@ export { gainReading, gainTitle, type KnownOn, sayGainSpan } from "./gain.ts";
 export { type GainColumn, type GainInShort, gainInShort } from "./gainInShort.ts";
 export {
   gainDigits,
-  gainOver100,
   sayDecibels,
   sayGain,
   sayGainChosen,
   sayHeadroom,
+  sayHeldGain,
   sayNoGain,
   sayRimForce,
+  sayStepUp,
   sayTimeAtLimit,
   type TurnAtGain,
   waveCompares,

@@ -49,7 +49,8 @@ test("where nothing can be worked out it is said what to do instead", () => {
 });
 
 test("a range says why it is one, and where to begin", () => {
-  expect(whyGainIsARange("45")).toMatch(/cannot be seen.*outside it\. Begin at 45 %.*small steps\.$/);
+  expect(whyGainIsARange("45", false)).toMatch(/cannot be seen.*outside it\. Begin at 45 %.*small steps\.$/);
+  expect(whyGainIsARange("75", true)).toMatch(/Begin at 75 %.*small steps, at most 5 points at a time\.$/);
 });
 
 test("a gain outside what was worked out is told so, and one on the way as a step", () => {
@@ -59,8 +60,21 @@ test("a gain outside what was worked out is told so, and one on the way as a ste
   expect(sayGainChosen(52, 60, range)).toBe(
     "A step on the way from 60 % to what was worked out: 39 to 45 %.",
   );
-  expect(sayGainChosen(70, 60, range)).toBe("Worked out: 39 to 45 %. It is stored as typed.");
+  expect(sayGainChosen(65, 60, range)).toBe("Worked out: 39 to 45 %. It is stored as typed.");
   expect(sayGainChosen(30, 60, range)).toBe("Worked out: 39 to 45 %. It is stored as typed.");
+});
+
+test("a gain far up from the gain now is told so, worked out or not", () => {
+  const range = { low: 89, high: 100 };
+  expect(sayGainChosen(75, 70, range)).toBe(
+    "A step on the way from 70 % to what was worked out: 89 to 100 %.",
+  );
+  expect(sayGainChosen(90, 70, range)).toBe(
+    "It is 20 points up at once: smaller steps are safer for your hands.",
+  );
+  expect(sayGainChosen(110, 70, range)).toMatch(
+    /^Worked out: 89 to 100 %\. It is stored as typed\. It is 40 points/,
+  );
 });
 
 test("force at the hands is told with what weighs as much", () => {

@@ -2,6 +2,7 @@ import { useState } from "react";
 import { addRig } from "#db";
 import type { CalendarDate, FormReading, RigSettings } from "#domain";
 import { useDraft, useLogbook, useWriteForm } from "#live";
+import { withinSlider } from "#physics";
 import { Button } from "#ui/Button.tsx";
 import { Choice } from "#ui/Choice.tsx";
 import { Columns } from "#ui/Columns.tsx";
@@ -55,7 +56,8 @@ export function WheelSum({ inForce, today, onStored }: WheelSumProps) {
   const { values } = readGainTexts(kept);
   const found = workOutGain(kept.way, values);
   const now = values.gain;
-  const offered = found?.known && now !== undefined ? offeredGain(now, found.value) : "";
+  const held = found?.known && now !== undefined ? withinSlider(now, found.value) : undefined;
+  const offered = held && now !== undefined ? offeredGain(now, held) : "";
   const texts: GainTexts = { ...kept, chosen: draft.value.chosen ?? offered };
   const reading = readGainTexts(texts);
   const chosen = reading.values.chosen;
@@ -86,9 +88,7 @@ export function WheelSum({ inForce, today, onStored }: WheelSumProps) {
   };
   const seen = texts.way === "peak" ? "peak" : "share";
   const outside =
-    found?.known && now !== undefined && chosen !== undefined
-      ? sayGainChosen(chosen, now, found.value)
-      : undefined;
+    held && now !== undefined && chosen !== undefined ? sayGainChosen(chosen, now, held) : undefined;
   const asked = (
     <>
       <div className={styles["ask"]}>
@@ -105,6 +105,7 @@ export function WheelSum({ inForce, today, onStored }: WheelSumProps) {
         way={texts.way}
         values={values}
         found={found}
+        held={held}
         onOtherWay={() => set({ ...texts, way: texts.way === "peak" ? "share" : "peak" })}
       />
       <div className={styles["ask"]}>

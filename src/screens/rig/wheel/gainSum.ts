@@ -2,6 +2,7 @@ import { type Figure, type FormReading, known, type RigSettings, rigRanges } fro
 import { type Measure, readMeasure, writeMeasure } from "#entry";
 import {
   type ForceSeen,
+  firstGain,
   forceSketch,
   type GainRange,
   gainForPeak,
@@ -97,9 +98,9 @@ export function workOutGain(way: GainWay, values: GainValues): Figure<GainRange>
   return found.known ? known(found.value) : found;
 }
 
-/** The end of the range nearest to the gain now, as it is offered for storing: the first of the small steps. */
-export function offeredGain(now: number, { low, high }: GainRange): string {
-  return gainDigits(Math.abs(low - now) < Math.abs(high - now) ? low : high);
+/** The first of the small steps to a range, as it is offered for storing. */
+export function offeredGain(now: number, range: GainRange): string {
+  return gainDigits(firstGain(now, range));
 }
 
 /** What can be drawn of the force: undefined while nothing was seen, and where the peak itself is cut off. */

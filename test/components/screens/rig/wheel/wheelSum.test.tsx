@@ -33,10 +33,12 @@ describe("the gain worked out", () => {
     // 60 · 0.9 / 0.8 = 67.5, told as no more than that.
     expect(screen.getByText("67 %")).toBeVisible();
     expect(screen.getByText(/Headroom now 1\.9 dB: a force up to 25 % stronger/)).toBeVisible();
-    expect(field("Gain to store")).toHaveValue("67");
-    // 80 · 67 / 60 = 89.3 % of 8 N·m, over 0.15 m, by hand.
-    expect(screen.getByText("7.1 N·m")).toBeVisible();
-    expect(screen.getByText(/48 N at the hands, as heavy as 4\.9 kg/)).toBeVisible();
+    expect(field("Gain to store")).toHaveValue("65");
+    expect(screen.getByText(/^Go up at most 5 points at a time: begin at 65 %/)).toBeVisible();
+    expect(screen.getByText("A step on the way from 60 % to what was worked out: 67 %.")).toBeVisible();
+    // 80 · 65 / 60 = 86.7 % of 8 N·m, over 0.15 m, by hand.
+    expect(screen.getByText("6.9 N·m")).toBeVisible();
+    expect(screen.getByText(/46 N at the hands, as heavy as 4\.7 kg/)).toBeVisible();
     await user.click(screen.getByRole("button", { name: "Store this gain" }));
     await waitFor(() => expect(stored).toHaveLength(2));
     const made = stored.find(({ from }) => from === "2026-11-25");
@@ -44,12 +46,26 @@ describe("the gain worked out", () => {
       name: "Gain worked out",
       screen: { kind: "flat", width: 0.6 },
       view: { degrees: 55 },
-      wheel: { gainPercent: 67, torque: 8, rimRadius: 0.15 },
+      wheel: { gainPercent: 65, torque: 8, rimRadius: 0.15 },
     });
     expect(made?.note).toBe("At 60 %: strongest force 80 % of the limit, 10 % kept free. Worked out: 67 %.");
     expect(location.hash).toBe("#/rig");
     await user.click(await screen.findByRole("button", { name: "Undo" }));
     await waitFor(() => expect(stored).toHaveLength(1));
+  });
+
+  it("offers no more than a slider gives, and never a great step up", async () => {
+    const { user } = await renderAt(at, <Peek />, fill({ gainPercent: 70 }));
+    await user.type(await screen.findByRole("textbox", { name: "Peak seen" }), "30");
+    expect(screen.getByText("100 %")).toBeVisible();
+    expect(screen.getByText(/^By the sum it would be 210 %\. Most sliders end at 100 %/)).toBeVisible();
+    expect(field("Gain to store")).toHaveValue("75");
+    await user.clear(field("Gain to store"));
+    await user.type(field("Gain to store"), "100");
+    expect(screen.getByText(/^It is 30 points up at once/)).toBeVisible();
+    await user.clear(field("Gain now"));
+    await user.type(field("Gain now"), "100");
+    expect(screen.queryByText(/^Go up at most/)).toBeNull();
   });
 
   it("gives a range for a share of time, with the reason, and offers its near end", async () => {

@@ -60,9 +60,10 @@ test("the fields begin with what the record in force says", () => {
   });
 });
 
-test("the end nearest to the gain now is offered, going down as going up", () => {
+test("the first step is offered in whole percent: down at once, up by five points", () => {
   expect(offeredGain(60, { low: 39.03, high: 45.65 })).toBe("45");
-  expect(offeredGain(20, { low: 39.03, high: 45.65 })).toBe("39");
+  expect(offeredGain(20, { low: 39.03, high: 45.65 })).toBe("25");
+  expect(offeredGain(37, { low: 39.03, high: 45.65 })).toBe("39");
 });
 
 test("only a force that was seen whole, or whose share is known, is drawn", () => {
