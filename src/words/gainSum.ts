@@ -158,3 +158,8 @@ export function sayGainChosen(chosen: number, now: number, { low, high }: GainRa
     said.push(`It is ${Number(up.toFixed(1))} points up at once: smaller steps are safer for your hands.`);
   return said.length === 0 ? undefined : said.join(" ");
 }
+
+/** The record in force has another gain than the one at which the force was seen. */
+export function sayOtherInForce(gain: number): string {
+  return `The record in force says ${gain} %. What you saw counts for the gain that stands here.`;
+}

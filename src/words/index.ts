@@ -80,6 +80,7 @@ export {
   sayHeadroom,
   sayHeldGain,
   sayNoGain,
+  sayOtherInForce,
   sayRimForce,
   sayStepUp,
   sayTimeAtLimit,

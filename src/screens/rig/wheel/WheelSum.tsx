@@ -9,7 +9,7 @@ import { Columns } from "#ui/Columns.tsx";
 import { Field } from "#ui/Field.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Part } from "#ui/Part.tsx";
-import { sayGainChosen } from "#words";
+import { sayGainChosen, sayOtherInForce } from "#words";
 import { CautionOf } from "../CautionOf.tsx";
 import { recordFrom } from "../recordFrom.ts";
 import { GainFound } from "./GainFound.tsx";
@@ -50,7 +50,7 @@ export function WheelSum({ inForce, today, onStored }: WheelSumProps) {
   const { book } = useLogbook();
   const [id] = useState(() => book.newId());
   const start = gainTextsFrom(inForce);
-  // Only what was typed is kept, so that a new record in force shows through.
+  // Only what was typed, and what it belongs to, is kept, so that a new record in force shows through.
   const draft = useDraft<Partial<GainTexts>>("rig gain", {}, typedFigures);
   const kept = { ...start, ...draft.value };
   const { values } = readGainTexts(kept);
@@ -89,6 +89,8 @@ export function WheelSum({ inForce, today, onStored }: WheelSumProps) {
   const seen = texts.way === "peak" ? "peak" : "share";
   const outside =
     held && now !== undefined && chosen !== undefined ? sayGainChosen(chosen, now, held) : undefined;
+  const inForceGain = inForce?.wheel.gainPercent;
+  const isOther = texts[seen] !== "" && now !== undefined && inForceGain !== undefined && inForceGain !== now;
   const asked = (
     <>
       <div className={styles["ask"]}>
@@ -99,6 +101,7 @@ export function WheelSum({ inForce, today, onStored }: WheelSumProps) {
           {figure(seen === "peak" ? "reserve" : "wanted")}
         </div>
         <p className={styles["soft"]}>{meanings[seen]}</p>
+        {isOther && <p>{sayOtherInForce(inForceGain)}</p>}
       </div>
       <CautionOf part="wheel" torque={values.torque} />
       <GainFound
@@ -145,10 +148,12 @@ export function WheelSum({ inForce, today, onStored }: WheelSumProps) {
   );
 }
 
-/** What of the texts is not what stands there by itself. */
+/** What of the texts is not what stands there by itself; with what was seen, the gain at which it was. */
 function differing(texts: GainTexts, start: GainTexts): Partial<GainTexts> {
   const keys = Object.keys(texts) as (keyof GainTexts)[];
-  return Object.fromEntries(keys.filter((key) => texts[key] !== start[key]).map((key) => [key, texts[key]]));
+  const isSeen = texts.peak !== "" || texts.share !== "";
+  const isKept = (key: keyof GainTexts) => texts[key] !== start[key] || (isSeen && key === "gain");
+  return Object.fromEntries(keys.filter(isKept).map((key) => [key, texts[key]]));
 }
 
 /** The figures that were typed, as an offer to take them up names them. */

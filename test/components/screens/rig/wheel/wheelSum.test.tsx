@@ -1,8 +1,8 @@
-import { screen, waitFor, within } from "@testing-library/react";
+import { act, screen, waitFor, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import { addRig, type Logbook, rigs } from "#db";
 import type { RigSettings } from "#domain";
-import { useRows } from "#live";
+import { useLogbook, useRows } from "#live";
 import { RigScreen } from "../../../../../src/screens/rig/RigScreen.tsx";
 import { renderAt } from "../../../../support/renderAt.tsx";
 
@@ -18,7 +18,9 @@ const fill = (wheel: RigSettings["wheel"]) => (book: Logbook) =>
     note: "kept back",
   });
 let stored: readonly RigSettings[] = [];
+let shelved: Logbook | undefined;
 function Peek() {
+  shelved = useLogbook().book;
   stored = useRows(rigs, []) ?? [];
   return <RigScreen />;
 }
@@ -66,6 +68,33 @@ describe("the gain worked out", () => {
     await user.clear(field("Gain now"));
     await user.type(field("Gain now"), "100");
     expect(screen.queryByText(/^Go up at most/)).toBeNull();
+  });
+
+  it("keeps the gain at which a force was seen, whatever becomes the record in force meanwhile", async () => {
+    const { user } = await renderAt(at, <Peek />, fill({ gainPercent: 54 }));
+    await user.type(await screen.findByRole("textbox", { name: "Peak seen" }), "95");
+    // 54 · 0.9 / 0.95 = 51.2, by hand.
+    expect(screen.getByText("51 %")).toBeVisible();
+    const book = shelved;
+    if (book === undefined) throw new Error("no logbook");
+    await act(() =>
+      addRig(book, {
+        from: "2026-11-25",
+        name: "in another tab",
+        screen: {},
+        view: {},
+        wheel: { gainPercent: 60 },
+        pedals: {},
+        seat: {},
+        note: "",
+      }),
+    );
+    expect(await screen.findByText(/^The record in force says 60 %/)).toBeVisible();
+    expect(field("Gain now")).toHaveValue("54");
+    expect(screen.getByText("51 %")).toBeVisible();
+    // Nothing seen that could belong to another gain.
+    await user.clear(field("Peak seen"));
+    expect(screen.queryByText(/^The record in force says/)).toBeNull();
   });
 
   it("gives a range for a share of time, with the reason, and offers its near end", async () => {
