@@ -41,6 +41,20 @@ export function sayNoGain(reason: Reason): string {
     : "From 30 % of the time at the limit on, too little of the force is seen to work anything out. Turn the gain down by a third, drive a few laps and look again.";
 }
 
+/** What is still to be typed, by the first figure that is missing. */
+export const wantedForGain = {
+  gain: "Type the gain you drive with now, and what you saw.",
+  peak: "Drive a few laps, watch how strong the force gets, and type the strongest you saw.",
+  reserve: "Type the reserve: how much is kept free under the limit. 10 % is common practice, no source.",
+  share: "Drive a few laps, watch how long the force is at the limit, and type its share of the time.",
+  wanted: "Type how long it is wanted at the limit. 1 % of the time is common practice, no source.",
+} as const;
+
+/** Nothing is worked out while a figure that it needs cannot be read. */
+export function sayMendFirst(name: string): string {
+  return `Put right what stands at “${name}”.`;
+}
+
 /**
  * Why it is a range, and how to go about it.
  * @param first gain to begin with, in percent as digits; isUp where that is more than the gain now

@@ -6,16 +6,27 @@ import {
   sayGain,
   sayHeadroom,
   sayHeldGain,
+  sayMendFirst,
   sayNoGain,
   sayStepUp,
+  wantedForGain,
   whyGainIsARange,
 } from "#words";
-import { type GainValues, type GainWay, offeredGain } from "./gainSum.ts";
+import {
+  type GainFigure,
+  type GainValues,
+  type GainWay,
+  gainMeasures,
+  missingFigure,
+  offeredGain,
+} from "./gainSum.ts";
 import styles from "./Wheel.module.css";
 
 interface GainFoundProps {
   readonly way: GainWay;
   readonly values: GainValues;
+  /** A figure that is needed and was left unreadable. */
+  readonly unread: GainFigure | undefined;
   readonly found: Figure<GainRange> | undefined;
   /** The part of it that a slider reaches. */
   readonly held: GainRange | undefined;
@@ -23,14 +34,16 @@ interface GainFoundProps {
 }
 
 /** The gain worked out, large; under it the headroom, or why it is a range; or what stands in the way. */
-export function GainFound({ way, values, found, held, onOtherWay }: GainFoundProps) {
+export function GainFound({ way, values, unread, found, held, onOtherWay }: GainFoundProps) {
   const { gain, peak, share } = values;
-  if (found === undefined)
+  if (found === undefined) {
+    const missing = missingFigure(way, values);
     return (
       <p role="status" className={styles["waiting"]}>
-        {sayWanted(way, values)}
+        {unread === undefined ? missing && wantedForGain[missing] : sayMendFirst(gainMeasures[unread].name)}
       </p>
     );
+  }
   if (!found.known) {
     const isOtherWay = way === "peak" ? (peak ?? 0) >= 100 : share === 0;
     return (
@@ -75,12 +88,4 @@ export function GainFound({ way, values, found, held, onOtherWay }: GainFoundPro
 function sayHeadroomOf(peak: number): string {
   const decibels = headroomDecibels({ peak, limit: 100 });
   return `${sayDecibels(decibels)}: ${sayHeadroom(decibels)}`;
-}
-
-/** What is still to be typed. */
-function sayWanted(way: GainWay, { gain }: GainValues): string {
-  if (gain === undefined) return "Type the gain you drive with now, and what you saw.";
-  return way === "peak"
-    ? "Drive a few laps, watch how strong the force gets, and type the strongest you saw."
-    : "Drive a few laps, watch how long the force is at the limit, and type its share of the time.";
 }

@@ -19,6 +19,7 @@ import {
   type GainValues,
   gainMeasures,
   gainTextsFrom,
+  missingFigure,
   offeredGain,
   readGainTexts,
   workOutGain,
@@ -49,12 +50,14 @@ const meanings = {
 export function WheelSum({ inForce, today, onStored }: WheelSumProps) {
   const { book } = useLogbook();
   const [id] = useState(() => book.newId());
+  const [typing, setTyping] = useState<GainFigure>();
   const start = gainTextsFrom(inForce);
   // Only what was typed, and what it belongs to, is kept, so that a new record in force shows through.
   const draft = useDraft<Partial<GainTexts>>("rig gain", {}, typedFigures);
   const kept = { ...start, ...draft.value };
   const { values } = readGainTexts(kept);
   const found = workOutGain(kept.way, values);
+  const missing = missingFigure(kept.way, values);
   const now = values.gain;
   const held = found?.known && now !== undefined ? withinSlider(now, found.value) : undefined;
   const offered = held && now !== undefined ? offeredGain(now, held) : "";
@@ -82,9 +85,25 @@ export function WheelSum({ inForce, today, onStored }: WheelSumProps) {
     isUndoOffered: true,
     onStored,
   });
+  // A figure is called wrong once it is left, not while it is being typed.
+  const problemOf = (key: GainFigure) => (reading.ok || key === typing ? undefined : reading.problems[key]);
   const figure = (key: GainFigure) => {
     const { name, unit } = gainMeasures[key];
-    return <Field label={name} figures size="between" inputMode="decimal" unit={unit} {...field(key)} />;
+    const typed = field(key);
+    return (
+      <Field
+        label={name}
+        figures
+        size="between"
+        inputMode="decimal"
+        unit={unit}
+        {...typed}
+        problem={typed.problem ?? problemOf(key)}
+        onFocus={() => setTyping(key)}
+        // A line that comes while a button is being pressed would push the button away from under it.
+        onBlur={({ relatedTarget: next }) => next instanceof HTMLButtonElement || setTyping(undefined)}
+      />
+    );
   };
   const seen = texts.way === "peak" ? "peak" : "share";
   const outside =
@@ -107,6 +126,7 @@ export function WheelSum({ inForce, today, onStored }: WheelSumProps) {
       <GainFound
         way={texts.way}
         values={values}
+        unread={missing !== undefined && problemOf(missing) ? missing : undefined}
         found={found}
         held={held}
         onOtherWay={() => set({ ...texts, way: texts.way === "peak" ? "share" : "peak" })}

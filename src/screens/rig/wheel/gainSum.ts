@@ -45,10 +45,10 @@ export type GainTexts = Readonly<Record<GainFigure, string>> & { readonly way: G
 export type GainValues = Readonly<Partial<Record<GainFigure, number>>>;
 
 /** Figures that one way asks for. */
-const askedBy: Readonly<Record<GainWay, readonly GainFigure[]>> = {
+const askedBy = {
   peak: ["gain", "peak", "reserve"],
   share: ["gain", "share", "wanted"],
-};
+} as const satisfies Readonly<Record<GainWay, readonly GainFigure[]>>;
 
 /** What stands in the fields before anything is typed: the record in force, a tenth of reserve, one percent of the time. */
 export function gainTextsFrom(rig: RigSettings | undefined): GainTexts {
@@ -82,6 +82,11 @@ export function readGainTexts(
   return Object.keys(problems).length === 0
     ? { ok: true, value: values, values }
     : { ok: false, problems, values };
+}
+
+/** The first figure that a way asks for and that is not there, or cannot be read. */
+export function missingFigure(way: GainWay, values: GainValues) {
+  return askedBy[way].find((key) => values[key] === undefined);
 }
 
 /** The gain that follows, or why none does; undefined while a figure for it is missing. */

@@ -145,6 +145,25 @@ describe("the gain worked out", () => {
     );
   });
 
+  it("says at its field what cannot be read once that is left, and asks for what is missing by its name", async () => {
+    const { user } = await renderAt(at, <RigScreen />, fill({ gainPercent: 60 }));
+    await user.clear(await screen.findByRole("textbox", { name: "Gain now" }));
+    await user.type(field("Gain now"), "abc");
+    expect(field("Gain now")).toBeValid();
+    await user.tab();
+    expect(field("Gain now")).toHaveAccessibleDescription(/“abc” is not a number/);
+    expect(screen.getByText("Put right what stands at “Gain now”.")).toBeVisible();
+    await user.clear(field("Gain now"));
+    await user.type(field("Gain now"), "60");
+    await user.type(field("Peak seen"), "95");
+    await user.clear(field("Reserve"));
+    expect(screen.getByText(/^Type the reserve: .* 10 % is common practice, no source\.$/)).toBeVisible();
+    await user.click(screen.getByRole("radio", { name: "how long it is at the limit" }));
+    await user.type(field("At the limit"), "5");
+    await user.clear(field("Wanted there"));
+    expect(screen.getByText(/^Type how long it is wanted at the limit\./)).toBeVisible();
+  });
+
   it("shows the caution in full beside the gain from 8 N·m up and where the torque is not known", async () => {
     const { user } = await renderAt(at, <RigScreen />, fill({ gainPercent: 60, torque: 7.9 }));
     const form = within(await screen.findByRole("form", { name: "Work out my gain" }));
