@@ -33,6 +33,8 @@ export function sayNoGain(reason: Reason): string {
   if ("needs" in reason) return `${asSentence(sayReason(reason))}.`;
   if (reason.because === "peak cut off")
     return "At 100 % and more the strongest force is cut off, so how strong it really was cannot be seen. Look how long the force is at the limit instead.";
+  if (reason.because === "not above zero" && reason.measure === "gain")
+    return "At a gain of 0 % no force is felt: there is nothing to work out. Drive a few laps with some gain, and look how strong the force gets.";
   if (reason.because !== "out of range") return `${asSentence(sayReason(reason))}.`;
   if (reason.measure === "reserve") return "The reserve must be 0 % or more, and under 100 %.";
   if (reason.measure === "wanted share") return "The wanted share must be more than 0 % and under 30 %.";

@@ -43,9 +43,10 @@ test("where nothing can be worked out it is said what to do instead", () => {
     "The wanted share must be more than 0 % and under 30 %.",
   );
   expect(sayNoGain({ ...share, measure: "reserve", to: 1, value: 1 })).toMatch(/under 100 %/);
-  expect(sayNoGain({ because: "not above zero", measure: "gain", value: 0 })).toBe(
-    "Gain must be more than 0, is 0.",
+  expect(sayNoGain({ because: "not above zero", measure: "gain", value: 0 })).toMatch(
+    /^At a gain of 0 % .* there is nothing to work out\./,
   );
+  expect(sayNoGain({ because: "not above zero", measure: "peak", value: 0 })).toMatch(/must be more than 0/);
 });
 
 test("a range says why it is one, and where to begin", () => {
