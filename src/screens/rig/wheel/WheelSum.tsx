@@ -119,10 +119,10 @@ export function WheelSum({ inForce, today, onStored }: WheelSumProps) {
           {figure(seen)}
           {figure(seen === "peak" ? "reserve" : "wanted")}
         </div>
+        <CautionOf part="wheel" torque={values.torque} />
         <p className={styles["soft"]}>{meanings[seen]}</p>
         {isOther && <p>{sayOtherInForce(inForceGain)}</p>}
       </div>
-      <CautionOf part="wheel" torque={values.torque} />
       <GainFound
         way={texts.way}
         values={values}
