@@ -6,6 +6,7 @@ import { withinSlider } from "#physics";
 import { Button } from "#ui/Button.tsx";
 import { Choice } from "#ui/Choice.tsx";
 import { Columns } from "#ui/Columns.tsx";
+import { classes } from "#ui/classes.ts";
 import { Field } from "#ui/Field.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Part } from "#ui/Part.tsx";
@@ -113,14 +114,16 @@ export function WheelSum({ inForce, today, onStored }: WheelSumProps) {
   const asked = (
     <>
       <div className={styles["ask"]}>
-        <Choice label="I saw" size="between" options={ways} {...field("way")} />
+        <div className={styles["onScreen"]}>
+          <Choice label="I saw" size="between" options={ways} {...field("way")} />
+        </div>
         <div className={styles["figures"]}>
           {figure("gain")}
           {figure(seen)}
           {figure(seen === "peak" ? "reserve" : "wanted")}
         </div>
         <CautionOf part="wheel" torque={values.torque} />
-        <p className={styles["soft"]}>{meanings[seen]}</p>
+        <p className={classes(styles["soft"], styles["onScreen"])}>{meanings[seen]}</p>
         {isOther && <p>{sayOtherInForce(inForceGain)}</p>}
       </div>
       <GainFound
@@ -131,6 +134,12 @@ export function WheelSum({ inForce, today, onStored }: WheelSumProps) {
         held={held}
         onOtherWay={() => set({ ...texts, way: texts.way === "peak" ? "share" : "peak" })}
       />
+      {found?.known && (
+        <p className={styles["onPaper"]}>
+          {sayGainRecord(texts.way, values, found).note}
+          {chosen !== undefined && ` Gain to store: ${chosen} %.`}
+        </p>
+      )}
       <div className={styles["ask"]}>
         <div className={styles["store"]}>
           {figure("chosen")}
@@ -138,7 +147,9 @@ export function WheelSum({ inForce, today, onStored }: WheelSumProps) {
             Store this gain
           </Button>
         </div>
-        <p className={styles["soft"]}>{outside ?? "It begins a new record, from today on."}</p>
+        <p className={classes(styles["soft"], outside === undefined && styles["onScreen"])}>
+          {outside ?? "It begins a new record, from today on."}
+        </p>
       </div>
     </>
   );
