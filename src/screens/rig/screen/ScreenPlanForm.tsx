@@ -131,7 +131,7 @@ export function ScreenPlanForm({ texts, sum, typed, isRefused, onChange }: Scree
                 onChange={(shape) => onChange(withSize(texts, { shape }))}
               />
             </div>
-            {texts.by === "diagonal" && texts.shape === "own" && (
+            {texts.by !== "sides" && texts.shape === "own" && (
               <div>
                 <Field
                   label="Width to height"

@@ -53,7 +53,7 @@ export function readSum(texts: SumTexts): Sum {
     if (!reading.ok) problems[key] = reading.problem;
   }
   if (
-    texts.by === "diagonal" &&
+    texts.by !== "sides" &&
     texts.shape === "own" &&
     texts.own.trim() !== "" &&
     aspectOf(texts) === undefined

@@ -18,8 +18,8 @@ export interface SumTexts {
   readonly kind: SumKind;
   /** Lengths without a unit are in it; the diagonal is always in inches, as screens are sold. */
   readonly unit: LengthUnit;
-  /** Which of the size is typed; the rest follows from it. */
-  readonly by: "diagonal" | "sides";
+  /** What of the size is typed, alone with the shape or both sides; the rest follows from it. */
+  readonly by: "diagonal" | "width" | "height" | "sides";
   readonly diagonal: string;
   readonly shape: string;
   /** Width to height where the shape is none of the list. */
@@ -100,31 +100,35 @@ export function aspectOf({
 
 /** The size as its fields show it: what is typed, and what follows from it. */
 export function sizeTexts(texts: SumTexts): Partial<Record<SumMeasure, string>> & { readonly shape: string } {
-  const { by, unit, shape } = texts;
-  if (by === "diagonal") {
-    const reading = readMeasure(texts.diagonal, measureOf("diagonal", unit));
-    const aspect = aspectOf(texts);
-    if (!reading.ok || reading.value === undefined || aspect === undefined)
-      return { diagonal: texts.diagonal, width: "", height: "", shape };
-    const { width, height } = screenSize({ diagonal: reading.value, aspect });
-    return {
-      diagonal: texts.diagonal,
-      width: textOf(width, "width", unit),
-      height: textOf(height, "height", unit),
-      shape,
-    };
-  }
-  const [width, height] = (["width", "height"] as const).map((key) => {
+  const { by, unit, shape, diagonal, width, height } = texts;
+  const typedIn = (key: "diagonal" | "width" | "height") => {
     const reading = readMeasure(texts[key], measureOf(key, unit));
     return reading.ok ? reading.value : undefined;
-  });
-  const known = width !== undefined && height !== undefined;
-  return {
-    width: texts.width,
-    height: texts.height,
-    diagonal: known ? String(Math.round((Math.hypot(width, height) / INCH) * 10) / 10) : "",
-    shape: known ? shapeOf(width / height) : "own",
   };
+  const sidesOf = (across: number, up: number) => ({
+    width: by === "width" ? width : textOf(across, "width", unit),
+    height: by === "height" ? height : textOf(up, "height", unit),
+  });
+  const diagonalOf = (across: number, up: number) =>
+    String(Math.round((Math.hypot(across, up) / INCH) * 10) / 10);
+  if (by === "sides") {
+    const [across, up] = [typedIn("width"), typedIn("height")];
+    if (across === undefined || up === undefined) return { width, height, diagonal: "", shape: "own" };
+    return { width, height, diagonal: diagonalOf(across, up), shape: shapeOf(across / up) };
+  }
+  const aspect = aspectOf(texts);
+  // Without a shape nothing follows, and what was typed stands.
+  if (aspect === undefined) return { diagonal, width, height, shape };
+  const typed = typedIn(by);
+  if (typed === undefined) return { diagonal: "", width: "", height: "", [by]: texts[by], shape };
+  if (by === "diagonal") {
+    const { width: across, height: up } = screenSize({ diagonal: typed, aspect });
+    return { diagonal, ...sidesOf(across, up), shape };
+  }
+  const [wide, high] = aspect;
+  const across = by === "width" ? typed : (typed * wide) / high;
+  const up = by === "height" ? typed : (typed * high) / wide;
+  return { ...sidesOf(across, up), diagonal: diagonalOf(across, up), shape };
 }
 
 /** The shape of the list that it is, to a hundredth. */
@@ -136,15 +140,30 @@ function shapeOf(ratio: number): string {
   return near ?? "own";
 }
 
-/** Typing into one field of the size: the others follow it from then on. */
+/** Typing into one field of the size: the others follow it from then on, by the shape unless both sides are typed. */
 export function withSize(
   texts: SumTexts,
   typed: { readonly [K in "diagonal" | "shape" | "own" | "width" | "height"]?: string },
 ): SumTexts {
-  const { diagonal = "", width = "", height = "", shape } = sizeTexts(texts);
-  if ("width" in typed || "height" in typed) return { ...texts, width, height, ...typed, by: "sides" };
-  const own = texts.by === "sides" && width !== "" && height !== "" ? `${width}:${height}` : texts.own;
-  return { ...texts, diagonal, shape, own, ...typed, by: "diagonal" };
+  const { by } = texts;
+  const isBySides = by === "sides";
+  if ("width" in typed || "height" in typed) {
+    const [key, other] = "width" in typed ? (["width", "height"] as const) : (["height", "width"] as const);
+    // The other side stands if it was typed too; else it follows, and what it was before is forgotten.
+    const isOtherTyped =
+      (isBySides || by === other || aspectOf(texts) === undefined) && texts[other].trim() !== "";
+    if (isOtherTyped) return { ...texts, ...typed, by: "sides" };
+    return isBySides ? { ...texts, ...typed } : { ...texts, [other]: "", ...typed, by: key };
+  }
+  if (!isBySides) return { ...texts, ...typed, by: "diagonal" in typed ? "diagonal" : by };
+  const shown = sizeTexts(texts);
+  const [across, up] = [valueIn(texts, "width"), valueIn(texts, "height")];
+  const own =
+    across === undefined || up === undefined
+      ? texts.own
+      : `${textOf(across, "width", texts.unit)}:${textOf(up, "height", texts.unit)}`;
+  const leading = "diagonal" in typed ? "diagonal" : texts.width.trim() === "" ? "height" : "width";
+  return { ...texts, diagonal: shown.diagonal ?? "", shape: shown.shape, own, ...typed, by: leading };
 }
 
 /** The same lengths in another unit; what names its own unit, or is no length, stays as typed. */
@@ -163,6 +182,7 @@ export function inUnit(texts: SumTexts, unit: LengthUnit): SumTexts {
 export function startTexts(inForce: RigSettings | undefined, id: Id): SumTexts {
   const screen = inForce?.screen ?? {};
   const kind = sumKinds.find((one) => one === screen.kind) ?? "flat";
+  const isUnsized = screen.width === undefined && screen.height === undefined;
   const stored = sumMeasures.map((key): [SumMeasure, string] => {
     const value = key === "diagonal" ? undefined : screen[key];
     return [key, writeMeasure(value, measureOf(key, "cm"))];
@@ -172,8 +192,9 @@ export function startTexts(inForce: RigSettings | undefined, id: Id): SumTexts {
     id,
     kind,
     unit: "cm",
-    by: screen.width === undefined ? "diagonal" : "sides",
-    shape: "16:9",
+    by: isUnsized ? "diagonal" : "sides",
+    // A record with one side says nothing of the shape.
+    shape: isUnsized ? "16:9" : "own",
     own: "",
     asked: inForce?.view.axis === "vertical" ? "upright" : "one",
     card: "",
