@@ -51,7 +51,7 @@ const HEAD = 0.09;
 /** What is left free around it, px. */
 const MARGIN = 14;
 /** The plot is at most so high, in shares of the width and in em; three screens are wider than they stand away. */
-const highest = { share: { one: 0.82, three: 0.56 }, em: 27 } as const;
+const highest = { share: { one: 0.56, three: 0.5 }, em: 27 } as const;
 const POINTS = 48;
 /** What has to be in the picture. */
 export function planFrame({ plan, distance }: DrawnPlan): PlanFrame {
@@ -76,7 +76,7 @@ export function layPlan(
 ): LaidPlan {
   const { plan, distance, view } = drawn;
   const frame = held ?? planFrame(drawn);
-  const top = MARGIN + em * (isOverlaid ? fieldEms.up + 1.6 : 2.4);
+  const top = MARGIN + em * (isOverlaid ? fieldEms.up + 1.6 : 1.4);
   const share = plan.hinges.length > 0 ? highest.share.three : highest.share.one;
   const plot = Math.min(width * share, em * highest.em);
   const foot = em * 1.6;

@@ -24,6 +24,8 @@ interface ScreenPlanFormProps {
   readonly typed: <K extends keyof SumTexts & string>(key: K) => FormField<SumTexts[K]>;
   readonly isRefused: boolean;
   readonly onChange: (texts: SumTexts) => void;
+  /** What stands between the drawing and its fields. */
+  readonly children: ReactNode;
 }
 
 /** What a field is called on the drawing, where its place says the rest. */
@@ -52,7 +54,8 @@ const STEPS = 2;
 const NEAREST = 0.1;
 
 /** The plan drawing with its fields: those of lengths it shows lie on it where there is room. */
-export function ScreenPlanForm({ texts, sum, typed, isRefused, onChange }: ScreenPlanFormProps) {
+export function ScreenPlanForm(props: ScreenPlanFormProps) {
+  const { texts, sum, typed, isRefused, onChange, children } = props;
   const [left, setLeft] = useState<readonly string[]>([]);
   const { unit, kind } = texts;
   const shown = sizeTexts(texts);
@@ -120,36 +123,39 @@ export function ScreenPlanForm({ texts, sum, typed, isRefused, onChange }: Scree
           );
         };
         return (
-          <div className={styles["fields"]}>
+          <div className={styles["under"]}>
+            {children}
             <p className={styles["hand"]}>{kind === "three" ? handsOnThree : handOnEye}</p>
-            <div>{fieldOf("diagonal", "as sold, without the frame")}</div>
-            <div>
-              <Select
-                label="Shape"
-                value={shown.shape}
-                options={shapeOptions}
-                onChange={(shape) => onChange(withSize(texts, { shape }))}
-              />
-            </div>
-            {texts.by !== "sides" && texts.shape === "own" && (
+            <div className={styles["fields"]}>
+              <div>{fieldOf("diagonal", "as sold, without the frame")}</div>
               <div>
-                <Field
-                  label="Width to height"
-                  hint="such as 64:27"
-                  value={texts.own}
-                  problem={left.includes("own") || isRefused ? sum.problems.own : undefined}
-                  onBlur={() => setLeft((all) => [...all, "own"])}
-                  onChange={(own) => onChange(withSize(texts, { own }))}
+                <Select
+                  label="Shape"
+                  value={shown.shape}
+                  options={shapeOptions}
+                  onChange={(shape) => onChange(withSize(texts, { shape }))}
                 />
               </div>
-            )}
-            {on("width", kind === "curved" ? "along the glass" : "of one picture")}
-            <div>{fieldOf("height")}</div>
-            {on("eyeDistance", "from the middle of the picture")}
-            {on("bezel", "of one frame at a joint")}
-            {on("sideAngle", "0 when all stand in one line")}
-            {on("radius", "a screen called 1500R has 150 cm")}
-            <div>{fieldOf("pixelsAcross", "of one screen, for how fine it is")}</div>
+              {texts.by !== "sides" && texts.shape === "own" && (
+                <div>
+                  <Field
+                    label="Width to height"
+                    hint="such as 64:27"
+                    value={texts.own}
+                    problem={left.includes("own") || isRefused ? sum.problems.own : undefined}
+                    onBlur={() => setLeft((all) => [...all, "own"])}
+                    onChange={(own) => onChange(withSize(texts, { own }))}
+                  />
+                </div>
+              )}
+              {on("width", kind === "curved" ? "along the glass" : "of one picture")}
+              <div>{fieldOf("height")}</div>
+              {on("eyeDistance", "from the middle of the picture")}
+              {on("bezel", "of one frame at a joint")}
+              {on("sideAngle", "0 when all stand in one line")}
+              {on("radius", "a screen called 1500R has 150 cm")}
+              <div>{fieldOf("pixelsAcross", "of one screen, for how fine it is")}</div>
+            </div>
           </div>
         );
       }}

@@ -26,29 +26,41 @@ import type { Sum } from "./readSum.ts";
 import styles from "./ScreenSum.module.css";
 import type { SumTexts } from "./sumTexts.ts";
 
-interface ViewFoundProps {
+interface ViewProps {
   readonly texts: SumTexts;
   readonly sum: Sum;
+}
+
+interface ViewFoundProps extends ViewProps {
   readonly onChange: (texts: SumTexts) => void;
   /** What is stored, and the button for it. */
   readonly children: ReactNode;
 }
 
-/** What the simulator is to be set to, large; the figures behind it; and what a change would do. */
-export function ViewFound({ texts, sum, onChange, children }: ViewFoundProps) {
-  const { view, setup } = sum;
+/** What the simulator is to be set to, large; or what it takes to work that out. */
+export function ViewAnswer({ texts, sum }: ViewProps) {
+  const { view } = sum;
   const [wrong] = Object.values(sum.problems);
-  if (view?.known !== true || setup === undefined)
+  if (view?.known !== true)
     return (
       <Part title="The field of view" ruled>
         <p>{wrong === undefined ? sayNoView(sum.missing, view) : sayProblem(wrong)}</p>
-        {children}
       </Part>
     );
+  return (
+    <Part title={<span className={styles["found"]}>{screenViewTitle(view.value, texts.asked)}</span>} ruled>
+      <p>{screenViewReading(view.value)}</p>
+    </Part>
+  );
+}
+
+/** How the simulator asks for it; the figures behind the answer; and what a change would do. */
+export function ViewFound({ texts, sum, onChange, children }: ViewFoundProps) {
+  const { view, setup } = sum;
+  if (view?.known !== true || setup === undefined) return children;
   const found = view.value;
   return (
-    <Part title={<span className={styles["found"]}>{screenViewTitle(found, texts.asked)}</span>} ruled>
-      <p>{screenViewReading(found)}</p>
+    <>
       {setup.kind === "curved" && <p className={styles["soft"]}>{curvedGlassSays(found)}</p>}
       <Choice
         label="The simulator asks for it"
@@ -67,7 +79,7 @@ export function ViewFound({ texts, sum, onChange, children }: ViewFoundProps) {
           onTake={(degrees) => onChange({ ...texts, sideAngle: String(degrees) })}
         />
       )}
-    </Part>
+    </>
   );
 }
 
