@@ -30,12 +30,15 @@ export function screenViewTitle(view: ScreenView, asked: AskedView): string {
     : `Set the field of view to ${across} (${upright}° upright)`;
 }
 
-/** What that does, and what it is of. */
-export function screenViewReading(view: ScreenView): string {
-  const same = "Then things look as large as they would from the seat.";
-  if (view.sides === undefined) return same;
-  const all = viewSetting(view, "all");
-  return `${same} One of the three screens is seen under ${viewSetting(view, "one")}°, all together under ${all}°, frames included.`;
+/**
+ * What that does, and of what picture it holds: screens turned to the eye need a picture each, which one flat picture is not.
+ * @param sideAngle of three screens, degrees
+ */
+export function screenViewReading(view: ScreenView, sideAngle: number | undefined): string {
+  const same = "Then things look as large as they would from the seat";
+  if (sideAngle === undefined || sideAngle === 0) return `${same}.`;
+  const never = view.all.horizontal >= 180 ? ", and none is 180° wide or more" : "";
+  return `${same}, if the simulator draws three views, those at the sides turned by ${Math.round(sideAngle)}°. One flat picture stretched over all three screens cannot do that${never}.`;
 }
 
 /** A simulator draws for flat glass: what that does on a curved screen, where the setting fits from edge to edge. */

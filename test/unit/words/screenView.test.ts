@@ -34,7 +34,7 @@ describe("the field of view in words", () => {
     const view = seen(flat);
     expect(screenViewTitle(view, "one")).toBe("Set the field of view to 53° across (31° upright)");
     expect(screenViewTitle(view, "upright")).toBe("Set the field of view to 31° upright (53° across)");
-    expect(screenViewReading(view)).toBe("Then things look as large as they would from the seat.");
+    expect(screenViewReading(view, undefined)).toBe("Then things look as large as they would from the seat.");
     expect(sayScreenView(view)).toBe("53.0° across, 31.3° upright");
   });
 
@@ -42,9 +42,17 @@ describe("the field of view in words", () => {
     const view = seen(three);
     expect(screenViewTitle(view, "one")).toBe("Set the field of view to 50° across (29° upright)");
     expect(screenViewTitle(view, "all")).toBe("Set the field of view to 154° across all three (29° upright)");
-    expect(screenViewReading(view)).toMatch(
-      /One of the three screens is seen under 50°, all together under 154°/,
+  });
+
+  test("turned screens need a picture each, which is said; one flat picture does for screens in one line", () => {
+    expect(screenViewReading(seen(three), 52.42)).toBe(
+      "Then things look as large as they would from the seat, if the simulator draws three views, those at the sides turned by 52°. One flat picture stretched over all three screens cannot do that.",
     );
+    // At 40 cm and 45° the outer ends, 72.4 cm aside, lie 2.4 cm behind the eye: more than 180°, by hand.
+    expect(screenViewReading(seen({ ...three, distance: 0.4, sideAngle: 45, bezel: 0 }), 45)).toMatch(
+      /cannot do that, and none is 180° wide or more\.$/,
+    );
+    expect(screenViewReading(seen({ ...three, sideAngle: 0 }), 0)).toMatch(/from the seat\.$/);
   });
 
   test("without a height nothing is said upright", () => {

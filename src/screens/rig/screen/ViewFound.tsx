@@ -39,7 +39,7 @@ interface ViewFoundProps extends ViewProps {
 
 /** What the simulator is to be set to, large; or what it takes to work that out. */
 export function ViewAnswer({ texts, sum }: ViewProps) {
-  const { view } = sum;
+  const { view, screen } = sum;
   const [wrong] = Object.values(sum.problems);
   if (view?.known !== true)
     return (
@@ -49,7 +49,7 @@ export function ViewAnswer({ texts, sum }: ViewProps) {
     );
   return (
     <Part title={<span className={styles["found"]}>{screenViewTitle(view.value, texts.asked)}</span>} ruled>
-      <p>{screenViewReading(view.value)}</p>
+      <p>{screenViewReading(view.value, screen.sideAngle)}</p>
     </Part>
   );
 }
