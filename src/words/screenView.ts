@@ -80,14 +80,14 @@ export function saySharpness(perDegree: number): string {
 /** The largest turn that a side screen of the form may have, degrees. */
 export const mostSideAngle = 90;
 
-/** At which turn the eye stands square before the side screens, and what that is good for. */
-export function saySquareTurn(squareAngle: number, sideAngle: number): string {
+/** At which turn the eye stands square before the side screens, and what that is good for; told before there is a turn. */
+export function saySquareTurn(squareAngle: number, sideAngle: number | undefined): string {
   if (squareAngle > mostSideAngle)
     return "So near the screens no turn up to 90° sets the side screens square to the eye.";
   const square = Math.round(squareAngle);
-  if (Math.abs(squareAngle - sideAngle) < 1)
+  if (sideAngle !== undefined && Math.abs(squareAngle - sideAngle) < 1)
     return `The side screens stand square to the eye: at ${square}° each is seen as the middle one is.`;
-  return `Square to the eye at ${square}°: each side screen is then seen as the middle one is. Square, not widest.`;
+  return `Turned by ${square}°, each side screen faces the eye and is seen as the middle one is. Turned in farther it fills a little more of what you see, but at a slant.`;
 }
 
 /** What is wrong with a curve that its glass would close too far, and what would be right. */

@@ -57,7 +57,13 @@ export function ViewAnswer({ texts, sum }: ViewProps) {
 /** How the simulator asks for it; the figures behind the answer; and what a change would do. */
 export function ViewFound({ texts, sum, onChange, children }: ViewFoundProps) {
   const { view, setup } = sum;
-  if (view?.known !== true || setup === undefined) return children;
+  if (view?.known !== true || setup === undefined)
+    return (
+      <>
+        <SquareTurn texts={texts} sum={sum} onChange={onChange} />
+        {children}
+      </>
+    );
   const found = view.value;
   return (
     <>
@@ -72,13 +78,7 @@ export function ViewFound({ texts, sum, onChange, children }: ViewFoundProps) {
       {children}
       <RuledTable caption="Angles, as seen" captionHidden columns={columns} rows={rowsOf(setup, found)} />
       <Sharpness setup={setup} pixels={sum.screen.pixelsAcross} />
-      {setup.kind === "three" && found.sides && (
-        <SquareTurn
-          square={found.sides.squareAngle}
-          now={setup.sideAngle}
-          onTake={(degrees) => onChange({ ...texts, sideAngle: String(degrees) })}
-        />
-      )}
+      <SquareTurn texts={texts} sum={sum} onChange={onChange} />
     </>
   );
 }
@@ -131,20 +131,17 @@ function Sharpness({ setup, pixels }: { readonly setup: ScreenSetup; readonly pi
   return sharp.known ? <p>{saySharpness(sharp.value)}</p> : null;
 }
 
-interface SquareTurnProps {
-  readonly square: number;
-  readonly now: number;
-  readonly onTake: (degrees: number) => void;
-}
-
-function SquareTurn({ square, now, onTake }: SquareTurnProps) {
-  const degrees = Math.round(square);
-  const canTake = degrees <= mostSideAngle && Math.abs(square - now) >= 1;
+function SquareTurn({ texts, sum, onChange }: Omit<ViewFoundProps, "children">) {
+  const { squareAngle, screen } = sum;
+  if (squareAngle === undefined) return null;
+  const degrees = Math.round(squareAngle);
+  const now = screen.sideAngle;
+  const canTake = degrees <= mostSideAngle && (now === undefined || Math.abs(squareAngle - now) >= 1);
   return (
     <p>
-      {saySquareTurn(square, now)}{" "}
+      {saySquareTurn(squareAngle, now)}{" "}
       {canTake && (
-        <Button size="between" onClick={() => onTake(degrees)}>
+        <Button size="between" onClick={() => onChange({ ...texts, sideAngle: String(degrees) })}>
           Turn them to {degrees}°
         </Button>
       )}

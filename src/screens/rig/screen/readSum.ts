@@ -38,6 +38,8 @@ export interface Sum {
   /** Undefined while something is missing or wrong. */
   readonly setup: ScreenSetup | undefined;
   readonly view: Figure<ScreenView> | undefined;
+  /** Of three screens, also before a turn is typed: at which the eye stands square before the side screens, degrees. */
+  readonly squareAngle: number | undefined;
   /** What is wrong in a field that is filled in. */
   readonly problems: Readonly<Partial<Record<keyof SumTexts, FieldProblem>>>;
 }
@@ -82,8 +84,16 @@ export function readSum(texts: SumTexts): Sum {
     missing: unknown.map((key) => (key === "width" ? "diagonal or width" : nameOfScreenField(key))),
     setup,
     view,
+    squareAngle: squareAngleOf(screen),
     problems,
   };
+}
+
+/** It depends on everything but the turn itself. */
+function squareAngleOf(screen: Screen): number | undefined {
+  const { setup } = setupOf({ ...screen, sideAngle: 0 });
+  const view = setup && screenView(setup);
+  return view?.known ? view.value.sides?.squareAngle : undefined;
 }
 
 /** What stands in for a length that is not known, so that something can be drawn: m, degrees. Common practice, no source. */

@@ -90,6 +90,9 @@ describe("the field of view worked out", () => {
     await user.type(field("Height"), "34");
     await user.type(field("Eye to screen"), "65");
     expect(screen.getByText("To work it out, write down: angle of the side screens.")).toBeVisible();
+    // Without a frame the eye is square before them at 2·atan(30/65) = 49.55°, by hand: told before any turn is.
+    expect(screen.getByText(/^Turned by 50°, each side screen faces the eye/)).toBeVisible();
+    expect(screen.getByRole("button", { name: "Turn them to 50°" })).toBeVisible();
     await user.type(field("Side angle"), "45");
     await user.type(field("Frame"), "2");
     expect(screen.getByRole("row", { name: /^each side screen/ })).toHaveTextContent("46.7°");
