@@ -94,7 +94,12 @@ export function layPlan(
   const hinge = plan.hinges.at(-1);
   const edge = hinge ?? right?.to ?? [0, distance];
   const onCurve = right?.curve && pointsOf(right)[Math.round(POINTS * 0.85)];
-  const around = Math.min(em * 5.5, Math.max(em * 2.5, distance * perMetre * 0.34));
+  const sightLength = eye.y - top;
+  // The middle angle stands between its arc and the glass.
+  const around = Math.max(
+    em,
+    Math.min(em * 5.5, Math.max(em * 2.5, sightLength * 0.34), sightLength - em * 1.7),
+  );
   return {
     height: Math.round(top + plot + foot),
     frame,
@@ -112,7 +117,7 @@ export function layPlan(
     angles:
       view === undefined
         ? []
-        : anglesOf(plan, view, { eye, around, em, belowHead: 2 * HEAD * perMetre + em * 1.2 }),
+        : anglesOf(plan, view, { eye, around, em, sightLength, belowHead: 2 * HEAD * perMetre + em * 1.2 }),
     turn: hinge && turnOf(place(hinge), drawn.sideAngle ?? 0, em * 2),
     radius:
       onCurve && right?.curve && line([onCurve, towards(onCurve, right.curve.centre, right.curve.radius)]),
@@ -121,7 +126,7 @@ export function layPlan(
       em,
       margin: MARGIN,
       top,
-      sightLength: eye.y - top,
+      sightLength,
       edge: place(edge),
       joints: plan.hinges.map(place),
       onCurve: onCurve && place(onCurve),
@@ -139,7 +144,15 @@ export function layPlan(
 function anglesOf(
   plan: ScreenPlan,
   view: ScreenView,
-  { eye, around, em, belowHead }: { eye: Place; around: number; em: number; belowHead: number },
+  {
+    eye,
+    around,
+    em,
+    sightLength,
+    belowHead,
+  }: Record<"around" | "em" | "sightLength" | "belowHead", number> & {
+    eye: Place;
+  },
 ): Told[] {
   const at = (turned: number, far: number, text: string): Told => ({
     x: rounded(eye.x + Math.sin(turned) * far),
@@ -147,15 +160,16 @@ function anglesOf(
     text,
   });
   const say = (degrees: number) => `${degrees.toFixed(1)}°`;
-  const one = at(0, around + em * 0.9, say(view.one.horizontal));
-  if (view.sides === undefined) return [one];
+  // So near the glass there is no room for it; it stands in the figures all the same.
+  const one = sightLength < around + em * 1.7 ? [] : [at(0, around + em * 0.9, say(view.one.horizontal))];
+  if (view.sides === undefined) return one;
   const { each } = view.sides;
   const sides = [plan.glass[0], plan.glass[2]].map((glass) => {
     const turned = (directionOf(glass?.from) + directionOf(glass?.to)) / 2;
     return at(turned, around + em * 2.3, say(each));
   });
   const all = { x: eye.x, y: rounded(eye.y + belowHead), text: `${say(view.all.horizontal)} together` };
-  return [...sides, one, all];
+  return [...sides, ...one, all];
 }
 
 /** Where a point lies, seen from the eye: radians to the right of straight ahead. */
