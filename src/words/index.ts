@@ -155,6 +155,7 @@ export {
   mostSideAngle,
   sayAngle,
   sayLength,
+  sayNoUpright,
   sayNoView,
   sayPlan,
   sayScreenView,

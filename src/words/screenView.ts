@@ -51,6 +51,14 @@ export function curvedGlassSays({ one, drawnVertical }: ScreenView): string {
   return `${edges}; in the middle things look ${drawn > seen ? "smaller" : "larger"}: ${drawn}° upright are shown on ${seen}°.`;
 }
 
+/** Why a simulator cannot be set upright; undefined where it can. */
+export function sayNoUpright({ one, drawnVertical }: ScreenView): string | undefined {
+  if (drawnVertical !== undefined) return undefined;
+  return one.vertical === undefined
+    ? "For upright, type the height of the picture."
+    : "Upright it cannot be set: no flat picture is 180° wide or more.";
+}
+
 /** @example "56.6° across, 33.7° upright" */
 export function sayScreenView(view: ScreenView): string {
   const { one, all, drawnVertical, sides } = view;

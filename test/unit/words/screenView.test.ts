@@ -3,6 +3,7 @@ import { type ScreenSetup, screenView } from "#physics";
 import {
   curvedGlassSays,
   sayLength,
+  sayNoUpright,
   sayNoView,
   sayPlan,
   sayScreenView,
@@ -59,6 +60,16 @@ describe("the field of view in words", () => {
     const view = seen({ ...flat, height: undefined });
     expect(screenViewTitle(view, "one")).toBe("Set the field of view to 53° across");
     expect(sayScreenView(view)).toBe("53.0° across");
+  });
+
+  test("it is said why upright cannot be set", () => {
+    expect(sayNoUpright(seen(flat))).toBeUndefined();
+    expect(sayNoUpright(seen({ ...flat, height: undefined }))).toBe(
+      "For upright, type the height of the picture.",
+    );
+    // Half a circle of radius 1 seen from 60 cm: its ends lie behind the eye.
+    const around = seen({ kind: "curved", width: 3.1, height: 0.34, radius: 1, distance: 0.6 });
+    expect(sayNoUpright(around)).toMatch(/no flat picture is 180° wide or more/);
   });
 
   test("what is missing is named, else the reason", () => {

@@ -16,6 +16,7 @@ import {
   curvedGlassSays,
   mostSideAngle,
   sayAngle,
+  sayNoUpright,
   sayNoView,
   saySharpness,
   saySquareTurn,
@@ -73,6 +74,7 @@ export function ViewFound({ texts, sum, onChange, children }: ViewFoundProps) {
         size="between"
         value={texts.asked}
         options={waysOf(found)}
+        hint={sayNoUpright(found)}
         onChange={(asked) => onChange({ ...texts, asked })}
       />
       {children}
