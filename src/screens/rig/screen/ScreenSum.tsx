@@ -34,6 +34,8 @@ export function ScreenSum({ inForce, today, onStored }: ScreenSumProps) {
   const sum = readSum(texts);
   const reading = readRecord(texts, sum, inForce, today);
   const changes = reading.ok && inForce ? rigChanges(inForce, reading.value) : undefined;
+  /** What was typed before it was begun again; typing anew lets go of it. */
+  const [gone, setGone] = useState<SumTexts | null>(null);
   const [saidSame, setSaidSame] = useState(false);
   const isSame = changes?.length === 0;
   const { box, set, field, isRefused, submit } = useWriteForm({
@@ -47,6 +49,10 @@ export function ScreenSum({ inForce, today, onStored }: ScreenSumProps) {
     isUndoOffered: true,
     onStored,
   });
+  const beginAgain = () => {
+    setGone(draft.value);
+    draft.set(undefined);
+  };
   const isBeside = useHasRoom("desk");
   const answer = <ViewAnswer texts={texts} sum={sum} />;
   if (!draft.isRead) return null;
@@ -102,8 +108,14 @@ export function ScreenSum({ inForce, today, onStored }: ScreenSumProps) {
             </div>
             <ButtonRow
               others={
-                !draft.isEmpty && (
-                  <Button size="between" onClick={() => draft.set(undefined)}>
+                draft.isEmpty ? (
+                  gone && (
+                    <Button size="between" onClick={() => draft.set(gone)}>
+                      Bring back what was typed
+                    </Button>
+                  )
+                ) : (
+                  <Button size="between" onClick={beginAgain}>
                     Begin again
                   </Button>
                 )

@@ -157,6 +157,9 @@ describe("the field of view worked out", () => {
     expect(await screen.findByRole("textbox", { name: "Eye to screen" })).toHaveValue("72");
     await user.click(screen.getByRole("button", { name: "Begin again" }));
     expect(field("Eye to screen")).toHaveValue("65");
+    await user.click(screen.getByRole("button", { name: "Bring back what was typed" }));
+    expect(field("Eye to screen")).toHaveValue("72");
+    expect(screen.queryByRole("button", { name: "Bring back what was typed" })).toBeNull();
   });
 
   it("takes up what was half typed in a tab that is gone, and leaves alone what an open one holds", async () => {
