@@ -161,6 +161,7 @@ export {
   sayScreenView,
   saySharpness,
   saySquareTurn,
+  sayToMend,
   screenViewReading,
   screenViewTitle,
   tooTightCurve,

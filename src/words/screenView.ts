@@ -77,6 +77,11 @@ export function sayNoView(missing: readonly string[], view: Figure<unknown> | un
   return view === undefined || view.known ? undefined : `Not worked out: ${sayReason(view.reason)}.`;
 }
 
+/** That a field has to be mended first: what is wrong stands at the field. */
+export function sayToMend(label: string): string {
+  return `To work it out, mend “${label}”.`;
+}
+
 /** How fine the picture is at its middle. */
 export function saySharpness(perDegree: number): string {
   const told = `${Math.round(perDegree)} pixels a degree`;

@@ -14,7 +14,7 @@ import { rigChanges, sayChanges } from "../rigWords.ts";
 import { readRecord, readSum } from "./readSum.ts";
 import { ScreenPlanForm } from "./ScreenPlanForm.tsx";
 import styles from "./ScreenSum.module.css";
-import { inUnit, type SumTexts, startTexts, wordsOfSum } from "./sumTexts.ts";
+import { inUnit, type SumField, type SumTexts, startTexts, wordsOfSum } from "./sumTexts.ts";
 import { ThisScreen } from "./ThisScreen.tsx";
 import { ViewAnswer, ViewFound } from "./ViewFound.tsx";
 
@@ -53,8 +53,9 @@ export function ScreenSum({ inForce, today, onStored }: ScreenSumProps) {
     setGone(draft.value);
     draft.set(undefined);
   };
+  const [typing, setTyping] = useState<SumField>();
   const isBeside = useHasRoom("desk");
-  const answer = <ViewAnswer texts={texts} sum={sum} />;
+  const answer = <ViewAnswer texts={texts} sum={sum} typing={typing} />;
   if (!draft.isRead) return null;
   return (
     <form ref={box} noValidate aria-label="Field of view" className={styles["sum"]} onSubmit={submit}>
@@ -89,7 +90,15 @@ export function ScreenSum({ inForce, today, onStored }: ScreenSumProps) {
       </div>
       <Columns share={8}>
         <div className={styles["drawing"]}>
-          <ScreenPlanForm texts={texts} sum={sum} typed={field} isRefused={isRefused} onChange={typed.set}>
+          <ScreenPlanForm
+            texts={texts}
+            sum={sum}
+            typed={field}
+            isRefused={isRefused}
+            onChange={typed.set}
+            typing={typing}
+            onTyping={setTyping}
+          >
             {!isBeside && answer}
           </ScreenPlanForm>
           <div className={styles["cardPart"]}>

@@ -9,7 +9,6 @@ import {
 } from "#physics";
 import { Button } from "#ui/Button.tsx";
 import { Choice } from "#ui/Choice.tsx";
-import { sayProblem } from "#ui/FieldFrame.tsx";
 import { Part } from "#ui/Part.tsx";
 import { type Row, RuledTable } from "#ui/RuledTable.tsx";
 import {
@@ -20,12 +19,13 @@ import {
   sayNoView,
   saySharpness,
   saySquareTurn,
+  sayToMend,
   screenViewReading,
   screenViewTitle,
 } from "#words";
 import type { Sum } from "./readSum.ts";
 import styles from "./ScreenSum.module.css";
-import type { SumTexts } from "./sumTexts.ts";
+import { type SumField, type SumTexts, sumLabels } from "./sumTexts.ts";
 
 interface ViewProps {
   readonly texts: SumTexts;
@@ -39,15 +39,19 @@ interface ViewFoundProps extends ViewProps {
 }
 
 /** What the simulator is to be set to, large; or what it takes to work that out. */
-export function ViewAnswer({ texts, sum }: ViewProps) {
+export function ViewAnswer({ texts, sum, typing }: ViewProps & { readonly typing: SumField | undefined }) {
   const { view, screen } = sum;
-  const [wrong] = Object.values(sum.problems);
-  if (view?.known !== true)
+  if (view?.known !== true) {
+    const wrong = (Object.keys(sumLabels) as SumField[]).find((key) => sum.problems[key] !== undefined);
+    // Half a figure is no mistake: nothing is said of it before its field is left.
+    const said =
+      wrong === undefined ? sayNoView(sum.missing, view) : wrong !== typing && sayToMend(sumLabels[wrong]);
     return (
       <Part title="The field of view" ruled>
-        <p>{wrong === undefined ? sayNoView(sum.missing, view) : sayProblem(wrong)}</p>
+        <p>{said || "—"}</p>
       </Part>
     );
+  }
   return (
     <Part title={<span className={styles["found"]}>{screenViewTitle(view.value, texts.asked)}</span>} ruled>
       <p>{screenViewReading(view.value, screen.sideAngle)}</p>

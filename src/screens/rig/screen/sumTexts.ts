@@ -49,6 +49,20 @@ export const sumMeasures = [
 ] as const;
 export type SumMeasure = (typeof sumMeasures)[number];
 
+/** What a field is called on the drawing, where its place says the rest. */
+export const sumLabels = {
+  diagonal: "Diagonal",
+  width: "Width",
+  height: "Height",
+  eyeDistance: "Eye to screen",
+  bezel: "Frame",
+  sideAngle: "Side angle",
+  radius: "Radius",
+  pixelsAcross: "Pixels across",
+  own: "Width to height",
+} as const satisfies Record<SumMeasure | "own", string>;
+export type SumField = keyof typeof sumLabels;
+
 const INCH = 0.0254;
 /** A fifth of an inch is no screen, and 500 inches none that stands in a room. Common practice, no source. */
 const diagonals = { least: 5, most: 500 } as const;

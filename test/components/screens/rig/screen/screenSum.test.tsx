@@ -113,12 +113,17 @@ describe("the field of view worked out", () => {
     await user.type(field("Width"), "120");
     await user.type(field("Eye to screen"), "70");
     await user.type(field("Radius"), "3");
+    // On the way to a figure nothing is said of it, in the result neither.
+    expect(screen.getByText("—")).toBeVisible();
     expect(field("Radius")).not.toHaveAccessibleDescription(/more than half|out of range/);
     await user.type(field("Radius"), "0");
     await user.tab();
     expect(field("Radius")).toHaveAccessibleDescription(
       /120 cm wide would be more than half a circle at this radius\. Write a radius of 38\.2 cm or more/,
     );
+    // What is wrong stands once, at the field.
+    expect(screen.getAllByText(/more than half a circle/)).toHaveLength(1);
+    expect(screen.getByText("To work it out, mend “Radius”.")).toBeVisible();
     expect(screen.getByRole("img", { name: /^A curved screen from above/ })).toBeVisible();
     await user.clear(field("Eye to screen"));
     await user.type(field("Eye to screen"), "0");
