@@ -154,6 +154,7 @@ export {
   type LengthUnit,
   mostSideAngle,
   sayAngle,
+  sayCurveAsSold,
   sayLength,
   sayNoUpright,
   sayNoView,

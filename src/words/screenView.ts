@@ -112,6 +112,15 @@ export function tooTightCurve(width: number, unit: LengthUnit): { wrong: string;
   };
 }
 
+/**
+ * What to write for a curved screen that is sold by its radius in mm.
+ * @example sayCurveAsSold(1500, "cm") // "A screen sold as 1500R has 150 cm: write 1500R or 150."
+ */
+export function sayCurveAsSold(millimetres: number, unit: LengthUnit): string {
+  const length = sayLength(millimetres / 1000, unit);
+  return `A screen sold as ${millimetres}R has ${length}: write ${millimetres}R or ${length.replace(/ .*/, "")}.`;
+}
+
 /** The drawing in words. */
 export function sayPlan(
   kind: "flat" | "three" | "curved",

@@ -116,4 +116,5 @@ test("on a desk the lengths are typed on the drawing, and on paper they stand in
   await expect(drawing.getByText("65 cm")).toBeVisible();
   await expect(drawing.getByText("59.8 cm")).toBeVisible();
   await expect(field(page, "Eye to screen")).toBeHidden();
+  await expect(page.getByText("The simulator asks for it")).toBeHidden();
 });

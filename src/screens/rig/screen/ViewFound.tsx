@@ -73,14 +73,16 @@ export function ViewFound({ texts, sum, onChange, children }: ViewFoundProps) {
   return (
     <>
       {setup.kind === "curved" && <p className={styles["soft"]}>{curvedGlassSays(found)}</p>}
-      <Choice
-        label="The simulator asks for it"
-        size="between"
-        value={texts.asked}
-        options={waysOf(found)}
-        hint={sayNoUpright(found)}
-        onChange={(asked) => onChange({ ...texts, asked })}
-      />
+      <div className={styles["asks"]}>
+        <Choice
+          label="The simulator asks for it"
+          size="between"
+          value={texts.asked}
+          options={waysOf(found)}
+          hint={sayNoUpright(found)}
+          onChange={(asked) => onChange({ ...texts, asked })}
+        />
+      </div>
       {children}
       <RuledTable caption="Angles, as seen" captionHidden columns={columns} rows={rowsOf(setup, found)} />
       <Sharpness setup={setup} pixels={sum.screen.pixelsAcross} />

@@ -1,6 +1,5 @@
 import type { Fields } from "#db";
 import type { CalendarDate, FieldProblem, Figure, FormReading, RigSettings } from "#domain";
-import { readMeasure } from "#entry";
 import { type ScreenSetup, type ScreenView, screenView, viewSetting } from "#physics";
 import { tooTightCurve } from "#words";
 import { recordFrom } from "../recordFrom.ts";
@@ -8,10 +7,9 @@ import { nameOfScreenField, setupOf } from "../screenView.ts";
 import {
   aspectOf,
   looseValueIn,
-  measureOf,
+  readIn,
   type SumMeasure,
   type SumTexts,
-  sizeTexts,
   sumMeasures,
   valueIn,
 } from "./sumTexts.ts";
@@ -48,10 +46,9 @@ export interface Sum {
 export function readSum(texts: SumTexts): Sum {
   const { kind, unit } = texts;
   const asked = sumMeasures.filter((key) => isAskedOf(kind, key));
-  const shown = sizeTexts(texts);
   const problems: Partial<Record<keyof SumTexts, FieldProblem>> = {};
   for (const key of asked) {
-    const reading = readMeasure(shown[key] ?? texts[key], measureOf(key, unit));
+    const reading = readIn(texts, key);
     if (!reading.ok) problems[key] = reading.problem;
   }
   if (

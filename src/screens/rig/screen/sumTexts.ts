@@ -1,7 +1,7 @@
 import type { Id, RigSettings } from "#domain";
 import { type Measure, readMeasure, writeMeasure } from "#entry";
 import { type AskedView, screenSize } from "#physics";
-import { type LengthUnit, mostSideAngle } from "#words";
+import { type LengthUnit, mostSideAngle, sayCurveAsSold } from "#words";
 import { rigFields } from "../rigFields.ts";
 
 /** Kinds of screen there is something to work out for. */
@@ -80,16 +80,33 @@ export function measureOf(key: SumMeasure, unit: LengthUnit): Measure {
   return { ...measure, unit: "in", stored: INCH, least: inches(measure.least), most: inches(measure.most) };
 }
 
+/** Curved screens are sold by their radius in millimetres, with an R behind it: 1500R. Common practice, no source. */
+const soldAs = /^\s*(\d{3,4})\s*R\s*$/i;
+
+/** Reads one field; a radius also as curved screens are sold. */
+export function readIn(texts: SumTexts, key: SumMeasure, measure = measureOf(key, texts.unit)) {
+  const text = sizeTexts(texts)[key] ?? texts[key];
+  if (key !== "radius") return readMeasure(text, measure);
+  const reading = readMeasure(text.replace(soldAs, "$1 mm"), measure);
+  // Outside the range, the figure may be meant so.
+  const [, sold] = soldAs.exec(`${text}R`) ?? [];
+  if (reading.ok || sold === undefined || !readMeasure(`${sold} mm`, measure).ok) return reading;
+  return {
+    ok: false,
+    problem: { ...reading.problem, right: sayCurveAsSold(Number(sold), texts.unit) },
+  } as const;
+}
+
 /** The figure in a field, in metres or degrees; undefined where there is none, or none that can be. */
 export function valueIn(texts: SumTexts, key: SumMeasure): number | undefined {
-  const reading = readMeasure(sizeTexts(texts)[key] ?? texts[key], measureOf(key, texts.unit));
+  const reading = readIn(texts, key);
   return reading.ok ? reading.value : undefined;
 }
 
 /** The same where it is out of range: what can be drawn of it is drawn. */
 export function looseValueIn(texts: SumTexts, key: SumMeasure): number | undefined {
   const wide = { ...measureOf(key, texts.unit), least: -1e6, most: 1e6 };
-  const reading = readMeasure(sizeTexts(texts)[key] ?? texts[key], wide);
+  const reading = readIn(texts, key, wide);
   return reading.ok ? reading.value : undefined;
 }
 

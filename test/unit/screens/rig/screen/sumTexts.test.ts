@@ -186,6 +186,21 @@ describe("a record made of the sum", () => {
     expect(drawnSetup(texts)).toMatchObject({ isWhole: true, setup: { width: 0.8 } });
   });
 
+  test("a curve is read as it is sold, in millimetres, and told so where the figure is out of range", () => {
+    const curve = (radius: string) =>
+      readSum({ ...withSize(empty, { width: "80" }), kind: "curved", eyeDistance: "65", radius });
+    expect(curve("1500R").screen.radius).toBe(1.5);
+    expect(curve("1800 r").screen.radius).toBe(1.8);
+    expect(curve("150").screen.radius).toBe(1.5);
+    expect(curve("1500").problems.radius).toMatchObject({
+      wrong: expect.stringMatching(/1500 is out of range/),
+      right: "A screen sold as 1500R has 150 cm: write 1500R or 150.",
+    });
+    expect(curve("15").problems.radius).toMatchObject({
+      right: expect.stringMatching(/^Write a number from 20/),
+    });
+  });
+
   test("what is not known yet is drawn as something usual, and said to be so", () => {
     expect(drawnSetup(empty)).toMatchObject({ isWhole: false, setup: { width: 0.6, distance: 0.65 } });
   });
