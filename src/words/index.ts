@@ -128,6 +128,7 @@ export {
 } from "./rigTest.ts";
 export { askTest, sayFoundBy, sayNotWorth, sayTestSize, sayWhySoMany } from "./rigTestPlan.ts";
 export {
+  lookAtTest,
   putItOn,
   sayBegunAnew,
   sayNextTestRun,

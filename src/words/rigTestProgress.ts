@@ -13,6 +13,9 @@ export const testRunSays = "A run of a rig test is compared with nothing while t
 /** What comes before the next run of a test. */
 export const putItOn = "Put the setting on, then say that it is on.";
 
+/** What comes after the last run of a test. */
+export const lookAtTest = "Every pair of the rig test is driven: look at what it found.";
+
 /** Reasons for which a run is most often void. */
 export const voidReasons = ["wrong setting on", "interrupted", "mistakes", "track changed"] as const;
 

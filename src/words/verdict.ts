@@ -129,7 +129,7 @@ function saidTest({ isValid, run }: TestedRun): VerdictWords {
     word: isValid ? "valid" : "not valid",
     figure: `${run.pace} laps`,
     about: `clean, of the ${leastForSpread} that a run of the rig test needs`,
-    sentence: "Nothing is said of speed before the test is complete.",
+    sentence: "The test is judged by its pairs, not by one run.",
   };
 }
 

@@ -153,7 +153,7 @@ describe("a run that gets no comparing word", () => {
       word: "valid",
       figure: "6 laps",
       about: "clean, of the 5 that a run of the rig test needs",
-      sentence: "Nothing is said of speed before the test is complete.",
+      sentence: "The test is judged by its pairs, not by one run.",
     });
     expect(sayVerdict({ word: "rig test", isValid: false, run })).toMatchObject({ word: "not valid" });
   });

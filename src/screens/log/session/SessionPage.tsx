@@ -17,7 +17,7 @@ import type { KnownBest } from "#stats";
 import { CompareBar } from "#ui/Compare.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { useFocusBack } from "#ui/useFocusBack.ts";
-import { type NextRun, putItOn, sayRun, sayTestRunToCome, suggestNextRun } from "#words";
+import { lookAtTest, type NextRun, putItOn, sayRun, sayTestRunToCome, suggestNextRun } from "#words";
 import { EntryArea } from "../entry/EntryArea.tsx";
 import { fieldId } from "../entry/EntryPanel.tsx";
 import { useFocusHome } from "../entry/useFocusHome.ts";
@@ -98,9 +98,11 @@ interface LedgerProps {
   readonly around: RunsToJudgeBy;
 }
 
-/** While a rig test waits, its next run is what comes next. */
+/** While a rig test waits, its next run is what comes next; once all are driven, what it found. */
 function nextOfTest({ progress, sides }: TestTonight, suggested: NextRun): NextRun {
-  return { ...suggested, suggestion: sayTestRunToCome(progress, sides), reason: putItOn };
+  return progress.next === undefined
+    ? { ...suggested, suggestion: lookAtTest, reason: "" }
+    : { ...suggested, suggestion: sayTestRunToCome(progress, sides), reason: putItOn };
 }
 
 const byId = (id: string) => document.getElementById(id);
@@ -164,7 +166,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
   const isBetween = current === undefined || lapsInOrder(current).length === 0;
   const { tonight, isSilent, putOff } = useTestTonight(data, current, isBetween);
   const isSaidSilent = said !== undefined && isSilent(said.run);
-  const next = suggested && tonight?.progress.next ? nextOfTest(tonight, suggested) : suggested;
+  const next = suggested && tonight ? nextOfTest(tonight, suggested) : suggested;
   const pad = usePad(current?.id, isBetween && said !== undefined);
 
   const nextRun = async () => {

@@ -1,12 +1,15 @@
 import { screen, waitFor, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
-import { addRigTest, type Logbook } from "#db";
+import { addLaps, addRigTest, addRun, beginTestRun, type Logbook } from "#db";
+import { aLap } from "../../../../support/aLap.ts";
 import { openWith, renderLog, runBlock } from "../../../../support/logPage.tsx";
 
+const order = ["B", "A", "B", "A", "A", "B"] as const;
+
 /** An open session without laps, and a test of its combo that waits. */
-async function aWaitingTest(book: Logbook): Promise<void> {
-  const { comboId } = await openWith(book, []);
-  await addRigTest(book, {
+async function aWaitingTest(book: Logbook): Promise<{ readonly sessionId: string; readonly testId: string }> {
+  const { comboId, sessionId } = await openWith(book, []);
+  const { id: testId } = await addRigTest(book, {
     comboId,
     question: "Less gain?",
     sayA: "gain 72 %",
@@ -15,8 +18,25 @@ async function aWaitingTest(book: Logbook): Promise<void> {
     pairsPlanned: 6,
     level: 0.1,
     seed: 1,
-    pairs: (["B", "A", "B", "A", "A", "B"] as const).map((first) => ({ first })),
+    pairs: order.map((first) => ({ first })),
   });
+  return { sessionId, testId };
+}
+
+const five = [84_100, 84_300, 84_200, 84_150, 84_250];
+
+/** The same with its first runs driven and ended. */
+async function aTestWithRuns(book: Logbook, runs: number): Promise<string> {
+  const { sessionId, testId } = await aWaitingTest(book);
+  for (let run = 0; run < runs; run++) {
+    const pair = Math.floor(run / 2) + 1;
+    const first = order[pair - 1] ?? "A";
+    const side = run % 2 === 0 ? first : first === "A" ? "B" : "A";
+    const { runId } = await beginTestRun(book, { sessionId, testId, pair, side });
+    await addLaps(book, { runId, laps: five.map((ms) => ({ id: book.newId(), lap: aLap(ms) })) });
+  }
+  await addRun(book, { sessionId });
+  return sessionId;
 }
 
 const panel = () => screen.findByRole("region", { name: "Rig test" });
@@ -42,6 +62,14 @@ describe("a rig test on Log", () => {
     expect(runBlock(1).getByRole("heading")).toHaveTextContent("rig test, pair 1, B");
     expect(runBlock(1).queryByText(/usual/)).not.toBeInTheDocument();
     expect(runBlock(1).queryByRole("button", { name: /Compare/ })).not.toBeInTheDocument();
+  });
+
+  it("says after the last run that all is driven, and names no run to come", async () => {
+    await renderLog((book) => aTestWithRuns(book, 12));
+    const verdict = await screen.findByRole("region", { name: "Verdict of run 12" });
+    expect(await within(verdict).findByText(/Every pair of the rig test is driven/)).toBeVisible();
+    expect(verdict).not.toHaveTextContent(/before the test is complete|comes next|next run/);
+    expect(within(await panel()).getByRole("link", { name: "What it found" })).toBeVisible();
   });
 
   it("has a run void for a reason, and asks for its setting again", async () => {
