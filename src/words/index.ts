@@ -131,6 +131,7 @@ export {
   lookAtTest,
   putItOn,
   sayBegunAnew,
+  sayDoesNotCount,
   sayNextTestRun,
   sayPair,
   sayPairMark,

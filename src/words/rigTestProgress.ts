@@ -1,5 +1,5 @@
 import type { RunOfTest } from "#domain";
-import type { RunAside, TestPair, TestPlace, TestProgress } from "#stats";
+import type { RunAside, TestPair, TestPlace, TestProgress, WhyAside } from "#stats";
 import { counted } from "./counted.ts";
 import { sayReason } from "./reason.ts";
 import { type SaidSides, saySide } from "./rigTestSides.ts";
@@ -102,6 +102,11 @@ export function sayWhyAside({ why }: Pick<RunAside, "why">): string {
     case "figure":
       return sayReason(why.reason);
   }
+}
+
+/** The same of the run that is being driven: "This run does not count: race laps are not compared with practice." */
+export function sayDoesNotCount(why: WhyAside): string {
+  return `This run does not count: ${sayWhyAside({ why })}.`;
 }
 
 /** What stopping now does to what the test can say. */

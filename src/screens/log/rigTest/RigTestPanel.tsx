@@ -7,7 +7,14 @@ import type { TestPlace } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
 import { PickReason } from "#ui/PickReason.tsx";
-import { sayBegunAnew, sayNextTestRun, sayTestRun, sayTestRunInShort, voidReasons } from "#words";
+import {
+  sayBegunAnew,
+  sayDoesNotCount,
+  sayNextTestRun,
+  sayTestRun,
+  sayTestRunInShort,
+  voidReasons,
+} from "#words";
 import styles from "./RigTestPanel.module.css";
 import type { TestTonight } from "./useTestTonight.ts";
 
@@ -99,14 +106,16 @@ interface OfRunProps extends RigTestPanelProps, Voiding {
 
 /** The run that is being driven: how many of its laps are there, and its end once they are. */
 function OfRun({ tonight, isSmall, run, onEndRun, onVoid }: OfRunProps) {
-  const { test, sides } = tonight;
+  const { test, sides, why } = tonight;
   const laps = lapsInOrder(run).length;
   const planned = test.lapsARun ?? lapsUnlessSaid;
   const side = run.rigTest?.side ?? "A";
   return (
     <>
       <p className={styles["words"]}>
-        {(isSmall ? sayTestRunInShort : sayTestRun)(side, sides, laps, planned)}
+        {why === undefined
+          ? (isSmall ? sayTestRunInShort : sayTestRun)(side, sides, laps, planned)
+          : sayDoesNotCount(why)}
       </p>
       <div className={styles["buttons"]}>
         {laps >= planned && (

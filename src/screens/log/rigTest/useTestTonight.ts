@@ -1,9 +1,9 @@
 import { useCallback, useMemo, useRef } from "react";
 import { rigTests, runsOfTest } from "#db";
-import { type Id, lapsInOrder, type RigTest, type Run } from "#domain";
+import { type Id, lapsInOrder, type Preferences, type RigTest, type Run } from "#domain";
 import { useRows } from "#live";
 import { useDevice } from "#state/device.ts";
-import { type TestProgress, testProgress } from "#stats";
+import { type TestProgress, testProgress, type WhyAside, whyAside } from "#stats";
 import { type SaidSides, saidSides } from "#words";
 import type { SessionData } from "../session/useSession.ts";
 
@@ -15,6 +15,8 @@ export interface TestTonight {
   readonly progress: TestProgress;
   /** The run of it that is being driven here. */
   readonly run: Run | undefined;
+  /** Why that run will not count however many laps are driven: it is a race, say; undefined where it can. */
+  readonly why: WhyAside | undefined;
   /** The last run here, where it is one of the test and has ended: it can still be void. */
   readonly last: Run | undefined;
 }
@@ -30,6 +32,12 @@ export interface TestsHere {
 
 /** Neither stopped nor decided: a test whose pairs are all driven is told on its own page first. */
 const isLasting = ({ endedAt, kept }: RigTest) => endedAt === undefined && kept === undefined;
+
+/** A run short of clean laps is still being driven; one of another kind stays what it is. */
+function whyNotComparable(run: Run, test: RigTest, preferences: Preferences): WhyAside | undefined {
+  const why = whyAside(run, test, preferences);
+  return why?.because === "figure" && "needs" in why.reason ? undefined : why;
+}
 
 /** So many sessions are remembered as those in which a test was put off. */
 const mostPutOff = 20;
@@ -82,6 +90,7 @@ export function useTestTonight(data: SessionData, current: Run | undefined, isBe
       ...one,
       sides: saidSides(one.test, rigs),
       run: driven && run,
+      why: driven && run && whyNotComparable(run, driven.test, preferences),
       last: isLastOf(one.test.id) ? last : undefined,
     };
   }, [isOpen, lasting, others, runs, preferences, session.id, rigs, run, current]);

@@ -1,6 +1,6 @@
 import { screen, waitFor, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
-import { addLaps, addRigTest, addRun, beginTestRun, type Logbook } from "#db";
+import { addLaps, addRigTest, addRun, beginTestRun, editRun, type Logbook } from "#db";
 import { aLap } from "../../../../support/aLap.ts";
 import { openWith, renderLog, runBlock } from "../../../../support/logPage.tsx";
 
@@ -81,6 +81,17 @@ describe("a rig test on Log", () => {
     expect(await runBlock(1).findByText(/rig test, pair 1, B, void: interrupted/)).toBeVisible();
     expect(await begin("B")).toBeVisible();
     expect(screen.queryByRole("button", { name: "End run" })).not.toBeInTheDocument();
+  });
+
+  it("warns of a run that is driven as a race", async () => {
+    await renderLog(async (book) => {
+      const { sessionId, testId } = await aWaitingTest(book);
+      const { runId } = await beginTestRun(book, { sessionId, testId, pair: 1, side: "B" });
+      await editRun(book, { runId, patch: { kind: "race" } });
+    });
+    expect(
+      await screen.findByText("This run does not count: race laps are not compared with practice."),
+    ).toBeVisible();
   });
 
   it("waits for another evening where the driver says so, over a reload too", async () => {
