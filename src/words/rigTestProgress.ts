@@ -42,6 +42,14 @@ export function sayNextTestRun(progress: TestProgress, sides: SaidSides): string
   return `Rig test: ${sayPair(next, progress)}. Next run: ${saySide(sides, next.side)}.`;
 }
 
+/** While a run of practice is being driven: "Rig test: pair 3 of 8 comes after this run." */
+export function sayTestAfter(next: Pick<TestPlace, "pair">, progress: Pick<TestProgress, "planned">): string {
+  return `Rig test: ${sayPair(next, progress)} comes after this run.`;
+}
+
+/** The test waits for another evening. */
+export const testPutOff = "Rig test put off tonight.";
+
 /** The same behind a word that says it is next: "B, gain 54 %, for pair 3 of 8 of the rig test." */
 export function sayTestRunToCome(progress: TestProgress, sides: SaidSides): string {
   const { next } = progress;

@@ -26,9 +26,15 @@ export interface TestsHere {
   readonly tonight: TestTonight | undefined;
   /** Whether nothing may be told of how fast a run was: it is one of a test that lasts. */
   readonly isSilent: (run: Run) => boolean;
+  /** The test that was put off in this session and could still be driven. */
+  readonly isPutOff: boolean;
   /** The test waits for another evening. */
   readonly putOff: () => void;
+  /** It is driven in this session after all. */
+  readonly takeUp: () => void;
 }
+
+type OtherRuns = readonly { readonly id: Id; readonly runs: readonly Run[] }[] | undefined;
 
 /** Neither stopped nor decided: a test whose pairs are all driven is told on its own page first. */
 const isLasting = ({ endedAt, kept }: RigTest) => endedAt === undefined && kept === undefined;
@@ -43,8 +49,8 @@ function whyNotComparable(run: Run, test: RigTest, preferences: Preferences): Wh
 const mostPutOff = 20;
 
 /**
- * The rig test of a session's combo. Its runs of other evenings are read between two runs only: while laps are typed nothing
- * is asked.
+ * The rig test of a session's combo. Its runs of other evenings are read when the session is opened and between two runs: while
+ * laps are typed nothing is asked.
  */
 export function useTestTonight(data: SessionData, current: Run | undefined, isBetween: boolean): TestsHere {
   const { session, runs, preferences, rigs } = data;
@@ -53,9 +59,11 @@ export function useTestTonight(data: SessionData, current: Run | undefined, isBe
   const tests = useRows((book) => rigTests(book, comboId), [comboId]);
   const lasting = useMemo(() => tests?.filter(isLasting), [tests]);
   const asked = lasting?.map(({ id }) => id).join(" ") ?? "";
+  const elsewhere = useRef<OtherRuns>(undefined);
+  const isAsked = isBetween || elsewhere.current === undefined;
   const read = useRows(
-    async (book) => {
-      if (!isBetween || !isOpen || asked === "") return undefined;
+    async (book): Promise<OtherRuns> => {
+      if (!isAsked || !isOpen || asked === "") return undefined;
       const all = (await rigTests(book, comboId)).filter(({ id }) => asked.includes(id));
       return Promise.all(
         all.map(async (test) => ({
@@ -64,9 +72,8 @@ export function useTestTonight(data: SessionData, current: Run | undefined, isBe
         })),
       );
     },
-    [isBetween, isOpen, asked, comboId, session.id],
+    [isAsked, isOpen, asked, comboId, session.id],
   );
-  const elsewhere = useRef(read);
   if (read !== undefined) elsewhere.current = read;
   const others = read ?? elsewhere.current;
   const isPutOff = useDevice(({ testsPutOff = [] }) => testsPutOff.includes(session.id));
@@ -99,10 +106,14 @@ export function useTestTonight(data: SessionData, current: Run | undefined, isBe
       rigTest !== undefined && (tests?.some((test) => test.id === rigTest.id && isLasting(test)) ?? true),
     [tests],
   );
+  const isWaiting = isPutOff && tonight !== undefined && tonight.run === undefined;
   return {
-    tonight: isPutOff && tonight?.run === undefined ? undefined : tonight,
+    tonight: isWaiting ? undefined : tonight,
+    isPutOff: isWaiting,
     isSilent,
     putOff: () =>
       change(({ testsPutOff = [] }) => ({ testsPutOff: [...testsPutOff, session.id].slice(-mostPutOff) })),
+    takeUp: () =>
+      change(({ testsPutOff = [] }) => ({ testsPutOff: testsPutOff.filter((id) => id !== session.id) })),
   };
 }

@@ -49,6 +49,9 @@ const EditsLeft = lazy(() => import("../typed/EditsLeft.tsx").then((file) => ({ 
 const StrandedEntry = lazy(() =>
   import("../typed/StrandedEntry.tsx").then((file) => ({ default: file.StrandedEntry })),
 );
+const RigTestPutOff = lazy(() =>
+  import("../rigTest/RigTestPutOff.tsx").then((file) => ({ default: file.RigTestPutOff })),
+);
 const RigTestPanel = lazy(() =>
   import("../rigTest/RigTestPanel.tsx").then((file) => ({ default: file.RigTestPanel })),
 );
@@ -164,7 +167,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
   const last = shown.findLast(({ run }) => run !== current);
   // Between two runs the finding stands first; while laps are typed, the laps do.
   const isBetween = current === undefined || lapsInOrder(current).length === 0;
-  const { tonight, isSilent, putOff } = useTestTonight(data, current, isBetween);
+  const { tonight, isPutOff, isSilent, putOff, takeUp } = useTestTonight(data, current, isBetween);
   const isSaidSilent = said !== undefined && isSilent(said.run);
   const next = suggested && tonight ? nextOfTest(tonight, suggested) : suggested;
   const pad = usePad(current?.id, isBetween && said !== undefined);
@@ -184,17 +187,21 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
       onAsk={setDialog}
     />
   );
-  const testPanel = tonight && (
+  const testPanel = (tonight || (isPutOff && isBetween)) && (
     <FaultBoundary what="The rig test">
       <Suspense fallback={null}>
-        <RigTestPanel
-          sessionId={session.id}
-          tonight={tonight}
-          isSmall={pad.isOpen}
-          isBetween={isBetween}
-          onEndRun={() => void nextRun()}
-          onPutOff={putOff}
-        />
+        {tonight === undefined ? (
+          <RigTestPutOff onTakeUp={takeUp} />
+        ) : (
+          <RigTestPanel
+            sessionId={session.id}
+            tonight={tonight}
+            isSmall={pad.isOpen}
+            isBetween={isBetween}
+            onEndRun={() => void nextRun()}
+            onPutOff={putOff}
+          />
+        )}
       </Suspense>
     </FaultBoundary>
   );

@@ -94,12 +94,23 @@ describe("a rig test on Log", () => {
     ).toBeVisible();
   });
 
-  it("waits for another evening where the driver says so, over a reload too", async () => {
+  it("waits for another evening where the driver says so, over a reload too, until it is driven after all", async () => {
     const { user, reload } = await renderLog(aWaitingTest);
     await user.click(within(await panel()).getByRole("button", { name: "Not tonight" }));
-    await waitFor(() => expect(screen.queryByRole("region", { name: "Rig test" })).not.toBeInTheDocument());
+    expect(await screen.findByText("Rig test put off tonight.")).toBeVisible();
+    expect(await panel()).not.toHaveTextContent(/Next run/);
     reload();
-    await screen.findByRole("region", { name: "Entry" });
-    expect(screen.queryByRole("region", { name: "Rig test" })).not.toBeInTheDocument();
+    await user.click(await screen.findByRole("button", { name: "Drive it after all" }));
+    expect(await begin("B")).toBeVisible();
+  });
+
+  it("says during a run of practice that it comes after it", async () => {
+    await renderLog(async (book) => {
+      const { sessionId } = await aWaitingTest(book);
+      const { runId } = await addRun(book, { sessionId });
+      await addLaps(book, { runId, laps: [{ id: book.newId(), lap: aLap(84_100) }] });
+    });
+    expect(await screen.findByText("Rig test: pair 1 of 6 comes after this run.")).toBeVisible();
+    expect(within(await panel()).queryByRole("button")).not.toBeInTheDocument();
   });
 });
