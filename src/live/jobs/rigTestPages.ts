@@ -1,4 +1,4 @@
-import { preferences, rigs, rigTests, runsOfTest } from "#db";
+import { preferences, type ReadOnlyLogbook, rigs, rigTests, runsOfTest, sessionsOpen } from "#db";
 import type { CalendarDate, Id, RigSettings, RigTest } from "#domain";
 import { type RigTestReport, rigTestReport } from "#stats";
 import type { JobRun } from "./job.ts";
@@ -33,13 +33,19 @@ export const runRigTestPages: JobRun<RigTestPagesDetails, RigTestPage[]> = async
       const runs = await runsOfTest(book, test);
       return {
         test,
-        report: rigTestReport(test, runs, choices),
+        report: rigTestReport(test, runs, choices, await drivenNow(book, test)),
         records: recordsOf(test, records),
         sessions: await sessionsOfRuns(book, runs),
       };
     }),
   );
 };
+
+/** The session in which a test's next run would be driven: the open one of its combo, null where none is open. */
+async function drivenNow(book: ReadOnlyLogbook, { comboId }: RigTest): Promise<Id | null> {
+  const open = await sessionsOpen(book);
+  return open.find((session) => session.comboId === comboId)?.id ?? null;
+}
 
 /** The records of a test's two sides that are there. */
 export function recordsOf({ rigA, rigB }: RigTest, records: readonly RigSettings[]): RigTestPage["records"] {
