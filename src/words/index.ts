@@ -128,6 +128,7 @@ export {
 } from "./rigTest.ts";
 export { askTest, sayFoundBy, sayNotWorth, sayTestSize, sayWhySoMany } from "./rigTestPlan.ts";
 export {
+  driveOnLog,
   lookAtTest,
   putItOn,
   sayBegunAnew,
@@ -142,6 +143,7 @@ export {
   sayTestRun,
   sayTestRunInShort,
   sayTestRunToCome,
+  sayWhereToDrive,
   sayWhyAside,
   testPutOff,
   testRunSays,

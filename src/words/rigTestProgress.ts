@@ -16,6 +16,14 @@ export const putItOn = "Put the setting on, then say that it is on.";
 /** What comes after the last run of a test. */
 export const lookAtTest = "Every pair of the rig test is driven: look at what it found.";
 
+/** What Log does about a test while a session of its combo is open. */
+export const driveOnLog = "Log says which setting is next, and asks whether it is on.";
+
+/** The same where none is open: "Start a session with Varnholt Ring · club hatch there. Log then says which setting is next…" */
+export function sayWhereToDrive(comboName: string): string {
+  return `Start a session with ${comboName} there: Log then says which setting is next, and asks whether it is on.`;
+}
+
 /** Reasons for which a run is most often void. */
 export const voidReasons = ["wrong setting on", "interrupted", "mistakes", "track changed"] as const;
 

@@ -14,6 +14,8 @@ export interface RigTestPagesDetails {
 export interface RigTestPage {
   readonly test: RigTest;
   readonly report: RigTestReport;
+  /** The open session of its combo, in which its next run would be driven; null where none is open. */
+  readonly openId: Id | null;
   /** The records that stand for its sides, as far as they are there: what an old test's settings are called. */
   readonly records: readonly { readonly id: Id; readonly name: string; readonly from: CalendarDate }[];
   /** The sessions in which its runs were driven, in their order. */
@@ -31,9 +33,11 @@ export const runRigTestPages: JobRun<RigTestPagesDetails, RigTestPage[]> = async
   return Promise.all(
     tests.map(async (test): Promise<RigTestPage> => {
       const runs = await runsOfTest(book, test);
+      const openId = await drivenNow(book, test);
       return {
         test,
-        report: rigTestReport(test, runs, choices, await drivenNow(book, test)),
+        openId,
+        report: rigTestReport(test, runs, choices, openId),
         records: recordsOf(test, records),
         sessions: await sessionsOfRuns(book, runs),
       };

@@ -101,12 +101,14 @@ describe("a test that lasts", () => {
   it("asks for the other half of a pair while its session lasts", async () => {
     await renderAt("", <RigScreen />, (book) => halfAPair(book, false));
     expect(await screen.findByText(/^Next: A, gain 72 %, for pair 3 of 6/)).toBeVisible();
+    expect(screen.getByText(/^Log says which setting is next/)).toBeVisible();
   });
 
   it("begins a half pair of an evening that is over anew, as Log does", async () => {
     await renderAt("", <RigScreen />, (book) => halfAPair(book, true));
     expect(await screen.findByText(/^Next: A, gain 72 %, for pair 1 of 6/)).toBeVisible();
     expect(screen.getByRole("row", { name: /not driven that evening/ })).toBeVisible();
+    expect(screen.getByText(/^Start a session with Varnholt Ring · club hatch there/)).toBeVisible();
   });
 
   it("counts a void run again, and has another void for a reason in the driver's own words", async () => {
@@ -136,6 +138,7 @@ describe("a test that is over", () => {
     expect(
       await screen.findByText(/^B \(gain 54 %\) is 0\.\d\d s a lap faster; with 6 pairs the true difference/),
     ).toBeVisible();
+    expect(screen.getByText("Varnholt Ring · club hatch")).toBeVisible();
     expect(screen.getByRole("figure", { name: /B was faster in 6 of 6 pairs/ })).toBeVisible();
     await user.click(screen.getByRole("button", { name: /^Table, files: / }));
     await user.click(await screen.findByRole("menuitem", { name: "Show as a table" }));
