@@ -134,6 +134,7 @@ export {
   sayPair,
   sayPairMark,
   sayPairsDriven,
+  sayRunOfTest,
   sayStopEarly,
   sayTestPlace,
   sayTestRun,

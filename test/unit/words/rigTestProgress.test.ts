@@ -5,6 +5,7 @@ import {
   sayNextTestRun,
   sayPairMark,
   sayPairsDriven,
+  sayRunOfTest,
   sayStopEarly,
   sayTestPlace,
   sayTestRun,
@@ -40,6 +41,15 @@ test("a run among others says its place in the test, and why it is void", () => 
   expect(sayTestPlace({ pair: 3, side: "B" })).toBe("rig test, pair 3, B");
   expect(sayTestPlace({ pair: 3, side: "A", void: "interrupted" })).toBe(
     "rig test, pair 3, A, void: interrupted",
+  );
+});
+
+test("a run says with which setting it was driven, also where its test is gone", () => {
+  expect(sayRunOfTest({ pair: 3, side: "B" }, sides)).toBe(
+    "Driven with B, gain 54 %, of the rig test: pair 3.",
+  );
+  expect(sayRunOfTest({ pair: 3, side: "A", void: "interrupted" }, undefined)).toBe(
+    "Driven with setting A of a rig test that is not in the logbook: pair 3, void: interrupted.",
   );
 });
 
