@@ -119,6 +119,7 @@ export function sayWhyAside({ why }: Pick<RunAside, "why">): string {
 /** What stopping now does to what the test can say. */
 export function sayStopEarly({ complete, planned }: Pick<TestProgress, "complete" | "planned">): string {
   const so = `After ${complete} of ${counted(planned, "pair")}`;
-  if (complete < 3) return `${so} nothing can be told: the test ends without an answer.`;
-  return `${so} the test gives an estimate and no verdict: a test that is stopped when one likes finds a difference between equal settings twice as often.`;
+  const forGood = "It cannot go on afterwards.";
+  if (complete < 3) return `${so} nothing can be told: the test ends without an answer. ${forGood}`;
+  return `${so} the test gives an estimate and no verdict: a test that is stopped when one likes finds a difference between equal settings twice as often. ${forGood}`;
 }

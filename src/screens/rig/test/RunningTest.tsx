@@ -48,7 +48,7 @@ export function RunningTest({ page: { test, report }, sides }: RunningTestProps)
                 <Button
                   size="between"
                   variant="caution"
-                  onClick={() => void write((book) => stopTest(book, test.id), { isUndoOffered: true })}
+                  onClick={() => void write((book) => stopTest(book, test.id), { isFinal: true })}
                 >
                   Stop it now
                 </Button>
