@@ -142,6 +142,7 @@ export {
   sayPair,
   sayPairMark,
   sayPairsDriven,
+  sayRunOfTest,
   sayStopEarly,
   sayTestAfter,
   sayTestPlace,

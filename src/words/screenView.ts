@@ -114,11 +114,11 @@ export function tooTightCurve(width: number, unit: LengthUnit): { wrong: string;
 
 /**
  * What to write for a curved screen that is sold by its radius in mm.
- * @example sayCurveAsSold(1500, "cm") // "A screen sold as 1500R has 150 cm: write 1500R or 150."
+ * @example sayCurveAsSold(1500, "cm") // "A screen sold as 1500R has a radius of 150 cm: write 1500R, or that."
  */
 export function sayCurveAsSold(millimetres: number, unit: LengthUnit): string {
   const length = sayLength(millimetres / 1000, unit);
-  return `A screen sold as ${millimetres}R has ${length}: write ${millimetres}R or ${length.replace(/ .*/, "")}.`;
+  return `A screen sold as ${millimetres}R has a radius of ${length}: write ${millimetres}R, or that.`;
 }
 
 /** The drawing in words. */

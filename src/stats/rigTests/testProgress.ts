@@ -7,7 +7,7 @@ import { type RunInTest, testRuns } from "./testRuns.ts";
 export interface DrivenRun {
   readonly runId: Id;
   readonly sessionId: Id;
-  /** Its number in the session. */
+  /** Its place in the session as stored; what it is called by counts only runs that hold laps. */
   readonly n: number;
   /** Clean laps; five make it count. */
   readonly laps: number;
