@@ -1,4 +1,4 @@
-import { preferences, rigs, rigTests, runsOfTest } from "#db";
+import { preferences, type ReadOnlyLogbook, rigs, rigTests, runsOfTest, sessionsOpen } from "#db";
 import type { CalendarDate, Id, RigSettings, RigTest } from "#domain";
 import { type RigTestReport, rigTestReport } from "#stats";
 import type { JobRun } from "./job.ts";
@@ -14,6 +14,8 @@ export interface RigTestPagesDetails {
 export interface RigTestPage {
   readonly test: RigTest;
   readonly report: RigTestReport;
+  /** The open session of its combo, in which its next run would be driven; null where none is open. */
+  readonly openId: Id | null;
   /** The records that stand for its sides, as far as they are there: what an old test's settings are called. */
   readonly records: readonly { readonly id: Id; readonly name: string; readonly from: CalendarDate }[];
   /** The sessions in which its runs were driven, in their order. */
@@ -31,15 +33,23 @@ export const runRigTestPages: JobRun<RigTestPagesDetails, RigTestPage[]> = async
   return Promise.all(
     tests.map(async (test): Promise<RigTestPage> => {
       const runs = await runsOfTest(book, test);
+      const openId = await drivenNow(book, test);
       return {
         test,
-        report: rigTestReport(test, runs, choices),
+        openId,
+        report: rigTestReport(test, runs, choices, openId),
         records: recordsOf(test, records),
         sessions: await sessionsOfRuns(book, runs),
       };
     }),
   );
 };
+
+/** The session in which a test's next run would be driven: the open one of its combo, null where none is open. */
+async function drivenNow(book: ReadOnlyLogbook, { comboId }: RigTest): Promise<Id | null> {
+  const open = await sessionsOpen(book);
+  return open.find((session) => session.comboId === comboId)?.id ?? null;
+}
 
 /** The records of a test's two sides that are there. */
 export function recordsOf({ rigA, rigB }: RigTest, records: readonly RigSettings[]): RigTestPage["records"] {
