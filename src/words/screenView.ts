@@ -9,8 +9,10 @@ const metresOf: Readonly<Record<LengthUnit, number>> = { cm: 0.01, in: 0.0254 };
 
 /** @example sayLength(0.5977, "cm") // "59.8 cm" */
 export function sayLength(metres: number, unit: LengthUnit): string {
-  return `${Math.round((metres / metresOf[unit]) * 10) / 10} ${unit}`;
+  return `${figureIn(metres, unit)} ${unit}`;
 }
+
+const figureIn = (metres: number, unit: LengthUnit) => Math.round((metres / metresOf[unit]) * 10) / 10;
 
 /** @example sayAngle(56.61) // "56.6°" */
 export function sayAngle(degrees: number): string {
@@ -114,11 +116,11 @@ export function tooTightCurve(width: number, unit: LengthUnit): { wrong: string;
 
 /**
  * What to write for a curved screen that is sold by its radius in mm.
- * @example sayCurveAsSold(1500, "cm") // "A screen sold as 1500R has a radius of 150 cm: write 1500R, or that."
+ * @example sayCurveAsSold(1500, "cm") // "A screen sold as 1500R has 150 cm: write 1500R or 150."
  */
 export function sayCurveAsSold(millimetres: number, unit: LengthUnit): string {
-  const length = sayLength(millimetres / 1000, unit);
-  return `A screen sold as ${millimetres}R has a radius of ${length}: write ${millimetres}R, or that.`;
+  const figure = figureIn(millimetres / 1000, unit);
+  return `A screen sold as ${millimetres}R has ${figure} ${unit}: write ${millimetres}R or ${figure}.`;
 }
 
 /** The drawing in words. */

@@ -38,10 +38,8 @@ interface Drawing {
 
 /** Size of a field laid over the drawing, em. */
 export const fieldEms = { across: 9.5, up: 5 } as const;
-/** Where on the line of sight its field stands, from the glass on: there is room between the lines to the edges. */
-const FIELD_ON_LINE = 0.4;
-/** The text of its length stands so far below the glass, where the lines to the edges are farthest apart: em. */
-const TEXT_BELOW = 1.1;
+/** So far below the glass, where the lines to the edges are farthest apart, the length of the line of sight stands: em. */
+const belowGlass = { field: 0.8, text: 1.1 } as const;
 /** A shorter line of sight has no room for a field, or for a text, above the angle at the eye: em. */
 const leastSight = { field: 17.5, text: 5.6 } as const;
 /** Between the glass and a line or a text above it: px, em. */
@@ -74,7 +72,7 @@ export function planPlaces(drawing: Drawing): PlanPlaces {
     texts: {
       width: { x: middle, y: above, anchor: "middle" },
       ...(sightLength >= em * leastSight.text && {
-        eyeDistance: { x: middle, y: rounded(top + em * (TEXT_BELOW + 0.35)), anchor: "middle" },
+        eyeDistance: { x: middle, y: rounded(top + em * (belowGlass.text + 0.35)), anchor: "middle" },
       }),
       ...(right && {
         bezel: { x: rounded(width - right.x + em * 0.3), y: above, anchor: "end" },
@@ -91,9 +89,7 @@ function distanceField(
   leftmost: number,
 ): { readonly eyeDistance?: Place } {
   if (sightLength >= em * leastSight.field)
-    return {
-      eyeDistance: { x: width / 2, y: rounded(top + sightLength * FIELD_ON_LINE - (em * fieldEms.up) / 2) },
-    };
+    return { eyeDistance: { x: width / 2, y: rounded(top + em * belowGlass.field) } };
   const x = leftmost - (fieldEms.across + 1) * em;
   return x < (fieldEms.across / 2) * em ? {} : { eyeDistance: { x: rounded(x), y: margin } };
 }

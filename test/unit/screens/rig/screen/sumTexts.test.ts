@@ -194,7 +194,7 @@ describe("a record made of the sum", () => {
     expect(curve("150").screen.radius).toBe(1.5);
     expect(curve("1500").problems.radius).toMatchObject({
       wrong: expect.stringMatching(/1500 is out of range/),
-      right: "A screen sold as 1500R has a radius of 150 cm: write 1500R, or that.",
+      right: "A screen sold as 1500R has 150 cm: write 1500R or 150.",
     });
     expect(curve("15").problems.radius).toMatchObject({
       right: expect.stringMatching(/^Write a number from 20/),
