@@ -165,8 +165,8 @@ export function sayGainChosen(chosen: number, now: number, { low, high }: GainRa
     const isOnTheWay = chosen > Math.min(now, least) && chosen < Math.max(now, most);
     said.push(
       isOnTheWay
-        ? `A step on the way from ${now} % to what was worked out: ${sayGain({ low, high })}.`
-        : `Worked out: ${sayGain({ low, high })}. It is stored as typed.`,
+        ? `A step on the way from ${now} % to the new gain, ${sayGain({ low, high })}.`
+        : `The new gain is ${sayGain({ low, high })}. It is stored as typed.`,
     );
   }
   const up = chosen - now;

@@ -58,23 +58,19 @@ test("a gain outside what was worked out is told so, and one on the way as a ste
   const range = { low: 39.03, high: 45.65 };
   expect(sayGainChosen(39, 60, range)).toBeUndefined();
   expect(sayGainChosen(45, 60, range)).toBeUndefined();
-  expect(sayGainChosen(52, 60, range)).toBe(
-    "A step on the way from 60 % to what was worked out: 39 to 45 %.",
-  );
-  expect(sayGainChosen(65, 60, range)).toBe("Worked out: 39 to 45 %. It is stored as typed.");
-  expect(sayGainChosen(30, 60, range)).toBe("Worked out: 39 to 45 %. It is stored as typed.");
+  expect(sayGainChosen(52, 60, range)).toBe("A step on the way from 60 % to the new gain, 39 to 45 %.");
+  expect(sayGainChosen(65, 60, range)).toBe("The new gain is 39 to 45 %. It is stored as typed.");
+  expect(sayGainChosen(30, 60, range)).toBe("The new gain is 39 to 45 %. It is stored as typed.");
 });
 
 test("a gain far up from the gain now is told so, worked out or not", () => {
   const range = { low: 89, high: 100 };
-  expect(sayGainChosen(75, 70, range)).toBe(
-    "A step on the way from 70 % to what was worked out: 89 to 100 %.",
-  );
+  expect(sayGainChosen(75, 70, range)).toBe("A step on the way from 70 % to the new gain, 89 to 100 %.");
   expect(sayGainChosen(90, 70, range)).toBe(
     "It is 20 points up at once: smaller steps are safer for your hands.",
   );
   expect(sayGainChosen(110, 70, range)).toMatch(
-    /^Worked out: 89 to 100 %\. It is stored as typed\. It is 40 points/,
+    /^The new gain is 89 to 100 %\. It is stored as typed\. It is 40 points/,
   );
 });
 

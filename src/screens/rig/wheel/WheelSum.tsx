@@ -124,7 +124,7 @@ export function WheelSum({ inForce, today, onStored }: WheelSumProps) {
         </div>
         <CautionOf part="wheel" torque={values.torque} />
         <p className={classes(styles["soft"], styles["onScreen"])}>{meanings[seen]}</p>
-        {isOther && <p>{sayOtherInForce(inForceGain)}</p>}
+        {isOther && <p className={styles["onScreen"]}>{sayOtherInForce(inForceGain)}</p>}
       </div>
       <GainFound
         way={texts.way}

@@ -37,7 +37,7 @@ describe("the gain worked out", () => {
     expect(screen.getByText(/Headroom now 1\.9 dB: a force up to 25 % stronger/)).toBeVisible();
     expect(field("Gain to store")).toHaveValue("65");
     expect(screen.getByText(/^Go up at most 5 points at a time: begin at 65 %/)).toBeVisible();
-    expect(screen.getByText("A step on the way from 60 % to what was worked out: 67 %.")).toBeVisible();
+    expect(screen.getByText("A step on the way from 60 % to the new gain, 67 %.")).toBeVisible();
     // 80 · 65 / 60 = 86.7 % of 8 N·m, over 0.15 m, by hand.
     expect(screen.getByText("6.9 N·m")).toBeVisible();
     expect(screen.getByText(/46 N at the hands, as heavy as 4\.7 kg/)).toBeVisible();
@@ -110,7 +110,7 @@ describe("the gain worked out", () => {
     expect(screen.getByText(/^A sketch of the principle/)).toBeVisible();
     await user.clear(field("Gain to store"));
     await user.type(field("Gain to store"), "52");
-    expect(screen.getByText("A step on the way from 60 % to what was worked out: 39 to 45 %.")).toBeVisible();
+    expect(screen.getByText("A step on the way from 60 % to the new gain, 39 to 45 %.")).toBeVisible();
     await user.click(screen.getByRole("button", { name: "Store this gain" }));
     await waitFor(() => expect(stored).toHaveLength(2));
     expect(stored.find(({ from }) => from === "2026-11-25")?.wheel).toEqual({ gainPercent: 52 });
