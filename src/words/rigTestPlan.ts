@@ -23,6 +23,11 @@ export function askTest({ sayA, sayB, figure, differs }: AskedTest, comboName: s
   return `Does ${sayB} instead of ${sayA} make me ${better}? ${comboName}`;
 }
 
+/** What the title is where the field of the question was emptied. */
+export function sayQuestionLeft(suggested: string): string {
+  return suggested === "" ? "Left empty, it is made of what differs." : `Left empty, it is: ${suggested}`;
+}
+
 /**
  * What a number of pairs means at the wheel.
  * @example "8 pairs of runs: 16 runs of 6 laps, about 4 evenings"
