@@ -20,6 +20,7 @@ export * from "./readDate.ts";
 export * from "./reason.ts";
 export * from "./remarks.ts";
 export * from "./rigOn.ts";
+export * from "./rigValue.ts";
 export * from "./rows.ts";
 export * from "./sameName.ts";
 export * from "./sayDate.ts";

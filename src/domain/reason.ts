@@ -79,6 +79,7 @@ export type Because =
   | { readonly because: "nothing to find"; readonly gainMs: number }
   | { readonly because: "place not above zero"; readonly smallest: number }
   | { readonly because: "test stopped early"; readonly pairs: number; readonly planned: number }
+  | { readonly because: "pairs not here"; readonly pairs: number; readonly planned: number }
   | { readonly because: "not compared"; readonly run: NotCompared }
   | WrongMeasure;
 

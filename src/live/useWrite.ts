@@ -10,6 +10,8 @@ import { sayNeededSpace } from "./sayNeededSpace.ts";
 export interface WriteOptions {
   /** Offer to take it back in a notice; on the undo list it stands either way. */
   readonly isUndoOffered?: boolean;
+  /** It stands on no undo list: what is shown then would be known all the same. */
+  readonly isFinal?: true;
   /** Told once the driver has taken it back: where to go on from what is there no more. */
   readonly onTakenBack?: () => void;
   /** Told instead of a notice when the write failed, by whoever still holds the text. */
@@ -40,7 +42,7 @@ export function useWrite(): RunWrite {
           if (change.edits.length > 0) {
             countLaps(shelf, book.name, newLaps(change));
             const deed = deedOf(book, change, options.onTakenBack);
-            push(deed);
+            if (options.isFinal === undefined) push(deed);
             if (options.isUndoOffered === true || change.overwrote !== undefined)
               say({ kind: "done", text: `${change.what}.`, actions: [undoOf(deed)] });
             else goOn();

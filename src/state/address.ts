@@ -73,8 +73,8 @@ export interface RigAddress {
   readonly testId?: Id;
 }
 
-/** `screen`: work out the field of view · `wheel`: work out the gain · `plan`: plan a test. */
-const rigParts = ["screen", "wheel", "plan"] as const;
+/** `screen`: work out the field of view · `wheel`: work out the gain · `plan`: plan a test · `record`: a new record. */
+const rigParts = ["screen", "wheel", "plan", "record"] as const;
 export type RigPart = (typeof rigParts)[number];
 
 /** A value of the rig that has changed: which one (without it, one is to be picked), and the session to come back to. */

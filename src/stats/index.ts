@@ -78,6 +78,7 @@ export type { LevelsOff } from "./level/levelsOff.ts";
 
 // Rig tests
 export type { RankTest, TTest } from "./rigTests/findings.ts";
+export { isChangeTested } from "./rigTests/isChangeTested.ts";
 export { type OrderedPair, type OrderedTTest, orderedPairsTTest } from "./rigTests/orderedPairsTTest.ts";
 export { pairedTTest } from "./rigTests/pairedTTest.ts";
 export { pairOrder } from "./rigTests/pairOrder.ts";

@@ -152,6 +152,8 @@ function sayCause(reason: Because): string {
       return notCompared[reason.run];
     case "test stopped early":
       return `stopped after ${reason.pairs} of ${reason.planned} pairs: an estimate, no claim`;
+    case "pairs not here":
+      return `${reason.pairs} of ${reason.planned} pairs are in this logbook: an estimate, no claim`;
     case "not above zero":
     case "below zero":
     case "out of range":

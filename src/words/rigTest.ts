@@ -111,7 +111,11 @@ export function sayTestEstimate(report: RigTestReport, test: SaidTest): string {
     estimate.estimate < 0 ? words.fall : words.rise,
     figure,
   );
-  return `B (${saidSides(test).sayB}) was ${step} in these pairs, but it may be chance: stopping when one likes finds differences that are none.`;
+  const said = `B (${saidSides(test).sayB}) was ${step} in these pairs, but it may be chance`;
+  const { reason } = report.verdict;
+  if ("because" in reason && reason.because === "pairs not here")
+    return `${said}. Where the test was not stopped early, runs driven elsewhere are missing here: merge the whole logbook.`;
+  return `${said}: stopping when one likes finds differences that are none.`;
 }
 
 /**

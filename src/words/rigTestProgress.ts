@@ -32,6 +32,21 @@ export function sayTestPlace({ pair, side, void: why }: Omit<RunOfTest, "id">): 
   return ["rig test", `pair ${pair}`, side, ...(why === undefined ? [] : [`void: ${why}`])].join(", ");
 }
 
+/**
+ * With which setting a run of a test was driven, whatever record of the rig was in force.
+ * @param sides undefined where the test is not in the logbook
+ * @example "Driven with B, gain 48 %, of the rig test: pair 3."
+ */
+export function sayRunOfTest(
+  { pair, side, void: why }: Omit<RunOfTest, "id">,
+  sides: SaidSides | undefined,
+): string {
+  const place = `pair ${pair}${why === undefined ? "" : `, void: ${why}`}`;
+  if (sides === undefined)
+    return `Driven with setting ${side} of a rig test that is not in the logbook: ${place}.`;
+  return `Driven with ${saySide(sides, side)}, of the rig test: ${place}.`;
+}
+
 /** "pair 3 of 8" */
 export function sayPair(
   { pair }: Pick<TestPlace, "pair">,
@@ -128,6 +143,7 @@ export function sayDoesNotCount(why: WhyAside): string {
 /** What stopping now does to what the test can say. */
 export function sayStopEarly({ complete, planned }: Pick<TestProgress, "complete" | "planned">): string {
   const so = `After ${complete} of ${counted(planned, "pair")}`;
-  if (complete < 3) return `${so} nothing can be told: the test ends without an answer.`;
-  return `${so} the test gives an estimate and no verdict: a test that is stopped when one likes finds a difference between equal settings twice as often.`;
+  const forGood = "It cannot go on afterwards.";
+  if (complete < 3) return `${so} nothing can be told: the test ends without an answer. ${forGood}`;
+  return `${so} the test gives an estimate and no verdict: a test that is stopped when one likes finds a difference between equal settings twice as often. ${forGood}`;
 }

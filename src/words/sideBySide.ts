@@ -3,6 +3,7 @@ import type { SideBySide, SidesApart } from "#stats";
 import { hundredths } from "./amount.ts";
 import { asSentence, counted } from "./counted.ts";
 import { sayReason } from "./reason.ts";
+import { testRunSays, toldWhenOver } from "./rigTestProgress.ts";
 import { isClear, isSame, pace, sayBetween, sayClear } from "./shift.ts";
 
 /**
@@ -11,6 +12,7 @@ import { isClear, isSame, pace, sayBetween, sayClear } from "./shift.ts";
  * @example "May be chance: between 0.12 s faster and 0.30 s slower"
  */
 export function sideBySideTitle({ apart, shift }: Pick<SideBySide, "apart" | "shift">): string {
+  if (apart === "lasting test") return toldWhenOver;
   if (apart !== undefined) return "Their lap times do not compare";
   if (!shift.known) return "Faster or slower cannot be told yet";
   if (isSame(shift.value)) return "No difference";
@@ -41,6 +43,7 @@ function sayTooFewOnOneSide(reason: Reason): string {
 
 function sayApart(apart: SidesApart): string {
   const compared = "What compares is set side by side in percent of each one's usual lap.";
+  if (apart === "lasting test") return testRunSays;
   if (apart === "combo") return `Two combos have times of their own. ${compared}`;
   if (apart === "page") return `A new page lies between them. ${compared}`;
   return `${asSentence(sayReason({ because: "not compared", run: apart }))}. ${compared}`;

@@ -9,6 +9,8 @@ interface IntervalLineProps {
   readonly high: number;
   /** What has changed: lap times unless said, or what is given away. */
   readonly of?: keyof typeof wordsOf;
+  /** How far to either side the line goes at least, ms, where several are to stand on one scale. */
+  readonly reach?: number;
 }
 
 const wordsOf = {
@@ -21,12 +23,12 @@ const wordsOf = {
  * A change between faster and slower, or less and more: the interval as a bar, the estimate as a dot, no change as a rule in the middle. The
  * words beside it say the same.
  */
-export function IntervalLine({ low, estimate, high, of = "time" }: IntervalLineProps) {
+export function IntervalLine({ low, estimate, high, of = "time", reach = 1 }: IntervalLineProps) {
   const words = wordsOf[of];
   const { box, square, room } = useRoom();
   const { width, em } = room;
   const [left, right] = [textWidth(words.fall, em) + em, width - textWidth(words.rise, em) - em];
-  const most = Math.max(Math.abs(low), Math.abs(high), 1) * 1.1;
+  const most = Math.max(Math.abs(low), Math.abs(high), reach) * 1.1;
   const x = (ms: number) => (left + right) / 2 + ((right - left) / 2) * (ms / most);
   const middle = em * 0.8;
   const way = high < 0 ? "gain" : low > 0 ? "loss" : "unclear";

@@ -2,6 +2,7 @@ import type { Id, Session } from "#domain";
 import type { Logbook } from "../logbook.ts";
 import type { Change } from "./change.ts";
 import { type AskedCombo, comboAsked } from "./combos.ts";
+import { onCombo } from "./onCombo.ts";
 import { runsOf } from "./rowsOf.ts";
 import { runInWords } from "./runInWords.ts";
 import { sessionLike } from "./sessionLike.ts";
@@ -42,5 +43,6 @@ export function moveRunToCombo(
 
 async function moveInto(writer: Writer, runId: Id, session: Session): Promise<void> {
   const n = ((await runsOf(writer, session.id)).at(-1)?.n ?? 0) + 1;
-  await writer.patch("runs", runId, { sessionId: session.id, comboId: session.comboId, n });
+  const { comboId } = await writer.get("runs", runId);
+  await writer.patch("runs", runId, { sessionId: session.id, ...onCombo(comboId, session.comboId), n });
 }

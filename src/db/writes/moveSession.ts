@@ -3,6 +3,7 @@ import type { Logbook } from "../logbook.ts";
 import type { Change } from "./change.ts";
 import { type AskedCombo, comboAsked, liveRows } from "./combos.ts";
 import { isInUse } from "./isInUse.ts";
+import { onCombo } from "./onCombo.ts";
 import { liveRunsOf } from "./rowsOf.ts";
 import { write } from "./write.ts";
 import { changeOf, type Writer } from "./writer.ts";
@@ -49,7 +50,8 @@ export function moveSessionToCombo(
     const comboId = await comboAsked(writer, to);
     const session = await writer.get("sessions", sessionId);
     await writer.patch("sessions", sessionId, { comboId });
-    for (const run of await liveRunsOf(writer, sessionId)) await writer.patch("runs", run.id, { comboId });
+    for (const run of await liveRunsOf(writer, sessionId))
+      await writer.patch("runs", run.id, onCombo(run.comboId, comboId));
     await removeMadeWith(writer, session);
     return changeOf(writer, "Session moved to another combo");
   });

@@ -1,3 +1,4 @@
+import { Dexie } from "dexie";
 import { type Id, lapsInOrder, type RigSettings, type RigTest, type Run, type RunOfTest } from "#domain";
 import { LedgerFault } from "../fault.ts";
 import type { Logbook } from "../logbook.ts";
@@ -102,6 +103,34 @@ async function endTest(writer: Writer, { id, endedAt }: RigTest): Promise<void> 
   for (const sessionId of open as Id[])
     for (const run of await liveRunsOf(writer, sessionId))
       if (run.rigTest?.id === id && isEmpty(run)) await writer.patch("runs", run.id, { rigTest: undefined });
+}
+
+/**
+ * Marks a rig test as deleted. Its runs leave it in the same transaction: they are practice from then on, told and reckoned
+ * with like any other.
+ */
+export function deleteRigTest(book: Logbook, testId: Id): Promise<Change> {
+  return write(book, "Rig test not deleted", async (writer) => {
+    const { comboId } = await writer.get("rigTests", testId);
+    const runs = await writer.transaction
+      .table<Run, Id>("runs")
+      .where("[comboId+startedAt]")
+      .between([comboId, Dexie.minKey], [comboId, Dexie.maxKey])
+      .filter(({ rigTest, deletedAt }) => rigTest?.id === testId && deletedAt === undefined)
+      .toArray();
+    for (const { id } of runs) await writer.patch("runs", id, { rigTest: undefined });
+    await writer.remove("rigTests", testId);
+    return changeOf(writer, "Rig test deleted");
+  });
+}
+
+/** Takes one run out of its rig test: it is practice from then on. */
+export function leaveTest(book: Logbook, runId: Id): Promise<Change> {
+  return write(book, "Run not changed", async (writer) => {
+    const run = await writer.get("runs", runId);
+    await writer.patch("runs", runId, { rigTest: undefined });
+    return changeOf(writer, `${await runInWords(writer, run)} taken out of the rig test`);
+  });
 }
 
 export interface SettingKept {

@@ -28,7 +28,3 @@ export function addRigTest(book: Logbook, row: NewRow<"rigTests">): Promise<Chan
 export function editRigTest(book: Logbook, edit: RowEdit<"rigTests">): Promise<Change> {
   return editRow(book, "rigTests", "Rig test", edit);
 }
-
-export function deleteRigTest(book: Logbook, id: Id): Promise<Change> {
-  return deleteRow(book, "rigTests", "Rig test", id);
-}

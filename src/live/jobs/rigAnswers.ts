@@ -1,6 +1,6 @@
 import { rigs } from "#db";
 import { type CalendarDate, type Id, type RigSettings, rigsInOrder } from "#domain";
-import { type RigStep, rigSteps, weightiestStep } from "#stats";
+import { isChangeTested, type RigStep, rigSteps, weightiestStep } from "#stats";
 import type { JobRun } from "./job.ts";
 import { type FoundRigTest, runRigTests } from "./rigTests.ts";
 import { wholeBook } from "./wholeBook.ts";
@@ -20,7 +20,7 @@ export interface RigAnswer {
   readonly rig: Pick<RigSettings, "id" | "name" | "from">;
   /** The combo that answers. */
   readonly comboId: Id;
-  /** Tests of that combo in pairs of runs: they say most. */
+  /** Tests of this very change on that combo, in pairs of runs: they say most. */
   readonly tests: readonly FoundRigTest[];
   /** Tests of the same change on other combos. */
   readonly elsewhere: readonly FoundRigTest[];
@@ -34,17 +34,19 @@ export const runRigAnswers: JobRun<RigAnswersDetails, RigAnswer[]> = async (book
   const records = inOrder.map(({ id, from }) => ({ id, from }));
   const changes = inOrder
     .slice(1)
-    .filter(({ from }) => from <= today)
+    .map((rig, index) => ({ rig, before: inOrder[index] as RigSettings }))
+    .filter(({ rig }) => rig.from <= today)
     .slice(-mostChanges)
     .toReversed();
   if (changes.length === 0) return [];
   const { combos } = await wholeBook(book, today);
   const asked = comboId === undefined ? combos : combos.filter((combo) => combo.comboId === comboId);
   const answers: RigAnswer[] = [];
-  for (const { id, name, from } of changes) {
+  for (const { rig, before } of changes) {
+    const { id, name, from } = rig;
     const steps = rigSteps({ combos: asked, rigId: id, records, today });
     const tests = (await runRigTests(book, { rigId: id })).filter(
-      ({ report, side }) => report.isOver && side === "B",
+      ({ test, report, side }) => report.isOver && side === "B" && isChangeTested(test, before),
     );
     const asTested = tests.findLast((test) => comboId === undefined || test.comboId === comboId);
     const answering = asTested?.comboId ?? weightiestStep(steps)?.comboId;

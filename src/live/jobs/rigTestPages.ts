@@ -1,5 +1,14 @@
-import { preferences, type ReadOnlyLogbook, rigs, rigTests, runsOfTest, sessionsOpen } from "#db";
-import type { CalendarDate, Id, RigSettings, RigTest } from "#domain";
+import { runNumber } from "#combo";
+import {
+  preferences,
+  type ReadOnlyLogbook,
+  rigs,
+  rigTests,
+  runsOfSession,
+  runsOfTest,
+  sessionsOpen,
+} from "#db";
+import type { CalendarDate, Id, RigSettings, RigTest, Run } from "#domain";
 import { type RigTestReport, rigTestReport } from "#stats";
 import type { JobRun } from "./job.ts";
 import { type DatedSession, sessionsOfRuns } from "./sessionsOfRuns.ts";
@@ -20,6 +29,8 @@ export interface RigTestPage {
   readonly records: readonly { readonly id: Id; readonly name: string; readonly from: CalendarDate }[];
   /** The sessions in which its runs were driven, in their order. */
   readonly sessions: readonly DatedSession[];
+  /** What its runs are called by in their sessions. */
+  readonly numbers: Readonly<Record<Id, number>>;
 }
 
 /** Rig tests and what they say, the one planned first comes first. */
@@ -40,6 +51,7 @@ export const runRigTestPages: JobRun<RigTestPagesDetails, RigTestPage[]> = async
         report: rigTestReport(test, runs, choices, openId),
         records: recordsOf(test, records),
         sessions: await sessionsOfRuns(book, runs),
+        numbers: await numbersOf(book, runs),
       };
     }),
   );
@@ -49,6 +61,12 @@ export const runRigTestPages: JobRun<RigTestPagesDetails, RigTestPage[]> = async
 async function drivenNow(book: ReadOnlyLogbook, { comboId }: RigTest): Promise<Id | null> {
   const open = await sessionsOpen(book);
   return open.find((session) => session.comboId === comboId)?.id ?? null;
+}
+
+async function numbersOf(book: ReadOnlyLogbook, runs: readonly Run[]): Promise<RigTestPage["numbers"]> {
+  const ids = [...new Set(runs.map(({ sessionId }) => sessionId))];
+  const all = new Map(await Promise.all(ids.map(async (id) => [id, await runsOfSession(book, id)] as const)));
+  return Object.fromEntries(runs.map((run) => [run.id, runNumber(run, all.get(run.sessionId) ?? [])]));
 }
 
 /** The records of a test's two sides that are there. */

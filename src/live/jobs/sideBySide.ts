@@ -6,23 +6,27 @@ import {
   type ReadOnlyLogbook,
   referencesOfCombo,
   rigs,
+  rigTests,
   runsOfSession,
+  runsOfTest,
   sessionOf,
   targetsOfCombo,
 } from "#db";
 import {
   comboName,
   type Id,
+  outOfTest,
   type Preferences,
   type RigSettings,
   type Run,
   rigOn,
   type Session,
 } from "#domain";
-import { type BestCandidate, type SideBySide, sideBySide } from "#stats";
+import { type BestCandidate, type SideBySide, sideBySide, testProgress, testRuns } from "#stats";
 import { digestMaker } from "../digestMaker.ts";
 import { pageBest } from "../pageBest.ts";
 import type { JobRun } from "./job.ts";
+import { type RigTestPage, recordsOf } from "./rigTestPages.ts";
 
 export interface SideBySideDetails {
   readonly kind: "run" | "session";
@@ -37,6 +41,12 @@ export interface FoundSide {
   /** By the numbers they go by in their session. */
   readonly runs: readonly { readonly run: Run; readonly number: number }[];
   readonly rigs: readonly RigSettings[];
+  /** The rig tests that its runs are of: they were driven with a setting of the test, whatever record was in force. */
+  readonly tests: readonly TestOfSide[];
+}
+
+interface TestOfSide extends Pick<RigTestPage, "test" | "records"> {
+  readonly isOver: boolean;
 }
 
 /** The two, the earlier one first, and what is said of them. */
@@ -60,11 +70,13 @@ export const runSideBySide: JobRun<SideBySideDetails, FoundSides | null> = async
   const pages = await pagesOfCombo(book, second.session.comboId);
   const page = pageOf(pages, second.session.startedAt);
   const isOnePage = isOneCombo && first.session.startedAt >= page.from;
+  const isUntold = kind === "run" && [first, second].some(({ tests }) => tests.some((test) => !test.isOver));
+  const isOneTest = kind === "run" && isOfOneTest(first, second);
   const figures = sideBySide({
     kind,
-    first: inputOf(first),
-    second: inputOf(second),
-    apart: !isOneCombo ? "combo" : !isOnePage ? "page" : undefined,
+    first: inputOf(first, isOneTest),
+    second: inputOf(second, isOneTest),
+    apart: isUntold ? "lasting test" : !isOneCombo ? "combo" : !isOnePage ? "page" : undefined,
     target: await measureOf(book, second.session, page, chosen),
     preferences: chosen,
   });
@@ -75,7 +87,14 @@ export const runSideBySide: JobRun<SideBySideDetails, FoundSides | null> = async
   return { first, second, figures, pb: best && { ms: best.ms, decimals: best.decimals } };
 };
 
-const inputOf = ({ session, runs }: FoundSide) => ({ session, runs: runs.map(({ run }) => run) });
+/** Runs of one test compare with each other once it is over. */
+const isOfOneTest = ({ tests: [a] }: FoundSide, { tests: [b] }: FoundSide) =>
+  a !== undefined && a.test.id === b?.test.id;
+
+const inputOf = ({ session, runs }: FoundSide, isOneTest: boolean) => ({
+  session,
+  runs: runs.map(({ run }) => (isOneTest ? outOfTest(run) : run)),
+});
 
 const startOf = ({ session, runs }: FoundSide) => runs[0]?.run.startedAt ?? session.startedAt;
 
@@ -97,7 +116,25 @@ async function sideOf(
     comboName: comboName(names),
     runs,
     rigs: records.filter((record) => used.has(record.id)),
+    tests: await testsOf(book, session, runs, records),
   };
+}
+
+async function testsOf(
+  book: ReadOnlyLogbook,
+  { comboId }: Session,
+  runs: FoundSide["runs"],
+  records: readonly RigSettings[],
+): Promise<TestOfSide[]> {
+  const rows = runs.map(({ run }) => run);
+  const found = (await rigTests(book, comboId)).filter((test) => testRuns(test, rows).length > 0);
+  const chosen = await preferences(book);
+  return Promise.all(
+    found.map(async (test) => {
+      const { isOver } = testProgress(test, await runsOfTest(book, test), chosen);
+      return { test, records: recordsOf(test, records), isOver };
+    }),
+  );
 }
 
 /** What the later of the two is measured against: both accounts are, or they could not be compared. */

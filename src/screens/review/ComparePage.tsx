@@ -69,7 +69,20 @@ function Found({ kind, sides }: { readonly kind: FoundKind; readonly sides: Foun
   const settings = settingRows(first, second);
   const kinds = settings.find(({ id }) => id === "kind of run");
   const isApart = figures.apart !== undefined;
+  const isUntold = figures.apart === "lasting test";
   const [account, sectors] = [accountRows(figures), sectorRows(figures)];
+  const differs = (
+    <Part title={isUntold ? "What differs" : "What else differs"}>
+      {settings.length === 0 ? (
+        <p>Nothing, as far as it is written down.</p>
+      ) : (
+        <RuledTable caption="Settings that differ" captionHidden columns={settingColumns} rows={settings} />
+      )}
+      <p className={styles["reading"]}>
+        <a href={printAddress({ place: "rig" })}>The rig's records</a>
+      </p>
+    </Part>
+  );
   return (
     <>
       <div>
@@ -83,40 +96,30 @@ function Found({ kind, sides }: { readonly kind: FoundKind; readonly sides: Foun
         <p className={styles["reading"]}>{sideBySideReading(figures)}</p>
       </div>
       <div className={styles["strips"]}>
-        <Side kind={kind} side={first} picture={pictures[0]} which="Earlier" />
-        <Side kind={kind} side={second} picture={pictures[1]} which="Later" />
+        <Side kind={kind} side={first} picture={isUntold ? undefined : pictures[0]} which="Earlier" />
+        <Side kind={kind} side={second} picture={isUntold ? undefined : pictures[1]} which="Later" />
       </div>
-      <Columns share={7}>
-        <div className={styles["tables"]}>
-          <Part title="Figures">
-            <RuledTable
-              caption="Figures of both"
-              captionHidden
-              columns={isApart ? figureColumns.filter(({ key }) => key !== "difference") : figureColumns}
-              rows={compareRows(figures)}
-            />
-          </Part>
-          <Differences title="Where the time goes" caption="Where the time of both goes" rows={account}>
-            <p className={styles["reading"]}>Parts of a mean lap: they have no range of their own.</p>
-          </Differences>
-          <Differences title="Usual sectors" caption="Usual sectors of both" rows={sectors} />
-        </div>
-        <Part title="What else differs">
-          {settings.length === 0 ? (
-            <p>Nothing, as far as it is written down.</p>
-          ) : (
-            <RuledTable
-              caption="Settings that differ"
-              captionHidden
-              columns={settingColumns}
-              rows={settings}
-            />
-          )}
-          <p className={styles["reading"]}>
-            <a href={printAddress({ place: "rig" })}>The rig's records</a>
-          </p>
-        </Part>
-      </Columns>
+      {isUntold ? (
+        differs
+      ) : (
+        <Columns share={7}>
+          <div className={styles["tables"]}>
+            <Part title="Figures">
+              <RuledTable
+                caption="Figures of both"
+                captionHidden
+                columns={isApart ? figureColumns.filter(({ key }) => key !== "difference") : figureColumns}
+                rows={compareRows(figures)}
+              />
+            </Part>
+            <Differences title="Where the time goes" caption="Where the time of both goes" rows={account}>
+              <p className={styles["reading"]}>Parts of a mean lap: they have no range of their own.</p>
+            </Differences>
+            <Differences title="Usual sectors" caption="Usual sectors of both" rows={sectors} />
+          </div>
+          {differs}
+        </Columns>
+      )}
       <Others kind={kind} sides={[first, second]} />
     </>
   );
@@ -214,7 +217,8 @@ function picturesOf(
 interface SideProps {
   readonly kind: FoundKind;
   readonly side: FoundSide;
-  readonly picture: Picture;
+  /** Undefined where nothing may be told of its laps. */
+  readonly picture: Picture | undefined;
   readonly which: "Earlier" | "Later";
 }
 
@@ -229,12 +233,14 @@ function Side({ kind, side, picture, which }: SideProps) {
       <p className={styles["reading"]}>
         <Name>{comboName}</Name>
       </p>
-      <LapStrip
-        {...picture}
-        size="full"
-        name={name}
-        onOpen={(lapId) => goTo({ place: "log", sessionId: session.id, lapId })}
-      />
+      {picture && (
+        <LapStrip
+          {...picture}
+          size="full"
+          name={name}
+          onOpen={(lapId) => goTo({ place: "log", sessionId: session.id, lapId })}
+        />
+      )}
     </section>
   );
 }

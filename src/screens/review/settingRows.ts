@@ -1,8 +1,9 @@
 import type { RigSettings, Run } from "#domain";
 import { type RigSetting, rigSettings } from "#files";
 import type { FoundSide } from "#live";
+import { testRuns } from "#stats";
 import type { Row } from "#ui/RuledTable.tsx";
-import { sayGuest } from "#words";
+import { saidSides, sayGuest, saySide } from "#words";
 
 /** What a run is driven with, as it is written down; empty where nothing is. */
 const settings: readonly { readonly name: string; readonly of: (run: Run) => string }[] = [
@@ -23,6 +24,7 @@ export function settingRows(first: FoundSide, second: FoundSide): Row[] {
       name: setting.name,
       says: said(side.runs.map(({ run }) => setting.of(run))),
     })),
+    { name: "setting of the rig test", says: said(testSettings(side)) },
     { name: "conditions", says: side.session.conditions?.trim() ?? "" },
     ...rigSettings.map((setting) => ({
       name: setting.name,
@@ -35,6 +37,14 @@ export function settingRows(first: FoundSide, second: FoundSide): Row[] {
     if (says === other) return [];
     return [{ id: name, cells: { setting: name, first: says || "—", second: other || "—" } }];
   });
+}
+
+/** With which setting of a rig test each run was driven, whatever record was in force: "B, gain 48 %". */
+function testSettings({ runs, tests }: FoundSide): string[] {
+  const rows = runs.map(({ run }) => run);
+  return tests.flatMap(({ test, records }) =>
+    testRuns(test, rows).map(({ place }) => saySide(saidSides(test, records), place.side)),
+  );
 }
 
 /** A value of the rig as it is said: "54 %", "57°". */

@@ -1,6 +1,6 @@
 import { IntervalLine } from "#charts/interval/IntervalLine.tsx";
 import { comboName, type RigSettings } from "#domain";
-import { type RigAnswer, type RigTestPage, useCombos } from "#live";
+import { type RigTestPage, useCombos } from "#live";
 import { printAddress } from "#state/address.ts";
 import { Name } from "#ui/Name.tsx";
 import { counted, saidSides, sayTestOfSide, shiftOf } from "#words";
@@ -8,22 +8,15 @@ import styles from "./RigFront.module.css";
 import { saidOfTest } from "./rigWords.ts";
 
 interface LastTestProps {
-  /** All tests, the one planned first comes first. */
-  readonly tests: readonly RigTestPage[];
+  readonly page: RigTestPage;
   readonly records: readonly RigSettings[];
-  /** The last change, which may be what a test has answered already. */
-  readonly latest: RigAnswer | undefined;
+  /** How far the line of its interval goes at least, ms. */
+  readonly reach: number;
 }
 
-/** What the test that was over last found; nothing where that stands as the answer about the last change. */
-export function LastTest({ tests, records, latest }: LastTestProps) {
+/** What the test that was over last found. */
+export function LastTest({ page: { test, report }, records, reach }: LastTestProps) {
   const combos = useCombos();
-  const last = tests
-    .filter(({ report }) => report.isOver)
-    .toSorted((a, b) => (a.test.endedAt ?? a.test.createdAt) - (b.test.endedAt ?? b.test.createdAt))
-    .at(-1);
-  if (last === undefined || latest?.tests.at(-1)?.id === last.test.id) return null;
-  const { test, report } = last;
   const combo = combos?.find(({ id }) => id === test.comboId);
   const { verdict } = report;
   const sides = saidSides(test, records);
@@ -36,7 +29,13 @@ export function LastTest({ tests, records, latest }: LastTestProps) {
         </a>
       </p>
       <p className={styles["found"]}>{sayTestOfSide(report, "B")}</p>
-      {verdict.known && <IntervalLine {...shiftOf(verdict.value, "B")} />}
+      {verdict.known && (
+        <IntervalLine
+          {...shiftOf(verdict.value, "B")}
+          of={report.figure === "usual" ? "time" : "evenness"}
+          reach={reach}
+        />
+      )}
       <p className={styles["soft"]}>
         {combo && <Name>{comboName(combo)}</Name>}
         {combo && ", "}

@@ -4,7 +4,7 @@ import { type RigAnswer, type RigTestPage, useCombos, useFigures } from "#live";
 import { printAddress, type RigAddress } from "#state/address.ts";
 import { classes } from "#ui/classes.ts";
 import { Name } from "#ui/Name.tsx";
-import { sayPairsDriven, sayRigEvidence, sayRigName } from "#words";
+import { rigAnswerShift, sayPairsDriven, sayRigEvidence, sayRigName } from "#words";
 import { LastTest } from "./LastTest.tsx";
 import styles from "./RigFront.module.css";
 import { RigReading } from "./RigReading.tsx";
@@ -30,18 +30,49 @@ export function RigFront({ records, today }: RigFrontProps) {
   const { value: answers, isRenewing } = useFigures("rigAnswers", { today });
   const [latest] = answers ?? [];
   const { value: tests = [] } = useFigures("rigTestPages", {});
+  const lastTest = lastOver(tests, latest);
+  const reach = reachOf(latest, lastTest);
+  const newest = records.findLast(({ rig, before }) => before !== undefined && rig.from <= today);
   return (
     <>
       <InForce placed={records.find(({ isInForce }) => isInForce)} />
       <UnderWay tests={tests} />
       <div className={styles["answers"]} aria-busy={isRenewing}>
         {answers === undefined && records.length > 1 && <p>Working out what the last change did</p>}
-        {latest && <LastChange answer={latest} records={records} />}
-        {answers && <LastTest tests={tests} records={records.map(({ rig }) => rig)} latest={latest} />}
+        {latest && (
+          <LastChange
+            answer={latest}
+            records={records}
+            newer={newest?.rig.id === latest.rig.id ? undefined : newest}
+            reach={reach}
+          />
+        )}
+        {answers && lastTest && (
+          <LastTest page={lastTest} records={records.map(({ rig }) => rig)} reach={reach} />
+        )}
       </div>
       <RigWays />
       <RigTimeline records={records} answers={answers ?? []} today={today} />
     </>
+  );
+}
+
+/** The test that was over last; undefined where it has answered about the last change already. */
+function lastOver(tests: readonly RigTestPage[], latest: RigAnswer | undefined): RigTestPage | undefined {
+  const last = tests
+    .filter(({ report }) => report.isOver)
+    .toSorted((a, b) => (a.test.endedAt ?? a.test.createdAt) - (b.test.endedAt ?? b.test.createdAt))
+    .at(-1);
+  return latest?.tests.at(-1)?.id === last?.test.id ? undefined : last;
+}
+
+/** How far from none the two answers reach, ms: their lines stand side by side. */
+function reachOf(latest: RigAnswer | undefined, test: RigTestPage | undefined): number {
+  const change = latest && rigAnswerShift(latest);
+  const found = test?.report.verdict.known ? test.report.verdict.value : undefined;
+  return Math.max(
+    1,
+    ...[change, found].flatMap((one) => (one ? [Math.abs(one.low), Math.abs(one.high)] : [])),
   );
 }
 
@@ -101,27 +132,39 @@ function UnderWay({ tests }: { readonly tests: readonly RigTestPage[] }) {
 interface LastChangeProps {
   readonly answer: RigAnswer;
   readonly records: readonly Placed[];
+  /** A change after it, about which nothing can be said yet. */
+  readonly newer: Placed | undefined;
+  readonly reach: number;
 }
 
-function LastChange({ answer, records }: LastChangeProps) {
+function LastChange({ answer, records, newer, reach }: LastChangeProps) {
   const combo = useCombos()?.find(({ id }) => id === answer.comboId);
   const placed = records.find(({ rig }) => rig.id === answer.rig.id);
   const changes = placed?.before ? rigChanges(placed.before, placed.rig, "without notes") : [];
   return (
     <section aria-label="The last change" className={styles["answer"]}>
       <p className={styles["about"]}>
-        The last change, {sayDate(answer.rig.from)}:{" "}
+        {newer ? "The last change that was driven with" : "The last change"}, {sayDate(answer.rig.from)}:{" "}
         <a href={printAddress({ place: "rig", rigId: answer.rig.id })}>
           <Name>{sayRigName(answer.rig)}</Name>
         </a>
         {changes.length > 0 && ` (${changes.join(" · ")})`}
       </p>
-      <RigReading answer={answer} />
+      <RigReading answer={answer} reach={reach} />
       <p className={styles["soft"]}>
         {combo && <Name>{comboName(combo)}</Name>}
         {combo && ", "}
         {sayRigEvidence(answer)}
       </p>
+      {newer && (
+        <p className={styles["soft"]}>
+          Not enough is driven yet to tell what{" "}
+          <a href={printAddress({ place: "rig", rigId: newer.rig.id })}>
+            the change of {sayDate(newer.rig.from)}
+          </a>{" "}
+          did.
+        </p>
+      )}
     </section>
   );
 }

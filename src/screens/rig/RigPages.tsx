@@ -1,6 +1,7 @@
 import { type ComponentType, lazy, Suspense } from "react";
 import type { CalendarDate, Id, RigSettings } from "#domain";
 import { goTo, printAddress, type RigPart } from "#state/address.ts";
+import styles from "./Rig.module.css";
 
 interface PageProps {
   readonly inForce: RigSettings | undefined;
@@ -8,7 +9,10 @@ interface PageProps {
   readonly onStored: () => void;
 }
 
-const pages: Readonly<Record<RigPart, ComponentType<PageProps>>> = {
+/** The parts that are a page behind the front. */
+type Page = Exclude<RigPart, "record">;
+
+const pages: Readonly<Record<Page, ComponentType<PageProps>>> = {
   screen: lazy(async () => ({ default: (await import("./screen/ScreenSum.tsx")).ScreenSum })),
   plan: lazy(async () => ({ default: (await import("./test/PlanTest.tsx")).PlanTest })),
   wheel: lazy(async () => ({ default: (await import("./wheel/WheelSum.tsx")).WheelSum })),
@@ -18,7 +22,7 @@ const TestPage = lazy(async () => ({ default: (await import("./test/TestPage.tsx
 
 interface RigPagesProps {
   /** One of the sums or the plan, or one rig test. */
-  readonly page: { readonly part: RigPart } | { readonly testId: Id };
+  readonly page: { readonly part: Page } | { readonly testId: Id };
   readonly inForce: RigSettings | undefined;
   readonly today: CalendarDate;
   /** What had the focus is gone. */
@@ -33,7 +37,7 @@ export function RigPages({ page, inForce, today, onDone }: RigPagesProps) {
   };
   return (
     <>
-      <p>
+      <p className={styles["back"]}>
         <a href={printAddress({ place: "rig" })}>Back to the rig</a>
       </p>
       <Suspense fallback={<p>Opening</p>}>
@@ -47,7 +51,7 @@ export function RigPages({ page, inForce, today, onDone }: RigPagesProps) {
   );
 }
 
-function Part({ of, ...props }: PageProps & { readonly of: RigPart }) {
-  const Page = pages[of];
-  return <Page {...props} />;
+function Part({ of, ...props }: PageProps & { readonly of: Page }) {
+  const Found = pages[of];
+  return <Found {...props} />;
 }

@@ -1,22 +1,21 @@
-import { useEffect, useRef } from "react";
-import { addRig, preferences, rigs } from "#db";
-import type { CalendarDate, Id, Preferences, RigSettings } from "#domain";
+import { useRef } from "react";
+import { preferences, rigs } from "#db";
+import type { CalendarDate, Preferences, RigSettings } from "#domain";
 import { useRows, useToday } from "#live";
 import { goTo, printAddress, type RigAddress, useAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
-import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Notice } from "#ui/Notice.tsx";
 import { Part } from "#ui/Part.tsx";
+import { HalfFilled } from "./HalfFilled.tsx";
+import { NewRecord } from "./NewRecord.tsx";
 import styles from "./Rig.module.css";
-import { RigForm } from "./RigForm.tsx";
 import { RigFront, RigWays } from "./RigFront.tsx";
 import { RigPages } from "./RigPages.tsx";
 import { RigRecord } from "./RigRecord.tsx";
 import { RigTimeline } from "./RigTimeline.tsx";
-import { type RigField, rigFields } from "./rigFields.ts";
-import { textKey, textsFrom } from "./rigTexts.ts";
+import { rigFields } from "./rigFields.ts";
+import { textKey } from "./rigTexts.ts";
 import { type Placed, timeline } from "./timeline.ts";
-import { useRigDraft } from "./useRigDraft.ts";
 import { WhatChanged } from "./WhatChanged.tsx";
 
 /** Dated records of the rig: what is in force, what was before, and what changed between them. */
@@ -43,67 +42,42 @@ interface RecordsProps {
 function Records({ chosen, records, onDone }: RecordsProps) {
   const address = useAddress();
   const today = useToday(chosen);
-  const draft = useRigDraft("new");
   const placed = timeline(records, today);
   const inForce = placed.find((one) => one.isInForce);
-  const wanted = address.place === "rig" ? address.rigId : undefined;
-  const change = address.place === "rig" ? address.change : undefined;
+  if (address.place !== "rig") return null;
+  const { rigId, change, part } = address;
   const first = rigFields.find((field) => textKey(field) === change?.field);
-  const shown = placed.find(({ rig }) => rig.id === wanted);
-  const begin = () => draft.begin(textsFrom(inForce?.rig ?? placed.at(-1)?.rig, today));
-  // The address asks for the form: it is opened once, with what is in force.
-  const isWanted = first !== undefined && draft.isRead && draft.open === undefined;
-  useEffect(() => {
-    if (isWanted) begin();
-  });
-  if (!draft.isRead || isWanted) return null;
-  const page = address.place === "rig" ? pageOf(address) : undefined;
+  /** What a new record begins as. */
+  const from = inForce?.rig ?? placed.at(-1)?.rig;
+  const page = pageOf(address);
   if (page !== undefined)
     return <RigPages page={page} inForce={inForce?.rig} today={today} onDone={onDone} />;
-  // Whoever asks for a record, or for what can change, gets that; the form stays where it is.
-  const isElsewhere = wanted !== undefined || (change !== undefined && first === undefined);
-  if (draft.open && !isElsewhere)
+  if (part === "record" || first !== undefined)
     return (
       <NewRecord
-        draft={draft}
+        key={first && textKey(first)}
         first={first}
         sessionId={change?.sessionId}
-        compared={inForce?.rig ?? placed.at(-1)?.rig}
+        from={from}
+        today={today}
         onDone={onDone}
       />
     );
-  if (change !== undefined)
-    return (
-      <WhatChanged
-        records={placed}
-        sessionId={change.sessionId}
-        onAll={() => {
-          begin();
-          goTo({ place: "rig" });
-        }}
-      />
-    );
-  if (records.length === 0)
-    return (
-      <>
-        <HalfTyped of={draft.kept} />
-        <Introduction onBegin={begin} />
-      </>
-    );
+  if (change !== undefined) return <WhatChanged records={placed} sessionId={change.sessionId} />;
   return (
     <>
-      <HalfTyped of={draft.kept} isFree={draft.open === undefined} />
-      {draft.open && (
-        <Notice>
-          <p>
-            A new record is half filled in. <a href={printAddress({ place: "rig" })}>Go on with it</a>
-          </p>
-        </Notice>
-      )}
-      {wanted === undefined ? (
-        <RigFront records={placed} today={today} />
+      <HalfFilled from={from} today={today} />
+      {rigId !== undefined ? (
+        <OneRecord
+          shown={placed.find(({ rig }) => rig.id === rigId)}
+          records={placed}
+          today={today}
+          onDone={onDone}
+        />
+      ) : records.length === 0 ? (
+        <Introduction />
       ) : (
-        <OneRecord shown={shown} records={placed} today={today} onDone={onDone} />
+        <RigFront records={placed} today={today} />
       )}
     </>
   );
@@ -112,7 +86,7 @@ function Records({ chosen, records, onDone }: RecordsProps) {
 /** The page behind the front that the address names. */
 function pageOf({ part, testId }: RigAddress) {
   if (testId !== undefined) return { testId };
-  return part === undefined ? undefined : { part };
+  return part === undefined || part === "record" ? undefined : { part };
 }
 
 interface OneRecordProps {
@@ -149,42 +123,7 @@ function OneRecord({ shown, records, today, onDone }: OneRecordProps) {
   );
 }
 
-interface NewRecordProps {
-  readonly draft: ReturnType<typeof useRigDraft>;
-  /** The field wanted first. */
-  readonly first: RigField | undefined;
-  /** The session to go back to. */
-  readonly sessionId: Id | undefined;
-  readonly compared: RigSettings | undefined;
-  readonly onDone: () => void;
-}
-
-function NewRecord({ draft, first, sessionId, compared, onDone }: NewRecordProps) {
-  const { open } = draft;
-  if (open === undefined) return null;
-  const leave = () => {
-    // The address first: as long as it asks for the form, the form is opened.
-    if (sessionId === undefined) goTo({ place: "rig" }, "replace");
-    else goTo({ place: "log", sessionId });
-    draft.forget();
-    onDone();
-  };
-  const title = compared === undefined ? "The first record" : "Something changed";
-  return (
-    <RigForm
-      key={first && textKey(first)}
-      title={title}
-      first={first}
-      typed={open.typed}
-      compared={compared}
-      onCancel={leave}
-      write={(book, fields) => addRig(book, { ...fields, id: open.id })}
-      onStored={leave}
-    />
-  );
-}
-
-function Introduction({ onBegin }: { readonly onBegin: () => void }) {
+function Introduction() {
   return (
     <Part title="Nothing written down yet">
       <p>
@@ -196,11 +135,11 @@ function Introduction({ onBegin }: { readonly onBegin: () => void }) {
         can see later what was different, and what became of your laps.
       </p>
       <p>
-        <Button variant="primary" size="between" onClick={onBegin}>
+        <Button variant="primary" size="between" onClick={() => goTo({ place: "rig", part: "record" })}>
           Begin the first record
         </Button>
       </p>
-      <p>Or begin with a sum; what it finds can be stored as the first record:</p>
+      <p>Or begin with a sum; what it finds can be stored as the first record. A test needs no record.</p>
       <RigWays isFirst />
     </Part>
   );

@@ -1,6 +1,5 @@
 import { type Id, sayDate } from "#domain";
 import { printAddress } from "#state/address.ts";
-import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
 import { Part } from "#ui/Part.tsx";
 import styles from "./Rig.module.css";
@@ -14,12 +13,10 @@ interface WhatChangedProps {
   readonly records: readonly Placed[];
   /** The session to go back to. */
   readonly sessionId: Id | undefined;
-  /** Opens the form with all its fields. */
-  readonly onAll: () => void;
 }
 
 /** The values of the rig, to pick the one that has changed: those that have changed before, then part by part. */
-export function WhatChanged({ records, sessionId, onAll }: WhatChangedProps) {
+export function WhatChanged({ records, sessionId }: WhatChangedProps) {
   const rig = records.find(({ isInForce }) => isInForce)?.rig;
   const back = { ...(sessionId !== undefined && { sessionId }) };
   const asked = rigFields.filter((field) => isAsked(field, rig?.screen.kind));
@@ -39,9 +36,9 @@ export function WhatChanged({ records, sessionId, onAll }: WhatChangedProps) {
   return (
     <Part title="What changed?" ruled aside={rig && `In force since ${sayDate(rig.from)}`}>
       <p>
-        <Button size="between" onClick={onAll}>
+        <a className={styles["date"]} href={printAddress({ place: "rig", part: "record" })}>
           Several things: all fields
-        </Button>
+        </a>
       </p>
       <div className={styles["parts"]}>
         {parts.map(({ title, fields }) => (

@@ -52,8 +52,11 @@ export interface SideShift extends Shift {
   readonly second: number;
 }
 
-/** Why times are not set against each other: another combo, another page of it, or the kind of one of the runs. */
-export type SidesApart = "combo" | "page" | NotCompared;
+/**
+ * Why times are not set against each other: another combo, another page of it, or the kind of one of the runs. `lasting
+ * test`: a run of a rig test that lasts, of which nothing is told, not even by itself.
+ */
+export type SidesApart = "combo" | "page" | "lasting test" | NotCompared;
 
 /** Two runs or two sessions side by side. */
 export interface SideBySide {
@@ -69,8 +72,8 @@ interface SideBySideInput {
   readonly kind: "run" | "session";
   readonly first: SideInput;
   readonly second: SideInput;
-  /** Both stand on one page of one combo. */
-  readonly apart: "combo" | "page" | undefined;
+  /** Undefined where both stand on one page of one combo, and neither is a run of a rig test that lasts. */
+  readonly apart: "combo" | "page" | "lasting test" | undefined;
   /** One for both, or their accounts could not be set side by side. */
   readonly target: AccountTarget | undefined;
   readonly preferences: Choices;
@@ -83,7 +86,8 @@ interface SideBySideInput {
  * times do not compare (another combo, a new page, a wet run beside a dry one) there is no shift and no account.
  */
 export function sideBySide(input: SideBySideInput): SideBySide {
-  const { kind, first, second, target, preferences } = input;
+  const { kind, target, preferences } = input;
+  const [first, second] = input.apart === "lasting test" ? untold(input) : [input.first, input.second];
   const apart = input.apart ?? (kind === "run" ? runsApart(first.runs[0], second.runs[0]) : undefined);
   const against = apart === undefined ? target : undefined;
   return {
@@ -93,6 +97,14 @@ export function sideBySide(input: SideBySideInput): SideBySide {
     target: against,
     shift: kind === "run" ? shiftOfLaps(first, second, preferences) : shiftOfRuns(first, second, preferences),
   };
+}
+
+/** Both without their runs: none of their laps is counted. */
+function untold({ first, second }: SideBySideInput): readonly [SideInput, SideInput] {
+  return [
+    { ...first, runs: [] },
+    { ...second, runs: [] },
+  ];
 }
 
 /** Why the laps of two runs do not compare: each stands apart in a way of its own. Wet laps compare with wet ones. */

@@ -96,7 +96,7 @@ export function rigTestReport(
     ...any,
     isOver: true,
     pairs,
-    verdict: verdictOf(planned, complete, estimate),
+    verdict: verdictOf(test, complete, estimate),
     estimate,
     check: signedRankTest(differences, 1 - test.level),
     isQuestioned:
@@ -129,11 +129,17 @@ function pairsRead(
 }
 
 function verdictOf(
-  planned: number,
+  { pairsPlanned: planned, kept }: RigTest,
   complete: number,
   estimate: OrderedTTest | undefined,
 ): Figure<RigVerdict> {
-  if (complete < planned) return unknown({ because: "test stopped early", pairs: complete, planned });
+  // A setting is kept at the end of a full test too: runs of it may be on another device.
+  if (complete < planned)
+    return unknown({
+      because: kept === undefined ? "test stopped early" : "pairs not here",
+      pairs: complete,
+      planned,
+    });
   if (complete < LEAST_PAIRS) return unknown({ needs: LEAST_PAIRS, of: "pair of runs", has: complete });
   if (estimate === undefined) return unknown({ because: "pairs that do not differ" });
   const { low, high } = estimate;

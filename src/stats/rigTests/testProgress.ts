@@ -1,4 +1,4 @@
-import type { Id, Reason, RigTest, Run } from "#domain";
+import type { Figure, Id, Reason, RigTest, Run } from "#domain";
 import type { Choices } from "../laps/choices.ts";
 import { testFigure } from "./testFigure.ts";
 import { type RunInTest, testRuns } from "./testRuns.ts";
@@ -7,7 +7,7 @@ import { type RunInTest, testRuns } from "./testRuns.ts";
 export interface DrivenRun {
   readonly runId: Id;
   readonly sessionId: Id;
-  /** Its number in the session. */
+  /** Its place in the session as stored; what it is called by counts only runs that hold laps. */
   readonly n: number;
   /** Clean laps; five make it count. */
   readonly laps: number;
@@ -57,7 +57,7 @@ export interface TestProgress {
   readonly planned: number;
   /** Runs that do not count, in the order they were driven. */
   readonly voided: readonly RunAside[];
-  /** The run being driven, while it has fewer than five clean laps: it is in hand, neither counted nor failed. */
+  /** The run being driven: until it has ended it is in hand, neither counted nor failed. */
   readonly inHand: (TestPlace & DrivenRun) | undefined;
   /** The first place that no run fills; that of the run in hand while there is one. Undefined once the test is over. */
   readonly next: TestPlace | undefined;
@@ -95,8 +95,8 @@ export function testProgress(
     const isLast = order === inTest.length - 1;
     if (slot === undefined) setAside(turn, { because: "not planned" });
     else if (place.void !== undefined) setAside(turn, { because: "void", words: place.void });
+    else if (isLast && test.endedAt === undefined && isInHand(run, figure, sessionId)) held = turn;
     else if (figure.known) take(slot, turn, setAside);
-    else if (isLast && isInHand(run, figure.reason, sessionId)) held = turn;
     else setAside(turn, { because: "figure", reason: figure.reason });
   });
   for (const slot of slots) dropOtherEvening(slot, sessionId, setAside);
@@ -159,10 +159,10 @@ function dropOtherEvening(slot: Slot, sessionId: Id | null | undefined, setAside
   delete slot.first;
 }
 
-/** A run not ended, in the session that is asked about: its laps are still to come. */
-function isInHand(run: Run, reason: Reason, sessionId: Id | null | undefined): boolean {
+/** A run not ended, in the session that is asked about: laps are still to come, and its figure could change with each. */
+function isInHand(run: Run, figure: Figure<unknown>, sessionId: Id | null | undefined): boolean {
   const isHere = sessionId === undefined || run.sessionId === sessionId;
-  return "needs" in reason && isHere && run.endedAt === undefined;
+  return isHere && run.endedAt === undefined && (figure.known || "needs" in figure.reason);
 }
 
 function drivenOf({ id, sessionId, n }: Run, laps: number): DrivenRun {

@@ -52,7 +52,7 @@ const address = fc.oneof(
     )
     .map((change) => ({ place: "rig", change })),
   withId("rig", "testId"),
-  fc.constantFrom("screen", "wheel", "plan").map((part) => ({ place: "rig", part })),
+  fc.constantFrom("screen", "wheel", "plan", "record").map((part) => ({ place: "rig", part })),
   withId("corners", "comboId"),
   fc.record({ place: fc.constant("corners"), comboId: id, corner: fc.integer({ min: 1, max: 999 }) }),
   fc.record({ place: fc.constant("corners"), comboId: id, part: fc.constant("layout") }),

@@ -43,6 +43,7 @@ const causes: {
   "along a line or a step": [{}, "the points lie along a line or a step: they show no curve"],
   "nothing to find": [{ gainMs: 0 }, "there is nothing to find: the gain is 0 ms"],
   "place not above zero": [{ smallest: 0 }, "a power of x needs x above 0, the smallest is 0"],
+  "pairs not here": [{ pairs: 6, planned: 7 }, "6 of 7 pairs are in this logbook: an estimate, no claim"],
   "test stopped early": [{ pairs: 7, planned: 9 }, "stopped after 7 of 9 pairs: an estimate, no claim"],
   "not above zero": [{ measure: "distance", value: 0 }, "distance must be more than 0, is 0"],
   "below zero": [{ measure: "bezel", value: -0.01 }, "bezel must be 0 or more, is -0.01"],

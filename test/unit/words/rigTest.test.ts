@@ -87,6 +87,12 @@ test("too few pairs are too few, and a stopped test gives an estimate and claims
   expect(sayRigTest(stopped, gain)).toBe("Stopped after 3 of 8 pairs: an estimate, no claim");
   expect(sayTestEstimate(stopped, gain)).toMatch(/^B \(gain 54 %\) was 0\.12 s a lap faster .* chance/);
   expect(sayTestEstimate(found(-310, -500, -125), gain)).toBe("");
+  const partly = report(unknown({ because: "pairs not here", pairs: 6, planned: 7 }), {
+    complete: 6,
+    estimate: { estimate: -120, low: -300, high: 60 } as never,
+  });
+  expect(sayRigTest(partly, gain)).toBe("6 of 7 pairs are in this logbook: an estimate, no claim");
+  expect(sayTestEstimate(partly, gain)).toMatch(/may be chance\..* merge the whole logbook\.$/);
 });
 
 test("a difference too large for a rig is asked about", () => {

@@ -5,6 +5,7 @@ import {
   sayNextTestRun,
   sayPairMark,
   sayPairsDriven,
+  sayRunOfTest,
   sayStopEarly,
   sayTestPlace,
   sayTestRun,
@@ -43,6 +44,15 @@ test("a run among others says its place in the test, and why it is void", () => 
   );
 });
 
+test("a run says with which setting it was driven, also where its test is gone", () => {
+  expect(sayRunOfTest({ pair: 3, side: "B" }, sides)).toBe(
+    "Driven with B, gain 54 %, of the rig test: pair 3.",
+  );
+  expect(sayRunOfTest({ pair: 3, side: "A", void: "interrupted" }, undefined)).toBe(
+    "Driven with setting A of a rig test that is not in the logbook: pair 3, void: interrupted.",
+  );
+});
+
 test("a pair tells in its order what is driven, next and to come", () => {
   const next = { pair: 3, side: "A", isFirst: false } as const;
   expect(sayPairMark({ n: 3, first: "B", b: driven }, next)).toBe("Pair 3: B driven, A next");
@@ -70,5 +80,7 @@ test.each([
 
 test("stopping early says what it does to the answer before it is done", () => {
   expect(sayStopEarly({ complete: 2, planned: 8 })).toMatch(/^After 2 of 8 pairs nothing can be told/);
-  expect(sayStopEarly({ complete: 5, planned: 8 })).toMatch(/^After 5 of 8 pairs .* no verdict/);
+  expect(sayStopEarly({ complete: 5, planned: 8 })).toMatch(
+    /^After 5 of 8 pairs .* no verdict.* It cannot go on afterwards\.$/,
+  );
 });

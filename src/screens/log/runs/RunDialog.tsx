@@ -14,6 +14,7 @@ import { MoveRun } from "../putRight/MoveRun.tsx";
 import { SplitSession } from "../putRight/SplitSession.tsx";
 import type { SessionFigures } from "../session/sessionFigures.ts";
 import type { SessionData } from "../session/useSession.ts";
+import { OfTest } from "./OfTest.tsx";
 import styles from "./RunDialog.module.css";
 import { asOptions, effortWords, kindWords, surfaceOptions } from "./runWords.ts";
 import { NoteOf, NumberOf, TextOf } from "./StoredField.tsx";
@@ -95,6 +96,7 @@ export function RunDialog({ data, run, number, shown, onClose }: RunDialogProps)
             onStore={(guest) => change({ guest: guest ?? "" })}
           />
         )}
+        {run.rigTest !== undefined && <OfTest run={run} place={run.rigTest} />}
         {run.guest !== undefined && <GiveRun run={run} onMoved={onClose} />}
         {data.rigs.length > 0 && (
           <Select

@@ -63,7 +63,7 @@ export function RunningTest({ page: { test, report, openId }, sides, name }: Run
                 <Button
                   size="between"
                   variant="caution"
-                  onClick={() => void write((book) => stopTest(book, test.id), { isUndoOffered: true })}
+                  onClick={() => void write((book) => stopTest(book, test.id), { isFinal: true })}
                 >
                   Stop it now
                 </Button>

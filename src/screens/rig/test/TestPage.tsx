@@ -79,7 +79,7 @@ function OfTest({ testId, chosen }: { readonly testId: Id; readonly chosen: Pref
           Delete this test
         </Button>
         <p className={styles["soft"]}>
-          Its runs and laps stay in the ledger; level, trend and forecast go on without them.
+          Its runs become ordinary practice: their laps stay, and level, trend and forecast go on with them.
         </p>
       </div>
     </Part>

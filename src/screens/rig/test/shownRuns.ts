@@ -16,7 +16,8 @@ export interface ShownRun extends DrivenRun {
 export function shownRuns({
   report: { progress },
   sessions,
-}: Pick<RigTestPage, "report" | "sessions">): ShownRun[] {
+  numbers,
+}: Pick<RigTestPage, "report" | "sessions" | "numbers">): ShownRun[] {
   const place = new Map(sessions.map(({ id, date }, index) => [id, { date, index }]));
   const counted = progress.pairs.flatMap(({ n, a, b }) => [
     ...(a ? [{ ...a, pair: n, side: "A" as const, why: undefined }] : []),
@@ -24,15 +25,15 @@ export function shownRuns({
   ]);
   const { inHand } = progress;
   return [...counted, ...progress.voided, ...(inHand ? [{ ...inHand, why: undefined }] : [])]
+    .sort((a, b) => (place.get(a.sessionId)?.index ?? 0) - (place.get(b.sessionId)?.index ?? 0) || a.n - b.n)
     .map((run) => ({
       runId: run.runId,
       sessionId: run.sessionId,
-      n: run.n,
+      n: numbers[run.runId] ?? run.n,
       laps: run.laps,
       pair: run.pair,
       side: run.side,
       why: run.why,
       date: place.get(run.sessionId)?.date,
-    }))
-    .sort((a, b) => (place.get(a.sessionId)?.index ?? 0) - (place.get(b.sessionId)?.index ?? 0) || a.n - b.n);
+    }));
 }

@@ -1,6 +1,6 @@
 import { screen, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
-import { addCombo, addLaps, addReference, addRig, addRun, editRun, type Logbook } from "#db";
+import { addCombo, addLaps, addReference, addRig, addRigTest, addRun, editRun, type Logbook } from "#db";
 import { useComparing } from "#state/comparing.ts";
 import { ReviewScreen } from "../../../../src/screens/review/ReviewScreen.tsx";
 import { addSessions } from "../../../support/addSessions.ts";
@@ -134,5 +134,37 @@ describe("two side by side", () => {
   it("says so where one of them is not there", async () => {
     await renderSides(({ runs }) => `#/review/compare?runs=${runs[0]},${runs[0]?.replace(/^./, "f")}`);
     expect(await screen.findByText(/^One of the two is not there/)).toBeVisible();
+  });
+
+  it("runs of a rig test that lasts: what they were driven with, and no figure, strip or difference", async () => {
+    let ids: readonly string[] = [];
+    await renderAt("#/review/compare", <ReviewScreen />, async (book) => {
+      const { runs } = await filled(book);
+      const comboId = (await book.tables.runs.get(runs[0] ?? ""))?.comboId ?? "";
+      const { id } = await addRigTest(book, {
+        comboId,
+        question: "",
+        sayA: "gain 72 %",
+        sayB: "gain 54 %",
+        pairsPlanned: 6,
+        level: 0.1,
+        seed: 1,
+        pairs: (["A", "B", "A", "B", "A", "B"] as const).map((first) => ({ first })),
+      });
+      await editRun(book, { runId: runs[0] ?? "", patch: { rigTest: { id, pair: 1, side: "A" } } });
+      await editRun(book, { runId: runs[1] ?? "", patch: { rigTest: { id, pair: 1, side: "B" } } });
+      ids = runs;
+    });
+    window.location.hash = `#/review/compare?runs=${ids[0]},${ids[1]}`;
+    expect(await screen.findByText("Told when the test is over.")).toBeVisible();
+    expect(screen.queryByText(/faster|slower|%.*clean/)).not.toBeInTheDocument();
+    expect(screen.queryByRole("table", { name: "Figures of both" })).not.toBeInTheDocument();
+    expect(screen.queryByRole("figure")).not.toBeInTheDocument();
+    const settings = within(screen.getByRole("table", { name: "Settings that differ" }));
+    expect(
+      [...settings.getByRole("row", { name: /^setting of the rig test/ }).children].map(
+        (cell) => cell.textContent,
+      ),
+    ).toEqual(["setting of the rig test", "A, gain 72 %", "B, gain 54 %"]);
   });
 });

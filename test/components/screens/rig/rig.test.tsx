@@ -29,8 +29,10 @@ function Peek() {
 type User = Awaited<ReturnType<typeof renderAt>>["user"];
 const recordFrom = (from: string) => stored.find((rig) => rig.from === from)?.id ?? "";
 const field = (name: string) => screen.getByRole("textbox", { name });
-const begin = async (user: User) =>
-  user.click(await screen.findByRole("button", { name: "Begin the first record" }));
+const begin = async (user: User) => {
+  await user.click(await screen.findByRole("button", { name: "Begin the first record" }));
+  await screen.findByRole("button", { name: "Store" });
+};
 
 /** From the front to the record in force. */
 const openSheet = async (user: User) =>
@@ -38,7 +40,7 @@ const openSheet = async (user: User) =>
 /** From the front to a new record with all its fields. */
 const change = async (user: User) => {
   await user.click(await screen.findByRole("link", { name: "Something changed" }));
-  await user.click(await screen.findByRole("button", { name: "Several things: all fields" }));
+  await user.click(await screen.findByRole("link", { name: "Several things: all fields" }));
   await screen.findByRole("button", { name: "Store" });
 };
 
@@ -248,16 +250,35 @@ describe("records over time", () => {
     expect(screen.queryByRole("textbox")).toBeNull();
   });
 
-  it("shows the whole form where another field is wrong", async () => {
-    const { user } = await renderAt("#/rig", <RigScreen />, two);
+  it("stores the value that is asked for alone, whatever is half filled in elsewhere", async () => {
+    const { user } = await renderAt("#/rig", <Peek />, two);
     await change(user);
     await user.clear(field("Rotation"));
-    await user.type(field("Rotation"), "much");
+    await user.type(field("Rotation"), "540");
     window.location.hash = "#/rig?field=wheel.gainPercent";
     await waitFor(() => expect(screen.queryByRole("textbox", { name: "Rotation" })).toBeNull());
-    await user.click(screen.getByRole("button", { name: "Store" }));
-    expect(await screen.findByRole("textbox", { name: "Rotation" })).toHaveValue("much");
-    await waitFor(() => expect(field("Rotation")).toHaveFocus());
+    await waitFor(() => expect(field("Gain")).toHaveFocus());
+    await user.keyboard("50{Enter}");
+    await waitFor(() => expect(recordFrom("2026-11-25")).not.toBe(""));
+    const fresh = stored.find(({ from }) => from === "2026-11-25");
+    expect(fresh?.wheel).toEqual({ name: "\u202Ewheel <script>", gainPercent: 50 });
+    await user.click(await screen.findByRole("link", { name: "Go on with it" }));
+    expect(await screen.findByRole("textbox", { name: "Rotation" })).toHaveValue("540");
+    // What has come into force since shows through what was not typed.
+    expect(field("Gain")).toHaveValue("50");
+  });
+
+  it("opens on its front again after a form was opened and left untouched", async () => {
+    const { user } = await renderAt("#/rig", <RigScreen />, two);
+    await change(user);
+    window.location.hash = "#/rig";
+    expect(await screen.findByText("In force since Tue 3 Nov 2026:")).toBeVisible();
+    expect(screen.queryByText(/half filled in/)).toBeNull();
+    await change(user);
+    await user.type(field("Gain"), "8");
+    window.location.hash = "#/rig";
+    expect(await screen.findByText(/half filled in/)).toBeVisible();
+    expect(screen.getByText("In force since Tue 3 Nov 2026:")).toBeVisible();
   });
 
   it("lets a value be picked, those changed before and those written down first, and goes back to the session", async () => {
@@ -446,7 +467,7 @@ describe("records over time", () => {
     expect(test).toHaveTextContent(
       /^Sun 1 Nov 2026Tested gain 55 % against 62 %Stopped after 0 of 6 pairs.*kept gain 55 %$/,
     );
-    const last = screen.getByRole("region", { name: "The last test" });
+    const last = await screen.findByRole("region", { name: "The last test" });
     await waitFor(() =>
       expect(last).toHaveTextContent(
         /^The last test: gain 55 % against 62 %Stopped after .*Ring · club hatch, 0 pairs of runs; kept gain 55 %$/,

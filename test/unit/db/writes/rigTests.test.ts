@@ -8,14 +8,20 @@ import {
   addRigTest,
   addRun,
   beginTestRun,
+  deleteRigTest,
   deleteRun,
   editRun,
   endSession,
   keepSetting,
+  leaveTest,
+  moveRunToCombo,
+  moveRunToSession,
+  moveSessionToCombo,
   rigs,
   rigTests,
   runsOfSession,
   runsOfTest,
+  startSession,
   stopTest,
   undoChange,
   voidTestRun,
@@ -205,4 +211,66 @@ test("the runs of a test are found by what they say and by what an old row says,
   ]);
   await deleteRun(book, { runId: own });
   expect(await found(await theTest())).toEqual([]);
+});
+
+test("a test that is deleted lets its runs go, and undo brings it back with them", async () => {
+  const { book, comboId, testId, begin, lapIn, runs, theTest } = await aTestEvening();
+  const { id: otherTest } = await addRigTest(book, aPlan(comboId));
+  const { runId: first } = await begin(1, "B");
+  await lapIn(first);
+  await lapIn((await begin(1, "A")).runId);
+  await voidTestRun(book, { runId: first, reason: "interrupted" });
+  const before = await runs();
+  const change = await deleteRigTest(book, testId);
+  expect((await rigTests(book)).map(({ id }) => id)).toEqual([otherTest]);
+  expect((await runs()).map((run) => "rigTest" in run)).toEqual([false, false]);
+  expect((await runs()).map(({ laps }) => laps)).toEqual(before.map(({ laps }) => laps));
+  await undoChange(book, change);
+  expect((await theTest()).id).toBe(testId);
+  expect((await runs()).map(({ rigTest }) => rigTest)).toEqual([
+    { id: testId, pair: 1, side: "B", void: "interrupted" },
+    { id: testId, pair: 1, side: "A" },
+  ]);
+});
+
+test("one run is taken out of its test, the others stay", async () => {
+  const { book, begin, lapIn, runs } = await aTestEvening();
+  const { runId } = await begin(1, "B");
+  await lapIn(runId);
+  await begin(1, "A");
+  const change = await leaveTest(book, runId);
+  expect(change.what).toBe("Run 1 taken out of the rig test");
+  expect((await runs()).map(({ rigTest }) => rigTest?.side)).toEqual([undefined, "A"]);
+  await undoChange(book, change);
+  expect((await runs()).map(({ rigTest }) => rigTest?.side)).toEqual(["B", "A"]);
+});
+
+test("a run that goes to another combo leaves its test, alone or with its session; on the same combo it stays in it", async () => {
+  const { book, comboId, sessionId, begin, lapIn, runs } = await aTestEvening();
+  const { comboId: other } = await addCombo(book, { car: { name: "Junior" }, track: { name: "Old Mill" } });
+  await lapIn((await begin(1, "B")).runId);
+  const { runId: second } = await begin(1, "A");
+  await lapIn(second);
+  const moved = await moveRunToCombo(book, { runId: second, comboId: other });
+  expect((await runsOfSession(book, moved.sessionId))[0]).not.toHaveProperty("rigTest");
+  await undoChange(book, moved);
+  expect((await runs()).map(({ rigTest }) => rigTest?.side)).toEqual(["B", "A"]);
+  const whole = await moveSessionToCombo(book, { sessionId, comboId: other });
+  expect((await runs()).map((run) => [run.comboId, run.rigTest])).toEqual([
+    [other, undefined],
+    [other, undefined],
+  ]);
+  await undoChange(book, whole);
+  expect((await runs()).map((run) => [run.comboId, run.rigTest?.side])).toEqual([
+    [comboId, "B"],
+    [comboId, "A"],
+  ]);
+  await endSession(book, { sessionId });
+  const { sessionId: later } = await startSession(book, {
+    comboId,
+    date: "2026-03-11",
+    zone: "UTC",
+  });
+  await moveRunToSession(book, { runId: second, sessionId: later });
+  expect((await runsOfSession(book, later)).at(-1)?.rigTest?.side).toBe("A");
 });

@@ -1,6 +1,6 @@
 import "fake-indexeddb/auto";
 import { expect, test } from "vitest";
-import { addRig, mergeInto } from "#db";
+import { addRig, deleteRig, mergeInto } from "#db";
 import { askHere } from "#live";
 import { rigAnswerShift, sayRigEvidence } from "#words";
 import { aLogbook } from "../../../support/aLogbook.ts";
@@ -42,5 +42,30 @@ test("asked about one combo, only what it was driven with answers; what was neve
   const { id } = await addRig(book, { ...part, from: "2026-11-24", name: "stiffer", note: "" });
   const answers = await askHere(book, "rigAnswers", { today });
   expect(answers.map(({ rig }) => rig.id)).not.toContain(id);
+  book.close();
+});
+
+test("a test does not answer for a change it did not try: another value came in force before its B was kept", async () => {
+  const book = await theDemoOpened();
+  const kept = rows.rigs.find(({ id }) => id === truth.settings.gain.rigAfter);
+  const before = rows.rigs.find(({ id }) => id === truth.settings.gain.rigBefore);
+  if (kept === undefined || before === undefined) throw new Error("The demo has both records.");
+  const { screen, view, wheel, pedals, seat } = before;
+  const own = { screen, view, wheel, pedals, seat, from: kept.from, note: "" };
+  const gainOf = async () =>
+    (await askHere(book, "rigAnswers", { today })).find(({ rig }) => rig.id === kept.id);
+  // The clock of the test stands long after the demo's: of one day's records it would be the later.
+  const day = (days: number) =>
+    new Date(Date.parse(kept.from) + days * 86_400_000).toISOString().slice(0, 10);
+  const { id } = await addRig(book, {
+    ...own,
+    from: day(-1),
+    name: "tried",
+    wheel: { ...wheel, gainPercent: 61 },
+  });
+  expect((await gainOf())?.tests ?? []).toEqual([]);
+  await deleteRig(book, id);
+  await addRig(book, { ...own, from: day(-1), name: "same gain", seat: { ...seat, note: "one notch up" } });
+  expect((await gainOf())?.tests).toHaveLength(1);
   book.close();
 });

@@ -13,7 +13,7 @@ function rigTest(pairs: number, gain: number, fields: Partial<RigTest> = {}): { 
       const laps = Array.from({ length: 5 }, (_, lap) =>
         Math.round(level + 40 * normalAt(29, pair, setting === "A" ? 0 : 1, lap)),
       );
-      return aRun(2 * pair + (setting === first ? 1 : 2), laps, { id: `${setting}${pair}` });
+      return aRun(2 * pair + (setting === first ? 1 : 2), laps, { id: `${setting}${pair}`, endedAt: 9 });
     }),
   );
   const test: RigTest = {

@@ -70,6 +70,15 @@ describe("a test that is over", () => {
     expect(report.isOver && report.estimate?.high).toBeLessThan(0);
   });
 
+  it("with a setting kept and pairs missing does not say that it was stopped: runs of it may be elsewhere", () => {
+    const test = aRigTest("ABBABAAB", { endedAt: 9, kept: "B" });
+    const report = rigTestReport(test, runsOf(test, usual, 7), choices);
+    expect(report.verdict).toEqual({
+      known: false,
+      reason: { because: "pairs not here", pairs: 7, planned: 8 },
+    });
+  });
+
   it("judges by the scatter where that was asked", () => {
     const test = aRigTest("ABBABA", { figure: "scatter" });
     const report = rigTestReport(test, runsOf(test, uneven), choices);

@@ -136,10 +136,13 @@ describe("the run in hand", () => {
     });
   });
 
-  it("counts from the fifth on, and the next place comes", () => {
-    const found = progress(aRigTest("AB"), [open("1A", 5)], 1);
-    expect(found.inHand).toBeUndefined();
-    expect(found.next).toEqual({ pair: 1, side: "B", isFirst: false });
+  it("is in hand until it has ended, however many laps it has: each could move its figure", () => {
+    const found = progress(aRigTest("A"), [aTestRun(1, 1, "1A"), open("1B", 6, 2)], 1);
+    expect(found.inHand).toMatchObject({ pair: 1, side: "B", laps: 6 });
+    expect(found.isOver).toBe(false);
+    const half = progress(aRigTest("AB"), [open("1A", 5)], 1);
+    expect(half.next).toEqual({ pair: 1, side: "A", isFirst: true });
+    expect(progress(aRigTest("AB"), [aTestRun(1, 1, "1A")], 1).next).toMatchObject({ pair: 1, side: "B" });
   });
 
   it("is none in a session that is not asked about, nor before a later run", () => {

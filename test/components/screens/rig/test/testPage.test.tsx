@@ -14,6 +14,7 @@ import {
   voidTestRun,
 } from "#db";
 import { useRows } from "#live";
+import { useUndo } from "#state/undo.ts";
 import { RigScreen } from "../../../../../src/screens/rig/RigScreen.tsx";
 import { aLap } from "../../../../support/aLap.ts";
 import { renderAt } from "../../../../support/renderAt.tsx";
@@ -129,6 +130,9 @@ describe("a test that lasts", () => {
     await user.click(screen.getByRole("button", { name: "Stop it now" }));
     expect(await screen.findByText("Stopped after 4 of 6 pairs: an estimate, no claim.")).toBeVisible();
     expect(screen.getByText(/^B \(gain 54 %\) was 0\.\d\d s a lap faster in these pairs/)).toBeVisible();
+    expect(screen.queryByRole("button", { name: "Undo" })).not.toBeInTheDocument();
+    await useUndo.getState().undo();
+    expect(kept.tests[0]?.endedAt).toBeDefined();
   });
 });
 
