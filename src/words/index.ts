@@ -131,7 +131,14 @@ export {
   sayTestOfSide,
   shiftOf,
 } from "./rigTest.ts";
-export { askTest, sayFoundBy, sayNotWorth, sayTestSize, sayWhySoMany } from "./rigTestPlan.ts";
+export {
+  askTest,
+  sayFoundBy,
+  sayNotWorth,
+  sayQuestionLeft,
+  sayTestSize,
+  sayWhySoMany,
+} from "./rigTestPlan.ts";
 export {
   driveOnLog,
   lookAtTest,

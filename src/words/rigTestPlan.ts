@@ -23,6 +23,11 @@ export function askTest({ sayA, sayB, figure, differs }: AskedTest, comboName: s
   return `Does ${sayB} instead of ${sayA} make me ${better}? ${comboName}`;
 }
 
+/** What the title is where the field of the question was emptied. */
+export function sayQuestionLeft(suggested: string): string {
+  return suggested === "" ? "Left empty, it is made of what differs." : `Left empty, it is: ${suggested}`;
+}
+
 /**
  * What a number of pairs means at the wheel.
  * @example "8 pairs of runs: 16 runs of 6 laps, about 4 evenings"
@@ -50,7 +55,7 @@ export function sayWhySoMany(spread: Figure<RunDifferences>, figure: TestFigure)
 
 /**
  * That a test is not worth driving, and what the largest that is would find; empty where it is worth it.
- * @example "Not worth testing: a difference of 0.05 s takes 61 pairs, and more than 24 are too many to drive. With 24 pairs you would find 0.16 s."
+ * @example "Not worth testing: a difference of 0.05 s takes 61 pairs, and more than 24 are too many to drive. With 24 pairs, 10 evenings, you would find 0.16 s."
  */
 export function sayNotWorth({ pairs, evenings, verdict }: TestPlan, smallestMs: number): string {
   if (verdict.isWorth) return "";
@@ -60,6 +65,6 @@ export function sayNotWorth({ pairs, evenings, verdict }: TestPlan, smallestMs: 
   const found =
     instead.foundMs === undefined
       ? ""
-      : ` With ${counted(instead.pairs, "pair")} you would find ${hundredths.say(instead.foundMs)}.`;
+      : ` With ${counted(instead.pairs, "pair")}, ${counted(instead.evenings, "evening")}, you would find ${hundredths.say(instead.foundMs)}.`;
   return `Not worth testing: a difference of ${hundredths.say(smallestMs)} takes ${takes}, and ${limit} are too many to drive for one setting.${found}`;
 }

@@ -36,7 +36,7 @@ test("a test that is not worth driving says what the largest one would find", ()
   const asked = { spread: 300, lapsARun: 6, runsAnEvening: 4 };
   const plan = planTest({ ...asked, smallestMs: 40 });
   expect(sayNotWorth(plan, 40)).toMatch(
-    /^Not worth testing: a difference of 0\.04 s takes \d{3} pairs, and more than 24 are too many to drive for one setting\. With \d+ pairs you would find 0\.\d\d s\.$/,
+    /^Not worth testing: a difference of 0\.04 s takes \d{3} pairs, and more than 24 are too many to drive for one setting\. With \d+ pairs, \d+ evenings, you would find 0\.\d\d s\.$/,
   );
   expect(sayNotWorth(planTest({ ...asked, smallestMs: 300 }), 300)).toBe("");
 });

@@ -166,6 +166,8 @@ function VoidDialog({ run, onClose }: { readonly run: Run; readonly onClose: () 
         onPick={(reason) => {
           onClose();
           void write((book) => voidTestRun(book, { runId: run.id, reason }), { isUndoOffered: true });
+          // The setting that is asked for again stands at the top, as after any run.
+          window.scrollTo(0, 0);
         }}
         onCancel={onClose}
       />

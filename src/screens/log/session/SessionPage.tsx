@@ -274,7 +274,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
             />
           </FaultBoundary>
         )}
-        {isOpen && current === undefined && testPanel}
+        {isOpen && current === undefined && testPanel && <div className={styles["waiting"]}>{testPanel}</div>}
         {current && (
           <FaultBoundary what="The entry line">
             <EntryArea

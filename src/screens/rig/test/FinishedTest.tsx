@@ -47,7 +47,7 @@ export function FinishedTest({ page, report, sides, name, today }: FinishedTestP
     <>
       <p className={styles["verdict"]}>{sayRigTest(report, said)}.</p>
       {estimate !== "" && <p>{estimate}</p>}
-      <KeepSetting page={page} sides={sides} today={today} />
+      <KeepSetting key={test.kept} page={page} sides={sides} today={today} />
       <Columns share={7}>
         {drawn.length > 0 && (
           <SlopeChart

@@ -19,7 +19,7 @@ interface KeepSettingProps {
 export function KeepSetting({ page: { test, report }, sides, today }: KeepSettingProps) {
   const write = useWrite();
   const { surroundings } = useLogbook();
-  // One for as long as the page is open, so that pressing twice makes no second record.
+  // One until the choice is another, so that pressing twice makes no second record.
   const [newId] = useState(() => surroundings.newId());
   const records = useRows(rigs, []);
   if (records === undefined) return null;
@@ -35,14 +35,20 @@ export function KeepSetting({ page: { test, report }, sides, today }: KeepSettin
   const { kept } = test;
   if (kept !== undefined) {
     const rigId = kept === "A" ? test.rigA : test.rigB;
+    const other = kept === "A" ? "B" : "A";
     return (
-      <p>
-        Kept: <Name>{saySide(sides, kept)}</Name>.{" "}
-        {records.some(({ id }) => id === rigId) && (
-          <a className={styles["date"]} href={printAddress({ place: "rig", ...(rigId && { rigId }) })}>
-            Its record
-          </a>
-        )}
+      <p className={styles["keep"]}>
+        <span>
+          Kept: <Name>{saySide(sides, kept)}</Name>.{" "}
+          {records.some(({ id }) => id === rigId) && (
+            <a className={styles["date"]} href={printAddress({ place: "rig", ...(rigId && { rigId }) })}>
+              Its record
+            </a>
+          )}
+        </span>
+        <Button size="between" variant="quiet" onClick={() => keep(other)}>
+          Keep {other} instead
+        </Button>
       </p>
     );
   }

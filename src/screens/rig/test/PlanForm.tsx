@@ -14,7 +14,9 @@ import { Notice } from "#ui/Notice.tsx";
 import { Part } from "#ui/Part.tsx";
 import { Select } from "#ui/Select.tsx";
 import { TextArea } from "#ui/TextArea.tsx";
+import { sayQuestionLeft } from "#words";
 import { drawSeed } from "./drawSeed.ts";
+import { hintOf } from "./hintOf.ts";
 import { PlanSides } from "./PlanSides.tsx";
 import { PlanSize } from "./PlanSize.tsx";
 import { planFields } from "./planFields.ts";
@@ -67,7 +69,9 @@ export function PlanForm({ combos, records, inForce, today }: PlanFormProps) {
   const effort = readEffort(typed, offeredMs);
   const size = basis && planSize(basis, typed.figure, effort);
   const sides = readSides(typed, field, inForce);
-  const question = questionOf(typed, sides.ok ? sides.value : undefined, combo.name);
+  const asked = sides.ok ? sides.value : undefined;
+  const question = questionOf(typed, asked, combo.name);
+  const suggestedQuestion = questionOf({ ...typed, question: null }, asked, combo.name);
   const form = useWriteForm<TypedPlan, ReadPlan, Awaited<ReturnType<typeof addRigTest>>>({
     typed: { value: typed, set: draft.set },
     reading: readPlan(typed, {
@@ -161,7 +165,7 @@ export function PlanForm({ combos, records, inForce, today }: PlanFormProps) {
             />
             <Field
               label="Laps a run"
-              hint="Five clean ones make a run count."
+              hint={hintOf(effort.laps, "Five clean ones make a run count.", form.field("laps").problem)}
               figures
               size="between"
               inputMode="numeric"
@@ -181,7 +185,9 @@ export function PlanForm({ combos, records, inForce, today }: PlanFormProps) {
         label="The question"
         rows={2}
         dir="auto"
-        hint="It is the title of the test."
+        hint={
+          typed.question?.trim() === "" ? sayQuestionLeft(suggestedQuestion) : "It is the title of the test."
+        }
         {...offered("question", question)}
       />
       <div role="status">{form.isRefused && <p>Not planned yet: something above has to be mended.</p>}</div>

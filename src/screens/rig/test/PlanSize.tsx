@@ -4,6 +4,7 @@ import type { TestBasis } from "#stats";
 import { Field } from "#ui/Field.tsx";
 import { Part } from "#ui/Part.tsx";
 import { sayFoundBy, sayNotWorth, sayTestSize, sayWhySoMany } from "#words";
+import { hintOf } from "./hintOf.ts";
 import type { PlannedSize } from "./planSize.ts";
 import styles from "./Test.module.css";
 import type { readEffort } from "./typedPlan.ts";
@@ -40,7 +41,7 @@ export function PlanSize({ basis, figure, effort, size, pairs }: PlanSizeProps) 
         </div>
         <Field
           label="Pairs of runs"
-          hint="At least 6. Fixed once the test is planned."
+          hint={hintOf(effort.pairs, "At least 6. Fixed once the test is planned.", pairs.problem)}
           figures
           size="between"
           inputMode="numeric"

@@ -74,7 +74,7 @@ function OfTest({ testId, chosen }: { readonly testId: Id; readonly chosen: Pref
         <RunningTest page={page} sides={sides} name={name} />
       )}
       <TestRuns page={page} sides={sides} />
-      <div>
+      <div className={styles["remove"]}>
         <Button size="between" variant="caution" onClick={() => void remove()}>
           Delete this test
         </Button>

@@ -209,7 +209,9 @@ export function readPlan(
 ): FormReading<ReadPlan, keyof TypedPlan & string> {
   const sides = readSides(typed, context.field, context.rig);
   const { smallest, laps, pairs } = readEffort(typed, context.offeredMs);
-  const question = questionOf(typed, sides.ok ? sides.value : undefined, context.comboName).trim();
+  const asked = sides.ok ? sides.value : undefined;
+  const own = questionOf(typed, asked, context.comboName).trim();
+  const question = own === "" ? questionOf({ ...typed, question: null }, asked, context.comboName) : own;
   const count = pairs === undefined ? context.offeredPairs : pairs.value;
   const problems: Problems<keyof TypedPlan & string> = {
     ...(context.isTaken && {
@@ -227,10 +229,6 @@ export function readPlan(
         right: `At most ${longestText} are kept.`,
       },
     }),
-    ...(sides.ok &&
-      question === "" && {
-        question: { wrong: "No question stands there.", right: "A few words are enough." },
-      }),
   };
   if (
     !sides.ok ||

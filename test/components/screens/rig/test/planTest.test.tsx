@@ -42,6 +42,12 @@ describe("a plan", () => {
     const { user } = await start();
     await pickGain(user);
     await user.type(field("B, what is tried"), "54");
+    await user.clear(field("Laps a run"));
+    await user.type(field("Laps a run"), "3");
+    expect(await screen.findByText(/3.? is out of range/)).toBeVisible();
+    await user.clear(field("Laps a run"));
+    await user.type(field("Laps a run"), "6");
+    expect(screen.queryByText(/out of range/)).not.toBeInTheDocument();
     expect(screen.getByText("gain 72 %")).toBeVisible();
     expect(screen.getByText(/Wheel bases from about 8/)).toBeVisible();
     await waitFor(() => expect(field("Smallest difference that would matter")).not.toHaveValue(""));

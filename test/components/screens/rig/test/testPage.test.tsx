@@ -162,6 +162,15 @@ describe("a test that is over", () => {
     expect(await screen.findByRole("button", { name: "Keep A, gain 72 %" })).toBeVisible();
   });
 
+  it("lets the other setting be kept instead later on", async () => {
+    const { user } = await renderAt("", <Peek />, (book) => aTest(book, 6));
+    await user.click(await screen.findByRole("button", { name: "Keep B, gain 54 %" }));
+    await user.click(await screen.findByRole("button", { name: "Keep A instead" }));
+    await waitFor(() => expect(kept.tests[0]).toMatchObject({ kept: "A" }));
+    expect(kept.names).toEqual(["", "gain 54 %", "gain 72 %"]);
+    expect(await screen.findByRole("button", { name: "Keep B instead" })).toBeVisible();
+  });
+
   it("begins no record where the setting in force is kept", async () => {
     const { user } = await renderAt("", <Peek />, (book) => aTest(book, 6));
     await user.click(await screen.findByRole("button", { name: "Keep A, gain 72 %" }));
