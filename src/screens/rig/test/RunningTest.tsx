@@ -6,6 +6,7 @@ import { Button } from "#ui/Button.tsx";
 import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { Notice } from "#ui/Notice.tsx";
 import { type SaidSides, sayBegunAnew, sayStopEarly, sayTestRunToCome, toldWhenOver } from "#words";
+import { OtherInForce } from "./OtherInForce.tsx";
 import { PairMarks } from "./PairMarks.tsx";
 import styles from "./Test.module.css";
 
@@ -22,6 +23,7 @@ export function RunningTest({ page: { test, report }, sides }: RunningTestProps)
   const anew = sayBegunAnew(progress);
   return (
     <>
+      <OtherInForce test={test} sides={sides} />
       <PairMarks progress={progress} />
       <p className={styles["large"]}>Next: {sayTestRunToCome(progress, sides)}</p>
       <div>
