@@ -1,5 +1,5 @@
 import { runNumber } from "#combo";
-import { type AllRows, decimalsOf, formatLapTime } from "#domain";
+import { type AllRows, decimalsOf, formatLapTime, type RigTest, type Run } from "#domain";
 import { type CsvTable, type ExportRun, type ExportSession, exportSessions, startOf } from "./exportRows.ts";
 import { writeRemarks } from "./tableRemarks.ts";
 import type { CsvCell } from "./writeCsv.ts";
@@ -34,12 +34,18 @@ const head = [
   "focus",
   "conditions",
   "session note",
+  "rig test",
+  "test pair",
+  "test side",
+  "test setting",
+  "test void",
 ] as const;
 
 /**
  * Every lap that is not deleted, one a row, oldest session first. Imported again it gives the same laps. `lap time` has
  * the decimals that are known, and `seconds counted` all that it counts as; "no time" stands where there is none. A guest
- * and the guest's name have cells of their own, for any word can be a name.
+ * and the guest's name have cells of their own, for any word can be a name. A run of a rig test was driven with a setting of
+ * the test, and says with which; a table that is read again makes no rig test of it.
  */
 export function lapsTable(rows: AllRows): CsvTable {
   const sessions = exportSessions(rows);
@@ -49,7 +55,9 @@ export function lapsTable(rows: AllRows): CsvTable {
   return [
     [...head, ...sectorHeads],
     ...sessions.flatMap((session) =>
-      session.runs.flatMap((run) => lapRows(session, run, numberOf(session, run), sectors)),
+      session.runs.flatMap((run) =>
+        lapRows(session, run, [numberOf(session, run), sectors], testCells(run.run, rows.rigTests)),
+      ),
     ),
   ];
 }
@@ -60,7 +68,21 @@ const numberOf = ({ runs }: ExportSession, { run }: ExportRun) =>
     runs.map((one) => one.run),
   );
 
-function lapRows(all: ExportSession, { run, laps }: ExportRun, number: number, sectors: number): CsvCell[][] {
+/** The rig test that a run is of, its pair, side and setting, and why it is void; five empty cells for any other run. */
+function testCells({ rigTest }: Run, tests: readonly RigTest[]): readonly CsvCell[] {
+  if (rigTest === undefined) return ["", "", "", "", ""];
+  const { id, pair, side, void: why = "" } = rigTest;
+  const test = tests.find((one) => one.id === id);
+  const setting = (side === "A" ? test?.sayA : test?.sayB) ?? "";
+  return [test?.question || "yes", pair, side, setting, why];
+}
+
+function lapRows(
+  all: ExportSession,
+  { run, laps }: ExportRun,
+  [number, sectors]: readonly [number: number, sectors: number],
+  ofTest: readonly CsvCell[],
+): CsvCell[][] {
   const { session, ofTheDay, car, track, layout } = all;
   const { date, clock, zone } = startOf(session);
   const { kind, effort, surface, tyres = "", fuelLitres = "", setup = "", assists = "", guest, note } = run;
@@ -94,6 +116,7 @@ function lapRows(all: ExportSession, { run, laps }: ExportRun, number: number, s
     session.focus,
     session.conditions ?? "",
     session.note,
+    ...ofTest,
     ...Array.from({ length: sectors }, (_, place) =>
       lap.ms === undefined ? "" : sectorCell(lap.sectors?.[place], lap.sectorDecimals?.[place]),
     ),

@@ -147,3 +147,16 @@ export function sayStopEarly({ complete, planned }: Pick<TestProgress, "complete
   if (complete < 3) return `${so} nothing can be told: the test ends without an answer. ${forGood}`;
   return `${so} the test gives an estimate and no verdict: a test that is stopped when one likes finds a difference between equal settings twice as often. ${forGood}`;
 }
+
+/**
+ * Where the value that a test is about is changed while it lasts.
+ * @example "A rig test of gain 72 % against gain 54 % is under way: put A back on for its runs with A, or stop it."
+ */
+export function sayPutBackOn({ sayA, sayB }: SaidSides): string {
+  return `A rig test of ${sayA} against ${sayB} is under way: put A back on for its runs with A, or stop it.`;
+}
+
+/** The same on the test's page, once it is changed: "The record in force is not A: put gain 72 % on for the runs with A, or stop the test." */
+export function sayNotInForce({ sayA }: SaidSides): string {
+  return `The record in force is not A: put ${sayA} on for the runs with A, or stop the test.`;
+}

@@ -16,6 +16,7 @@ import { rigChanges, sayChanges } from "./rigWords.ts";
 import { screenBeingTyped } from "./screenView.ts";
 import { TrueToSize } from "./TrueToSize.tsx";
 import { torqueBeingTyped } from "./torqueBeingTyped.ts";
+import { useTestOfField } from "./useTestOfField.ts";
 
 interface RigFormProps {
   readonly title: string;
@@ -66,17 +67,23 @@ export function RigForm(props: RigFormProps) {
     wanted?.focus();
     if (place && wanted?.type !== "radio") wanted?.select();
   }, [box, firstKey, isUnfolded]);
+  const testOf = useTestOfField(compared, reading.ok ? reading.value : undefined);
   /** A field nothing has been typed into has no text yet. */
   const filled = (key: string) => ({ ...field(key), value: texts[key] ?? "" });
   return (
     <form ref={box} noValidate aria-label={title} className={styles["form"]} onSubmit={submit}>
       {isWhole ? (
-        <AllFields title={title} texts={texts} filled={filled} />
+        <AllFields title={title} texts={texts} filled={filled} testOf={testOf} />
       ) : (
         first && (
           <Part title={title} ruled>
             <div className={styles["fields"]}>
-              <OneField field={first} texts={texts} typed={filled(textKey(first))} />
+              <OneField
+                field={first}
+                texts={texts}
+                typed={filled(textKey(first))}
+                test={testOf(textKey(first))}
+              />
             </div>
             <p className={styles["soft"]}>
               From {from === undefined ? "today" : sayDate(from)} on.{" "}
@@ -116,9 +123,11 @@ interface AllFieldsProps {
   readonly title: string;
   readonly texts: RigTexts;
   readonly filled: (key: string) => FormField<string>;
+  /** What a rig test has to do with a value as it is typed. */
+  readonly testOf: (key: string) => string | undefined;
 }
 
-function AllFields({ title, texts, filled }: AllFieldsProps) {
+function AllFields({ title, texts, filled, testOf }: AllFieldsProps) {
   const ofPart = (part: RigPart) =>
     rigFields.filter((field) => field.part === part && isAsked(field, texts["screen.kind"] || undefined));
   return (
@@ -139,7 +148,13 @@ function AllFields({ title, texts, filled }: AllFieldsProps) {
         <Part key={part} title={rigParts[part]} level={3} ruled>
           <div className={styles["fields"]}>
             {ofPart(part).map((one) => (
-              <OneField key={textKey(one)} field={one} texts={texts} typed={filled(textKey(one))} />
+              <OneField
+                key={textKey(one)}
+                field={one}
+                texts={texts}
+                typed={filled(textKey(one))}
+                test={testOf(textKey(one))}
+              />
             ))}
           </div>
         </Part>
@@ -152,16 +167,22 @@ interface OneFieldProps {
   readonly field: RigField;
   readonly texts: RigTexts;
   readonly typed: FormField<string>;
+  readonly test: string | undefined;
 }
 
-/** A field with what belongs beside it: the view worked out, the caution. */
-function OneField({ field, texts, typed }: OneFieldProps) {
+/** A field with what belongs beside it: the view worked out, the test that lasts, the caution. */
+function OneField({ field, texts, typed, test }: OneFieldProps) {
   const key = textKey(field);
   return (
     <>
       <div data-field={key} className={field.kind === "measure" ? undefined : styles["wide"]}>
         <RigFieldInput field={field} typed={typed} />
       </div>
+      {test !== undefined && (
+        <p role="status" className={styles["wide"]}>
+          {test}
+        </p>
+      )}
       {key === "view.degrees" && <TrueToSize screen={screenBeingTyped(texts)} />}
       {cautionAfter.includes(key) && (
         <div className={styles["wide"]}>

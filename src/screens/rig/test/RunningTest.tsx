@@ -14,6 +14,7 @@ import {
   sayWhereToDrive,
   toldWhenOver,
 } from "#words";
+import { OtherInForce } from "./OtherInForce.tsx";
 import { PairMarks } from "./PairMarks.tsx";
 import styles from "./Test.module.css";
 
@@ -32,6 +33,7 @@ export function RunningTest({ page: { test, report, openId }, sides, name }: Run
   const anew = sayBegunAnew(progress);
   return (
     <>
+      <OtherInForce test={test} sides={sides} />
       <PairMarks progress={progress} />
       <p className={styles["large"]}>Next: {sayTestRunToCome(progress, sides)}</p>
       <div>
