@@ -48,7 +48,8 @@ const unclear = /^[+-]?\d{1,3},\d{3}(?!\d)/;
 export function readMeasure(text: string, measure: Measure): Reading<{ readonly value: number | undefined }> {
   const { name, unit, stored = 1, least, most, isWhole } = measure;
   const typed = text.trim();
-  const behind = unit === "" ? "" : ` ${unit}`;
+  // The sign of degrees stands at its figure (ISO 80000-1, 7.1.4), any other unit apart from it.
+  const behind = unit === "" || unit === "°" ? unit : ` ${unit}`;
   const right = `Write a ${isWhole ? "whole " : ""}number from ${least} to ${most}${behind}.`;
   const refuse = (wrong: string, instead = right) =>
     ({

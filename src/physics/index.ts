@@ -19,6 +19,7 @@ export { type FieldOfView, flatScreen } from "./flatScreen.ts";
 export { type ForceSeen, forceSketch, shareOverLimit } from "./forceSketch.ts";
 export { gainForPeak } from "./gainForPeak.ts";
 export { type GainRange, gainForShare } from "./gainForShare.ts";
+export { firstGain, mostPointsUp, usualSliderEnd, withinSlider } from "./gainSteps.ts";
 export type { Point } from "./halfCorner.ts";
 export { headroomDecibels } from "./headroomDecibels.ts";
 export { pixelsPerDegree, sharpPixelsPerDegree } from "./pixelsPerDegree.ts";
@@ -29,6 +30,7 @@ export { type PlanGlass, type PlanLine, type ScreenPlan, screenPlan } from "./sc
 export { moved, type ScreenSetup } from "./screenSetup.ts";
 export { screenSize } from "./screenSize.ts";
 export { type ScreenView, screenView } from "./screenView.ts";
+export { type ShareRange, shareAtGain } from "./shareAtGain.ts";
 export { type ShorterWay, shorterWay } from "./shorterWay.ts";
 export { type ThreeScreensView, threeScreens } from "./threeScreens.ts";
 export { horizontalFromVertical, verticalFromHorizontal } from "./turnFieldOfView.ts";

@@ -220,6 +220,7 @@ export {
 } from "./rigTests/testProgress.ts";
 export { type RunInTest, testRuns } from "./rigTests/testRuns.ts";
 export { weightiestStep } from "./rigTests/weightiestStep.ts";
+export { whyAside } from "./rigTests/whyAside.ts";
 export { longGap } from "./run/longGap.ts";
 export type {
   AgainstBest,

@@ -1,10 +1,12 @@
 import type { Reason } from "#domain";
-import type { GainRange } from "#physics";
+import { type GainRange, mostPointsUp, type ShareRange, usualSliderEnd } from "#physics";
 import { asSentence } from "./counted.ts";
 import { sayReason } from "./reason.ts";
 
 /** What floating point takes off is given back: 0.5 · 60 stays 30. */
 const SLACK = 1e-9;
+/** Least share of time, in percent, that is told as a figure. */
+const LEAST_SHARE = 0.1;
 /** Standard gravity, m/s² (3rd CGPM). */
 const GRAVITY = 9.80665;
 
@@ -31,6 +33,8 @@ export function sayNoGain(reason: Reason): string {
   if ("needs" in reason) return `${asSentence(sayReason(reason))}.`;
   if (reason.because === "peak cut off")
     return "At 100 % and more the strongest force is cut off, so how strong it really was cannot be seen. Look how long the force is at the limit instead.";
+  if (reason.because === "not above zero" && reason.measure === "gain")
+    return "At a gain of 0 % no force is felt: there is nothing to work out. Drive a few laps with some gain, and look how strong the force gets.";
   if (reason.because !== "out of range") return `${asSentence(sayReason(reason))}.`;
   if (reason.measure === "reserve") return "The reserve must be 0 % or more, and under 100 %.";
   if (reason.measure === "wanted share") return "The wanted share must be more than 0 % and under 30 %.";
@@ -39,12 +43,42 @@ export function sayNoGain(reason: Reason): string {
     : "From 30 % of the time at the limit on, too little of the force is seen to work anything out. Turn the gain down by a third, drive a few laps and look again.";
 }
 
+/** What is still to be typed, by the first figure that is missing. */
+export const wantedForGain = {
+  gain: "Type the gain you drive with now, and what you saw.",
+  peak: "Drive a few laps, watch how strong the force gets, and type the strongest you saw.",
+  reserve: "Type the reserve: how much is kept free under the limit. 10 % is common practice, no source.",
+  share: "Drive a few laps, watch how long the force is at the limit, and type its share of the time.",
+  wanted: "Type how long it is wanted at the limit. 1 % of the time is common practice, no source.",
+} as const;
+
+/** Nothing is worked out while a figure that it needs cannot be read. */
+export function sayMendFirst(name: string): string {
+  return `Put right what stands at “${name}”.`;
+}
+
 /**
  * Why it is a range, and how to go about it.
+ * @param first gain to begin with, in percent as digits; isUp where that is more than the gain now
+ */
+export function whyGainIsARange(first: string, isUp: boolean): string {
+  return `A range, because what lies over the limit cannot be seen. It holds where strong forces get rarer as they mostly do; with rare hard knocks the right gain lies outside it. Begin at ${first} %, look again how long the force is at the limit, and go on in small steps${isUp ? `, at most ${mostPointsUp} points at a time` : ""}.`;
+}
+
+/**
+ * How to go about a gain that is more than the gain now.
  * @param first gain to begin with, in percent as digits
  */
-export function whyGainIsARange(first: string): string {
-  return `A range, because what lies over the limit cannot be seen. It holds where strong forces get rarer as they mostly do; with rare hard knocks the right gain lies outside it. Begin at ${first} %, look again how long the force is at the limit, and go on in small steps.`;
+export function sayStepUp(first: string): string {
+  return `Go up at most ${mostPointsUp} points at a time: begin at ${first} %, and feel how strong it is before you go on.`;
+}
+
+/**
+ * A gain that was held down to where sliders end.
+ * @param worked what the sum gives
+ */
+export function sayHeldGain(worked: GainRange): string {
+  return `By the sum it would be ${sayGain(worked)}. Most sliders end at ${usualSliderEnd} % (common practice, no source): this wheel's own strength is the limit then.`;
 }
 
 /**
@@ -75,6 +109,25 @@ export function sayRimForce(newtons: number): string {
 export interface TurnAtGain {
   readonly gain: string;
   readonly share: number;
+  /** Time at the limit that is typical there, where that was worked out. */
+  readonly time?: ShareRange;
+}
+
+/**
+ * A typical share of time at the limit, one figure or a range.
+ * @example sayTimeAtLimit({ low: 0.009, high: 0.0166 }) // "about 0.9 to 2 % of the time"
+ */
+export function sayTimeAtLimit({ low, high }: ShareRange): string {
+  const [least, most] = [percentDigits(low), percentDigits(high)];
+  if (Number(most) < LEAST_SHARE) return `less than ${LEAST_SHARE} % of the time`;
+  if (Number(least) < LEAST_SHARE) return `up to ${most} % of the time`;
+  return `about ${least === most ? most : `${least} to ${most}`} % of the time`;
+}
+
+/** Whole percent from ten on, below that the first digit that is no nought. */
+function percentDigits(share: number): string {
+  const percent = share * 100;
+  return percent < 10 ? String(Number(percent.toPrecision(1))) : percent.toFixed(0);
 }
 
 /**
@@ -96,23 +149,33 @@ export function waveCompares(now: TurnAtGain, next: TurnAtGain): readonly string
     return [waveSays({ gain: `${now.gain} and ${next.gain}`, share: 0 })];
   if (now.share === 0 || next.share === 0) return [waveSays(now), waveSays(next)];
   const less = next.share < now.share ? "less" : next.share > now.share ? "more" : "as much";
-  return [waveSays(now), `At ${next.gain} ${less} of it is cut off.`];
+  const time = next.time === undefined ? "" : `, ${sayTimeAtLimit(next.time)}`;
+  return [waveSays(now), `At ${next.gain} ${less} of it is cut off${time}.`];
 }
 
 /** What the picture is, and what it is not. */
 export const waveIsASketch =
   "A sketch of the principle, not your own force: only how much of it lies over the limit follows from what you typed.";
 
-/** A gain that is not the one worked out, in words; undefined where it is. */
+/** A gain that is not the one worked out, or far up from the gain now, in words; undefined where it is neither. */
 export function sayGainChosen(chosen: number, now: number, { low, high }: GainRange): string | undefined {
   const [least, most] = [Number(gainDigits(low)), Number(gainDigits(high))];
-  if (chosen >= least && chosen <= Math.max(most, high)) return undefined;
-  const isOnTheWay = chosen > Math.min(now, least) && chosen < Math.max(now, most);
-  return isOnTheWay
-    ? `A step on the way from ${now} % to what was worked out: ${sayGain({ low, high })}.`
-    : `Worked out: ${sayGain({ low, high })}. It is stored as typed.`;
+  const said: string[] = [];
+  if (chosen < least || chosen > Math.max(most, high)) {
+    const isOnTheWay = chosen > Math.min(now, least) && chosen < Math.max(now, most);
+    said.push(
+      isOnTheWay
+        ? `A step on the way from ${now} % to what was worked out: ${sayGain({ low, high })}.`
+        : `Worked out: ${sayGain({ low, high })}. It is stored as typed.`,
+    );
+  }
+  const up = chosen - now;
+  if (up > mostPointsUp + SLACK)
+    said.push(`It is ${Number(up.toFixed(1))} points up at once: smaller steps are safer for your hands.`);
+  return said.length === 0 ? undefined : said.join(" ");
 }
 
-/** A slider that ends at 100 %. */
-export const gainOver100 =
-  "More than 100 %: where the slider ends there, leave it at the end; this wheel's own strength is the limit then.";
+/** The record in force has another gain than the one at which the force was seen. */
+export function sayOtherInForce(gain: number): string {
+  return `The record in force says ${gain} %. What you saw counts for the gain that stands here.`;
+}

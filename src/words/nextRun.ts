@@ -54,7 +54,7 @@ function afterGuest({ isGuest }: RunReport): NextRun | undefined {
 function nextOfTest({ againstRunBefore }: RunReport): NextRun | undefined {
   if (!isNotCompared(againstRunBefore) || againstRunBefore.reason.run !== "test") return undefined;
   return {
-    suggestion: "The run of the rig test that comes next, driven as this one.",
+    suggestion: "While the rig test lasts, its next run: Log says with which setting.",
     reason: `${asSentence(sayNotCompared("test"))}.`,
     evidence: { reason: "fair evidence", advice: "common practice, no source" },
     check: `${leastForSpread} clean laps, and it counts.`,

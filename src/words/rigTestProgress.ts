@@ -1,5 +1,5 @@
 import type { RunOfTest } from "#domain";
-import type { RunAside, TestPair, TestPlace, TestProgress } from "#stats";
+import type { RunAside, TestPair, TestPlace, TestProgress, WhyAside } from "#stats";
 import { counted } from "./counted.ts";
 import { sayReason } from "./reason.ts";
 import { type SaidSides, saySide } from "./rigTestSides.ts";
@@ -12,6 +12,17 @@ export const testRunSays = "A run of a rig test is compared with nothing while t
 
 /** What comes before the next run of a test. */
 export const putItOn = "Put the setting on, then say that it is on.";
+
+/** What comes after the last run of a test. */
+export const lookAtTest = "Every pair of the rig test is driven: look at what it found.";
+
+/** What Log does about a test while a session of its combo is open. */
+export const driveOnLog = "Log says which setting is next, and asks whether it is on.";
+
+/** The same where none is open: "Start a session with Varnholt Ring · club hatch there. Log then says which setting is next…" */
+export function sayWhereToDrive(comboName: string): string {
+  return `Start a session with ${comboName} there: Log then says which setting is next, and asks whether it is on.`;
+}
 
 /** Reasons for which a run is most often void. */
 export const voidReasons = ["wrong setting on", "interrupted", "mistakes", "track changed"] as const;
@@ -53,6 +64,14 @@ export function sayNextTestRun(progress: TestProgress, sides: SaidSides): string
   if (next === undefined) return "Rig test: every pair is driven.";
   return `Rig test: ${sayPair(next, progress)}. Next run: ${saySide(sides, next.side)}.`;
 }
+
+/** While a run of practice is being driven: "Rig test: pair 3 of 8 comes after this run." */
+export function sayTestAfter(next: Pick<TestPlace, "pair">, progress: Pick<TestProgress, "planned">): string {
+  return `Rig test: ${sayPair(next, progress)} comes after this run.`;
+}
+
+/** The test waits for another evening. */
+export const testPutOff = "Rig test put off tonight.";
 
 /** The same behind a word that says it is next: "B, gain 54 %, for pair 3 of 8 of the rig test." */
 export function sayTestRunToCome(progress: TestProgress, sides: SaidSides): string {
@@ -114,6 +133,11 @@ export function sayWhyAside({ why }: Pick<RunAside, "why">): string {
     case "figure":
       return sayReason(why.reason);
   }
+}
+
+/** The same of the run that is being driven: "This run does not count: race laps are not compared with practice." */
+export function sayDoesNotCount(why: WhyAside): string {
+  return `This run does not count: ${sayWhyAside({ why })}.`;
 }
 
 /** What stopping now does to what the test can say. */

@@ -30,12 +30,15 @@ export function screenViewTitle(view: ScreenView, asked: AskedView): string {
     : `Set the field of view to ${across} (${upright}° upright)`;
 }
 
-/** What that does, and what it is of. */
-export function screenViewReading(view: ScreenView): string {
-  const same = "Then things look as large as they would from the seat.";
-  if (view.sides === undefined) return same;
-  const all = viewSetting(view, "all");
-  return `${same} One of the three screens is seen under ${viewSetting(view, "one")}°, all together under ${all}°, frames included.`;
+/**
+ * What that does, and of what picture it holds: screens turned to the eye need a picture each, which one flat picture is not.
+ * @param sideAngle of three screens, degrees
+ */
+export function screenViewReading(view: ScreenView, sideAngle: number | undefined): string {
+  const same = "Then things look as large as they would from the seat";
+  if (sideAngle === undefined || sideAngle === 0) return `${same}.`;
+  const never = view.all.horizontal >= 180 ? ", and none is 180° wide or more" : "";
+  return `${same}, if the simulator draws three views, those at the sides turned by ${Math.round(sideAngle)}°. One flat picture stretched over all three screens cannot do that${never}.`;
 }
 
 /** A simulator draws for flat glass: what that does on a curved screen, where the setting fits from edge to edge. */
@@ -46,6 +49,14 @@ export function curvedGlassSays({ one, drawnVertical }: ScreenView): string {
   const [drawn, seen] = [Math.round(drawnVertical), Math.round(one.vertical)];
   if (drawn === seen) return `${edges} and in the middle.`;
   return `${edges}; in the middle things look ${drawn > seen ? "smaller" : "larger"}: ${drawn}° upright are shown on ${seen}°.`;
+}
+
+/** Why a simulator cannot be set upright; undefined where it can. */
+export function sayNoUpright({ one, drawnVertical }: ScreenView): string | undefined {
+  if (drawnVertical !== undefined) return undefined;
+  return one.vertical === undefined
+    ? "For upright, type the height of the picture."
+    : "Upright it cannot be set: no flat picture is 180° wide or more.";
 }
 
 /** @example "56.6° across, 33.7° upright" */
@@ -66,6 +77,11 @@ export function sayNoView(missing: readonly string[], view: Figure<unknown> | un
   return view === undefined || view.known ? undefined : `Not worked out: ${sayReason(view.reason)}.`;
 }
 
+/** That a field has to be mended first: what is wrong stands at the field. */
+export function sayToMend(label: string): string {
+  return `To work it out, mend “${label}”.`;
+}
+
 /** How fine the picture is at its middle. */
 export function saySharpness(perDegree: number): string {
   const told = `${Math.round(perDegree)} pixels a degree`;
@@ -77,14 +93,14 @@ export function saySharpness(perDegree: number): string {
 /** The largest turn that a side screen of the form may have, degrees. */
 export const mostSideAngle = 90;
 
-/** At which turn the eye stands square before the side screens, and what that is good for. */
-export function saySquareTurn(squareAngle: number, sideAngle: number): string {
+/** At which turn the eye stands square before the side screens, and what that is good for; told before there is a turn. */
+export function saySquareTurn(squareAngle: number, sideAngle: number | undefined): string {
   if (squareAngle > mostSideAngle)
     return "So near the screens no turn up to 90° sets the side screens square to the eye.";
   const square = Math.round(squareAngle);
-  if (Math.abs(squareAngle - sideAngle) < 1)
+  if (sideAngle !== undefined && Math.abs(squareAngle - sideAngle) < 1)
     return `The side screens stand square to the eye: at ${square}° each is seen as the middle one is.`;
-  return `Square to the eye at ${square}°: each side screen is then seen as the middle one is. Square, not widest.`;
+  return `Turned by ${square}°, each side screen faces the eye and is seen as the middle one is. Turned in farther it fills a little more of what you see, but at a slant.`;
 }
 
 /** What is wrong with a curve that its glass would close too far, and what would be right. */
@@ -94,6 +110,15 @@ export function tooTightCurve(width: number, unit: LengthUnit): { wrong: string;
     wrong: `A picture ${sayLength(width, unit)} wide would be more than half a circle at this radius.`,
     right: `Write a radius of ${least.toFixed(1)} ${unit} or more, or a smaller width.`,
   };
+}
+
+/**
+ * What to write for a curved screen that is sold by its radius in mm.
+ * @example sayCurveAsSold(1500, "cm") // "A screen sold as 1500R has a radius of 150 cm: write 1500R, or that."
+ */
+export function sayCurveAsSold(millimetres: number, unit: LengthUnit): string {
+  const length = sayLength(millimetres / 1000, unit);
+  return `A screen sold as ${millimetres}R has a radius of ${length}: write ${millimetres}R, or that.`;
 }
 
 /** The drawing in words. */

@@ -18,6 +18,7 @@ import { hundredths } from "./amount.ts";
 import { asSentence, counted, inWords, listed } from "./counted.ts";
 import { guestRun } from "./guest.ts";
 import { sayNotCompared } from "./reason.ts";
+import { sayWhyAside } from "./rigTestProgress.ts";
 import type { RunFigure } from "./runFigures.ts";
 import { sayRun } from "./runSays.ts";
 import { sayLevel, sayUsual } from "./usualLap.ts";
@@ -124,12 +125,16 @@ function saidRace({ grid, finish, run }: RacedRun): VerdictWords {
   return { word: `${grid} to ${finish}`, figure, about: "from grid to finish", sentence };
 }
 
-function saidTest({ isValid, run }: TestedRun): VerdictWords {
+/** Why it does not count stands beside the word: the laps alone would not tell. */
+function saidTest({ isValid, why, run }: TestedRun): VerdictWords {
+  const isShort = why?.because === "figure" && "needs" in why.reason;
   return {
     word: isValid ? "valid" : "not valid",
-    figure: `${run.pace} laps`,
-    about: `clean, of the ${leastForSpread} that a run of the rig test needs`,
-    sentence: "Nothing is said of speed before the test is complete.",
+    figure: counted(run.pace, "clean lap"),
+    about: why === undefined || isShort ? `${leastForSpread} are needed` : sayWhyAside({ why }),
+    sentence: isValid
+      ? "The test is judged by its pairs, not by one run."
+      : "It does not count in the rig test; its laps stay.",
   };
 }
 

@@ -70,6 +70,12 @@ test.describe("on a phone", () => {
     const read = boxes.map((box) => (box?.y ?? 0) * 10 + (box?.x ?? 0));
     expect(read).toEqual([...read].sort((a, b) => a - b));
     expect(boxes[0]?.y).toBeGreaterThan((drawing?.y ?? 0) + (drawing?.height ?? 0));
+    // Its answer stands between the drawing and the fields, in sight with the caution.
+    const answer = page.getByRole("heading", { name: "The field of view" });
+    await expect(answer).toBeInViewport();
+    const { y: answered = 0 } = (await answer.boundingBox()) ?? {};
+    expect(answered).toBeGreaterThan((drawing?.y ?? 0) + (drawing?.height ?? 0) - 1);
+    expect(answered).toBeLessThan(boxes[0]?.y ?? 0);
     expect(await noSidewaysScroll(page)).toBe(true);
     await page.setViewportSize({ width: 320, height: 640 });
     await expect.poll(() => noSidewaysScroll(page)).toBe(true);
@@ -110,4 +116,5 @@ test("on a desk the lengths are typed on the drawing, and on paper they stand in
   await expect(drawing.getByText("65 cm")).toBeVisible();
   await expect(drawing.getByText("59.8 cm")).toBeVisible();
   await expect(field(page, "Eye to screen")).toBeHidden();
+  await expect(page.getByText("The simulator asks for it")).toBeHidden();
 });

@@ -57,6 +57,37 @@ test("a gain is worked out from the time at the limit by touch, and stored, the 
   await expect(page.getByText(/^At 54 %: at the limit for 5 % of the time, wanted 1 %\./)).toBeVisible();
 });
 
+test("on the smallest phone the caution begins in sight under the gain and what was seen", async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 320, height: 640 });
+  await demoRig(page);
+  await page.getByRole("link", { name: "Work out my gain" }).tap();
+  await page.getByRole("radio", { name: "how long it is at the limit" }).tap();
+  await expectInSight(page, page.getByRole("textbox", { name: "At the limit" }));
+  const bar = await page.getByRole("link", { name: "Targets", exact: true }).boundingBox();
+  const box = await caution(page).boundingBox();
+  if (box === null || bar === null) throw new Error("nothing is drawn");
+  // Two lines of it at least.
+  expect(box.y + 40).toBeLessThanOrEqual(bar.y);
+});
+
+test("on paper the gain stands with what it was worked out from, without fields", async ({ page }) => {
+  await demoRig(page);
+  await page.getByRole("link", { name: "Work out my gain" }).tap();
+  await page.getByRole("textbox", { name: "Peak seen" }).fill("95");
+  const typed = page.getByText(
+    /^At 54 %: strongest force 95 % of the limit, 10 % kept free\. Worked out: 51 %\./,
+  );
+  await expect(typed).toBeHidden();
+  await page.emulateMedia({ media: "print" });
+  await expect(typed).toBeVisible();
+  await expect(caution(page)).toBeVisible();
+  await expect(page.getByRole("textbox")).toHaveCount(0);
+  await expect(page.getByRole("radio")).toHaveCount(0);
+  await expect(page.getByRole("link", { name: "Back to the rig" })).toHaveCount(0);
+});
+
 test("the caution is in sight where a gain has changed", async ({ page }) => {
   await demoRig(page);
   await page.goto("./#/rig?field=wheel.gainPercent");

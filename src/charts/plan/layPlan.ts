@@ -51,7 +51,7 @@ const HEAD = 0.09;
 /** What is left free around it, px. */
 const MARGIN = 14;
 /** The plot is at most so high, in shares of the width and in em; three screens are wider than they stand away. */
-const highest = { share: { one: 0.82, three: 0.56 }, em: 27 } as const;
+const highest = { share: { one: 0.56, three: 0.5 }, em: 27 } as const;
 const POINTS = 48;
 /** What has to be in the picture. */
 export function planFrame({ plan, distance }: DrawnPlan): PlanFrame {
@@ -76,7 +76,7 @@ export function layPlan(
 ): LaidPlan {
   const { plan, distance, view } = drawn;
   const frame = held ?? planFrame(drawn);
-  const top = MARGIN + em * (isOverlaid ? fieldEms.up + 1.6 : 2.4);
+  const top = MARGIN + em * (isOverlaid ? fieldEms.up + 1.6 : 1.4);
   const share = plan.hinges.length > 0 ? highest.share.three : highest.share.one;
   const plot = Math.min(width * share, em * highest.em);
   const foot = em * 1.6;
@@ -94,7 +94,12 @@ export function layPlan(
   const hinge = plan.hinges.at(-1);
   const edge = hinge ?? right?.to ?? [0, distance];
   const onCurve = right?.curve && pointsOf(right)[Math.round(POINTS * 0.85)];
-  const around = Math.min(em * 5.5, Math.max(em * 2.5, distance * perMetre * 0.34));
+  const sightLength = eye.y - top;
+  // The middle angle stands between its arc and the glass.
+  const around = Math.max(
+    em,
+    Math.min(em * 5.5, Math.max(em * 2.5, sightLength * 0.34), sightLength - em * 1.7),
+  );
   return {
     height: Math.round(top + plot + foot),
     frame,
@@ -112,7 +117,7 @@ export function layPlan(
     angles:
       view === undefined
         ? []
-        : anglesOf(plan, view, { eye, around, em, belowHead: 2 * HEAD * perMetre + em * 1.2 }),
+        : anglesOf(plan, view, { eye, around, em, sightLength, belowHead: 2 * HEAD * perMetre + em * 1.2 }),
     turn: hinge && turnOf(place(hinge), drawn.sideAngle ?? 0, em * 2),
     radius:
       onCurve && right?.curve && line([onCurve, towards(onCurve, right.curve.centre, right.curve.radius)]),
@@ -121,7 +126,7 @@ export function layPlan(
       em,
       margin: MARGIN,
       top,
-      sightLength: eye.y - top,
+      sightLength,
       edge: place(edge),
       joints: plan.hinges.map(place),
       onCurve: onCurve && place(onCurve),
@@ -139,7 +144,15 @@ export function layPlan(
 function anglesOf(
   plan: ScreenPlan,
   view: ScreenView,
-  { eye, around, em, belowHead }: { eye: Place; around: number; em: number; belowHead: number },
+  {
+    eye,
+    around,
+    em,
+    sightLength,
+    belowHead,
+  }: Record<"around" | "em" | "sightLength" | "belowHead", number> & {
+    eye: Place;
+  },
 ): Told[] {
   const at = (turned: number, far: number, text: string): Told => ({
     x: rounded(eye.x + Math.sin(turned) * far),
@@ -147,15 +160,16 @@ function anglesOf(
     text,
   });
   const say = (degrees: number) => `${degrees.toFixed(1)}°`;
-  const one = at(0, around + em * 0.9, say(view.one.horizontal));
-  if (view.sides === undefined) return [one];
+  // So near the glass there is no room for it; it stands in the figures all the same.
+  const one = sightLength < around + em * 1.7 ? [] : [at(0, around + em * 0.9, say(view.one.horizontal))];
+  if (view.sides === undefined) return one;
   const { each } = view.sides;
   const sides = [plan.glass[0], plan.glass[2]].map((glass) => {
     const turned = (directionOf(glass?.from) + directionOf(glass?.to)) / 2;
     return at(turned, around + em * 2.3, say(each));
   });
   const all = { x: eye.x, y: rounded(eye.y + belowHead), text: `${say(view.all.horizontal)} together` };
-  return [...sides, one, all];
+  return [...sides, ...one, all];
 }
 
 /** Where a point lies, seen from the eye: radians to the right of straight ahead. */

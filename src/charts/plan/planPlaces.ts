@@ -38,11 +38,12 @@ interface Drawing {
 
 /** Size of a field laid over the drawing, em. */
 export const fieldEms = { across: 9.5, up: 5 } as const;
-/** Where on the line of sight its length stands, from the glass on: there is room between the lines to the edges. */
+/** Where on the line of sight its field stands, from the glass on: there is room between the lines to the edges. */
 const FIELD_ON_LINE = 0.4;
-const TEXT_ON_LINE = 0.25;
-/** Shorter, it has no room for its field above the angle at the eye: em. */
-const LEAST_SIGHT = 17.5;
+/** The text of its length stands so far below the glass, where the lines to the edges are farthest apart: em. */
+const TEXT_BELOW = 1.1;
+/** A shorter line of sight has no room for a field, or for a text, above the angle at the eye: em. */
+const leastSight = { field: 17.5, text: 5.6 } as const;
 /** Between the glass and a line or a text above it: px, em. */
 const ABOVE = { line: 5, text: 0.9 } as const;
 
@@ -61,10 +62,7 @@ export function planPlaces(drawing: Drawing): PlanPlaces {
   return {
     fields: {
       width: row(middle),
-      eyeDistance:
-        sightLength < em * LEAST_SIGHT
-          ? { x: rounded(middle + em * fieldEms.across), y: rounded(top + em) }
-          : { x: middle, y: rounded(top + sightLength * FIELD_ON_LINE - (em * fieldEms.up) / 2) },
+      ...distanceField(drawing, right ? ends[0] : middle),
       ...(right && { bezel: row(ends[0]), sideAngle: row(ends[1]) }),
       ...(onCurve && { radius: row(ends[1]) }),
     },
@@ -75,11 +73,9 @@ export function planPlaces(drawing: Drawing): PlanPlaces {
     ],
     texts: {
       width: { x: middle, y: above, anchor: "middle" },
-      eyeDistance: {
-        x: middle + em * 0.6,
-        y: rounded(top + sightLength * TEXT_ON_LINE + em * 0.35),
-        anchor: "start",
-      },
+      ...(sightLength >= em * leastSight.text && {
+        eyeDistance: { x: middle, y: rounded(top + em * (TEXT_BELOW + 0.35)), anchor: "middle" },
+      }),
       ...(right && {
         bezel: { x: rounded(width - right.x + em * 0.3), y: above, anchor: "end" },
         sideAngle: { x: rounded(right.x + em), y: above, anchor: "start" },
@@ -87,6 +83,19 @@ export function planPlaces(drawing: Drawing): PlanPlaces {
       ...(onCurve && { radius: { x: width - margin, y: above, anchor: "end" } }),
     },
   };
+}
+
+/** On the line of sight; where that is short, at the left of the row, and below the drawing where that has no room either. */
+function distanceField(
+  { width, em, margin, top, sightLength }: Drawing,
+  leftmost: number,
+): { readonly eyeDistance?: Place } {
+  if (sightLength >= em * leastSight.field)
+    return {
+      eyeDistance: { x: width / 2, y: rounded(top + sightLength * FIELD_ON_LINE - (em * fieldEms.up) / 2) },
+    };
+  const x = leftmost - (fieldEms.across + 1) * em;
+  return x < (fieldEms.across / 2) * em ? {} : { eyeDistance: { x: rounded(x), y: margin } };
 }
 
 /** How far from the middle the fields at the ends stand: at what they measure, but clear of the middle one and in the box. */

@@ -77,6 +77,7 @@ function SlopeDrawing({ pairs, of, heads, room, walk }: SlopeDrawingProps) {
     const share = Math.min(1, Math.max(0, (clientX - ground.left - (atA - left)) / (atB - atA)));
     return nearestAt(pairs, top + clientY - ground.top, ({ a, b }) => y(a) + (y(b) - y(a)) * share);
   };
+  const shown = headsIn(heads, width - em * 1.5, em * 1.1);
   const walked = walk.point === undefined ? undefined : pairs[walk.point.x];
   return (
     <svg width={width} height={bottom + em * 1.5} aria-hidden="true" className={styles["drawing"]}>
@@ -108,7 +109,7 @@ function SlopeDrawing({ pairs, of, heads, room, walk }: SlopeDrawingProps) {
             fontSize={em * 1.05}
             className={styles["head"]}
           >
-            {cut(heads[side] ?? "", (width - em) / 2, em * 1.1)}
+            {shown[side]}
           </text>
         </g>
       ))}
@@ -172,9 +173,17 @@ function axisOf(values: readonly number[], of: SlopeOf) {
   return { domain: [low * 1000, high * 1000] as const, ticks: axis.ticks.map((tick) => tick * 1000) };
 }
 
+/** The heads as far as both have room: a short one leaves its room to the other. */
+function headsIn(heads: readonly [string, string], room: number, em: number): readonly [string, string] {
+  const [a, b] = heads;
+  const [ofA, ofB] = [textWidth(a, em), textWidth(b, em)];
+  return [cut(a, Math.max(room / 2, room - ofB), em), cut(b, Math.max(room / 2, room - ofA), em)];
+}
+
 /** As much of a text as has room. */
 function cut(text: string, room: number, em: number): string {
+  if (textWidth(text, em) <= room) return text;
   const signs = [...text];
-  const most = Math.max(1, Math.floor(room / textWidth("0", em)));
-  return signs.length <= most ? text : `${signs.slice(0, most - 1).join("")}…`;
+  while (signs.length > 1 && textWidth(`${signs.join("")}…`, em) > room) signs.pop();
+  return `${signs.join("")}…`;
 }

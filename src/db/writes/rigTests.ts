@@ -62,7 +62,10 @@ async function nextOf(
 const isEmpty = (run: Run) =>
   run.endedAt === undefined && run.summary === undefined && lapsInOrder(run).length === 0;
 
-/** Says why a run of a rig test does not count; without a reason it counts again. Its laps stay. */
+/**
+ * Says why a run of a rig test does not count; without a reason it counts again. Its laps stay. One that is being driven ends
+ * with it, so that its setting can be driven anew at once; one without a lap yet becomes a run of practice.
+ */
 export function voidTestRun(
   book: Logbook,
   { runId, reason }: { readonly runId: Id; readonly reason: string | undefined },
@@ -72,9 +75,14 @@ export function voidTestRun(
     if (run.rigTest === undefined) throw refused("the run is of no rig test");
     const why = reason?.trim();
     if (why === "") throw refused("say why the run does not count");
+    if (why !== undefined && isEmpty(run)) {
+      await writer.patch("runs", runId, { rigTest: undefined });
+      return changeOf(writer, `${await runInWords(writer, run)} is no run of the rig test`);
+    }
     const { void: _, ...place } = run.rigTest;
     const rigTest = why === undefined ? place : { ...place, void: why };
     await writer.patch("runs", runId, { rigTest });
+    if (why !== undefined && run.endedAt === undefined) await endRuns(writer, run.sessionId, writer.now);
     const what = why === undefined ? "counts in the rig test again" : "does not count in the rig test";
     return changeOf(writer, `${await runInWords(writer, run)} ${what}`);
   });

@@ -1,5 +1,13 @@
 import { runNumber } from "#combo";
-import { preferences, type ReadOnlyLogbook, rigs, rigTests, runsOfSession, runsOfTest } from "#db";
+import {
+  preferences,
+  type ReadOnlyLogbook,
+  rigs,
+  rigTests,
+  runsOfSession,
+  runsOfTest,
+  sessionsOpen,
+} from "#db";
 import type { CalendarDate, Id, RigSettings, RigTest, Run } from "#domain";
 import { type RigTestReport, rigTestReport } from "#stats";
 import type { JobRun } from "./job.ts";
@@ -15,6 +23,8 @@ export interface RigTestPagesDetails {
 export interface RigTestPage {
   readonly test: RigTest;
   readonly report: RigTestReport;
+  /** The open session of its combo, in which its next run would be driven; null where none is open. */
+  readonly openId: Id | null;
   /** The records that stand for its sides, as far as they are there: what an old test's settings are called. */
   readonly records: readonly { readonly id: Id; readonly name: string; readonly from: CalendarDate }[];
   /** The sessions in which its runs were driven, in their order. */
@@ -34,9 +44,11 @@ export const runRigTestPages: JobRun<RigTestPagesDetails, RigTestPage[]> = async
   return Promise.all(
     tests.map(async (test): Promise<RigTestPage> => {
       const runs = await runsOfTest(book, test);
+      const openId = await drivenNow(book, test);
       return {
         test,
-        report: rigTestReport(test, runs, choices),
+        openId,
+        report: rigTestReport(test, runs, choices, openId),
         records: recordsOf(test, records),
         sessions: await sessionsOfRuns(book, runs),
         numbers: await numbersOf(book, runs),
@@ -44,6 +56,12 @@ export const runRigTestPages: JobRun<RigTestPagesDetails, RigTestPage[]> = async
     }),
   );
 };
+
+/** The session in which a test's next run would be driven: the open one of its combo, null where none is open. */
+async function drivenNow(book: ReadOnlyLogbook, { comboId }: RigTest): Promise<Id | null> {
+  const open = await sessionsOpen(book);
+  return open.find((session) => session.comboId === comboId)?.id ?? null;
+}
 
 async function numbersOf(book: ReadOnlyLogbook, runs: readonly Run[]): Promise<RigTestPage["numbers"]> {
   const ids = [...new Set(runs.map(({ sessionId }) => sessionId))];

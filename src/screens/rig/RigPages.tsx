@@ -1,6 +1,7 @@
 import { type ComponentType, lazy, Suspense } from "react";
 import type { CalendarDate, Id, RigSettings } from "#domain";
 import { goTo, printAddress, type RigPart } from "#state/address.ts";
+import styles from "./Rig.module.css";
 
 interface PageProps {
   readonly inForce: RigSettings | undefined;
@@ -36,7 +37,7 @@ export function RigPages({ page, inForce, today, onDone }: RigPagesProps) {
   };
   return (
     <>
-      <p>
+      <p className={styles["back"]}>
         <a href={printAddress({ place: "rig" })}>Back to the rig</a>
       </p>
       <Suspense fallback={<p>Opening</p>}>

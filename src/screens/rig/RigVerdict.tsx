@@ -8,12 +8,12 @@ import { printAddress } from "#state/address.ts";
 import type { RigStep, SideOfStep } from "#stats";
 import { Name } from "#ui/Name.tsx";
 import {
+  asSentence,
   counted,
   saidSides,
   sayNeither,
-  sayRigName,
   sayRigStep,
-  sayRigTest,
+  sayTestOfSide,
   sayUsual,
   shiftOf,
 } from "#words";
@@ -53,21 +53,23 @@ function InPairs({
 }) {
   const { verdict, complete } = report;
   const last = sessions.length - 1;
+  const { sayA, sayB } = saidSides(test, records);
+  const [own, other] = side === "B" ? [sayB, sayA] : [sayA, sayB];
   return (
     <>
-      <p className={styles["found"]}>{sayRigTest(report, { ...test, ...saidSides(test, records) }, side)}</p>
+      <p className={styles["found"]}>{sayTestOfSide(report, side)}</p>
       {verdict.known && <IntervalLine {...shiftOf(verdict.value, side)} />}
       <p className={styles["soft"]}>
-        {counted(complete, "pair")} of runs
-        {against && (
-          <>
-            {" "}
-            against{" "}
-            <a href={printAddress({ place: "rig", rigId: against.id })}>
-              <Name>{sayRigName(against)}</Name>
-            </a>
-          </>
+        <Name>{asSentence(own)}</Name> against{" "}
+        {against ? (
+          <a href={printAddress({ place: "rig", rigId: against.id })}>
+            <Name>{other}</Name>
+          </a>
+        ) : (
+          <Name>{other}</Name>
         )}
+        , <a href={printAddress({ place: "rig", testId: test.id })}>a test</a> with{" "}
+        {counted(complete, "pair")} of runs
         {sessions.length > 0 && ", driven on "}
         {sessions.map(({ id, date }, index) => (
           <Fragment key={id}>

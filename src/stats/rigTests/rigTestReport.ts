@@ -1,4 +1,12 @@
-import { type Figure, type TestFigure as Judged, known, type RigTest, type Run, unknown } from "#domain";
+import {
+  type Figure,
+  type Id,
+  type TestFigure as Judged,
+  known,
+  type RigTest,
+  type Run,
+  unknown,
+} from "#domain";
 import { median } from "#numbers";
 import type { Choices } from "../laps/choices.ts";
 import type { RankTest } from "./findings.ts";
@@ -62,9 +70,15 @@ export type RigTestReport = RunningTestReport | FinishedTestReport;
  * settings compare: looking after each pair would find differences that are none. A verdict is given only after as many
  * pairs as were planned, and at least six; a test stopped early gives its estimate and no claim.
  * @param runs any runs, those of the test among them, without deleted ones
+ * @param sessionId where the next run would be driven, as in `testProgress`
  */
-export function rigTestReport(test: RigTest, runs: readonly Run[], choices: Choices): RigTestReport {
-  const progress = testProgress(test, runs, choices);
+export function rigTestReport(
+  test: RigTest,
+  runs: readonly Run[],
+  choices: Choices,
+  sessionId?: Id | null,
+): RigTestReport {
+  const progress = testProgress(test, runs, choices, sessionId);
   const { planned, complete } = progress;
   const any = { figure: test.figure ?? "usual", progress, planned, complete };
   if (!progress.isOver) {

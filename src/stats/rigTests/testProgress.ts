@@ -71,14 +71,14 @@ export interface TestProgress {
  * first stands, so that nobody can drive until the time is right. A pair begun in the session is finished before another
  * is begun.
  * @param runs any runs, without deleted ones
- * @param sessionId the session in which the next run would be driven; a pair half driven in another is begun anew. Without
- * it the half of the latest session stands.
+ * @param sessionId the session in which the next run would be driven; null: one not begun yet. A pair half driven in another is
+ * begun anew. Without it the half of the latest session stands.
  */
 export function testProgress(
   test: RigTest,
   runs: readonly Run[],
   choices: Choices,
-  sessionId?: Id,
+  sessionId?: Id | null,
 ): TestProgress {
   const inTest = testRuns(test, runs);
   const voided: (RunAside & { readonly order: number })[] = [];
@@ -151,7 +151,7 @@ function whyNotTaken({ first, second }: Slot, { run, isFirst }: Turn): WhyAside 
   return isSameEvening ? undefined : { because: "second first" };
 }
 
-function dropOtherEvening(slot: Slot, sessionId: Id | undefined, setAside: SetAside): void {
+function dropOtherEvening(slot: Slot, sessionId: Id | null | undefined, setAside: SetAside): void {
   const { first, second } = slot;
   if (first === undefined || second !== undefined) return;
   if (sessionId === undefined || first.run.sessionId === sessionId) return;
@@ -160,7 +160,7 @@ function dropOtherEvening(slot: Slot, sessionId: Id | undefined, setAside: SetAs
 }
 
 /** A run not ended, in the session that is asked about: laps are still to come, and its figure could change with each. */
-function isInHand(run: Run, figure: Figure<unknown>, sessionId: Id | undefined): boolean {
+function isInHand(run: Run, figure: Figure<unknown>, sessionId: Id | null | undefined): boolean {
   const isHere = sessionId === undefined || run.sessionId === sessionId;
   return isHere && run.endedAt === undefined && (figure.known || "needs" in figure.reason);
 }

@@ -13,8 +13,9 @@ import { median } from "#numbers";
 import { LEVEL_DECIMALS } from "../combo/figureForTarget.ts";
 import type { Choices } from "../laps/choices.ts";
 import { usualDecimals } from "../pace/usualDecimals.ts";
-import { testFigure } from "../rigTests/testFigure.ts";
+import type { WhyAside } from "../rigTests/testProgress.ts";
 import { testRuns } from "../rigTests/testRuns.ts";
+import { whyAside } from "../rigTests/whyAside.ts";
 import { flyingLaps, isUntidy } from "../run/isUntidy.ts";
 import { type RunTimes, runTimes } from "../run/runTimes.ts";
 import { ONE_IN_TEN, type RunBasis, type RunScatters, type RunSpread } from "./runBasis.ts";
@@ -62,6 +63,8 @@ export interface TestedRun {
   readonly word: "rig test";
   /** It counts in the test: five clean laps or more, and not void. */
   readonly isValid: boolean;
+  /** Why it does not count; undefined where it does. */
+  readonly why: WhyAside | undefined;
   readonly run: LapsOfRun;
 }
 
@@ -185,12 +188,8 @@ function notJudged(
   const test = testOf(run, tests);
   const apart = setOff(run);
   if (apart === "test" || (apart === undefined && test !== undefined)) {
-    const isVoid = run.rigTest?.void !== undefined;
-    return {
-      word: "rig test",
-      isValid: !isVoid && testFigure(run, test ?? {}, preferences).figure.known,
-      run: counts,
-    };
+    const why = whyAside(run, test ?? {}, preferences);
+    return { word: "rig test", isValid: why === undefined, why, run: counts };
   }
   if (apart !== undefined) return { word: "counted", because: apart, run: counts };
   if (run.kind === "race") return { word: "race", grid: run.gridPlace, finish: run.finishPlace, run: counts };

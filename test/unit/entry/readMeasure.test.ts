@@ -22,6 +22,11 @@ describe("a figure with a unit", () => {
     expect(read(text)).toBe(value);
   });
 
+  it("says a range with its unit apart from the figure, degrees at it", () => {
+    expect(read("80", rotation)).toMatchObject({ right: "Write a whole number from 90 to 3600°." });
+    expect(read("10")).toMatchObject({ right: "Write a number from 20 to 500 cm." });
+  });
+
   it("reads a unit with or without its point", () => {
     const torque: Measure = { name: "Torque", unit: "N·m", least: 0, most: 50 };
     for (const text of ["8.5", "8,5 Nm", "8.5 N·m", "8.5 n m"]) expect(read(text, torque)).toBe(8.5);

@@ -7,6 +7,7 @@ import {
   sayHeadroom,
   sayNoGain,
   sayRimForce,
+  sayTimeAtLimit,
   waveCompares,
   waveSays,
   whyGainIsARange,
@@ -42,13 +43,15 @@ test("where nothing can be worked out it is said what to do instead", () => {
     "The wanted share must be more than 0 % and under 30 %.",
   );
   expect(sayNoGain({ ...share, measure: "reserve", to: 1, value: 1 })).toMatch(/under 100 %/);
-  expect(sayNoGain({ because: "not above zero", measure: "gain", value: 0 })).toBe(
-    "Gain must be more than 0, is 0.",
+  expect(sayNoGain({ because: "not above zero", measure: "gain", value: 0 })).toMatch(
+    /^At a gain of 0 % .* there is nothing to work out\./,
   );
+  expect(sayNoGain({ because: "not above zero", measure: "peak", value: 0 })).toMatch(/must be more than 0/);
 });
 
 test("a range says why it is one, and where to begin", () => {
-  expect(whyGainIsARange("45")).toMatch(/cannot be seen.*outside it\. Begin at 45 %.*small steps\.$/);
+  expect(whyGainIsARange("45", false)).toMatch(/cannot be seen.*outside it\. Begin at 45 %.*small steps\.$/);
+  expect(whyGainIsARange("75", true)).toMatch(/Begin at 75 %.*small steps, at most 5 points at a time\.$/);
 });
 
 test("a gain outside what was worked out is told so, and one on the way as a step", () => {
@@ -58,8 +61,21 @@ test("a gain outside what was worked out is told so, and one on the way as a ste
   expect(sayGainChosen(52, 60, range)).toBe(
     "A step on the way from 60 % to what was worked out: 39 to 45 %.",
   );
-  expect(sayGainChosen(70, 60, range)).toBe("Worked out: 39 to 45 %. It is stored as typed.");
+  expect(sayGainChosen(65, 60, range)).toBe("Worked out: 39 to 45 %. It is stored as typed.");
   expect(sayGainChosen(30, 60, range)).toBe("Worked out: 39 to 45 %. It is stored as typed.");
+});
+
+test("a gain far up from the gain now is told so, worked out or not", () => {
+  const range = { low: 89, high: 100 };
+  expect(sayGainChosen(75, 70, range)).toBe(
+    "A step on the way from 70 % to what was worked out: 89 to 100 %.",
+  );
+  expect(sayGainChosen(90, 70, range)).toBe(
+    "It is 20 points up at once: smaller steps are safer for your hands.",
+  );
+  expect(sayGainChosen(110, 70, range)).toMatch(
+    /^Worked out: 89 to 100 %\. It is stored as typed\. It is 40 points/,
+  );
 });
 
 test("force at the hands is told with what weighs as much", () => {
@@ -85,4 +101,14 @@ test("what the limit does to a turn is said at each gain, and once what is true 
   ]);
   expect(waveCompares(cut, { gain: "68 %", share: 0.01 })[1]).toBe("At 68 % less of it is cut off.");
   expect(waveCompares(cut, { gain: "80 %", share: 0.1 })[1]).toBe("At 80 % more of it is cut off.");
+  expect(waveCompares(cut, { gain: "68 %", share: 0.01, time: { low: 0.00895, high: 0.01663 } })[1]).toBe(
+    "At 68 % less of it is cut off, about 0.9 to 2 % of the time.",
+  );
+});
+
+test("a typical time at the limit is told no finer than it is known", () => {
+  expect(sayTimeAtLimit({ low: 0.0098, high: 0.0102 })).toBe("about 1 % of the time");
+  expect(sayTimeAtLimit({ low: 0.106, high: 0.142 })).toBe("about 11 to 14 % of the time");
+  expect(sayTimeAtLimit({ low: 0.0002, high: 0.004 })).toBe("up to 0.4 % of the time");
+  expect(sayTimeAtLimit({ low: 1e-9, high: 0.0002 })).toBe("less than 0.1 % of the time");
 });

@@ -67,6 +67,11 @@ describe("the next run", () => {
     );
   });
 
+  it("sends the driver of a rig test on to its next run, whose setting may be the other one", () => {
+    const tested = next({ againstRunBefore: unknown({ because: "not compared", run: "test" }) });
+    expect(tested.suggestion).toBe("While the rig test lasts, its next run: Log says with which setting.");
+  });
+
   it("sends nobody to drive more evenly whose runs differ, and not the laps in them", () => {
     const even = { best: known({ ms: 84_900, decimals: 3, lapId: "lap" }), usual: known(85_040) };
     const apart = next(even, anAccount(100, 720, 50));

@@ -3,6 +3,7 @@ import { type ScreenSetup, screenView } from "#physics";
 import {
   curvedGlassSays,
   sayLength,
+  sayNoUpright,
   sayNoView,
   sayPlan,
   sayScreenView,
@@ -34,7 +35,7 @@ describe("the field of view in words", () => {
     const view = seen(flat);
     expect(screenViewTitle(view, "one")).toBe("Set the field of view to 53° across (31° upright)");
     expect(screenViewTitle(view, "upright")).toBe("Set the field of view to 31° upright (53° across)");
-    expect(screenViewReading(view)).toBe("Then things look as large as they would from the seat.");
+    expect(screenViewReading(view, undefined)).toBe("Then things look as large as they would from the seat.");
     expect(sayScreenView(view)).toBe("53.0° across, 31.3° upright");
   });
 
@@ -42,15 +43,33 @@ describe("the field of view in words", () => {
     const view = seen(three);
     expect(screenViewTitle(view, "one")).toBe("Set the field of view to 50° across (29° upright)");
     expect(screenViewTitle(view, "all")).toBe("Set the field of view to 154° across all three (29° upright)");
-    expect(screenViewReading(view)).toMatch(
-      /One of the three screens is seen under 50°, all together under 154°/,
+  });
+
+  test("turned screens need a picture each, which is said; one flat picture does for screens in one line", () => {
+    expect(screenViewReading(seen(three), 52.42)).toBe(
+      "Then things look as large as they would from the seat, if the simulator draws three views, those at the sides turned by 52°. One flat picture stretched over all three screens cannot do that.",
     );
+    // At 40 cm and 45° the outer ends, 72.4 cm aside, lie 2.4 cm behind the eye: more than 180°, by hand.
+    expect(screenViewReading(seen({ ...three, distance: 0.4, sideAngle: 45, bezel: 0 }), 45)).toMatch(
+      /cannot do that, and none is 180° wide or more\.$/,
+    );
+    expect(screenViewReading(seen({ ...three, sideAngle: 0 }), 0)).toMatch(/from the seat\.$/);
   });
 
   test("without a height nothing is said upright", () => {
     const view = seen({ ...flat, height: undefined });
     expect(screenViewTitle(view, "one")).toBe("Set the field of view to 53° across");
     expect(sayScreenView(view)).toBe("53.0° across");
+  });
+
+  test("it is said why upright cannot be set", () => {
+    expect(sayNoUpright(seen(flat))).toBeUndefined();
+    expect(sayNoUpright(seen({ ...flat, height: undefined }))).toBe(
+      "For upright, type the height of the picture.",
+    );
+    // Half a circle of radius 1 seen from 60 cm: its ends lie behind the eye.
+    const around = seen({ kind: "curved", width: 3.1, height: 0.34, radius: 1, distance: 0.6 });
+    expect(sayNoUpright(around)).toMatch(/no flat picture is 180° wide or more/);
   });
 
   test("what is missing is named, else the reason", () => {
@@ -69,7 +88,10 @@ describe("what stands beside it", () => {
   });
 
   test("the best turn is told as square, and as none where none is", () => {
-    expect(saySquareTurn(52.42, 45)).toMatch(/^Square to the eye at 52°: .* Square, not widest\.$/);
+    for (const now of [45, undefined])
+      expect(saySquareTurn(52.42, now)).toBe(
+        "Turned by 52°, each side screen faces the eye and is seen as the middle one is. Turned in farther it fills a little more of what you see, but at a slant.",
+      );
     expect(saySquareTurn(52.42, 52)).toMatch(/stand square to the eye/);
     expect(saySquareTurn(106, 45)).toMatch(/no turn up to 90°/);
   });

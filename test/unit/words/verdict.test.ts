@@ -8,6 +8,7 @@ import type {
   SteadyRun,
   UntestedRun,
   UntidyRun,
+  WhyAside,
 } from "#stats";
 import { sayBestOfRun, sayBreakDue, saySoFar, sayVerdict, sayVerdictAloud, sayVerdictFigures } from "#words";
 import { aReport } from "./aReport.ts";
@@ -148,14 +149,29 @@ describe("a run that gets no comparing word", () => {
   });
 
   it("says of a rig test's run whether it is valid, and nothing of its speed", () => {
-    const tested = sayVerdict({ word: "rig test", isValid: true, run });
+    const tested = sayVerdict({ word: "rig test", isValid: true, why: undefined, run });
     expect(tested).toEqual({
       word: "valid",
-      figure: "6 laps",
-      about: "clean, of the 5 that a run of the rig test needs",
-      sentence: "Nothing is said of speed before the test is complete.",
+      figure: "6 clean laps",
+      about: "5 are needed",
+      sentence: "The test is judged by its pairs, not by one run.",
     });
-    expect(sayVerdict({ word: "rig test", isValid: false, run })).toMatchObject({ word: "not valid" });
+  });
+
+  it("says why one does not count", () => {
+    const notValid = (why: WhyAside) => {
+      const { word, figure, about } = sayVerdict({ word: "rig test", isValid: false, why, run });
+      return [word, figure, about].join(" | ");
+    };
+    expect(notValid({ because: "void", words: "mistakes" })).toBe(
+      "not valid | 6 clean laps | void: mistakes",
+    );
+    expect(notValid({ because: "figure", reason: { because: "not compared", run: "race" } })).toBe(
+      "not valid | 6 clean laps | race laps are not compared with practice",
+    );
+    expect(notValid({ because: "figure", reason: { needs: 5, of: "clean lap", has: 3 } })).toBe(
+      "not valid | 6 clean laps | 5 are needed",
+    );
   });
 });
 

@@ -7,7 +7,15 @@ import type { TestPlace } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
 import { PickReason } from "#ui/PickReason.tsx";
-import { sayBegunAnew, sayNextTestRun, sayTestRun, sayTestRunInShort, voidReasons } from "#words";
+import {
+  sayBegunAnew,
+  sayDoesNotCount,
+  sayNextTestRun,
+  sayTestAfter,
+  sayTestRun,
+  sayTestRunInShort,
+  voidReasons,
+} from "#words";
 import styles from "./RigTestPanel.module.css";
 import type { TestTonight } from "./useTestTonight.ts";
 
@@ -34,14 +42,14 @@ export function RigTestPanel(props: RigTestPanelProps) {
     <section
       aria-label="Rig test"
       className={styles["panel"]}
-      data-small={props.isSmall ? (run === undefined ? "next" : "run") : undefined}
+      data-small={props.isSmall ? (run === undefined && isBetween ? "next" : "run") : undefined}
     >
       {run !== undefined ? (
         <OfRun {...props} run={run} onVoid={setVoided} />
       ) : progress.next === undefined ? (
         <Over tonight={tonight} />
       ) : (
-        isBetween && <ToCome {...props} next={progress.next} onVoid={setVoided} />
+        <Waiting {...props} next={progress.next} onVoid={setVoided} />
       )}
       {voided !== undefined && <VoidDialog run={voided} onClose={() => setVoided(undefined)} />}
     </section>
@@ -54,6 +62,12 @@ interface Voiding {
 
 interface ToComeProps extends RigTestPanelProps, Voiding {
   readonly next: TestPlace;
+}
+
+/** A run of practice that is being driven is ended first; between two runs the next one can begin. */
+function Waiting(props: ToComeProps) {
+  if (props.isBetween) return <ToCome {...props} />;
+  return <p className={styles["second"]}>{sayTestAfter(props.next, props.tonight.progress)}</p>;
 }
 
 /** The run to come: its setting is put on first, and said to be. */
@@ -80,14 +94,16 @@ function ToCome({ sessionId, tonight, next, onPutOff, onVoid }: ToComeProps) {
         >
           It is on: begin
         </Button>
-        <Button size="between" onClick={onPutOff}>
-          Not tonight
-        </Button>
         {last !== undefined && (
           <Button size="between" variant="quiet" onClick={() => onVoid(last)}>
             Last run is void
           </Button>
         )}
+        <span className={styles["apart"]}>
+          <Button size="between" variant="quiet" onClick={onPutOff}>
+            Not tonight
+          </Button>
+        </span>
       </div>
     </>
   );
@@ -99,14 +115,16 @@ interface OfRunProps extends RigTestPanelProps, Voiding {
 
 /** The run that is being driven: how many of its laps are there, and its end once they are. */
 function OfRun({ tonight, isSmall, run, onEndRun, onVoid }: OfRunProps) {
-  const { test, sides } = tonight;
+  const { test, sides, why } = tonight;
   const laps = lapsInOrder(run).length;
   const planned = test.lapsARun ?? lapsUnlessSaid;
   const side = run.rigTest?.side ?? "A";
   return (
     <>
       <p className={styles["words"]}>
-        {(isSmall ? sayTestRunInShort : sayTestRun)(side, sides, laps, planned)}
+        {why === undefined
+          ? (isSmall ? sayTestRunInShort : sayTestRun)(side, sides, laps, planned)
+          : sayDoesNotCount(why)}
       </p>
       <div className={styles["buttons"]}>
         {laps >= planned && (

@@ -17,7 +17,7 @@ import type { KnownBest } from "#stats";
 import { CompareBar } from "#ui/Compare.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { useFocusBack } from "#ui/useFocusBack.ts";
-import { type NextRun, putItOn, sayRun, sayTestRunToCome, suggestNextRun } from "#words";
+import { lookAtTest, type NextRun, putItOn, sayRun, sayTestRunToCome, suggestNextRun } from "#words";
 import { EntryArea } from "../entry/EntryArea.tsx";
 import { fieldId } from "../entry/EntryPanel.tsx";
 import { useFocusHome } from "../entry/useFocusHome.ts";
@@ -48,6 +48,9 @@ import { useWakeLock } from "./useWakeLock.ts";
 const EditsLeft = lazy(() => import("../typed/EditsLeft.tsx").then((file) => ({ default: file.EditsLeft })));
 const StrandedEntry = lazy(() =>
   import("../typed/StrandedEntry.tsx").then((file) => ({ default: file.StrandedEntry })),
+);
+const RigTestPutOff = lazy(() =>
+  import("../rigTest/RigTestPutOff.tsx").then((file) => ({ default: file.RigTestPutOff })),
 );
 const RigTestPanel = lazy(() =>
   import("../rigTest/RigTestPanel.tsx").then((file) => ({ default: file.RigTestPanel })),
@@ -98,9 +101,11 @@ interface LedgerProps {
   readonly around: RunsToJudgeBy;
 }
 
-/** While a rig test waits, its next run is what comes next. */
+/** While a rig test waits, its next run is what comes next; once all are driven, what it found. */
 function nextOfTest({ progress, sides }: TestTonight, suggested: NextRun): NextRun {
-  return { ...suggested, suggestion: sayTestRunToCome(progress, sides), reason: putItOn };
+  return progress.next === undefined
+    ? { ...suggested, suggestion: lookAtTest, reason: "" }
+    : { ...suggested, suggestion: sayTestRunToCome(progress, sides), reason: putItOn };
 }
 
 const byId = (id: string) => document.getElementById(id);
@@ -162,9 +167,9 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
   const last = shown.findLast(({ run }) => run !== current);
   // Between two runs the finding stands first; while laps are typed, the laps do.
   const isBetween = current === undefined || lapsInOrder(current).length === 0;
-  const { tonight, isSilent, putOff } = useTestTonight(data, current, isBetween);
+  const { tonight, isPutOff, isSilent, putOff, takeUp } = useTestTonight(data, current, isBetween);
   const isSaidSilent = said !== undefined && isSilent(said.run);
-  const next = suggested && tonight?.progress.next ? nextOfTest(tonight, suggested) : suggested;
+  const next = suggested && tonight ? nextOfTest(tonight, suggested) : suggested;
   const pad = usePad(current?.id, isBetween && said !== undefined);
 
   const nextRun = async () => {
@@ -182,17 +187,21 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
       onAsk={setDialog}
     />
   );
-  const testPanel = tonight && (
+  const testPanel = (tonight || (isPutOff && isBetween)) && (
     <FaultBoundary what="The rig test">
       <Suspense fallback={null}>
-        <RigTestPanel
-          sessionId={session.id}
-          tonight={tonight}
-          isSmall={pad.isOpen}
-          isBetween={isBetween}
-          onEndRun={() => void nextRun()}
-          onPutOff={putOff}
-        />
+        {tonight === undefined ? (
+          <RigTestPutOff onTakeUp={takeUp} />
+        ) : (
+          <RigTestPanel
+            sessionId={session.id}
+            tonight={tonight}
+            isSmall={pad.isOpen}
+            isBetween={isBetween}
+            onEndRun={() => void nextRun()}
+            onPutOff={putOff}
+          />
+        )}
       </Suspense>
     </FaultBoundary>
   );

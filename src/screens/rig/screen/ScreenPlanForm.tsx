@@ -1,4 +1,4 @@
-import { type ReactNode, useState } from "react";
+import type { ReactNode } from "react";
 import { PlanDrawing } from "#charts/plan/PlanDrawing.tsx";
 import type { FormField } from "#live";
 import { screenPlan } from "#physics";
@@ -10,10 +10,12 @@ import styles from "./ScreenSum.module.css";
 import { StepField } from "./StepField.tsx";
 import {
   measureOf,
+  type SumField,
   type SumMeasure,
   type SumTexts,
   shapes,
   sizeTexts,
+  sumLabels,
   textOf,
   withSize,
 } from "./sumTexts.ts";
@@ -24,19 +26,12 @@ interface ScreenPlanFormProps {
   readonly typed: <K extends keyof SumTexts & string>(key: K) => FormField<SumTexts[K]>;
   readonly isRefused: boolean;
   readonly onChange: (texts: SumTexts) => void;
+  /** The field that is being typed into: what is wrong in it is not said before it is left. */
+  readonly typing: SumField | undefined;
+  readonly onTyping: (key: SumField | undefined) => void;
+  /** What stands between the drawing and its fields. */
+  readonly children: ReactNode;
 }
-
-/** What a field is called on the drawing, where its place says the rest. */
-const labels: Readonly<Record<SumMeasure, string>> = {
-  diagonal: "Diagonal",
-  width: "Width",
-  height: "Height",
-  eyeDistance: "Eye to screen",
-  bezel: "Frame",
-  sideAngle: "Side angle",
-  radius: "Radius",
-  pixelsAcross: "Pixels across",
-};
 
 const shapeOptions: readonly Option[] = [
   ...shapes.map((shape) => ({ value: shape, label: shape })),
@@ -52,8 +47,8 @@ const STEPS = 2;
 const NEAREST = 0.1;
 
 /** The plan drawing with its fields: those of lengths it shows lie on it where there is room. */
-export function ScreenPlanForm({ texts, sum, typed, isRefused, onChange }: ScreenPlanFormProps) {
-  const [left, setLeft] = useState<readonly string[]>([]);
+export function ScreenPlanForm(props: ScreenPlanFormProps) {
+  const { texts, sum, typed, isRefused, onChange, typing, onTyping, children } = props;
   const { unit, kind } = texts;
   const shown = sizeTexts(texts);
   const { setup, isWhole } = drawnSetup(texts);
@@ -85,13 +80,16 @@ export function ScreenPlanForm({ texts, sum, typed, isRefused, onChange }: Scree
     const problem = isRefused ? (typed(key).problem ?? sum.problems[key]) : undefined;
     return (
       <StepField
-        label={labels[key]}
+        label={sumLabels[key]}
         value={shown[key] ?? texts[key]}
         unit={own === "" ? undefined : own}
         hint={hint}
-        problem={problem ?? (left.includes(key) ? sum.problems[key] : undefined)}
-        onChange={(text) => change(key, text)}
-        onBlur={() => setLeft((all) => (all.includes(key) ? all : [...all, key]))}
+        problem={problem ?? (typing === key ? undefined : sum.problems[key])}
+        onChange={(text) => {
+          onTyping(key);
+          change(key, text);
+        }}
+        onBlur={() => onTyping(undefined)}
       />
     );
   };
@@ -120,36 +118,42 @@ export function ScreenPlanForm({ texts, sum, typed, isRefused, onChange }: Scree
           );
         };
         return (
-          <div className={styles["fields"]}>
+          <div className={styles["under"]}>
+            {children}
             <p className={styles["hand"]}>{kind === "three" ? handsOnThree : handOnEye}</p>
-            <div>{fieldOf("diagonal", "as sold, without the frame")}</div>
-            <div>
-              <Select
-                label="Shape"
-                value={shown.shape}
-                options={shapeOptions}
-                onChange={(shape) => onChange(withSize(texts, { shape }))}
-              />
-            </div>
-            {texts.by === "diagonal" && texts.shape === "own" && (
+            <div className={styles["fields"]}>
+              <div>{fieldOf("diagonal", "as sold, without the frame")}</div>
               <div>
-                <Field
-                  label="Width to height"
-                  hint="such as 64:27"
-                  value={texts.own}
-                  problem={left.includes("own") || isRefused ? sum.problems.own : undefined}
-                  onBlur={() => setLeft((all) => [...all, "own"])}
-                  onChange={(own) => onChange(withSize(texts, { own }))}
+                <Select
+                  label="Shape"
+                  value={shown.shape}
+                  options={shapeOptions}
+                  onChange={(shape) => onChange(withSize(texts, { shape }))}
                 />
               </div>
-            )}
-            {on("width", kind === "curved" ? "along the glass" : "of one picture")}
-            <div>{fieldOf("height")}</div>
-            {on("eyeDistance", "from the middle of the picture")}
-            {on("bezel", "of one frame at a joint")}
-            {on("sideAngle", "0 when all stand in one line")}
-            {on("radius", "a screen called 1500R has 150 cm")}
-            <div>{fieldOf("pixelsAcross", "of one screen, for how fine it is")}</div>
+              {texts.by !== "sides" && texts.shape === "own" && (
+                <div>
+                  <Field
+                    label={sumLabels.own}
+                    hint="such as 64:27"
+                    value={texts.own}
+                    problem={typing === "own" && !isRefused ? undefined : sum.problems.own}
+                    onBlur={() => onTyping(undefined)}
+                    onChange={(own) => {
+                      onTyping("own");
+                      onChange(withSize(texts, { own }));
+                    }}
+                  />
+                </div>
+              )}
+              {on("width", kind === "curved" ? "along the glass" : "of one picture")}
+              <div>{fieldOf("height")}</div>
+              {on("eyeDistance", "from the middle of the picture")}
+              {on("bezel", "of one frame at a joint")}
+              {on("sideAngle", "0 when all stand in one line")}
+              {on("radius", "a screen called 1500R has 150 cm")}
+              <div>{fieldOf("pixelsAcross", "of one screen, for how fine it is")}</div>
+            </div>
           </div>
         );
       }}

@@ -8,14 +8,15 @@ import { Choice } from "#ui/Choice.tsx";
 import { Columns } from "#ui/Columns.tsx";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
+import { useHasRoom } from "#ui/useHasRoom.ts";
 import { CautionOf } from "../CautionOf.tsx";
 import { rigChanges, sayChanges } from "../rigWords.ts";
 import { readRecord, readSum } from "./readSum.ts";
 import { ScreenPlanForm } from "./ScreenPlanForm.tsx";
 import styles from "./ScreenSum.module.css";
-import { inUnit, type SumTexts, startTexts, wordsOfSum } from "./sumTexts.ts";
+import { inUnit, type SumField, type SumTexts, startTexts, wordsOfSum } from "./sumTexts.ts";
 import { ThisScreen } from "./ThisScreen.tsx";
-import { ViewFound } from "./ViewFound.tsx";
+import { ViewAnswer, ViewFound } from "./ViewFound.tsx";
 
 interface ScreenSumProps {
   readonly inForce: RigSettings | undefined;
@@ -33,6 +34,8 @@ export function ScreenSum({ inForce, today, onStored }: ScreenSumProps) {
   const sum = readSum(texts);
   const reading = readRecord(texts, sum, inForce, today);
   const changes = reading.ok && inForce ? rigChanges(inForce, reading.value) : undefined;
+  /** What was typed before it was begun again; typing anew lets go of it. */
+  const [gone, setGone] = useState<SumTexts | null>(null);
   const [saidSame, setSaidSame] = useState(false);
   const isSame = changes?.length === 0;
   const { box, set, field, isRefused, submit } = useWriteForm({
@@ -46,6 +49,13 @@ export function ScreenSum({ inForce, today, onStored }: ScreenSumProps) {
     isUndoOffered: true,
     onStored,
   });
+  const beginAgain = () => {
+    setGone(draft.value);
+    draft.set(undefined);
+  };
+  const [typing, setTyping] = useState<SumField>();
+  const isBeside = useHasRoom("desk");
+  const answer = <ViewAnswer texts={texts} sum={sum} typing={typing} />;
   if (!draft.isRead) return null;
   return (
     <form ref={box} noValidate aria-label="Field of view" className={styles["sum"]} onSubmit={submit}>
@@ -80,34 +90,53 @@ export function ScreenSum({ inForce, today, onStored }: ScreenSumProps) {
       </div>
       <Columns share={8}>
         <div className={styles["drawing"]}>
-          <ScreenPlanForm texts={texts} sum={sum} typed={field} isRefused={isRefused} onChange={typed.set} />
+          <ScreenPlanForm
+            texts={texts}
+            sum={sum}
+            typed={field}
+            isRefused={isRefused}
+            onChange={typed.set}
+            typing={typing}
+            onTyping={setTyping}
+          >
+            {!isBeside && answer}
+          </ScreenPlanForm>
           <div className={styles["cardPart"]}>
             <Disclosure title="How large is this screen?" level={2} answer="hold a card against it">
               <ThisScreen texts={texts} onChange={typed.set} />
             </Disclosure>
           </div>
         </div>
-        <ViewFound texts={texts} sum={sum} onChange={typed.set}>
-          <div role="status">
-            {isRefused && <p>Not stored yet: something is missing or has to be mended.</p>}
-            {changes && <p>{sayChanges(changes)}</p>}
-            {saidSame && isSame && <p>It is what the record in force says: nothing to store.</p>}
-          </div>
-          <ButtonRow
-            others={
-              !draft.isEmpty && (
-                <Button size="between" onClick={() => draft.set(undefined)}>
-                  Begin again
+        <div className={styles["result"]}>
+          {isBeside && answer}
+          <ViewFound texts={texts} sum={sum} onChange={typed.set}>
+            <div role="status">
+              {isRefused && <p>Not stored yet: something is missing or has to be mended.</p>}
+              {changes && <p>{sayChanges(changes)}</p>}
+              {saidSame && isSame && <p>It is what the record in force says: nothing to store.</p>}
+            </div>
+            <ButtonRow
+              others={
+                draft.isEmpty ? (
+                  gone && (
+                    <Button size="between" onClick={() => draft.set(gone)}>
+                      Bring back what was typed
+                    </Button>
+                  )
+                ) : (
+                  <Button size="between" onClick={beginAgain}>
+                    Begin again
+                  </Button>
+                )
+              }
+              main={
+                <Button type="submit" variant="primary" size="between">
+                  Store this
                 </Button>
-              )
-            }
-            main={
-              <Button type="submit" variant="primary" size="between">
-                Store this
-              </Button>
-            }
-          />
-        </ViewFound>
+              }
+            />
+          </ViewFound>
+        </div>
       </Columns>
     </form>
   );

@@ -9,65 +9,85 @@ import {
 } from "#physics";
 import { Button } from "#ui/Button.tsx";
 import { Choice } from "#ui/Choice.tsx";
-import { sayProblem } from "#ui/FieldFrame.tsx";
 import { Part } from "#ui/Part.tsx";
 import { type Row, RuledTable } from "#ui/RuledTable.tsx";
 import {
   curvedGlassSays,
   mostSideAngle,
   sayAngle,
+  sayNoUpright,
   sayNoView,
   saySharpness,
   saySquareTurn,
+  sayToMend,
   screenViewReading,
   screenViewTitle,
 } from "#words";
 import type { Sum } from "./readSum.ts";
 import styles from "./ScreenSum.module.css";
-import type { SumTexts } from "./sumTexts.ts";
+import { type SumField, type SumTexts, sumLabels } from "./sumTexts.ts";
 
-interface ViewFoundProps {
+interface ViewProps {
   readonly texts: SumTexts;
   readonly sum: Sum;
+}
+
+interface ViewFoundProps extends ViewProps {
   readonly onChange: (texts: SumTexts) => void;
   /** What is stored, and the button for it. */
   readonly children: ReactNode;
 }
 
-/** What the simulator is to be set to, large; the figures behind it; and what a change would do. */
-export function ViewFound({ texts, sum, onChange, children }: ViewFoundProps) {
-  const { view, setup } = sum;
-  const [wrong] = Object.values(sum.problems);
-  if (view?.known !== true || setup === undefined)
+/** What the simulator is to be set to, large; or what it takes to work that out. */
+export function ViewAnswer({ texts, sum, typing }: ViewProps & { readonly typing: SumField | undefined }) {
+  const { view, screen } = sum;
+  if (view?.known !== true) {
+    const wrong = (Object.keys(sumLabels) as SumField[]).find((key) => sum.problems[key] !== undefined);
+    // Half a figure is no mistake: nothing is said of it before its field is left.
+    const said =
+      wrong === undefined ? sayNoView(sum.missing, view) : wrong !== typing && sayToMend(sumLabels[wrong]);
     return (
       <Part title="The field of view" ruled>
-        <p>{wrong === undefined ? sayNoView(sum.missing, view) : sayProblem(wrong)}</p>
-        {children}
+        <p>{said || "—"}</p>
       </Part>
+    );
+  }
+  return (
+    <Part title={<span className={styles["found"]}>{screenViewTitle(view.value, texts.asked)}</span>} ruled>
+      <p>{screenViewReading(view.value, screen.sideAngle)}</p>
+    </Part>
+  );
+}
+
+/** How the simulator asks for it; the figures behind the answer; and what a change would do. */
+export function ViewFound({ texts, sum, onChange, children }: ViewFoundProps) {
+  const { view, setup } = sum;
+  if (view?.known !== true || setup === undefined)
+    return (
+      <>
+        <SquareTurn texts={texts} sum={sum} onChange={onChange} />
+        {children}
+      </>
     );
   const found = view.value;
   return (
-    <Part title={<span className={styles["found"]}>{screenViewTitle(found, texts.asked)}</span>} ruled>
-      <p>{screenViewReading(found)}</p>
+    <>
       {setup.kind === "curved" && <p className={styles["soft"]}>{curvedGlassSays(found)}</p>}
-      <Choice
-        label="The simulator asks for it"
-        size="between"
-        value={texts.asked}
-        options={waysOf(found)}
-        onChange={(asked) => onChange({ ...texts, asked })}
-      />
+      <div className={styles["asks"]}>
+        <Choice
+          label="The simulator asks for it"
+          size="between"
+          value={texts.asked}
+          options={waysOf(found)}
+          hint={sayNoUpright(found)}
+          onChange={(asked) => onChange({ ...texts, asked })}
+        />
+      </div>
       {children}
       <RuledTable caption="Angles, as seen" captionHidden columns={columns} rows={rowsOf(setup, found)} />
       <Sharpness setup={setup} pixels={sum.screen.pixelsAcross} />
-      {setup.kind === "three" && found.sides && (
-        <SquareTurn
-          square={found.sides.squareAngle}
-          now={setup.sideAngle}
-          onTake={(degrees) => onChange({ ...texts, sideAngle: String(degrees) })}
-        />
-      )}
-    </Part>
+      <SquareTurn texts={texts} sum={sum} onChange={onChange} />
+    </>
   );
 }
 
@@ -119,20 +139,17 @@ function Sharpness({ setup, pixels }: { readonly setup: ScreenSetup; readonly pi
   return sharp.known ? <p>{saySharpness(sharp.value)}</p> : null;
 }
 
-interface SquareTurnProps {
-  readonly square: number;
-  readonly now: number;
-  readonly onTake: (degrees: number) => void;
-}
-
-function SquareTurn({ square, now, onTake }: SquareTurnProps) {
-  const degrees = Math.round(square);
-  const canTake = degrees <= mostSideAngle && Math.abs(square - now) >= 1;
+function SquareTurn({ texts, sum, onChange }: Omit<ViewFoundProps, "children">) {
+  const { squareAngle, screen } = sum;
+  if (squareAngle === undefined) return null;
+  const degrees = Math.round(squareAngle);
+  const now = screen.sideAngle;
+  const canTake = degrees <= mostSideAngle && (now === undefined || Math.abs(squareAngle - now) >= 1);
   return (
     <p>
-      {saySquareTurn(square, now)}{" "}
+      {saySquareTurn(squareAngle, now)}{" "}
       {canTake && (
-        <Button size="between" onClick={() => onTake(degrees)}>
+        <Button size="between" onClick={() => onChange({ ...texts, sideAngle: String(degrees) })}>
           Turn them to {degrees}°
         </Button>
       )}

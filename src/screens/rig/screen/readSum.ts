@@ -1,6 +1,5 @@
 import type { Fields } from "#db";
 import type { CalendarDate, FieldProblem, Figure, FormReading, RigSettings } from "#domain";
-import { readMeasure } from "#entry";
 import { type ScreenSetup, type ScreenView, screenView, viewSetting } from "#physics";
 import { tooTightCurve } from "#words";
 import { recordFrom } from "../recordFrom.ts";
@@ -8,10 +7,9 @@ import { nameOfScreenField, setupOf } from "../screenView.ts";
 import {
   aspectOf,
   looseValueIn,
-  measureOf,
+  readIn,
   type SumMeasure,
   type SumTexts,
-  sizeTexts,
   sumMeasures,
   valueIn,
 } from "./sumTexts.ts";
@@ -38,6 +36,8 @@ export interface Sum {
   /** Undefined while something is missing or wrong. */
   readonly setup: ScreenSetup | undefined;
   readonly view: Figure<ScreenView> | undefined;
+  /** Of three screens, also before a turn is typed: at which the eye stands square before the side screens, degrees. */
+  readonly squareAngle: number | undefined;
   /** What is wrong in a field that is filled in. */
   readonly problems: Readonly<Partial<Record<keyof SumTexts, FieldProblem>>>;
 }
@@ -46,14 +46,13 @@ export interface Sum {
 export function readSum(texts: SumTexts): Sum {
   const { kind, unit } = texts;
   const asked = sumMeasures.filter((key) => isAskedOf(kind, key));
-  const shown = sizeTexts(texts);
   const problems: Partial<Record<keyof SumTexts, FieldProblem>> = {};
   for (const key of asked) {
-    const reading = readMeasure(shown[key] ?? texts[key], measureOf(key, unit));
+    const reading = readIn(texts, key);
     if (!reading.ok) problems[key] = reading.problem;
   }
   if (
-    texts.by === "diagonal" &&
+    texts.by !== "sides" &&
     texts.shape === "own" &&
     texts.own.trim() !== "" &&
     aspectOf(texts) === undefined
@@ -82,8 +81,16 @@ export function readSum(texts: SumTexts): Sum {
     missing: unknown.map((key) => (key === "width" ? "diagonal or width" : nameOfScreenField(key))),
     setup,
     view,
+    squareAngle: squareAngleOf(screen),
     problems,
   };
+}
+
+/** It depends on everything but the turn itself. */
+function squareAngleOf(screen: Screen): number | undefined {
+  const { setup } = setupOf({ ...screen, sideAngle: 0 });
+  const view = setup && screenView(setup);
+  return view?.known ? view.value.sides?.squareAngle : undefined;
 }
 
 /** What stands in for a length that is not known, so that something can be drawn: m, degrees. Common practice, no source. */

@@ -1,7 +1,7 @@
 import type { Id, RigSettings } from "#domain";
 import { type Measure, readMeasure, writeMeasure } from "#entry";
 import { type AskedView, screenSize } from "#physics";
-import { type LengthUnit, mostSideAngle } from "#words";
+import { type LengthUnit, mostSideAngle, sayCurveAsSold } from "#words";
 import { rigFields } from "../rigFields.ts";
 
 /** Kinds of screen there is something to work out for. */
@@ -18,8 +18,8 @@ export interface SumTexts {
   readonly kind: SumKind;
   /** Lengths without a unit are in it; the diagonal is always in inches, as screens are sold. */
   readonly unit: LengthUnit;
-  /** Which of the size is typed; the rest follows from it. */
-  readonly by: "diagonal" | "sides";
+  /** What of the size is typed, alone with the shape or both sides; the rest follows from it. */
+  readonly by: "diagonal" | "width" | "height" | "sides";
   readonly diagonal: string;
   readonly shape: string;
   /** Width to height where the shape is none of the list. */
@@ -49,6 +49,20 @@ export const sumMeasures = [
 ] as const;
 export type SumMeasure = (typeof sumMeasures)[number];
 
+/** What a field is called on the drawing, where its place says the rest. */
+export const sumLabels = {
+  diagonal: "Diagonal",
+  width: "Width",
+  height: "Height",
+  eyeDistance: "Eye to screen",
+  bezel: "Frame",
+  sideAngle: "Side angle",
+  radius: "Radius",
+  pixelsAcross: "Pixels across",
+  own: "Width to height",
+} as const satisfies Record<SumMeasure | "own", string>;
+export type SumField = keyof typeof sumLabels;
+
 const INCH = 0.0254;
 /** A fifth of an inch is no screen, and 500 inches none that stands in a room. Common practice, no source. */
 const diagonals = { least: 5, most: 500 } as const;
@@ -66,16 +80,33 @@ export function measureOf(key: SumMeasure, unit: LengthUnit): Measure {
   return { ...measure, unit: "in", stored: INCH, least: inches(measure.least), most: inches(measure.most) };
 }
 
+/** Curved screens are sold by their radius in millimetres, with an R behind it: 1500R. Common practice, no source. */
+const soldAs = /^\s*(\d{3,4})\s*R\s*$/i;
+
+/** Reads one field; a radius also as curved screens are sold. */
+export function readIn(texts: SumTexts, key: SumMeasure, measure = measureOf(key, texts.unit)) {
+  const text = sizeTexts(texts)[key] ?? texts[key];
+  if (key !== "radius") return readMeasure(text, measure);
+  const reading = readMeasure(text.replace(soldAs, "$1 mm"), measure);
+  // Outside the range, the figure may be meant so.
+  const [, sold] = soldAs.exec(`${text}R`) ?? [];
+  if (reading.ok || sold === undefined || !readMeasure(`${sold} mm`, measure).ok) return reading;
+  return {
+    ok: false,
+    problem: { ...reading.problem, right: sayCurveAsSold(Number(sold), texts.unit) },
+  } as const;
+}
+
 /** The figure in a field, in metres or degrees; undefined where there is none, or none that can be. */
 export function valueIn(texts: SumTexts, key: SumMeasure): number | undefined {
-  const reading = readMeasure(sizeTexts(texts)[key] ?? texts[key], measureOf(key, texts.unit));
+  const reading = readIn(texts, key);
   return reading.ok ? reading.value : undefined;
 }
 
 /** The same where it is out of range: what can be drawn of it is drawn. */
 export function looseValueIn(texts: SumTexts, key: SumMeasure): number | undefined {
   const wide = { ...measureOf(key, texts.unit), least: -1e6, most: 1e6 };
-  const reading = readMeasure(sizeTexts(texts)[key] ?? texts[key], wide);
+  const reading = readIn(texts, key, wide);
   return reading.ok ? reading.value : undefined;
 }
 
@@ -100,31 +131,35 @@ export function aspectOf({
 
 /** The size as its fields show it: what is typed, and what follows from it. */
 export function sizeTexts(texts: SumTexts): Partial<Record<SumMeasure, string>> & { readonly shape: string } {
-  const { by, unit, shape } = texts;
-  if (by === "diagonal") {
-    const reading = readMeasure(texts.diagonal, measureOf("diagonal", unit));
-    const aspect = aspectOf(texts);
-    if (!reading.ok || reading.value === undefined || aspect === undefined)
-      return { diagonal: texts.diagonal, width: "", height: "", shape };
-    const { width, height } = screenSize({ diagonal: reading.value, aspect });
-    return {
-      diagonal: texts.diagonal,
-      width: textOf(width, "width", unit),
-      height: textOf(height, "height", unit),
-      shape,
-    };
-  }
-  const [width, height] = (["width", "height"] as const).map((key) => {
+  const { by, unit, shape, diagonal, width, height } = texts;
+  const typedIn = (key: "diagonal" | "width" | "height") => {
     const reading = readMeasure(texts[key], measureOf(key, unit));
     return reading.ok ? reading.value : undefined;
-  });
-  const known = width !== undefined && height !== undefined;
-  return {
-    width: texts.width,
-    height: texts.height,
-    diagonal: known ? String(Math.round((Math.hypot(width, height) / INCH) * 10) / 10) : "",
-    shape: known ? shapeOf(width / height) : "own",
   };
+  const sidesOf = (across: number, up: number) => ({
+    width: by === "width" ? width : textOf(across, "width", unit),
+    height: by === "height" ? height : textOf(up, "height", unit),
+  });
+  const diagonalOf = (across: number, up: number) =>
+    String(Math.round((Math.hypot(across, up) / INCH) * 10) / 10);
+  if (by === "sides") {
+    const [across, up] = [typedIn("width"), typedIn("height")];
+    if (across === undefined || up === undefined) return { width, height, diagonal: "", shape: "own" };
+    return { width, height, diagonal: diagonalOf(across, up), shape: shapeOf(across / up) };
+  }
+  const aspect = aspectOf(texts);
+  // Without a shape nothing follows, and what was typed stands.
+  if (aspect === undefined) return { diagonal, width, height, shape };
+  const typed = typedIn(by);
+  if (typed === undefined) return { diagonal: "", width: "", height: "", [by]: texts[by], shape };
+  if (by === "diagonal") {
+    const { width: across, height: up } = screenSize({ diagonal: typed, aspect });
+    return { diagonal, ...sidesOf(across, up), shape };
+  }
+  const [wide, high] = aspect;
+  const across = by === "width" ? typed : (typed * wide) / high;
+  const up = by === "height" ? typed : (typed * high) / wide;
+  return { ...sidesOf(across, up), diagonal: diagonalOf(across, up), shape };
 }
 
 /** The shape of the list that it is, to a hundredth. */
@@ -136,15 +171,30 @@ function shapeOf(ratio: number): string {
   return near ?? "own";
 }
 
-/** Typing into one field of the size: the others follow it from then on. */
+/** Typing into one field of the size: the others follow it from then on, by the shape unless both sides are typed. */
 export function withSize(
   texts: SumTexts,
   typed: { readonly [K in "diagonal" | "shape" | "own" | "width" | "height"]?: string },
 ): SumTexts {
-  const { diagonal = "", width = "", height = "", shape } = sizeTexts(texts);
-  if ("width" in typed || "height" in typed) return { ...texts, width, height, ...typed, by: "sides" };
-  const own = texts.by === "sides" && width !== "" && height !== "" ? `${width}:${height}` : texts.own;
-  return { ...texts, diagonal, shape, own, ...typed, by: "diagonal" };
+  const { by } = texts;
+  const isBySides = by === "sides";
+  if ("width" in typed || "height" in typed) {
+    const [key, other] = "width" in typed ? (["width", "height"] as const) : (["height", "width"] as const);
+    // The other side stands if it was typed too; else it follows, and what it was before is forgotten.
+    const isOtherTyped =
+      (isBySides || by === other || aspectOf(texts) === undefined) && texts[other].trim() !== "";
+    if (isOtherTyped) return { ...texts, ...typed, by: "sides" };
+    return isBySides ? { ...texts, ...typed } : { ...texts, [other]: "", ...typed, by: key };
+  }
+  if (!isBySides) return { ...texts, ...typed, by: "diagonal" in typed ? "diagonal" : by };
+  const shown = sizeTexts(texts);
+  const [across, up] = [valueIn(texts, "width"), valueIn(texts, "height")];
+  const own =
+    across === undefined || up === undefined
+      ? texts.own
+      : `${textOf(across, "width", texts.unit)}:${textOf(up, "height", texts.unit)}`;
+  const leading = "diagonal" in typed ? "diagonal" : texts.width.trim() === "" ? "height" : "width";
+  return { ...texts, diagonal: shown.diagonal ?? "", shape: shown.shape, own, ...typed, by: leading };
 }
 
 /** The same lengths in another unit; what names its own unit, or is no length, stays as typed. */
@@ -163,6 +213,7 @@ export function inUnit(texts: SumTexts, unit: LengthUnit): SumTexts {
 export function startTexts(inForce: RigSettings | undefined, id: Id): SumTexts {
   const screen = inForce?.screen ?? {};
   const kind = sumKinds.find((one) => one === screen.kind) ?? "flat";
+  const isUnsized = screen.width === undefined && screen.height === undefined;
   const stored = sumMeasures.map((key): [SumMeasure, string] => {
     const value = key === "diagonal" ? undefined : screen[key];
     return [key, writeMeasure(value, measureOf(key, "cm"))];
@@ -172,8 +223,9 @@ export function startTexts(inForce: RigSettings | undefined, id: Id): SumTexts {
     id,
     kind,
     unit: "cm",
-    by: screen.width === undefined ? "diagonal" : "sides",
-    shape: "16:9",
+    by: isUnsized ? "diagonal" : "sides",
+    // A record with one side says nothing of the shape.
+    shape: isUnsized ? "16:9" : "own",
     own: "",
     asked: inForce?.view.axis === "vertical" ? "upright" : "one",
     card: "",

@@ -5,7 +5,15 @@ import { printAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { Notice } from "#ui/Notice.tsx";
-import { type SaidSides, sayBegunAnew, sayStopEarly, sayTestRunToCome, toldWhenOver } from "#words";
+import {
+  driveOnLog,
+  type SaidSides,
+  sayBegunAnew,
+  sayStopEarly,
+  sayTestRunToCome,
+  sayWhereToDrive,
+  toldWhenOver,
+} from "#words";
 import { OtherInForce } from "./OtherInForce.tsx";
 import { PairMarks } from "./PairMarks.tsx";
 import styles from "./Test.module.css";
@@ -13,10 +21,12 @@ import styles from "./Test.module.css";
 interface RunningTestProps {
   readonly page: RigTestPage;
   readonly sides: SaidSides;
+  /** Of the combo. */
+  readonly name: string;
 }
 
 /** A test that lasts: which pairs are driven, what comes next, and the way to stop. Nothing of how the settings compare. */
-export function RunningTest({ page: { test, report }, sides }: RunningTestProps) {
+export function RunningTest({ page: { test, report, openId }, sides, name }: RunningTestProps) {
   const write = useWrite();
   const [isStopping, setStopping] = useState(false);
   const { progress } = report;
@@ -27,10 +37,15 @@ export function RunningTest({ page: { test, report }, sides }: RunningTestProps)
       <PairMarks progress={progress} />
       <p className={styles["large"]}>Next: {sayTestRunToCome(progress, sides)}</p>
       <div>
-        <a className={styles["go"]} href={printAddress({ place: "log" })}>
+        <a
+          className={styles["go"]}
+          href={printAddress({ place: "log", ...(openId !== null && { sessionId: openId }) })}
+        >
           Drive it on Log
         </a>
-        <p className={styles["line"]}>Log says which setting is next, and asks whether it is on. {anew}</p>
+        <p className={styles["line"]}>
+          {openId === null ? sayWhereToDrive(name) : driveOnLog} {anew}
+        </p>
       </div>
       <p className={styles["soft"]}>
         Which setting is better: {toldWhenOver.toLowerCase()} Looking earlier would find differences that are

@@ -50,6 +50,12 @@ function OfTest({ testId, chosen }: { readonly testId: Id; readonly chosen: Pref
     >
       <dl className={styles["sides"]} aria-label="What is compared">
         <div>
+          <dt>On</dt>
+          <dd>
+            <Name>{name}</Name>
+          </dd>
+        </div>
+        <div>
           <dt>A</dt>
           <dd>
             <Name>{sides.sayA}</Name>
@@ -65,7 +71,7 @@ function OfTest({ testId, chosen }: { readonly testId: Id; readonly chosen: Pref
       {report.isOver ? (
         <FinishedTest page={page} report={report} sides={sides} name={name} today={today} />
       ) : (
-        <RunningTest page={page} sides={sides} />
+        <RunningTest page={page} sides={sides} name={name} />
       )}
       <TestRuns page={page} sides={sides} />
       <div>

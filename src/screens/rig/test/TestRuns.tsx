@@ -58,18 +58,18 @@ export function TestRuns({ page, sides }: TestRunsProps) {
               setting: `pair ${run.pair}: ${saySide(sides, run.side)}`,
               laps: run.laps,
               counts: (
-                <>
-                  {run.why === undefined ? "yes" : `no: ${sayWhyAside({ why: run.why })}`}{" "}
-                  {run.why?.because === "void" ? (
-                    <Button
-                      variant="quiet"
-                      aria-label={`Count run ${run.n} again`}
-                      onClick={() => change(run.runId, undefined)}
-                    >
-                      Count it again
-                    </Button>
-                  ) : (
-                    !isOver && (
+                <div className={styles["counts"]}>
+                  <span>{run.why === undefined ? "yes" : `no: ${sayWhyAside({ why: run.why })}`}</span>
+                  {!isOver &&
+                    (run.why?.because === "void" ? (
+                      <Button
+                        variant="quiet"
+                        aria-label={`Count run ${run.n} again`}
+                        onClick={() => change(run.runId, undefined)}
+                      >
+                        Count it again
+                      </Button>
+                    ) : (
                       <Button
                         variant="quiet"
                         aria-label={`Run ${run.n} is void`}
@@ -77,9 +77,8 @@ export function TestRuns({ page, sides }: TestRunsProps) {
                       >
                         Void
                       </Button>
-                    )
-                  )}
-                </>
+                    ))}
+                </div>
               ),
             },
           }))}

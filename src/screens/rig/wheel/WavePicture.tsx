@@ -1,8 +1,8 @@
 import { ForceWave } from "#charts/wave/ForceWave.tsx";
-import { forceSketch, shareOverLimit } from "#physics";
+import { shareOverLimit } from "#physics";
 import { Part } from "#ui/Part.tsx";
 import { waveCompares, waveIsASketch, waveSays } from "#words";
-import { forceSeen, type GainValues, type GainWay } from "./gainSum.ts";
+import { forceSeen, type GainValues, type GainWay, turnAtGain } from "./gainSum.ts";
 import styles from "./Wheel.module.css";
 
 interface WavePictureProps {
@@ -15,11 +15,10 @@ export function WavePicture({ way, values }: WavePictureProps) {
   const { gain = 0, chosen = 0 } = values;
   const seen = forceSeen(way, values);
   if (seen === undefined || gain <= 0) return null;
-  const forces = forceSketch(seen);
   const at = (percent: number, name: string) => {
-    const scaled = forces.map((force) => (force * percent) / gain);
-    const turn = { gain: `${percent} %`, share: shareOverLimit(scaled) };
-    return { turn, wave: { title: `${name} ${turn.gain}`, forces: scaled, label: waveSays(turn) } };
+    const { forces, time } = turnAtGain(seen, gain, percent);
+    const turn = { gain: `${percent} %`, share: shareOverLimit(forces), ...(time && { time }) };
+    return { turn, wave: { title: `${name} ${turn.gain}`, forces, label: waveSays(turn) } };
   };
   const now = at(gain, "now");
   const next = chosen > 0 && chosen !== gain ? at(chosen, "new") : undefined;

@@ -2,13 +2,15 @@ import { useState } from "react";
 import { addRig } from "#db";
 import type { CalendarDate, FormReading, RigSettings } from "#domain";
 import { useDraft, useLogbook, useWriteForm } from "#live";
+import { withinSlider } from "#physics";
 import { Button } from "#ui/Button.tsx";
 import { Choice } from "#ui/Choice.tsx";
 import { Columns } from "#ui/Columns.tsx";
+import { classes } from "#ui/classes.ts";
 import { Field } from "#ui/Field.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Part } from "#ui/Part.tsx";
-import { sayGainChosen } from "#words";
+import { sayGainChosen, sayOtherInForce } from "#words";
 import { CautionOf } from "../CautionOf.tsx";
 import { recordFrom } from "../recordFrom.ts";
 import { GainFound } from "./GainFound.tsx";
@@ -18,6 +20,7 @@ import {
   type GainValues,
   gainMeasures,
   gainTextsFrom,
+  missingFigure,
   offeredGain,
   readGainTexts,
   workOutGain,
@@ -48,14 +51,17 @@ const meanings = {
 export function WheelSum({ inForce, today, onStored }: WheelSumProps) {
   const { book } = useLogbook();
   const [id] = useState(() => book.newId());
+  const [typing, setTyping] = useState<GainFigure>();
   const start = gainTextsFrom(inForce);
-  // Only what was typed is kept, so that a new record in force shows through.
+  // Only what was typed, and what it belongs to, is kept, so that a new record in force shows through.
   const draft = useDraft<Partial<GainTexts>>("rig gain", {}, typedFigures);
   const kept = { ...start, ...draft.value };
   const { values } = readGainTexts(kept);
   const found = workOutGain(kept.way, values);
+  const missing = missingFigure(kept.way, values);
   const now = values.gain;
-  const offered = found?.known && now !== undefined ? offeredGain(now, found.value) : "";
+  const held = found?.known && now !== undefined ? withinSlider(now, found.value) : undefined;
+  const offered = held && now !== undefined ? offeredGain(now, held) : "";
   const texts: GainTexts = { ...kept, chosen: draft.value.chosen ?? offered };
   const reading = readGainTexts(texts);
   const chosen = reading.values.chosen;
@@ -80,33 +86,60 @@ export function WheelSum({ inForce, today, onStored }: WheelSumProps) {
     isUndoOffered: true,
     onStored,
   });
+  // A figure is called wrong once it is left, not while it is being typed.
+  const problemOf = (key: GainFigure) => (reading.ok || key === typing ? undefined : reading.problems[key]);
   const figure = (key: GainFigure) => {
     const { name, unit } = gainMeasures[key];
-    return <Field label={name} figures size="between" inputMode="decimal" unit={unit} {...field(key)} />;
+    const typed = field(key);
+    return (
+      <Field
+        label={name}
+        figures
+        size="between"
+        inputMode="decimal"
+        unit={unit}
+        {...typed}
+        problem={typed.problem ?? problemOf(key)}
+        onFocus={() => setTyping(key)}
+        // A line that comes while a button is being pressed would push the button away from under it.
+        onBlur={({ relatedTarget: next }) => next instanceof HTMLButtonElement || setTyping(undefined)}
+      />
+    );
   };
   const seen = texts.way === "peak" ? "peak" : "share";
   const outside =
-    found?.known && now !== undefined && chosen !== undefined
-      ? sayGainChosen(chosen, now, found.value)
-      : undefined;
+    held && now !== undefined && chosen !== undefined ? sayGainChosen(chosen, now, held) : undefined;
+  const inForceGain = inForce?.wheel.gainPercent;
+  const isOther = texts[seen] !== "" && now !== undefined && inForceGain !== undefined && inForceGain !== now;
   const asked = (
     <>
       <div className={styles["ask"]}>
-        <Choice label="I saw" size="between" options={ways} {...field("way")} />
+        <div className={styles["onScreen"]}>
+          <Choice label="I saw" size="between" options={ways} {...field("way")} />
+        </div>
         <div className={styles["figures"]}>
           {figure("gain")}
           {figure(seen)}
           {figure(seen === "peak" ? "reserve" : "wanted")}
         </div>
-        <p className={styles["soft"]}>{meanings[seen]}</p>
+        <CautionOf part="wheel" torque={values.torque} />
+        <p className={classes(styles["soft"], styles["onScreen"])}>{meanings[seen]}</p>
+        {isOther && <p>{sayOtherInForce(inForceGain)}</p>}
       </div>
-      <CautionOf part="wheel" torque={values.torque} />
       <GainFound
         way={texts.way}
         values={values}
+        unread={missing !== undefined && problemOf(missing) ? missing : undefined}
         found={found}
+        held={held}
         onOtherWay={() => set({ ...texts, way: texts.way === "peak" ? "share" : "peak" })}
       />
+      {found?.known && (
+        <p className={styles["onPaper"]}>
+          {sayGainRecord(texts.way, values, found).note}
+          {chosen !== undefined && ` Gain to store: ${chosen} %.`}
+        </p>
+      )}
       <div className={styles["ask"]}>
         <div className={styles["store"]}>
           {figure("chosen")}
@@ -114,7 +147,9 @@ export function WheelSum({ inForce, today, onStored }: WheelSumProps) {
             Store this gain
           </Button>
         </div>
-        <p className={styles["soft"]}>{outside ?? "It begins a new record, from today on."}</p>
+        <p className={classes(styles["soft"], outside === undefined && styles["onScreen"])}>
+          {outside ?? "It begins a new record, from today on."}
+        </p>
       </div>
     </>
   );
@@ -144,10 +179,12 @@ export function WheelSum({ inForce, today, onStored }: WheelSumProps) {
   );
 }
 
-/** What of the texts is not what stands there by itself. */
+/** What of the texts is not what stands there by itself; with what was seen, the gain at which it was. */
 function differing(texts: GainTexts, start: GainTexts): Partial<GainTexts> {
   const keys = Object.keys(texts) as (keyof GainTexts)[];
-  return Object.fromEntries(keys.filter((key) => texts[key] !== start[key]).map((key) => [key, texts[key]]));
+  const isSeen = texts.peak !== "" || texts.share !== "";
+  const isKept = (key: keyof GainTexts) => texts[key] !== start[key] || (isSeen && key === "gain");
+  return Object.fromEntries(keys.filter(isKept).map((key) => [key, texts[key]]));
 }
 
 /** The figures that were typed, as an offer to take them up names them. */

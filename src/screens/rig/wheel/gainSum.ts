@@ -1,6 +1,15 @@
 import { type Figure, type FormReading, known, type RigSettings, rigRanges } from "#domain";
 import { type Measure, readMeasure, writeMeasure } from "#entry";
-import { type ForceSeen, type GainRange, gainForPeak, gainForShare } from "#physics";
+import {
+  type ForceSeen,
+  firstGain,
+  forceSketch,
+  type GainRange,
+  gainForPeak,
+  gainForShare,
+  type ShareRange,
+  shareAtGain,
+} from "#physics";
 import { gainDigits } from "#words";
 
 /** What was seen of the force: how strong it got, or how long it was at the limit. */
@@ -36,10 +45,10 @@ export type GainTexts = Readonly<Record<GainFigure, string>> & { readonly way: G
 export type GainValues = Readonly<Partial<Record<GainFigure, number>>>;
 
 /** Figures that one way asks for. */
-const askedBy: Readonly<Record<GainWay, readonly GainFigure[]>> = {
+const askedBy = {
   peak: ["gain", "peak", "reserve"],
   share: ["gain", "share", "wanted"],
-};
+} as const satisfies Readonly<Record<GainWay, readonly GainFigure[]>>;
 
 /** What stands in the fields before anything is typed: the record in force, a tenth of reserve, one percent of the time. */
 export function gainTextsFrom(rig: RigSettings | undefined): GainTexts {
@@ -75,6 +84,11 @@ export function readGainTexts(
     : { ok: false, problems, values };
 }
 
+/** The first figure that a way asks for and that is not there, or cannot be read. */
+export function missingFigure(way: GainWay, values: GainValues) {
+  return askedBy[way].find((key) => values[key] === undefined);
+}
+
 /** The gain that follows, or why none does; undefined while a figure for it is missing. */
 export function workOutGain(way: GainWay, values: GainValues): Figure<GainRange> | undefined {
   const { gain, peak, reserve, share, wanted } = values;
@@ -89,13 +103,29 @@ export function workOutGain(way: GainWay, values: GainValues): Figure<GainRange>
   return found.known ? known(found.value) : found;
 }
 
-/** The end of the range nearest to the gain now, as it is offered for storing: the first of the small steps. */
-export function offeredGain(now: number, { low, high }: GainRange): string {
-  return gainDigits(Math.abs(low - now) < Math.abs(high - now) ? low : high);
+/** The first of the small steps to a range, as it is offered for storing. */
+export function offeredGain(now: number, range: GainRange): string {
+  return gainDigits(firstGain(now, range));
 }
 
 /** What can be drawn of the force: undefined while nothing was seen, and where the peak itself is cut off. */
 export function forceSeen(way: GainWay, { peak, share }: GainValues): ForceSeen | undefined {
   if (way === "peak") return peak === undefined || peak <= 0 || peak >= 100 ? undefined : { peak };
   return share === undefined || share <= 0 || share >= 30 ? undefined : { share: share / 100 };
+}
+
+/**
+ * The turn that is drawn at a gain. A peak grows with the gain. A share of time tells nothing of how strong the forces over
+ * the limit are, so that the turn shows as much over it as is typical at that gain: what the sum itself reckons with.
+ * @param gain in percent, at which the force was seen; next, in percent, at which it is drawn
+ */
+export function turnAtGain(
+  seen: ForceSeen,
+  gain: number,
+  next: number,
+): { readonly forces: readonly number[]; readonly time?: ShareRange } {
+  if ("peak" in seen) return { forces: forceSketch({ peak: (seen.peak * next) / gain }) };
+  if (next === gain) return { forces: forceSketch(seen) };
+  const time = shareAtGain({ gain, share: seen.share, next });
+  return { forces: forceSketch({ share: Math.sqrt(time.low * time.high) }), time };
 }

@@ -135,4 +135,35 @@ describe("a plan laid into a box", () => {
       }
     }
   });
+
+  test("near the glass the field of the distance and the angles keep clear of the screens", () => {
+    const size = { across: 9.5 * 14, up: 5 * 14 };
+    for (const distance of [0.05, 0.1, 0.2, 0.4])
+      for (const width of [520, 640, 816]) {
+        const { fields, glass, angles, eye } = layPlan(drawnOf({ ...three, distance }), width, 14, true);
+        const at = fields.eyeDistance;
+        const top = Math.min(...glass.flatMap(pointsIn).map(([, y]) => y));
+        // It stands above all glass, or below the drawing.
+        if (at !== undefined) expect(at.y + size.up).toBeLessThan(top);
+        // Its letters are half an em above and below their middle, and the glass is 5 px thick.
+        for (const { x, y } of angles) if (x === eye.x && y < eye.y) expect(y - 14).toBeGreaterThan(top + 2);
+      }
+    expect(layPlan(drawnOf({ ...three, distance: 0.4 }), 816, 14, true).fields.eyeDistance).toBeDefined();
+    expect(layPlan(drawnOf({ ...three, distance: 0.4 }), 520, 14, true).fields.eyeDistance).toBeUndefined();
+  });
+
+  test("on a phone the distance as text stands between the lines to the edges, above the angle", () => {
+    for (const distance of [0.4, 0.525, 0.65, 0.7, 0.9]) {
+      const laid = layPlan(drawnOf({ ...three, bezel: 0, distance }), 358, 14, false);
+      const { eyeDistance } = laid.texts;
+      if (eyeDistance === undefined) continue;
+      const [[left = 0, top = 0] = [], [right = 0] = []] = pointsIn(laid.glass[1] ?? "");
+      // At its foot; "52.5 cm" is 53 px wide at most.
+      const share = (laid.eye.y - eyeDistance.y) / (laid.eye.y - top);
+      expect(((right - left) / 2) * share).toBeGreaterThan(53 / 2 + 4);
+      expect(eyeDistance.anchor).toBe("middle");
+      const middle = laid.angles.find(({ x, y }) => x === laid.eye.x && y < laid.eye.y);
+      expect(middle?.y).toBeGreaterThan(eyeDistance.y + 14);
+    }
+  });
 });

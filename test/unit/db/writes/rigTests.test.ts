@@ -130,9 +130,9 @@ test("no run is begun for a test that has ended, on another combo, in a session 
 });
 
 test("a run is void with the reason, and counts again when that is taken back", async () => {
-  const { book, runId, testId, begin, runs } = await aTestEvening();
+  const { book, runId, testId, begin, lapIn, runs } = await aTestEvening();
   await expect(voidTestRun(book, { runId, reason: "a dog" })).rejects.toThrow(/of no rig test/);
-  await begin(1, "B");
+  await lapIn((await begin(1, "B")).runId);
   const place = { id: testId, pair: 1, side: "B" };
   const change = await voidTestRun(book, { runId, reason: " the dog barked " });
   expect((await runs())[0]?.rigTest).toEqual({ ...place, void: "the dog barked" });
@@ -142,6 +142,24 @@ test("a run is void with the reason, and counts again when that is taken back", 
   await voidTestRun(book, { runId, reason: "the phone" });
   await voidTestRun(book, { runId, reason: undefined });
   expect((await runs())[0]?.rigTest).toEqual(place);
+});
+
+test("a run voided while it is driven ends in the same write, and one without laps becomes practice", async () => {
+  const { book, clock, testId, begin, lapIn, runs } = await aTestEvening();
+  const { runId } = await begin(1, "B");
+  await voidTestRun(book, { runId, reason: "the phone" });
+  expect((await runs())[0]).not.toHaveProperty("rigTest");
+  expect((await runs())[0]).not.toHaveProperty("endedAt");
+  await begin(1, "B");
+  await lapIn(runId);
+  const change = await voidTestRun(book, { runId, reason: "the phone" });
+  expect((await runs())[0]).toMatchObject({
+    endedAt: clock.now(),
+    rigTest: { id: testId, pair: 1, side: "B", void: "the phone" },
+  });
+  await undoChange(book, change);
+  expect((await runs())[0]).not.toHaveProperty("endedAt");
+  expect((await runs())[0]?.rigTest).not.toHaveProperty("void");
 });
 
 test("a test that is stopped has its end, a run begun for it without laps is let go, one with laps stays", async () => {

@@ -195,19 +195,24 @@ describe("a run of a rig test", () => {
     expect(asked(test.pairs)).toEqual({
       word: "rig test",
       isValid: true,
+      why: undefined,
       run: { laps: 5, clean: 5, lost: [], pace: 5, driven: 5 },
     });
     expect(asked(test.pairs, even(82_000).slice(1))).toMatchObject({ isValid: false });
     expect(verdictOf(even(82_000), { tests: [test], run: { surface: "wet" } })).toMatchObject({
       word: "rig test",
       isValid: false,
+      why: { because: "figure", reason: { because: "not compared", run: "wet" } },
     });
   });
 
   it("is one that says so itself, though its test is gone", () => {
     const own = (rigTest: RunOfTest) => verdictOf(even(82_000), { run: { rigTest } });
     expect(own({ id: "test", pair: 1, side: "A" })).toMatchObject({ word: "rig test", isValid: true });
-    expect(own({ id: "test", pair: 1, side: "A", void: "a dog" })).toMatchObject({ isValid: false });
+    expect(own({ id: "test", pair: 1, side: "A", void: "a dog" })).toMatchObject({
+      isValid: false,
+      why: { because: "void", words: "a dog" },
+    });
   });
 
   it("is no reference for the runs after it", () => {

@@ -90,6 +90,9 @@ describe("the field of view worked out", () => {
     await user.type(field("Height"), "34");
     await user.type(field("Eye to screen"), "65");
     expect(screen.getByText("To work it out, write down: angle of the side screens.")).toBeVisible();
+    // Without a frame the eye is square before them at 2·atan(30/65) = 49.55°, by hand: told before any turn is.
+    expect(screen.getByText(/^Turned by 50°, each side screen faces the eye/)).toBeVisible();
+    expect(screen.getByRole("button", { name: "Turn them to 50°" })).toBeVisible();
     await user.type(field("Side angle"), "45");
     await user.type(field("Frame"), "2");
     expect(screen.getByRole("row", { name: /^each side screen/ })).toHaveTextContent("46.7°");
@@ -110,12 +113,17 @@ describe("the field of view worked out", () => {
     await user.type(field("Width"), "120");
     await user.type(field("Eye to screen"), "70");
     await user.type(field("Radius"), "3");
+    // On the way to a figure nothing is said of it, in the result neither.
+    expect(screen.getByText("—")).toBeVisible();
     expect(field("Radius")).not.toHaveAccessibleDescription(/more than half|out of range/);
     await user.type(field("Radius"), "0");
     await user.tab();
     expect(field("Radius")).toHaveAccessibleDescription(
       /120 cm wide would be more than half a circle at this radius\. Write a radius of 38\.2 cm or more/,
     );
+    // What is wrong stands once, at the field.
+    expect(screen.getAllByText(/more than half a circle/)).toHaveLength(1);
+    expect(screen.getByText("To work it out, mend “Radius”.")).toBeVisible();
     expect(screen.getByRole("img", { name: /^A curved screen from above/ })).toBeVisible();
     await user.clear(field("Eye to screen"));
     await user.type(field("Eye to screen"), "0");
@@ -154,6 +162,9 @@ describe("the field of view worked out", () => {
     expect(await screen.findByRole("textbox", { name: "Eye to screen" })).toHaveValue("72");
     await user.click(screen.getByRole("button", { name: "Begin again" }));
     expect(field("Eye to screen")).toHaveValue("65");
+    await user.click(screen.getByRole("button", { name: "Bring back what was typed" }));
+    expect(field("Eye to screen")).toHaveValue("72");
+    expect(screen.queryByRole("button", { name: "Bring back what was typed" })).toBeNull();
   });
 
   it("takes up what was half typed in a tab that is gone, and leaves alone what an open one holds", async () => {

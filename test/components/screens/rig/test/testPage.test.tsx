@@ -33,7 +33,10 @@ function Peek() {
 }
 
 /** A test of the gain with so many pairs driven: B is three tenths faster, more or less. */
-async function aTest(book: Logbook, pairs: number): Promise<void> {
+async function aTest(
+  book: Logbook,
+  pairs: number,
+): Promise<{ readonly comboId: string; readonly testId: string }> {
   const { comboId } = await addCombo(book, combo);
   const rig = { name: "", screen: {}, view: {}, pedals: {}, seat: {}, note: "" };
   await addRig(book, { ...rig, from: "2026-11-03", wheel: { gainPercent: 72 } });
@@ -64,6 +67,18 @@ async function aTest(book: Logbook, pairs: number): Promise<void> {
     }
   await endSession(book, { sessionId });
   window.location.hash = `#/rig?test=${testId}`;
+  return { comboId, testId };
+}
+
+const usual = [84_310, 84_460, 84_400, 84_510, 84_360];
+
+/** The same after two pairs, and half a pair in a session of its own. */
+async function halfAPair(book: Logbook, isEnded: boolean): Promise<void> {
+  const { comboId, testId } = await aTest(book, 2);
+  const { sessionId } = await startSession(book, { comboId, date: "2026-11-26", zone: "UTC" });
+  const { runId } = await beginTestRun(book, { sessionId, testId, pair: 3, side: "B" });
+  await addLaps(book, { runId, laps: usual.map((ms) => ({ id: book.newId(), lap: aLap(ms) })) });
+  if (isEnded) await endSession(book, { sessionId });
 }
 
 const comparing = /faster|slower|steadier|difference of/i;
@@ -82,6 +97,19 @@ describe("a test that lasts", () => {
     expect(runs.getByRole("row", { name: /void: interrupted/ })).toHaveTextContent("no");
     expect(runs.getByRole("row", { name: /driven before the run its pair begins with/ })).toBeVisible();
     expect(document.body.textContent).not.toMatch(comparing);
+  });
+
+  it("asks for the other half of a pair while its session lasts", async () => {
+    await renderAt("", <RigScreen />, (book) => halfAPair(book, false));
+    expect(await screen.findByText(/^Next: A, gain 72 %, for pair 3 of 6/)).toBeVisible();
+    expect(screen.getByText(/^Log says which setting is next/)).toBeVisible();
+  });
+
+  it("begins a half pair of an evening that is over anew, as Log does", async () => {
+    await renderAt("", <RigScreen />, (book) => halfAPair(book, true));
+    expect(await screen.findByText(/^Next: A, gain 72 %, for pair 1 of 6/)).toBeVisible();
+    expect(screen.getByRole("row", { name: /not driven that evening/ })).toBeVisible();
+    expect(screen.getByText(/^Start a session with Varnholt Ring · club hatch there/)).toBeVisible();
   });
 
   it("counts a void run again, and has another void for a reason in the driver's own words", async () => {
@@ -135,6 +163,7 @@ describe("a test that is over", () => {
     expect(
       await screen.findByText(/^B \(gain 54 %\) is 0\.\d\d s a lap faster; with 6 pairs the true difference/),
     ).toBeVisible();
+    expect(screen.getByText("Varnholt Ring · club hatch")).toBeVisible();
     expect(screen.getByRole("figure", { name: /B was faster in 6 of 6 pairs/ })).toBeVisible();
     await user.click(screen.getByRole("button", { name: /^Table, files: / }));
     await user.click(await screen.findByRole("menuitem", { name: "Show as a table" }));

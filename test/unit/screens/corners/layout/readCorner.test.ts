@@ -70,7 +70,7 @@ describe("a corner as it is typed", () => {
       direction: { wrong: "Turns: “up” is none of the words it may be.", right: "Write left or right." },
       bend: { right: "Write hairpin, slow, middling, fast or kink." },
       sector: { wrong: "Sector: 4 is more than there are.", right: "This layout has 3." },
-      angle: { wrong: "Angle: 3 is out of range.", right: "Write a number from 5 to 200 °." },
+      angle: { wrong: "Angle: 3 is out of range.", right: "Write a number from 5 to 200°." },
     });
     expect(read({ after: "soon" }).problems.after).toMatchObject({
       right: "Write none, short, middling or long, or its length in metres, such as 250.",

@@ -46,16 +46,51 @@ describe("the size of a picture, typed one way or the other", () => {
     expect(sizeTexts(withSize(texts, { height: "44" })).shape).toBe("own");
   });
 
-  test("what is typed last leads: a width over a diagonal keeps the height that was worked out", () => {
+  test("one side and a shape give the other and the diagonal", () => {
+    // 60 ÷ 16 × 9 = 33.75, √(60² + 33.75²) = 68.84 cm = 27.1 in, by hand.
+    const wide = withSize(empty, { width: "60" });
+    expect(sizeTexts(wide)).toEqual({ width: "60", height: "33.75", diagonal: "27.1", shape: "16:9" });
+    // 40 ÷ 9 × 16 = 71.11, √(71.11² + 40²) = 81.59 cm = 32.1 in, by hand.
+    const high = withSize(empty, { height: "40" });
+    expect(sizeTexts(high)).toEqual({ width: "71.11", height: "40", diagonal: "32.1", shape: "16:9" });
+    // 60 ÷ 4 × 3 = 45.
+    expect(sizeTexts(withSize(wide, { shape: "4:3" }))).toMatchObject({ width: "60", height: "45" });
+  });
+
+  test("what is typed last leads, and nothing beside it is left empty", () => {
     const texts = withSize(withSize(empty, { diagonal: "27" }), { width: "60" });
-    expect(sizeTexts(texts)).toMatchObject({ width: "60", height: "33.62", diagonal: "27.1" });
-    expect(sizeTexts(withSize(texts, { diagonal: "32" }))).toMatchObject({ diagonal: "32", width: "70.84" });
+    expect(sizeTexts(texts)).toMatchObject({ width: "60", height: "33.75", diagonal: "27.1" });
+    expect(sizeTexts(withSize(texts, { diagonal: "32" }))).toMatchObject({
+      diagonal: "32",
+      width: "70.84",
+      height: "39.85",
+    });
+    const high = withSize(withSize(empty, { height: "40" }), { diagonal: "32" });
+    expect(sizeTexts(high)).toMatchObject({ diagonal: "32", height: "39.85", shape: "16:9" });
+  });
+
+  test("both sides typed decide the shape; one of them taken out waits for another figure", () => {
+    const texts = withSize(withSize(empty, { width: "60" }), { height: "40" });
+    expect(sizeTexts(texts)).toMatchObject({ width: "60", height: "40", shape: "own" });
+    const half = withSize(texts, { height: "" });
+    expect(sizeTexts(half)).toMatchObject({ width: "60", height: "", shape: "own" });
+    expect(sizeTexts(withSize(half, { shape: "16:9" }))).toMatchObject({ width: "60", height: "33.75" });
+  });
+
+  test("without a shape what was typed stands, and a record of one side takes none to be so", () => {
+    const none = withSize(withSize(withSize(empty, { shape: "own" }), { height: "40" }), { diagonal: "32" });
+    expect(sizeTexts(none)).toMatchObject({ height: "40", diagonal: "32", width: "" });
+    const stored = startTexts({ ...inForce, screen: { kind: "flat", width: 0.6, eyeDistance: 0.65 } }, id);
+    expect(sizeTexts(stored)).toMatchObject({ width: "60", height: "", shape: "own" });
+    expect(readSum(stored).view).toMatchObject({ value: { drawnVertical: undefined } });
   });
 
   test("another shape is typed as width to height, and begins as what it was", () => {
     const sides = withSize(withSize(empty, { width: "80" }), { height: "40" });
-    expect(withSize(sides, { shape: "own" })).toMatchObject({ by: "diagonal", own: "80:40" });
-    const texts = withSize({ ...empty, shape: "own" }, { own: "4:3", diagonal: "5" });
+    const another = withSize(sides, { shape: "own" });
+    expect(another.own).toBe("80:40");
+    expect(sizeTexts(another)).toMatchObject({ width: "80", height: "40", shape: "own" });
+    const texts = withSize(withSize({ ...empty, shape: "own" }, { own: "4:3" }), { diagonal: "5" });
     // A rectangle of 4 by 3 has a diagonal of 5.
     expect(sizeTexts(texts)).toMatchObject({ width: "10.16", height: "7.62" });
     expect(readSum(withSize(texts, { own: "wide" })).problems.own).toMatchObject({
@@ -149,6 +184,21 @@ describe("a record made of the sum", () => {
     expect(view?.known).not.toBe(true);
     expect(read(texts).ok).toBe(false);
     expect(drawnSetup(texts)).toMatchObject({ isWhole: true, setup: { width: 0.8 } });
+  });
+
+  test("a curve is read as it is sold, in millimetres, and told so where the figure is out of range", () => {
+    const curve = (radius: string) =>
+      readSum({ ...withSize(empty, { width: "80" }), kind: "curved", eyeDistance: "65", radius });
+    expect(curve("1500R").screen.radius).toBe(1.5);
+    expect(curve("1800 r").screen.radius).toBe(1.8);
+    expect(curve("150").screen.radius).toBe(1.5);
+    expect(curve("1500").problems.radius).toMatchObject({
+      wrong: expect.stringMatching(/1500 is out of range/),
+      right: "A screen sold as 1500R has a radius of 150 cm: write 1500R, or that.",
+    });
+    expect(curve("15").problems.radius).toMatchObject({
+      right: expect.stringMatching(/^Write a number from 20/),
+    });
   });
 
   test("what is not known yet is drawn as something usual, and said to be so", () => {

@@ -5,6 +5,7 @@ import {
   gainTextsFrom,
   offeredGain,
   readGainTexts,
+  turnAtGain,
   workOutGain,
 } from "../../../../../src/screens/rig/wheel/gainSum.ts";
 
@@ -59,9 +60,10 @@ test("the fields begin with what the record in force says", () => {
   });
 });
 
-test("the end nearest to the gain now is offered, going down as going up", () => {
+test("the first step is offered in whole percent: down at once, up by five points", () => {
   expect(offeredGain(60, { low: 39.03, high: 45.65 })).toBe("45");
-  expect(offeredGain(20, { low: 39.03, high: 45.65 })).toBe("39");
+  expect(offeredGain(20, { low: 39.03, high: 45.65 })).toBe("25");
+  expect(offeredGain(37, { low: 39.03, high: 45.65 })).toBe("39");
 });
 
 test("only a force that was seen whole, or whose share is known, is drawn", () => {
@@ -70,4 +72,16 @@ test("only a force that was seen whole, or whose share is known, is drawn", () =
   expect(forceSeen("share", { peak: 80, share: 5 })).toEqual({ share: 0.05 });
   expect(forceSeen("share", { share: 30 })).toBeUndefined();
   expect(forceSeen("share", {})).toBeUndefined();
+});
+
+test("a share of time is drawn at another gain as the sum reckons with it, a peak as strong as it gets", () => {
+  const over = ({ forces }: { readonly forces: readonly number[] }) =>
+    forces.filter((force) => force > 100).length / forces.length;
+  // 70 % with 4 % at the limit asks for 48 to 55 %: at 55 % one percent is still wanted there.
+  const turn = turnAtGain({ share: 0.04 }, 70, 55);
+  expect(over(turn)).toBeGreaterThan(0.008);
+  expect(over(turn)).toBeLessThan(0.017);
+  expect(turn.time?.low).toBeCloseTo(0.009, 3);
+  expect(over(turnAtGain({ share: 0.04 }, 70, 70))).toBeCloseTo(0.04, 2);
+  expect(Math.max(...turnAtGain({ peak: 80 }, 60, 30).forces)).toBeCloseTo(40, 9);
 });
