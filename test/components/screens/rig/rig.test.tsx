@@ -465,7 +465,7 @@ describe("records over time", () => {
     await waitFor(() => expect(within(list).getAllByRole("listitem")).toHaveLength(4));
     const [, , test] = within(list).getAllByRole("listitem");
     expect(test).toHaveTextContent(
-      /^Sun 1 Nov 2026Tested gain 55 % against 62 %Stopped after 0 of 6 pairs.*kept gain 55 %$/,
+      /^Sun 1 Nov 2026Tested gain 55 % against 62 %0 of 6 pairs are in this logbook.*kept gain 55 %$/,
     );
     const last = await screen.findByRole("region", { name: "The last test" });
     await waitFor(() =>
