@@ -6,6 +6,7 @@ import { type DrivenCombo, useFigures, useWrite } from "#live";
 import type { ForecastKind, TargetState, TargetStep, TargetWay } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
+import { keepInSight } from "#ui/keepInSight.ts";
 import { Name } from "#ui/Name.tsx";
 import { ProgressBar } from "#ui/ProgressBar.tsx";
 import { useFocusBack } from "#ui/useFocusBack.ts";
@@ -56,9 +57,9 @@ export function TargetRow(props: TargetRowProps) {
   const name = sayTarget(target);
   const heading = useRef<HTMLHeadingElement>(null);
   useLayoutEffect(() => {
-    if (!isFresh) return;
-    heading.current?.scrollIntoView?.({ block: "center" });
-    heading.current?.focus({ preventScroll: true });
+    if (!isFresh || heading.current === null) return;
+    heading.current.focus({ preventScroll: true });
+    return keepInSight(heading.current);
   }, [isFresh]);
 
   const archive = async () => {
