@@ -63,9 +63,8 @@ test("no key of a composition acts in any field of the other places", async ({ p
   await page.getByRole("button", { name: "Set a target" }).click();
   await composeInEach(page, page.getByRole("form", { name: "New target" }), "a target");
 
-  await visit("rig");
-  await page.getByRole("button", { name: "Something changed" }).click();
-  await composeInEach(page, page.getByRole("main"), "a record of the rig");
+  await visit("rig?part=record");
+  await composeInEach(page, page.getByRole("form", { name: "Something changed" }), "a record of the rig");
 
   await visit("corners");
   await page.getByRole("link", { name: "replay review", exact: true }).click();
@@ -97,4 +96,16 @@ test("no key of a composition acts in any field of the other places", async ({ p
   await composeInEach(page, page.getByRole("main"), "data");
   await page.getByRole("button", { name: "Erase everything" }).click();
   await composeInEach(page, page.getByRole("alertdialog"), "erasing");
+});
+
+test("no key of a composition acts in the gain's sum and in the plan of a rig test", async ({ page }) => {
+  test.setTimeout(180_000);
+  await open(page);
+  await page.getByRole("button", { name: "Load the demo logbook" }).click();
+  await expect(page.getByRole("heading", { name: "Start a session" })).toBeVisible();
+  for (const part of ["wheel", "plan"]) {
+    await page.goto(`./#/rig?part=${part}`);
+    await expect(page.getByRole("textbox").first()).toBeVisible();
+    await composeInEach(page, page.getByRole("main"), part);
+  }
 });

@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect } from "react";
+import { type ReactNode, useEffect, useState } from "react";
 import { preferences } from "#db";
 import { type Focus, focuses, layoutName, type Preferences } from "#domain";
 import { type Draft, type DrivenCombo, useCombos, useDraft, useRows, useWriteForm } from "#live";
@@ -57,7 +57,8 @@ function StartFields({
       ? { ...blankStart, car: last.car.name, track: layoutName(last.track, last.layout) }
       : draft.value;
   const names = namesOf(combos);
-  const readers = useReaders(typed.target !== "" || typed.date !== "");
+  const [isUnfolded, setUnfolded] = useState(false);
+  const readers = useReaders(isUnfolded || typed.target !== "" || typed.date !== "");
   const reading = readStart(typed, { names, combos, displayDecimals: chosen.displayDecimals, readers });
   const problems = reading.ok ? {} : reading.problems;
   const { box, set, field, isBusy, submit } = useWriteForm({
@@ -96,6 +97,7 @@ function StartFields({
       <Disclosure
         title="Focus, target, conditions, another date"
         startOpen={problems.date !== undefined || problems.target !== undefined}
+        onToggle={setUnfolded}
       >
         <div className={styles["more"]}>
           <Select<Focus>

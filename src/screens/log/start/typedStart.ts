@@ -32,7 +32,7 @@ export const blankStart: TypedStart = {
 /** What the form is read by. */
 interface StartContext extends KnownCombos {
   readonly displayDecimals: number;
-  /** Reads target and date; undefined until it has been fetched, which the first sign of either sets off. */
+  /** Reads target and date; undefined until it has been fetched, which the opening of their part sets off. */
   readonly readers: Readers | undefined;
 }
 
