@@ -9,7 +9,7 @@ export interface GainRange {
 }
 
 /** Share of time at the limit from which on nothing is known of the forces above it. */
-const MOST_SHARE = 0.3;
+export const mostShare = 0.3;
 
 /**
  * Typical range of gains that brings the share of time at the limit down (or up) to a wanted one. One end assumes
@@ -34,8 +34,8 @@ export function gainForShare(wheel: {
     ["share", share],
     ["wanted share", wanted],
   ] as const) {
-    if (value <= 0 || value >= MOST_SHARE)
-      return unknown({ because: "out of range", measure, from: 0, to: MOST_SHARE, value });
+    if (value <= 0 || value >= mostShare)
+      return unknown({ because: "out of range", measure, from: 0, to: mostShare, value });
   }
   const exponential = gain * (Math.log(share) / Math.log(wanted));
   const halfNormal = gain * (normalQuantile(share / 2) / normalQuantile(wanted / 2));

@@ -18,7 +18,7 @@ export { curvedScreen } from "./curvedScreen.ts";
 export { type FieldOfView, flatScreen } from "./flatScreen.ts";
 export { type ForceSeen, forceSketch, shareOverLimit } from "./forceSketch.ts";
 export { gainForPeak } from "./gainForPeak.ts";
-export { type GainRange, gainForShare } from "./gainForShare.ts";
+export { type GainRange, gainForShare, mostShare } from "./gainForShare.ts";
 export { firstGain, mostPointsUp, usualSliderEnd, withinSlider } from "./gainSteps.ts";
 export type { Point } from "./halfCorner.ts";
 export { headroomDecibels } from "./headroomDecibels.ts";

@@ -82,7 +82,7 @@ export { isChangeTested } from "./rigTests/isChangeTested.ts";
 export { type OrderedPair, type OrderedTTest, orderedPairsTTest } from "./rigTests/orderedPairsTTest.ts";
 export { pairedTTest } from "./rigTests/pairedTTest.ts";
 export { pairOrder } from "./rigTests/pairOrder.ts";
-export { differenceFound, pairsNeeded } from "./rigTests/pairsNeeded.ts";
+export { differenceFound, leastPairs, pairsNeeded, testLevel } from "./rigTests/pairsNeeded.ts";
 export {
   planTest,
   type TestPlan,

@@ -2,7 +2,8 @@ import { rigs } from "#db";
 import { type CalendarDate, type Id, type RigSettings, rigsInOrder } from "#domain";
 import { isChangeTested, type RigStep, rigSteps, weightiestStep } from "#stats";
 import type { JobRun } from "./job.ts";
-import { type FoundRigTest, runRigTests } from "./rigTests.ts";
+import { runRigTestPages } from "./rigTestPages.ts";
+import { type FoundRigTest, testsOfRecord } from "./rigTests.ts";
 import { wholeBook } from "./wholeBook.ts";
 
 /** Changes that are read at once; each older one is read on its own page. */
@@ -40,12 +41,13 @@ export const runRigAnswers: JobRun<RigAnswersDetails, RigAnswer[]> = async (book
     .toReversed();
   if (changes.length === 0) return [];
   const { combos } = await wholeBook(book, today);
+  const pages = await runRigTestPages(book, {});
   const asked = comboId === undefined ? combos : combos.filter((combo) => combo.comboId === comboId);
   const answers: RigAnswer[] = [];
   for (const { rig, before } of changes) {
     const { id, name, from } = rig;
     const steps = rigSteps({ combos: asked, rigId: id, records, today });
-    const tests = (await runRigTests(book, { rigId: id })).filter(
+    const tests = testsOfRecord(pages, id).filter(
       ({ test, report, side }) => report.isOver && side === "B" && isChangeTested(test, before),
     );
     const asTested = tests.findLast((test) => comboId === undefined || test.comboId === comboId);

@@ -1,11 +1,11 @@
-import { IntervalLine } from "#charts/interval/IntervalLine.tsx";
 import { comboName, type RigSettings } from "#domain";
 import { type RigTestPage, useCombos } from "#live";
 import { printAddress } from "#state/address.ts";
 import { Name } from "#ui/Name.tsx";
-import { counted, saidSides, sayTestOfSide, shiftOf } from "#words";
+import { counted, saidSides, sayTestOfSide } from "#words";
 import styles from "./RigFront.module.css";
 import { saidOfTest } from "./rigWords.ts";
+import { TestInterval } from "./TestInterval.tsx";
 
 interface LastTestProps {
   readonly page: RigTestPage;
@@ -18,7 +18,6 @@ interface LastTestProps {
 export function LastTest({ page: { test, report }, records, reach }: LastTestProps) {
   const combos = useCombos();
   const combo = combos?.find(({ id }) => id === test.comboId);
-  const { verdict } = report;
   const sides = saidSides(test, records);
   return (
     <section aria-label="The last test" className={styles["answer"]}>
@@ -29,13 +28,7 @@ export function LastTest({ page: { test, report }, records, reach }: LastTestPro
         </a>
       </p>
       <p className={styles["found"]}>{sayTestOfSide(report, "B")}</p>
-      {verdict.known && (
-        <IntervalLine
-          {...shiftOf(verdict.value, "B")}
-          of={report.figure === "usual" ? "time" : "evenness"}
-          reach={reach}
-        />
-      )}
+      <TestInterval report={report} side="B" reach={reach} />
       <p className={styles["soft"]}>
         {combo && <Name>{comboName(combo)}</Name>}
         {combo && ", "}

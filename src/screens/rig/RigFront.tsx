@@ -52,7 +52,7 @@ export function RigFront({ records, today }: RigFrontProps) {
         )}
       </div>
       <RigWays />
-      <RigTimeline records={records} answers={answers ?? []} today={today} />
+      <RigTimeline records={records} tests={tests} answers={answers ?? []} today={today} />
     </>
   );
 }

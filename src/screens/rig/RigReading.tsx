@@ -2,6 +2,7 @@ import { IntervalLine } from "#charts/interval/IntervalLine.tsx";
 import type { RigAnswer } from "#live";
 import { rigAnswerShift, sayRigAnswer } from "#words";
 import styles from "./RigFront.module.css";
+import { TestInterval } from "./TestInterval.tsx";
 
 interface RigReadingProps {
   readonly answer: RigAnswer;
@@ -11,11 +12,16 @@ interface RigReadingProps {
 
 /** What became of a change, as a sentence and as an interval. */
 export function RigReading({ answer, reach }: RigReadingProps) {
+  const test = answer.tests.at(-1);
   const shift = rigAnswerShift(answer);
   return (
     <>
       <p className={styles["found"]}>{sayRigAnswer(answer)}</p>
-      {shift && <IntervalLine {...shift} reach={reach} />}
+      {test ? (
+        <TestInterval report={test.report} side={test.side} reach={reach} />
+      ) : (
+        shift && <IntervalLine {...shift} reach={reach} />
+      )}
     </>
   );
 }

@@ -1,7 +1,7 @@
 import { useRef } from "react";
 import { preferences, rigs } from "#db";
 import type { CalendarDate, Preferences, RigSettings } from "#domain";
-import { useRows, useToday } from "#live";
+import { useFigures, useRows, useToday } from "#live";
 import { goTo, printAddress, type RigAddress, useAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { Notice } from "#ui/Notice.tsx";
@@ -97,6 +97,7 @@ interface OneRecordProps {
 }
 
 function OneRecord({ shown, records, today, onDone }: OneRecordProps) {
+  const { value: tests = [] } = useFigures("rigTestPages", {});
   return (
     <>
       <p>
@@ -118,7 +119,7 @@ function OneRecord({ shown, records, today, onDone }: OneRecordProps) {
           onDone={onDone}
         />
       )}
-      <RigTimeline records={records} shown={shown?.rig.id} today={today} />
+      <RigTimeline records={records} tests={tests} shown={shown?.rig.id} today={today} />
     </>
   );
 }

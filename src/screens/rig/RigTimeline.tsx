@@ -1,6 +1,6 @@
 import { SmallRange } from "#charts/small/SmallRange.tsx";
 import { type CalendarDate, practiceDay, type RigSettings, type RigTest, sayDate } from "#domain";
-import { type RigAnswer, type RigTestPage, useFigures, useLogbook } from "#live";
+import { type RigAnswer, type RigTestPage, useLogbook } from "#live";
 import { printAddress } from "#state/address.ts";
 import { classes } from "#ui/classes.ts";
 import { Name } from "#ui/Name.tsx";
@@ -14,14 +14,14 @@ interface RigTimelineProps {
   /** Oldest first. */
   readonly records: readonly Placed[];
   readonly shown?: string | undefined;
+  readonly tests: readonly RigTestPage[];
   /** What became of the changes, as far as it is known. */
   readonly answers?: readonly RigAnswer[];
   readonly today: CalendarDate;
 }
 
 /** All records and rig tests on one line of time, the newest first, each record with what it changed and what became of it. */
-export function RigTimeline({ records, shown, answers = [], today }: RigTimelineProps) {
-  const { value: pages = [] } = useFigures("rigTestPages", {});
+export function RigTimeline({ records, tests: pages, shown, answers = [], today }: RigTimelineProps) {
   const tests = pages.map(({ test }) => test);
   const { surroundings } = useLogbook();
   const dayOf = (moment: number) => practiceDay(moment, surroundings.zone(), 0);

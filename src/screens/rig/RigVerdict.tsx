@@ -1,4 +1,4 @@
-import { Fragment, useMemo } from "react";
+import { useMemo } from "react";
 import { IntervalLine } from "#charts/interval/IntervalLine.tsx";
 import { LapStrip } from "#charts/strip/LapStrip.tsx";
 import { type StripScale, stripScale } from "#charts/strip/stripScale.ts";
@@ -7,17 +7,10 @@ import type { FoundRigTest } from "#live";
 import { printAddress } from "#state/address.ts";
 import type { RigStep, SideOfStep } from "#stats";
 import { Name } from "#ui/Name.tsx";
-import {
-  asSentence,
-  counted,
-  saidSides,
-  sayNeither,
-  sayRigStep,
-  sayTestOfSide,
-  sayUsual,
-  shiftOf,
-} from "#words";
+import { asSentence, counted, saidSides, sayNeither, sayRigStep, sayTestOfSide, sayUsual } from "#words";
 import styles from "./Rig.module.css";
+import { SessionDates } from "./SessionDates.tsx";
+import { TestInterval } from "./TestInterval.tsx";
 
 interface RigVerdictProps {
   /** Of the combo. */
@@ -51,14 +44,12 @@ function InPairs({
 }: {
   readonly test: FoundRigTest;
 }) {
-  const { verdict, complete } = report;
-  const last = sessions.length - 1;
   const { sayA, sayB } = saidSides(test, records);
   const [own, other] = side === "B" ? [sayB, sayA] : [sayA, sayB];
   return (
     <>
       <p className={styles["found"]}>{sayTestOfSide(report, side)}</p>
-      {verdict.known && <IntervalLine {...shiftOf(verdict.value, side)} />}
+      <TestInterval report={report} side={side} />
       <p className={styles["soft"]}>
         <Name>{asSentence(own)}</Name> against{" "}
         {against ? (
@@ -69,17 +60,9 @@ function InPairs({
           <Name>{other}</Name>
         )}
         , <a href={printAddress({ place: "rig", testId: test.id })}>a test</a> with{" "}
-        {counted(complete, "pair")} of runs
+        {counted(report.complete, "pair")} of runs
         {sessions.length > 0 && ", driven on "}
-        {sessions.map(({ id, date }, index) => (
-          <Fragment key={id}>
-            {index > 0 && (index === last ? " and " : ", ")}
-            <a className={styles["whole"]} href={printAddress({ place: "log", sessionId: id })}>
-              {sayDate(date)}
-            </a>
-          </Fragment>
-        ))}
-        .
+        <SessionDates sessions={sessions} className={styles["whole"]} />.
       </p>
     </>
   );

@@ -7,6 +7,7 @@ import {
   longestText,
   type RigSettings,
   readDate,
+  rigValue,
   sayDate,
 } from "#domain";
 import { readMeasure, writeMeasure } from "#entry";
@@ -21,11 +22,8 @@ export function textKey({ part, key }: Pick<RigField, "part" | "key">): string {
 }
 
 /** The stored value of a field; undefined when it is not known. */
-export function storedIn(
-  row: Pick<RigSettings, RigPart>,
-  { part, key }: RigField,
-): string | number | undefined {
-  return (row[part] as Readonly<Record<string, string | number | undefined>>)[key];
+export function storedIn(row: Pick<RigSettings, RigPart>, field: RigField): string | number | undefined {
+  return rigValue(row, textKey(field));
 }
 
 /** A record as texts, to be changed. */

@@ -1,5 +1,8 @@
 import { normalQuantile, requireFraction } from "#numbers";
 
+/** Fraction of tests without any difference that claim one, where nothing else is said. */
+export const testLevel = 0.1;
+
 /** Asymptotic efficiency of the signed-rank test against the t test on normal differences, 3/π. */
 const EFFICIENCY = 3 / Math.PI;
 

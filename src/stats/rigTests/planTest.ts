@@ -1,4 +1,4 @@
-import { differenceFound, leastPairs, pairsNeeded } from "./pairsNeeded.ts";
+import { differenceFound, leastPairs, pairsNeeded, testLevel } from "./pairsNeeded.ts";
 
 /** More pairs than this are not worth driving: 48 runs for one setting, after which the driver is another. */
 export const MOST_PAIRS = 24;
@@ -10,7 +10,7 @@ export interface TestPlanQuestion {
   readonly spread: number;
   /** The smallest difference that would matter, ms. */
   readonly smallestMs: number;
-  /** Two-sided level of the test, a fraction; 0.1 unless said. */
+  /** Two-sided level of the test, a fraction; `testLevel` unless said. */
   readonly level?: number;
   /** Wanted chance to find that difference, a fraction; 0.8 unless said. */
   readonly power?: number;
@@ -57,7 +57,7 @@ export interface TestPlan extends TestSize {
  * @example planTest({ spread: 250, smallestMs: 150, lapsARun: 6, runsAnEvening: 4 }).evenings // 10
  */
 export function planTest(question: TestPlanQuestion): TestPlan {
-  const { spread, smallestMs, level = 0.1, power = 0.8 } = question;
+  const { spread, smallestMs, level = testLevel, power = 0.8 } = question;
   const pairs = pairsNeeded({ difference: smallestMs, standardDeviation: spread, power, level });
   const size = testSize(question, pairs);
   const most = mostPairs(question);
@@ -80,7 +80,7 @@ export function planTest(question: TestPlanQuestion): TestPlan {
 
 /** What a number of pairs means at the wheel, and the smallest difference it finds: the way back of `planTest`. */
 export function testSize(question: Omit<TestPlanQuestion, "smallestMs">, pairs: number): TestSize {
-  const { spread, level = 0.1, power = 0.8, lapsARun, usualMs } = question;
+  const { spread, level = testLevel, power = 0.8, lapsARun, usualMs } = question;
   const runs = 2 * pairs;
   const laps = runs * lapsARun;
   const foundMs = differenceFound({ pairs, standardDeviation: spread, power, level });
@@ -102,5 +102,5 @@ function pairsAnEvening({ runsAnEvening }: Pick<TestPlanQuestion, "runsAnEvening
 /** Pairs of the largest test that is worth driving; never fewer than can decide. */
 function mostPairs(question: Pick<TestPlanQuestion, "runsAnEvening" | "level">): number {
   const inEvenings = MOST_EVENINGS * pairsAnEvening(question);
-  return Math.max(leastPairs(question.level ?? 0.1), Math.min(MOST_PAIRS, inEvenings));
+  return Math.max(leastPairs(question.level ?? testLevel), Math.min(MOST_PAIRS, inEvenings));
 }

@@ -11,12 +11,13 @@ import { median } from "#numbers";
 import type { Choices } from "../laps/choices.ts";
 import type { RankTest } from "./findings.ts";
 import { type OrderedTTest, orderedPairsTTest } from "./orderedPairsTTest.ts";
+import { leastPairs, testLevel } from "./pairsNeeded.ts";
 import { signedRankTest } from "./signedRankTest.ts";
 import { type TestFigure, testFigure } from "./testFigure.ts";
 import { type TestProgress, testProgress } from "./testProgress.ts";
 
 /** Pairs a verdict needs. */
-const LEAST_PAIRS = 6;
+const LEAST_PAIRS = leastPairs(testLevel);
 /** A shift of more than this share of the lap usually means mixed-up combos or conditions. */
 const QUESTIONED_SHARE = 0.03;
 

@@ -1,9 +1,6 @@
-import { Fragment } from "react";
-import { IntervalLine } from "#charts/interval/IntervalLine.tsx";
 import { SlopeChart } from "#charts/slope/SlopeChart.tsx";
-import { type CalendarDate, sayDate } from "#domain";
+import type { CalendarDate } from "#domain";
 import type { RigTestPage } from "#live";
-import { printAddress } from "#state/address.ts";
 import type { FinishedTestReport } from "#stats";
 import { Columns } from "#ui/Columns.tsx";
 import {
@@ -15,8 +12,9 @@ import {
   sayTestCheck,
   sayTestEstimate,
   sayTestInShort,
-  shiftOf,
 } from "#words";
+import { SessionDates } from "../SessionDates.tsx";
+import { TestInterval } from "../TestInterval.tsx";
 import { KeepSetting } from "./KeepSetting.tsx";
 import styles from "./Test.module.css";
 
@@ -67,25 +65,15 @@ export function FinishedTest({ page, report, sides, name, today }: FinishedTestP
               <p className={styles["soft"]}>
                 From A to B: the dot is the estimate, the bar what it may truly be.
               </p>
-              <IntervalLine
-                {...shiftOf(verdict.value, "B")}
-                {...(figure === "scatter" && { of: "evenness" })}
-              />
+              <TestInterval report={report} side="B" />
             </>
           )}
           {check !== "" && <p>{check}</p>}
           <p className={styles["soft"]}>
             {sayPairsDriven(report)}: {counted(pairs.length * 2, "run")} count
             {sessions.length > 0 && ", driven on "}
-            {sessions.map(({ id, date }, index) => (
-              <Fragment key={id}>
-                {index > 0 && (index === sessions.length - 1 ? " and " : ", ")}
-                <a className={styles["date"]} href={printAddress({ place: "log", sessionId: id })}>
-                  {sayDate(date)}
-                </a>
-              </Fragment>
-            ))}
-            . They stay out of level, trend and forecast.
+            <SessionDates sessions={sessions} className={styles["date"]} />. They stay out of level, trend and
+            forecast.
           </p>
         </div>
       </Columns>

@@ -3,7 +3,7 @@ import { addRigTest } from "#db";
 import type { CalendarDate, RigSettings } from "#domain";
 import { type DrivenCombo, useDraft, useFigures, useLogbook, useWriteForm } from "#live";
 import { goTo, printAddress } from "#state/address.ts";
-import { pairOrder } from "#stats";
+import { pairOrder, testLevel } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { Choice } from "#ui/Choice.tsx";
@@ -42,9 +42,6 @@ interface PlanFormProps {
   readonly inForce: RigSettings | undefined;
   readonly today: CalendarDate;
 }
-
-/** The fraction of tests without any difference that claim one. */
-const level = 0.1;
 
 /** The plan as a form; what it takes stands beside it and follows every key. */
 export function PlanForm({ combos, records, inForce, today }: PlanFormProps) {
@@ -90,7 +87,7 @@ export function PlanForm({ combos, records, inForce, today }: PlanFormProps) {
         ...(inForce && { rigA: inForce.id }),
         ...(size?.spreadMs !== undefined && { spreadMs: size.spreadMs }),
         pairsPlanned: pairs,
-        level,
+        level: testLevel,
         seed,
         pairs: pairOrder(pairs, seed).map((first) => ({ first })),
       }),

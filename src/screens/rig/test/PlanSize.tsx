@@ -1,6 +1,6 @@
 import type { TestFigure } from "#domain";
 import type { FormField } from "#live";
-import type { TestBasis } from "#stats";
+import { leastPairs, type TestBasis, testLevel } from "#stats";
 import { Field } from "#ui/Field.tsx";
 import { Part } from "#ui/Part.tsx";
 import { sayFoundBy, sayNotWorth, sayTestSize, sayWhySoMany } from "#words";
@@ -41,7 +41,11 @@ export function PlanSize({ basis, figure, effort, size, pairs }: PlanSizeProps) 
         </div>
         <Field
           label="Pairs of runs"
-          hint={hintOf(effort.pairs, "At least 6. Fixed once the test is planned.", pairs.problem)}
+          hint={hintOf(
+            effort.pairs,
+            `At least ${leastPairs(testLevel)}. Fixed once the test is planned.`,
+            pairs.problem,
+          )}
           figures
           size="between"
           inputMode="numeric"

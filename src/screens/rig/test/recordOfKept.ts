@@ -1,7 +1,8 @@
 import type { NewRow } from "#db";
 import type { CalendarDate, RigSettings, RigTest } from "#domain";
 import type { SaidSides } from "#words";
-import { type RigPart, rigFields } from "../rigFields.ts";
+import { recordFrom } from "../recordFrom.ts";
+import { rigFields } from "../rigFields.ts";
 import { storedIn, textKey } from "../rigTexts.ts";
 
 interface Kept {
@@ -15,8 +16,6 @@ interface Kept {
   readonly note: string;
 }
 
-const nothingSaid: Pick<RigSettings, RigPart> = { screen: {}, view: {}, wheel: {}, pedals: {}, seat: {} };
-
 /**
  * The record that begins when a setting is kept: the one in force with the value of that side, or, where the test differs in
  * words, with its name. Undefined where the one in force is driven with it already.
@@ -25,18 +24,9 @@ export function recordOfKept({ test, side, sides, inForce, today, note }: Kept):
   const field = rigFields.find((one) => textKey(one) === test.field);
   const value = side === "A" ? test.valueA : test.valueB;
   const name = side === "A" ? sides.sayA : sides.sayB;
-  const parts = inForce === undefined ? nothingSaid : partsOf(inForce);
-  const record = { from: today, name, note, ...parts };
+  const record = recordFrom(inForce, { from: today, name, note });
   // In words, A is what was there before.
   if (field === undefined || value === undefined) return side === "A" ? undefined : record;
   if (inForce !== undefined && storedIn(inForce, field) === value) return undefined;
-  return { ...record, [field.part]: { ...parts[field.part], [field.key]: value } };
+  return { ...record, [field.part]: { ...record[field.part], [field.key]: value } };
 }
-
-const partsOf = ({ screen, view, wheel, pedals, seat }: RigSettings) => ({
-  screen,
-  view,
-  wheel,
-  pedals,
-  seat,
-});

@@ -2,15 +2,18 @@ import {
   type FieldProblem,
   type FormReading,
   type Id,
+  leastForSpread,
   longestName,
   longestText,
   type RigSettings,
   type TestFigure,
 } from "#domain";
 import { type Measure, readMeasure } from "#entry";
+import { leastPairs, testLevel } from "#stats";
 import { askTest, type SaidSides } from "#words";
+import { recordFrom } from "../recordFrom.ts";
 import type { RigField } from "../rigFields.ts";
-import { storedIn } from "../rigTexts.ts";
+import { storedIn, textKey } from "../rigTexts.ts";
 import { saidOf } from "../rigWords.ts";
 
 /** A rig test as it is being planned. What is null was not touched: what is offered stands there. */
@@ -60,8 +63,20 @@ type SideKey = "field" | "valueA" | "valueB" | "wordsA" | "wordsB";
 type Problems<K extends string> = { [key in K]?: FieldProblem | undefined };
 
 const smallestMeasure: Measure = { name: "Smallest difference", unit: "s", least: 0.01, most: 60 };
-const lapsMeasure: Measure = { name: "Laps a run", unit: "", least: 5, most: 200, isWhole: true };
-const pairsMeasure: Measure = { name: "Pairs", unit: "", least: 6, most: 200, isWhole: true };
+const lapsMeasure: Measure = {
+  name: "Laps a run",
+  unit: "",
+  least: leastForSpread,
+  most: 200,
+  isWhole: true,
+};
+const pairsMeasure: Measure = {
+  name: "Pairs",
+  unit: "",
+  least: leastPairs(testLevel),
+  most: 200,
+  isWhole: true,
+};
 
 const msASecond = 1000;
 
@@ -115,15 +130,14 @@ function inValues(
   if (valueA === valueB)
     problems.valueB = { wrong: "B is the same as A.", right: "Type the value that is to be tried." };
   const say = (value: string | number) => `${field.name} ${saidValue(field, value)}`;
-  const sides = { sayA: say(valueA), sayB: say(valueB), field: `${field.part}.${field.key}`, valueA, valueB };
+  const sides = { sayA: say(valueA), sayB: say(valueB), field: textKey(field), valueA, valueB };
   return done(sides, problems);
 }
 
 /** A value as a record would say it: "54 %". */
 export function saidValue(field: RigField, value: string | number): string {
-  const empty = { screen: {}, view: {}, wheel: {}, pedals: {}, seat: {} };
   const kind = field.screens?.find((screen) => screen !== undefined);
-  const row = { from: "", name: "", note: "", ...empty, screen: kind === undefined ? {} : { kind } };
+  const row = recordFrom(undefined, { from: "", screen: kind === undefined ? {} : { kind } });
   const part = { ...row[field.part], [field.key]: value };
   return saidOf({ ...row, [field.part]: part }, field) ?? String(value);
 }
@@ -222,7 +236,9 @@ export function readPlan(
     ...(laps.problem && { laps: laps.problem }),
     ...(pairs?.problem && { pairs: pairs.problem }),
     ...(count === undefined &&
-      pairs === undefined && { pairs: { wrong: "No number stands there.", right: "At least 6 pairs." } }),
+      pairs === undefined && {
+        pairs: { wrong: "No number stands there.", right: `At least ${pairsMeasure.least} pairs.` },
+      }),
     ...(question.length > longestText && {
       question: {
         wrong: `${question.length} signs are too many.`,

@@ -7,6 +7,7 @@ import {
   type GainRange,
   gainForPeak,
   gainForShare,
+  mostShare,
   type ShareRange,
   shareAtGain,
 } from "#physics";
@@ -111,7 +112,7 @@ export function offeredGain(now: number, range: GainRange): string {
 /** What can be drawn of the force: undefined while nothing was seen, and where the peak itself is cut off. */
 export function forceSeen(way: GainWay, { peak, share }: GainValues): ForceSeen | undefined {
   if (way === "peak") return peak === undefined || peak <= 0 || peak >= 100 ? undefined : { peak };
-  return share === undefined || share <= 0 || share >= 30 ? undefined : { share: share / 100 };
+  return share === undefined || share <= 0 || share >= 100 * mostShare ? undefined : { share: share / 100 };
 }
 
 /**
