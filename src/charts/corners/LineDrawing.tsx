@@ -1,3 +1,4 @@
+import { LineKey } from "../frame/LineKey.tsx";
 import { Picture } from "../frame/Picture.tsx";
 import { useRoom } from "../frame/useRoom.ts";
 import styles from "./LineDrawing.module.css";
@@ -54,7 +55,7 @@ export function LineDrawing({ corner, label, driven, widest }: LineDrawingProps)
           </text>
         </g>
       </svg>
-      <ul className={styles["key"]} aria-label="What the lines are">
+      <LineKey>
         {driven !== undefined && (
           <li>
             <Sample of="driven" />
@@ -85,7 +86,7 @@ export function LineDrawing({ corner, label, driven, widest }: LineDrawingProps)
             kerb that may be used
           </li>
         )}
-      </ul>
+      </LineKey>
     </Picture>
   );
 }

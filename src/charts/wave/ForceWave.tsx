@@ -1,4 +1,5 @@
 import { useId } from "react";
+import { LineKey } from "../frame/LineKey.tsx";
 import { Picture } from "../frame/Picture.tsx";
 import { useRoom } from "../frame/useRoom.ts";
 import styles from "./ForceWave.module.css";
@@ -70,7 +71,7 @@ export function ForceWave({ waves }: { readonly waves: readonly WaveAtGain[] }) 
           );
         })}
       </ul>
-      <ul className={styles["key"]} aria-label="What the lines are">
+      <LineKey>
         <li>
           <Sample of="felt" />
           force that you feel
@@ -81,7 +82,7 @@ export function ForceWave({ waves }: { readonly waves: readonly WaveAtGain[] }) 
             cut off
           </li>
         )}
-      </ul>
+      </LineKey>
     </Picture>
   );
 }

@@ -7,7 +7,7 @@ import { RigVerdict } from "../../../../src/screens/rig/RigVerdict.tsx";
 
 type Tests = ComponentProps<typeof RigVerdict>["tests"];
 
-const tests = (side: "A" | "B") =>
+const tests = (side: "A" | "B", figure: "usual" | "scatter" = "usual") =>
   [
     {
       id: "t",
@@ -18,7 +18,7 @@ const tests = (side: "A" | "B") =>
       against: { id: "r", name: "as it was", from: "2026-08-31" },
       report: {
         isOver: true,
-        figure: "usual",
+        figure,
         complete: 8,
         isQuestioned: false,
         verdict: known({ estimate: -370, low: -490, high: -250 }),
@@ -49,4 +49,10 @@ it("tells the other setting from its own side", () => {
   expect(screen.getByText(/^Gain 72 %/).closest("p")).toHaveTextContent(
     "Gain 72 % against gain 54 %, a test",
   );
+});
+
+it("draws the interval of a test of how far laps differ between steadier and less steady", () => {
+  render(<RigVerdict name="Ring · hatch" tests={tests("B", "scatter")} step={undefined} />);
+  expect(screen.getByText("steadier")).toBeInTheDocument();
+  expect(screen.queryByText("faster")).toBeNull();
 });
