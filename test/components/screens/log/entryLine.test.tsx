@@ -12,6 +12,11 @@ const entry = () => within(screen.getByRole("region", { name: "Entry" }));
 const three = [84_900, 84_700, 84_800];
 const threeLaps = () => renderLog((book) => openWith(book, three));
 const lap = (number: number) => screen.findByRole("button", { name: new RegExp(`^Edit lap ${number}:`) });
+/** The driver chose the pad: a page just drawn may hear of it a moment later. */
+async function padShown() {
+  act(() => useDevice.setState({ pad: "shown" }));
+  expect(await entry().findByRole("button", { name: "7" })).toBeVisible();
+}
 
 describe("the entry line", () => {
   it("shows at every key what the text becomes, and Enter stores exactly that", async () => {
@@ -270,7 +275,7 @@ describe("the pad", () => {
   it("stands on its first page again for the next lap, and has a space for sectors", async () => {
     const { user } = await threeLaps();
     const field = await entryField();
-    act(() => useDevice.setState({ pad: "shown" }));
+    await padShown();
     const key = (name: string) => entry().getByRole("button", { name });
     await user.type(field, "24912");
     await user.click(key("more"));
@@ -294,7 +299,7 @@ describe("the pad", () => {
   it("asks for its own key, not for one of a keyboard", async () => {
     const { user } = await threeLaps();
     const field = await entryField();
-    act(() => useDevice.setState({ pad: "shown" }));
+    await padShown();
     await user.type(field, "1:20.000");
     await user.click(entry().getByRole("button", { name: "Add" }));
     expect(entry().getByRole("alert")).toHaveTextContent(/Press Add again to keep it\.$/);
@@ -311,7 +316,7 @@ describe("the pad between two runs", () => {
   it("stands open in the first run, and a key of its own closes it", async () => {
     const { user } = await renderLog((book) => openWith(book, []));
     const field = await entryField();
-    act(() => useDevice.setState({ pad: "shown" }));
+    await padShown();
     await user.click(key("hide the keys") as HTMLElement);
     expect(key("7")).not.toBeInTheDocument();
     await user.click(key("Keys") as HTMLElement);
@@ -322,8 +327,7 @@ describe("the pad between two runs", () => {
   it("begins folded in a run that follows another, until the entry line is tapped, and stays open then", async () => {
     const { user } = await threeLaps();
     const field = await entryField();
-    act(() => useDevice.setState({ pad: "shown" }));
-    expect(key("7")).toBeVisible();
+    await padShown();
     await user.click(await screen.findByRole("button", { name: "End run" }));
     await waitFor(() => expect(screen.getByLabelText("Lap 1")).toBe(field));
     expect(key("7")).not.toBeInTheDocument();
@@ -337,7 +341,7 @@ describe("the pad between two runs", () => {
   it("does not rise when laps of the next run come from a keyboard", async () => {
     const { user } = await threeLaps();
     const field = await entryField();
-    act(() => useDevice.setState({ pad: "shown" }));
+    await padShown();
     await user.click(await screen.findByRole("button", { name: "End run" }));
     await waitFor(() => expect(key("7")).not.toBeInTheDocument());
     act(() => field.focus());
