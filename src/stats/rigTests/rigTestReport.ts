@@ -1,19 +1,11 @@
-import {
-  type Figure,
-  type Id,
-  type TestFigure as Judged,
-  known,
-  type RigTest,
-  type Run,
-  unknown,
-} from "#domain";
+import { type Figure, type Id, known, type RigTest, type Run, type TestFigure, unknown } from "#domain";
 import { median } from "#numbers";
 import type { Choices } from "../laps/choices.ts";
 import type { RankTest } from "./findings.ts";
 import { type OrderedTTest, orderedPairsTTest } from "./orderedPairsTTest.ts";
 import { leastPairs, testLevel } from "./pairsNeeded.ts";
 import { signedRankTest } from "./signedRankTest.ts";
-import { type TestFigure, testFigure } from "./testFigure.ts";
+import { type FigureOfRun, testFigure } from "./testFigure.ts";
 import { type TestProgress, testProgress } from "./testProgress.ts";
 
 /** Pairs a verdict needs. */
@@ -36,7 +28,7 @@ export interface RigVerdict extends OrderedTTest {
 }
 
 interface AnyReport {
-  readonly figure: Judged;
+  readonly figure: TestFigure;
   readonly progress: TestProgress;
   readonly planned: number;
   readonly complete: number;
@@ -107,8 +99,8 @@ export function rigTestReport(
 
 interface PairRead {
   readonly first: "A" | "B";
-  readonly a: TestFigure;
-  readonly b: TestFigure;
+  readonly a: FigureOfRun;
+  readonly b: FigureOfRun;
 }
 
 function pairsRead(

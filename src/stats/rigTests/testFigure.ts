@@ -15,7 +15,7 @@ import type { Choices } from "../laps/choices.ts";
 import { runTimes } from "../run/runTimes.ts";
 
 /** What a rig test reads of one of its runs. */
-export interface TestFigure {
+export interface FigureOfRun {
   /** The figure that the test judges by, ms. */
   readonly ms: number;
   /** The usual lap of the run, whatever the figure, ms. */
@@ -26,7 +26,7 @@ export interface TestFigure {
 export interface RunRead {
   /** Clean laps as the test counts them; 0 in a run that compares with none of the others. */
   readonly laps: number;
-  readonly figure: Figure<TestFigure>;
+  readonly figure: Figure<FigureOfRun>;
 }
 
 /**
