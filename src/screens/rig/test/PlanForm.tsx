@@ -195,7 +195,12 @@ export function PlanForm({ combos, records, inForce, today }: PlanFormProps) {
           </Button>
         }
         main={
-          <Button type="submit" variant="primary" size="between" disabled={basis === undefined}>
+          <Button
+            type="submit"
+            variant="primary"
+            size="between"
+            disabled={basis === undefined || tests === undefined}
+          >
             {size?.plan?.verdict.isWorth === false && typed.pairs === null
               ? "Plan it all the same"
               : "Plan the test"}
