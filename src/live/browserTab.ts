@@ -12,8 +12,10 @@ export interface Tab {
 
 const channelName = "lap-ledger tab";
 const prefix = "lap-ledger tab ";
-/** A page that reloads may find its old self still on the way out; a tab that was duplicated finds another for longer. */
+/** A tab that was duplicated finds the first one there, and that one stays. */
 const patienceMs = 400;
+/** A page that reloads finds its old self still on the way out, on a busy machine for some seconds. */
+const patienceAtReloadMs = 8000;
 /** Without locks, every tab that is open has answered by then. */
 const rollCallMs = 200;
 
@@ -29,7 +31,7 @@ export function browserTab(): Tab {
 function lockedTab(locks: LockManager): Tab {
   const claim = (id: Id) =>
     new Promise<boolean>((resolve) => {
-      const patience = AbortSignal.timeout(patienceMs);
+      const patience = AbortSignal.timeout(isReload() ? patienceAtReloadMs : patienceMs);
       locks
         .request(prefix + id, { signal: patience }, () => {
           resolve(true);
@@ -47,6 +49,9 @@ function lockedTab(locks: LockManager): Tab {
     },
   };
 }
+
+const isReload = () =>
+  performance.getEntriesByType("navigation").some((entry) => "type" in entry && entry.type === "reload");
 
 type Call = { readonly from: string; readonly id?: Id };
 

@@ -92,6 +92,7 @@ for (const viewport of sizes)
       expect(await overlap(notice, page.getByRole("heading", { level: 1 }))).toBe(false);
       expect(await overlap(notice, page.getByRole("button", { name: "Set a target" }))).toBe(false);
       await goBy(page, "Rig");
+      await expect(page.getByRole("heading", { level: 1, name: "Rig" })).toBeVisible();
       await page.goBack();
       await expect(page.getByRole("heading", { level: 1, name: "Targets" })).toBeVisible();
       await expect(said(page)).toHaveCount(0);

@@ -5,16 +5,27 @@ import { browserTab } from "../../../src/live/browserTab.ts";
 /** The locks of a browser, which all of its tabs share, as far as a tab uses them. */
 function someLocks() {
   const held = new Set<string>();
+  const waiting = new Map<string, () => void>();
   const request = (name: string, { signal }: { signal: AbortSignal }, take: () => Promise<unknown>) =>
     new Promise((resolve, reject) => {
-      if (!held.has(name)) {
+      const hold = () => {
         held.add(name);
         resolve(take());
-      } else
-        signal.addEventListener("abort", () => reject(new DOMException("waited too long", "TimeoutError")));
+      };
+      if (!held.has(name)) return hold();
+      waiting.set(name, hold);
+      signal.addEventListener("abort", () => {
+        waiting.delete(name);
+        reject(new DOMException("waited too long", "TimeoutError"));
+      });
     });
   const query = async () => ({ held: [...held].map((name) => ({ name })) });
-  return { held, locks: { request, query } };
+  /** A page is gone, and with it its lock: the one that waits for it gets it. */
+  const giveBack = (name: string) => {
+    held.delete(name);
+    waiting.get(name)?.();
+  };
+  return { held, locks: { request, query }, giveBack };
 }
 
 const withLocks = (locks: unknown) =>
@@ -35,6 +46,7 @@ beforeEach(() => {
 afterEach(() => {
   for (const channel of channels.splice(0)) channel.close();
   vi.unstubAllGlobals();
+  vi.restoreAllMocks();
 });
 
 it("a tab gets an id of its own, keeps it over a reload, and is among those that are open", async () => {
@@ -64,6 +76,19 @@ it("a duplicated tab, which has copied the mark, gets an id of its own after a w
   expect(other).not.toBe(id);
   expect(readTabMark()).toBe(other);
   expect([...(await first.living())].sort()).toEqual([id, other].sort());
+});
+
+it("a page that reloads waits until its old self is gone, however slowly that goes", async () => {
+  const { locks, giveBack } = someLocks();
+  withLocks(locks);
+  const id = await browserTab().id;
+  vi.spyOn(performance, "getEntriesByType").mockReturnValue([
+    { type: "reload" } as PerformanceNavigationTiming,
+  ]);
+  const again = browserTab();
+  setTimeout(() => giveBack(`lap-ledger tab ${id}`), 1000);
+  expect(await again.id).toBe(id);
+  expect([...(await again.living())]).toEqual([id]);
 });
 
 it("a browser that holds no lock has no tab that is known to be open", async () => {
