@@ -39,7 +39,7 @@ describe("what was deleted", () => {
 
     await user.click(await row("Session, Wed 14 Oct"));
     await waitFor(() => expect(screen.getAllByRole("button", { name: "Bring back" })).toHaveLength(2));
-    expect(document.activeElement).toHaveAccessibleName("Bring back");
+    await waitFor(() => expect(document.activeElement).toHaveAccessibleName("Bring back"));
     await user.click(await row("Lap 1:24.912"));
     await user.click(await row("Target"));
     const nothing = await screen.findByText("Nothing deleted is left here.");

@@ -153,7 +153,7 @@ describe("the demo", () => {
     const dialog = within(await screen.findByRole("alertdialog", { name: "Remove the demo logbook" }));
     expect(dialog.getByText(/^You typed 1 lap in the demo/)).toBeVisible();
     expect(dialog.getByRole("listitem")).toHaveTextContent(/2026, .+: 1 lap$/);
-    expect(dialog.getByRole("button", { name: "Keep the demo" })).toHaveFocus();
+    await waitFor(() => expect(dialog.getByRole("button", { name: "Keep the demo" })).toHaveFocus());
     await user.click(dialog.getByRole("button", { name: /^Move what I typed/ }));
     expect(
       await screen.findAllByText(/^The lap you typed is in “My logbook”\. “Demo.* is removed\.$/),

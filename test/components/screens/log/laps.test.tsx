@@ -104,7 +104,7 @@ describe("a lap edited in place", () => {
     const { user } = await renderLog((book) => openWith(book, [84_700, 84_900]));
     await user.click(await editLap(2));
     const field = await screen.findByRole("textbox", { name: "Lap 2" });
-    expect(field).toHaveFocus();
+    await waitFor(() => expect(field).toHaveFocus());
     expect(field).toHaveValue("1:24.900");
     await user.clear(field);
     await user.type(field, "1:24.5 / from memory{Enter}");

@@ -1,4 +1,4 @@
-import { screen, within } from "@testing-library/react";
+import { screen, waitFor, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import { addCombo, addLaps, addReference, addRig, addRigTest, addRun, editRun, type Logbook } from "#db";
 import { useComparing } from "#state/comparing.ts";
@@ -119,7 +119,11 @@ describe("two side by side", () => {
     await user.click(await screen.findByRole("button", { name: "Compare two sessions" }));
     await user.click(screen.getByRole("button", { name: "Compare Mon 9 Nov 2026" }));
     await user.click(screen.getByRole("button", { name: "Compare Mon 9 Nov 2026 with Mon 2 Nov 2026" }));
-    expect(await screen.findByRole("heading", { level: 1, name: "Two sessions side by side" })).toHaveFocus();
+    await waitFor(async () =>
+      expect(
+        await screen.findByRole("heading", { level: 1, name: "Two sessions side by side" }),
+      ).toHaveFocus(),
+    );
   });
 
   it("of two combos shows in percent what compares, and no difference of times", async () => {

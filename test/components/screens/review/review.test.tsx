@@ -1,4 +1,4 @@
-import { screen, within } from "@testing-library/react";
+import { screen, waitFor, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import { addCombo, type Logbook, setTarget, turnPage } from "#db";
 import { addDays } from "#domain";
@@ -105,7 +105,7 @@ describe("Review", () => {
     await user.click(screen.getByRole("link", { name: "Tessemoor · endurance trainer" }));
     expect(await screen.findByRole("heading", { name: "No session with this combo yet" })).toBeVisible();
     expect(window.location.hash).toMatch(/\?period=all$/);
-    expect(screen.getByRole("button", { name: "Another combo" })).toHaveFocus();
+    await waitFor(() => expect(screen.getByRole("button", { name: "Another combo" })).toHaveFocus());
   });
 
   it("a combo that gets faster says so, by how much, and how surely", async () => {

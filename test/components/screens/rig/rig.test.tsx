@@ -58,7 +58,7 @@ describe("the rig", () => {
     await user.click(screen.getByRole("button", { name: "Store" }));
     expect(await screen.findByText("In force since Wed 25 Nov 2026:")).toBeVisible();
     expect(screen.getByText("eye at 62 cm")).toBeVisible();
-    expect(screen.getByRole("heading", { level: 1 })).toHaveFocus();
+    await waitFor(() => expect(screen.getByRole("heading", { level: 1 })).toHaveFocus());
     await openSheet(user);
     expect(await screen.findByText("In force today, since Wed 25 Nov 2026")).toBeVisible();
     expect(screen.getByText("59.8 cm")).toBeVisible();
@@ -341,10 +341,10 @@ describe("records over time", () => {
     await user.type(field("Gain"), "64");
     await user.click(screen.getByRole("button", { name: "Store" }));
     expect(await screen.findByText("64 %")).toBeVisible();
-    expect(screen.getByRole("heading", { level: 1 })).toHaveFocus();
+    await waitFor(() => expect(screen.getByRole("heading", { level: 1 })).toHaveFocus());
     await user.click(screen.getByRole("button", { name: "Delete this record" }));
     await waitFor(() => expect(screen.queryByRole("link", { name: "Tue 1 Sep 2026" })).toBeNull());
-    expect(screen.getByRole("heading", { level: 1 })).toHaveFocus();
+    await waitFor(() => expect(screen.getByRole("heading", { level: 1 })).toHaveFocus());
     expect(await screen.findByText("In force since Tue 3 Nov 2026:")).toBeVisible();
     await user.click(screen.getByRole("button", { name: "Undo" }));
     expect(await screen.findByRole("link", { name: "Tue 1 Sep 2026" })).toBeVisible();

@@ -55,7 +55,7 @@ describe("setting a target", () => {
     await user.click(form.getByRole("button", { name: "Set target" }));
     const heading = await screen.findByRole("heading", { level: 3, name: "best lap 1:22.950" });
     expect(heading).toBeVisible();
-    expect(heading).toHaveFocus();
+    await waitFor(() => expect(heading).toHaveFocus());
     expect(screen.getByText("Brake later for corner 5")).toBeVisible();
     expect(await screen.findByRole("progressbar", { name: "28 days left." })).toHaveAttribute(
       "aria-valuetext",
@@ -239,7 +239,9 @@ describe("changing a target", () => {
     );
     await user.click(await screen.findByRole("button", { name: "Same time, new date: Sat 5 Dec 2026" }));
     await screen.findByText("by Sat 5 Dec 2026");
-    expect(screen.getByRole("heading", { level: 3, name: "best lap 1:23.000" })).toHaveFocus();
+    await waitFor(() =>
+      expect(screen.getByRole("heading", { level: 3, name: "best lap 1:23.000" })).toHaveFocus(),
+    );
     expect(screen.getByText("brake later")).toBeVisible();
     expect(await screen.findByText("10 days left.")).toBeVisible();
     await user.click(screen.getByRole("button", { name: /^Archive\s*1 target/ }));
@@ -288,6 +290,6 @@ describe("the focus", () => {
     const { user } = await renderAt("#/targets", targets, withTarget({}));
     await user.click(await screen.findByRole("button", { name: /^Delete: Best lap/ }));
     await screen.findByText("Target deleted.", { selector: "p" });
-    expect(screen.getByRole("heading", { level: 1, name: "Targets" })).toHaveFocus();
+    await waitFor(() => expect(screen.getByRole("heading", { level: 1, name: "Targets" })).toHaveFocus());
   });
 });

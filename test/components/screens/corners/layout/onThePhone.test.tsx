@@ -17,7 +17,7 @@ describe("the corners of a layout on a phone", () => {
     await user.click(within(form).getByRole("button", { name: "Next corner" }));
     expect(await screen.findByRole("form", { name: "Corner 2" })).toBeVisible();
     expect(screen.queryByRole("form", { name: "Corner 1" })).toBeNull();
-    expect(await openCorner(/^2/)).toHaveFocus();
+    await waitFor(async () => expect(await openCorner(/^2/)).toHaveFocus());
     await waitFor(() =>
       expect(corners()?.[0]).toEqual({ number: 1, direction: "right", bend: "hairpin", afterLength: 250 }),
     );
