@@ -1,21 +1,13 @@
 import { screen, waitFor, within } from "@testing-library/react";
 import { expect, it } from "vitest";
 import { addRigTest, beginTestRun } from "#db";
+import { aGainTest } from "../../../support/aGainTest.ts";
 import { openWith, renderLog, runBlock } from "../../../support/logPage.tsx";
 
 it("a run of a rig test names its setting where it is changed, and can be taken out of the test", async () => {
   const { user } = await renderLog(async (book) => {
     const { comboId, sessionId } = await openWith(book, []);
-    const { id: testId } = await addRigTest(book, {
-      comboId,
-      question: "Less gain?",
-      sayA: "gain 72 %",
-      sayB: "gain 54 %",
-      pairsPlanned: 6,
-      level: 0.1,
-      seed: 1,
-      pairs: (["B", "A", "B", "A", "A", "B"] as const).map((first) => ({ first })),
-    });
+    const { id: testId } = await addRigTest(book, aGainTest(comboId, ["B", "A", "B", "A", "A", "B"]));
     await beginTestRun(book, { sessionId, testId, pair: 1, side: "B" });
   });
   await user.click(await screen.findByRole("button", { name: "Change run 1" }));

@@ -4,6 +4,7 @@ import { addCombo, addLaps, addReference, addRig, addRigTest, addRun, editRun, t
 import { useComparing } from "#state/comparing.ts";
 import { ReviewScreen } from "../../../../src/screens/review/ReviewScreen.tsx";
 import { addSessions } from "../../../support/addSessions.ts";
+import { aGainTest } from "../../../support/aGainTest.ts";
 import { aLap } from "../../../support/aLap.ts";
 import { renderAt } from "../../../support/renderAt.tsx";
 
@@ -145,16 +146,10 @@ describe("two side by side", () => {
     await renderAt("#/review/compare", <ReviewScreen />, async (book) => {
       const { runs } = await filled(book);
       const comboId = (await book.tables.runs.get(runs[0] ?? ""))?.comboId ?? "";
-      const { id } = await addRigTest(book, {
-        comboId,
-        question: "",
-        sayA: "gain 72 %",
-        sayB: "gain 54 %",
-        pairsPlanned: 6,
-        level: 0.1,
-        seed: 1,
-        pairs: (["A", "B", "A", "B", "A", "B"] as const).map((first) => ({ first })),
-      });
+      const { id } = await addRigTest(
+        book,
+        aGainTest(comboId, ["A", "B", "A", "B", "A", "B"], { question: "" }),
+      );
       await editRun(book, { runId: runs[0] ?? "", patch: { rigTest: { id, pair: 1, side: "A" } } });
       await editRun(book, { runId: runs[1] ?? "", patch: { rigTest: { id, pair: 1, side: "B" } } });
       ids = runs;

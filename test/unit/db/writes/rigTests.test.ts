@@ -27,6 +27,7 @@ import {
   voidTestRun,
 } from "#db";
 import type { RigTest } from "#domain";
+import { aGainTest } from "../../../support/aGainTest.ts";
 import { aLap } from "../../../support/aLap.ts";
 import { anOpenSession } from "../../../support/aLogbook.ts";
 
@@ -40,16 +41,7 @@ const aRecord = (from: string, name: string) => ({
   seat: {},
   note: "",
 });
-const aPlan = (comboId: string) => ({
-  comboId,
-  question: "",
-  sayA: "gain 72 %",
-  sayB: "gain 54 %",
-  pairsPlanned: 2,
-  level: 0.1,
-  seed: 1,
-  pairs: [{ first: "B" }, { first: "A" }] as const,
-});
+const aPlan = (comboId: string) => aGainTest(comboId, ["B", "A"], { question: "" });
 
 async function aTestEvening() {
   const { book, clock, comboId, sessionId, runId } = await anOpenSession();

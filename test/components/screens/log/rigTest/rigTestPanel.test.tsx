@@ -1,6 +1,7 @@
 import { screen, waitFor, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import { addLaps, addRigTest, addRun, beginTestRun, editRun, type Logbook } from "#db";
+import { aGainTest } from "../../../../support/aGainTest.ts";
 import { aLap } from "../../../../support/aLap.ts";
 import { openWith, renderLog, runBlock } from "../../../../support/logPage.tsx";
 
@@ -9,17 +10,7 @@ const order = ["B", "A", "B", "A", "A", "B"] as const;
 /** An open session without laps, and a test of its combo that waits. */
 async function aWaitingTest(book: Logbook): Promise<{ readonly sessionId: string; readonly testId: string }> {
   const { comboId, sessionId } = await openWith(book, []);
-  const { id: testId } = await addRigTest(book, {
-    comboId,
-    question: "Less gain?",
-    sayA: "gain 72 %",
-    sayB: "gain 54 %",
-    lapsARun: 5,
-    pairsPlanned: 6,
-    level: 0.1,
-    seed: 1,
-    pairs: order.map((first) => ({ first })),
-  });
+  const { id: testId } = await addRigTest(book, aGainTest(comboId, order, { lapsARun: 5 }));
   return { sessionId, testId };
 }
 

@@ -16,6 +16,7 @@ import {
 import { useRows } from "#live";
 import { useUndo } from "#state/undo.ts";
 import { RigScreen } from "../../../../../src/screens/rig/RigScreen.tsx";
+import { aGainTest } from "../../../../support/aGainTest.ts";
 import { aLap } from "../../../../support/aLap.ts";
 import { renderAt } from "../../../../support/renderAt.tsx";
 
@@ -40,21 +41,16 @@ async function aTest(
   const { comboId } = await addCombo(book, combo);
   const rig = { name: "", screen: {}, view: {}, pedals: {}, seat: {}, note: "" };
   await addRig(book, { ...rig, from: "2026-11-03", wheel: { gainPercent: 72 } });
-  const { id: testId } = await addRigTest(book, {
-    comboId,
-    question: "Less gain?",
-    sayA: "gain 72 %",
-    sayB: "gain 54 %",
-    field: "wheel.gainPercent",
-    valueA: 72,
-    valueB: 54,
-    smallestMs: 100,
-    lapsARun: 5,
-    pairsPlanned: 6,
-    level: 0.1,
-    seed: 1,
-    pairs: order.map((first) => ({ first })),
-  });
+  const { id: testId } = await addRigTest(
+    book,
+    aGainTest(comboId, order, {
+      field: "wheel.gainPercent",
+      valueA: 72,
+      valueB: 54,
+      smallestMs: 100,
+      lapsARun: 5,
+    }),
+  );
   const { sessionId } = await startSession(book, { comboId, date: "2026-11-25", zone: "UTC" });
   for (const [index, first] of order.slice(0, pairs).entries())
     for (const side of [first, first === "A" ? "B" : "A"] as const) {
