@@ -63,6 +63,7 @@ describe("the clock of this device", () => {
     vi.spyOn(performance, "now").mockImplementation(() => count);
     const page = await renderAt("#/log", <Watch />, undefined, now);
     await screen.findByText("no backup yet");
+    cleanup();
     vi.useFakeTimers();
     const watch = vi.spyOn(globalThis, "setInterval");
     page.reload();
