@@ -94,6 +94,8 @@ export * from "./writes/moveSession.ts";
 export * from "./writes/names.ts";
 export type { RunSettings } from "./writes/newRun.ts";
 export * from "./writes/pages.ts";
+export * from "./writes/plans.ts";
+export * from "./writes/practice.ts";
 export { type Purged, purgeDeleted } from "./writes/purge.ts";
 export * from "./writes/references.ts";
 export * from "./writes/rigs.ts";
