@@ -44,6 +44,9 @@ const address = fc.oneof(
     .map((week) => ({ place: "review", part: "statement", ...(week !== null && { week }) })),
   fc.tuple(withId("review", "comboId"), period).map(([base, chosen]) => ({ ...base, period: chosen })),
   withId("targets", "comboId"),
+  fc
+    .tuple(withId("targets", "comboId"), fc.constantFrom("plan", "race", "record"))
+    .map(([base, part]) => ({ ...base, part })),
   withId("rig", "rigId"),
   fc
     .record(
