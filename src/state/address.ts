@@ -1,13 +1,5 @@
 import { useSyncExternalStore } from "react";
-import {
-  type CalendarDate,
-  type Id,
-  isStorableDate,
-  mondayOf,
-  type SearchTerms,
-  type WeekName,
-} from "#domain";
-import { parseSearch, printSearch } from "./searchQuery.ts";
+import { type CalendarDate, type Id, isStorableDate, mondayOf, type WeekName } from "#domain";
 
 /** How much history a review looks at: the last n days, all of it, or chosen dates (both ends included). */
 export type Period =
@@ -95,12 +87,12 @@ export interface RigChange {
 }
 
 /**
- * What stands beside the review of one combo: all combos, the search, one week (without a name the present one), two runs or
+ * What stands beside the review of one combo: all combos, the search (`asked` as its query says it), one week (without a name the present one), two runs or
  * two sessions side by side (without ids where an address was cut short).
  */
 export type AroundReview =
   | { readonly place: "review"; readonly part: "across" }
-  | { readonly place: "review"; readonly part: "search"; readonly terms: SearchTerms }
+  | { readonly place: "review"; readonly part: "search"; readonly asked: string }
   | {
       readonly place: "review";
       readonly part: "compare";
@@ -180,7 +172,7 @@ function parsePart<P extends string>(query: string, parts: readonly P[]): { read
 
 function parseAround(part: string | undefined, query: URLSearchParams): AroundReview | undefined {
   if (part === "across") return { place: "review", part };
-  if (part === "search") return { place: "review", part, terms: parseSearch(query) };
+  if (part === "search") return { place: "review", part, asked: query.toString() };
   if (part === "compare") return { place: "review", part, ...parseCompared(query) };
   if (part !== "statement") return undefined;
   const week = query.get("week") ?? "";
@@ -249,7 +241,7 @@ function printPeriod(period: Period): string {
 function printAround(address: AroundReview): string {
   const query =
     address.part === "search"
-      ? printSearch(address.terms)
+      ? address.asked
       : address.part === "compare"
         ? `${address.kind}s=${(address.ids ?? []).join(",")}`
         : address.part === "statement" && address.week !== undefined
