@@ -186,7 +186,7 @@ it("figures that cannot be worked out are thrown to whoever draws around them", 
     }
   });
   await waitFor(() => expect(thrown).toMatchObject({ message: "not worked out" }));
-  expect(result.current).toBeUndefined();
+  await waitFor(() => expect(result.current).toBeUndefined());
 });
 
 it("figures that failed for one question are not thrown for the next", async () => {

@@ -1,4 +1,4 @@
-import { render, screen, within } from "@testing-library/react";
+import { render, screen, waitFor, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { ChartFrame } from "#charts/frame/ChartFrame.tsx";
@@ -212,9 +212,8 @@ describe("what stands behind a chart", () => {
     draw();
     HTMLImageElement.prototype.decode = () => Promise.reject(new Error("the picture is too large"));
     await fromChart(/PNG$/);
-    expect(await screen.findByRole("alert")).toHaveTextContent(
-      "The PNG file could not be made: the picture is too large.",
-    );
+    const said = "The PNG file could not be made: the picture is too large.";
+    await waitFor(() => expect(screen.getByRole("alert")).toHaveTextContent(said));
     expect(saved).toHaveLength(0);
   });
 });

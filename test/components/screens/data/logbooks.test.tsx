@@ -49,7 +49,7 @@ describe("the list of logbooks", () => {
     expect(field).toHaveAccessibleDescription(/A logbook needs a name/);
     await user.type(field, "Wet evenings{Enter}");
     expect(await (await rowOf("Wet evenings")).findByText("open now")).toBeVisible();
-    expect(screen.queryByText("Rain evenings")).toBeNull();
+    await waitFor(() => expect(screen.queryByText("Rain evenings")).toBeNull());
   });
 
   it("shows markup and turned writing as the text it is, and refuses a name too long, keeping it", async () => {

@@ -1,4 +1,4 @@
-import { screen, within } from "@testing-library/react";
+import { screen, waitFor, within } from "@testing-library/react";
 import { expect, it } from "vitest";
 import { addCombo, type Logbook } from "#db";
 import { DataScreen } from "../../../../src/screens/data/DataScreen.tsx";
@@ -17,7 +17,7 @@ it("asks about names that differ in accents, apart from those that are the same,
   expect(join).toHaveAccessibleDescription("Is the track Cafe Ring your Café Ring?");
   await user.click(join);
   await screen.findAllByText("Two tracks made one.");
-  expect(screen.queryByRole("region", { name: "Perhaps the same" })).toBeNull();
+  await waitFor(() => expect(screen.queryByRole("region", { name: "Perhaps the same" })).toBeNull());
   await user.click(screen.getByRole("button", { name: "Undo" }));
   expect(await screen.findByRole("region", { name: "Perhaps the same" })).toBeVisible();
 });

@@ -130,22 +130,32 @@ describe("a lap with a spin in four digits", () => {
   });
 });
 
+/** The field of the entry line, once it has the focus that the page gives it. */
+const focusedField = async () => {
+  const field = await entryField();
+  await waitFor(() => expect(field).toHaveFocus());
+  return field;
+};
+
 describe("digits typed elsewhere on Log", () => {
   afterEach(() => useDevice.setState({ digits: "caught" }));
 
   it("go to the entry line from nothing, a button and a link, and take the focus along", async () => {
     const { user } = await threeLaps();
-    const field = await entryField();
+    const field = await focusedField();
     act(() => field.blur());
     await user.keyboard("4");
     expect(field).toHaveFocus();
+    await waitFor(() => expect(field).toHaveValue("4"));
     await user.keyboard("912{Enter}");
     expect(await lap(4)).toHaveTextContent("1:24.912");
     const button = screen.getByRole("button", { name: "End run" });
     act(() => button.focus());
     await user.keyboard("{Shift}");
     expect(button).toHaveFocus();
-    await user.keyboard("5012{Enter}");
+    await user.keyboard("5");
+    await waitFor(() => expect(field).toHaveValue("5"));
+    await user.keyboard("012{Enter}");
     expect(await lap(5)).toHaveTextContent("1:25.012");
   });
 
@@ -167,7 +177,7 @@ describe("digits typed elsewhere on Log", () => {
 
   it("are let be where the device is set so", async () => {
     const { user } = await threeLaps();
-    const field = await entryField();
+    const field = await focusedField();
     act(() => useDevice.setState({ digits: "left" }));
     act(() => field.blur());
     await user.keyboard("4");

@@ -309,7 +309,7 @@ describe("a half-typed edit", () => {
     await waitFor(() => expect(editor).toHaveValue("1:24.650 / late"));
     await user.type(editor, "{Escape}");
     await waitFor(async () => expect(await kept(page)).toEqual([]));
-    expect(screen.queryByText(/^Half typed/)).not.toBeInTheDocument();
+    await waitFor(() => expect(screen.queryByText(/^Half typed/)).not.toBeInTheDocument());
   });
 
   it("of another tab that is open is not seen in this one, and stays when this one cancels its own", async () => {
@@ -360,7 +360,7 @@ describe("what is half typed in a form", () => {
     expect(await screen.findByText(said)).toHaveTextContent("brake later at 3");
     await user.click(await button("Let it go"));
     await waitFor(async () => expect(await kept(page)).toEqual([]));
-    expect(screen.queryByText(said)).not.toBeInTheDocument();
+    await waitFor(() => expect(screen.queryByText(said)).not.toBeInTheDocument());
   });
 
   it.each([

@@ -46,7 +46,7 @@ describe("the session's own fields", () => {
     await user.type(dialog.getByLabelText("Target of the day"), "1:22 or less");
     await user.click(dialog.getByRole("button", { name: "Done" }));
     const field = (await sessionDialog(user)).getByLabelText("Target of the day");
-    expect(field).toHaveValue("1:22 or less");
+    await waitFor(() => expect(field).toHaveValue("1:22 or less"));
     expect(field).toBeInvalid();
     reload();
     const again = (await sessionDialog(user)).getByLabelText("Target of the day");
