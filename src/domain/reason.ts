@@ -21,6 +21,7 @@ export type Countable =
   | "combo with this figure"
   | "pace run"
   | "pair of runs"
+  | "pair of evenings in a row"
   | "pair of neighbouring runs"
   | "different place"
   | "forecast that came due";

@@ -19,6 +19,7 @@ const names: Readonly<Record<Countable, readonly [one: string, more: string]>> =
   "combo with this figure": ["combo with this figure", "combos with this figure"],
   "pace run": ["pace run", "pace runs"],
   "pair of runs": ["pair of runs", "pairs of runs"],
+  "pair of evenings in a row": ["pair of evenings in a row", "pairs of evenings in a row"],
   "pair of neighbouring runs": ["pair of runs in a row", "pairs of runs in a row"],
   "different place": ["different place", "different places"],
   "forecast that came due": ["forecast that came due", "forecasts that came due"],

@@ -119,6 +119,7 @@ const things: Readonly<Record<Countable, string>> = {
   "combo with this figure": "combos with this figure",
   "pace run": "pace runs",
   "pair of runs": "pairs of runs",
+  "pair of evenings in a row": "pairs of evenings in a row",
   "pair of neighbouring runs": "pairs of runs in a row",
   "different place": "different places",
   "forecast that came due": "forecasts that came due",
