@@ -7,6 +7,8 @@ const kept: Readonly<Record<string, string>> = {
   "of the public face of the figures, which checks from outside call":
     "fitExponential fitPower horizontalFromVertical lag1Autocorrelation levelChange linearFit pairedTTest raceDistance",
   "figures that wait for the screens of rig, corners and races": "fuelNeeded sectorSplit",
+  "figures and words of the plan that wait for its screens":
+    "chanceNowBeats drillWeeks planEvidence sayCameTo sayMet writtenLine",
   "figures and words of forecasts and levels that wait for their screens":
     "forecastRecord personalBestReading sayDifference sayForecastRecord sayMistakeShare sayScatter",
   "reads and writes that wait for the screens of rig, corners, targets and garage":

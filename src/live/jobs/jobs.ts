@@ -17,6 +17,7 @@ import { type ComboReviewDetails, runComboReview } from "./comboReview.ts";
 import { type CornersDetails, runCorners } from "./corners.ts";
 import { runFreshen } from "./freshen.ts";
 import type { JobRun } from "./job.ts";
+import { type FoundPlan, type PlanDetails, runPlan } from "./plan.ts";
 import { type RigAnswer, type RigAnswersDetails, runRigAnswers } from "./rigAnswers.ts";
 import { type RigStepsDetails, runRigSteps } from "./rigSteps.ts";
 import { type RigTestPage, type RigTestPagesDetails, runRigTestPages } from "./rigTestPages.ts";
@@ -37,6 +38,7 @@ interface Jobs {
   readonly comboReview: { readonly details: ComboReviewDetails; readonly result: ComboReview };
   readonly corners: { readonly details: CornersDetails; readonly result: CornersReport | null };
   readonly freshen: { readonly details: null; readonly result: number };
+  readonly plan: { readonly details: PlanDetails; readonly result: FoundPlan | null };
   readonly rigAnswers: { readonly details: RigAnswersDetails; readonly result: RigAnswer[] };
   readonly rigSteps: { readonly details: RigStepsDetails; readonly result: RigStep[] };
   readonly rigTestPages: { readonly details: RigTestPagesDetails; readonly result: RigTestPage[] };
@@ -67,6 +69,7 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   comboReview: runComboReview,
   corners: runCorners,
   freshen: runFreshen,
+  plan: runPlan,
   rigAnswers: runRigAnswers,
   rigSteps: runRigSteps,
   rigTestPages: runRigTestPages,

@@ -11,6 +11,7 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   comboReview: ofCombo,
   corners: (book, { comboId }) => markOfCorners(book, comboId),
   freshen: () => Promise.resolve(""),
+  plan: markOfEverything,
   rigAnswers: markOfEverything,
   rigSteps: markOfAllCombos,
   rigTestPages: markOfEverything,

@@ -87,6 +87,8 @@ export function gatherFacts(input: PlanInput): PlanFacts {
             value: target.value,
             by: target.by,
             days: daysBetween(today, target.by),
+            ...(target.laps !== undefined && { laps: target.laps }),
+            ...(target.process !== undefined && { process: target.process }),
           },
     usual: latestUsual(page)?.ms,
     scatter: scatter?.known ? scatter.value.scatterMs : undefined,

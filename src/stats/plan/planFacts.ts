@@ -66,8 +66,12 @@ export interface PlanFacts {
     | {
         readonly kind: TargetKind;
         readonly value: number;
+        /** Of a `meanOf` target. */
+        readonly laps?: number;
         readonly by: CalendarDate;
         readonly days: number;
+        /** The one thing to do for it, in the driver's words. */
+        readonly process?: string;
       }
     | undefined;
   /** Usual lap and scatter of the last evening that has them. */
