@@ -1,9 +1,18 @@
-import { markOfAllCombos, markOfCombo, markOfCorners, markOfEverything, type ReadOnlyLogbook } from "#db";
+import {
+  markOfAllCombos,
+  markOfCombo,
+  markOfCorners,
+  markOfEverything,
+  markOfPractice,
+  type ReadOnlyLogbook,
+} from "#db";
 import type { Id } from "#domain";
 import type { JobMark } from "./job.ts";
 import type { JobArguments, JobName } from "./jobs.ts";
 
 const ofCombo: JobMark<{ readonly comboId: Id }> = (book, { comboId }) => markOfCombo(book, comboId);
+
+const ofPractice: JobMark<{ readonly comboId: Id }> = (book, { comboId }) => markOfPractice(book, comboId);
 
 const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   acrossCombos: markOfAllCombos,
@@ -20,8 +29,8 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   search: markOfEverything,
   sideBySide: markOfEverything,
   statement: markOfAllCombos,
-  suggestedTargets: ofCombo,
-  targetOutlook: ofCombo,
+  suggestedTargets: ofPractice,
+  targetOutlook: ofPractice,
   targetWays: ofCombo,
   testBasis: ofCombo,
 };
