@@ -10,7 +10,7 @@ const kept: Readonly<Record<string, string>> = {
   "figures and words of the plan that wait for its screens":
     "chanceNowBeats drillWeeks planEvidence sayCameTo sayMet writtenLine",
   "figures and words of forecasts and levels that wait for their screens":
-    "forecastRecord personalBestReading sayDifference sayForecastRecord sayMistakeShare sayScatter",
+    "forecastOutcome forecastRecord forecastsToMake personalBestReading sayDifference sayForecastRecord sayMistakeShare sayScatter",
   "reads and writes that wait for the screens of rig, corners, targets and garage":
     "addForecast addPlan deletePage deletePlan editPlan editRigTest endRun forecastsOfTarget planTemplates plansOfCombo renameCar renameLayout renameTrack runsOfCombo scoreForecast setPractice",
   "the way round the worker and into the store, by which tests ask and look":

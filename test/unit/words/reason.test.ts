@@ -27,6 +27,8 @@ const causes: {
   "already reached": [{}, "you have driven that time already, so no chance is given"],
   "change too long ago": [{}, "the change lies before the sessions that are looked at"],
   "more than a year away": [{}, "no forecast looks further than a year"],
+  "date to come": [{}, "its date is still to come"],
+  "page turned before its date": [{}, "a new page was begun before its date: times no longer compare"],
   "nothing driven lately": [{}, "nothing was driven in the last six weeks, so nothing is forecast"],
   "no two laps in a row": [{}, "needs two pace laps of one run in a row, has none"],
   "not compared": [{ run: "wet" }, "damp and wet laps are compared only with each other"],
