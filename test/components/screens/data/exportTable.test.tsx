@@ -4,6 +4,7 @@ import { addCombo, addLap, endSession, type Logbook, setTarget, startSession } f
 import { DataScreen } from "../../../../src/screens/data/DataScreen.tsx";
 import { aLap } from "../../../support/aLap.ts";
 import { catchDownloads } from "../../../support/downloads.ts";
+import { pick } from "../../../support/pick.ts";
 import { renderAt } from "../../../support/renderAt.tsx";
 
 async function anEvening(book: Logbook) {
@@ -38,7 +39,7 @@ async function text() {
 it("saves laps with a decimal comma, separated by semicolons, as the driver chose", async () => {
   const { user } = await renderAt("#/data", <DataScreen />, anEvening);
   await screen.findByRole("region", { name: "Export" });
-  await user.selectOptions(part().getByRole("combobox", { name: "Decimal sign" }), "comma");
+  pick(part().getByRole("combobox", { name: "Decimal sign" }), "comma");
   expect(part().getByRole("combobox", { name: "Between the cells" })).toHaveDisplayValue("semicolon");
   await user.click(part().getByRole("button", { name: "Save as CSV" }));
   await screen.findAllByText(/^2 rows handed to this browser’s downloads as My-logbook-laps-2026-11-25\.csv/);

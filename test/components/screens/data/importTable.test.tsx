@@ -4,6 +4,7 @@ import { dump, openLogbook } from "#db";
 import { lapsInOrder } from "#domain";
 import { useDevice } from "#state/device.ts";
 import { DataScreen } from "../../../../src/screens/data/DataScreen.tsx";
+import { pick } from "../../../support/pick.ts";
 import { type Rendered, renderAt } from "../../../support/renderAt.tsx";
 
 const oldTimes = [
@@ -57,10 +58,7 @@ it("turns a spreadsheet of old times into sessions by date and combo, and takes 
   const unread = within(part()).getByRole("table", { name: "Not read: these rows stay out" });
   expect(within(unread).getByRole("row", { name: /^4 / })).toHaveTextContent("rubbish");
 
-  await user.selectOptions(
-    within(part()).getByRole("combobox", { name: "What “What happened” holds" }),
-    "note on the lap",
-  );
+  pick(within(part()).getByRole("combobox", { name: "What “What happened” holds" }), "note on the lap");
   const laps = within(part()).getByRole("table", { name: "Read as" });
   expect(await within(laps).findByRole("row", { name: /1:24\.512 .*off at 5/ })).toBeVisible();
 
@@ -89,7 +87,7 @@ it("leaves out laps that are there when the same file is chosen again, and knows
   const page = await renderAt("#/data", <DataScreen />);
   const { user } = page;
   await choose(user, oldTimes);
-  await user.selectOptions(
+  pick(
     await within(part()).findByRole("combobox", { name: "What “What happened” holds" }),
     "note on the lap",
   );
@@ -113,7 +111,7 @@ it("asks for the order of dates that may be read both ways", async () => {
     "The dates do not tell their order: “3/4/2026” may be Fri 3 Apr 2026 or Wed 4 Mar 2026.",
   );
   expect(within(part()).getByRole("button", { name: "Nothing to import" })).toBeDisabled();
-  await user.selectOptions(order, "month, day, year");
+  pick(order, "month, day, year");
   expect(await within(part()).findByText("1 lap in 1 session, Wed 4 Mar 2026.")).toBeVisible();
 });
 

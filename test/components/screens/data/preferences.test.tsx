@@ -2,6 +2,7 @@ import { screen, waitFor } from "@testing-library/react";
 import { afterEach, describe, expect, it, vi } from "vitest";
 import { useDevice } from "#state/device.ts";
 import { DataScreen } from "../../../../src/screens/data/DataScreen.tsx";
+import { pick } from "../../../support/pick.ts";
 import { renderAt } from "../../../support/renderAt.tsx";
 
 afterEach(() => vi.unstubAllGlobals());
@@ -11,7 +12,7 @@ describe("preferences", () => {
     const { user, reload } = await renderAt("#/data?part=preferences", <DataScreen />);
     await user.click(await screen.findByRole("radio", { name: "hundredths" }));
     await user.click(screen.getByRole("radio", { name: "the PB" }));
-    await user.selectOptions(screen.getByRole("combobox", { name: "A day begins at" }), "06:00");
+    pick(screen.getByRole("combobox", { name: "A day begins at" }), "06:00");
     await user.click(screen.getByRole("radio", { name: "2" }));
     await user.click(screen.getByRole("radio", { name: "dark" }));
     await waitFor(() => expect(screen.getByRole("radio", { name: "2" })).toBeChecked());

@@ -2,6 +2,7 @@ import { screen, waitFor, within } from "@testing-library/react";
 import { expect, it } from "vitest";
 import { createLogbook, editRun, openLogbook, openShelf, recentSessions, runsOfSession } from "#db";
 import { lapRows, openWith, renderLog } from "../../../support/logPage.tsx";
+import { pick } from "../../../support/pick.ts";
 
 it("a guest's run goes to their own logbook, and Undo takes it back out of there", async () => {
   const { user, surroundings } = await renderLog(async (book) => {
@@ -21,7 +22,7 @@ it("a guest's run goes to their own logbook, and Undo takes it back out of there
   await user.click(await screen.findByRole("button", { name: "Change run 1" }));
   const dialog = within(await screen.findByRole("dialog", { name: "Run 1" }));
   const list = await dialog.findByLabelText("Move this run to the guest's own logbook");
-  await user.selectOptions(list, "Jo's logbook");
+  pick(list, "Jo's logbook");
   await user.click(dialog.getByRole("button", { name: "Move" }));
   expect((await screen.findAllByText("Run moved to “Jo's logbook”."))[0]).toBeVisible();
   await waitFor(() => expect(screen.queryByRole("table", { name: "Laps of run 1" })).not.toBeInTheDocument());

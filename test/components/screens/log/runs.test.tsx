@@ -10,6 +10,7 @@ import {
   renderLog,
   runBlock,
 } from "../../../support/logPage.tsx";
+import { pick } from "../../../support/pick.ts";
 
 type User = Awaited<ReturnType<typeof renderLog>>["user"];
 const undo = () => screen.getByRole("button", { name: "Undo" });
@@ -198,7 +199,7 @@ describe("putting a run right", () => {
     );
     await user.clear(dialog.getByLabelText("First lap to move"));
     await user.type(dialog.getByLabelText("First lap to move"), "2");
-    await user.selectOptions(dialog.getByLabelText("Where to"), "a new run of this session");
+    pick(dialog.getByLabelText("Where to"), "a new run of this session");
     await user.click(dialog.getByRole("button", { name: "Move 2 laps" }));
     await waitFor(() => expect(lapRows(2)).toHaveLength(2));
     await user.click(undo());
@@ -213,7 +214,7 @@ describe("putting a run right", () => {
     const dialog = await change(user, 1);
     await user.click(dialog.getByRole("button", { name: /^Laps that belong elsewhere/ }));
     await user.type(dialog.getByLabelText("First lap to move"), "2");
-    await user.selectOptions(
+    pick(
       dialog.getByLabelText("Where to"),
       await dialog.findByRole("option", { name: "Tessemoor · endurance trainer, same date" }),
     );

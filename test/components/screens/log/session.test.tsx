@@ -5,6 +5,7 @@ import { printAddress } from "#state/address.ts";
 import { useDevice } from "#state/device.ts";
 import { addSessions } from "../../../support/addSessions.ts";
 import { aCombo, entryField, lapRows, openWith, renderLog } from "../../../support/logPage.tsx";
+import { pick } from "../../../support/pick.ts";
 
 type User = Awaited<ReturnType<typeof renderLog>>["user"];
 const undo = () => screen.getByRole("button", { name: "Undo" });
@@ -28,7 +29,7 @@ describe("the session's own fields", () => {
   it("are stored as they are left, and stand in the head", async () => {
     const { user, reload } = await renderLog(twoCombos);
     const dialog = await sessionDialog(user);
-    await user.selectOptions(dialog.getByLabelText("Focus"), "kerbs");
+    pick(dialog.getByLabelText("Focus"), "kerbs");
     await user.type(dialog.getByLabelText("Target of the day"), "1:24.000");
     await user.type(dialog.getByLabelText("Conditions"), "cold track");
     await user.type(dialog.getByLabelText("Note to yourself"), "later at 5");
@@ -176,7 +177,7 @@ describe("putting a session right", () => {
     const dialog = await sessionDialog(user);
     await user.click(dialog.getByRole("button", { name: /^Same car or track twice/ }));
     const list = await dialog.findByLabelText("The car “Club hatch” is the same as");
-    await user.selectOptions(list, await dialog.findByRole("option", { name: "Club hatchback" }));
+    pick(list, await dialog.findByRole("option", { name: "Club hatchback" }));
     await user.click(dialog.getByRole("button", { name: "Make one car" }));
     expect(await title("Varnholt Ring · Club hatchback")).toBeVisible();
     await user.click(undo());
@@ -188,10 +189,7 @@ describe("putting a session right", () => {
     const dialog = await sessionDialog(user);
     await user.click(dialog.getByRole("button", { name: /^Same car or track twice/ }));
     const list = await dialog.findByLabelText("This combo is the same as");
-    await user.selectOptions(
-      list,
-      await dialog.findByRole("option", { name: "Tessemoor · endurance trainer" }),
-    );
+    pick(list, await dialog.findByRole("option", { name: "Tessemoor · endurance trainer" }));
     await user.click(dialog.getByRole("button", { name: "Make one combo" }));
     expect(await title("Tessemoor · endurance trainer")).toBeVisible();
     expect(lapRows(1)).toHaveLength(1);

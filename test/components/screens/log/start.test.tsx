@@ -4,6 +4,7 @@ import { addCombo, type Logbook, startSession } from "#db";
 import { useUndo } from "#state/undo.ts";
 import { addSessions } from "../../../support/addSessions.ts";
 import { aCombo, entryField, renderLog } from "../../../support/logPage.tsx";
+import { pick } from "../../../support/pick.ts";
 
 /** A clock that can be right: on that of 25 November the form asks for the date. */
 const wednesday = Date.UTC(2026, 11, 2, 18);
@@ -262,7 +263,7 @@ describe("starting a session", () => {
     const { user } = await renderLog(twoCombos, "#/log", wednesday);
     await car();
     await user.click(screen.getByRole("button", { name: /^Focus, target/ }));
-    await user.selectOptions(screen.getByLabelText("Focus"), "braking");
+    pick(screen.getByLabelText("Focus"), "braking");
     await user.type(screen.getByLabelText("Target of the day"), "1:31.000");
     await user.type(screen.getByLabelText("Conditions"), "hot track");
     await user.click(start());

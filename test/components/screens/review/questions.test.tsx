@@ -4,6 +4,7 @@ import { addCombo, addRig, type Logbook } from "#db";
 import { addDays } from "#domain";
 import { ReviewScreen } from "../../../../src/screens/review/ReviewScreen.tsx";
 import { addSessions, type PastSession } from "../../../support/addSessions.ts";
+import { pick } from "../../../support/pick.ts";
 import { renderAt } from "../../../support/renderAt.tsx";
 
 /** The day on which `renderAt` stands. */
@@ -107,7 +108,7 @@ describe("the questions of the review", () => {
     await user.click(await question(/^What was different\?/));
     const chart = await screen.findByRole("heading", { name: "1 of 12 pace laps worth a second look" });
     expect(chart).toBeVisible();
-    await user.selectOptions(screen.getByRole("combobox", { name: "What lap 12 was" }), "spin");
+    pick(screen.getByRole("combobox", { name: "What lap 12 was" }), "spin");
     await user.click(screen.getByRole("button", { name: "Mark lap 12" }));
     expect(await screen.findByRole("heading", { name: "None of 11 pace laps stands out" })).toBeVisible();
     expect(await screen.findByText(/of 12 laps: 11 pace, 1 with a mistake/)).toBeVisible();

@@ -4,6 +4,7 @@ import { addCombo, addLap, addRun, type Logbook } from "#db";
 import { ReviewScreen } from "../../../../src/screens/review/ReviewScreen.tsx";
 import { addSessions } from "../../../support/addSessions.ts";
 import { aLap } from "../../../support/aLap.ts";
+import { pick } from "../../../support/pick.ts";
 import { renderAt } from "../../../support/renderAt.tsx";
 
 const filled = async (book: Logbook) => {
@@ -44,7 +45,7 @@ describe("Search", () => {
 
   it("a remark, a focus and days narrow it; back in the history brings the former search back", async () => {
     const { user } = await renderAt("#/review/search", search, filled);
-    await user.selectOptions(await screen.findByLabelText("Remark"), "off");
+    pick(await screen.findByLabelText("Remark"), "off");
     expect(screen.getByLabelText("Remark")).toHaveValue("off");
     await user.click(screen.getByRole("button", { name: "Search" }));
     expect(window.location.hash).toBe("#/review/search?remark=off");
@@ -52,7 +53,7 @@ describe("Search", () => {
     expect(await screen.findByText("1 session and 1 lap found.")).toBeVisible();
     const row = within(await results(/^Sessions found/)).getByRole("row", { name: /Varnholt Ring/ });
     expect(row).toHaveTextContent("3, 1 found");
-    await user.selectOptions(screen.getByLabelText("Focus"), "line");
+    pick(screen.getByLabelText("Focus"), "line");
     await user.click(screen.getByRole("button", { name: "Search" }));
     expect(await screen.findByText("Nothing found.")).toBeVisible();
     window.history.back();

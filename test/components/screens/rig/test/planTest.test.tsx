@@ -5,6 +5,7 @@ import type { RigTest } from "#domain";
 import { useRows } from "#live";
 import { RigScreen } from "../../../../../src/screens/rig/RigScreen.tsx";
 import { addSessions } from "../../../../support/addSessions.ts";
+import { pick } from "../../../../support/pick.ts";
 import { renderAt } from "../../../../support/renderAt.tsx";
 
 let stored: readonly RigTest[] = [];
@@ -40,14 +41,14 @@ async function plan(user: User): Promise<void> {
   await user.click(button);
 }
 
-async function pickGain(user: User): Promise<void> {
-  await user.selectOptions(await screen.findByRole("combobox", { name: "Which value" }), "Gain: 72 %");
+async function pickGain(): Promise<void> {
+  pick(await screen.findByRole("combobox", { name: "Which value" }), "Gain: 72 %");
 }
 
 describe("a plan", () => {
   it("offers what is worth talking about, says what it takes, and asks its question by itself", async () => {
     const { user } = await start();
-    await pickGain(user);
+    await pickGain();
     await user.type(field("B, what is tried"), "54");
     await user.clear(field("Laps a run"));
     await user.type(field("Laps a run"), "3");
@@ -67,7 +68,7 @@ describe("a plan", () => {
 
   it("is kept over a reload, and stored with an order drawn once, as many pairs either way round", async () => {
     const { user, reload } = await start();
-    await pickGain(user);
+    await pickGain();
     await user.type(field("B, what is tried"), "54");
     reload();
     await waitFor(() => expect(field("B, what is tried")).toHaveValue("54"));
@@ -96,7 +97,7 @@ describe("a plan", () => {
     const { user } = await start();
     await user.click(await screen.findByRole("button", { name: "Plan the test" }));
     expect(screen.getByText(/No value is chosen/)).toBeVisible();
-    await pickGain(user);
+    await pickGain();
     await user.type(field("B, what is tried"), "72");
     await plan(user);
     expect(field("B, what is tried")).toHaveAccessibleDescription(/B is the same as A/);
@@ -123,7 +124,7 @@ describe("a plan", () => {
 
   it("waits while another test of the combo is not over", async () => {
     const { user } = await start();
-    await pickGain(user);
+    await pickGain();
     await user.type(field("B, what is tried"), "54");
     await user.clear(field("Smallest difference that would matter"));
     await user.type(field("Smallest difference that would matter"), "0.2");
