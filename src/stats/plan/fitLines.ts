@@ -18,20 +18,24 @@ const LEAST_WARM_UP = 2;
 /** Between two runs. Common practice, no source. */
 const MINUTES_BETWEEN = 2;
 const MINUTE = 60_000;
-/** What is left out first where there is no room. */
-const dispensable: readonly PlanRule[] = ["race", "drill", "again"];
+/** What is left out first where there is no room for all of it, and then where there is none for three runs. */
+const leftOutFirst: readonly PlanRule[] = ["race", "drill", "again"];
+const leftOutLast: readonly PlanRule[] = ["measure", "target", "warm-up", "after a break"];
 
 /**
- * Lines as far as they fit into the laps and minutes there are: first what can be done without goes, then runs get shorter,
- * then lines go from the end of the middle, so that the opening and the run that shows the effect stay longest.
+ * Lines as far as they fit into the laps and minutes there are: first what can be done without goes, then the second of what
+ * costs; then runs get shorter, down to three of them; then they go one by one, what costs most last of all.
  */
 export function fitLines(lines: readonly DraftLine[], room: Room): readonly DraftLine[] {
   let kept = lines;
   while (kept.length > MOST_LINES || (kept.length > LEAST_LINES && !fits(kept.map(shortest), room)))
-    kept = without(kept);
+    kept = without(kept, leftOutFirst, kept.length - 2);
+  while (kept.length > 1 && !fits(kept.map(shortest), room))
+    kept = without(kept, leftOutLast, kept.length - 1);
   const shortened = shorten(kept, room);
-  if (fits(shortened, room)) return shortened;
-  return squeezed(shortened, room);
+  const [line] = shortened;
+  if (line === undefined || fits(shortened, room)) return shortened;
+  return [withLaps(line, mostLaps(room))];
 }
 
 function fits(lines: readonly DraftLine[], { laps, minutes, lapMs = 0 }: Room): boolean {
@@ -49,11 +53,15 @@ const leastOf = ({ kind, laps }: DraftLine) =>
   Math.min(laps, kind === "warm-up" ? LEAST_WARM_UP : LEAST_LAPS);
 const shortest = (line: DraftLine) => withLaps(line, leastOf(line));
 
-/** One line fewer: what can be done without, else the second of what costs, else the one before the last. */
-function without(lines: readonly DraftLine[]): readonly DraftLine[] {
-  const rule = dispensable.find((one) => lines.some((line) => line.rule === one));
-  const gone = rule === undefined ? lines.length - 2 : lines.findIndex((line) => line.rule === rule);
-  return lines.filter((_, index) => index !== gone);
+/** One line fewer: the first that is named, else the one at an index. */
+function without(
+  lines: readonly DraftLine[],
+  named: readonly PlanRule[],
+  index: number,
+): readonly DraftLine[] {
+  const rule = named.find((one) => lines.some((line) => line.rule === one));
+  const gone = rule === undefined ? index : lines.findIndex((line) => line.rule === rule);
+  return lines.filter((_, at) => at !== gone);
 }
 
 /** A lap at a time off the longest run that can spare one. */
@@ -68,16 +76,9 @@ function shorten(lines: readonly DraftLine[], room: Room): readonly DraftLine[] 
   return kept;
 }
 
-/** Not even the shortest runs fit: as many of the lines as do, and at least one lap of what matters most. */
-function squeezed(lines: readonly DraftLine[], room: Room): readonly DraftLine[] {
-  let kept = lines;
-  while (kept.length > 1 && !fits(kept, room))
-    kept = kept.filter((_, index) => index !== 0 || kept.length === 1);
-  const [line] = kept;
-  if (line === undefined || fits(kept, room)) return kept;
-  const { laps, minutes, lapMs = 0 } = room;
-  const most = Math.min(laps, lapMs === 0 ? laps : Math.floor((minutes * MINUTE) / lapMs));
-  return [withLaps(line, Math.max(1, most))];
+/** Laps of one run alone: one at least. */
+function mostLaps({ laps, minutes, lapMs = 0 }: Room): number {
+  return Math.max(1, lapMs === 0 ? laps : Math.min(laps, Math.floor((minutes * MINUTE) / lapMs)));
 }
 
 /** A line with fewer laps; what it is judged by asks for as many fewer. */
