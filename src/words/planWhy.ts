@@ -2,7 +2,7 @@ import { formatLapTime, sayDate } from "#domain";
 import type { Because } from "#stats";
 import { hundredths, sayAmount } from "./amount.ts";
 import { sayRange } from "./cornersSay.ts";
-import { counted, inWords } from "./counted.ts";
+import { asSentence, counted, inWords } from "./counted.ts";
 import { targetFigure } from "./targets.ts";
 import { sayUsual } from "./usualLap.ts";
 
@@ -57,7 +57,7 @@ export function sayWhy(because: Because): string {
       return `Pace costs ${ofAll(because)} a lap: your best laps are so far from what you measure by.`;
     case "target": {
       const { target } = because;
-      return `${targetFigure(target)} ${formatLapTime(target.value)} is wanted by ${sayDate(target.by)}: ${target.days === 0 ? "today" : `${counted(target.days, "day")} left`}.`;
+      return `${asSentence(targetFigure(target))} ${formatLapTime(target.value)} is wanted by ${sayDate(target.by)}: ${target.days === 0 ? "today" : `${counted(target.days, "day")} left`}.`;
     }
     case "see the effect":
       return because.usual === undefined
