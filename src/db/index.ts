@@ -81,6 +81,7 @@ export {
   removeCorner,
   setLowestSpeed,
 } from "./writes/corners.ts";
+export * from "./writes/forecasts.ts";
 export { type GivenRun, giveRun } from "./writes/giveRun.ts";
 export { importLaps } from "./writes/importLaps.ts";
 export { joinCars, joinCombos, joinLayouts, joinTracks, type Same } from "./writes/joinSame.ts";

@@ -102,6 +102,11 @@ export { forecastsToMake, type NewForecast } from "./targets/forecastsToMake.ts"
 export { forecastTarget, type TargetForecast, type TargetQuestion } from "./targets/forecastTarget.ts";
 export type { ForecastKind } from "./targets/futureFigures.ts";
 export { type MilestoneQuestion, milestones } from "./targets/milestones.ts";
+export {
+  type RecordAgainstSaid,
+  type RecordedForecast,
+  recordAgainstSaid,
+} from "./targets/recordAgainstSaid.ts";
 export { type SectorPace, sectorSplit } from "./targets/sectorSplit.ts";
 
 // The plan

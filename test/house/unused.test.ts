@@ -10,9 +10,9 @@ const kept: Readonly<Record<string, string>> = {
   "figures and words of the plan that wait for its screens":
     "chanceNowBeats drillWeeks planEvidence sayCameTo sayMet writtenLine",
   "figures and words of forecasts and levels that wait for their screens":
-    "forecastOutcome forecastRecord forecastsToMake personalBestReading sayDifference sayForecastRecord sayMistakeShare sayScatter",
+    "forecastRecord personalBestReading sayDifference sayForecastRecord sayMistakeShare recordAgainstSaid sayScatter",
   "reads and writes that wait for the screens of rig, corners, targets and garage":
-    "addForecast addPlan deletePage deletePlan editPlan editRigTest endRun forecastsOfTarget planTemplates plansOfCombo renameCar renameLayout renameTrack runsOfCombo scoreForecast setPractice",
+    "addForecast addPlan keepForecasts deletePage deletePlan editPlan editRigTest endRun forecastsOfTarget planTemplates plansOfCombo renameCar renameLayout renameTrack runsOfCombo scoreForecast setPractice",
   "the way round the worker and into the store, by which tests ask and look":
     "askHere readDraft readDrafts rowCounts sendHere",
   "by which published values and the round trip are checked":

@@ -15,6 +15,7 @@ import { type AcrossCombosDetails, runAcrossCombos } from "./acrossCombos.ts";
 import { type BestAndUsual, type BestAndUsualDetails, runBestAndUsual } from "./bestAndUsual.ts";
 import { type ComboReviewDetails, runComboReview } from "./comboReview.ts";
 import { type CornersDetails, runCorners } from "./corners.ts";
+import { type ForecastsDue, type ForecastsDueDetails, runForecastsDue } from "./forecastsDue.ts";
 import { runFreshen } from "./freshen.ts";
 import type { JobRun } from "./job.ts";
 import { type FoundPlan, type PlanDetails, runPlan } from "./plan.ts";
@@ -37,6 +38,7 @@ interface Jobs {
   readonly bestAndUsual: { readonly details: BestAndUsualDetails; readonly result: BestAndUsual[] };
   readonly comboReview: { readonly details: ComboReviewDetails; readonly result: ComboReview };
   readonly corners: { readonly details: CornersDetails; readonly result: CornersReport | null };
+  readonly forecastsDue: { readonly details: ForecastsDueDetails; readonly result: ForecastsDue };
   readonly freshen: { readonly details: null; readonly result: number };
   readonly plan: { readonly details: PlanDetails; readonly result: FoundPlan | null };
   readonly rigAnswers: { readonly details: RigAnswersDetails; readonly result: RigAnswer[] };
@@ -68,6 +70,7 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   bestAndUsual: runBestAndUsual,
   comboReview: runComboReview,
   corners: runCorners,
+  forecastsDue: runForecastsDue,
   freshen: runFreshen,
   plan: runPlan,
   rigAnswers: runRigAnswers,
