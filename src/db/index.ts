@@ -81,6 +81,7 @@ export {
   removeCorner,
   setLowestSpeed,
 } from "./writes/corners.ts";
+export * from "./writes/drillCounts.ts";
 export * from "./writes/forecasts.ts";
 export { type GivenRun, giveRun } from "./writes/giveRun.ts";
 export { importLaps } from "./writes/importLaps.ts";
@@ -95,6 +96,7 @@ export * from "./writes/moveSession.ts";
 export * from "./writes/names.ts";
 export type { RunSettings } from "./writes/newRun.ts";
 export * from "./writes/pages.ts";
+export * from "./writes/planLines.ts";
 export * from "./writes/plans.ts";
 export * from "./writes/practice.ts";
 export { type Purged, purgeDeleted } from "./writes/purge.ts";

@@ -1,8 +1,18 @@
 import "fake-indexeddb/auto";
 
 import { expect, test } from "vitest";
-import { addRun, deleteRun, runsOfSession, startSession } from "#db";
+import {
+  addLap,
+  addRun,
+  deleteRun,
+  driveLine,
+  leaveOutLine,
+  runsOfSession,
+  sessionOf,
+  startSession,
+} from "#db";
 import type { PlannedRun } from "#domain";
+import { aLap } from "../../../support/aLap.ts";
 import { anOpenSession } from "../../../support/aLogbook.ts";
 
 const plan: readonly PlannedRun[] = [
@@ -41,4 +51,38 @@ test("a run that is deleted gives its line back, and what is said of a run goes 
   await deleteRun(book, { runId });
   await addRun(book, { sessionId, settings: { kind: "pace" } });
   expect((await runs()).at(-1)).toEqual(["pace", "learning", plan[1]?.id]);
+});
+
+test("a line that is left out hands the open run on to the next one, and comes back when it is taken in again", async () => {
+  const { book, sessionId, runs } = await planned();
+  const [warmUp = "", drill = ""] = plan.map(({ id }) => id);
+  await leaveOutLine(book, { sessionId, lineId: warmUp });
+  expect((await sessionOf(book, sessionId))?.plan).toMatchObject([{ skipped: true }, { id: drill }]);
+  expect(await runs()).toEqual([["drill", "learning", drill]]);
+  await leaveOutLine(book, { sessionId, lineId: drill });
+  expect(await runs()).toEqual([["pace", "full", undefined]]);
+  await leaveOutLine(book, { sessionId, lineId: warmUp, isLeftOut: false });
+  expect((await sessionOf(book, sessionId))?.plan?.[0]).not.toHaveProperty("skipped");
+  expect(await runs()).toEqual([["warm-up", "easy", warmUp]]);
+});
+
+test("a run that holds laps keeps its line when that is left out", async () => {
+  const { book, sessionId, runs } = await planned();
+  const [warmUp = ""] = plan.map(({ id }) => id);
+  const [run] = await runsOfSession(book, sessionId);
+  await addLap(book, { runId: run?.id ?? "", id: book.newId(), lap: aLap(90_000) });
+  await leaveOutLine(book, { sessionId, lineId: warmUp });
+  expect(await runs()).toEqual([["warm-up", "easy", warmUp]]);
+});
+
+test("a run drives another line when it is told to, or none", async () => {
+  const { book, sessionId, runs } = await planned();
+  const [run] = await runsOfSession(book, sessionId);
+  const runId = run?.id ?? "";
+  const lineId = plan[1]?.id;
+  expect((await driveLine(book, { runId, lineId })).what).toBe("Run drives “Corner 5”");
+  expect(await runs()).toEqual([["drill", "learning", lineId]]);
+  await driveLine(book, { runId, lineId: undefined });
+  expect(await runs()).toEqual([["pace", "full", undefined]]);
+  await expect(driveLine(book, { runId, lineId: book.newId() })).rejects.toThrow("no longer in the plan");
 });
