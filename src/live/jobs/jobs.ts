@@ -7,6 +7,7 @@ import type {
   RigStep,
   RunBasis,
   SuggestedTargets,
+  TargetFigure,
   TargetOutlook,
   TargetWay,
   TestBasis,
@@ -28,6 +29,7 @@ import { runSearch, type SearchDetails, type SearchResult } from "./search.ts";
 import { type FoundSides, runSideBySide, type SideBySideDetails } from "./sideBySide.ts";
 import { runStatement, type Statement, type StatementDetails } from "./statement.ts";
 import { runSuggestedTargets, type SuggestedTargetsDetails } from "./suggestedTargets.ts";
+import { runTargetNow, type TargetNowDetails } from "./targetNow.ts";
 import { runTargetOutlook, type TargetOutlookDetails } from "./targetOutlook.ts";
 import { runTargetWays, type TargetWaysDetails } from "./targetWays.ts";
 import { runTestBasis, type TestBasisDetails } from "./testBasis.ts";
@@ -53,6 +55,7 @@ interface Jobs {
     readonly details: SuggestedTargetsDetails;
     readonly result: Figure<SuggestedTargets>;
   };
+  readonly targetNow: { readonly details: TargetNowDetails; readonly result: TargetFigure | null };
   readonly targetOutlook: {
     readonly details: TargetOutlookDetails;
     readonly result: Figure<TargetOutlook>;
@@ -82,6 +85,7 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   sideBySide: runSideBySide,
   statement: runStatement,
   suggestedTargets: runSuggestedTargets,
+  targetNow: runTargetNow,
   targetOutlook: runTargetOutlook,
   targetWays: runTargetWays,
   testBasis: runTestBasis,

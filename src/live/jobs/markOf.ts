@@ -31,6 +31,7 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   sideBySide: markOfEverything,
   statement: markOfAllCombos,
   suggestedTargets: ofPractice,
+  targetNow: ofCombo,
   targetOutlook: ofPractice,
   targetWays: ofCombo,
   testBasis: ofCombo,

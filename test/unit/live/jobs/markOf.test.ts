@@ -38,6 +38,7 @@ async function marksIn(book: Parameters<typeof markOf>[0], comboId: string) {
     sideBySide: { kind: "run", ids: ["one", "other"] },
     statement: { monday: "2026-03-09", today },
     suggestedTargets: { comboId, kind: "best", by, today },
+    targetNow: { comboId, kind: "scatter", today },
     targetOutlook: { comboId, kind: "best", value: 82_000, by, today },
     targetWays: { comboId, today },
     testBasis: { comboId, today },
