@@ -47,6 +47,7 @@ export * from "./reads/sessions.ts";
 export { type AroundImport, aroundImport, type ImportOutlook, importOutlook } from "./reads/sessionsThere.ts";
 export { type Twins, twins } from "./reads/twins.ts";
 export * from "./reads/unreadable.ts";
+export * from "./reads/waitingPlan.ts";
 export { replaceLogbook } from "./replaceLogbook.ts";
 export { type RestoreOptions, restoreAsNew } from "./restore.ts";
 export {

@@ -107,7 +107,7 @@ export {
 } from "./outlook.ts";
 export { scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
-export { drillWords, planEvidence, sayGoodWhen, writtenLine } from "./planLine.ts";
+export { drillWords, planEvidence, plannedLines, sayGoodWhen, writtenLine } from "./planLine.ts";
 export { sayCameTo, sayMet } from "./planOutcome.ts";
 export { sayWhy } from "./planWhy.ts";
 export {

@@ -3,6 +3,7 @@ import {
   cornersOfSector,
   type Drill,
   formatLapTime,
+  type Id,
   type PlanCheck,
   type PlannedRun,
 } from "#domain";
@@ -40,6 +41,15 @@ export function writtenLine(line: DraftLine, corners: readonly Corner[] = []): O
     ...(drill !== undefined && { drill }),
     ...(rigTest !== undefined && { rigTest }),
   };
+}
+
+/** All lines of a draft, each under an id of its own. */
+export function plannedLines(
+  lines: readonly DraftLine[],
+  corners: readonly Corner[],
+  newId: () => Id,
+): readonly PlannedRun[] {
+  return lines.map((line) => ({ id: newId(), ...writtenLine(line, corners) }));
 }
 
 function purposeOf(line: DraftLine, corners: readonly Corner[]): string {
