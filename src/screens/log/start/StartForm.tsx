@@ -1,7 +1,7 @@
 import { type ReactNode, useEffect, useState } from "react";
 import { preferences } from "#db";
 import { type Focus, focuses, layoutName, type Preferences } from "#domain";
-import { type Draft, type DrivenCombo, useCombos, useDraft, useRows, useWriteForm } from "#live";
+import { type Draft, type DrivenCombo, type Press, useCombos, useDraft, useRows, useWriteForm } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { Disclosure } from "#ui/Disclosure.tsx";
@@ -58,9 +58,10 @@ function StartFields({
       : draft.value;
   const names = namesOf(combos);
   const [isUnfolded, setUnfolded] = useState(false);
-  const readers = useReaders(isUnfolded || typed.target !== "" || typed.date !== "");
+  const hasMore = typed.target !== "" || typed.date !== "";
+  const { readers, isComing } = useReaders(isUnfolded || hasMore);
   const reading = readStart(typed, { names, combos, displayDecimals: chosen.displayDecimals, readers });
-  const problems = reading.ok ? {} : reading.problems;
+  const problems = reading.ok || isComing ? {} : reading.problems;
   const { box, set, field, isBusy, submit } = useWriteForm({
     typed: { value: typed, set: draft.set },
     reading,
@@ -74,9 +75,21 @@ function StartFields({
     if (takesFocus && document.activeElement === document.body)
       box.current?.querySelector("input")?.focus({ preventScroll: true });
   }, [takesFocus, box]);
+  // Pressed while what was typed cannot be read yet: it counts as soon as it can.
+  const [early, setEarly] = useState<Press>();
+  const press = (pressed: Press) => {
+    pressed.preventDefault();
+    if (isComing && hasMore) setEarly(pressed);
+    else submit(pressed);
+  };
+  useEffect(() => {
+    if (early === undefined || isComing) return;
+    setEarly(undefined);
+    submit(early);
+  }, [early, isComing, submit]);
   const question = reading.ok ? starting.question(reading.value.date) : undefined;
   return (
-    <form ref={box} noValidate className={styles["form"]} onSubmit={submit}>
+    <form ref={box} noValidate className={styles["form"]} onSubmit={press}>
       <HalfTyped of={draft} />
       <ComboFields
         names={names}
