@@ -118,10 +118,14 @@ test("the driver whose clock stood ten years ahead for one session is told once,
   await page.getByRole("button", { name: "Back to Log" }).click();
   await startSession(page, "club hatch", "Varnholt Ring");
   await logLaps(page, ["1:25.118", "1:24.900", "1:25.200", "1:25.000", "1:25.250"]);
+  // A page that took long to come here has rested before, and kept what was put right.
+  await expect.poll(() => statesKept(page)).toBeGreaterThan(0);
+  const before = await statesKept(page);
+  await goTo(page, "Log");
   await endSession(page, "note of today");
   await page.clock.runFor(5000);
   await expect.poll(() => filesIn(page)).toHaveLength(2);
-  await expect.poll(() => statesKept(page)).toBe(2);
+  await expect.poll(() => statesKept(page)).toBe(before + 1);
   await goTo(page, "Log");
   await expect(page.getByText("last backup today")).toBeVisible();
   await expect(page.getByText("note of today")).toBeVisible();
