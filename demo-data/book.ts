@@ -60,6 +60,7 @@ export function makeBook(): Book {
     forecasts: targets.flatMap((one) => makeForecasts(stamp, one, season)),
     rigTests: [makeGainTest(tested, comboIds.moorHatch, rigs)],
     cornerReviews: makeReviews(stamp, comboIds, sessions),
+    plans: [],
   };
   return { rows, names, rigs, season };
 }

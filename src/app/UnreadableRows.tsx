@@ -65,6 +65,7 @@ const things: Readonly<Record<string, string>> = {
   forecasts: "a forecast",
   rigTests: "a rig test",
   cornerReviews: "a corner review",
+  plans: "a plan",
 };
 
 /** "a run of the session of Wed 25 Nov 2026, Varnholt Ring · club hatch" */

@@ -1,6 +1,7 @@
 import type { CalendarDate, ReferenceLap, Target } from "#domain";
 import type { PageSpan } from "./pages.ts";
 import { targetsInForce } from "./targetsInForce.ts";
+import { targetThen } from "./targetThen.ts";
 
 /** A lap time to be measured against, and where it comes from. */
 export interface AccountTarget {
@@ -29,7 +30,7 @@ export interface MeasuredBy {
 
 /**
  * What a session's time account is measured against: its own target, else the best-lap or usual-lap target in force on its
- * day whose date lies nearest (one without a date only where none has one; of one date the one set last), else the newest
+ * day, as it was wanted then, whose date lies nearest (one without a date only where none has one; of one date the one set last), else the newest
  * reference lap known by then, else the personal best before the session. Our methods, §3.
  * @returns undefined where there is nothing to be measured against
  */
@@ -42,7 +43,8 @@ export function accountTarget({
 }: MeasuredBy): AccountTarget | undefined {
   const { date, startedAt, targetMs } = session;
   if (targetMs !== undefined) return { ms: targetMs, from: "session" };
-  const inForce = targetsInForce(targets, page, { from: date, to: date, at: startedAt }).filter(
+  const then = targets.map((target) => targetThen(target, startedAt));
+  const inForce = targetsInForce(then, page, { from: date, to: date, at: startedAt }).filter(
     ({ kind }) => kind === "best" || kind === "median",
   );
   const nearest = inForce.findLast(({ by }) => by === inForce[0]?.by);

@@ -4,3 +4,4 @@ export * from "./pages.ts";
 export * from "./runNumbers.ts";
 export * from "./standing.ts";
 export * from "./targetsInForce.ts";
+export * from "./targetThen.ts";

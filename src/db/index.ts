@@ -47,6 +47,7 @@ export * from "./reads/sessions.ts";
 export { type AroundImport, aroundImport, type ImportOutlook, importOutlook } from "./reads/sessionsThere.ts";
 export { type Twins, twins } from "./reads/twins.ts";
 export * from "./reads/unreadable.ts";
+export * from "./reads/waitingPlan.ts";
 export { replaceLogbook } from "./replaceLogbook.ts";
 export { type RestoreOptions, restoreAsNew } from "./restore.ts";
 export {
@@ -81,6 +82,8 @@ export {
   removeCorner,
   setLowestSpeed,
 } from "./writes/corners.ts";
+export * from "./writes/drillCounts.ts";
+export * from "./writes/forecasts.ts";
 export { type GivenRun, giveRun } from "./writes/giveRun.ts";
 export { importLaps } from "./writes/importLaps.ts";
 export { joinCars, joinCombos, joinLayouts, joinTracks, type Same } from "./writes/joinSame.ts";
@@ -94,6 +97,9 @@ export * from "./writes/moveSession.ts";
 export * from "./writes/names.ts";
 export type { RunSettings } from "./writes/newRun.ts";
 export * from "./writes/pages.ts";
+export * from "./writes/planLines.ts";
+export * from "./writes/plans.ts";
+export * from "./writes/practice.ts";
 export { type Purged, purgeDeleted } from "./writes/purge.ts";
 export * from "./writes/references.ts";
 export * from "./writes/rigs.ts";

@@ -70,8 +70,8 @@ function stampsOf(rows: AllRows): ReadonlyMap<Id, number> {
 }
 
 /** Something of the run was written besides laps. */
-function isWhole({ summary, note }: Run): boolean {
-  return summary !== undefined || note !== "";
+function isWhole({ summary, note, counts = [] }: Run): boolean {
+  return summary !== undefined || note !== "" || counts.length > 0;
 }
 
 /** Without the laps of others, their rig tests, and those of their rig settings that no test compares. */

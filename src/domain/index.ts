@@ -12,6 +12,7 @@ export * from "./gaps.ts";
 export * from "./lapPlaces.ts";
 export * from "./lapSets.ts";
 export * from "./lapSigns.ts";
+export * from "./lineToCome.ts";
 export * from "./measureRanges.ts";
 export * from "./plainValue.ts";
 export * from "./problem.ts";

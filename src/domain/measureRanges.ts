@@ -68,3 +68,11 @@ export const runRanges = {
   gridPlace: { least: 0, most: 999 },
   finishPlace: { least: 0, most: 999 },
 } as const satisfies Readonly<Record<string, Range>>;
+
+/** How much a driver may mean to practise, and what a plan may say. */
+export const practiceRanges = {
+  sessionsAWeek: { least: 0.1, most: 21 },
+  lapsASession: { least: 1, most: 999 },
+  minutes: { least: 5, most: 1440 },
+  tries: { least: 0, most: 9999 },
+} as const satisfies Readonly<Record<string, Range>>;

@@ -21,6 +21,7 @@ export type Countable =
   | "combo with this figure"
   | "pace run"
   | "pair of runs"
+  | "pair of evenings in a row"
   | "pair of neighbouring runs"
   | "different place"
   | "forecast that came due";
@@ -60,6 +61,8 @@ export type PlainCause =
   | "no usual lap on both sides"
   | "more than a year away"
   | "nothing driven lately"
+  | "date to come"
+  | "page turned before its date"
   | "no two laps in a row"
   | "no pace run before"
   | "not seen in a replay"

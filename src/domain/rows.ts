@@ -1,5 +1,5 @@
 /**
- * The rows of a logbook, schema 3. Times are integer milliseconds, instants epoch milliseconds, lengths metres,
+ * The rows of a logbook, schema 4. Times are integer milliseconds, instants epoch milliseconds, lengths metres,
  * angles degrees, torque N·m, dates local calendar dates "2026-10-14". An absent field means "not known".
  */
 import type { Remark } from "./remarks.ts";
@@ -83,6 +83,15 @@ export interface Combo extends Stamped {
   readonly layoutId: Id;
   /** Lowest speed seen in a corner with this car, m/s. */
   readonly lowestSpeeds?: readonly { readonly number: number; readonly speed: number }[];
+  /** Practice that the driver counts on from now on; what is absent is taken as it was lately. */
+  readonly practice?: AssumedPractice;
+}
+
+/** How much the driver means to practise. */
+export interface AssumedPractice {
+  readonly sessionsAWeek?: number;
+  /** Timed laps a session. */
+  readonly lapsASession?: number;
 }
 
 /**
@@ -117,13 +126,74 @@ export const focuses = [
 ] as const;
 export type Focus = (typeof focuses)[number]["focus"];
 
-/** One run of a session's plan. */
+export const runKinds = ["warm-up", "drill", "pace", "race"] as const;
+export type RunKind = (typeof runKinds)[number];
+export const efforts = ["easy", "learning", "brisk", "full"] as const;
+export type Effort = (typeof efforts)[number];
+
+/** What a drill counts: exits without wheelspin, stops at the mark, laps at half throttle, passes one car's width from the kerb. */
+export const drills = ["traction", "braking", "half throttle", "kerb"] as const;
+export type Drill = (typeof drills)[number];
+
+/** Figures that say whether a run of the plan worked. */
+export const planFigures = [
+  "clean",
+  "usual",
+  "best",
+  "scatter",
+  "corner",
+  "sector",
+  "drill",
+  "driven",
+] as const;
+export type PlanFigure = (typeof planFigures)[number];
+
+/** When a run of the plan has worked. */
+export interface PlanCheck {
+  readonly figure: PlanFigure;
+  /**
+   * At least so many clean laps, or so many thousandths of a drill's tries; at most so many ms of a usual lap, a best one, a
+   * scatter, the median of the line's sector; at most so many mistakes at the line's corner. Absent for `driven`: all its laps.
+   */
+  readonly value?: number;
+}
+
+/** One run of a session's plan, as it is told to the driver, and what it was drafted from. */
 export interface PlannedRun {
+  /** Absent in rows of an earlier version, whose runs name no line. */
+  readonly id?: Id;
   readonly purpose: string;
   readonly laps?: number;
+  /** Absent: a pace run. */
+  readonly kind?: RunKind;
   readonly effort?: Effort;
   readonly attendTo?: string;
   readonly goodWhen?: string;
+  /** Why it was proposed, in the driver's figures of that day. */
+  readonly reason?: string;
+  /** Name of the rule that drafted it; absent where the driver wrote it. */
+  readonly rule?: string;
+  readonly corner?: number;
+  /** From 1. */
+  readonly sector?: number;
+  readonly check?: PlanCheck;
+  /** What is counted instead of timed, in a drill. */
+  readonly drill?: Drill;
+  /** The rig test whose next run it is; nothing of it travels with the plan. */
+  readonly rigTest?: Id;
+  /** The driver went past it. */
+  readonly skipped?: true;
+}
+
+/** The plan of the next session with a combo, written before it begins; or a template with a name of its own. */
+export interface Plan extends Stamped {
+  /** Absent in a template. */
+  readonly comboId?: Id;
+  /** Name of a template. */
+  readonly name?: string;
+  /** Minutes the driver has for it. */
+  readonly minutes?: number;
+  readonly lines: readonly PlannedRun[];
 }
 
 /** One sitting with one combo. Without `endedAt` it is still open. */
@@ -146,10 +216,6 @@ export interface Session extends Stamped {
   readonly plan?: readonly PlannedRun[];
 }
 
-export const runKinds = ["warm-up", "drill", "pace", "race"] as const;
-export type RunKind = (typeof runKinds)[number];
-export const efforts = ["easy", "learning", "brisk", "full"] as const;
-export type Effort = (typeof efforts)[number];
 export const surfaces = ["dry", "damp", "wet"] as const;
 export type Surface = (typeof surfaces)[number];
 
@@ -187,6 +253,15 @@ export interface RunOfTest {
   readonly void?: string;
 }
 
+/** What was counted in a run: tries of one drill, and how many of them came off. */
+export interface DrillCount {
+  readonly drill: Drill;
+  /** Absent where the drill is of the whole lap. */
+  readonly corner?: number;
+  readonly tries: number;
+  readonly good: number;
+}
+
 /** A run written as a whole instead of lap by lap. */
 export interface RunSummary {
   readonly laps: number;
@@ -215,6 +290,10 @@ export interface Run extends Stamped {
   readonly rigId?: Id;
   /** Present in a run of a rig test: it carries its setting itself. */
   readonly rigTest?: RunOfTest;
+  /** The line of the session's plan it drives. */
+  readonly line?: Id;
+  /** Drills counted in it. */
+  readonly counts?: readonly DrillCount[];
   readonly tyres?: string;
   readonly fuelLitres?: number;
   readonly setup?: string;
@@ -277,21 +356,37 @@ export interface RigSettings extends Stamped {
 export const targetKinds = ["best", "median", "meanOf", "scatter", "cleanShare"] as const;
 export type TargetKind = (typeof targetKinds)[number];
 
-/** A wanted figure for a combo by a date. */
-export interface Target extends Stamped {
-  readonly comboId: Id;
+/** What is wanted. */
+interface Wanted {
   readonly kind: TargetKind;
   /** Milliseconds; for `cleanShare` thousandths (0.8 is 800). */
   readonly value: number;
   /** Number of laps of a `meanOf` target. */
   readonly laps?: number;
   readonly by?: CalendarDate;
+}
+
+/** What a target was until it was changed. */
+export interface EarlierTarget extends Wanted {
+  /** When it was changed, epoch ms, and that day. */
+  readonly until: number;
+  readonly untilDay: CalendarDate;
+}
+
+/** A wanted figure for a combo by a date. */
+export interface Target extends Stamped, Wanted {
+  readonly comboId: Id;
   readonly setAt: number;
   readonly setOn: CalendarDate;
   /** The figure on the day it was set, where there was one. */
   readonly start?: number;
   /** One thing to do, not a result: "brake later for corner 5". */
   readonly process?: string;
+  /** What it is for, in the driver's words. */
+  readonly why?: string;
+  readonly note?: string;
+  /** What it was before, oldest first. A slip put right on the day is not kept. */
+  readonly earlier?: readonly EarlierTarget[];
   readonly archivedAt?: number;
 }
 
@@ -303,7 +398,18 @@ export interface Forecast extends Stamped {
   readonly by: CalendarDate;
   readonly chance: number;
   readonly method: string;
+  /** The last session that was driven with the combo then: none is made twice after the same one. */
+  readonly madeAfter?: Id;
+  /** The target as it was then; absent in rows of an earlier version: as it is now. */
+  readonly kind?: TargetKind;
+  readonly value?: number;
+  readonly laps?: number;
+  /** The practice it counted on: sessions until the date, and timed laps in each. */
+  readonly sessions?: number;
+  readonly lapsASession?: number;
+  /** Scored: whether it was reached by its date, and the day that was found. */
   readonly reached?: boolean;
+  readonly scoredOn?: CalendarDate;
 }
 
 /** What a rig test judges its settings by: the usual lap of a run, or how far its laps differ. */
@@ -400,6 +506,7 @@ export interface Tables {
   readonly forecasts: Forecast;
   readonly rigTests: RigTest;
   readonly cornerReviews: CornerReview;
+  readonly plans: Plan;
 }
 export type TableName = keyof Tables;
 /** In the order in which a backup holds them. */
@@ -418,4 +525,5 @@ export const tableNames = [
   "forecasts",
   "rigTests",
   "cornerReviews",
+  "plans",
 ] as const satisfies readonly TableName[];

@@ -1,13 +1,5 @@
 import { useSyncExternalStore } from "react";
-import {
-  type CalendarDate,
-  type Id,
-  isStorableDate,
-  mondayOf,
-  type SearchTerms,
-  type WeekName,
-} from "#domain";
-import { parseSearch, printSearch } from "./searchQuery.ts";
+import { type CalendarDate, type Id, isStorableDate, mondayOf, type WeekName } from "#domain";
 
 /** How much history a review looks at: the last n days, all of it, or chosen dates (both ends included). */
 export type Period =
@@ -23,11 +15,22 @@ export type Address =
   | { readonly place: "log"; readonly sessionId?: Id; readonly lapId?: Id }
   | ReviewAddress
   | AroundReview
-  | { readonly place: "targets"; readonly comboId?: Id }
+  | TargetsAddress
   | RigAddress
   | CornersAddress
   /** `sendId`: the session that is to be sent to another device; `part`: the part of the page that is asked for. */
   | { readonly place: "data"; readonly sendId?: Id; readonly part?: DataPart };
+
+/** The targets of all combos or of one, or what belongs to them (`part`). */
+export interface TargetsAddress {
+  readonly place: "targets";
+  readonly comboId?: Id;
+  readonly part?: TargetsPart;
+}
+
+/** `plan`: the next session · `race`: a race distance · `record`: how the app's own forecasts turned out. */
+const targetsParts = ["plan", "race", "record"] as const;
+export type TargetsPart = (typeof targetsParts)[number];
 
 /** The corners of a combo: the answer, one corner, the table of the layout, or a replay review (`reviewId`: one that is there). */
 export interface CornersAddress {
@@ -84,12 +87,12 @@ export interface RigChange {
 }
 
 /**
- * What stands beside the review of one combo: all combos, the search, one week (without a name the present one), two runs or
+ * What stands beside the review of one combo: all combos, the search (`asked` as its query says it), one week (without a name the present one), two runs or
  * two sessions side by side (without ids where an address was cut short).
  */
 export type AroundReview =
   | { readonly place: "review"; readonly part: "across" }
-  | { readonly place: "review"; readonly part: "search"; readonly terms: SearchTerms }
+  | { readonly place: "review"; readonly part: "search"; readonly asked: string }
   | {
       readonly place: "review";
       readonly part: "compare";
@@ -116,13 +119,13 @@ export function parseAddress(hash: string): Address {
         }
       );
     case "targets":
-      return { place, ...(id && { comboId: id }) };
+      return { place, ...(id && { comboId: id }), ...parsePart(query, targetsParts) };
     case "corners":
       return { place, ...(id && { comboId: id, ...parseCorners(new URLSearchParams(query)) }) };
     case "rig":
       return { place, ...(parseRig(new URLSearchParams(query)) ?? (id && { rigId: id })) };
     case "data":
-      return { place, ...(id && { sendId: id }), ...parsePart(query) };
+      return { place, ...(id && { sendId: id }), ...parsePart(query, dataParts) };
     default:
       // A session's address that was cut short is the address of no session, not of the open one.
       return { place: "log", ...(place === "log" && second && { sessionId: second, ...parseLap(query) }) };
@@ -161,15 +164,15 @@ function parseLap(query: string): { readonly lapId?: Id } {
   return idPattern.test(lapId) ? { lapId } : {};
 }
 
-function parsePart(query: string): { readonly part?: DataPart } {
+function parsePart<P extends string>(query: string, parts: readonly P[]): { readonly part?: P } {
   const asked = new URLSearchParams(query).get("part");
-  const part = dataParts.find((one) => one === asked);
+  const part = parts.find((one) => one === asked);
   return part === undefined ? {} : { part };
 }
 
 function parseAround(part: string | undefined, query: URLSearchParams): AroundReview | undefined {
   if (part === "across") return { place: "review", part };
-  if (part === "search") return { place: "review", part, terms: parseSearch(query) };
+  if (part === "search") return { place: "review", part, asked: query.toString() };
   if (part === "compare") return { place: "review", part, ...parseCompared(query) };
   if (part !== "statement") return undefined;
   const week = query.get("week") ?? "";
@@ -205,7 +208,7 @@ export function printAddress(address: Address): string {
       return `${join("review", address.comboId)}${query === "" ? "" : `?${query}`}`;
     }
     case "targets":
-      return join(address.place, address.comboId);
+      return join("targets", address.comboId) + printPart(address);
     case "corners":
       return join("corners", address.comboId) + printCorners(address);
     case "rig": {
@@ -216,8 +219,12 @@ export function printAddress(address: Address): string {
       return `#/rig?field=${field}${sessionId === undefined ? "" : `&session=${sessionId}`}`;
     }
     case "data":
-      return join("data", address.sendId) + (address.part === undefined ? "" : `?part=${address.part}`);
+      return join("data", address.sendId) + printPart(address);
   }
+}
+
+function printPart({ part }: { readonly part?: string }): string {
+  return part === undefined ? "" : `?part=${part}`;
 }
 
 function printCorners({ comboId, corner, part, reviewId }: CornersAddress): string {
@@ -234,7 +241,7 @@ function printPeriod(period: Period): string {
 function printAround(address: AroundReview): string {
   const query =
     address.part === "search"
-      ? printSearch(address.terms)
+      ? address.asked
       : address.part === "compare"
         ? `${address.kind}s=${(address.ids ?? []).join(",")}`
         : address.part === "statement" && address.week !== undefined

@@ -79,6 +79,7 @@ export type { LevelsOff } from "./level/levelsOff.ts";
 // Rig tests
 export type { RankTest, TTest } from "./rigTests/findings.ts";
 export { isChangeTested } from "./rigTests/isChangeTested.ts";
+export { lapsOfTestRun } from "./rigTests/lapsOfTestRun.ts";
 export { type OrderedPair, type OrderedTTest, orderedPairsTTest } from "./rigTests/orderedPairsTTest.ts";
 export { pairedTTest } from "./rigTests/pairedTTest.ts";
 export { pairOrder } from "./rigTests/pairOrder.ts";
@@ -95,11 +96,30 @@ export { signedRankTest } from "./rigTests/signedRankTest.ts";
 export { brierScore, type ScoredForecast } from "./targets/brierScore.ts";
 export type { ExpectedSession } from "./targets/expectedSession.ts";
 export { type FairTargets, fairTargets } from "./targets/fairTargets.ts";
+export { forecastOutcome, type OutcomeQuestion } from "./targets/forecastOutcome.ts";
 export { type ForecastRecord, forecastRecord, type RecordFifth } from "./targets/forecastRecord.ts";
+export { forecastsToMake, type NewForecast } from "./targets/forecastsToMake.ts";
 export { forecastTarget, type TargetForecast, type TargetQuestion } from "./targets/forecastTarget.ts";
 export type { ForecastKind } from "./targets/futureFigures.ts";
 export { type MilestoneQuestion, milestones } from "./targets/milestones.ts";
+export {
+  type RecordAgainstSaid,
+  type RecordedForecast,
+  recordAgainstSaid,
+} from "./targets/recordAgainstSaid.ts";
 export { type SectorPace, sectorSplit } from "./targets/sectorSplit.ts";
+
+// The plan
+
+export { chanceNowBeats } from "./evenings/chanceNowBeats.ts";
+export { type SpreadSources, spreadSources } from "./evenings/spreadSources.ts";
+export { type Overnight, staysOvernight } from "./evenings/staysOvernight.ts";
+export { draftPlan, type PlanDraft } from "./plan/draftPlan.ts";
+export { type CountedDay, type DrillWeeks, drillWeeks } from "./plan/drillWeeks.ts";
+export { gatherFacts, type PlanInput } from "./plan/gatherFacts.ts";
+export type { CountedHabit, PlanFacts, TriedLine } from "./plan/planFacts.ts";
+export { type LineOutcome, planOutcome } from "./plan/planOutcome.ts";
+export type { Because, DraftLine, PlanRule } from "./plan/planRules.ts";
 
 // Race distance
 

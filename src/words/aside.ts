@@ -16,6 +16,7 @@ const words: Readonly<Record<string, string>> = {
   forecasts: "forecast",
   rigTests: "rig test",
   cornerReviews: "corner review",
+  plans: "plan",
 };
 
 /** What a row set aside is, by what can be read of it: "session of Wed 25 Nov 2026", "car “Club hatch”", "lap 1:25.118". */

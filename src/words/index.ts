@@ -107,6 +107,9 @@ export {
 } from "./outlook.ts";
 export { scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
+export { drillWords, planEvidence, plannedLines, sayGoodWhen, writtenLine } from "./planLine.ts";
+export { sayCameTo, sayMet } from "./planOutcome.ts";
+export { sayWhy } from "./planWhy.ts";
 export {
   practiceReading,
   practiceTitle,

@@ -84,7 +84,7 @@ test("the driver sees that a newer version wrote the logbook, and can back it up
   expect(backup.schema).toBe(4);
   expect(backup.counts).toMatchObject({ cars: 1, sessions: 1, runs: 1, tyreSets: 0 });
   expect(backup.tables["cars"]).toMatchObject([{ name: "club hatch", wheels: 4 }]);
-  expect(await logbooksThere(page)).toMatchObject([{ version: 40 }]);
+  expect(await logbooksThere(page)).toMatchObject([{ version: 50 }]);
   served.swap(next);
   await page.getByRole("button", { name: "Reload" }).click();
   await expect(lapTime(page, 1)).toHaveAccessibleName("Edit lap 1: 1:25.118");
@@ -98,13 +98,13 @@ test("a row that a newer version cannot take over goes aside and is named; all o
   await page.goto(served.url);
   await expect(page.getByText("One row of this logbook is set aside:")).toBeVisible();
   await expect(page.getByText("car “club hatch”")).toBeVisible();
-  expect(await logbooksThere(page)).toMatchObject([{ version: 40 }]);
+  expect(await logbooksThere(page)).toMatchObject([{ version: 50 }]);
   expect(await storedRows(page, "cars")).toEqual([]);
   expect(await storedRows(page, "runs")).toMatchObject([{ laps: [{ ms: 85_118 }] }]);
   await page.goto(`${served.url}#/data`);
   const { backup } = await savedBackup(page, "Save a backup");
   expect(backup.tables["aside"]).toMatchObject([
-    { table: "cars", schema: 3, row: { name: "club hatch" }, why: expect.stringContaining("on purpose") },
+    { table: "cars", schema: 4, row: { name: "club hatch" }, why: expect.stringContaining("on purpose") },
   ]);
   expect(backup.counts).toMatchObject({ aside: 1, runs: 1 });
 
@@ -125,10 +125,10 @@ test("the driver keeps an intact logbook when its upgrade fails as a whole, and 
   await expect(page.getByRole("heading", { name: "Lap Ledger cannot open your logbook" })).toBeVisible();
   await expect(page.getByText("Nothing was changed")).toBeVisible();
   const { backup } = await savedBackup(page, "Save a backup");
-  expect(backup.schema).toBe(3);
+  expect(backup.schema).toBe(4);
   expect(backup.counts).toMatchObject({ cars: 1, sessions: 1, runs: 1 });
   expect(backup.tables["runs"]).toMatchObject([{ laps: [{ ms: 85_118 }] }]);
-  expect(await logbooksThere(page)).toMatchObject([{ version: 30 }]);
+  expect(await logbooksThere(page)).toMatchObject([{ version: 40 }]);
   served.swap(buildFolder);
   await page.getByRole("button", { name: "Reload" }).click();
   await expect(lapTime(page, 1)).toHaveAccessibleName("Edit lap 1: 1:25.118");
@@ -145,7 +145,7 @@ test.describe("when the app's own script fails before it has begun", () => {
     await expect(page.getByRole("heading", { name: "Lap Ledger cannot begin" })).toBeVisible();
     await expect(page.getByText("this code fails on purpose")).toBeVisible();
     const { backup } = await savedBackup(page, "Save a backup");
-    expect(backup.schema).toBe(3);
+    expect(backup.schema).toBe(4);
     expect(backup.tables["runs"]).toMatchObject([{ laps: [{ ms: 85_118 }] }]);
     served.swap(buildFolder);
     await page.getByRole("button", { name: "Reload" }).click();

@@ -2,6 +2,7 @@ import {
   addCornerReview,
   addForecast,
   addLap,
+  addPlan,
   addReference,
   addRig,
   addRigTest,
@@ -14,6 +15,7 @@ import {
   editRun,
   endSession,
   setLowestSpeed,
+  setPractice,
   setPreferences,
   setTarget,
   turnPage,
@@ -116,6 +118,12 @@ export async function aFullLogbook() {
     sessionId,
     on,
     corners: [{ number: 5, entry: 0.5, apex: 1.25, exit: -0.25, braking: "early" }],
+  });
+  await setPractice(book, { comboId, practice: { sessionsAWeek: 3 } });
+  await addPlan(book, {
+    comboId,
+    minutes: 45,
+    lines: [{ id: book.newId(), purpose: "warm up", laps: 4, kind: "warm-up", effort: "easy" }],
   });
   await endSession(book, { sessionId, note: "brake earlier" });
   return open;

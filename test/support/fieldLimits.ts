@@ -124,6 +124,17 @@ const cornerNumber = whole(1, 999);
 const place = number(-1e6, 1e6);
 const share = number(0, 1);
 const effort = oneOf("easy", "learning", "brisk", "full");
+const runKind = oneOf("warm-up", "drill", "pace", "race");
+const drill = oneOf("traction", "braking", "half throttle", "kerb");
+/** Figures of a target, as they are now and were before. */
+const targetKind: FieldLimits = {
+  takes: ["best", "median", "meanOf"],
+  refuses: oneOf("best", "median", "meanOf", "scatter", "cleanShare").refuses,
+};
+const targetValue: FieldLimits = {
+  takes: [100, 83_456.5, 86_400_000],
+  refuses: [...anyNumber.refuses, [-1, "below 0"]],
+};
 
 /** A list of one of these or more. */
 const list = (entry: unknown, most: number): FieldLimits => ({
@@ -174,6 +185,31 @@ const lapFields = Object.fromEntries(
     isOdd: trueOrNothing,
   } as Readonly<Record<string, FieldLimits>>).map(([field, limits]) => [`laps.0.${field}`, limits]),
 );
+
+/** Of a line of a plan, by its path in the row that holds it. */
+const planLines = (at: string) =>
+  Object.fromEntries(
+    Object.entries({
+      "": { takes: [{ purpose: "" }], refuses: [[null, "not made of fields"]] },
+      ".id": may(id),
+      ".purpose": note,
+      ".laps": may(laps),
+      ".kind": may(runKind),
+      ".effort": may(effort),
+      ".attendTo": may(note),
+      ".goodWhen": may(note),
+      ".reason": may(note),
+      ".rule": may(name),
+      ".corner": may(cornerNumber),
+      ".sector": may(whole(1, 99)),
+      ".check": may({ takes: [{ figure: "driven" }], refuses: part.refuses }),
+      ".check.figure": oneOf("clean", "usual", "best", "scatter", "corner", "sector", "drill", "driven"),
+      ".check.value": may({ takes: [0, 83_456.5], refuses: [...anyNumber.refuses, [-1, "below 0"]] }),
+      ".drill": may(drill),
+      ".rigTest": may(id),
+      ".skipped": trueOrNothing,
+    } as Readonly<Record<string, FieldLimits>>).map(([field, limits]) => [`${at}.0${field}`, limits]),
+  );
 
 /** What each field of a whole row takes, up to the ends of its range, and what it does not, by its path in the row. */
 export const fieldLimits: { readonly [T in TableName]: Readonly<Record<string, FieldLimits>> } = {
@@ -230,6 +266,9 @@ export const fieldLimits: { readonly [T in TableName]: Readonly<Record<string, F
     "lowestSpeeds.0": { takes: [{ number: 1, speed: 20 }], refuses: [[null, "not made of fields"]] },
     "lowestSpeeds.0.number": cornerNumber,
     "lowestSpeeds.0.speed": number(1, 150),
+    practice: may(part),
+    "practice.sessionsAWeek": may(number(0.1, 21)),
+    "practice.lapsASession": may(number(1, 999)),
   },
   pages: { ...stamped, comboId: id, from: instant, reason: note },
   references: { ...stamped, comboId: id, ms: lapTime, decimals, source: note },
@@ -256,12 +295,7 @@ export const fieldLimits: { readonly [T in TableName]: Readonly<Record<string, F
     conditions: may(note),
     targetMs: may(lapTime),
     plan: may(list({ purpose: "" }, 50)),
-    "plan.0": { takes: [{ purpose: "" }], refuses: [[null, "not made of fields"]] },
-    "plan.0.purpose": note,
-    "plan.0.laps": may(laps),
-    "plan.0.effort": may(effort),
-    "plan.0.attendTo": may(note),
-    "plan.0.goodWhen": may(note),
+    ...planLines("plan"),
   },
   runs: {
     ...stamped,
@@ -270,7 +304,7 @@ export const fieldLimits: { readonly [T in TableName]: Readonly<Record<string, F
     n: place,
     startedAt: instant,
     endedAt: may(instant),
-    kind: oneOf("warm-up", "drill", "pace", "race"),
+    kind: runKind,
     effort,
     surface: oneOf("dry", "damp", "wet"),
     rigId: may(id),
@@ -279,6 +313,16 @@ export const fieldLimits: { readonly [T in TableName]: Readonly<Record<string, F
     "rigTest.pair": whole(0, 1_000_000),
     "rigTest.side": oneOf("A", "B"),
     "rigTest.void": may(name),
+    line: may(id),
+    counts: may(list({ drill: "kerb", tries: 1, good: 1 }, 50)),
+    "counts.0": {
+      takes: [{ drill: "kerb", tries: 0, good: 0 }],
+      refuses: [[null, "not made of fields"]],
+    },
+    "counts.0.drill": drill,
+    "counts.0.corner": may(cornerNumber),
+    "counts.0.tries": { takes: [7, 9999], refuses: whole(0, 9999).refuses },
+    "counts.0.good": { takes: [0, 10], refuses: whole(0, 9999).refuses },
     tyres: may(note),
     fuelLitres: may(number(0, 1000)),
     setup: may(note),
@@ -341,17 +385,27 @@ export const fieldLimits: { readonly [T in TableName]: Readonly<Record<string, F
   targets: {
     ...stamped,
     comboId: id,
-    kind: {
-      takes: ["best", "median", "meanOf"],
-      refuses: oneOf("best", "median", "meanOf", "scatter", "cleanShare").refuses,
-    },
-    value: { takes: [100, 83_456.5, 86_400_000], refuses: [...anyNumber.refuses, [-1, "below 0"]] },
+    kind: targetKind,
+    value: targetValue,
     laps: may(laps),
     by: may(date),
     setAt: instant,
     setOn: date,
     start: may({ takes: [100, 86_400_000], refuses: anyNumber.refuses }),
     process: may(note),
+    why: may(note),
+    note: may(note),
+    earlier: may(list({ kind: "best", value: 83_500, until: 0, untilDay: "2026-03-10" }, 999)),
+    "earlier.0": {
+      takes: [{ kind: "cleanShare", value: 800, until: 0, untilDay: "2026-03-10" }],
+      refuses: [[null, "not made of fields"]],
+    },
+    "earlier.0.kind": targetKind,
+    "earlier.0.value": targetValue,
+    "earlier.0.laps": may(laps),
+    "earlier.0.by": may(date),
+    "earlier.0.until": instant,
+    "earlier.0.untilDay": date,
     archivedAt: may(instant),
   },
   forecasts: {
@@ -362,7 +416,14 @@ export const fieldLimits: { readonly [T in TableName]: Readonly<Record<string, F
     by: date,
     chance: share,
     method: name,
+    madeAfter: may(id),
+    kind: may(targetKind),
+    value: may({ takes: [100, 86_400_000], refuses: anyNumber.refuses }),
+    laps: may(laps),
+    sessions: may(whole(0, 1_000_000)),
+    lapsASession: may(number(1, 999)),
     reached: may(yesOrNo),
+    scoredOn: may(date),
   },
   rigTests: {
     ...stamped,
@@ -405,5 +466,13 @@ export const fieldLimits: { readonly [T in TableName]: Readonly<Record<string, F
     "corners.0.throttle": may(oneOf("early", "right", "late", "twice")),
     "corners.0.isOffLine": trueOrNothing,
     "corners.0.note": may(note),
+  },
+  plans: {
+    ...stamped,
+    comboId: may(id),
+    name: may(name),
+    minutes: may(number(5, 1440)),
+    lines: list({ purpose: "" }, 50),
+    ...planLines("lines"),
   },
 };

@@ -43,13 +43,14 @@ const nextSchema = (step: keyof typeof made): Plugin => ({
          import { v1 } from "./v1.ts";
          import { v2 } from "./v2.ts";
          import { v3 } from "./v3.ts";
-         const v4 = {
-           version: 4,
+         import { v4 } from "./v4.ts";
+         const v5 = {
+           version: 5,
            indexes: { cars: "${made[step].cars}", tyreSets: "id, updatedAt" },
            rows: { cars: (row) => ${made[step].change} },
          };
-         export const migrations = [v1, v2, v3, v4];
+         export const migrations = [v1, v2, v3, v4, v5];
          export const lowestSchema = 1;
-         export const newestSchema = 4;`
+         export const newestSchema = 5;`
       : undefined,
 });

@@ -1,4 +1,4 @@
-import type { Lap, TableName, Tables } from "#domain";
+import type { Lap, PlannedRun, TableName, Tables } from "#domain";
 
 /** An id that tells its number. */
 export const idAt = (n: number) => `00000000-0000-7000-8000-${String(n).padStart(12, "0")}`;
@@ -27,6 +27,25 @@ export const wholeLap: Lap = {
   note: "late",
   isNotBest: true,
   isOdd: true,
+};
+
+/** A line of a plan with every field a line can have. */
+const wholeLine: PlannedRun = {
+  id: idAt(91),
+  purpose: "warm up",
+  laps: 5,
+  kind: "drill",
+  effort: "easy",
+  attendTo: "turn-in",
+  goodWhen: "no lock",
+  reason: "4 of 20 exits spun",
+  rule: "drill",
+  corner: 5,
+  sector: 2,
+  check: { figure: "drill", value: 800 },
+  drill: "traction",
+  rigTest: idAt(13),
+  skipped: true,
 };
 
 /** A row of every table with every field it can have; what they name is among them. */
@@ -76,6 +95,7 @@ export const wholeRows: { readonly [T in TableName]: Tables[T] } = {
     carId: idAt(2),
     layoutId: idAt(4),
     lowestSpeeds: [{ number: 5, speed: 22.5 }],
+    practice: { sessionsAWeek: 2.5, lapsASession: 24 },
   },
   pages: { ...stamps(6), comboId: idAt(5), from: at, reason: "new surface" },
   references: { ...stamps(7), comboId: idAt(5), ms: 82_000, decimals: 1, source: "a friend" },
@@ -91,7 +111,7 @@ export const wholeRows: { readonly [T in TableName]: Tables[T] } = {
     note: "brake earlier",
     conditions: "cool",
     targetMs: 82_500,
-    plan: [{ purpose: "warm up", laps: 5, effort: "easy", attendTo: "turn-in", goodWhen: "no lock" }],
+    plan: [wholeLine],
   },
   runs: {
     ...stamps(9),
@@ -105,6 +125,8 @@ export const wholeRows: { readonly [T in TableName]: Tables[T] } = {
     surface: "damp",
     rigId: idAt(10),
     rigTest: { id: idAt(13), pair: 1, side: "B", void: "phone rang" },
+    line: idAt(91),
+    counts: [{ drill: "traction", corner: 5, tries: 10, good: 7 }],
     tyres: "soft",
     fuelLitres: 12.5,
     setup: "stiff",
@@ -172,6 +194,9 @@ export const wholeRows: { readonly [T in TableName]: Tables[T] } = {
     setOn: on,
     start: 84_000,
     process: "brake later for corner 5",
+    why: "the league's qualifying time",
+    note: "easier in the cool",
+    earlier: [{ kind: "best", value: 83_500, laps: 3, by: "2026-03-31", until: at, untilDay: on }],
     archivedAt: at,
   },
   forecasts: {
@@ -182,7 +207,14 @@ export const wholeRows: { readonly [T in TableName]: Tables[T] } = {
     by: "2026-04-30",
     chance: 0.4,
     method: "curve 1",
+    madeAfter: idAt(8),
+    kind: "meanOf",
+    value: 83_000,
+    laps: 5,
+    sessions: 9,
+    lapsASession: 24,
     reached: true,
+    scoredOn: "2026-05-01",
   },
   rigTests: {
     ...stamps(13),
@@ -225,6 +257,7 @@ export const wholeRows: { readonly [T in TableName]: Tables[T] } = {
       },
     ],
   },
+  plans: { ...stamps(15), comboId: idAt(5), name: "short evening", minutes: 45, lines: [wholeLine] },
 };
 
 /** What stands for a field that is not there. */

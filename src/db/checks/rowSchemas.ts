@@ -4,10 +4,13 @@ import {
   brakings,
   carRanges,
   cornerRanges,
+  drills,
   efforts,
   focuses,
   lapRange,
   layoutRanges,
+  planFigures,
+  practiceRanges,
   type Range,
   type RemarkKind,
   remarkKinds,
@@ -73,12 +76,40 @@ const corner = v.looseObject({
 });
 
 const plannedRun = v.looseObject({
+  id: may(id),
   purpose: note,
   laps: may(count(runRanges.laps)),
+  kind: may(v.picklist(runKinds)),
   effort: may(v.picklist(efforts)),
   attendTo: may(note),
   goodWhen: may(note),
+  reason: may(note),
+  rule: may(name),
+  corner: may(cornerNumber),
+  sector: may(count(cornerRanges.sector)),
+  check: may(v.looseObject({ figure: v.picklist(planFigures), value: may(v.pipe(finite, v.minValue(0))) })),
+  drill: may(v.picklist(drills)),
+  rigTest: may(id),
+  skipped: may(v.literal(true)),
 });
+const plan = several(plannedRun, 50);
+
+const drillCount = v.pipe(
+  v.looseObject({
+    drill: v.picklist(drills),
+    corner: may(cornerNumber),
+    tries: count(practiceRanges.tries),
+    good: count(practiceRanges.tries),
+  }),
+  v.check(({ tries, good }) => good <= tries, "more came off than were tried"),
+);
+
+const wanted = {
+  kind: v.picklist(targetKinds),
+  value: v.pipe(finite, v.minValue(0)),
+  laps: may(count(runRanges.laps)),
+  by: may(date),
+};
 
 const lap = v.pipe(
   v.looseObject({
@@ -181,6 +212,12 @@ export const rowSchemas: { readonly [T in TableName]: v.GenericSchema<unknown, T
     lowestSpeeds: may(
       several(v.looseObject({ number: cornerNumber, speed: within(cornerRanges.lowestSpeed) }), 999),
     ),
+    practice: may(
+      v.looseObject({
+        sessionsAWeek: may(within(practiceRanges.sessionsAWeek)),
+        lapsASession: may(within(practiceRanges.lapsASession)),
+      }),
+    ),
   }),
   pages: v.looseObject({ ...stamped, comboId: id, from: instant, reason: note }),
   references: v.looseObject({ ...stamped, comboId: id, ms: time, decimals, source: note }),
@@ -196,7 +233,7 @@ export const rowSchemas: { readonly [T in TableName]: v.GenericSchema<unknown, T
     note,
     conditions: may(note),
     targetMs: may(time),
-    plan: may(several(plannedRun, 50)),
+    plan: may(plan),
   }),
   runs: v.looseObject({
     ...stamped,
@@ -210,6 +247,8 @@ export const rowSchemas: { readonly [T in TableName]: v.GenericSchema<unknown, T
     surface: v.picklist(surfaces),
     rigId: may(id),
     rigTest: may(v.looseObject({ id, pair: count(), side: v.picklist(["A", "B"]), void: may(name) })),
+    line: may(id),
+    counts: may(several(drillCount, 50)),
     tyres: may(note),
     fuelLitres: may(within(runRanges.fuelLitres)),
     setup: may(note),
@@ -227,31 +266,46 @@ export const rowSchemas: { readonly [T in TableName]: v.GenericSchema<unknown, T
     v.looseObject({
       ...stamped,
       comboId: id,
-      kind: v.picklist(targetKinds),
-      value: v.pipe(finite, v.minValue(0)),
-      laps: may(count(runRanges.laps)),
-      by: may(date),
+      ...wanted,
       setAt: instant,
       setOn: date,
       start: may(finite),
       process: may(note),
+      why: may(note),
+      note: may(note),
+      earlier: may(several(v.looseObject({ ...wanted, until: instant, untilDay: date }), 999)),
       archivedAt: may(instant),
     }),
     v.check(
-      ({ kind, value, start = value }) => isFigureOf(kind, value) && isFigureOf(kind, start),
+      ({ kind, value, start = value, earlier = [] }) =>
+        [value, start].every((figure) => isFigureOf(kind, figure)) &&
+        earlier.every((was) => isFigureOf(was.kind, was.value)),
       "no figure of its kind",
     ),
   ),
-  forecasts: v.looseObject({
-    ...stamped,
-    targetId: id,
-    comboId: id,
-    madeOn: date,
-    by: date,
-    chance: share,
-    method: name,
-    reached: may(v.boolean()),
-  }),
+  forecasts: v.pipe(
+    v.looseObject({
+      ...stamped,
+      targetId: id,
+      comboId: id,
+      madeOn: date,
+      by: date,
+      chance: share,
+      method: name,
+      madeAfter: may(id),
+      kind: may(v.picklist(targetKinds)),
+      value: may(finite),
+      laps: may(count(runRanges.laps)),
+      sessions: may(count()),
+      lapsASession: may(within(practiceRanges.lapsASession)),
+      reached: may(v.boolean()),
+      scoredOn: may(date),
+    }),
+    v.check(
+      ({ kind, value }) => kind === undefined || value === undefined || isFigureOf(kind, value),
+      "no figure of its kind",
+    ),
+  ),
   rigTests: v.looseObject({
     ...stamped,
     comboId: id,
@@ -293,5 +347,12 @@ export const rowSchemas: { readonly [T in TableName]: v.GenericSchema<unknown, T
       }),
       999,
     ),
+  }),
+  plans: v.looseObject({
+    ...stamped,
+    comboId: may(id),
+    name: may(name),
+    minutes: may(within(practiceRanges.minutes)),
+    lines: plan,
   }),
 };

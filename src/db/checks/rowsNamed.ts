@@ -32,6 +32,7 @@ const links: Partial<Readonly<Record<TableName, readonly Link[]>>> = {
   forecasts: [target, combo],
   rigTests: [combo, rig("rigA"), rig("rigB")],
   cornerReviews: [combo, { ...session, isLoose: true }],
+  plans: [combo],
 };
 /** Links of the part that a row holds, or of each where it holds a list of them. */
 const inner: Partial<Readonly<Record<TableName, readonly [string, readonly Link[]]>>> = {

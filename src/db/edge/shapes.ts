@@ -1,9 +1,11 @@
 import {
   bends,
   brakings,
+  drills,
   efforts,
   focuses,
   isSayable,
+  planFigures,
   remarkKinds,
   runKinds,
   straights,
@@ -14,10 +16,11 @@ import {
   throttles,
   zoneForm,
 } from "#domain";
-import { isCount, isObject, isText } from "./kinds.ts";
+import { isCount, isText } from "./kinds.ts";
 
 /** Whether a value can be drawn and computed with, what it is not when it cannot, and whether it may be absent. */
 export type Need = readonly [isRight: (value: unknown) => boolean, wrong: string, isOptional?: true];
+type Row = Readonly<Record<string, unknown>>;
 /** What a row must hold, field by field. */
 export type Shape = readonly (readonly [field: string, need: Need])[];
 
@@ -56,7 +59,8 @@ function oneOf(...values: readonly unknown[]): Need {
   return [(value) => known.has(value), "not one of the words it may be"];
 }
 const may = ([isRight, wrong]: Need): Need => [isRight, wrong, true];
-const fits = (value: unknown, shape: Shape) => isObject(value) && firstWrong(shape, value) === undefined;
+const fits = (value: unknown, shape: Shape) =>
+  typeof value === "object" && value !== null && firstWrong(shape, value as Row) === undefined;
 const part = (of: Readonly<Record<string, Need>>): Need => {
   const shape = Object.entries(of);
   return [(value) => fits(value, shape), "not as it should be"];
@@ -67,7 +71,7 @@ const list = ([isRight]: Need): Need => [
 ];
 
 /** The first field that does not hold what it must, with what it is not. */
-export function firstWrong(shape: Shape, row: Readonly<Record<string, unknown>>): string | undefined {
+export function firstWrong(shape: Shape, row: Row): string | undefined {
   // By index, because every field of every row that is read goes through here.
   for (let at = 0; at < shape.length; at += 1) {
     const [field, need] = shape[at] as Shape[number];
@@ -81,6 +85,26 @@ export function firstWrong(shape: Shape, row: Readonly<Record<string, unknown>>)
 const stamped = { id: key, createdAt: instant, updatedAt: instant, deletedAt: may(instant) };
 const row = (fields: Readonly<Record<string, Need>>): Shape => Object.entries({ ...stamped, ...fields });
 const ofCombo = { comboId: key };
+const planLines = list(
+  part({
+    id: may(key),
+    purpose: text,
+    laps: may(count),
+    kind: may(oneOf(...runKinds)),
+    effort: may(oneOf(...efforts)),
+    attendTo: may(text),
+    goodWhen: may(text),
+    reason: may(text),
+    rule: may(text),
+    corner: may(count),
+    sector: may(count),
+    check: may(part({ figure: oneOf(...planFigures), value: may(measure) })),
+    drill: may(oneOf(...drills)),
+    rigTest: may(key),
+    skipped: may(oneOf(true)),
+  }),
+);
+const wanted = { kind: oneOf(...targetKinds), value: measure, laps: may(count), by: may(date) };
 
 /** What a lap must hold. That decimals stand where a time stands is seen to apart. */
 export const lapShape: Shape = row({
@@ -141,6 +165,7 @@ export const shapes: { readonly [T in TableName | "digests"]: Shape } = {
     carId: key,
     layoutId: key,
     lowestSpeeds: may(list(part({ number: count, speed: measure }))),
+    practice: may(part({ sessionsAWeek: may(measure), lapsASession: may(measure) })),
   }),
   pages: row({ ...ofCombo, from: instant, reason: text }),
   references: row({ ...ofCombo, ms: time, decimals, source: text }),
@@ -155,17 +180,7 @@ export const shapes: { readonly [T in TableName | "digests"]: Shape } = {
     note: text,
     conditions: may(text),
     targetMs: may(time),
-    plan: may(
-      list(
-        part({
-          purpose: text,
-          laps: may(count),
-          effort: may(oneOf(...efforts)),
-          attendTo: may(text),
-          goodWhen: may(text),
-        }),
-      ),
-    ),
+    plan: may(planLines),
   }),
   runs: row({
     ...ofCombo,
@@ -178,6 +193,8 @@ export const shapes: { readonly [T in TableName | "digests"]: Shape } = {
     surface: oneOf(...surfaces),
     rigId: may(key),
     rigTest: may(part({ id: key, pair: count, side: oneOf("A", "B"), void: may(text) })),
+    line: may(key),
+    counts: may(list(part({ drill: oneOf(...drills), corner: may(count), tries: count, good: count }))),
     tyres: may(text),
     fuelLitres: may(measure),
     setup: may(text),
@@ -236,14 +253,14 @@ export const shapes: { readonly [T in TableName | "digests"]: Shape } = {
   }),
   targets: row({
     ...ofCombo,
-    kind: oneOf(...targetKinds),
-    value: measure,
-    laps: may(count),
-    by: may(date),
+    ...wanted,
     setAt: instant,
     setOn: date,
     start: may(number),
     process: may(text),
+    why: may(text),
+    note: may(text),
+    earlier: may(list(part({ ...wanted, until: instant, untilDay: date }))),
     archivedAt: may(instant),
   }),
   forecasts: row({
@@ -253,7 +270,14 @@ export const shapes: { readonly [T in TableName | "digests"]: Shape } = {
     by: date,
     chance: measure,
     method: text,
+    madeAfter: may(key),
+    kind: may(oneOf(...targetKinds)),
+    value: may(measure),
+    laps: may(count),
+    sessions: may(count),
+    lapsASession: may(measure),
     reached: may(yes),
+    scoredOn: may(date),
   }),
   rigTests: row({
     ...ofCombo,
@@ -292,6 +316,7 @@ export const shapes: { readonly [T in TableName | "digests"]: Shape } = {
       }),
     ),
   }),
+  plans: row({ comboId: may(key), name: may(text), minutes: may(measure), lines: planLines }),
   digests: Object.entries({
     sessionId: key,
     ...ofCombo,

@@ -6,9 +6,13 @@ import type { ReadOnlyLogbook } from "../logbook.ts";
  * A text that is another one after every change that figures of a combo could come from: of its sessions, runs, laps, pages,
  * targets, reference laps, and of preferences. Reads two small rows; changes to other combos do not wake a live query of it.
  */
-export async function markOfCombo(book: ReadOnlyLogbook, comboId: Id): Promise<string> {
-  const marks = await book.changeMarks?.bulkGet([comboId, "preferences"]);
-  return (marks ?? []).map((row) => row?.mark ?? "never").join(" ");
+export function markOfCombo(book: ReadOnlyLogbook, comboId: Id): Promise<string> {
+  return markOfThese(book, [comboId, "preferences"]);
+}
+
+/** The same, and of the combo itself and of every other one: what the driver counts on stands in its row. */
+export function markOfPractice(book: ReadOnlyLogbook, comboId: Id): Promise<string> {
+  return markOfThese(book, [comboId, "preferences", "combos"]);
 }
 
 /** What the figures of a combo's corners rest on besides what `markOfCombo` tells of. */
@@ -18,8 +22,12 @@ const ofCorners = ["cars", "layouts", "combos", "cornerReviews"] as const satisf
  * A text that is another one after every change that figures of a combo's corners could come from: what `markOfCombo` tells of,
  * its layout, its car, itself, and reviews of corners. Reads six small rows; a change to another layout or car changes it too.
  */
-export async function markOfCorners(book: ReadOnlyLogbook, comboId: Id): Promise<string> {
-  const marks = await book.changeMarks?.bulkGet([comboId, "preferences", ...ofCorners]);
+export function markOfCorners(book: ReadOnlyLogbook, comboId: Id): Promise<string> {
+  return markOfThese(book, [comboId, "preferences", ...ofCorners]);
+}
+
+async function markOfThese(book: ReadOnlyLogbook, ids: readonly string[]): Promise<string> {
+  const marks = await book.changeMarks?.bulkGet([...ids]);
   return (marks ?? []).map((row) => row?.mark ?? "never").join(" ");
 }
 

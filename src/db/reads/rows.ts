@@ -4,6 +4,7 @@ import {
   type Forecast,
   type Id,
   type Page,
+  type Plan,
   type Preferences,
   type ReferenceLap,
   type RigSettings,
@@ -84,4 +85,18 @@ export async function rigTests(book: ReadOnlyLogbook, comboId?: Id): Promise<Rig
 /** Corner reviews of a combo, oldest first. */
 export function cornerReviewsOfCombo(book: ReadOnlyLogbook, comboId: Id): Promise<CornerReview[]> {
   return within(book.tables.cornerReviews, "[comboId+on]", comboId).filter(isLive).toArray();
+}
+
+/** Plans of sessions to come with a combo, the one changed last comes first. */
+export async function plansOfCombo(book: ReadOnlyLogbook, comboId: Id): Promise<Plan[]> {
+  const rows = await book.tables.plans.where("comboId").equals(comboId).filter(isLive).toArray();
+  return rows.sort((a, b) => b.updatedAt - a.updatedAt);
+}
+
+/** Plans kept as templates, by name. */
+export async function planTemplates(book: ReadOnlyLogbook): Promise<Plan[]> {
+  const rows = await book.tables.plans.toCollection().filter(isLive).toArray();
+  return rows
+    .filter(({ comboId }) => comboId === undefined)
+    .sort((a, b) => (a.name ?? "").localeCompare(b.name ?? "", "en"));
 }

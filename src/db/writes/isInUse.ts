@@ -13,6 +13,7 @@ const childrenOf: Partial<Readonly<Record<TableName, readonly (readonly [TableNa
     ["references", "comboId"],
     ["rigTests", "comboId"],
     ["cornerReviews", "comboId"],
+    ["plans", "comboId"],
   ],
   sessions: [["runs", "sessionId"]],
   targets: [["forecasts", "targetId"]],

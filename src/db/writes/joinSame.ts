@@ -22,6 +22,7 @@ const ofCombo = [
   "forecasts",
   "rigTests",
   "cornerReviews",
+  "plans",
 ] as const;
 
 /** Makes one combo of two: all that belongs to the second goes to the first. */
@@ -117,6 +118,8 @@ async function joinComboRows(writer: Writer, same: Same): Promise<void> {
   const [keep, drop] = [await writer.get("combos", same.keepId), await writer.get("combos", same.dropId)];
   if (drop.lowestSpeeds !== undefined)
     await writer.patch("combos", keep.id, { lowestSpeeds: joinedSpeeds(keep, drop) });
+  if (drop.practice !== undefined)
+    await writer.patch("combos", keep.id, { practice: { ...drop.practice, ...keep.practice } });
   await writer.remove("combos", same.dropId);
 }
 

@@ -1,4 +1,4 @@
-import type { Id, Run, Session } from "#domain";
+import { type Id, lineToCome, type PlannedRun, type Run, type Session } from "#domain";
 import { runsOf } from "./rowsOf.ts";
 import type { Fields } from "./stamp.ts";
 import type { Writer } from "./writer.ts";
@@ -16,8 +16,16 @@ function settingsOf(run: Run): RunSettings {
   );
 }
 
+/** A run that drives a line of the plan is of its kind and effort. */
+function lineSettings(line: PlannedRun | undefined): RunSettings {
+  if (line?.id === undefined) return {};
+  const { id, kind, effort } = line;
+  return { line: id, ...(kind && { kind }), ...(effort && { effort }) };
+}
+
 /**
- * Adds a run at the end of a session, with the settings of an earlier run and then those given. Its start is now
+ * Adds a run at the end of a session, with the settings of an earlier run, those of the line of the plan that comes next, and
+ * then those given. Its start is now
  * while the session is open, else the start of the session's last run.
  */
 export async function addRunAfter(
@@ -38,6 +46,7 @@ export async function addRunAfter(
       surface: "dry",
       note: "",
       ...(before ? settingsOf(before) : {}),
+      ...lineSettings(lineToCome(session.plan, runs)),
       ...settings,
       sessionId: session.id,
       comboId: session.comboId,

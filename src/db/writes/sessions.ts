@@ -43,7 +43,7 @@ export function startSession(
       { startedAt: writer.now, isTimeOfDayKnown: true, focus: "free", note: "", ...fields },
       id,
     );
-    const settings = { startedAt: session.startedAt, kind: "pace", effort: "full", surface: "dry" } as const;
+    const settings = { startedAt: session.startedAt, surface: "dry" } as const;
     const first = await addRunAfter(writer, session, before, { ...settings, ...run }, runId);
     return { ...changeOf(writer, "Session started"), sessionId: session.id, runId: first.id };
   });

@@ -1,5 +1,6 @@
-import type { CalendarDate, Id } from "#domain";
+import type { CalendarDate, EarlierTarget, Id } from "#domain";
 import type { Logbook } from "../logbook.ts";
+import { overwrittenFields } from "../patch.ts";
 import type { Change } from "./change.ts";
 import { liveRows } from "./combos.ts";
 import { addRow, deleteRow, editRow, type NewRow, type RowEdit } from "./rowWrites.ts";
@@ -14,9 +15,34 @@ export function setTarget(
   return addRow(book, "targets", "Target", { setAt: book.clock(), ...target });
 }
 
-export function editTarget(book: Logbook, edit: RowEdit<"targets">): Promise<Change> {
-  return editRow(book, "targets", "Target", edit);
+/**
+ * Changes named fields of a target. What was wanted before stays in its history, but for a slip put right on the day it was set
+ * or changed last.
+ * @param on the practice day
+ */
+export function editTarget(
+  book: Logbook,
+  { id, patch, expected, on }: RowEdit<"targets"> & { readonly on: CalendarDate },
+): Promise<Change> {
+  return write(book, "Target not changed", async (writer) => {
+    const before = await writer.get("targets", id);
+    const after = await writer.patch<"targets">("targets", id, patch);
+    const { kind, value, laps, by, setOn, earlier = [] } = before;
+    const isAnother = wanted.some((field) => before[field] !== after[field]);
+    if (isAnother && (earlier.at(-1)?.untilDay ?? setOn) < on) {
+      const was: EarlierTarget = {
+        ...{ kind, value, until: writer.now, untilDay: on },
+        ...(laps !== undefined && { laps }),
+        ...(by !== undefined && { by }),
+      };
+      await writer.patch("targets", id, { earlier: [...earlier, was] });
+    }
+    return changeOf(writer, "Target changed", overwrittenFields(before, patch, expected));
+  });
 }
+
+/** What a target is told by; a change of anything else makes no other target of it. */
+const wanted = ["kind", "value", "laps", "by"] as const;
 
 /** Sets a target that was missed once more, with a new date, and puts the old one into the archive. */
 export function renewTarget(

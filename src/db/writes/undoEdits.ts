@@ -52,6 +52,7 @@ const words: Readonly<Record<TableName, string>> = {
   forecasts: "the forecast",
   rigTests: "the rig test",
   cornerReviews: "the corner review",
+  plans: "the plan",
 };
 
 async function undoEdit(writer: Writer, edit: Edit, laps: LapUndo): Promise<string[]> {

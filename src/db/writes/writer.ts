@@ -97,6 +97,7 @@ const singular: Readonly<Record<TableName, string>> = {
   forecasts: "forecast is",
   rigTests: "rig test is",
   cornerReviews: "corner review is",
+  plans: "plan is",
 };
 
 function missing(table: TableName): string {

@@ -10,7 +10,13 @@ import {
   targetsOfCombo,
 } from "#db";
 import type { CalendarDate, Id } from "#domain";
-import { type CornersReport, cornersReport, type SessionDigest, sessionsForCorners } from "#stats";
+import {
+  type CornersInput,
+  type CornersReport,
+  cornersReport,
+  type SessionDigest,
+  sessionsForCorners,
+} from "#stats";
 import { freshDigests } from "./freshDigests.ts";
 import type { JobRun } from "./job.ts";
 
@@ -20,7 +26,16 @@ export interface CornersDetails {
 }
 
 /** What the corners of a combo are worth; null where the combo is not there. */
-export const runCorners: JobRun<CornersDetails, CornersReport | null> = async (book, { comboId, today }) => {
+export const runCorners: JobRun<CornersDetails, CornersReport | null> = async (book, details) => {
+  const input = await cornersInput(book, details);
+  return input && cornersReport(input);
+};
+
+/** What the corners of a combo are worked out from; null where the combo is not there. */
+export async function cornersInput(
+  book: ReadOnlyLogbook,
+  { comboId, today }: CornersDetails,
+): Promise<CornersInput | null> {
   const names = await comboWithNames(book, comboId);
   if (names === undefined) return null;
   const [pages, targets, references, chosen, reviews] = await Promise.all([
@@ -32,7 +47,7 @@ export const runCorners: JobRun<CornersDetails, CornersReport | null> = async (b
   ]);
   const digests = await freshDigests(book, comboId, chosen, today);
   const sessions = await withRuns(book, sessionsForCorners({ digests, pages, today }));
-  return cornersReport({
+  return {
     digests,
     pages,
     targets,
@@ -44,8 +59,8 @@ export const runCorners: JobRun<CornersDetails, CornersReport | null> = async (b
     car: names.car,
     lowestSpeeds: names.combo.lowestSpeeds ?? [],
     reviews: reviews.filter(({ on }) => on <= today),
-  });
-};
+  };
+}
 
 /** The sessions themselves; one that has gone meanwhile is left out. */
 async function withRuns(book: ReadOnlyLogbook, digests: readonly SessionDigest[]) {

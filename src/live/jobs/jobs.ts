@@ -7,6 +7,7 @@ import type {
   RigStep,
   RunBasis,
   SuggestedTargets,
+  TargetFigure,
   TargetOutlook,
   TargetWay,
   TestBasis,
@@ -15,8 +16,10 @@ import { type AcrossCombosDetails, runAcrossCombos } from "./acrossCombos.ts";
 import { type BestAndUsual, type BestAndUsualDetails, runBestAndUsual } from "./bestAndUsual.ts";
 import { type ComboReviewDetails, runComboReview } from "./comboReview.ts";
 import { type CornersDetails, runCorners } from "./corners.ts";
+import { type ForecastsDue, type ForecastsDueDetails, runForecastsDue } from "./forecastsDue.ts";
 import { runFreshen } from "./freshen.ts";
 import type { JobRun } from "./job.ts";
+import { type FoundPlan, type PlanDetails, runPlan } from "./plan.ts";
 import { type RigAnswer, type RigAnswersDetails, runRigAnswers } from "./rigAnswers.ts";
 import { type RigStepsDetails, runRigSteps } from "./rigSteps.ts";
 import { type RigTestPage, type RigTestPagesDetails, runRigTestPages } from "./rigTestPages.ts";
@@ -26,6 +29,7 @@ import { runSearch, type SearchDetails, type SearchResult } from "./search.ts";
 import { type FoundSides, runSideBySide, type SideBySideDetails } from "./sideBySide.ts";
 import { runStatement, type Statement, type StatementDetails } from "./statement.ts";
 import { runSuggestedTargets, type SuggestedTargetsDetails } from "./suggestedTargets.ts";
+import { runTargetNow, type TargetNowDetails } from "./targetNow.ts";
 import { runTargetOutlook, type TargetOutlookDetails } from "./targetOutlook.ts";
 import { runTargetWays, type TargetWaysDetails } from "./targetWays.ts";
 import { runTestBasis, type TestBasisDetails } from "./testBasis.ts";
@@ -36,7 +40,9 @@ interface Jobs {
   readonly bestAndUsual: { readonly details: BestAndUsualDetails; readonly result: BestAndUsual[] };
   readonly comboReview: { readonly details: ComboReviewDetails; readonly result: ComboReview };
   readonly corners: { readonly details: CornersDetails; readonly result: CornersReport | null };
+  readonly forecastsDue: { readonly details: ForecastsDueDetails; readonly result: ForecastsDue };
   readonly freshen: { readonly details: null; readonly result: number };
+  readonly plan: { readonly details: PlanDetails; readonly result: FoundPlan | null };
   readonly rigAnswers: { readonly details: RigAnswersDetails; readonly result: RigAnswer[] };
   readonly rigSteps: { readonly details: RigStepsDetails; readonly result: RigStep[] };
   readonly rigTestPages: { readonly details: RigTestPagesDetails; readonly result: RigTestPage[] };
@@ -49,6 +55,7 @@ interface Jobs {
     readonly details: SuggestedTargetsDetails;
     readonly result: Figure<SuggestedTargets>;
   };
+  readonly targetNow: { readonly details: TargetNowDetails; readonly result: TargetFigure | null };
   readonly targetOutlook: {
     readonly details: TargetOutlookDetails;
     readonly result: Figure<TargetOutlook>;
@@ -66,7 +73,9 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   bestAndUsual: runBestAndUsual,
   comboReview: runComboReview,
   corners: runCorners,
+  forecastsDue: runForecastsDue,
   freshen: runFreshen,
+  plan: runPlan,
   rigAnswers: runRigAnswers,
   rigSteps: runRigSteps,
   rigTestPages: runRigTestPages,
@@ -76,6 +85,7 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   sideBySide: runSideBySide,
   statement: runStatement,
   suggestedTargets: runSuggestedTargets,
+  targetNow: runTargetNow,
   targetOutlook: runTargetOutlook,
   targetWays: runTargetWays,
   testBasis: runTestBasis,

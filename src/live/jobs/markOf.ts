@@ -1,16 +1,27 @@
-import { markOfAllCombos, markOfCombo, markOfCorners, markOfEverything, type ReadOnlyLogbook } from "#db";
+import {
+  markOfAllCombos,
+  markOfCombo,
+  markOfCorners,
+  markOfEverything,
+  markOfPractice,
+  type ReadOnlyLogbook,
+} from "#db";
 import type { Id } from "#domain";
 import type { JobMark } from "./job.ts";
 import type { JobArguments, JobName } from "./jobs.ts";
 
 const ofCombo: JobMark<{ readonly comboId: Id }> = (book, { comboId }) => markOfCombo(book, comboId);
 
+const ofPractice: JobMark<{ readonly comboId: Id }> = (book, { comboId }) => markOfPractice(book, comboId);
+
 const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   acrossCombos: markOfAllCombos,
   bestAndUsual: markOfAllCombos,
   comboReview: ofCombo,
   corners: (book, { comboId }) => markOfCorners(book, comboId),
+  forecastsDue: markOfEverything,
   freshen: () => Promise.resolve(""),
+  plan: markOfEverything,
   rigAnswers: markOfEverything,
   rigSteps: markOfAllCombos,
   rigTestPages: markOfEverything,
@@ -19,8 +30,9 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   search: markOfEverything,
   sideBySide: markOfEverything,
   statement: markOfAllCombos,
-  suggestedTargets: ofCombo,
-  targetOutlook: ofCombo,
+  suggestedTargets: ofPractice,
+  targetNow: ofCombo,
+  targetOutlook: ofPractice,
   targetWays: ofCombo,
   testBasis: ofCombo,
 };

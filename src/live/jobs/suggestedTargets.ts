@@ -6,6 +6,8 @@ import { presentDigests } from "./presentDigests.ts";
 export interface SuggestedTargetsDetails {
   readonly comboId: Id;
   readonly kind: OutlookInput["kind"];
+  /** Number of laps of a mean. */
+  readonly laps?: number | undefined;
   readonly by: CalendarDate;
   readonly today: CalendarDate;
 }

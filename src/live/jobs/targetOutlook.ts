@@ -6,6 +6,8 @@ import { presentDigests } from "./presentDigests.ts";
 export interface TargetOutlookDetails {
   readonly comboId: Id;
   readonly kind: OutlookInput["kind"];
+  /** Number of laps of a mean. */
+  readonly laps?: number | undefined;
   readonly value: number;
   readonly by: CalendarDate | undefined;
   readonly today: CalendarDate;

@@ -17,6 +17,7 @@ const words: Readonly<Record<TableName | "laps", string>> = {
   rigs: "records of the rig",
   rigTests: "rig tests",
   cornerReviews: "corner reviews",
+  plans: "plans",
   preferences: "preferences",
 };
 

@@ -16,6 +16,7 @@ const oneOf: Readonly<Record<TableName | "laps", string>> = {
   rigs: "record of the rig",
   rigTests: "rig test",
   cornerReviews: "corner review",
+  plans: "plan",
   preferences: "preferences",
 };
 

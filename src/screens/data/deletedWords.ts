@@ -41,6 +41,11 @@ export function sayDeletedRow(deleted: DeletedRow, names: NamesOfDeleted): Delet
       return { what: `Rig test: ${deleted.row.question}`, of: of(deleted.row.comboId) };
     case "cornerReviews":
       return { what: `Corner review, ${sayDate(deleted.row.on)}`, of: of(deleted.row.comboId) };
+    case "plans":
+      return {
+        what: deleted.row.name === undefined ? "Plan" : `Plan “${deleted.row.name}”`,
+        of: deleted.row.comboId === undefined ? "" : of(deleted.row.comboId),
+      };
     case "preferences":
       return { what: "Preferences", of: "" };
   }

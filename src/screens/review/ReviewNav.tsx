@@ -6,7 +6,7 @@ type Part = "one" | "across" | "search" | "statement";
 const links: readonly { readonly part: Part; readonly word: string; readonly to: Address }[] = [
   { part: "one", word: "one combo", to: { place: "review", period: { kind: "12w" } } },
   { part: "across", word: "all combos", to: { place: "review", part: "across" } },
-  { part: "search", word: "search", to: { place: "review", part: "search", terms: {} } },
+  { part: "search", word: "search", to: { place: "review", part: "search", asked: "" } },
   { part: "statement", word: "week", to: { place: "review", part: "statement" } },
 ];
 

@@ -11,6 +11,7 @@ import { Select } from "#ui/Select.tsx";
 import { useMedia } from "#ui/useMedia.ts";
 import styles from "./Search.module.css";
 import { readSearch, sayTerms, typedOf } from "./searchFields.ts";
+import { printSearch } from "./searchQuery.ts";
 
 interface SearchFormProps {
   /** What the address asks for. */
@@ -39,11 +40,11 @@ export function SearchForm({ terms, preferences }: SearchFormProps) {
   const { box, set, field, submit } = useForm({
     typed: { value: typed, set: (next = typedOf(terms)) => setForm({ typed: next, isOf }) },
     reading: readSearch(typed, preferences.displayDecimals),
-    onRead: (wanted) => goTo({ place: "review", part: "search", terms: wanted }),
+    onRead: (wanted) => goTo({ place: "review", part: "search", asked: printSearch(wanted) }),
   });
   const empty = () => {
     set(typedOf({}));
-    goTo({ place: "review", part: "search", terms: {} });
+    goTo({ place: "review", part: "search", asked: "" });
   };
   const line = (key: "words" | "tyres" | "from" | "to" | "shortest" | "longest", props: LineProps) => (
     <Field {...props} {...field(key)} />

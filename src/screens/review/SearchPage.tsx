@@ -5,12 +5,13 @@ import type { AroundProps } from "./aroundProps.ts";
 import styles from "./Search.module.css";
 import { SearchForm } from "./SearchForm.tsx";
 import { FoundLaps, FoundSessions } from "./SearchResults.tsx";
+import { parseSearch } from "./searchQuery.ts";
 
 const most = 50;
 
 /** Sessions and laps by words, remarks, focus, tyres, days and lap times. */
 export function SearchPage({ address, preferences }: AroundProps) {
-  const terms = address.part === "search" ? address.terms : {};
+  const terms = parseSearch(address.part === "search" ? address.asked : "");
   return (
     <div className={styles["page"]}>
       <h1>Search the ledger</h1>

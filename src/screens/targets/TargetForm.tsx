@@ -79,7 +79,10 @@ export function TargetForm(props: TargetFormProps) {
       const start = isSameFigure ? target.start : review && figureAt(review, wanted.kind, at)?.value;
       const { process, ...fields } = wanted;
       if (target !== undefined)
-        return editTarget(book, { id: target.id, patch: { ...fields, process, start }, expected: target });
+        return editTarget(book, {
+          ...{ id: target.id, expected: target, on: today },
+          patch: { ...fields, process, start },
+        });
       return setTarget(book, {
         ...fields,
         id: newId,

@@ -1,10 +1,21 @@
-import { addDays, type CalendarDate, type Figure, type Id, known, unknown } from "#domain";
+import {
+  type AssumedPractice,
+  addDays,
+  type CalendarDate,
+  type Figure,
+  type Id,
+  known,
+  unknown,
+} from "#domain";
+import { exactRuns } from "../combo/exactRuns.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
+import { bestInARow } from "../pace/bestInARow.ts";
 import { lapsForMedian } from "../pace/lapsForMedian.ts";
-import { pageEvents, pageHistory } from "../period/pageHistory.ts";
+import { type PageSession, pageEvents, pageHistory } from "../period/pageHistory.ts";
 import { seedOf } from "../random/seedOf.ts";
 import type { PastSession, PracticeQuestion } from "../weeks/history.ts";
-import { type PracticeRate, practiceRate } from "./practiceRate.ts";
+import type { ForecastKind } from "./futureFigures.ts";
+import { type PracticeRate, practiceRate, practiceToCountOn } from "./practiceRate.ts";
 import { sessionsAhead } from "./sessionsAhead.ts";
 
 /** From so many sessions on chances have been found to come true as often as they say. */
@@ -22,11 +33,25 @@ export interface PagePractice {
   /** Digests of the combo on all its pages, in any order: driving on another one ends a break too. Those of the page where not said. */
   readonly driven?: readonly SessionDigest[] | undefined;
   readonly today: CalendarDate;
+  /** Practice that the driver counts on; what is absent is taken as it was lately. */
+  readonly practice?: AssumedPractice | undefined;
 }
+
+/** The figure of a target that has a forecast. */
+export interface TimeTarget {
+  readonly kind: TimeKind;
+  /** Number of laps of a mean. */
+  readonly laps?: number | undefined;
+}
+
+/** Kinds of target that have a forecast: best lap, usual lap, mean of some laps in a row. */
+export type TimeKind = ForecastKind | "meanOf";
 
 /** What every forecast about a page is made from. */
 export interface ForecastBasis {
   readonly question: PracticeQuestion & { readonly history: readonly PastSession[] };
+  /** What is forecast of each session: its median, or its best, in whose place the mean of a target of some laps stands. */
+  readonly kind: ForecastKind;
   readonly rate: PracticeRate;
   /** Days of the sessions that a year brings at that rate. */
   readonly ahead: readonly CalendarDate[];
@@ -39,15 +64,34 @@ export interface ForecastBasis {
  * same chances, and an easier target never a lower one than a harder.
  * @returns a reason with fewer than three sessions of five pace laps, or where nothing was driven in six weeks
  */
-export function forecastBasis({ comboId, page, driven, today }: PagePractice): Figure<ForecastBasis> {
-  const history = pageHistory(page, driven).slice(-MOST_SESSIONS);
+export function forecastBasis(
+  { comboId, page, driven, today, practice }: PagePractice,
+  { kind, laps = 1 }: TimeTarget = { kind: "median" },
+): Figure<ForecastBasis> {
+  const sessions = pageHistory(page, driven).slice(-MOST_SESSIONS);
+  const history = kind === "meanOf" ? withMeans(sessions, page, laps) : sessions;
   if (history.length < LEAST_SESSIONS)
     return unknown({ needs: LEAST_SESSIONS, of: "session", each: lapsForMedian, has: history.length });
-  const rate = practiceRate(page, today);
+  const rate = practiceToCountOn(practiceRate(page, today), practice);
   if (rate === undefined) return unknown({ because: "nothing driven lately" });
   const question = { history, seed: seedOf(comboId), events: pageEvents(history, today) };
   const ahead = sessionsAhead(rate.sessionsAWeek, today, DAYS_AHEAD);
-  return known({ question, rate, ahead, horizon: addDays(today, DAYS_AHEAD) });
+  const horizon = addDays(today, DAYS_AHEAD);
+  return known({ question, kind: kind === "median" ? kind : "best", rate, ahead, horizon });
+}
+
+/** The sessions with the best mean of so many laps in a row in the place of the best lap; those that have none are left out. */
+function withMeans(
+  sessions: readonly PageSession[],
+  page: readonly SessionDigest[],
+  laps: number,
+): PageSession[] {
+  const digests = new Map(page.map((digest) => [digest.sessionId, digest]));
+  return sessions.flatMap((session) => {
+    const digest = digests.get(session.sessionId);
+    const mean = digest && bestInARow(exactRuns(digest), laps)?.meanMs;
+    return mean === undefined ? [] : [{ ...session, bestMs: mean, bestDecimals: 3 }];
+  });
 }
 
 /** Days of the sessions to count on until a date; at least one, since whoever wants a target drives for it. */

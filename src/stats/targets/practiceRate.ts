@@ -1,4 +1,4 @@
-import { addDays, type CalendarDate } from "#domain";
+import { type AssumedPractice, addDays, type CalendarDate } from "#domain";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 
 const WEEKS = 6;
@@ -10,6 +10,8 @@ export interface PracticeRate {
   readonly lapsASession: number;
   /** Sessions behind it. */
   readonly sessions: number;
+  /** The driver counts on other practice than lately; the figures are the driver's where there is one. */
+  readonly isAssumed?: true;
 }
 
 /**
@@ -30,5 +32,25 @@ export function practiceRate(
     sessionsAWeek: lately.length / WEEKS,
     lapsASession: laps / lately.length,
     sessions: lately.length,
+  };
+}
+
+/**
+ * The practice to count on: what the driver assumes, and else what was driven lately.
+ * @param lately undefined where nothing was
+ * @returns undefined where one of the two figures is not known
+ */
+export function practiceToCountOn(
+  lately: PracticeRate | undefined,
+  assumed: AssumedPractice = {},
+): PracticeRate | undefined {
+  const { sessionsAWeek = lately?.sessionsAWeek, lapsASession = lately?.lapsASession } = assumed;
+  if (sessionsAWeek === undefined || lapsASession === undefined) return undefined;
+  const isAssumed = assumed.sessionsAWeek !== undefined || assumed.lapsASession !== undefined;
+  return {
+    sessionsAWeek,
+    lapsASession,
+    sessions: lately?.sessions ?? 0,
+    ...(isAssumed && { isAssumed }),
   };
 }

@@ -3,9 +3,9 @@ import { figureForTarget } from "../combo/figureForTarget.ts";
 import { levelOfPage } from "../combo/pageLevel.ts";
 import { isMostlyAssumption } from "../level/levelModel.ts";
 import { fairTargetsOf } from "./fairTargets.ts";
-import { daysUntil, forecastBasis, type PagePractice } from "./forecastBasis.ts";
+import { daysUntil, forecastBasis, type PagePractice, type TimeTarget } from "./forecastBasis.ts";
 import { chanceOf } from "./forecastTarget.ts";
-import { type ForecastKind, futureFigures } from "./futureFigures.ts";
+import { futureFigures } from "./futureFigures.ts";
 import { reachedBy } from "./reachedBy.ts";
 
 /** A value worth setting, in whole hundredths, and the chance of it. */
@@ -30,8 +30,7 @@ export interface SuggestedTargets {
 }
 
 /** What a suggestion is asked for. */
-export interface SuggestionInput extends PagePractice {
-  readonly kind: ForecastKind;
+export interface SuggestionInput extends PagePractice, TimeTarget {
   /** Today or later. */
   readonly by: CalendarDate;
 }
@@ -48,17 +47,22 @@ const HARDEST = 0.05;
  * than a year away
  */
 export function suggestedTargets(input: SuggestionInput): Figure<SuggestedTargets> {
-  const basis = forecastBasis(input);
+  const basis = forecastBasis(input, input);
   if (!basis.known) return basis;
-  const { kind, page, driven, by } = input;
+  const { laps, page, driven, by } = input;
   const { question: practice, rate, horizon, ahead } = basis.value;
   if (by > horizon) return unknown({ because: "more than a year away" });
   const days = daysUntil(basis.value, by);
   // The sessions until the date come first in the year too, so what is suggested is never harder than the hardest.
   const year = [...days, ...ahead.slice(days.length)];
   const now =
-    figureForTarget({ kind }, page, () => levelOfPage(page, driven))?.value ?? Number.POSITIVE_INFINITY;
-  const figures = futureFigures({ ...practice, future: year.map(() => ({ laps: rate.lapsASession })) }, kind);
+    figureForTarget({ kind: input.kind, ...(laps !== undefined && { laps }) }, page, () =>
+      levelOfPage(page, driven),
+    )?.value ?? Number.POSITIVE_INFINITY;
+  const figures = futureFigures(
+    { ...practice, future: year.map(() => ({ laps: rate.lapsASession })) },
+    basis.value.kind,
+  );
   if (!figures.known) return figures;
   const untilThen = figures.value.slice(0, days.length);
   const suggest = (value: number): SuggestedTarget | undefined => {

@@ -5,16 +5,15 @@ import { isMostlyAssumption } from "../level/levelModel.ts";
 import { equallyLikely } from "./equallyLikely.ts";
 import type { ExpectedSession } from "./expectedSession.ts";
 import { firstReached } from "./firstReached.ts";
-import { daysUntil, forecastBasis, type PagePractice } from "./forecastBasis.ts";
+import { daysUntil, forecastBasis, type PagePractice, type TimeTarget } from "./forecastBasis.ts";
 import { chanceOf } from "./forecastTarget.ts";
-import { type ForecastKind, futureFigures } from "./futureFigures.ts";
+import { futureFigures } from "./futureFigures.ts";
 import { isDriven } from "./isDriven.ts";
 import { milestones } from "./milestones.ts";
 import type { PracticeRate } from "./practiceRate.ts";
 
 /** What is asked about: the target, and the practice on its combo's present page. */
-export interface OutlookInput extends PagePractice {
-  readonly kind: ForecastKind;
+export interface OutlookInput extends PagePractice, TimeTarget {
   readonly value: number;
   readonly by?: CalendarDate | undefined;
 }
@@ -60,11 +59,11 @@ const [FEW, HALF, MOST] = [2, 10, 18];
  * that has been driven already
  */
 export function targetOutlook(input: OutlookInput): Figure<TargetOutlook> {
-  const basis = forecastBasis(input);
+  const basis = forecastBasis(input, input);
   if (!basis.known) return basis;
-  const { ahead, rate, question, horizon } = basis.value;
+  const { ahead, rate, question, horizon, kind } = basis.value;
   const { history } = question;
-  const { value: targetMs, kind, today, by } = input;
+  const { value: targetMs, today, by } = input;
   if (kind === "best" && isDriven(targetMs, history)) return unknown({ because: "already reached" });
   const days = by !== undefined && by >= today && by <= horizon ? daysUntil(basis.value, by) : undefined;
   // The sessions until the date come first in the year too.
@@ -98,10 +97,12 @@ export function targetOutlook(input: OutlookInput): Figure<TargetOutlook> {
 }
 
 function stepsTo(
-  { kind, value, page, driven }: OutlookInput,
+  { kind, laps, value, page, driven }: OutlookInput,
   figures: readonly Float64Array[],
 ): readonly number[] {
-  const nowMs = figureForTarget({ kind }, page, () => levelOfPage(page, driven))?.value;
+  const nowMs = figureForTarget({ kind, ...(laps !== undefined && { laps }) }, page, () =>
+    levelOfPage(page, driven),
+  )?.value;
   if (nowMs === undefined) return [];
   const count = Math.min(MOST_STEPS, Math.floor((nowMs - value) / LEAST_STEP_MS));
   const steps = milestones({ nowMs, targetMs: value, figures, steps: Math.max(1, count) });

@@ -8,7 +8,7 @@ import { checkRow } from "../../../src/db/checks/checkRow.ts";
 import { readRemarks, writeRemarks } from "../../../src/files/tableRemarks.ts";
 import { EntryHelp } from "../../../src/screens/log/entry/EntryHelp.tsx";
 import { Pad } from "../../../src/screens/log/entry/Pad.tsx";
-import { parseSearch, printSearch } from "../../../src/state/searchQuery.ts";
+import { parseSearch, printSearch } from "../../../src/screens/review/searchQuery.ts";
 import { entryField, lapRows, openWith, renderLog } from "../../support/logPage.tsx";
 import { aContext } from "../../unit/entry/aContext.ts";
 import { aRun, aSession, choices } from "../../unit/stats/someRows.ts";
@@ -107,7 +107,7 @@ describe("a remark added to the list", () => {
     const stored = { ...run, id: id(1), sessionId: id(2), comboId: id(3) };
     const laps = stored.laps.map((lap, at) => ({ ...lap, id: id(4 + at) }));
     expect(checkRow("runs", { ...stored, laps })).toMatchObject({ ok: true });
-    const terms = parseSearch(new URLSearchParams("remark=wide"));
+    const terms = parseSearch("remark=wide");
     expect(terms.remark).toBe(wide);
     expect(printSearch(terms)).toContain("remark=wide");
   });

@@ -20,7 +20,7 @@ const kept = ({ part }: ReturnType<typeof typed>) =>
   Object.fromEntries(
     tableNames.flatMap((table) => (part[table].length > 0 ? [[table, part[table].length]] : [])),
   );
-const { summary: _, rigTest: __, ...withoutSummary } = run;
+const { summary: _, rigTest: __, counts: ___, ...withoutSummary } = run;
 
 test("laps typed into a run that came are counted by session and go along without the others", () => {
   const found = typed({ runs: [{ ...run, laps: [...run.laps, lap(1), lap(2), lap(3, { deletedAt: 9 })] }] });
@@ -59,10 +59,14 @@ test("a deleted run holds nothing typed", () => {
   expect([found.laps.size, kept(found)]).toEqual([0, {}]);
 });
 
-test("a run written as a whole, or with a note, is typed and counted; one begun and left empty is not", () => {
+test("a run written as a whole, with a note or with what was counted is typed and counted; one begun and left empty is not", () => {
   const begun = { ...withoutSummary, id: idAt(71), note: "", laps: [] };
   expect(kept(typed({ runs: [run, begun] }))).toEqual({});
-  for (const fields of [{ summary: { laps: 3 } }, { note: "slow" }]) {
+  for (const fields of [
+    { summary: { laps: 3 } },
+    { note: "slow" },
+    { counts: [{ drill: "kerb", tries: 2, good: 1 } as const] },
+  ]) {
     const found = typed({ runs: [run, { ...begun, ...fields }] });
     expect(found.part.runs.map(({ id }) => id)).toEqual([idAt(71)]);
     expect(found.others).toBe(1);

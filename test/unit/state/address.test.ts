@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { focuses, remarkKinds, weekName } from "#domain";
+import { weekName } from "#domain";
 import { type Address, parseAddress, printAddress } from "#state/address.ts";
 
 const id = fc.uuid({ version: 7 });
@@ -13,21 +13,6 @@ const period = fc.oneof(
 );
 const withId = <P extends string, K extends string>(place: P, key: K) =>
   fc.option(id).map((value) => ({ place, ...(value !== null && { [key]: value }) }));
-const someText = fc.string({ unit: "grapheme", minLength: 1, maxLength: 20 });
-const lapTime = fc.integer({ min: 0, max: 99_999_999 });
-const search = fc.record(
-  {
-    words: someText,
-    remark: fc.constantFrom(...remarkKinds.map(({ kind }) => kind)),
-    focus: fc.constantFrom(...focuses.map(({ focus }) => focus)),
-    tyres: someText,
-    from: date,
-    to: date,
-    shortest: lapTime,
-    longest: lapTime,
-  },
-  { requiredKeys: [] },
-);
 const address = fc.oneof(
   withId("log", "sessionId"),
   fc.record({ place: fc.constant("log"), sessionId: id, lapId: id }),
@@ -38,12 +23,17 @@ const address = fc.oneof(
     kind: fc.constantFrom("run", "session"),
     ids: fc.tuple(id, id),
   }),
-  search.map((terms) => ({ place: "review", part: "search", terms })),
+  fc
+    .constantFrom("", "words=late+braking&remark=off", "from=2026-01-01&shortest=80000")
+    .map((asked) => ({ place: "review", part: "search", asked })),
   fc
     .option(date.map(weekName))
     .map((week) => ({ place: "review", part: "statement", ...(week !== null && { week }) })),
   fc.tuple(withId("review", "comboId"), period).map(([base, chosen]) => ({ ...base, period: chosen })),
   withId("targets", "comboId"),
+  fc
+    .tuple(withId("targets", "comboId"), fc.constantFrom("plan", "race", "record"))
+    .map(([base, part]) => ({ ...base, part })),
   withId("rig", "rigId"),
   fc
     .record(
@@ -104,11 +94,6 @@ test("an address nobody understands leads to Log, and never throws", () => {
     kind: "run",
   });
   expect(parseAddress("#/review/statement?week=2025-W53")).toEqual({ place: "review", part: "statement" });
-  expect(parseAddress("#/review/search?remark=crash&from=yesterday&shortest=-3&words=")).toEqual({
-    place: "review",
-    part: "search",
-    terms: {},
-  });
   expect(parseAddress("#/log?lap=01a1eb01-9029-7709-a0ae-48d65f9b10b0")).toEqual({ place: "log" });
   expect(parseAddress("#/review?from=2026-10-01&to=2026-09-01")).toEqual({
     place: "review",

@@ -3,7 +3,7 @@ import { beginTestRun, voidTestRun } from "#db";
 import { type Id, lapsInOrder, longestName, type Run } from "#domain";
 import { useWrite } from "#live";
 import { printAddress } from "#state/address.ts";
-import type { TestPlace } from "#stats";
+import { lapsOfTestRun, type TestPlace } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
 import { PickReason } from "#ui/PickReason.tsx";
@@ -30,8 +30,6 @@ interface RigTestPanelProps {
   readonly onEndRun: () => void;
   readonly onPutOff: () => void;
 }
-
-const lapsUnlessSaid = 6;
 
 /** The rig test above the entry line: which setting comes next and whether it is on, and how far its run is. */
 export function RigTestPanel(props: RigTestPanelProps) {
@@ -117,7 +115,7 @@ interface OfRunProps extends RigTestPanelProps, Voiding {
 function OfRun({ tonight, isSmall, run, onEndRun, onVoid }: OfRunProps) {
   const { test, sides, why } = tonight;
   const laps = lapsInOrder(run).length;
-  const planned = test.lapsARun ?? lapsUnlessSaid;
+  const planned = lapsOfTestRun(test);
   const side = run.rigTest?.side ?? "A";
   return (
     <>

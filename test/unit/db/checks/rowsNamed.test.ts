@@ -35,6 +35,7 @@ test("a row names others each by its field, in the driver's words, and says what
       "pairs.0.runB: perhaps run in runs 9",
     ],
     cornerReviews: ["comboId: combo in combos 5", "sessionId: perhaps session in sessions 8"],
+    plans: ["comboId: combo in combos 5"],
   });
 });
 

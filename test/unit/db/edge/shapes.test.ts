@@ -55,7 +55,7 @@ const date: Wrong = [
 ];
 const zone: Wrong = ["not the name of a time zone", "Europe / Berlin", "", 7, ["UTC"]];
 const figures: Wrong = ["not figures", 7, "x", null, true];
-const part: Wrong = ["not as it should be", 7, "x", null, []];
+const part: Wrong = ["not as it should be", 7, "x", null];
 const list: Wrong = ["not a list as it should be", {}, "x", null, [null], [7]];
 const partHas = ([, ...values]: Wrong): Wrong => ["not as it should be", ...values];
 const listHas = ([, ...values]: Wrong): Wrong => ["not a list as it should be", ...values];
@@ -81,6 +81,29 @@ const lapFields: Fields = {
     ...optionalOfRow,
   },
 };
+
+/** Fields of a line of a plan, by its path in the row that holds it. */
+const planNeeds = (at: string) => ({
+  [`${at}.0.purpose`]: listHas(text),
+  [`${at}.0.check.figure`]: listHas(word),
+});
+const planMay = (at: string) => ({
+  [`${at}.0.id`]: listHas(key),
+  [`${at}.0.laps`]: listHas(count),
+  [`${at}.0.kind`]: listHas(word),
+  [`${at}.0.effort`]: listHas(word),
+  [`${at}.0.attendTo`]: listHas(text),
+  [`${at}.0.goodWhen`]: listHas(text),
+  [`${at}.0.reason`]: listHas(text),
+  [`${at}.0.rule`]: listHas(text),
+  [`${at}.0.corner`]: listHas(count),
+  [`${at}.0.sector`]: listHas(count),
+  [`${at}.0.check`]: listHas(part),
+  [`${at}.0.check.value`]: listHas(measure),
+  [`${at}.0.drill`]: listHas(word),
+  [`${at}.0.rigTest`]: listHas(key),
+  [`${at}.0.skipped`]: listHas(word),
+});
 
 const fields: { readonly [T in Sifted]: Fields } = {
   preferences: {
@@ -135,7 +158,13 @@ const fields: { readonly [T in Sifted]: Fields } = {
       "lowestSpeeds.0.speed": listHas(measure),
       ...ofRow,
     },
-    may: { lowestSpeeds: list, ...optionalOfRow },
+    may: {
+      lowestSpeeds: list,
+      practice: part,
+      "practice.sessionsAWeek": partHas(measure),
+      "practice.lapsASession": partHas(measure),
+      ...optionalOfRow,
+    },
   },
   pages: { needs: { comboId: key, from: instant, reason: text, ...ofRow }, may: optionalOfRow },
   references: {
@@ -151,7 +180,7 @@ const fields: { readonly [T in Sifted]: Fields } = {
       zone,
       focus: word,
       note: text,
-      "plan.0.purpose": listHas(text),
+      ...planNeeds("plan"),
       ...ofRow,
     },
     may: {
@@ -159,10 +188,7 @@ const fields: { readonly [T in Sifted]: Fields } = {
       conditions: text,
       targetMs: time,
       plan: list,
-      "plan.0.laps": listHas(count),
-      "plan.0.effort": listHas(word),
-      "plan.0.attendTo": listHas(text),
-      "plan.0.goodWhen": listHas(text),
+      ...planMay("plan"),
       ...optionalOfRow,
     },
   },
@@ -181,6 +207,9 @@ const fields: { readonly [T in Sifted]: Fields } = {
       "rigTest.id": partHas(key),
       "rigTest.pair": partHas(count),
       "rigTest.side": partHas(word),
+      "counts.0.drill": listHas(word),
+      "counts.0.tries": listHas(count),
+      "counts.0.good": listHas(count),
       ...ofRow,
     },
     may: {
@@ -188,6 +217,9 @@ const fields: { readonly [T in Sifted]: Fields } = {
       rigId: key,
       rigTest: part,
       "rigTest.void": partHas(text),
+      line: key,
+      counts: list,
+      "counts.0.corner": listHas(count),
       tyres: text,
       fuelLitres: measure,
       setup: text,
@@ -250,12 +282,45 @@ const fields: { readonly [T in Sifted]: Fields } = {
     },
   },
   targets: {
-    needs: { comboId: key, kind: word, value: measure, setAt: instant, setOn: date, ...ofRow },
-    may: { laps: count, by: date, start: number, process: text, archivedAt: instant, ...optionalOfRow },
+    needs: {
+      comboId: key,
+      kind: word,
+      value: measure,
+      setAt: instant,
+      setOn: date,
+      "earlier.0.kind": listHas(word),
+      "earlier.0.value": listHas(measure),
+      "earlier.0.until": listHas(instant),
+      "earlier.0.untilDay": listHas(date),
+      ...ofRow,
+    },
+    may: {
+      laps: count,
+      by: date,
+      start: number,
+      process: text,
+      why: text,
+      note: text,
+      earlier: list,
+      "earlier.0.laps": listHas(count),
+      "earlier.0.by": listHas(date),
+      archivedAt: instant,
+      ...optionalOfRow,
+    },
   },
   forecasts: {
     needs: { comboId: key, targetId: key, madeOn: date, by: date, chance: measure, method: text, ...ofRow },
-    may: { reached: yes, ...optionalOfRow },
+    may: {
+      madeAfter: key,
+      kind: word,
+      value: measure,
+      laps: count,
+      sessions: count,
+      lapsASession: measure,
+      reached: yes,
+      scoredOn: date,
+      ...optionalOfRow,
+    },
   },
   rigTests: {
     needs: {
@@ -299,6 +364,10 @@ const fields: { readonly [T in Sifted]: Fields } = {
       "corners.0.note": listHas(text),
       ...optionalOfRow,
     },
+  },
+  plans: {
+    needs: { lines: list, ...planNeeds("lines"), ...ofRow },
+    may: { comboId: key, name: text, minutes: measure, ...planMay("lines"), ...optionalOfRow },
   },
   digests: {
     needs: { sessionId: key, comboId: key, startedAt: instant, changedAt: instant },

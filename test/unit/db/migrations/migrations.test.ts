@@ -43,7 +43,8 @@ for (const { version } of migrations)
     const migrated = migrateRows(read.backup.tables, version);
     const { rows, bad } = withAside(migrated, checkRows(migrated));
     expect(bad).toEqual([]);
-    for (const table of tableNames) expect(rows[table].length, table).toBeGreaterThan(0);
+    const known = new Set(migrations.slice(0, version).flatMap(({ indexes }) => Object.keys(indexes)));
+    for (const table of tableNames) expect(rows[table].length > 0, table).toBe(known.has(table));
     expect(rows.aside ?? []).toHaveLength(version === 1 ? 0 : 1);
     const book = await restoreAsNew(rows, { name: `fixture-${version}`, ...tools });
     expect(await dump(book)).toEqual(rows);

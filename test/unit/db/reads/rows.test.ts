@@ -95,7 +95,7 @@ test("a target is set, changed, archived, deleted and brought back", async () =>
   const { book, comboId, clock } = await anOpenSession();
   const { id } = await setTarget(book, { comboId, kind: "best", value: 82000, setOn: "2026-03-10" });
   expect(await targetsOfCombo(book, comboId)).toMatchObject([{ value: 82000, setAt: clock.now() }]);
-  await editTarget(book, { id, patch: { value: 81500, by: "2026-04-01" } });
+  await editTarget(book, { id, patch: { value: 81500, by: "2026-04-01" }, on: "2026-03-10" });
   await archiveTarget(book, { id });
   expect((await targetsOfCombo(book, comboId))[0]?.archivedAt).toBe(clock.now());
   await archiveTarget(book, { id, isArchived: false });

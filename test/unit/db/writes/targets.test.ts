@@ -77,6 +77,32 @@ test("a missed target is set anew as it was, once, from today's figure, and goes
   expect(fresh).not.toHaveProperty("archivedAt");
 });
 
+test("what was wanted before stays in a target's history, but for a slip put right on the day", async () => {
+  const { book, comboId, clock } = await anOpenSession();
+  const set = { comboId, kind: "best", value: 82_000, setOn: "2026-03-10", by: "2026-04-01" } as const;
+  const { id } = await setTarget(book, set);
+  const row = async () => (await targetsOfCombo(book, comboId))[0];
+  await editTarget(book, { id, patch: { value: 82_500 }, on: "2026-03-10" });
+  expect(await row()).not.toHaveProperty("earlier");
+  await editTarget(book, { id, patch: { process: "brake later" }, on: "2026-03-20" });
+  expect(await row()).not.toHaveProperty("earlier");
+  clock.set(Date.UTC(2026, 2, 20, 18));
+  await editTarget(book, { id, patch: { value: 82_200 }, on: "2026-03-20" });
+  await editTarget(book, { id, patch: { value: 82_100 }, on: "2026-03-20" });
+  const first = { kind: "best", value: 82_500, by: "2026-04-01", untilDay: "2026-03-20", until: clock.now() };
+  expect((await row())?.earlier).toEqual([first]);
+  clock.set(Date.UTC(2026, 2, 25, 18));
+  const change = await editTarget(book, {
+    ...{ id, on: "2026-03-25" },
+    patch: { kind: "meanOf", laps: 5, by: undefined },
+  });
+  expect((await row())?.earlier).toEqual([
+    first,
+    { kind: "best", value: 82_100, by: "2026-04-01", untilDay: "2026-03-25", until: clock.now() },
+  ]);
+  expect(change.edits).toHaveLength(1);
+});
+
 test("what was done to a target, a reference lap, a rig record or a test is said in its words", async () => {
   const { book, comboId, sessionId } = await anOpenSession();
   const target = await setTarget(book, { comboId, kind: "best", value: 82_000, setOn: "2026-03-10" });
@@ -95,7 +121,7 @@ test("what was done to a target, a reference lap, a rig record or a test is said
   });
   const said = [
     target,
-    await editTarget(book, { id: target.id, patch: { value: 81_000 } }),
+    await editTarget(book, { id: target.id, patch: { value: 81_000 }, on: "2026-03-10" }),
     await archiveTarget(book, { id: target.id }),
     await archiveTarget(book, { id: target.id, isArchived: false }),
     forecast,
@@ -143,7 +169,7 @@ test("what cannot be stored says of what it was, each by its own name", async ()
   const asked = { question: "?", rigA: id, rigB: id, pairs: [], pairsPlanned: 6, level: 0.9, seed: 7 };
   const said: [Promise<unknown>, string][] = [
     [setTarget(closed, { comboId, kind: "best", value: 1, setOn: "2026-03-10" }), "Target not stored"],
-    [editTarget(closed, { id, patch: {} }), "Target not changed"],
+    [editTarget(closed, { id, patch: {}, on: "2026-03-10" }), "Target not changed"],
     [archiveTarget(closed, { id }), "Target not archived"],
     [renewTarget(closed, { id, newId: id, by: "2026-04-10", setOn: "2026-03-10" }), "Target not set anew"],
     [setTargetsAhead(closed, { upTo: 1, on: "2026-03-10" }), "Targets not dated right"],

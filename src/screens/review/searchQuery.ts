@@ -1,7 +1,8 @@
 import { focuses, isCalendarDate, remarkKinds, type SearchTerms } from "#domain";
 
-/** Reads what is looked for out of an address; what it does not understand is not asked for. */
-export function parseSearch(query: URLSearchParams): SearchTerms {
+/** Reads what is looked for out of the query of an address; what it does not understand is not asked for. */
+export function parseSearch(asked: string): SearchTerms {
+  const query = new URLSearchParams(asked);
   const text = (key: string) => query.get(key) || undefined;
   const date = (key: string) => {
     const value = query.get(key) ?? "";

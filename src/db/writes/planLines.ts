@@ -1,0 +1,67 @@
+import { type Id, lapsInOrder, lineToCome, type PlannedRun, type Run } from "#domain";
+import { LedgerFault } from "../fault.ts";
+import type { Logbook } from "../logbook.ts";
+import type { Change } from "./change.ts";
+import { liveRunsOf } from "./rowsOf.ts";
+import { write } from "./write.ts";
+import { changeOf, type Writer } from "./writer.ts";
+
+/**
+ * Leaves a line of a session's plan out, or takes it in again. The run that is open and holds nothing yet goes on to the line that
+ * comes next.
+ */
+export function leaveOutLine(
+  book: Logbook,
+  {
+    sessionId,
+    lineId,
+    isLeftOut = true,
+  }: { readonly sessionId: Id; readonly lineId: Id; readonly isLeftOut?: boolean },
+): Promise<Change> {
+  return write(book, "Plan not changed", async (writer) => {
+    const { plan = [] } = await writer.get("sessions", sessionId);
+    const lines = plan.map((line): PlannedRun => {
+      if (line.id !== lineId) return line;
+      const { skipped: _, ...taken } = line;
+      return isLeftOut ? { ...taken, skipped: true } : taken;
+    });
+    await writer.patch("sessions", sessionId, { plan: lines });
+    const runs = await liveRunsOf(writer, sessionId);
+    const last = runs.at(-1);
+    if (last !== undefined && isEmpty(last) && (last.line === lineId || last.line === undefined)) {
+      const others = runs.filter((run) => run !== last);
+      await drive(writer, last, lineToCome(lines, others));
+    }
+    return changeOf(writer, isLeftOut ? "Line of the plan left out" : "Line of the plan taken in again");
+  });
+}
+
+/** Lets a run drive another line of its session's plan, with its kind and effort; without one it drives none. */
+export function driveLine(
+  book: Logbook,
+  { runId, lineId }: { readonly runId: Id; readonly lineId: Id | undefined },
+): Promise<Change> {
+  return write(book, "Run not changed", async (writer) => {
+    const run = await writer.get("runs", runId);
+    const { plan = [] } = await writer.get("sessions", run.sessionId);
+    const line = plan.find(({ id }) => id !== undefined && id === lineId);
+    if (line === undefined && lineId !== undefined)
+      throw new LedgerFault("missing", "Nothing was changed: that line is no longer in the plan.");
+    await drive(writer, run, line);
+    return changeOf(
+      writer,
+      line === undefined ? "Run without a line of the plan" : `Run drives “${line.purpose}”`,
+    );
+  });
+}
+
+async function drive(writer: Writer, run: Run, line: PlannedRun | undefined): Promise<void> {
+  const { id, kind = "pace", effort = "full" } = line ?? {};
+  await writer.patch("runs", run.id, { line: id, kind, effort });
+}
+
+const isEmpty = (run: Run) =>
+  run.endedAt === undefined &&
+  run.summary === undefined &&
+  (run.counts ?? []).length === 0 &&
+  lapsInOrder(run).length === 0;

@@ -1,0 +1,76 @@
+import { fitLines, type Room } from "./fitLines.ts";
+import { hasFailedTwice } from "./hasFailedTwice.ts";
+import { learnTheLayout } from "./learnTheLayout.ts";
+import type { PlanFacts } from "./planFacts.ts";
+import { type DraftLine, isNewCircuit, type Rule, rules } from "./planRules.ts";
+
+/** A session written out, run by run. */
+export interface PlanDraft {
+  readonly lines: readonly DraftLine[];
+  /** Index of the line that is the one suggestion. */
+  readonly first: number;
+  /** What it was fitted to: laps at most, and minutes. */
+  readonly room: Room;
+}
+
+/** An evening nobody knows yet. Our own choice. */
+const FIRST_EVENING = { laps: 20, minutes: 60 };
+/** No plan asks for more than the usual laps by half. */
+const MORE = 1.5;
+const MOST_FOCUSES = 2;
+
+/**
+ * The next session as three to five runs, by the table of rules: an opening; the next run of a rig test, or what went well last
+ * time once more; what costs most, and what costs next; a drill; a run that shows the effect; a long run where races are driven.
+ * What did not work twice in a form is not proposed in it again. The same figures give the same draft.
+ * @param facts of the combo's last evenings
+ * @param minutes the driver has; without it those of the usual evening
+ */
+export function draftPlan(facts: PlanFacts, minutes?: number): PlanDraft {
+  const { evening } = facts;
+  const room: Room = {
+    laps: Math.max(1, Math.floor((evening?.laps ?? FIRST_EVENING.laps) * MORE)),
+    minutes: minutes ?? evening?.minutes ?? FIRST_EVENING.minutes,
+    lapMs: evening?.lapMs,
+  };
+  const wanted = isNewCircuit(facts) ? learnTheLayout(facts) : linesFor(facts);
+  const lines = fitLines(wanted, room);
+  return { lines, first: suggestionIn(lines), room };
+}
+
+/** The line of a rule that has not failed in its form; undefined where the rule does not speak, or no form is left. */
+function lineOf({ lines }: Rule, facts: PlanFacts): DraftLine | undefined {
+  return lines(facts).find((line) => !hasFailedTwice(line, facts.tried));
+}
+
+function linesFor(facts: PlanFacts): readonly DraftLine[] {
+  const of = (part: Rule["part"]) => rules.filter((rule) => rule.part === part);
+  const one = (part: Rule["part"]) => {
+    const [line] = of(part).flatMap((rule) => lineOf(rule, facts) ?? []);
+    return line === undefined ? [] : [line];
+  };
+  const focuses = of("focus")
+    .map((rule) => ({ rule, worth: rule.worth?.(facts) ?? 0 }))
+    .filter(({ worth }) => worth > 0)
+    .toSorted((a, b) => b.worth - a.worth)
+    .flatMap(({ rule }) => lineOf(rule, facts) ?? [])
+    .slice(0, MOST_FOCUSES);
+  return [
+    ...one("opening"),
+    ...one("first"),
+    ...focuses,
+    ...one("drill").filter((drill) => focuses.every(({ rule }) => rule !== drill.rule)),
+    ...one("close"),
+    ...one("last"),
+  ];
+}
+
+/** What comes first: the next run of a rig test, else what costs most. */
+function suggestionIn(lines: readonly DraftLine[]): number {
+  const test = lines.findIndex(({ rule }) => rule === "rig test");
+  if (test >= 0) return test;
+  const focus = lines.findIndex(({ rule }) => !beside.includes(rule));
+  return Math.max(0, focus);
+}
+
+const beside: readonly DraftLine["rule"][] = ["after a break", "warm-up", "again"];

@@ -1,0 +1,231 @@
+import {
+  type Corner,
+  cornersOfSector,
+  type Drill,
+  formatLapTime,
+  type Id,
+  type PlanCheck,
+  type PlannedRun,
+} from "#domain";
+import type { Because, CountedHabit, DraftLine, PlanRule } from "#stats";
+import { hundredths, sayAmount, thousandths } from "./amount.ts";
+import { sayCorners } from "./cornersSay.ts";
+import { counted } from "./counted.ts";
+import type { Rests } from "./evidence.ts";
+import { sayWhy } from "./planWhy.ts";
+import { targetFigure } from "./targets.ts";
+
+/** What each drill counts: a try that came off. */
+export const drillWords: Readonly<Record<Drill, { readonly name: string; readonly good: string }>> = {
+  traction: { name: "Exits without wheelspin", good: "exits without wheelspin" },
+  braking: { name: "Stops at the mark", good: "stops at the mark" },
+  "half throttle": { name: "Laps at half throttle", good: "laps at half throttle without lifting" },
+  kerb: { name: "One car’s width from the kerb", good: "passes one car’s width from the kerb" },
+};
+
+/**
+ * A line of a draft as it is told to the driver, and kept with the session.
+ * @param corners of the layout, so that a sector is told with the corners known to lie in it
+ */
+export function writtenLine(line: DraftLine, corners: readonly Corner[] = []): Omit<PlannedRun, "id"> {
+  const { rule, kind, laps, effort, corner, sector, drill, rigTest, check, because } = line;
+  const attendTo = attendToOf(line, corners);
+  return {
+    ...{ rule, kind, laps, effort, check },
+    purpose: purposeOf(line, corners),
+    ...(attendTo !== undefined && { attendTo }),
+    goodWhen: sayGoodWhen(line),
+    reason: sayWhy(because),
+    ...(corner !== undefined && { corner }),
+    ...(sector !== undefined && { sector }),
+    ...(drill !== undefined && { drill }),
+    ...(rigTest !== undefined && { rigTest }),
+  };
+}
+
+/** All lines of a draft, each under an id of its own. */
+export function plannedLines(
+  lines: readonly DraftLine[],
+  corners: readonly Corner[],
+  newId: () => Id,
+): readonly PlannedRun[] {
+  return lines.map((line) => ({ id: newId(), ...writtenLine(line, corners) }));
+}
+
+function purposeOf(line: DraftLine, corners: readonly Corner[]): string {
+  const { rule, kind, corner, sector, drill, because } = line;
+  switch (rule) {
+    case "after a break":
+      return "Find the way back in";
+    case "warm-up":
+      return "Warm up";
+    case "learn the layout":
+      if (kind === "warm-up") return "Learn the way round";
+      return line.effort === "learning" ? "Clean laps, no hurry" : "First laps to measure";
+    case "rig test":
+      return "The next run of the rig test";
+    case "again":
+      return `Corner ${corner} once more`;
+    case "mistakes":
+      return corner === undefined ? "Clean laps" : `Clean laps, corner ${corner} above all`;
+    case "corner":
+      return `Corner ${corner}`;
+    case "drill":
+      return drill === undefined
+        ? "Drill"
+        : `${drillWords[drill].name}${corner === undefined ? "" : `, corner ${corner}`}`;
+    case "repeatability":
+      return "Equal laps";
+    case "runs alike":
+      return "A run like your fastest";
+    case "pace":
+      if (corner !== undefined) return `Faster through corner ${corner}`;
+      return sector === undefined ? "Faster laps" : `Faster in ${saySectorWith(sector, corners)}`;
+    case "target":
+      return because.because === "target"
+        ? `For the target: ${targetFigure(because.target)} ${formatLapTime(because.target.value)}`
+        : "For the target";
+    case "measure":
+      return "See what it brought";
+    case "race":
+      return "A long run";
+  }
+}
+
+/** "sector 2 (corners 5 to 8)" */
+function saySectorWith(sector: number, corners: readonly Corner[]): string {
+  const within = cornersOfSector(corners, sector);
+  return within.length === 0 ? `sector ${sector}` : `sector ${sector} (${sayCorners(within)})`;
+}
+
+/** The one thing to attend to; undefined where there is none to name. */
+function attendToOf(line: DraftLine, corners: readonly Corner[]): string | undefined {
+  const { rule, because, corner, sector, drill } = line;
+  switch (rule) {
+    case "after a break":
+      return "room to spare everywhere";
+    case "warm-up":
+      return "where you brake";
+    case "learn the layout":
+      return line.kind === "warm-up" ? "a mark to brake at for every corner" : "the same marks every lap";
+    case "again":
+      return "the same as last time";
+    case "mistakes":
+      return corner === undefined ? "room to spare at the edges" : `room to spare at corner ${corner}`;
+    case "corner":
+    case "drill":
+      return sayCornerTask(because) ?? (drill && `only whether it comes off, not the time`);
+    case "repeatability":
+      return `the same brake points and kerbs${sector === undefined ? "" : `, ${saySectorWith(sector, corners)} above all`}`;
+    case "runs alike":
+      return "fuel, tyres and line as in your fastest run";
+    case "pace":
+      return "one lap of the replay from outside first, then that line";
+    case "target":
+      return because.because === "target" ? because.target.process : undefined;
+    case "measure":
+      return "nothing new";
+    case "race":
+      return "the last laps as the first ones";
+    case "rig test":
+      return undefined;
+  }
+}
+
+/** What to do at a corner, from what was counted there; undefined where nothing was. */
+function sayCornerTask(because: Because): string | undefined {
+  switch (because.because) {
+    case "braking":
+      return because.seen.what === "late"
+        ? `brake earlier for corner ${because.corner}`
+        : `brake later for corner ${because.corner}`;
+    case "throttle":
+      return throttleTask(because.seen, because.corner);
+    case "gap":
+      return gapTask(because.gap.at, because.corner);
+    case "corner":
+      return because.gap === undefined
+        ? `corner ${because.corner}, and all else as it is`
+        : gapTask(because.gap.at, because.corner);
+    default:
+      return undefined;
+  }
+}
+
+function throttleTask({ what }: CountedHabit<"early" | "late" | "twice">, corner: number): string {
+  if (what === "twice") return `one press of the throttle out of corner ${corner}, no lift`;
+  return what === "early"
+    ? `a moment’s wait with the throttle at corner ${corner}`
+    : `the throttle a moment sooner at corner ${corner}`;
+}
+
+function gapTask(at: "entry" | "apex" | "exit", corner: number): string {
+  if (at === "entry") return `begin corner ${corner} from the outer edge`;
+  return at === "apex"
+    ? `touch the inner edge of corner ${corner}`
+    : `let the car run out to the edge of corner ${corner}`;
+}
+
+/**
+ * When a run has worked.
+ * @example "7 of 8 laps are clean"
+ */
+export function sayGoodWhen({
+  check,
+  laps = 0,
+  corner,
+  sector,
+  drill,
+}: {
+  readonly check: PlanCheck;
+  readonly laps?: number | undefined;
+  readonly corner?: number | undefined;
+  readonly sector?: number | undefined;
+  readonly drill?: Drill | undefined;
+}): string {
+  const { figure, value = 0 } = check;
+  switch (figure) {
+    case "clean":
+      return value >= laps
+        ? `all ${counted(laps, "lap")} clean`
+        : `${value} of ${counted(laps, "lap")} clean`;
+    case "usual":
+      return `usual lap ${formatLapTime(value, 2)} or under`;
+    case "best":
+      return `best lap ${formatLapTime(value)} or under`;
+    case "scatter":
+      return `laps differ by ${sayAmount(value, hundredths)} or less`;
+    case "corner":
+      return value === 0
+        ? `no mistake at corner ${corner}`
+        : `at most ${counted(value, "mistake")} at corner ${corner}`;
+    case "sector":
+      return `sector ${sector} usually ${sayAmount(value, thousandths)} or under`;
+    case "drill":
+      return `${Math.round(value / 100)} of 10 ${drill === undefined ? "come off" : drillWords[drill].good}`;
+    case "driven":
+      return laps === 0 ? "driven" : `${counted(laps, "lap")} driven`;
+  }
+}
+
+const common = "common practice, no source";
+
+/** What the reason of each rule's line and the advice itself rest on. */
+export const planEvidence: Readonly<Record<PlanRule, Rests>> = {
+  "after a break": { reason: "measured on you", advice: common },
+  // Warm-up decrement (Adams 1961): first tries after a rest are worse, and come back fast.
+  "warm-up": { reason: "fair evidence", advice: "fair evidence" },
+  "learn the layout": { reason: "measured on you", advice: common },
+  "rig test": { reason: "measured on you", advice: "fair evidence" },
+  // Practice is not learning (Soderstrom & Bjork 2015).
+  again: { reason: "measured on you", advice: "fair evidence" },
+  mistakes: { reason: "measured on you", advice: common },
+  corner: { reason: "measured on you", advice: "fair evidence" },
+  drill: { reason: "measured on you", advice: "worth a try" },
+  repeatability: { reason: "measured on you", advice: common },
+  "runs alike": { reason: "measured on you", advice: "worth a try" },
+  pace: { reason: "measured on you", advice: common },
+  target: { reason: "measured on you", advice: "fair evidence" },
+  measure: { reason: "measured on you", advice: "fair evidence" },
+  race: { reason: "measured on you", advice: common },
+};

@@ -1,0 +1,91 @@
+import { formatLapTime, sayDate } from "#domain";
+import type { Because } from "#stats";
+import { hundredths, sayAmount } from "./amount.ts";
+import { sayRange } from "./cornersSay.ts";
+import { asSentence, counted, inWords } from "./counted.ts";
+import { targetFigure } from "./targets.ts";
+import { sayUsual } from "./usualLap.ts";
+
+const seconds = (ms: number) => sayAmount(ms, hundredths);
+const percent = (share: number) => `${Math.round(share * 100)} %`;
+
+/**
+ * Why a line of a plan is there, in the driver's own figures.
+ * @example "Mistakes cost 0.41 s of your 1.02 s a lap: 7 of 60 laps were lost, 4 of them at corner 5."
+ */
+export function sayWhy(because: Because): string {
+  switch (because.because) {
+    case "break": {
+      const { days, last } = because;
+      const back =
+        last === undefined
+          ? ""
+          : ` After your last break of ${counted(last.days, "day")} the old level was back within ${counted(last.laps, "lap")}.`;
+      return `${counted(days, "day")} since you drove here.${back}`;
+    }
+    case "first laps":
+      return "The first laps after a rest are slower, and that goes quickly.";
+    case "slower overnight":
+      return `Your first laps of an evening are about ${seconds(because.ms)} slower than the last of the evening before (${because.pairs} pairs of evenings): more of them before it counts.`;
+    case "new here":
+      return because.laps === 0
+        ? "You have not driven here before."
+        : `${counted(because.laps, "lap")} so far: too few to know what costs time here.`;
+    case "rig test waits":
+      return `A rig test waits: ${counted(because.runs, "run")} still to drive.`;
+    case "went well":
+      return `It worked last time. Whether it stayed shows at the start of the next evening.`;
+    case "mistakes":
+      return sayMistakesWhy(because);
+    case "corner": {
+      const { worth, mistakes, laps } = because;
+      const lost =
+        mistakes === 0 ? "" : `, with ${counted(mistakes, "mistake")} there in ${counted(laps, "lap")}`;
+      return `About ${seconds(worth.mid)} a lap${worth.low === worth.high ? "" : ` (${sayRange(worth)})`}: no other corner is worth more${lost}.`;
+    }
+    case "braking":
+      return `Braking was ${because.seen.what} in ${because.seen.count} of ${counted(because.seen.of, "review")}.`;
+    case "throttle":
+      return `Throttle was ${because.seen.what === "twice" ? "pressed twice" : because.seen.what} in ${because.seen.count} of ${counted(because.seen.of, "review")}.`;
+    case "gap":
+      return `A replay showed ${because.gap.metres.toFixed(1)} m of road left at the ${because.gap.at}.`;
+    case "uneven":
+      return `Uneven laps cost ${ofAll(because)} a lap.`;
+    case "runs differ":
+      return `Uneven laps cost ${ofAll(because)} a lap, and most of it lies between your runs: ${percent(because.runs)} of the spread, ${percent(because.laps)} inside them.`;
+    case "pace":
+      return `Pace costs ${ofAll(because)} a lap: your best laps are so far from what you measure by.`;
+    case "target": {
+      const { target } = because;
+      return `${asSentence(targetFigure(target))} ${formatLapTime(target.value)} is wanted by ${sayDate(target.by)}: ${target.days === 0 ? "today" : `${counted(target.days, "day")} left`}.`;
+    }
+    case "see the effect":
+      return because.usual === undefined
+        ? "Five clean laps at full effort make a usual lap to measure by."
+        : `Your usual lap was ${sayUsual(because.usual, 2)} last time; the same run again shows what changed.`;
+    case "races":
+      return `You raced on ${inWords(because.races)} of your last evenings.`;
+  }
+}
+
+function sayMistakesWhy({
+  ms,
+  balance,
+  lost,
+  laps,
+  corner,
+}: Extract<Because, { readonly because: "mistakes" }>): string {
+  const where =
+    corner === undefined
+      ? ""
+      : `, ${corner.count === lost ? "all" : corner.count} of them at corner ${corner.number}`;
+  const count = `${lost} of ${counted(laps, "lap")} were lost${where}`;
+  return ms === undefined || balance === undefined || ms === 0
+    ? `${count}.`
+    : `Mistakes cost ${ofAll({ ms, balance })} a lap: ${count}.`;
+}
+
+/** A line of the account and all of it: "0.41 s of your 1.02 s"; alone where other lines take more off than there is left. */
+function ofAll({ ms, balance }: { readonly ms: number; readonly balance: number }): string {
+  return ms < balance ? `${seconds(ms)} of your ${seconds(balance)}` : seconds(ms);
+}

@@ -1,0 +1,138 @@
+import { expect, test } from "vitest";
+import type { CornerReview, Lap, PlannedRun, ReviewedCorner, Target } from "#domain";
+import { gatherFacts, type PlanInput, sessionDigest } from "#stats";
+import { aPage, aRun, aSession, choices, type Told } from "../someRows.ts";
+
+const five = [84_000, 84_100, 84_200, 84_300, 84_400];
+const off = (corner: number): Partial<Lap> => ({ ms: 90_000, remarks: [{ kind: "off", corner }] });
+
+/** Evenings on days of January 2026, each of one run. */
+function evenings(days: Readonly<Record<number, readonly Told[]>>) {
+  return Object.entries(days).map(([day, laps]) => {
+    const session = aSession(Number(day));
+    return { session, runs: [aRun(1, laps, { sessionId: session.id })] };
+  });
+}
+
+function factsOf({
+  driven = [],
+  ...fields
+}: Partial<PlanInput> & { readonly driven?: ReturnType<typeof evenings> }) {
+  return gatherFacts({
+    ...{
+      comboId: "combo",
+      pages: [],
+      targets: [],
+      references: [],
+      reviews: [],
+      corners: [],
+      lowestSpeeds: [],
+    },
+    ...{ car: {}, preferences: choices, today: "2026-01-31", rigTest: undefined, sessions: driven },
+    digests: driven.map(({ session, runs }) => sessionDigest(session, runs, choices)),
+    ...fields,
+  });
+}
+
+const aReview = (day: number, corners: readonly ReviewedCorner[]): CornerReview => ({
+  ...{
+    id: `review ${day}`,
+    createdAt: day,
+    updatedAt: day,
+    comboId: "combo",
+    on: aSession(day).date,
+    corners,
+  },
+});
+
+test("where nothing was driven nothing is known", () => {
+  expect(factsOf({})).toMatchObject({
+    ...{ driven: { sessions: 0, laps: 0, before: 0 }, evening: undefined, daysSince: undefined },
+    ...{ account: undefined, lost: { laps: 0, lost: 0 }, corners: [], target: undefined, usual: undefined },
+  });
+});
+
+test("the usual evening is the middle one of the last six, a lap in the middle of its evening", () => {
+  const driven = evenings({
+    1: new Array<number>(90).fill(84_000),
+    ...Object.fromEntries([3, 5, 7, 9, 11, 13].map((day) => [day, five])),
+  });
+  // Five laps of 84.2 s are seven minutes.
+  expect(factsOf({ driven })).toMatchObject({
+    evening: { laps: 5, minutes: 7, lapMs: 84_200 },
+    daysSince: 17,
+  });
+});
+
+test("laps lost are counted with those that have no time, out laps are none, and older pages are apart", () => {
+  const driven = evenings({ 1: five, 10: [[90_000, "out"], ...five, off(5), [undefined, "spin"]] });
+  expect(factsOf({ driven, pages: [aPage(aSession(5).startedAt)] })).toMatchObject({
+    driven: { sessions: 1, laps: 8, before: 1 },
+    lost: { laps: 7, lost: 2 },
+  });
+});
+
+test("braking is a habit from two reviews on that say the same more often than all else", () => {
+  const of = (...words: readonly ("early" | "late" | "right")[]) =>
+    factsOf({
+      driven: evenings({ 1: [...five, off(5)] }),
+      reviews: words.map((braking, n) => aReview(2 + n, [{ number: 5, braking }])),
+    }).corners[0]?.braking;
+  expect(of("late")).toBeUndefined();
+  expect(of("late", "late")).toEqual({ what: "late", count: 2, of: 2 });
+  expect(of("late", "late", "right")).toEqual({ what: "late", count: 2, of: 3 });
+  expect(of("late", "late", "right", "right")).toBeUndefined();
+  expect(of("right", "right")).toBeUndefined();
+});
+
+test("that braking was early is no habit where the car left the road, for it would be to brake later there", () => {
+  const reviews = [2, 3].map((day) =>
+    aReview(day, [{ number: 5, braking: "early", entry: 1, apex: 0, exit: 1 }]),
+  );
+  const at = (laps: readonly Told[]) => factsOf({ driven: evenings({ 1: laps }), reviews }).corners;
+  expect(at(five).find(({ number }) => number === 5)?.braking).toEqual({ what: "early", count: 2, of: 2 });
+  expect(at([...five, off(5)]).find(({ number }) => number === 5)?.braking).toBeUndefined();
+  expect(at([...five, off(6)]).find(({ number }) => number === 5)?.braking).toBeDefined();
+});
+
+test("the target is the open one whose date comes next, with the one thing to do for it", () => {
+  const aTarget = (id: string, fields: Partial<Target>): Target => ({
+    ...{ id, createdAt: 0, updatedAt: 0, comboId: "combo", kind: "best", value: 83_000 },
+    ...{ setAt: aSession(0).startedAt, setOn: "2026-01-01" },
+    ...fields,
+  });
+  const targets = [
+    aTarget("undated", {}),
+    aTarget("later", { by: "2026-03-01" }),
+    aTarget("next", { by: "2026-02-10", kind: "meanOf", laps: 5, process: "later apex" }),
+    aTarget("reached", { by: "2026-02-05", value: 84_000 }),
+  ];
+  expect(factsOf({ driven: evenings({ 3: five }), targets }).target).toEqual({
+    ...{ kind: "meanOf", value: 83_000, laps: 5, by: "2026-02-10", days: 10, process: "later apex" },
+  });
+  expect(
+    factsOf({ driven: evenings({ 3: five }), targets: [aTarget("undated", {})] }).target,
+  ).toBeUndefined();
+});
+
+test("lines of earlier plans that were driven are remembered, the newest evening first", () => {
+  const line = (id: string, rule: string): PlannedRun => ({
+    ...{ id, rule, purpose: "", laps: 5, check: { figure: "usual", value: 84_200 } },
+  });
+  const planned = (day: number, rule: string, laps: readonly number[]) => {
+    const session = aSession(day, { plan: [line(`l${day}`, rule)] });
+    return { session, runs: [aRun(1, laps, { sessionId: session.id, line: `l${day}` })] };
+  };
+  const driven = [
+    planned(1, "pace", five),
+    planned(
+      4,
+      "mistakes",
+      five.map((ms) => ms + 500),
+    ),
+  ];
+  expect(factsOf({ driven }).tried).toMatchObject([
+    { rule: "mistakes", isGood: false },
+    { rule: "pace", isGood: true },
+  ]);
+});

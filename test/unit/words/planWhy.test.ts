@@ -1,0 +1,87 @@
+import { describe, expect, it } from "vitest";
+import type { Because } from "#stats";
+import { sayWhy } from "#words";
+import { expectWellFormed } from "./wellFormed.ts";
+
+const mistakes = { because: "mistakes", ms: 410, balance: 1020, lost: 7, laps: 60 } as const;
+const worth = { low: 120, mid: 280, high: 470 };
+const target = { kind: "best", value: 83_300, by: "2026-12-13", days: 21 } as const;
+
+const said: readonly (readonly [Because, string])[] = [
+  [
+    { because: "break", days: 16, last: { days: 12, laps: 40 } },
+    "16 days since you drove here. After your last break of 12 days the old level was back within 40 laps.",
+  ],
+  [{ because: "break", days: 10, last: undefined }, "10 days since you drove here."],
+  [{ because: "first laps" }, "The first laps after a rest are slower, and that goes quickly."],
+  [
+    { because: "slower overnight", ms: 350, low: 200, high: 500, pairs: 8 },
+    "Your first laps of an evening are about 0.35 s slower than the last of the evening before (8 pairs of evenings): more of them before it counts.",
+  ],
+  [{ because: "new here", laps: 0 }, "You have not driven here before."],
+  [{ because: "new here", laps: 12 }, "12 laps so far: too few to know what costs time here."],
+  [{ because: "rig test waits", runs: 1 }, "A rig test waits: 1 run still to drive."],
+  [
+    {
+      because: "went well",
+      line: { rule: "corner", corner: 5, drill: undefined, laps: 8, isGood: true },
+    },
+    "It worked last time. Whether it stayed shows at the start of the next evening.",
+  ],
+  [
+    { ...mistakes, corner: { number: 5, count: 4 } },
+    "Mistakes cost 0.41 s of your 1.02 s a lap: 7 of 60 laps were lost, 4 of them at corner 5.",
+  ],
+  [
+    { ...mistakes, ms: undefined, balance: undefined, corner: { number: 5, count: 7 } },
+    "7 of 60 laps were lost, all of them at corner 5.",
+  ],
+  // Other lines give back more than is lost in all.
+  [{ ...mistakes, balance: 300, corner: undefined }, "Mistakes cost 0.41 s a lap: 7 of 60 laps were lost."],
+  [
+    { because: "corner", corner: 5, worth, mistakes: 5, laps: 193, gap: undefined },
+    "About 0.28 s a lap (between 0.12 and 0.47 s): no other corner is worth more, with 5 mistakes there in 193 laps.",
+  ],
+  [
+    { because: "braking", corner: 5, seen: { what: "late", count: 2, of: 3 } },
+    "Braking was late in 2 of 3 reviews.",
+  ],
+  [
+    { because: "throttle", corner: 5, seen: { what: "twice", count: 2, of: 2 } },
+    "Throttle was pressed twice in 2 of 2 reviews.",
+  ],
+  [
+    { because: "gap", corner: 5, gap: { at: "exit", metres: 0.9 } },
+    "A replay showed 0.9 m of road left at the exit.",
+  ],
+  [{ because: "uneven", ms: 430, balance: 1190, sector: 2 }, "Uneven laps cost 0.43 s of your 1.19 s a lap."],
+  [
+    { because: "runs differ", ms: 430, balance: 1190, runs: 0.6, laps: 0.3 },
+    "Uneven laps cost 0.43 s of your 1.19 s a lap, and most of it lies between your runs: 60 % of the spread, 30 % inside them.",
+  ],
+  [
+    { because: "pace", ms: 300, balance: 1190, sector: undefined, corner: undefined },
+    "Pace costs 0.30 s of your 1.19 s a lap: your best laps are so far from what you measure by.",
+  ],
+  [{ because: "target", target }, "Best lap 1:23.300 is wanted by Sun 13 Dec 2026: 21 days left."],
+  [
+    { because: "target", target: { ...target, days: 0 } },
+    "Best lap 1:23.300 is wanted by Sun 13 Dec 2026: today.",
+  ],
+  [
+    { because: "see the effect", usual: undefined },
+    "Five clean laps at full effort make a usual lap to measure by.",
+  ],
+  [
+    { because: "see the effect", usual: 84_014.5 },
+    "Your usual lap was 1:24.01 last time; the same run again shows what changed.",
+  ],
+  [{ because: "races", races: 2 }, "You raced on two of your last evenings."],
+];
+
+describe("why a line of a plan is there", () => {
+  it.each(said)("%o", (because, sentence) => {
+    expect(sayWhy(because)).toBe(sentence);
+    expectWellFormed(sentence);
+  });
+});
