@@ -120,6 +120,7 @@ export { gatherFacts, type PlanInput } from "./plan/gatherFacts.ts";
 export type { CountedHabit, PlanFacts, TriedLine } from "./plan/planFacts.ts";
 export { type LineOutcome, planOutcome } from "./plan/planOutcome.ts";
 export type { Because, DraftLine, PlanRule } from "./plan/planRules.ts";
+export { suggestedLine } from "./plan/suggestedLine.ts";
 
 // Race distance
 

@@ -58,6 +58,7 @@ export { asSentence, counted, listed } from "./counted.ts";
 export { sayCounts } from "./counts.ts";
 export { sayDatesAhead } from "./datesAhead.ts";
 export { answerOfDifferent } from "./different.ts";
+export { effortWords } from "./effort.ts";
 export { type Evidence, type Rests, sayEvidence } from "./evidence.ts";
 export {
   factorNames,
@@ -108,6 +109,7 @@ export {
 export { scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
 export { drillWords, planEvidence, plannedLines, sayGoodWhen, writtenLine } from "./planLine.ts";
+export { nextOfLine, sayLineInShort, sayLineSoFar, sayLineTask, sayPlaceInPlan } from "./planLog.ts";
 export { sayCameTo, sayMet } from "./planOutcome.ts";
 export { sayWhy } from "./planWhy.ts";
 export {

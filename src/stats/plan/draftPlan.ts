@@ -3,6 +3,7 @@ import { hasFailedTwice } from "./hasFailedTwice.ts";
 import { learnTheLayout } from "./learnTheLayout.ts";
 import type { PlanFacts } from "./planFacts.ts";
 import { type DraftLine, isNewCircuit, type Rule, rules } from "./planRules.ts";
+import { suggestedLine } from "./suggestedLine.ts";
 
 /** A session written out, run by run. */
 export interface PlanDraft {
@@ -35,7 +36,7 @@ export function draftPlan(facts: PlanFacts, minutes?: number): PlanDraft {
   };
   const wanted = isNewCircuit(facts) ? learnTheLayout(facts) : linesFor(facts);
   const lines = fitLines(wanted, room);
-  return { lines, first: suggestionIn(lines), room };
+  return { lines, first: suggestedLine(lines), room };
 }
 
 /** The line of a rule that has not failed in its form; undefined where the rule does not speak, or no form is left. */
@@ -64,13 +65,3 @@ function linesFor(facts: PlanFacts): readonly DraftLine[] {
     ...one("last"),
   ];
 }
-
-/** What comes first: the next run of a rig test, else what costs most. */
-function suggestionIn(lines: readonly DraftLine[]): number {
-  const test = lines.findIndex(({ rule }) => rule === "rig test");
-  if (test >= 0) return test;
-  const focus = lines.findIndex(({ rule }) => !beside.includes(rule));
-  return Math.max(0, focus);
-}
-
-const beside: readonly DraftLine["rule"][] = ["after a break", "warm-up", "again"];
