@@ -58,7 +58,6 @@ export { asSentence, counted, listed } from "./counted.ts";
 export { sayCounts } from "./counts.ts";
 export { sayDatesAhead } from "./datesAhead.ts";
 export { answerOfDifferent } from "./different.ts";
-export { effortWords } from "./effort.ts";
 export { type Evidence, type Rests, sayEvidence } from "./evidence.ts";
 export {
   factorNames,
@@ -109,8 +108,9 @@ export {
 export { scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
 export { drillWords, planEvidence, plannedLines, sayGoodWhen, writtenLine } from "./planLine.ts";
-export { nextOfLine, sayLineInShort, sayLineSoFar, sayLineTask, sayPlaceInPlan } from "./planLog.ts";
+export { nextOfLine, sayLineInShort, sayLineSoFar, sayPlaceInPlan } from "./planLog.ts";
 export { sayCameTo, sayMet } from "./planOutcome.ts";
+export { sayPlanSize } from "./planSize.ts";
 export { sayWhy } from "./planWhy.ts";
 export {
   practiceReading,
@@ -174,6 +174,7 @@ export { type SaidSides, saidSides, saySide } from "./rigTestSides.ts";
 export { type RunFigure, sayRunFigures, sayScatterFigure } from "./runFigures.ts";
 export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInRun } from "./runLines.ts";
 export { sayRun } from "./runSays.ts";
+export { effortWords, kindWords, sayRunTask } from "./runTask.ts";
 export { sayScatter } from "./scatter.ts";
 export {
   curvedGlassSays,

@@ -1,24 +1,12 @@
 import type { PlannedRun } from "#domain";
 import type { LineOutcome } from "#stats";
 import { counted } from "./counted.ts";
-import { effortWords } from "./effort.ts";
 import { sayCameTo } from "./planOutcome.ts";
-
-/**
- * What a line of a plan asks for.
- * @example "8 laps, learning effort", "13 laps, race, full effort"
- */
-export function sayLineTask({ laps, kind = "pace", effort = "full", drill, rule }: PlannedRun): string {
-  // Its purpose says what a drafted line is; one of the driver's own may be called anything.
-  const isSaid = kind === "pace" || drill !== undefined || rule !== undefined;
-  return [laps === undefined ? "" : counted(laps, "lap"), isSaid ? "" : kind, effortWords[effort]]
-    .filter((part) => part !== "")
-    .join(", ");
-}
+import { sayRunTask } from "./runTask.ts";
 
 /** A line of a plan in one line: "Corner 5 · 8 laps, learning effort" */
 export function sayLineInShort(line: PlannedRun): string {
-  return `${line.purpose} · ${sayLineTask(line)}`;
+  return `${line.purpose} · ${sayRunTask(line)}`;
 }
 
 /** Which line of a plan it is, counted without those left out: "2 of 4"; empty where it is none of them. */
@@ -45,7 +33,7 @@ export function sayLineSoFar(outcome: LineOutcome): string {
 /** A line of the plan as what comes next, in two sentences. */
 export function nextOfLine(line: PlannedRun): { readonly suggestion: string; readonly reason: string } {
   const { purpose, attendTo, goodWhen } = line;
-  const task = [sayLineTask(line), attendTo ?? ""].filter((part) => part !== "").join(", ");
+  const task = [sayRunTask(line), attendTo ?? ""].filter((part) => part !== "").join(", ");
   return {
     suggestion: `${purpose}: ${task}.`,
     reason: goodWhen === undefined ? "" : `Good when ${goodWhen}.`,

@@ -3,7 +3,7 @@ import { hasFailedTwice } from "./hasFailedTwice.ts";
 import { learnTheLayout } from "./learnTheLayout.ts";
 import type { PlanFacts } from "./planFacts.ts";
 import { type DraftLine, isNewCircuit, type Rule, rules } from "./planRules.ts";
-import { suggestedLine } from "./suggestedLine.ts";
+import { suggestionIn } from "./suggestionIn.ts";
 
 /** A session written out, run by run. */
 export interface PlanDraft {
@@ -36,7 +36,7 @@ export function draftPlan(facts: PlanFacts, minutes?: number): PlanDraft {
   };
   const wanted = isNewCircuit(facts) ? learnTheLayout(facts) : linesFor(facts);
   const lines = fitLines(wanted, room);
-  return { lines, first: suggestedLine(lines), room };
+  return { lines, first: suggestionIn(lines), room };
 }
 
 /** The line of a rule that has not failed in its form; undefined where the rule does not speak, or no form is left. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { PlannedRun } from "#domain";
 import type { LineOutcome } from "#stats";
-import { nextOfLine, sayLineInShort, sayLineSoFar, sayLineTask, sayPlaceInPlan } from "#words";
+import { nextOfLine, sayLineInShort, sayLineSoFar, sayPlaceInPlan } from "#words";
 
 const line: PlannedRun = {
   id: "b",
@@ -29,16 +29,6 @@ const outcome = (fields: Partial<LineOutcome>): LineOutcome => ({
 describe("a line of the plan on Log", () => {
   it("is told with its laps and effort", () => {
     expect(sayLineInShort(line)).toBe("Corner 5 · 8 laps, learning effort");
-    expect(sayLineTask({ purpose: "As it comes" })).toBe("full effort");
-  });
-
-  it("of the driver's own says its kind, for its name may be anything", () => {
-    expect(sayLineTask({ purpose: "Evening race", kind: "race", laps: 12 })).toBe(
-      "12 laps, race, full effort",
-    );
-    expect(
-      sayLineTask({ purpose: "Warm up", rule: "warm-up", kind: "warm-up", laps: 1, effort: "easy" }),
-    ).toBe("1 lap, easy");
   });
 
   it("has its place among those that are not left out", () => {

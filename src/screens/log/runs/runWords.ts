@@ -47,8 +47,6 @@ function places({ gridPlace, finishPlace }: Pick<Run, "gridPlace" | "finishPlace
   ].filter((part) => part !== "");
 }
 
-export const kindWords = { "warm-up": "warm-up", drill: "drill", pace: "pace", race: "race" } as const;
-
 /** An object of words as options of a choice, in the order of its keys. */
 export function asOptions<T extends string>(
   words: Readonly<Record<T, string>>,
