@@ -107,7 +107,14 @@ export {
 } from "./outlook.ts";
 export { scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
-export { drillWords, planEvidence, plannedLines, sayGoodWhen, writtenLine } from "./planLine.ts";
+export {
+  drillWords,
+  planEvidence,
+  plannedLines,
+  sayDrillCount,
+  sayGoodWhen,
+  writtenLine,
+} from "./planLine.ts";
 export { nextOfLine, sayLineInShort, sayLineSoFar, sayPlaceInPlan } from "./planLog.ts";
 export { sayCameTo, sayMet } from "./planOutcome.ts";
 export { sayPlanSize } from "./planSize.ts";
@@ -201,7 +208,7 @@ export { isClear } from "./shift.ts";
 export { sayShiftEnds, sideBySideReading, sideBySideTitle } from "./sideBySide.ts";
 export { sayStrip, sayStripLap, sayStripThinned } from "./strip.ts";
 export { suggestionParts } from "./suggestedTargets.ts";
-export type { NextRun } from "./suggestion.ts";
+export type { NextRun, WhatNext } from "./suggestion.ts";
 export {
   chanceMeaning,
   sayMilestones,

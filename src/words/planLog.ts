@@ -3,6 +3,7 @@ import type { LineOutcome } from "#stats";
 import { counted } from "./counted.ts";
 import { sayCameTo } from "./planOutcome.ts";
 import { sayRunTask } from "./runTask.ts";
+import type { WhatNext } from "./suggestion.ts";
 
 /** A line of a plan in one line: "Corner 5 · 8 laps, learning effort" */
 export function sayLineInShort(line: PlannedRun): string {
@@ -31,7 +32,7 @@ export function sayLineSoFar(outcome: LineOutcome): string {
 }
 
 /** A line of the plan as what comes next, in two sentences. */
-export function nextOfLine(line: PlannedRun): { readonly suggestion: string; readonly reason: string } {
+export function nextOfLine(line: PlannedRun): WhatNext {
   const { purpose, attendTo, goodWhen } = line;
   const task = [sayRunTask(line), attendTo ?? ""].filter((part) => part !== "").join(", ");
   return {
