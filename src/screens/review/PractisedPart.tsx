@@ -69,13 +69,13 @@ function Overnight({ looked: { review, comboName, today } }: { readonly looked: 
       rows={[
         {
           id: "overnight",
-          label: "first laps",
+          label: "first laps beside last ones",
           value: estimate / 1000,
           low: low / 1000,
           high: high / 1000,
         },
       ]}
-      axisTitle="seconds a lap beside the last laps of the evening before; line: very likely range; left is faster"
+      axisTitle="seconds a lap; line: very likely range; left is faster"
       axisOf={(values) => secondTicks(values)}
       say={(seconds) => `${formatDelta(Math.round(seconds * 1000))} s`}
       csvUnit="s"
