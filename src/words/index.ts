@@ -199,6 +199,7 @@ export { sayShiftEnds, sideBySideReading, sideBySideTitle } from "./sideBySide.t
 export { sayStrip, sayStripLap, sayStripThinned } from "./strip.ts";
 export { suggestionParts } from "./suggestedTargets.ts";
 export type { NextRun } from "./suggestion.ts";
+export { progressOnly, sayHowToType, valueLabel } from "./targetForm.ts";
 export {
   chanceMeaning,
   sayMilestones,
