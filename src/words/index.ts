@@ -202,6 +202,7 @@ export { spreadReading, spreadShares, spreadTitle } from "./spreadSources.ts";
 export { sayStrip, sayStripLap, sayStripThinned } from "./strip.ts";
 export { suggestionParts } from "./suggestedTargets.ts";
 export type { NextRun } from "./suggestion.ts";
+export { progressOnly, sayHowToType, valueLabel } from "./targetForm.ts";
 export {
   chanceMeaning,
   sayMilestones,
