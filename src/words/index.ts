@@ -111,6 +111,7 @@ export { nowBeatsSays, scatterShiftSays, shiftReading, shiftTitle } from "./peri
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
 export { drillWords, planEvidence, plannedLines, sayGoodWhen, writtenLine } from "./planLine.ts";
 export { sayCameTo, sayMet } from "./planOutcome.ts";
+export { sayPlanSize } from "./planSize.ts";
 export { sayWhy } from "./planWhy.ts";
 export {
   practiceReading,
@@ -174,6 +175,7 @@ export { type SaidSides, saidSides, saySide } from "./rigTestSides.ts";
 export { type RunFigure, sayRunFigures, sayScatterFigure } from "./runFigures.ts";
 export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInRun } from "./runLines.ts";
 export { sayRun } from "./runSays.ts";
+export { effortWords, kindWords, sayRunTask } from "./runTask.ts";
 export { sayScatter } from "./scatter.ts";
 export {
   curvedGlassSays,
