@@ -110,6 +110,7 @@ export { overnightReading, overnightTitle } from "./overnight.ts";
 export { nowBeatsSays, scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
 export { drillWords, planEvidence, plannedLines, sayGoodWhen, writtenLine } from "./planLine.ts";
+export { nextOfLine, sayLineInShort, sayLineSoFar, sayPlaceInPlan } from "./planLog.ts";
 export { sayCameTo, sayMet } from "./planOutcome.ts";
 export { sayPlanSize } from "./planSize.ts";
 export { sayWhy } from "./planWhy.ts";
