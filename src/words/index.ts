@@ -109,7 +109,8 @@ export {
 export { overnightReading, overnightTitle } from "./overnight.ts";
 export { nowBeatsSays, scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
-export { drillWords, planEvidence, plannedLines, sayGoodWhen, writtenLine } from "./planLine.ts";
+export { type PlanRests, planEvidence, planRests } from "./planEvidence.ts";
+export { drillWords, plannedLines, sayGoodWhen, writtenLine } from "./planLine.ts";
 export { sayCameTo, sayMet } from "./planOutcome.ts";
 export { sayWhy } from "./planWhy.ts";
 export {
