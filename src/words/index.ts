@@ -58,6 +58,7 @@ export { asSentence, counted, listed } from "./counted.ts";
 export { sayCounts } from "./counts.ts";
 export { sayDatesAhead } from "./datesAhead.ts";
 export { answerOfDifferent } from "./different.ts";
+export { drillReading, drillsFollowedSay, drillTitle } from "./drills.ts";
 export { type Evidence, type Rests, sayEvidence } from "./evidence.ts";
 export {
   factorNames,
