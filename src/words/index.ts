@@ -58,6 +58,7 @@ export { asSentence, counted, listed } from "./counted.ts";
 export { sayCounts } from "./counts.ts";
 export { sayDatesAhead } from "./datesAhead.ts";
 export { answerOfDifferent } from "./different.ts";
+export { drillReading, drillsFollowedSay, drillTitle } from "./drills.ts";
 export { type Evidence, type Rests, sayEvidence } from "./evidence.ts";
 export {
   factorNames,
@@ -109,7 +110,8 @@ export {
 export { overnightReading, overnightTitle } from "./overnight.ts";
 export { nowBeatsSays, scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
-export { drillWords, planEvidence, plannedLines, sayGoodWhen, writtenLine } from "./planLine.ts";
+export { type PlanRests, planEvidence, planRests } from "./planEvidence.ts";
+export { drillWords, plannedLines, sayGoodWhen, writtenLine } from "./planLine.ts";
 export { nextOfLine, sayLineInShort, sayLineSoFar, sayPlaceInPlan } from "./planLog.ts";
 export { sayCameTo, sayMet } from "./planOutcome.ts";
 export { sayPlanSize } from "./planSize.ts";

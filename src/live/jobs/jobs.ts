@@ -4,6 +4,7 @@ import type {
   ComboLine,
   ComboReview,
   CornersReport,
+  CountedDrills,
   RigStep,
   RunBasis,
   SuggestedTargets,
@@ -16,6 +17,7 @@ import { type AcrossCombosDetails, runAcrossCombos } from "./acrossCombos.ts";
 import { type BestAndUsual, type BestAndUsualDetails, runBestAndUsual } from "./bestAndUsual.ts";
 import { type ComboReviewDetails, runComboReview } from "./comboReview.ts";
 import { type CornersDetails, runCorners } from "./corners.ts";
+import { type DrillsDetails, runDrills } from "./drills.ts";
 import { type ForecastsDue, type ForecastsDueDetails, runForecastsDue } from "./forecastsDue.ts";
 import { runFreshen } from "./freshen.ts";
 import type { JobRun } from "./job.ts";
@@ -40,6 +42,7 @@ interface Jobs {
   readonly bestAndUsual: { readonly details: BestAndUsualDetails; readonly result: BestAndUsual[] };
   readonly comboReview: { readonly details: ComboReviewDetails; readonly result: ComboReview };
   readonly corners: { readonly details: CornersDetails; readonly result: CornersReport | null };
+  readonly drills: { readonly details: DrillsDetails; readonly result: CountedDrills };
   readonly forecastsDue: { readonly details: ForecastsDueDetails; readonly result: ForecastsDue };
   readonly freshen: { readonly details: null; readonly result: number };
   readonly plan: { readonly details: PlanDetails; readonly result: FoundPlan | null };
@@ -73,6 +76,7 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   bestAndUsual: runBestAndUsual,
   comboReview: runComboReview,
   corners: runCorners,
+  drills: runDrills,
   forecastsDue: runForecastsDue,
   freshen: runFreshen,
   plan: runPlan,

@@ -19,6 +19,7 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   bestAndUsual: markOfAllCombos,
   comboReview: ofCombo,
   corners: (book, { comboId }) => markOfCorners(book, comboId),
+  drills: ofCombo,
   forecastsDue: markOfEverything,
   freshen: () => Promise.resolve(""),
   plan: markOfEverything,

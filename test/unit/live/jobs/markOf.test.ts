@@ -27,6 +27,7 @@ async function marksIn(book: Parameters<typeof markOf>[0], comboId: string) {
     bestAndUsual: { comboIds: [comboId], today },
     comboReview: { comboId, period: {}, today },
     corners: { comboId, today },
+    drills: { comboId, today },
     forecastsDue: { comboId, today },
     plan: { comboId, today },
     rigAnswers: { today },
