@@ -107,9 +107,11 @@ export {
 } from "./outlook.ts";
 export { scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
-export { drillWords, planEvidence, plannedLines, sayGoodWhen, writtenLine } from "./planLine.ts";
+export { checkWords } from "./planChecks.ts";
+export { drillWords, planEvidence, plannedLines, sayDrill, sayGoodWhen, writtenLine } from "./planLine.ts";
 export { sayCameTo, sayMet } from "./planOutcome.ts";
 export { sayPlanSize } from "./planSize.ts";
+export { linesOfTemplate, templateOf } from "./planTemplate.ts";
 export { sayWhy } from "./planWhy.ts";
 export {
   practiceReading,

@@ -1,4 +1,4 @@
-import { canonicalText, type Id, type PlannedRun } from "#domain";
+import { type Id, lineText, type PlannedRun, placeOfLine } from "#domain";
 import type { Logbook } from "../logbook.ts";
 import { isSame } from "../patch.ts";
 import { planToCome } from "../reads/waitingPlan.ts";
@@ -42,16 +42,6 @@ function change(
   });
 }
 
-/** Where a line stands: known by its id, or, where a draft was stored by another tab under other ids, by what it says. */
-function placeOf(lines: readonly PlannedRun[], line: PlannedRun): number {
-  const at = lines.findIndex(({ id }) => id !== undefined && id === line.id);
-  return at >= 0 ? at : lines.findIndex((one) => textOf(one) === textOf(line));
-}
-
-function textOf({ id: _, ...rest }: PlannedRun): string {
-  return canonicalText(rest);
-}
-
 /**
  * Puts a line into the plan: in the place of the one that was seen when its change began, or at the end, also where that one is no
  * longer there.
@@ -62,14 +52,14 @@ export function putLine(
   { line, seen }: { readonly line: PlannedRun; readonly seen?: PlannedRun | undefined },
 ): Promise<Change> {
   return change(book, plan, (lines) => {
-    const at = placeOf(lines, seen ?? line);
+    const at = placeOfLine(lines, seen ?? line);
     const there = lines[at];
     if (there === undefined) return { lines: [...lines, line], what: "Run added to the plan" };
     const { id } = there;
     return {
       lines: lines.with(at, { ...line, ...(id !== undefined && { id }) }),
       what: "Run of the plan changed",
-      isOverwritten: seen !== undefined && textOf(seen) !== textOf(there),
+      isOverwritten: seen !== undefined && lineText(seen) !== lineText(there),
     };
   });
 }
@@ -81,7 +71,7 @@ export function moveLine(
   { line, by }: { readonly line: PlannedRun; readonly by: -1 | 1 },
 ): Promise<Change> {
   return change(book, plan, (lines) => {
-    const at = placeOf(lines, line);
+    const at = placeOfLine(lines, line);
     const [mine, other] = [lines[at], lines[at + by]];
     if (mine === undefined || other === undefined) return { lines, what: "Run not moved" };
     const what = `Run moved to place ${at + by + 1} of ${lines.length}`;
@@ -92,12 +82,12 @@ export function moveLine(
 /** Takes a line out of the plan. With the last one goes the plan, and the draft is there again. */
 export function removeLine(book: Logbook, plan: SeenPlan, line: PlannedRun): Promise<Change> {
   return change(book, plan, (lines) => {
-    const at = placeOf(lines, line);
+    const at = placeOfLine(lines, line);
     const there = lines[at];
     return {
       lines: at < 0 ? lines : lines.toSpliced(at, 1),
       what: "Run taken out of the plan",
-      isOverwritten: there !== undefined && textOf(there) !== textOf(line),
+      isOverwritten: there !== undefined && lineText(there) !== lineText(line),
     };
   });
 }
@@ -114,7 +104,7 @@ export function takeTemplate(
   return change(book, plan, (before) => ({
     lines,
     what: `Template “${name}” taken`,
-    isOverwritten: !isSame(before.map(textOf), plan.lines.map(textOf)),
+    isOverwritten: !isSame(before.map(lineText), plan.lines.map(lineText)),
   }));
 }
 
@@ -123,7 +113,7 @@ export function draftAnew(book: Logbook, plan: SeenPlan): Promise<Change> {
   return write(book, "Plan not changed", async (writer) => {
     const { row } = await planToCome(book, plan.comboId);
     if (row !== undefined) await writer.patch("plans", row.id, { lines: [] });
-    const isOverwritten = row !== undefined && !isSame(row.lines.map(textOf), plan.lines.map(textOf));
+    const isOverwritten = row !== undefined && !isSame(row.lines.map(lineText), plan.lines.map(lineText));
     return changeOf(writer, "Plan drafted anew", isOverwritten ? ["lines"] : []);
   });
 }
