@@ -110,11 +110,13 @@ export {
 export { overnightReading, overnightTitle } from "./overnight.ts";
 export { nowBeatsSays, scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
+export { checkWords } from "./planChecks.ts";
 export { type PlanRests, planEvidence, planRests } from "./planEvidence.ts";
-export { drillWords, plannedLines, sayGoodWhen, writtenLine } from "./planLine.ts";
+export { drillWords, plannedLines, sayDrill, sayGoodWhen, writtenLine } from "./planLine.ts";
 export { nextOfLine, sayLineInShort, sayLineSoFar, sayPlaceInPlan } from "./planLog.ts";
 export { sayCameTo, sayMet } from "./planOutcome.ts";
 export { sayPlanSize } from "./planSize.ts";
+export { linesOfTemplate, templateOf } from "./planTemplate.ts";
 export { sayWhy } from "./planWhy.ts";
 export {
   practiceReading,
