@@ -200,6 +200,7 @@ export { sayStrip, sayStripLap, sayStripThinned } from "./strip.ts";
 export { suggestionParts } from "./suggestedTargets.ts";
 export type { NextRun } from "./suggestion.ts";
 export { progressOnly, sayHowToType, valueLabel } from "./targetForm.ts";
+export { sayChanged, sayEarlier } from "./targetHistory.ts";
 export {
   chanceMeaning,
   sayMilestones,
