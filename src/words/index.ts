@@ -55,6 +55,7 @@ export {
   unusedSumSays,
 } from "./cornersSay.ts";
 export { asSentence, counted, listed } from "./counted.ts";
+export { sayCountedPractice, sayLapsASession, saySessionsAWeek } from "./countedPractice.ts";
 export { sayCounts } from "./counts.ts";
 export { sayDatesAhead } from "./datesAhead.ts";
 export { answerOfDifferent } from "./different.ts";
@@ -204,6 +205,7 @@ export { sayChanged, sayEarlier } from "./targetHistory.ts";
 export {
   chanceMeaning,
   sayMilestones,
+  sayMostlyAssumption,
   sayNoForecast,
   sayTargetChance,
   sayTargetDates,

@@ -4,6 +4,7 @@ import type {
   ComboLine,
   ComboReview,
   CornersReport,
+  PracticeRate,
   RigStep,
   RunBasis,
   SuggestedTargets,
@@ -20,6 +21,7 @@ import { type ForecastsDue, type ForecastsDueDetails, runForecastsDue } from "./
 import { runFreshen } from "./freshen.ts";
 import type { JobRun } from "./job.ts";
 import { type FoundPlan, type PlanDetails, runPlan } from "./plan.ts";
+import { type PracticeLatelyDetails, runPracticeLately } from "./practiceLately.ts";
 import { type RigAnswer, type RigAnswersDetails, runRigAnswers } from "./rigAnswers.ts";
 import { type RigStepsDetails, runRigSteps } from "./rigSteps.ts";
 import { type RigTestPage, type RigTestPagesDetails, runRigTestPages } from "./rigTestPages.ts";
@@ -43,6 +45,10 @@ interface Jobs {
   readonly forecastsDue: { readonly details: ForecastsDueDetails; readonly result: ForecastsDue };
   readonly freshen: { readonly details: null; readonly result: number };
   readonly plan: { readonly details: PlanDetails; readonly result: FoundPlan | null };
+  readonly practiceLately: {
+    readonly details: PracticeLatelyDetails;
+    readonly result: PracticeRate | null;
+  };
   readonly rigAnswers: { readonly details: RigAnswersDetails; readonly result: RigAnswer[] };
   readonly rigSteps: { readonly details: RigStepsDetails; readonly result: RigStep[] };
   readonly rigTestPages: { readonly details: RigTestPagesDetails; readonly result: RigTestPage[] };
@@ -76,6 +82,7 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   forecastsDue: runForecastsDue,
   freshen: runFreshen,
   plan: runPlan,
+  practiceLately: runPracticeLately,
   rigAnswers: runRigAnswers,
   rigSteps: runRigSteps,
   rigTestPages: runRigTestPages,
