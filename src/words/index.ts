@@ -55,6 +55,7 @@ export {
   unusedSumSays,
 } from "./cornersSay.ts";
 export { asSentence, counted, listed } from "./counted.ts";
+export { sayCountedPractice, sayLapsASession, saySessionsAWeek } from "./countedPractice.ts";
 export { sayCounts } from "./counts.ts";
 export { sayDatesAhead } from "./datesAhead.ts";
 export { answerOfDifferent } from "./different.ts";
@@ -210,9 +211,11 @@ export { sayStrip, sayStripLap, sayStripThinned } from "./strip.ts";
 export { suggestionParts } from "./suggestedTargets.ts";
 export type { NextRun } from "./suggestion.ts";
 export { progressOnly, sayHowToType, valueLabel } from "./targetForm.ts";
+export { sayChanged, sayEarlier } from "./targetHistory.ts";
 export {
   chanceMeaning,
   sayMilestones,
+  sayMostlyAssumption,
   sayNoForecast,
   sayTargetChance,
   sayTargetDates,
