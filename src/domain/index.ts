@@ -9,6 +9,7 @@ export * from "./cornersOfSector.ts";
 export * from "./figure.ts";
 export * from "./fillCorners.ts";
 export * from "./gaps.ts";
+export * from "./grouped.ts";
 export * from "./lapPlaces.ts";
 export * from "./lapSets.ts";
 export * from "./lapSigns.ts";

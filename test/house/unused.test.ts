@@ -9,8 +9,8 @@ const kept: Readonly<Record<string, string>> = {
   "figures that wait for the screens of rig, corners and races": "fuelNeeded sectorSplit",
   "figures and words of the plan that wait for its screens":
     "chanceNowBeats drillWeeks planEvidence plannedLines sayCameTo sayMet usePlan",
-  "figures and words of forecasts and levels that wait for their screens":
-    "forecastRecord personalBestReading sayDifference sayForecastRecord sayMistakeShare recordAgainstSaid sayScatter",
+  "figures and words of levels that wait for their screens":
+    "personalBestReading sayDifference sayMistakeShare sayScatter",
   "reads and writes that wait for the screens of rig, corners, targets and garage":
     "addPlan countTry driveLine leaveOutLine setCount deletePage deletePlan editPlan editRigTest endRun forecastsOfTarget planTemplates renameCar renameLayout renameTrack runsOfCombo setPractice",
   "the way round the worker and into the store, by which tests ask and look":

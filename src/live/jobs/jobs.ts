@@ -4,6 +4,7 @@ import type {
   ComboLine,
   ComboReview,
   CornersReport,
+  OwnRecord,
   RigStep,
   RunBasis,
   SuggestedTargets,
@@ -19,6 +20,7 @@ import { type CornersDetails, runCorners } from "./corners.ts";
 import { type ForecastsDue, type ForecastsDueDetails, runForecastsDue } from "./forecastsDue.ts";
 import { runFreshen } from "./freshen.ts";
 import type { JobRun } from "./job.ts";
+import { type OwnRecordDetails, runOwnRecord } from "./ownRecord.ts";
 import { type FoundPlan, type PlanDetails, runPlan } from "./plan.ts";
 import { type RigAnswer, type RigAnswersDetails, runRigAnswers } from "./rigAnswers.ts";
 import { type RigStepsDetails, runRigSteps } from "./rigSteps.ts";
@@ -42,6 +44,7 @@ interface Jobs {
   readonly corners: { readonly details: CornersDetails; readonly result: CornersReport | null };
   readonly forecastsDue: { readonly details: ForecastsDueDetails; readonly result: ForecastsDue };
   readonly freshen: { readonly details: null; readonly result: number };
+  readonly ownRecord: { readonly details: OwnRecordDetails; readonly result: OwnRecord };
   readonly plan: { readonly details: PlanDetails; readonly result: FoundPlan | null };
   readonly rigAnswers: { readonly details: RigAnswersDetails; readonly result: RigAnswer[] };
   readonly rigSteps: { readonly details: RigStepsDetails; readonly result: RigStep[] };
@@ -75,6 +78,7 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   corners: runCorners,
   forecastsDue: runForecastsDue,
   freshen: runFreshen,
+  ownRecord: runOwnRecord,
   plan: runPlan,
   rigAnswers: runRigAnswers,
   rigSteps: runRigSteps,

@@ -21,6 +21,7 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   corners: (book, { comboId }) => markOfCorners(book, comboId),
   forecastsDue: markOfEverything,
   freshen: () => Promise.resolve(""),
+  ownRecord: markOfEverything,
   plan: markOfEverything,
   rigAnswers: markOfEverything,
   rigSteps: markOfAllCombos,

@@ -1,4 +1,4 @@
-import { useRef, useState } from "react";
+import { lazy, Suspense, useRef, useState } from "react";
 import { preferences, targets } from "#db";
 import type { Id, Preferences, Target } from "#domain";
 import { type DrivenCombo, useCombos, useForecastsKept, useRows, useToday } from "#live";
@@ -10,20 +10,34 @@ import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { useFocusBack } from "#ui/useFocusBack.ts";
 import { chanceMeaning } from "#words";
 import { ComboTargets } from "./ComboTargets.tsx";
+import { RecordLine } from "./record/RecordLine.tsx";
 import { TargetForm } from "./TargetForm.tsx";
 import styles from "./TargetsScreen.module.css";
 import { useTypedTarget } from "./useTypedTarget.ts";
 
-/** The targets of all combos, or of the one the address names. */
+const RecordPage = lazy(async () => ({ default: (await import("./record/RecordPage.tsx")).RecordPage }));
+
+/** The targets of all combos or of one, or the page of what belongs to them that the address names. */
 export function TargetsScreen() {
   const address = useAddress();
+  if (address.place !== "targets") return null;
+  if (address.part === "record")
+    return (
+      <Suspense fallback={<p>Opening the record</p>}>
+        <RecordPage />
+      </Suspense>
+    );
+  return <TargetsFront comboId={address.comboId} />;
+}
+
+/** The targets of all combos, or of the one the address names. */
+function TargetsFront({ comboId }: { readonly comboId: Id | undefined }) {
   const combos = useCombos();
   const chosen = useRows(preferences, []);
   const stored = useRows(targets, []);
   useForecastsKept(0);
-  if (address.place !== "targets") return null;
   if (combos === undefined || chosen === undefined || stored === undefined) return <p>Opening Targets</p>;
-  return <Targets combos={combos} comboId={address.comboId} preferences={chosen} stored={stored} />;
+  return <Targets combos={combos} comboId={comboId} preferences={chosen} stored={stored} />;
 }
 
 interface TargetsProps {
@@ -113,6 +127,7 @@ function Targets({ combos, comboId, preferences: chosen, stored }: TargetsProps)
           )}
         </div>
       </div>
+      <RecordLine today={today} />
       {groups.length === 0 && !editing.isOpen && <NoTargets hasCombo={first !== undefined} />}
     </div>
   );

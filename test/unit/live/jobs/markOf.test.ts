@@ -28,6 +28,7 @@ async function marksIn(book: Parameters<typeof markOf>[0], comboId: string) {
     comboReview: { comboId, period: {}, today },
     corners: { comboId, today },
     forecastsDue: { comboId, today },
+    ownRecord: { today },
     plan: { comboId, today },
     rigAnswers: { today },
     rigSteps: { rigId: "rig", records: [{ id: "rig", from: "2026-03-01" }], today },
