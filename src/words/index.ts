@@ -106,6 +106,7 @@ export { individualsReading, individualsTitle } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";
 export { askLongGap } from "./longGap.ts";
 export { type NextRunContext, suggestNextRun } from "./nextRun.ts";
+export { sayOneEvening } from "./oneEvening.ts";
 export {
   bandMeaning,
   type CurveFigures,
@@ -113,10 +114,13 @@ export {
   sayCurve,
   sayExpected,
 } from "./outlook.ts";
-export { scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
+export { overnightReading, overnightTitle } from "./overnight.ts";
+export { nowBeatsSays, scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
 export { drillWords, planEvidence, plannedLines, sayGoodWhen, writtenLine } from "./planLine.ts";
+export { nextOfLine, sayLineInShort, sayLineSoFar, sayPlaceInPlan } from "./planLog.ts";
 export { sayCameTo, sayMet } from "./planOutcome.ts";
+export { sayPlanSize } from "./planSize.ts";
 export { sayWhy } from "./planWhy.ts";
 export {
   practiceReading,
@@ -180,6 +184,7 @@ export { type SaidSides, saidSides, saySide } from "./rigTestSides.ts";
 export { type RunFigure, sayRunFigures, sayScatterFigure } from "./runFigures.ts";
 export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInRun } from "./runLines.ts";
 export { sayRun } from "./runSays.ts";
+export { effortWords, kindWords, sayRunTask } from "./runTask.ts";
 export { sayScatter } from "./scatter.ts";
 export {
   curvedGlassSays,
@@ -204,9 +209,11 @@ export { saySession } from "./sessionSays.ts";
 export { sayShareBefore } from "./sharesCompared.ts";
 export { isClear } from "./shift.ts";
 export { sayShiftEnds, sideBySideReading, sideBySideTitle } from "./sideBySide.ts";
+export { spreadReading, spreadShares, spreadTitle } from "./spreadSources.ts";
 export { sayStrip, sayStripLap, sayStripThinned } from "./strip.ts";
 export { suggestionParts } from "./suggestedTargets.ts";
 export type { NextRun } from "./suggestion.ts";
+export { progressOnly, sayHowToType, valueLabel } from "./targetForm.ts";
 export {
   chanceMeaning,
   sayMilestones,

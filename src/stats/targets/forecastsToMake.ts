@@ -1,5 +1,5 @@
 import { isOnPage, type PageSpan } from "#combo";
-import type { CalendarDate, Forecast, Id, Target } from "#domain";
+import { type CalendarDate, type Forecast, type Id, isTimeKind, type Target } from "#domain";
 import type { TargetState } from "../combo/targetStates.ts";
 import { isDrivenSession } from "../digest/isDrivenSession.ts";
 import type { PagePractice } from "./forecastBasis.ts";
@@ -49,8 +49,7 @@ export function forecastsToMake(question: ForecastsQuestion): NewForecast[] {
       return [];
     if (isOfToday(target, today) || isKept(target, last?.sessionId, forecasts)) return [];
     const { kind, value, laps, by } = target;
-    if (by === undefined || by <= today || (kind !== "best" && kind !== "median" && kind !== "meanOf"))
-      return [];
+    if (by === undefined || by <= today || !isTimeKind(kind)) return [];
     const outlook = targetOutlook({ ...question, kind, value, laps, by });
     if (!outlook.known || outlook.value.byDate === undefined) return [];
     const { byDate, rate } = outlook.value;
