@@ -12,7 +12,7 @@ export { acrossReading, acrossTitle, acrossWords, sayAcross } from "./across.ts"
 export { asideThing, sayAsideCount } from "./aside.ts";
 export { cautionLines, cautions, sayBreakDue } from "./cautions.ts";
 export { type Certainty, certaintyOf } from "./certainty.ts";
-export { sayChance } from "./chance.ts";
+export { sayChance, TWENTY } from "./chance.ts";
 export { sayCleanShare, sayMistakeShare, sayNearTheBest, shareEnds } from "./cleanShare.ts";
 export { sayClock } from "./clock.ts";
 export { steadinessReading, steadinessTitle } from "./consistency.ts";
@@ -55,9 +55,11 @@ export {
   unusedSumSays,
 } from "./cornersSay.ts";
 export { asSentence, counted, listed } from "./counted.ts";
+export { sayCountedPractice, sayLapsASession, saySessionsAWeek } from "./countedPractice.ts";
 export { sayCounts } from "./counts.ts";
 export { sayDatesAhead } from "./datesAhead.ts";
 export { answerOfDifferent } from "./different.ts";
+export { drillReading, drillsFollowedSay, drillTitle } from "./drills.ts";
 export { type Evidence, type Rests, sayEvidence } from "./evidence.ts";
 export {
   factorNames,
@@ -68,7 +70,15 @@ export {
   toldDifferences,
 } from "./factors.ts";
 export { sayFarDate } from "./farDate.ts";
-export { sayForecastRecord } from "./forecastRecord.ts";
+export {
+  recordMeaning,
+  sayFifth,
+  sayForecastRecord,
+  sayOutcome,
+  sayOutcomes,
+  sayRecord,
+  sayRecordInShort,
+} from "./forecastRecord.ts";
 export { sayFound } from "./found.ts";
 export { gainReading, gainTitle, type KnownOn, sayGainSpan } from "./gain.ts";
 export { type GainColumn, type GainInShort, gainInShort } from "./gainInShort.ts";
@@ -98,6 +108,7 @@ export { individualsReading, individualsTitle } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";
 export { askLongGap } from "./longGap.ts";
 export { type NextRunContext, suggestNextRun } from "./nextRun.ts";
+export { sayOneEvening } from "./oneEvening.ts";
 export {
   bandMeaning,
   type CurveFigures,
@@ -105,19 +116,16 @@ export {
   sayCurve,
   sayExpected,
 } from "./outlook.ts";
-export { scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
+export { overnightReading, overnightTitle } from "./overnight.ts";
+export { nowBeatsSays, scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
-export {
-  drillWords,
-  planEvidence,
-  plannedLines,
-  sayDrillCount,
-  sayGoodWhen,
-  writtenLine,
-} from "./planLine.ts";
+export { checkWords } from "./planChecks.ts";
+export { type PlanRests, planEvidence, planRests } from "./planEvidence.ts";
+export { drillWords, plannedLines, sayDrill, sayDrillCount, sayGoodWhen, writtenLine } from "./planLine.ts";
 export { nextOfLine, sayLineInShort, sayLineSoFar, sayPlaceInPlan } from "./planLog.ts";
 export { sayCameTo, sayMet } from "./planOutcome.ts";
 export { sayPlanSize } from "./planSize.ts";
+export { linesOfTemplate, templateOf } from "./planTemplate.ts";
 export { sayWhy } from "./planWhy.ts";
 export {
   practiceReading,
@@ -206,12 +214,16 @@ export { saySession } from "./sessionSays.ts";
 export { sayShareBefore } from "./sharesCompared.ts";
 export { isClear } from "./shift.ts";
 export { sayShiftEnds, sideBySideReading, sideBySideTitle } from "./sideBySide.ts";
+export { spreadReading, spreadShares, spreadTitle } from "./spreadSources.ts";
 export { sayStrip, sayStripLap, sayStripThinned } from "./strip.ts";
 export { suggestionParts } from "./suggestedTargets.ts";
 export type { NextRun, WhatNext } from "./suggestion.ts";
+export { progressOnly, sayHowToType, valueLabel } from "./targetForm.ts";
+export { sayChanged, sayEarlier } from "./targetHistory.ts";
 export {
   chanceMeaning,
   sayMilestones,
+  sayMostlyAssumption,
   sayNoForecast,
   sayTargetChance,
   sayTargetDates,

@@ -1,10 +1,11 @@
 import { ChanceLine } from "#charts/way/ChanceLine.tsx";
-import type { CalendarDate, Figure } from "#domain";
-import type { ForecastKind, TargetOutlook } from "#stats";
+import type { CalendarDate, Figure, TimeKind } from "#domain";
+import type { TargetOutlook } from "#stats";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import {
   counted,
   sayMilestones,
+  sayMostlyAssumption,
   sayNoForecast,
   sayTargetChance,
   sayTargetDates,
@@ -16,7 +17,7 @@ import styles from "./Outlook.module.css";
 interface OutlookProps {
   /** Undefined while it is worked out. */
   readonly outlook: Figure<TargetOutlook> | undefined;
-  readonly kind: ForecastKind;
+  readonly kind: TimeKind;
   readonly by: CalendarDate | undefined;
   readonly today: CalendarDate;
   /** The figures when it was set and now. */
@@ -67,6 +68,7 @@ export function ChanceShown({ outlook, by, today }: ChanceShownProps) {
       {byDate !== undefined && by !== undefined && (
         <p className={styles["chance"]}>{sayTargetChance(byDate.chance, by)}</p>
       )}
+      {outlook.isMostlyAssumption && <p>{sayMostlyAssumption(outlook)}</p>}
       <ChanceLine chance={{ today, likelyDays, expected, by: byDate === undefined ? undefined : by }} />
       <p>{sayTargetDates(outlook, today)}</p>
     </>

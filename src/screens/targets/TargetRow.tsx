@@ -1,16 +1,27 @@
 import { useLayoutEffect, useRef } from "react";
 import { WayPicture } from "#charts/way/WayPicture.tsx";
 import { archiveTarget, deleteTarget } from "#db";
-import { type CalendarDate, type Id, type Preferences, sayDate, type Target } from "#domain";
+import {
+  type CalendarDate,
+  type Id,
+  isTimeKind,
+  type Preferences,
+  sayDate,
+  type Target,
+  type TimeKind,
+} from "#domain";
 import { type DrivenCombo, useFigures, useWrite } from "#live";
-import type { ForecastKind, TargetState, TargetStep, TargetWay } from "#stats";
+import type { TargetState, TargetStep, TargetWay } from "#stats";
 import { Button } from "#ui/Button.tsx";
+import { Disclosure } from "#ui/Disclosure.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { keepInSight } from "#ui/keepInSight.ts";
 import { Name } from "#ui/Name.tsx";
 import { ProgressBar } from "#ui/ProgressBar.tsx";
 import { useFocusBack } from "#ui/useFocusBack.ts";
 import {
+  sayChanged,
+  sayEarlier,
   sayKnownFigure,
   sayProgress,
   sayStanding,
@@ -24,7 +35,6 @@ import { Outlook } from "./Outlook.tsx";
 import { RenewTarget } from "./RenewTarget.tsx";
 import { TargetForm } from "./TargetForm.tsx";
 import styles from "./TargetRow.module.css";
-import { isMeasured } from "./typedTarget.ts";
 import { type FrontForm, useTypedTarget } from "./useTypedTarget.ts";
 
 interface TargetRowProps {
@@ -52,7 +62,7 @@ export function TargetRow(props: TargetRowProps) {
   const editing = useTypedTarget(`target ${target.id}`, front);
   const edit = useRef<HTMLButtonElement>(null);
   useFocusBack(editing.isOpen || undefined, () => edit.current);
-  const { id, kind, value, by, process, archivedAt } = target;
+  const { id, kind, value, by, archivedAt } = target;
   const isArchived = archivedAt !== undefined;
   const name = sayTarget(target);
   const heading = useRef<HTMLHeadingElement>(null);
@@ -71,7 +81,7 @@ export function TargetRow(props: TargetRowProps) {
   const remove = async () => {
     if (await write((book) => deleteTarget(book, id), { isUndoOffered: true })) onGone();
   };
-  if (editing.isOpen && isMeasured(kind))
+  if (editing.isOpen)
     return (
       <li className={styles["row"]}>
         <TargetForm
@@ -95,7 +105,7 @@ export function TargetRow(props: TargetRowProps) {
       </div>
       {state === undefined ? (
         <p className={styles["figures"]}>Working out how far it has come</p>
-      ) : state.standing.kind === "open" && isMeasured(kind) && !isArchived ? (
+      ) : state.standing.kind === "open" && isTimeKind(kind) && !isArchived ? (
         <OpenTarget target={target} kind={kind} state={state} way={way} today={today} />
       ) : (
         <>
@@ -104,20 +114,14 @@ export function TargetRow(props: TargetRowProps) {
           <p className={styles["figures"]}>{figuresOf(state).join(" · ")}</p>
         </>
       )}
-      {process !== undefined && (
-        <p>
-          To do: <Name>{process}</Name>
-        </p>
-      )}
+      <Said target={target} />
       <div className={styles["buttons"]}>
         {state?.standing.kind === "missed" && !isArchived && (
           <RenewTarget target={target} now={state.now?.value} today={today} onRenewed={onRenewed} />
         )}
-        {isMeasured(kind) && (
-          <Button ref={edit} aria-label={`Edit: ${name}`} onClick={editing.open}>
-            Edit
-          </Button>
-        )}
+        <Button ref={edit} aria-label={`Edit: ${name}`} onClick={editing.open}>
+          Edit
+        </Button>
         <Button
           aria-label={`${isArchived ? "Take out of the archive" : "Archive"}: ${name}`}
           onClick={archive}
@@ -132,9 +136,40 @@ export function TargetRow(props: TargetRowProps) {
   );
 }
 
+/** What the driver wrote about it, and what it was before. */
+function Said({ target: { process, why, note, earlier } }: { readonly target: Target }) {
+  const said = [
+    ["To do", process],
+    ["What it is for", why],
+    ["Note", note],
+  ] as const;
+  const changed = sayChanged(earlier);
+  return (
+    <>
+      {said.map(
+        ([what, text]) =>
+          text !== undefined && (
+            <p key={what}>
+              {what}: <Name>{text}</Name>
+            </p>
+          ),
+      )}
+      {changed !== undefined && (
+        <Disclosure title="Changed" answer={changed} level={4}>
+          <ul className={styles["earlier"]}>
+            {earlier?.toReversed().map((was) => (
+              <li key={was.until}>{sayEarlier(was)}</li>
+            ))}
+          </ul>
+        </Disclosure>
+      )}
+    </>
+  );
+}
+
 interface OpenTargetProps {
   readonly target: Target;
-  readonly kind: ForecastKind;
+  readonly kind: TimeKind;
   readonly state: TargetState;
   readonly way: TargetWay | undefined;
   readonly today: CalendarDate;
@@ -142,8 +177,8 @@ interface OpenTargetProps {
 
 /** A target still to be reached: its way as a picture, how far it has come, and its chance. */
 function OpenTarget({ target, kind, state, way, today }: OpenTargetProps) {
-  const { comboId, value, by } = target;
-  const { value: outlook } = useFigures("targetOutlook", { comboId, kind, value, by, today });
+  const { comboId, laps, value, by } = target;
+  const { value: outlook } = useFigures("targetOutlook", { comboId, kind, laps, value, by, today });
   const steps = outlook?.known ? outlook.value.milestones : [];
   return (
     <>
@@ -164,19 +199,23 @@ interface WayOfProps {
 function WayOf({ state: { target, standing, now }, way, steps, today }: WayOfProps) {
   if (way === undefined) return null;
   const { kind, value, by, setOn, start } = target;
+  // Once driven it stands until it is beaten.
+  const isHeld = kind === "best" || kind === "meanOf";
   const picture = {
     ...{ value, by, setOn, start, today, steps },
     points: way.points,
-    isStepped: kind === "best",
+    isStepped: isHeld,
   };
   const last = way.points.at(-1);
-  const isNow = kind === "best" && standing.kind === "open";
+  const isNow = isHeld && standing.kind === "open";
   const end = last
     ? `${isNow ? "now " : ""}${sayTargetFigure(kind, last)}`
     : start === undefined
       ? ""
       : sayKnownFigure(kind, start);
-  return <WayPicture way={picture} end={end} label={sayWay(target, now)} />;
+  return (
+    <WayPicture way={picture} wanted={sayTargetValue(kind, value)} end={end} label={sayWay(target, now)} />
+  );
 }
 
 /** How it stands, and how far it has come. */

@@ -1,4 +1,4 @@
-import { leastForSpread, type Target } from "#domain";
+import { type AskedFigure, leastForSpread } from "#domain";
 import { bestLine } from "../bests/bestLine.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import { bestInARow } from "../pace/bestInARow.ts";
@@ -32,7 +32,7 @@ export function levelFigure(ms: number): TargetFigure {
  * @returns undefined where nothing gives the figure
  */
 export function figureForTarget(
-  target: Pick<Target, "kind" | "laps">,
+  target: AskedFigure,
   page: readonly SessionDigest[],
   levelNow: () => number | undefined,
 ): TargetFigure | undefined {
@@ -42,7 +42,12 @@ export function figureForTarget(
       return best && { value: best.ms, decimals: best.decimals };
     }
     case "meanOf":
-      return exactly(bestInARow(page.flatMap(exactRuns), target.laps ?? 1)?.meanMs);
+      return exactly(
+        bestInARow(
+          page.flatMap((digest) => exactRuns(digest)),
+          target.laps ?? 1,
+        )?.meanMs,
+      );
     case "median": {
       const level = levelNow();
       return level === undefined ? usualFigure(latestUsual(page)) : levelFigure(level);

@@ -77,7 +77,8 @@ describe("what came of a forecast", () => {
   it("is none where nothing says what it was about", () => {
     const digests = [aDigest(12, [82_000])];
     const of = { forecast: aForecast(), target: undefined, digests, pages: [], today: "2026-01-21" };
-    expect(forecastOutcome(of)).toEqual(because("no target"));
+    expect(forecastOutcome(of)).toEqual(because("target gone"));
+    expect(forecastOutcome({ ...of, forecast: aForecast({ reached: true }) })).toEqual(yes);
   });
 });
 
@@ -124,6 +125,14 @@ describe("the forecasts to be kept", () => {
     expect(toMake([aTarget({ kind: "meanOf", laps: 3, value: 82_500 })])).toMatchObject([
       { kind: "meanOf", laps: 3 },
     ]);
+  });
+
+  it("are none on the day on which a target was set or changed, where a slip is put right", () => {
+    const earlier = (untilDay: string) => [{ kind: "best", value: 83_500, until: 0, untilDay }] as const;
+    const target = (fields: Partial<Target>) => aTarget({ value: 82_500, ...fields });
+    expect(toMake([target({ setOn: today, setAt: aSession(9).startedAt })])).toEqual([]);
+    expect(toMake([target({ earlier: earlier(today) })])).toEqual([]);
+    expect(toMake([target({ earlier: earlier("2026-01-10") })])).toHaveLength(1);
   });
 
   it("are none of a target of an older page", () => {
