@@ -10,6 +10,7 @@ import { makeReviews } from "./reviews.ts";
 import { makeRigs, type Rigs } from "./rigs.ts";
 import { firstDay, instantAt } from "./season.ts";
 import { stamper } from "./stamps.ts";
+import { makeTemplates } from "./templates.ts";
 import { makeReferences, makeTargets } from "./wishes.ts";
 
 /** The demo logbook's rows, and what the generator knows about them. */
@@ -60,7 +61,7 @@ export function makeBook(): Book {
     forecasts: targets.flatMap((one) => makeForecasts(stamp, one, season)),
     rigTests: [makeGainTest(tested, comboIds.moorHatch, rigs)],
     cornerReviews: makeReviews(stamp, comboIds, sessions),
-    plans: [],
+    plans: makeTemplates(stamp),
   };
   return { rows, names, rigs, season };
 }

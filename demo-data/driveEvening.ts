@@ -9,6 +9,7 @@ import type { Rigs } from "./rigs.ts";
 import { type CarriedOver, carryOver, runRow } from "./runRow.ts";
 import { sessionRow, timesOf } from "./sessionRow.ts";
 import type { Stamp } from "./stamps.ts";
+import { tellLines } from "./tellLines.ts";
 
 /** All that an evening begins with. */
 export interface EveningStart {
@@ -47,6 +48,7 @@ export function driveEvening(start: EveningStart, stamp: Stamp, chance: Chance):
   const levels = driveLevels(evening.combo, practice, laps, chance);
   const { startedAt, writtenFrom } = timesOf(evening);
   const stamped = stamp(writtenFrom);
+  const plan = evening.plan && tellLines(evening.plan, () => stamp(writtenFrom).id);
   const runs: Run[] = [];
   const meant = noLaps();
   let [carried, now, shares, testRuns] = [start.carried, writtenFrom, 0, 0];
@@ -60,7 +62,9 @@ export function driveEvening(start: EveningStart, stamp: Stamp, chance: Chance):
       : { startedAt: now, endedAt: endsAt, typedFrom: endsAt };
     const session = { id: stamped.id, comboId };
     const { rigId, rigTest } = driven;
-    const toWrite = { drive, laps: driven.laps, session, n: runs.length + 1, rigId, rigTest, carried };
+    const line = plan?.[(drive.line ?? 0) - 1]?.id;
+    const n = runs.length + 1;
+    const toWrite = { drive, laps: driven.laps, session, n, rigId, rigTest, carried, line };
     const { row, typedTo } = runRow({ ...toWrite, ...times }, stamp, chance);
     runs.push(row);
     if (rigTest !== undefined) testRuns++;
@@ -71,7 +75,7 @@ export function driveEvening(start: EveningStart, stamp: Stamp, chance: Chance):
   const share = shares + shareOfBreak(evening.combo, practice, laps);
   return {
     evening,
-    session: sessionRow(stamped, comboId, evening, now),
+    session: sessionRow(stamped, comboId, evening, plan, now),
     runs,
     testRuns,
     practice,

@@ -1,5 +1,6 @@
-import type { Effort, Focus, PlannedRun, RunKind, Surface } from "#domain";
+import type { DrillCount, Effort, Focus, RunKind, Surface } from "#domain";
 import type { ComboKey } from "./combos.ts";
+import type { LineOfStory } from "./tellLines.ts";
 
 /** A run as the story wants it; the laps themselves are drawn. */
 export interface Drive {
@@ -23,6 +24,10 @@ export interface Drive {
   readonly setup?: string;
   readonly fuelLitres?: number;
   readonly note?: string;
+  /** The line of the evening's plan that it drives, from 1. */
+  readonly line?: number;
+  /** What was counted in it, where it is a drill. */
+  readonly count?: DrillCount;
 }
 
 /** One sitting of the story. */
@@ -34,7 +39,7 @@ export interface Evening {
   readonly note: string;
   readonly conditions?: string;
   readonly targetMs?: number;
-  readonly plan?: readonly PlannedRun[];
+  readonly plan?: readonly LineOfStory[];
   /** Written down the day after; the time of day is not known. */
   readonly isEnteredLater?: true;
   readonly hasSectors?: true;

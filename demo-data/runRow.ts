@@ -16,6 +16,8 @@ export interface RunToWrite {
   readonly rigId: Id;
   readonly rigTest: RunOfTest | undefined;
   readonly carried: CarriedOver;
+  /** Id of the line of the plan that it drives. */
+  readonly line: Id | undefined;
   /** When it began, and when its laps were typed: at its end, or the day after. */
   readonly startedAt: number;
   readonly endedAt: number;
@@ -48,6 +50,8 @@ export function runRow(run: RunToWrite, stamp: Stamp, chance: Chance): { row: Ru
     surface: drive.surface ?? "dry",
     rigId,
     ...(rigTest && { rigTest }),
+    ...(run.line === undefined ? {} : { line: run.line }),
+    ...(drive.count && { counts: [drive.count] }),
     ...run.carried,
     ...(drive.guest === undefined ? {} : { guest: drive.guest }),
     ...(drive.isSummary ? { summary: summaryOf(laps) } : {}),

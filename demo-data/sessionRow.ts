@@ -1,4 +1,4 @@
-import { addDays, type Id, type Session, type Stamped } from "#domain";
+import { addDays, type Id, type PlannedRun, type Session, type Stamped } from "#domain";
 import type { Evening } from "./evening.ts";
 import { instantAt, zone } from "./season.ts";
 
@@ -12,8 +12,14 @@ export function timesOf({ date, clock, isEnteredLater }: Evening): {
 }
 
 /** The row of an evening's session, closed with its note at `writtenTo`. */
-export function sessionRow(stamped: Stamped, comboId: Id, evening: Evening, writtenTo: number): Session {
-  const { date, focus, note, conditions, targetMs, plan, isEnteredLater } = evening;
+export function sessionRow(
+  stamped: Stamped,
+  comboId: Id,
+  evening: Evening,
+  plan: readonly PlannedRun[] | undefined,
+  writtenTo: number,
+): Session {
+  const { date, focus, note, conditions, targetMs, isEnteredLater } = evening;
   const { startedAt } = timesOf(evening);
   return {
     ...stamped,

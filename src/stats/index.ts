@@ -149,7 +149,6 @@ export { datedBests } from "./bests/datedBests.ts";
 export { mayTakeBest } from "./bests/mayTakeBest.ts";
 export { rangeOfBests } from "./bests/rangeOfBests.ts";
 export { type ComboQuestion, type ComboStanding, comboStanding } from "./combo/comboStanding.ts";
-export { figureAt } from "./combo/figureAt.ts";
 export { figureForTarget, type TargetFigure } from "./combo/figureForTarget.ts";
 export { latestUsual, type UsualLap } from "./combo/latestUsual.ts";
 export { pageCurve } from "./combo/pageCurve.ts";

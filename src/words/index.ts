@@ -98,6 +98,7 @@ export { individualsReading, individualsTitle } from "./individuals.ts";
 export { sayLapTime } from "./lapTime.ts";
 export { askLongGap } from "./longGap.ts";
 export { type NextRunContext, suggestNextRun } from "./nextRun.ts";
+export { sayOneEvening } from "./oneEvening.ts";
 export {
   bandMeaning,
   type CurveFigures,
@@ -105,10 +106,12 @@ export {
   sayCurve,
   sayExpected,
 } from "./outlook.ts";
-export { scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
+export { overnightReading, overnightTitle } from "./overnight.ts";
+export { nowBeatsSays, scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
 export { checkWords } from "./planChecks.ts";
 export { drillWords, planEvidence, plannedLines, sayDrill, sayGoodWhen, writtenLine } from "./planLine.ts";
+export { nextOfLine, sayLineInShort, sayLineSoFar, sayPlaceInPlan } from "./planLog.ts";
 export { sayCameTo, sayMet } from "./planOutcome.ts";
 export { sayPlanSize } from "./planSize.ts";
 export { linesOfTemplate, templateOf } from "./planTemplate.ts";
@@ -200,9 +203,11 @@ export { saySession } from "./sessionSays.ts";
 export { sayShareBefore } from "./sharesCompared.ts";
 export { isClear } from "./shift.ts";
 export { sayShiftEnds, sideBySideReading, sideBySideTitle } from "./sideBySide.ts";
+export { spreadReading, spreadShares, spreadTitle } from "./spreadSources.ts";
 export { sayStrip, sayStripLap, sayStripThinned } from "./strip.ts";
 export { suggestionParts } from "./suggestedTargets.ts";
 export type { NextRun } from "./suggestion.ts";
+export { progressOnly, sayHowToType, valueLabel } from "./targetForm.ts";
 export {
   chanceMeaning,
   sayMilestones,

@@ -1,6 +1,7 @@
 import type { ComboReview, PeriodShift } from "#stats";
 import type { Unit } from "./amount.ts";
 import { hundredths, percentsOfALap } from "./amount.ts";
+import { sayChance } from "./chance.ts";
 import { asSentence, counted } from "./counted.ts";
 import { sayTooFew } from "./reason.ts";
 import { type Directions, isClear, isSame, pace, sayBetween, sayClear, sayNotClear } from "./shift.ts";
@@ -30,6 +31,15 @@ export function shiftReading({ shift, distribution }: Pick<ComboReview, "shift" 
       : `${counted(now, "pace lap")} now and ${before} before are drawn; there are too few sessions for a verdict.`;
   const { sessions, sessionsBefore } = shift.value;
   return `${chance(shift.value)}${counted(now, "pace lap")} now, ${before} before; ${sessions} against ${counted(sessionsBefore, "session")}. Counted by session, because laps of one session are alike. Whole periods are compared here; the gain at the top goes from the first session of this one to its last.`;
+}
+
+/**
+ * How often a lap now is faster than one of the period before; empty where they may not be compared.
+ * @param before the period before in words: "the 4 weeks before"
+ * @example "A pace lap now beats one of the 4 weeks before: 14 chances in 20."
+ */
+export function nowBeatsSays({ nowBeats }: Pick<ComboReview, "nowBeats">, before: string): string {
+  return nowBeats.known ? `A pace lap now beats one of ${before}: ${sayChance(nowBeats.value)}.` : "";
 }
 
 /**

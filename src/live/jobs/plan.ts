@@ -1,8 +1,10 @@
+import { onPage, presentPage } from "#combo";
 import { type ReadOnlyLogbook, rigTests, runsOfTest } from "#db";
 import type { CalendarDate, Id, Preferences } from "#domain";
 import { draftPlan, gatherFacts, lapsOfTestRun, type PlanDraft, type PlanFacts, testProgress } from "#stats";
 import { cornersInput } from "./corners.ts";
 import type { JobRun } from "./job.ts";
+import { keptCurve } from "./keptCurve.ts";
 
 export interface PlanDetails {
   readonly comboId: Id;
@@ -22,7 +24,9 @@ export const runPlan: JobRun<PlanDetails, FoundPlan | null> = async (book, { com
   const input = await cornersInput(book, { comboId, today });
   if (input === null) return null;
   const rigTest = await waitingTest(book, comboId, input.preferences);
-  const facts = gatherFacts({ ...input, comboId, rigTest });
+  const page = onPage(presentPage(input.pages, today), input.digests);
+  const curve = await keptCurve(book, { comboId, page, driven: input.digests, today });
+  const facts = gatherFacts({ ...input, comboId, rigTest, curve });
   return { draft: draftPlan(facts, minutes), facts };
 };
 

@@ -2,7 +2,15 @@ import { secondTicks } from "#charts/axes/secondTicks.ts";
 import { DistributionChart } from "#charts/distribution/DistributionChart.tsx";
 import { RangeRowsChart } from "#charts/rangeRows/RangeRowsChart.tsx";
 import { formatDelta } from "#domain";
-import { factorsReading, factorsTitle, shiftReading, shiftTitle, thirdsReading, thirdsTitle } from "#words";
+import {
+  factorsReading,
+  factorsTitle,
+  nowBeatsSays,
+  shiftReading,
+  shiftTitle,
+  thirdsReading,
+  thirdsTitle,
+} from "#words";
 import { FactorTable } from "./FactorTable.tsx";
 import { IndividualPart } from "./IndividualPart.tsx";
 import { LeftOut } from "./LeftOut.tsx";
@@ -28,7 +36,7 @@ export default function DifferentPart({ looked }: { readonly looked: Looked }) {
           reading={
             before === undefined || !review.against.known
               ? ""
-              : `${shiftTitle(review, before)}. ${shiftReading(review)}`
+              : `${shiftTitle(review, before)}. ${nowBeatsSays(review, before)} ${shiftReading(review)}`
           }
           fileName={`${comboName} lap times`}
           distribution={review.distribution}

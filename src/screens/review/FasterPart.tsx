@@ -1,6 +1,6 @@
 import { lazy, Suspense } from "react";
 import { Disclosure } from "#ui/Disclosure.tsx";
-import { bandMeaning, progressBy100Laps, sayCurve, sayPracticeRate, sayReason } from "#words";
+import { bandMeaning, progressBy100Laps, sayCurve, sayOneEvening, sayPracticeRate, sayReason } from "#words";
 import styles from "./FasterPart.module.css";
 import { Finding } from "./Finding.tsx";
 import { LeftOut } from "./LeftOut.tsx";
@@ -20,6 +20,7 @@ interface FasterPartProps {
 export function FasterPart({ looked }: FasterPartProps) {
   const { review, comboName, today, on, isAhead, onAhead, onSessions } = looked;
   const found = sayProgressFound(review, on, isAhead);
+  const evening = sayOneEvening(review, on);
   return (
     <div className={styles["part"]}>
       <Suspense fallback={<Finding {...found} isLarge />}>
@@ -35,6 +36,7 @@ export function FasterPart({ looked }: FasterPartProps) {
           onOpen={openSession}
         />
       </Suspense>
+      {evening !== "" && <p className={styles["evening"]}>{evening}</p>}
       <Disclosure
         title="Trend and forecast"
         answer="by a hundred laps, where it levels off, what it rests on"

@@ -12,6 +12,7 @@ import {
 import { LeftOut } from "./LeftOut.tsx";
 import { type Looked, openSession } from "./looked.ts";
 import { consistencyOf, shareRows, sharesBefore } from "./reviewCharts.ts";
+import { SpreadPart } from "./SpreadPart.tsx";
 
 interface SteadierPartProps {
   readonly looked: Looked;
@@ -53,6 +54,7 @@ export default function SteadierPart({ looked, marginPercent }: SteadierPartProp
         say={(percent) => `${Math.round(percent)} %`}
         csvUnit="percent"
       />
+      <SpreadPart looked={looked} />
       <LeftOut onSessions={onSessions}>
         {unknown > 0 &&
           `${unknown === 1 ? "1 session has" : `${unknown} sessions have`} too few exact pace laps for a scatter. `}

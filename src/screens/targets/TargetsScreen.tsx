@@ -1,7 +1,7 @@
 import { lazy, Suspense, useRef, useState } from "react";
 import { preferences, targets } from "#db";
 import type { Id, Preferences, Target } from "#domain";
-import { type DrivenCombo, useCombos, useRows, useToday } from "#live";
+import { type DrivenCombo, useCombos, useForecastsKept, useRows, useToday } from "#live";
 import { goTo, printAddress, useAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { Disclosure } from "#ui/Disclosure.tsx";
@@ -34,6 +34,7 @@ function TargetsFront({ comboId }: { readonly comboId: Id | undefined }) {
   const combos = useCombos();
   const chosen = useRows(preferences, []);
   const stored = useRows(targets, []);
+  useForecastsKept(0);
   if (combos === undefined || chosen === undefined || stored === undefined) return <p>Opening Targets</p>;
   return <Targets combos={combos} comboId={comboId} preferences={chosen} stored={stored} />;
 }

@@ -1,10 +1,13 @@
-import { type CalendarDate, daysBetween } from "#domain";
+import { type CalendarDate, daysBetween, type Id } from "#domain";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
-import { levelCurve } from "../level/levelCurve.ts";
-import { levelModel } from "../level/levelModel.ts";
-import { pageEvents, pageHistory } from "../period/pageHistory.ts";
 import { paceRuns } from "../verdict/paceRuns.ts";
 import { BREAK_DAYS } from "../weeks/longestPause.ts";
+
+/** The level at one session, ms. */
+interface LevelAtSession {
+  readonly sessionId: Id;
+  readonly mid: number;
+}
 
 /**
  * The pace laps of each evening with those of the next one, as driven: sessions of one day are one evening, and over a break of
@@ -28,27 +31,16 @@ export function eveningsInARow(
 
 /**
  * The pace laps of each run of each session, with the movement of the level taken out, or improving over the weeks would look
- * like evenings that differ.
+ * like evenings that differ. Sessions the level does not hold are left out.
  * @param page digests of one page in time order
- * @param combo digests of the combo on all its pages
+ * @param line the level at its sessions, in time order: `pageCurve`
  */
 export function eveningSpread(
   page: readonly SessionDigest[],
-  combo: readonly SessionDigest[],
+  line: readonly LevelAtSession[],
 ): (readonly (readonly number[])[])[] {
-  const history = pageHistory(page, combo);
-  const model = levelModel({
-    sessions: history,
-    events: pageEvents(history, history.at(-1)?.date ?? ""),
-  });
-  if (!model.known) return [];
-  const curve = levelCurve(model.value);
-  const last = curve.at(-1)?.mid ?? 0;
-  const moved = new Map(
-    history
-      .slice(model.value.posterior.series.from)
-      .map(({ sessionId }, index) => [sessionId, (curve[index]?.mid ?? last) - last]),
-  );
+  const last = line.at(-1)?.mid ?? 0;
+  const moved = new Map(line.map(({ sessionId, mid }) => [sessionId, mid - last]));
   return page.flatMap((digest) => {
     const by = moved.get(digest.sessionId);
     if (by === undefined) return [];

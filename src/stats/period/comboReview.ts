@@ -55,6 +55,7 @@ export function comboReview(input: ComboReviewInput): ComboReview {
     curve: input.curve ?? pageCurve({ comboId: input.comboId, page, driven: digests, today }),
     all: digests,
     pages: input.pages,
+    page,
     now,
     before,
     driven: inPeriod,

@@ -3,8 +3,12 @@ import { type AccountChange, accountChange } from "../account/accountChange.ts";
 import { reachableLap } from "../account/reachableLap.ts";
 import { type LapOfSectors, sumOfBestSectors } from "../account/sumOfBestSectors.ts";
 import type { ComboStanding } from "../combo/comboStanding.ts";
-import { accountLaps, sectorsOf } from "../digest/lapsOfDigest.ts";
+import { accountLaps, sectorsOf, timesOf } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
+import { chanceNowBeats } from "../evenings/chanceNowBeats.ts";
+import { eveningSpread, eveningsInARow } from "../evenings/evenings.ts";
+import { type SpreadSources, spreadSources } from "../evenings/spreadSources.ts";
+import { type Overnight, staysOvernight } from "../evenings/staysOvernight.ts";
 import { type SittingThirds, sittingThirds } from "../session/sittingThirds.ts";
 import { type Break, breaksOf } from "./breaksOf.ts";
 import type { Comparable } from "./comparable.ts";
@@ -32,6 +36,11 @@ export interface ReviewDetails {
   readonly breaks: readonly Break[];
   /** Sessions of the page with a median, from its beginning. */
   readonly history: readonly PageSession[];
+  /** How an evening begins against how the one before ended, and where the spread comes from: of the whole page. */
+  readonly overnight: Figure<Overnight>;
+  readonly spread: Figure<SpreadSources>;
+  /** Chance that a pace lap of the period beats one of the equally long period before. */
+  readonly nowBeats: Figure<number>;
 }
 
 /** What the details are worked out from: sessions of the present page in time order. */
@@ -41,6 +50,7 @@ export interface DetailsInput {
   /** All of the combo, and its new pages: a break is one whatever page was driven on. */
   readonly all: readonly SessionDigest[];
   readonly pages: readonly Page[];
+  readonly page: readonly SessionDigest[];
   readonly now: readonly SessionDigest[];
   readonly before: readonly SessionDigest[];
   /** Of the period, older pages too: their laps were practice all the same. */
@@ -51,7 +61,7 @@ export interface DetailsInput {
 
 /** The figures of the five questions that rest on more than one chapter. */
 export function reviewDetails(input: DetailsInput): ReviewDetails {
-  const { curve, now, before, against } = input;
+  const { curve, page, now, before, against } = input;
   const { history } = input.standing;
   const days = new Set(input.driven.map(({ date }) => date));
   const levelOf = levels(curve, history);
@@ -66,8 +76,13 @@ export function reviewDetails(input: DetailsInput): ReviewDetails {
     factors: factors.map((factor) => factorGroups(now, factor, levelOf)),
     breaks: breaksOf(input.all, input.pages).filter(({ to }) => days.has(to)),
     history,
+    overnight: staysOvernight(eveningsInARow(page)),
+    spread: spreadSources(eveningSpread(page, curve.known ? curve.value.line : [])),
+    nowBeats: against.known ? chanceNowBeats(paceLaps(before), paceLaps(now)) : against,
   };
 }
+
+const paceLaps = (digests: readonly SessionDigest[]) => digests.map((digest) => timesOf([digest], "pace"));
 
 const medians = (digests: readonly SessionDigest[]) =>
   digests.flatMap(({ pace }) => (pace.medianForTrend === undefined ? [] : [pace.medianForTrend]));

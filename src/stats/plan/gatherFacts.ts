@@ -1,5 +1,5 @@
 import { onPage, presentPage } from "#combo";
-import { daysBetween, type Id } from "#domain";
+import { daysBetween, type Figure, type Id } from "#domain";
 import { median } from "#numbers";
 import type { AccountLines } from "../account/accountSteps.ts";
 import { periodAccount } from "../account/periodAccount.ts";
@@ -7,6 +7,7 @@ import { sectorAccount } from "../account/sectorAccount.ts";
 import { datedBests } from "../bests/datedBests.ts";
 import { comboStanding } from "../combo/comboStanding.ts";
 import { latestUsual } from "../combo/latestUsual.ts";
+import { pageCurve } from "../combo/pageCurve.ts";
 import { nextTarget } from "../combo/targetStates.ts";
 import {
   type CornersInput,
@@ -20,6 +21,7 @@ import type { SessionDigest } from "../digest/sessionDigest.ts";
 import { eveningSpread, eveningsInARow } from "../evenings/evenings.ts";
 import { spreadSources } from "../evenings/spreadSources.ts";
 import { staysOvernight } from "../evenings/staysOvernight.ts";
+import type { CurveOutlook } from "../period/curveOutlook.ts";
 import { breakCosts } from "../weeks/breakCosts.ts";
 import type { CountedHabit, PlanCorner, PlanFacts } from "./planFacts.ts";
 import { planOutcome, triedLines } from "./planOutcome.ts";
@@ -29,6 +31,8 @@ export interface PlanInput extends CornersInput {
   readonly comboId: Id;
   /** A rig test of the combo that waits for its next run. */
   readonly rigTest: PlanFacts["rigTest"];
+  /** From `pageCurve`, where it has been drawn already. */
+  readonly curve?: Figure<CurveOutlook> | undefined;
 }
 
 /** The evenings a plan looks back on: enough for an account, few enough to be of now. */
@@ -55,6 +59,7 @@ export function gatherFacts(input: PlanInput): PlanFacts {
       : account.value.odd.without
     : undefined;
   const report = cornersReport(input);
+  const { curve = pageCurve({ comboId, page, driven: all, today }) } = input;
   const target = nextTarget(states);
   const last = all.at(-1);
   const scatter = page.findLast(({ pace }) => pace.consistency.known)?.pace.consistency;
@@ -78,7 +83,7 @@ export function gatherFacts(input: PlanInput): PlanFacts {
     sector: sectorOf(report.sector, page),
     rigTest,
     overnight: staysOvernight(eveningsInARow(page)),
-    spread: spreadSources(eveningSpread(page, digests)),
+    spread: spreadSources(eveningSpread(page, curve.known ? curve.value.line : [])),
     target:
       target?.by === undefined
         ? undefined

@@ -102,6 +102,7 @@ export function testProgress(
   for (const slot of slots) dropOtherEvening(slot, sessionId, setAside);
   const notHeld = held && whyNotTaken(slots[held.place.pair - 1] ?? {}, held);
   if (held && notHeld) setAside(held, notHeld);
+  else if (held?.isFirst) beginAnew(slots[held.place.pair - 1] ?? {}, setAside);
 
   const pairs = test.pairs.map(({ first }, index): TestPair => pairOf(index + 1, first, slots[index] ?? {}));
   const complete = pairs.filter(isComplete).length;
@@ -138,7 +139,7 @@ function take(slot: Slot, turn: Turn, setAside: SetAside): void {
   if (why !== undefined) setAside(turn, why);
   else if (!turn.isFirst) slot.second = turn;
   else {
-    if (slot.first !== undefined) setAside(slot.first, { because: "alone" });
+    beginAnew(slot, setAside);
     slot.first = turn;
   }
 }
@@ -151,12 +152,18 @@ function whyNotTaken({ first, second }: Slot, { run, isFirst }: Turn): WhyAside 
   return isSameEvening ? undefined : { because: "second first" };
 }
 
+/** What was driven of a pair that is not finished does not count, and the pair is begun anew. */
+function beginAnew(slot: Slot, setAside: SetAside): void {
+  if (slot.first === undefined) return;
+  setAside(slot.first, { because: "alone" });
+  delete slot.first;
+}
+
 function dropOtherEvening(slot: Slot, sessionId: Id | null | undefined, setAside: SetAside): void {
   const { first, second } = slot;
   if (first === undefined || second !== undefined) return;
   if (sessionId === undefined || first.run.sessionId === sessionId) return;
-  setAside(first, { because: "alone" });
-  delete slot.first;
+  beginAnew(slot, setAside);
 }
 
 /** A run not ended, in the session that is asked about: laps are still to come, and its figure could change with each. */

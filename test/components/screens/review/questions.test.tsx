@@ -64,6 +64,22 @@ describe("the questions of the review", () => {
     const name = /^Pace laps now beside those of the 4 weeks before\. Usual lap faster by 1\.00 s than/;
     expect(await screen.findByRole("figure", { name })).toBeInTheDocument();
     expect(screen.getByText(/8 against 8 sessions.*laps of one session are alike/)).toBeVisible();
+    expect(
+      screen.getByText(/A pace lap now beats one of the 4 weeks before: more than 19 chances/),
+    ).toBeVisible();
+  });
+
+  it("say what one evening tells, what stays overnight and where the spread comes from", async () => {
+    const { user } = await show(twiceAWeek(16, (at) => lapsAbout(84_000 + (at % 2) * 40)));
+    expect(await screen.findByText(/^24 Nov was an evening like others: 0\.0\d s/)).toBeVisible();
+    await user.click(await question(/^How much did I practise\?/));
+    const overnight = await screen.findByRole("figure", {
+      name: /^An evening begins .* than the one before ended/,
+    });
+    expect(overnight).toBeInTheDocument();
+    await user.click(await question(/^Am I getting steadier\?/));
+    const spread = /^Where the spread comes from: Not enough sessions with 2 pace runs each yet: 0 of 6$/;
+    expect(await screen.findByRole("heading", { name: spread })).toBeVisible();
   });
 
   it("offer no comparison where there is too little before", async () => {

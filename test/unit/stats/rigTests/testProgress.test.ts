@@ -145,6 +145,16 @@ describe("the run in hand", () => {
     expect(progress(aRigTest("AB"), [aTestRun(1, 1, "1A")], 1).next).toMatchObject({ pair: 1, side: "B" });
   });
 
+  it("begins its pair anew on another evening, whichever session is asked about", () => {
+    const runs = [aTestRun(0, 1, "1A"), open("1A", 3, 1, 1)];
+    for (const asked of [1, undefined])
+      expect(progress(aRigTest("A"), runs, asked)).toMatchObject({
+        pairs: [{ n: 1, first: "A" }],
+        next: { pair: 1, side: "A", isFirst: true },
+        voided: [{ sessionId: "evening 0", why: { because: "alone" } }],
+      });
+  });
+
   it("is none in a session that is not asked about, nor before a later run", () => {
     expect(whys(progress(aRigTest("AB"), [open("1A", 3)], 2).voided)).toEqual(["1A figure"]);
     const runs = [open("1A", 3), aTestRun(1, 2, "1A")];
