@@ -12,7 +12,7 @@ const kept: Readonly<Record<string, string>> = {
   "figures and words of forecasts and levels that wait for their screens":
     "forecastRecord personalBestReading sayDifference sayForecastRecord sayMistakeShare recordAgainstSaid sayScatter",
   "reads and writes that wait for the screens of rig, corners, targets and garage":
-    "addPlan countTry driveLine leaveOutLine setCount deletePage deletePlan editPlan editRigTest endRun forecastsOfTarget planTemplates renameCar renameLayout renameTrack runsOfCombo setPractice",
+    "countTry driveLine leaveOutLine setCount deletePage editRigTest endRun forecastsOfTarget renameCar renameLayout renameTrack runsOfCombo setPractice",
   "the way round the worker and into the store, by which tests ask and look":
     "askHere readDraft readDrafts rowCounts sendHere",
   "by which published values and the round trip are checked":

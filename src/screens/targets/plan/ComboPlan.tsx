@@ -1,24 +1,17 @@
-import type { CalendarDate, Preferences } from "#domain";
+import type { Preferences } from "#domain";
 import { type DrivenCombo, usePlan, useToday } from "#live";
 import { printAddress } from "#state/address.ts";
-import { type PlanFacts, suggestionIn } from "#stats";
+import { suggestionIn } from "#stats";
 import { Notice } from "#ui/Notice.tsx";
 import { FirstRun } from "./FirstRun.tsx";
 import styles from "./Plan.module.css";
-import { type ShownPlan, useShownPlan } from "./useShownPlan.ts";
+import { Templates } from "./Templates.tsx";
+import { useShownPlan } from "./useShownPlan.ts";
 import { WholePlan } from "./WholePlan.tsx";
 
 interface ComboPlanProps {
   readonly combo: DrivenCombo;
   readonly preferences: Preferences;
-}
-
-/** What all parts of the page are about. */
-export interface PlanContext extends ComboPlanProps {
-  readonly plan: ShownPlan;
-  /** What the draft rests on. */
-  readonly facts: PlanFacts;
-  readonly today: CalendarDate;
 }
 
 /** The next session with a combo: the one suggestion, and the whole of it. */
@@ -42,6 +35,7 @@ export function ComboPlan({ combo, preferences }: ComboPlanProps) {
     <div className={styles["screen"]} aria-busy={next.isRenewing}>
       <FirstRun line={plan.lines[first]} isOwn={plan.isOwn} />
       <WholePlan context={context} first={first} />
+      <Templates context={context} />
     </div>
   );
 }

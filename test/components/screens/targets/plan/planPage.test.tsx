@@ -72,7 +72,7 @@ describe("a draft", () => {
     await user.click(await button("Down: Warm up"));
     await waitFor(async () => expect(await rows()).toEqual([before[1], before[0], ...before.slice(2)]));
     expect(await screen.findAllByText(`Run moved to place 2 of ${before.length}.`)).not.toHaveLength(0);
-    await waitFor(() => expect(screen.getByRole("button", { name: "Down: Warm up" })).toHaveFocus());
+    await waitFor(() => expect(screen.getByRole("button", { name: "Up: Warm up" })).toHaveFocus());
     await user.click(await button("Undo"));
     await waitFor(async () => expect(await rows()).toEqual(before));
     await waitFor(() => expect(stored).toBeUndefined());
