@@ -114,6 +114,12 @@ export { type SectorPace, sectorSplit } from "./targets/sectorSplit.ts";
 export { chanceNowBeats } from "./evenings/chanceNowBeats.ts";
 export { type SpreadSources, spreadSources } from "./evenings/spreadSources.ts";
 export { type Overnight, staysOvernight } from "./evenings/staysOvernight.ts";
+export {
+  type CountedDrills,
+  countedDrills,
+  type DrillsFollowed,
+  type DrillsInput,
+} from "./plan/countedDrills.ts";
 export { draftPlan, type PlanDraft } from "./plan/draftPlan.ts";
 export { type CountedDay, type DrillWeeks, drillWeeks } from "./plan/drillWeeks.ts";
 export { planMinutes } from "./plan/fitLines.ts";

@@ -7,11 +7,10 @@ import {
   type PlanCheck,
   type PlannedRun,
 } from "#domain";
-import type { Because, CountedHabit, DraftLine, PlanRule } from "#stats";
+import type { Because, CountedHabit, DraftLine } from "#stats";
 import { hundredths, sayAmount, thousandths } from "./amount.ts";
 import { sayCorners } from "./cornersSay.ts";
 import { counted } from "./counted.ts";
-import type { Rests } from "./evidence.ts";
 import { sayWhy } from "./planWhy.ts";
 import { targetFigure } from "./targets.ts";
 
@@ -213,25 +212,3 @@ export function sayGoodWhen({
       return laps === 0 ? "driven" : `${counted(laps, "lap")} driven`;
   }
 }
-
-const common = "common practice, no source";
-
-/** What the reason of each rule's line and the advice itself rest on. */
-export const planEvidence: Readonly<Record<PlanRule, Rests>> = {
-  "after a break": { reason: "measured on you", advice: common },
-  // Warm-up decrement (Adams 1961): first tries after a rest are worse, and come back fast.
-  "warm-up": { reason: "fair evidence", advice: "fair evidence" },
-  "learn the layout": { reason: "measured on you", advice: common },
-  "rig test": { reason: "measured on you", advice: "fair evidence" },
-  // Practice is not learning (Soderstrom & Bjork 2015).
-  again: { reason: "measured on you", advice: "fair evidence" },
-  mistakes: { reason: "measured on you", advice: common },
-  corner: { reason: "measured on you", advice: "fair evidence" },
-  drill: { reason: "measured on you", advice: "worth a try" },
-  repeatability: { reason: "measured on you", advice: common },
-  "runs alike": { reason: "measured on you", advice: "worth a try" },
-  pace: { reason: "measured on you", advice: common },
-  target: { reason: "measured on you", advice: "fair evidence" },
-  measure: { reason: "measured on you", advice: "fair evidence" },
-  race: { reason: "measured on you", advice: common },
-};
