@@ -3,7 +3,9 @@ import { type DrivenCombo, usePlan, useToday } from "#live";
 import { printAddress } from "#state/address.ts";
 import { suggestionIn } from "#stats";
 import { Notice } from "#ui/Notice.tsx";
+import { DrillShares } from "./DrillShares.tsx";
 import { FirstRun } from "./FirstRun.tsx";
+import { LastPlan } from "./LastPlan.tsx";
 import styles from "./Plan.module.css";
 import { Templates } from "./Templates.tsx";
 import { useShownPlan } from "./useShownPlan.ts";
@@ -33,9 +35,11 @@ export function ComboPlan({ combo, preferences }: ComboPlanProps) {
   const context = { combo, preferences, plan, facts: next.found.facts, today };
   return (
     <div className={styles["screen"]} aria-busy={next.isRenewing}>
-      <FirstRun line={plan.lines[first]} isOwn={plan.isOwn} />
+      <FirstRun context={context} line={plan.lines[first]} />
       <WholePlan context={context} first={first} />
       <Templates context={context} />
+      <LastPlan context={context} />
+      <DrillShares context={context} />
     </div>
   );
 }

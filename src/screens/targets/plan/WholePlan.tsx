@@ -51,7 +51,7 @@ export function WholePlan({ context, first }: WholePlanProps) {
               form
             ) : (
               <PlanLine
-                plan={plan}
+                context={context}
                 line={line}
                 index={index}
                 isFirst={index === first}
