@@ -109,6 +109,7 @@ export { sayLapTime } from "./lapTime.ts";
 export { askLongGap } from "./longGap.ts";
 export { type NextRunContext, suggestNextRun } from "./nextRun.ts";
 export { sayOneEvening } from "./oneEvening.ts";
+export { outcomeRows } from "./outcomeRows.ts";
 export {
   bandMeaning,
   type CurveFigures,

@@ -32,6 +32,7 @@ import { useFocusHome } from "../entry/useFocusHome.ts";
 import { usePad } from "../entry/usePad.ts";
 import { bringIntoSight, timeId } from "../laps/LapRow.tsx";
 import { useNamedLap } from "../laps/useNamedLap.ts";
+import { PlanAndOutcome } from "../plan/PlanAndOutcome.tsx";
 import { PlanPanel } from "../plan/PlanPanel.tsx";
 import { isTestFirst, planTonight } from "../plan/planTonight.ts";
 import { type TestTonight, useTestTonight } from "../rigTest/useTestTonight.ts";
@@ -305,6 +306,11 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
               <SessionTotals report={report} strips={strips} pb={pb} next={next} onOpenLap={edit} />
             </FaultBoundary>
             {buttons}
+            {session.plan !== undefined && session.plan.length > 0 && (
+              <FaultBoundary what="Plan and outcome">
+                <PlanAndOutcome data={data} />
+              </FaultBoundary>
+            )}
           </div>
         )}
         {isOpen && (

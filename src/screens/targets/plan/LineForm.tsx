@@ -21,8 +21,8 @@ import { Notice } from "#ui/Notice.tsx";
 import { Select } from "#ui/Select.tsx";
 import { Sheet } from "#ui/Sheet.tsx";
 import { checkWords, drillWords, effortWords, kindWords } from "#words";
-import type { PlanContext } from "./ComboPlan.tsx";
 import styles from "./Plan.module.css";
+import type { PlanContext } from "./planContext.ts";
 import { readLine, type TypedLine } from "./typedLine.ts";
 import type { LineEditing } from "./useLineForm.ts";
 
