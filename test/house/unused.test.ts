@@ -7,7 +7,6 @@ const kept: Readonly<Record<string, string>> = {
   "of the public face of the figures, which checks from outside call":
     "fitExponential fitPower horizontalFromVertical lag1Autocorrelation levelChange linearFit pairedTTest raceDistance",
   "figures that wait for the screens of rig, corners and races": "fuelNeeded sectorSplit",
-  "figures and words of the plan that wait for its screens": "planRests",
   "figures and words of forecasts and levels that wait for their screens":
     "personalBestReading sayDifference sayMistakeShare sayScatter",
   "reads and writes that wait for the screens of rig, corners, targets and garage":
