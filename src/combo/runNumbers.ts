@@ -11,15 +11,20 @@ export function isDrivenRun(run: Pick<Run, "laps" | "summary">): boolean {
   return run.summary !== undefined || lapsInOrder(run).length > 0;
 }
 
+/** Whether a run holds anything, if it is no more than tries of a drill that were counted. */
+export function holdsAnything(run: Pick<Run, "laps" | "summary" | "counts">): boolean {
+  return isDrivenRun(run) || run.counts !== undefined;
+}
+
 /** The run of an open session that is being driven: the last one that has not been ended. */
 export function currentRun(runs: readonly Run[]): Run | undefined {
   return runs.findLast((run) => run.endedAt === undefined && run.summary === undefined);
 }
 
-type NumberableRun = Pick<Run, "id" | "n" | "laps" | "summary">;
+type NumberableRun = Pick<Run, "id" | "n" | "laps" | "summary" | "counts">;
 
 /**
- * What the runs of a session are called by, everywhere: their place among those that hold laps. A run that was emptied has
+ * What the runs of a session are called by, everywhere: their place among those that hold laps or counts. A run that was emptied has
  * no number, and those after it close up; a guest's counts.
  * @param runs of one session, without deleted ones, in any order
  * @param current the run being driven is there before its first lap
@@ -43,7 +48,7 @@ export function runPlaces<R extends NumberableRun>(
   gaps: readonly { readonly id: Id; readonly n: number }[],
   current?: Pick<Run, "id">,
 ): NumberedRun<R | undefined>[] {
-  const shown = runs.filter((run) => run.id === current?.id || isDrivenRun(run));
+  const shown = runs.filter((run) => run.id === current?.id || holdsAnything(run));
   const places: readonly { readonly run: R | undefined; readonly id: Id; readonly n: number }[] = [
     ...shown.map((run) => ({ run, id: run.id, n: run.n })),
     ...gaps.map((gap) => ({ run: undefined, ...gap })),

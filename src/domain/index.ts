@@ -1,6 +1,7 @@
 export * from "./ahead.ts";
 export * from "./allRows.ts";
 export * from "./asideRow.ts";
+export * from "./askedFigure.ts";
 export * from "./asOf.ts";
 export * from "./calendar.ts";
 export * from "./canonicalText.ts";
@@ -9,6 +10,7 @@ export * from "./cornersOfSector.ts";
 export * from "./figure.ts";
 export * from "./fillCorners.ts";
 export * from "./gaps.ts";
+export * from "./isTimeKind.ts";
 export * from "./lapPlaces.ts";
 export * from "./lapSets.ts";
 export * from "./lapSigns.ts";

@@ -30,6 +30,7 @@ export { type DraftsFrom, type FoundDraft, useDraftsFrom } from "./useDraftsFrom
 export { type Errands, useErrand } from "./useErrand.ts";
 export { type Figures, useFigures } from "./useFigures.ts";
 export { type Folder, useFolder } from "./useFolder.ts";
+export { useForecastsKept } from "./useForecastsKept.ts";
 export { type Form, type FormField, type Press, type Typed, useForm, useTyped } from "./useForm.ts";
 export { useGiveRun } from "./useGiveRun.ts";
 export { useHeldRows } from "./useHeldRows.ts";

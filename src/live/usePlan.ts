@@ -1,4 +1,5 @@
-import { waitingPlan } from "#db";
+import { useRef } from "react";
+import { planToCome } from "#db";
 import type { CalendarDate, Id, Plan } from "#domain";
 import type { FoundPlan } from "./jobs/plan.ts";
 import { useFigures } from "./useFigures.ts";
@@ -8,20 +9,30 @@ import { useRows } from "./useRows.ts";
 export interface NextSession {
   /** The driver's own plan for it; undefined where there is none. */
   readonly own: Plan | undefined;
-  /** The draft, for the minutes that the plan says; null where the combo is not there. */
+  /** The row that a change of the plan goes into: the own plan, or one that only says the minutes. */
+  readonly row: Plan | undefined;
+  /** Minutes the driver said there are; undefined where none were said. */
+  readonly minutes: number | undefined;
+  /** The draft, for those minutes; null where the combo is not there. */
   readonly found: FoundPlan | null;
   readonly isRenewing: boolean;
 }
 
 /** The plan of a combo's next session, and the draft of it; undefined until both are known. */
 export function usePlan(comboId: Id, today: CalendarDate): NextSession | undefined {
-  const waiting = useRows(async (book) => (await waitingPlan(book, comboId)) ?? null, [comboId]);
-  const minutes = waiting?.minutes;
-  const { value: found, isRenewing } = useFigures("plan", {
-    comboId,
-    today,
-    ...(minutes !== undefined && { minutes }),
-  });
-  if (waiting === undefined || found === undefined) return undefined;
-  return { own: waiting ?? undefined, found, isRenewing };
+  const toCome = useRows((book) => planToCome(book, comboId), [comboId]);
+  const minutes = toCome?.minutes;
+  const figures = useFigures(
+    "plan",
+    { comboId, today, ...(minutes !== undefined && { minutes }) },
+    toCome === undefined,
+  );
+  // While a draft for other minutes is worked out the one before stands.
+  const last = useRef<{ readonly comboId: Id; readonly found: FoundPlan | null }>(undefined);
+  if (figures.value !== undefined) last.current = { comboId, found: figures.value };
+  const found = last.current?.comboId === comboId ? last.current.found : undefined;
+  if (toCome === undefined || found === undefined) return undefined;
+  const { row } = toCome;
+  const own = row !== undefined && row.lines.length > 0 ? row : undefined;
+  return { own, row, minutes, found, isRenewing: figures.isRenewing };
 }

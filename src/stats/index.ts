@@ -122,10 +122,12 @@ export {
 } from "./plan/countedDrills.ts";
 export { draftPlan, type PlanDraft } from "./plan/draftPlan.ts";
 export { type CountedDay, type DrillWeeks, drillWeeks } from "./plan/drillWeeks.ts";
+export { planMinutes } from "./plan/fitLines.ts";
 export { gatherFacts, type PlanInput } from "./plan/gatherFacts.ts";
 export type { CountedHabit, PlanFacts, TriedLine } from "./plan/planFacts.ts";
 export { type LineOutcome, planOutcome } from "./plan/planOutcome.ts";
 export type { Because, DraftLine, PlanRule } from "./plan/planRules.ts";
+export { suggestionIn } from "./plan/suggestionIn.ts";
 
 // Race distance
 
@@ -152,7 +154,6 @@ export { datedBests } from "./bests/datedBests.ts";
 export { mayTakeBest } from "./bests/mayTakeBest.ts";
 export { rangeOfBests } from "./bests/rangeOfBests.ts";
 export { type ComboQuestion, type ComboStanding, comboStanding } from "./combo/comboStanding.ts";
-export { figureAt } from "./combo/figureAt.ts";
 export { figureForTarget, type TargetFigure } from "./combo/figureForTarget.ts";
 export { latestUsual, type UsualLap } from "./combo/latestUsual.ts";
 export { pageCurve } from "./combo/pageCurve.ts";

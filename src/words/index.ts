@@ -112,7 +112,9 @@ export { nowBeatsSays, scatterShiftSays, shiftReading, shiftTitle } from "./peri
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
 export { type PlanRests, planEvidence, planRests } from "./planEvidence.ts";
 export { drillWords, plannedLines, sayGoodWhen, writtenLine } from "./planLine.ts";
+export { nextOfLine, sayLineInShort, sayLineSoFar, sayPlaceInPlan } from "./planLog.ts";
 export { sayCameTo, sayMet } from "./planOutcome.ts";
+export { sayPlanSize } from "./planSize.ts";
 export { sayWhy } from "./planWhy.ts";
 export {
   practiceReading,
@@ -176,6 +178,7 @@ export { type SaidSides, saidSides, saySide } from "./rigTestSides.ts";
 export { type RunFigure, sayRunFigures, sayScatterFigure } from "./runFigures.ts";
 export { sayAgainstRun, sayAgainstTarget, sayMistakes, sayPointedAt, sayTrendInRun } from "./runLines.ts";
 export { sayRun } from "./runSays.ts";
+export { effortWords, kindWords, sayRunTask } from "./runTask.ts";
 export { sayScatter } from "./scatter.ts";
 export {
   curvedGlassSays,
@@ -204,6 +207,7 @@ export { spreadReading, spreadShares, spreadTitle } from "./spreadSources.ts";
 export { sayStrip, sayStripLap, sayStripThinned } from "./strip.ts";
 export { suggestionParts } from "./suggestedTargets.ts";
 export type { NextRun } from "./suggestion.ts";
+export { progressOnly, sayHowToType, valueLabel } from "./targetForm.ts";
 export {
   chanceMeaning,
   sayMilestones,

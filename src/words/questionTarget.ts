@@ -1,4 +1,4 @@
-import { type CalendarDate, sayDate, type Target } from "#domain";
+import { type AskedFigure, type CalendarDate, isTimeKind, sayDate, type Target } from "#domain";
 import { hundredths } from "./amount.ts";
 import { sayTargetValue, targetFigure } from "./targets.ts";
 import { sayLevel } from "./usualLap.ts";
@@ -23,7 +23,7 @@ const LEAST_STEP = 0.01;
 /** The same where no range of bests is known. Both are our own choice. */
 const STEP_WITHOUT_RANGE = 0.05;
 
-type Draft = Pick<Target, "kind" | "laps" | "value" | "by">;
+type Draft = AskedFigure & Pick<Target, "value" | "by">;
 
 /**
  * Questions about a target that may be a slip: a date gone by, a figure reached already, one out of reach of all that
@@ -55,20 +55,16 @@ function isAtLeastAsGood({ kind, value }: Draft, now: number): boolean {
 
 /** Whether the forecast calls a time worth setting. */
 function isAllowed(target: Draft, { hardest }: KnownAtSetting): boolean {
-  return hardest !== undefined && isLapTime(target) && target.value >= hardest;
-}
-
-function isLapTime({ kind }: Draft): boolean {
-  return kind === "best" || kind === "median" || kind === "meanOf";
+  return hardest !== undefined && isTimeKind(target.kind) && target.value >= hardest;
 }
 
 function outOfReach(target: Draft, known: KnownAtSetting): string | undefined {
-  if (known.isByYear !== true || !isLapTime(target) || isAllowed(target, known)) return undefined;
+  if (known.isByYear !== true || !isTimeKind(target.kind) || isAllowed(target, known)) return undefined;
   return `${sayTargetValue(target.kind, target.value)} has fewer than 1 chance in 20 within a year: is it meant?`;
 }
 
 function fasterThanBest(target: Draft, { best }: KnownAtSetting): string | undefined {
-  if ((target.kind !== "median" && target.kind !== "meanOf") || best === undefined || target.value >= best)
+  if (target.kind === "best" || !isTimeKind(target.kind) || best === undefined || target.value >= best)
     return undefined;
   return `A ${targetFigure(target)} of ${sayTargetValue(target.kind, target.value)} is faster than your PB of ${sayTargetValue("best", best)}: is it meant?`;
 }
@@ -80,7 +76,7 @@ function farUnder(target: Draft, { now, sessionBests }: KnownAtSetting): string 
     return value * 2 < now
       ? `That is under half of your scatter of ${sayTargetValue(kind, now)}: is it meant?`
       : undefined;
-  if (!isLapTime(target)) return undefined;
+  if (!isTimeKind(target.kind)) return undefined;
   const under = now - value;
   const than = kind === "best" ? "your PB" : `your ${targetFigure(target)} now`;
   const start = `${sayTargetValue(kind, value)} is ${hundredths.say(under)} faster than ${than}`;

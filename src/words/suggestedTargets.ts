@@ -1,9 +1,10 @@
-import type { ForecastKind, SuggestedTarget, SuggestedTargets } from "#stats";
+import type { TimeKind } from "#domain";
+import type { SuggestedTarget, SuggestedTargets } from "#stats";
 import { sayChance } from "./chance.ts";
 import { targetFigure } from "./targets.ts";
 
 /** Its chance; that of a usual lap is of one session, which the target itself does not count as reached. */
-function chanceOf({ chance }: SuggestedTarget, kind: ForecastKind, isFirst: boolean): string {
+function chanceOf({ chance }: SuggestedTarget, kind: TimeKind, isFirst: boolean): string {
   const told = sayChance(chance);
   return `(${isFirst && kind === "median" ? `${told} that one session reaches it` : told})`;
 }
@@ -14,8 +15,9 @@ function chanceOf({ chance }: SuggestedTarget, kind: ForecastKind, isFirst: bool
  */
 export function suggestionParts(
   { fair, stretch }: Pick<SuggestedTargets, "fair" | "stretch">,
-  kind: ForecastKind,
+  target: { readonly kind: TimeKind; readonly laps?: number | undefined },
 ): readonly (string | SuggestedTarget)[] {
+  const { kind, laps } = target;
   if (fair !== undefined) {
     const first = ["A fair target by that date:", fair];
     return stretch === undefined || stretch.ms === fair.ms
@@ -28,7 +30,7 @@ export function suggestionParts(
         ];
   }
   const most = sayChance(stretch === undefined ? 0.2 : 0.5);
-  const bound = `A ${targetFigure({ kind })} faster than any you have driven has at most ${most} by that date.`;
+  const bound = `A ${targetFigure({ kind, laps })} faster than any you have driven has at most ${most} by that date.`;
   return stretch === undefined
     ? [bound]
     : [`${bound} A stretch:`, stretch, `${chanceOf(stretch, kind, true)}.`];

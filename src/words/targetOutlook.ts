@@ -1,5 +1,5 @@
-import { type CalendarDate, formatLapTime, type Reason, sayDate } from "#domain";
-import type { ForecastKind, TargetOutlook } from "#stats";
+import { type CalendarDate, formatLapTime, type Reason, sayDate, type TimeKind } from "#domain";
+import type { TargetOutlook } from "#stats";
 import { chanceWord, sayChance } from "./chance.ts";
 import { asSentence, counted, listed } from "./counted.ts";
 import { sayFarDate } from "./farDate.ts";
@@ -38,7 +38,7 @@ export const usualLapMeaning =
  */
 export function sayMilestones(
   { milestones }: Pick<TargetOutlook, "milestones">,
-  kind: ForecastKind,
+  kind: TimeKind,
   today: CalendarDate,
 ): string | undefined {
   const between = milestones.slice(0, -1);

@@ -1,5 +1,5 @@
 import { isReached } from "#combo";
-import { formatLapTime, sayDate, type Target, type TargetKind } from "#domain";
+import { type AskedFigure, formatLapTime, sayDate, type Target, type TargetKind } from "#domain";
 import type { TargetFigure, TargetState } from "#stats";
 import { hundredths, sayAmount, share, thousandths, type Unit } from "./amount.ts";
 import { asSentence, counted } from "./counted.ts";
@@ -44,7 +44,7 @@ export function sayKnownFigure(kind: TargetKind, value: number): string {
 }
 
 /** What a target's figure is called: "usual lap". */
-export function targetFigure({ kind, laps }: Pick<Target, "kind" | "laps">): string {
+export function targetFigure({ kind, laps }: AskedFigure): string {
   switch (kind) {
     case "best":
       return "best lap";
@@ -60,7 +60,7 @@ export function targetFigure({ kind, laps }: Pick<Target, "kind" | "laps">): str
 }
 
 /** The best of it over some time: "best lap", "best usual lap". */
-export function bestFigure(target: Pick<Target, "kind" | "laps">): string {
+export function bestFigure(target: AskedFigure): string {
   const figure = targetFigure(target);
   return target.kind === "best" ? figure : `best ${figure}`;
 }
@@ -69,7 +69,7 @@ export function bestFigure(target: Pick<Target, "kind" | "laps">): string {
  * A target in words.
  * @example "Best lap 1:23.000 by Wed 14 Oct 2026"
  */
-export function sayTarget(target: Pick<Target, "kind" | "laps" | "value" | "by">): string {
+export function sayTarget(target: AskedFigure & Pick<Target, "value" | "by">): string {
   const by = target.by === undefined ? "" : ` by ${sayDate(target.by)}`;
   return asSentence(`${targetFigure(target)} ${sayTargetValue(target.kind, target.value)}${by}`);
 }

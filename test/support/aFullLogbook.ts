@@ -1,6 +1,5 @@
 import {
   addCornerReview,
-  addForecast,
   addLap,
   addPlan,
   addReference,
@@ -20,6 +19,7 @@ import {
   setTarget,
   turnPage,
 } from "#db";
+import { addForecast } from "./addForecast.ts";
 import { aLap } from "./aLap.ts";
 import { anOpenSession } from "./aLogbook.ts";
 

@@ -1,4 +1,4 @@
-import type { CalendarDate, Id } from "#domain";
+import type { CalendarDate, Forecast, Id } from "#domain";
 import type { Logbook } from "../logbook.ts";
 import type { Change } from "./change.ts";
 import type { NewRow } from "./rowWrites.ts";
@@ -7,7 +7,7 @@ import { changeOf } from "./writer.ts";
 
 /**
  * Keeps what is said about the chances of a combo's targets, and scores what was said once its date has passed. A forecast that
- * another tab has kept meanwhile after the same session is not kept again.
+ * another tab has kept meanwhile after the same session is not kept again, and none of a target that is gone.
  */
 export function keepForecasts(
   book: Logbook,
@@ -25,14 +25,21 @@ export function keepForecasts(
   return write(book, "Forecasts not kept", async (writer) => {
     for (const { id, ...fields } of make) {
       const { targetId, madeAfter } = fields;
-      const there: readonly NewRow<"forecasts">[] = await writer.transaction
+      const target = await writer.find("targets", targetId);
+      if (target === undefined || target.deletedAt !== undefined) continue;
+      const there: readonly Forecast[] = await writer.transaction
         .table("forecasts")
         .where("targetId")
         .equals(targetId)
         .toArray();
       if (!there.some((row) => row.madeAfter === madeAfter)) await writer.add("forecasts", fields, id);
     }
-    for (const { id, reached } of score) await writer.patch("forecasts", id, { reached, scoredOn: on });
+    for (const { id, reached } of score) {
+      const forecast = await writer.find("forecasts", id);
+      if (forecast === undefined || forecast.deletedAt !== undefined || forecast.reached === reached)
+        continue;
+      await writer.patch("forecasts", id, { reached, scoredOn: on });
+    }
     return changeOf(writer, "Forecasts kept");
   });
 }

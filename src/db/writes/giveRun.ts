@@ -21,7 +21,7 @@ export interface GivenRun {
 
 /**
  * Moves a run, a guest's most likely, to another logbook: to the combo of the same names and its session of the same
- * date, made where missing. The run keeps its id and laps and is nobody's guest there; rig settings and rig tests stay behind. It is
+ * date, made where missing. The run keeps its id and laps and is nobody's guest there; rig settings, rig tests and plans stay behind. It is
  * stored there before it is deleted here, so a failure between the two leaves it in both, and trying again is safe.
  */
 export async function giveRun(from: Logbook, to: Logbook, runId: Id): Promise<GivenRun> {
@@ -42,7 +42,7 @@ export async function giveRun(from: Logbook, to: Logbook, runId: Id): Promise<Gi
   });
   const given = await write(to, "Run not moved", async (writer) => {
     const { id: sessionId } = await sessionOn(writer, combo.comboId, session);
-    const { guest: _, rigId: __, rigTest: ___, ...fields } = run;
+    const { guest: _, rigId: __, rigTest: ___, line: ____, ...fields } = run;
     const given: Run = { ...fields, comboId: combo.comboId, sessionId };
     await writer.put("runs", stampChanged(given, {}, writer.now));
     return changeOf(writer, "Run moved from another logbook");

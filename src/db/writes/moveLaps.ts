@@ -61,15 +61,19 @@ async function targetOf(writer: Writer, { to }: LapMove, from: Run): Promise<Run
   return addRunAfter(writer, session, from, {
     kind,
     effort,
+    ...(!isNext(from, session) && { line: undefined }),
     ...(guest !== undefined && { guest }),
     ...(await timesOf(writer, from, session)),
   });
 }
 
+/** Whether laps that leave a run for a new one begin the next one of the session: only then does that drive the plan's next line. */
+const isNext = (from: Run, session: Session) => session.id === from.sessionId && from.endedAt === undefined;
+
 /** Laps that move are over: only from the run being driven do they begin the next one of the same session. */
 async function timesOf(writer: Writer, from: Run, session: Session): Promise<RunSettings> {
   const isSame = session.id === from.sessionId;
-  if (isSame && from.endedAt === undefined) return {};
+  if (isNext(from, session)) return {};
   const { date } = await writer.get("sessions", from.sessionId);
   const isSameDay = isSame || session.date === date;
   if (!isSameDay) return { startedAt: session.startedAt, endedAt: session.startedAt };

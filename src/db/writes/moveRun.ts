@@ -44,5 +44,7 @@ export function moveRunToCombo(
 async function moveInto(writer: Writer, runId: Id, session: Session): Promise<void> {
   const n = ((await runsOf(writer, session.id)).at(-1)?.n ?? 0) + 1;
   const { comboId } = await writer.get("runs", runId);
-  await writer.patch("runs", runId, { sessionId: session.id, ...onCombo(comboId, session.comboId), n });
+  // The line it drove is one of the plan it leaves.
+  const there = { sessionId: session.id, ...onCombo(comboId, session.comboId), line: undefined, n };
+  await writer.patch("runs", runId, there);
 }

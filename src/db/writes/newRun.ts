@@ -4,20 +4,23 @@ import type { Fields } from "./stamp.ts";
 import type { Writer } from "./writer.ts";
 
 /** What a driver may say of a new run; the rest is carried over from the run before. */
-export type RunSettings = Partial<Omit<Fields<Run>, "sessionId" | "comboId" | "n" | "laps">>;
+export type RunSettings = Partial<Omit<Fields<Run>, "sessionId" | "comboId" | "n" | "laps" | "line">> & {
+  /** The line of the plan it drives, undefined for none; not named, the one that comes next. */
+  readonly line?: Id | undefined;
+};
 
 /** Kind and effort are chosen for each run, and a guest goes with his: ten laps at pace in no figure are the price else. */
 const carried = ["surface", "rigId", "tyres", "fuelLitres", "setup", "assists"] as const;
 
 /** The settings a run takes over from the one before it; kind and effort are pace and full again. */
-function settingsOf(run: Run): RunSettings {
+function settingsOf(run: Run): Omit<RunSettings, "line"> {
   return Object.fromEntries(
     carried.filter((field) => run[field] !== undefined).map((field) => [field, run[field]]),
   );
 }
 
 /** A run that drives a line of the plan is of its kind and effort. */
-function lineSettings(line: PlannedRun | undefined): RunSettings {
+function lineSettings(line: PlannedRun | undefined): Partial<Pick<Run, "line" | "kind" | "effort">> {
   if (line?.id === undefined) return {};
   const { id, kind, effort } = line;
   return { line: id, ...(kind && { kind }), ...(effort && { effort }) };
@@ -36,6 +39,9 @@ export async function addRunAfter(
   id?: Id,
 ): Promise<Run> {
   const runs = await runsOf(writer, session.id);
+  const { line, ...given } = settings;
+  const driven =
+    "line" in settings ? session.plan?.find(({ id }) => id === line) : lineToCome(session.plan, runs);
   const last = runs.at(-1);
   return writer.add(
     "runs",
@@ -46,8 +52,8 @@ export async function addRunAfter(
       surface: "dry",
       note: "",
       ...(before ? settingsOf(before) : {}),
-      ...lineSettings(lineToCome(session.plan, runs)),
-      ...settings,
+      ...lineSettings(driven),
+      ...given,
       sessionId: session.id,
       comboId: session.comboId,
       n: (last?.n ?? 0) + 1,

@@ -1,4 +1,5 @@
-import { type Id, lapsInOrder, type RigSettings, type Run, rigOn, type Session } from "#domain";
+import { holdsAnything } from "#combo";
+import { type Id, type RigSettings, type Run, rigOn, type Session } from "#domain";
 import { addRunAfter, type RunSettings } from "./newRun.ts";
 import { liveRunsOf } from "./rowsOf.ts";
 import type { Writer } from "./writer.ts";
@@ -46,5 +47,4 @@ export async function driveWith(writer: Writer, rig: RigSettings): Promise<void>
   }
 }
 
-const isDriven = (run: Run) =>
-  run.endedAt !== undefined || run.summary !== undefined || lapsInOrder(run).length > 0;
+const isDriven = (run: Run) => run.endedAt !== undefined || holdsAnything(run);

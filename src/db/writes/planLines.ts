@@ -1,4 +1,5 @@
-import { type Id, lapsInOrder, lineToCome, type PlannedRun, type Run } from "#domain";
+import { holdsAnything } from "#combo";
+import { type Id, lineToCome, type PlannedRun, type Run } from "#domain";
 import { LedgerFault } from "../fault.ts";
 import type { Logbook } from "../logbook.ts";
 import type { Change } from "./change.ts";
@@ -60,8 +61,4 @@ async function drive(writer: Writer, run: Run, line: PlannedRun | undefined): Pr
   await writer.patch("runs", run.id, { line: id, kind, effort });
 }
 
-const isEmpty = (run: Run) =>
-  run.endedAt === undefined &&
-  run.summary === undefined &&
-  (run.counts ?? []).length === 0 &&
-  lapsInOrder(run).length === 0;
+const isEmpty = (run: Run) => run.endedAt === undefined && !holdsAnything(run);

@@ -1,9 +1,10 @@
 import { Dexie } from "dexie";
-import { type Id, lapsInOrder, type RigSettings, type RigTest, type Run, type RunOfTest } from "#domain";
+import { holdsAnything } from "#combo";
+import type { Id, RigSettings, RigTest, Run, RunOfTest } from "#domain";
 import { LedgerFault } from "../fault.ts";
 import type { Logbook } from "../logbook.ts";
 import type { Change } from "./change.ts";
-import { endRuns } from "./newRun.ts";
+import { endRuns, type RunSettings } from "./newRun.ts";
 import { addNextRun, driveWith } from "./nextRun.ts";
 import { liveRunsOf } from "./rowsOf.ts";
 import type { NewRow } from "./rowWrites.ts";
@@ -38,10 +39,12 @@ export function beginTestRun(
     if (session.endedAt !== undefined) throw refused("the session has ended");
     const settings = { kind: "pace", effort: "full", rigTest: { id: testId, pair, side } } as const;
     const last = (await liveRunsOf(writer, sessionId)).at(-1);
+    // A line of the session's plan that is this test's is driven by it; no other is.
+    const line = session.plan?.find(({ rigTest }) => rigTest === testId)?.id;
     const run =
       last !== undefined && isEmpty(last)
-        ? await writer.patch("runs", last.id, { ...settings, guest: undefined })
-        : await nextOf(writer, sessionId, last, settings, id);
+        ? await writer.patch("runs", last.id, { ...settings, line, guest: undefined })
+        : await nextOf(writer, sessionId, last, { ...settings, line }, id);
     const what = `${await runInWords(writer, run)} begun with setting ${side} of the rig test`;
     return { ...changeOf(writer, what), runId: run.id };
   });
@@ -51,7 +54,7 @@ async function nextOf(
   writer: Writer,
   sessionId: Id,
   last: Run | undefined,
-  settings: Partial<Run>,
+  settings: RunSettings,
   id: Id | undefined,
 ): Promise<Run> {
   await endRuns(writer, sessionId, writer.now);
@@ -59,8 +62,7 @@ async function nextOf(
 }
 
 /** Open, and nothing written in it yet. */
-const isEmpty = (run: Run) =>
-  run.endedAt === undefined && run.summary === undefined && lapsInOrder(run).length === 0;
+const isEmpty = (run: Run) => run.endedAt === undefined && !holdsAnything(run);
 
 /**
  * Says why a run of a rig test does not count; without a reason it counts again. Its laps stay. One that is being driven ends

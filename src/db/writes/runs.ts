@@ -1,4 +1,5 @@
-import { type Id, lapsInOrder, type Run, type RunSummary } from "#domain";
+import { holdsAnything } from "#combo";
+import type { Id, Run, RunSummary } from "#domain";
 import type { Logbook } from "../logbook.ts";
 import { overwrittenFields, type Patch } from "../patch.ts";
 import type { Change } from "./change.ts";
@@ -99,8 +100,7 @@ export function reopenRun(book: Logbook, { runId }: { readonly runId: Id }): Pro
   return write(book, "Run not opened again", async (writer) => {
     const run = await writer.get("runs", runId);
     for (const later of await liveRunsOf(writer, run.sessionId))
-      if (later.n > run.n && later.summary === undefined && lapsInOrder(later).length === 0)
-        await writer.remove("runs", later.id);
+      if (later.n > run.n && !holdsAnything(later)) await writer.remove("runs", later.id);
     await writer.patch("runs", runId, { endedAt: undefined });
     return changeOf(writer, `${await runInWords(writer, run)} opened again`);
   });

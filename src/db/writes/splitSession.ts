@@ -1,4 +1,4 @@
-import { type Id, lapsInOrder, type Run } from "#domain";
+import { type Id, lapsInOrder, type PlannedRun, type Run } from "#domain";
 import { LedgerFault } from "../fault.ts";
 import type { Logbook } from "../logbook.ts";
 import type { Change } from "./change.ts";
@@ -16,7 +16,8 @@ export interface SessionSplit {
 
 /**
  * Splits a session: the given run, or its laps from the given one on, and the runs after it become a session of their
- * own, on the same combo and date. An open session goes on as the new one.
+ * own, on the same combo and date. An open session goes on as the new one. Lines of the plan go with the runs that drive them,
+ * those to come with the session that goes on.
  */
 export function splitSession(
   book: Logbook,
@@ -38,9 +39,23 @@ export function splitSession(
     const start = Math.max(isInRun ? whenDriven(run, cut) : run.startedAt, session.startedAt);
     const { comboId, isTimeOfDayKnown, date, zone, focus, endedAt } = session;
     const fields = { comboId, startedAt: start, isTimeOfDayKnown, date, zone, focus, note: "" };
-    const added = await writer.addPart(session, endedAt === undefined ? fields : { ...fields, endedAt });
     // The laps that go make the first run of the new session, whole runs follow it.
     const whole = isInRun ? runs.slice(at + 1) : runs.slice(at);
+    const isDrivenIn = (some: readonly Run[], { id }: PlannedRun) =>
+      id !== undefined && some.some(({ line }) => line === id);
+    const goes = (line: PlannedRun) =>
+      isDrivenIn(whole, line) || (endedAt === undefined && !isDrivenIn(runs, line));
+    const { plan = [] } = session;
+    const gone = plan.filter(goes);
+    const added = await writer.addPart(session, {
+      ...fields,
+      ...(endedAt !== undefined && { endedAt }),
+      ...(gone.length > 0 && { plan: gone }),
+    });
+    if (gone.length > 0) {
+      const left = plan.filter((line) => !goes(line));
+      await writer.patch("sessions", sessionId, { plan: left.length === 0 ? undefined : left });
+    }
     for (const [index, later] of whole.entries())
       await writer.patch("runs", later.id, { sessionId: added.id, n: index + (isInRun ? 2 : 1) });
     if (isInRun) {

@@ -3,7 +3,7 @@ import type { Logbook } from "../logbook.ts";
 import { overwrittenFields } from "../patch.ts";
 import type { Change } from "./change.ts";
 import { liveRows } from "./combos.ts";
-import { addRow, deleteRow, editRow, type NewRow, type RowEdit } from "./rowWrites.ts";
+import { addRow, deleteRow, type NewRow, type RowEdit } from "./rowWrites.ts";
 import { write } from "./write.ts";
 import { changeOf } from "./writer.ts";
 
@@ -105,17 +105,4 @@ export function setTargetsAhead(
 
 export function deleteTarget(book: Logbook, id: Id): Promise<Change> {
   return deleteRow(book, "targets", "Target", id);
-}
-
-/** Keeps what was said about a target's chance, to be scored later. */
-export function addForecast(book: Logbook, row: NewRow<"forecasts">): Promise<Change & { readonly id: Id }> {
-  return addRow(book, "forecasts", "Forecast", row);
-}
-
-/** Notes whether the target of a forecast was reached by its date. */
-export function scoreForecast(
-  book: Logbook,
-  { id, reached }: { readonly id: Id; readonly reached: boolean },
-): Promise<Change> {
-  return editRow(book, "forecasts", "Forecast", { id, patch: { reached } });
 }

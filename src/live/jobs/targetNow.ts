@@ -1,9 +1,9 @@
-import type { CalendarDate, Id, Target } from "#domain";
+import type { AskedFigure, CalendarDate, Id } from "#domain";
 import { figureForTarget, levelOfPage, type TargetFigure } from "#stats";
 import type { JobRun } from "./job.ts";
 import { presentDigests } from "./presentDigests.ts";
 
-export interface TargetNowDetails extends Pick<Target, "kind" | "laps"> {
+export interface TargetNowDetails extends AskedFigure {
   readonly comboId: Id;
   readonly today: CalendarDate;
   /** Sessions that began later are not looked at, epoch ms; absent: all. */

@@ -1,6 +1,6 @@
 import { ChanceLine } from "#charts/way/ChanceLine.tsx";
-import type { CalendarDate, Figure } from "#domain";
-import type { ForecastKind, TargetOutlook } from "#stats";
+import type { CalendarDate, Figure, TimeKind } from "#domain";
+import type { TargetOutlook } from "#stats";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import {
   counted,
@@ -16,7 +16,7 @@ import styles from "./Outlook.module.css";
 interface OutlookProps {
   /** Undefined while it is worked out. */
   readonly outlook: Figure<TargetOutlook> | undefined;
-  readonly kind: ForecastKind;
+  readonly kind: TimeKind;
   readonly by: CalendarDate | undefined;
   readonly today: CalendarDate;
   /** The figures when it was set and now. */

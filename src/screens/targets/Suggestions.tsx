@@ -1,4 +1,4 @@
-import { type CalendarDate, formatLapTime } from "#domain";
+import { type CalendarDate, formatLapTime, type TimeKind } from "#domain";
 import { useFigures } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { sayNoForecast, suggestionParts } from "#words";
@@ -9,19 +9,23 @@ import type { TypedTarget } from "./typedTarget.ts";
 const shortPart = 16;
 
 interface SuggestionsProps {
-  readonly typed: TypedTarget & { readonly by: CalendarDate };
+  readonly typed: Pick<TypedTarget, "comboId" | "value"> & {
+    readonly kind: TimeKind;
+    readonly laps: number | undefined;
+    readonly by: CalendarDate;
+  };
   readonly set: (patch: Partial<TypedTarget>) => void;
   readonly today: CalendarDate;
 }
 
 /** One line with a fair target and a stretch by the date chosen; pressing one puts it into the field. */
-export function Suggestions({ typed: { comboId, kind, by, value }, set, today }: SuggestionsProps) {
-  const { value: suggested } = useFigures("suggestedTargets", { comboId, kind, by, today });
+export function Suggestions({ typed: { comboId, kind, laps, by, value }, set, today }: SuggestionsProps) {
+  const { value: suggested } = useFigures("suggestedTargets", { comboId, kind, laps, by, today });
   if (suggested === undefined) return <p className={styles["line"]}>Working out a fair target</p>;
   if (!suggested.known) return <p className={styles["line"]}>{sayNoForecast(suggested.reason)}</p>;
   return (
     <p className={styles["line"]}>
-      {suggestionParts(suggested.value, kind).map((part) => {
+      {suggestionParts(suggested.value, { kind, laps }).map((part) => {
         if (typeof part === "string")
           return (
             <span key={part} className={part.length < shortPart ? styles["short"] : undefined}>

@@ -1,15 +1,15 @@
-import { type CalendarDate, formatLapTime, isCalendarDate } from "#domain";
+import { type CalendarDate, isCalendarDate, isTimeKind } from "#domain";
 import type { DrivenCombo, Form } from "#live";
 import type { TargetFigure } from "#stats";
 import { Choice } from "#ui/Choice.tsx";
 import { Columns } from "#ui/Columns.tsx";
 import { Field } from "#ui/Field.tsx";
 import { Select } from "#ui/Select.tsx";
-import { sayTargetFigure } from "#words";
+import { progressOnly, sayHowToType, sayTargetValue, valueLabel } from "#words";
 import { Suggestions } from "./Suggestions.tsx";
 import styles from "./TargetForm.module.css";
 import { Trial } from "./Trial.tsx";
-import { exampleUnder, type ReadTarget, type TypedTarget } from "./typedTarget.ts";
+import { exampleUnder, type ReadTarget, type TypedTarget, typedLaps } from "./typedTarget.ts";
 
 interface TargetFieldsProps {
   readonly typed: TypedTarget;
@@ -27,14 +27,17 @@ interface TargetFieldsProps {
 const kinds = [
   { value: "best", label: "best lap" },
   { value: "median", label: "usual lap" },
+  { value: "meanOf", label: "mean of laps in a row" },
+  { value: "scatter", label: "scatter" },
+  { value: "cleanShare", label: "share of clean laps" },
 ] as const;
+const units = { scatter: "s", cleanShare: "%" } as const;
 
 /** What a target is made of. */
-export function TargetFields({ typed, set, field, read, now, combos, today }: TargetFieldsProps) {
-  const { by } = typed;
-  const isUnlike = read !== undefined && formatLapTime(read.value) !== typed.value.trim();
-  const tried = read &&
-    by >= today && { comboId: typed.comboId, kind: read.kind, value: read.value, by: read.by, today };
+export function TargetFields(props: TargetFieldsProps) {
+  const { typed, set, field, read, now, combos, today } = props;
+  const { comboId, kind, by, value } = typed;
+  const laps = typedLaps(typed);
   return (
     <>
       <Columns share={7}>
@@ -48,27 +51,24 @@ export function TargetFields({ typed, set, field, read, now, combos, today }: Ta
           )}
           <Choice label="Figure" size="between" options={kinds} {...field("kind")} />
           <div className={styles["pair"]}>
-            <Field
-              label="Time to reach"
-              size="between"
-              inputMode="decimal"
-              {...field("value")}
-              hint={
-                <>
-                  {isUnlike && <strong>{formatLapTime(read.value)} · </strong>}
-                  {now === undefined
-                    ? "Type it as 1:23.456"
-                    : `${typed.kind === "best" ? "Best" : "Usual lap"} so far ${sayTargetFigure(typed.kind, now)}. Type it like ${exampleUnder(now.value)}, or its last digits`}
-                </>
-              }
-            />
+            {kind === "meanOf" && (
+              <Field label="Laps in a row" size="between" inputMode="numeric" {...field("laps")} />
+            )}
+            <ValueField typed={typed} field={field} read={read} now={now} />
             <Field label="By" type="date" size="between" {...field("by")} />
           </div>
-          {isCalendarDate(by) && by >= today && (
-            <Suggestions typed={{ ...typed, by }} set={set} today={today} />
-          )}
+          {isTimeKind(kind) &&
+            isCalendarDate(by) &&
+            by >= today &&
+            (kind !== "meanOf" || laps !== undefined) && (
+              <Suggestions typed={{ comboId, kind, laps, by, value }} set={set} today={today} />
+            )}
         </div>
-        <Trial tried={tried || undefined} />
+        {isTimeKind(kind) ? (
+          <Trial tried={triedOf(typed, read, today)} />
+        ) : (
+          <p className={styles["aside"]}>{progressOnly}</p>
+        )}
       </Columns>
       <Field
         label="One thing to do for it, if you like"
@@ -77,6 +77,44 @@ export function TargetFields({ typed, set, field, read, now, combos, today }: Ta
         {...field("process")}
         hint="What you do, not how it turns out: “brake later for corner 5”"
       />
+      <div className={styles["pair"]}>
+        <Field label="What it is for, if you like" size="between" maxLength={200} {...field("why")} />
+        <Field label="Note, if you like" size="between" maxLength={500} {...field("note")} />
+      </div>
     </>
   );
+}
+
+/** What is wanted, in the unit of its figure, with the figure now under it. */
+function ValueField({
+  typed,
+  field,
+  read,
+  now,
+}: Pick<TargetFieldsProps, "typed" | "field" | "read" | "now">) {
+  const { kind } = typed;
+  const laps = typedLaps(typed);
+  const meant = read !== undefined && isTimeKind(kind) ? sayTargetValue(kind, read.value) : undefined;
+  return (
+    <Field
+      label={valueLabel(kind)}
+      size="between"
+      inputMode="decimal"
+      unit={isTimeKind(kind) ? undefined : units[kind]}
+      {...field("value")}
+      hint={
+        <>
+          {meant !== undefined && meant !== typed.value.trim() && <strong>{meant} · </strong>}
+          {sayHowToType({ kind, laps }, now, now === undefined ? "" : exampleUnder(now.value))}
+        </>
+      }
+    />
+  );
+}
+
+/** What its chance is asked of; undefined while what is typed is no target to come. */
+function triedOf({ comboId }: TypedTarget, read: ReadTarget | undefined, today: CalendarDate) {
+  if (read === undefined || read.by < today || !isTimeKind(read.kind)) return undefined;
+  const { kind, laps, value, by } = read;
+  return { comboId, kind, laps, value, by, today };
 }

@@ -3,14 +3,14 @@ import { type Change, editTarget, setTarget } from "#db";
 import {
   addDays,
   type CalendarDate,
-  formatLapTime,
   type Id,
   isCalendarDate,
+  isTimeKind,
   type Preferences,
   type Target,
 } from "#domain";
 import { type DrivenCombo, useFigures, useLogbook, useWriteForm } from "#live";
-import { type ComboReview, type ForecastKind, figureAt, rangeOfBests, type SuggestedTargets } from "#stats";
+import { type ComboReview, rangeOfBests, type SuggestedTargets, type TargetFigure } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
@@ -19,7 +19,7 @@ import { Sheet } from "#ui/Sheet.tsx";
 import { questionTarget } from "#words";
 import { TargetFields } from "./TargetFields.tsx";
 import styles from "./TargetForm.module.css";
-import { isMeasured, type ReadTarget, readTarget, type TypedTarget } from "./typedTarget.ts";
+import { type ReadTarget, readTarget, type TypedTarget, typedLaps, writeTarget } from "./typedTarget.ts";
 import type { TargetEditing } from "./useTypedTarget.ts";
 
 interface TargetFormProps {
@@ -36,6 +36,8 @@ interface TargetFormProps {
 }
 
 const daysAhead = 28;
+/** So many laps in a row stand in a new form: a short run. Our own choice. */
+const usualLaps = "5";
 
 /** Sets a target, or changes one. A silly one is questioned once, never refused. */
 export function TargetForm(props: TargetFormProps) {
@@ -44,28 +46,37 @@ export function TargetForm(props: TargetFormProps) {
   // One for as long as the form is open, so that pressing twice or trying again makes no second target.
   const [newId] = useState(() => surroundings.newId());
   const [asked, setAsked] = useState<{ readonly about: string; readonly questions: readonly string[] }>();
-  const typed = editing.typed ?? blankOf(combos[0], target, today);
-  const figures = useFigures("comboReview", { comboId: typed.comboId, period: {}, today });
-  const review = figures.value;
-  const { by } = typed;
+  // What was typed before a field came to the form lacks it.
+  const typed = { ...blankOf(combos[0], target, today), ...editing.typed };
+  const { comboId, kind, by } = typed;
+  const laps = typedLaps(typed);
+  const review = useFigures("comboReview", { comboId, period: {}, today }).value;
+  const figure = { comboId, kind, laps, today };
+  const found = useFigures("targetNow", figure).value;
+  const now = kind === "meanOf" && laps === undefined ? undefined : (found ?? undefined);
+  const atSetting = useFigures("targetNow", { ...figure, before: target?.setAt }, target === undefined).value;
   const isForecast = isCalendarDate(by) && by >= today;
-  const suggested = useFigures("suggestedTargets", {
-    comboId: typed.comboId,
-    kind: typed.kind,
-    by: isForecast ? by : addDays(today, daysAhead),
-    today,
-  }).value;
-  const now = review && figureAt(review, typed.kind, Number.POSITIVE_INFINITY);
+  const suggested = useFigures(
+    "suggestedTargets",
+    {
+      comboId,
+      kind: isTimeKind(kind) ? kind : "best",
+      laps,
+      by: isForecast ? by : addDays(today, daysAhead),
+      today,
+    },
+    !isTimeKind(kind),
+  ).value;
   const { displayDecimals } = preferences;
   const reading = readTarget(typed, { nearMs: now?.value, displayDecimals });
   const about = JSON.stringify(typed);
   const questions = asked?.about === about ? asked.questions : [];
   const isAgreed = (wanted: ReadTarget) => {
-    if (review === undefined) return false;
+    if (review === undefined || found === undefined) return false;
     const isAnswered = questions.length > 0 || isStoredSo(target, wanted);
     const doubts = isAnswered
       ? []
-      : questionsAbout(wanted, review, today, suggested?.known ? suggested.value : undefined);
+      : questionsAbout(wanted, now, review, today, suggested?.known ? suggested.value : undefined);
     if (doubts.length > 0) setAsked({ about, questions: doubts });
     return doubts.length === 0;
   };
@@ -74,28 +85,29 @@ export function TargetForm(props: TargetFormProps) {
     reading,
     isAgreed,
     write: (book, wanted): Promise<Change> => {
-      const at = target?.setAt ?? Number.POSITIVE_INFINITY;
-      const isSameFigure = target?.kind === wanted.kind;
-      const start = isSameFigure ? target.start : review && figureAt(review, wanted.kind, at)?.value;
-      const { process, ...fields } = wanted;
-      if (target !== undefined)
+      if (target !== undefined) {
+        const isSameFigure = target.kind === wanted.kind && target.laps === wanted.laps;
+        const start = isSameFigure ? target.start : atSetting?.value;
         return editTarget(book, {
           ...{ id: target.id, expected: target, on: today },
-          patch: { ...fields, process, start },
+          patch: { ...wanted, start },
         });
+      }
+      const { laps: inARow, process, why, note, ...fields } = wanted;
       return setTarget(book, {
         ...fields,
-        id: newId,
-        comboId: typed.comboId,
-        setOn: today,
+        ...{ id: newId, comboId, setOn: today },
+        ...(inARow !== undefined && { laps: inARow }),
         ...(process !== undefined && { process }),
-        ...(start !== undefined && { start }),
+        ...(why !== undefined && { why }),
+        ...(note !== undefined && { note }),
+        ...(now !== undefined && { start: now.value }),
       });
     },
     isUndoOffered: true,
     onStored: () => {
       onClose();
-      onStored?.(target?.id ?? newId, typed.comboId);
+      onStored?.(target?.id ?? newId, comboId);
     },
   });
 
@@ -138,7 +150,12 @@ export function TargetForm(props: TargetFormProps) {
             </Button>
           }
           main={
-            <Button type="submit" variant="primary" size="between" disabled={review === undefined}>
+            <Button
+              type="submit"
+              variant="primary"
+              size="between"
+              disabled={review === undefined || found === undefined}
+            >
               {questions.length > 0
                 ? "Set it all the same"
                 : target === undefined
@@ -154,34 +171,38 @@ export function TargetForm(props: TargetFormProps) {
 
 function blankOf(combo: DrivenCombo, target: Target | undefined, today: CalendarDate): TypedTarget {
   if (target === undefined)
-    return { comboId: combo.id, kind: "best", value: "", by: addDays(today, daysAhead), process: "" };
+    return {
+      ...{ comboId: combo.id, kind: "best", laps: usualLaps, value: "", by: addDays(today, daysAhead) },
+      ...{ process: "", why: "", note: "" },
+    };
+  const { comboId, kind, laps, value, by = "", process = "", why = "", note = "" } = target;
   return {
-    comboId: target.comboId,
-    kind: isMeasured(target.kind) ? target.kind : "best",
-    value: formatLapTime(target.value),
-    by: target.by ?? "",
-    process: target.process ?? "",
+    ...{ comboId, kind, laps: laps === undefined ? usualLaps : String(laps) },
+    ...{ value: writeTarget(kind, value), by, process, why, note },
   };
 }
 
 /** Whether all that could be questioned stands as it was stored. */
-function isStoredSo(target: Target | undefined, { kind, value, by }: ReadTarget): boolean {
-  return target?.kind === kind && target.value === value && target.by === by;
+function isStoredSo(target: Target | undefined, { kind, laps, value, by }: ReadTarget): boolean {
+  return target?.kind === kind && target.laps === laps && target.value === value && target.by === by;
 }
 
 function questionsAbout(
-  target: ReadTarget,
+  { kind, laps, value, by }: ReadTarget,
+  now: TargetFigure | undefined,
   review: ComboReview,
   today: CalendarDate,
   suggested: SuggestedTargets | undefined,
 ): readonly string[] {
-  const now = (kind: ForecastKind) => figureAt(review, kind, Number.POSITIVE_INFINITY)?.value;
-  return questionTarget(target, {
-    today,
-    now: now(target.kind),
-    best: now("best"),
-    sessionBests: rangeOfBests(review),
-    hardest: suggested?.hardest,
-    isByYear: suggested && !suggested.isMostlyAssumption,
-  });
+  return questionTarget(
+    { kind, laps, value, by },
+    {
+      today,
+      now: now?.value,
+      best: review.bests.at(-1)?.ms,
+      sessionBests: rangeOfBests(review),
+      hardest: suggested?.hardest,
+      isByYear: suggested && !suggested.isMostlyAssumption,
+    },
+  );
 }

@@ -1,9 +1,17 @@
 import { useLayoutEffect, useRef } from "react";
 import { WayPicture } from "#charts/way/WayPicture.tsx";
 import { archiveTarget, deleteTarget } from "#db";
-import { type CalendarDate, type Id, type Preferences, sayDate, type Target } from "#domain";
+import {
+  type CalendarDate,
+  type Id,
+  isTimeKind,
+  type Preferences,
+  sayDate,
+  type Target,
+  type TimeKind,
+} from "#domain";
 import { type DrivenCombo, useFigures, useWrite } from "#live";
-import type { ForecastKind, TargetState, TargetStep, TargetWay } from "#stats";
+import type { TargetState, TargetStep, TargetWay } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { keepInSight } from "#ui/keepInSight.ts";
@@ -24,7 +32,6 @@ import { Outlook } from "./Outlook.tsx";
 import { RenewTarget } from "./RenewTarget.tsx";
 import { TargetForm } from "./TargetForm.tsx";
 import styles from "./TargetRow.module.css";
-import { isMeasured } from "./typedTarget.ts";
 import { type FrontForm, useTypedTarget } from "./useTypedTarget.ts";
 
 interface TargetRowProps {
@@ -71,7 +78,7 @@ export function TargetRow(props: TargetRowProps) {
   const remove = async () => {
     if (await write((book) => deleteTarget(book, id), { isUndoOffered: true })) onGone();
   };
-  if (editing.isOpen && isMeasured(kind))
+  if (editing.isOpen)
     return (
       <li className={styles["row"]}>
         <TargetForm
@@ -95,7 +102,7 @@ export function TargetRow(props: TargetRowProps) {
       </div>
       {state === undefined ? (
         <p className={styles["figures"]}>Working out how far it has come</p>
-      ) : state.standing.kind === "open" && isMeasured(kind) && !isArchived ? (
+      ) : state.standing.kind === "open" && isTimeKind(kind) && !isArchived ? (
         <OpenTarget target={target} kind={kind} state={state} way={way} today={today} />
       ) : (
         <>
@@ -113,11 +120,9 @@ export function TargetRow(props: TargetRowProps) {
         {state?.standing.kind === "missed" && !isArchived && (
           <RenewTarget target={target} now={state.now?.value} today={today} onRenewed={onRenewed} />
         )}
-        {isMeasured(kind) && (
-          <Button ref={edit} aria-label={`Edit: ${name}`} onClick={editing.open}>
-            Edit
-          </Button>
-        )}
+        <Button ref={edit} aria-label={`Edit: ${name}`} onClick={editing.open}>
+          Edit
+        </Button>
         <Button
           aria-label={`${isArchived ? "Take out of the archive" : "Archive"}: ${name}`}
           onClick={archive}
@@ -134,7 +139,7 @@ export function TargetRow(props: TargetRowProps) {
 
 interface OpenTargetProps {
   readonly target: Target;
-  readonly kind: ForecastKind;
+  readonly kind: TimeKind;
   readonly state: TargetState;
   readonly way: TargetWay | undefined;
   readonly today: CalendarDate;
@@ -142,8 +147,8 @@ interface OpenTargetProps {
 
 /** A target still to be reached: its way as a picture, how far it has come, and its chance. */
 function OpenTarget({ target, kind, state, way, today }: OpenTargetProps) {
-  const { comboId, value, by } = target;
-  const { value: outlook } = useFigures("targetOutlook", { comboId, kind, value, by, today });
+  const { comboId, laps, value, by } = target;
+  const { value: outlook } = useFigures("targetOutlook", { comboId, kind, laps, value, by, today });
   const steps = outlook?.known ? outlook.value.milestones : [];
   return (
     <>

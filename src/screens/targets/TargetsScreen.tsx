@@ -1,7 +1,7 @@
-import { useRef, useState } from "react";
+import { lazy, Suspense, useRef, useState } from "react";
 import { preferences, targets } from "#db";
 import type { Id, Preferences, Target } from "#domain";
-import { type DrivenCombo, useCombos, useRows, useToday } from "#live";
+import { type DrivenCombo, useCombos, useForecastsKept, useRows, useToday } from "#live";
 import { goTo, printAddress, useAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { Disclosure } from "#ui/Disclosure.tsx";
@@ -14,15 +14,29 @@ import { TargetForm } from "./TargetForm.tsx";
 import styles from "./TargetsScreen.module.css";
 import { useTypedTarget } from "./useTypedTarget.ts";
 
-/** The targets of all combos, or of the one the address names. */
+const PlanPage = lazy(async () => ({ default: (await import("./plan/PlanPage.tsx")).PlanPage }));
+
+/** The targets of all combos or of one, or the page of what belongs to them that the address names. */
 export function TargetsScreen() {
   const address = useAddress();
+  if (address.place !== "targets") return null;
+  if (address.part === "plan")
+    return (
+      <Suspense fallback={<p>Opening the plan</p>}>
+        <PlanPage comboId={address.comboId} />
+      </Suspense>
+    );
+  return <TargetsFront comboId={address.comboId} />;
+}
+
+/** The targets of all combos, or of the one the address names. */
+function TargetsFront({ comboId }: { readonly comboId: Id | undefined }) {
   const combos = useCombos();
   const chosen = useRows(preferences, []);
   const stored = useRows(targets, []);
-  if (address.place !== "targets") return null;
+  useForecastsKept(0);
   if (combos === undefined || chosen === undefined || stored === undefined) return <p>Opening Targets</p>;
-  return <Targets combos={combos} comboId={address.comboId} preferences={chosen} stored={stored} />;
+  return <Targets combos={combos} comboId={comboId} preferences={chosen} stored={stored} />;
 }
 
 interface TargetsProps {

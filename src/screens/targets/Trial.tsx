@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from "react";
-import { type CalendarDate, type Figure, formatLapTime, type Id } from "#domain";
+import { type CalendarDate, type Figure, formatLapTime, type Id, type TimeKind } from "#domain";
 import { useFigures } from "#live";
-import type { ForecastKind, TargetOutlook } from "#stats";
+import type { TargetOutlook } from "#stats";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
 import { sayNoForecast, sayTargetChance } from "#words";
 import styles from "./Outlook.module.css";
@@ -10,7 +10,8 @@ import { ChanceShown } from "./Outlook.tsx";
 /** What is being tried. */
 export interface TriedTarget {
   readonly comboId: Id;
-  readonly kind: ForecastKind;
+  readonly kind: TimeKind;
+  readonly laps: number | undefined;
   readonly value: number;
   readonly by: CalendarDate;
   readonly today: CalendarDate;

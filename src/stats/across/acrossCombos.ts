@@ -1,5 +1,13 @@
 import { newestReference, onPage } from "#combo";
-import { addCounts, type CalendarDate, type Figure, type Id, type ReferenceLap, type Target } from "#domain";
+import {
+  addCounts,
+  type CalendarDate,
+  type Figure,
+  type Id,
+  isTimeKind,
+  type ReferenceLap,
+  type Target,
+} from "#domain";
 import { CONFIDENCE, median } from "#numbers";
 import type { DatedBest } from "../bests/datedBest.ts";
 import { datedBests } from "../bests/datedBests.ts";
@@ -135,8 +143,7 @@ function toTarget(targets: readonly TargetState[]): ToGo | undefined {
   const next = nextTarget(targets);
   const now = targets.find(({ target }) => target === next)?.now;
   if (next === undefined || now === undefined) return undefined;
-  const isTime = next.kind === "best" || next.kind === "median" || next.kind === "meanOf";
-  return isTime ? distance("target", now.value, next.value) : undefined;
+  return isTimeKind(next.kind) ? distance("target", now.value, next.value) : undefined;
 }
 
 function distance(to: ToGo["to"], now: number, wanted: number): ToGo {

@@ -1,4 +1,4 @@
-import { leastForSpread, type Target } from "#domain";
+import { type AskedFigure, leastForSpread } from "#domain";
 import { bestLine } from "../bests/bestLine.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import { bestInARow } from "../pace/bestInARow.ts";
@@ -32,7 +32,7 @@ export function levelFigure(ms: number): TargetFigure {
  * @returns undefined where nothing gives the figure
  */
 export function figureForTarget(
-  target: Pick<Target, "kind" | "laps">,
+  target: AskedFigure,
   page: readonly SessionDigest[],
   levelNow: () => number | undefined,
 ): TargetFigure | undefined {

@@ -3,6 +3,7 @@ import { hasFailedTwice } from "./hasFailedTwice.ts";
 import { learnTheLayout } from "./learnTheLayout.ts";
 import type { PlanFacts } from "./planFacts.ts";
 import { type DraftLine, isNewCircuit, type Rule, rules } from "./planRules.ts";
+import { suggestionIn } from "./suggestionIn.ts";
 
 /** A session written out, run by run. */
 export interface PlanDraft {
@@ -64,13 +65,3 @@ function linesFor(facts: PlanFacts): readonly DraftLine[] {
     ...one("last"),
   ];
 }
-
-/** What comes first: the next run of a rig test, else what costs most. */
-function suggestionIn(lines: readonly DraftLine[]): number {
-  const test = lines.findIndex(({ rule }) => rule === "rig test");
-  if (test >= 0) return test;
-  const focus = lines.findIndex(({ rule }) => !beside.includes(rule));
-  return Math.max(0, focus);
-}
-
-const beside: readonly DraftLine["rule"][] = ["after a break", "warm-up", "again"];

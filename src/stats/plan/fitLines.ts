@@ -1,4 +1,4 @@
-import type { PlanCheck } from "#domain";
+import type { PlanCheck, PlannedRun } from "#domain";
 import type { DraftLine, PlanRule } from "./planRules.ts";
 
 /** What there is room for. */
@@ -40,12 +40,18 @@ export function fitLines(lines: readonly DraftLine[], room: Room): readonly Draf
 
 function fits(lines: readonly DraftLine[], { laps, minutes, lapMs = 0 }: Room): boolean {
   const all = lapsOf(lines);
-  return all <= laps && minutesOf(lines, lapMs) <= minutes;
+  return all <= laps && planMinutes(lines, lapMs) <= minutes;
 }
 
-const lapsOf = (lines: readonly DraftLine[]) => lines.reduce((sum, { laps }) => sum + laps, 0);
+const lapsOf = (lines: readonly Pick<PlannedRun, "laps">[]) =>
+  lines.reduce((sum, { laps = 0 }) => sum + laps, 0);
 
-function minutesOf(lines: readonly DraftLine[], lapMs: number): number {
+/**
+ * How long runs take, in minutes: their laps, and two minutes between two runs (common practice, no source). A line without
+ * laps counts as none.
+ * @param lapMs length of a lap, ms
+ */
+export function planMinutes(lines: readonly Pick<PlannedRun, "laps">[], lapMs: number): number {
   return (lapsOf(lines) * lapMs) / MINUTE + MINUTES_BETWEEN * Math.max(0, lines.length - 1);
 }
 

@@ -1,4 +1,4 @@
-import type { Drill, Effort, Id, PlanCheck, RunKind } from "#domain";
+import { type Drill, type Effort, type Id, isTimeKind, type PlanCheck, type RunKind } from "#domain";
 import type { Span } from "#physics";
 import { BREAK_DAYS } from "../weeks/longestPause.ts";
 import type { CountedHabit, PlanCorner, PlanFacts, TriedLine } from "./planFacts.ts";
@@ -431,7 +431,7 @@ export const rules: readonly Rule[] = [
     part: "close",
     lines: ({ target, usual }) => {
       if (target === undefined || target.days > NEAR_DAYS) return [];
-      if (target.kind !== "best" && target.kind !== "median" && target.kind !== "meanOf") return [];
+      if (!isTimeKind(target.kind)) return [];
       return [
         {
           rule: "target",

@@ -5,6 +5,7 @@ import {
   type Figure,
   type Id,
   known,
+  type TimeKind,
   unknown,
 } from "#domain";
 import { exactRuns } from "../combo/exactRuns.ts";
@@ -43,9 +44,6 @@ export interface TimeTarget {
   /** Number of laps of a mean. */
   readonly laps?: number | undefined;
 }
-
-/** Kinds of target that have a forecast: best lap, usual lap, mean of some laps in a row. */
-export type TimeKind = ForecastKind | "meanOf";
 
 /** What every forecast about a page is made from. */
 export interface ForecastBasis {

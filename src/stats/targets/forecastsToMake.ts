@@ -1,5 +1,5 @@
 import { isOnPage, type PageSpan } from "#combo";
-import type { CalendarDate, Forecast, Id, Target } from "#domain";
+import { type CalendarDate, type Forecast, type Id, isTimeKind, type Target } from "#domain";
 import type { TargetState } from "../combo/targetStates.ts";
 import { isDrivenSession } from "../digest/isDrivenSession.ts";
 import type { PagePractice } from "./forecastBasis.ts";
@@ -35,7 +35,8 @@ export interface ForecastsQuestion extends PagePractice {
 
 /**
  * The forecasts to be kept now: of each open target with a date and a chance one, unless one was made after the same last
- * session. Our methods, §6.
+ * session. Our methods, §6. None on the day on which a target was set or changed: a slip put right would stay in the record,
+ * and setting it could not be taken back.
  */
 export function forecastsToMake(question: ForecastsQuestion): NewForecast[] {
   const { span, states, forecasts, page, today, comboId } = question;
@@ -46,10 +47,9 @@ export function forecastsToMake(question: ForecastsQuestion): NewForecast[] {
   return states.flatMap(({ target, standing }) => {
     if (standing.kind !== "open" || target.archivedAt !== undefined || !isOnPage(span, target.setAt))
       return [];
-    if (isKept(target, last?.sessionId, forecasts)) return [];
+    if (isOfToday(target, today) || isKept(target, last?.sessionId, forecasts)) return [];
     const { kind, value, laps, by } = target;
-    if (by === undefined || by <= today || (kind !== "best" && kind !== "median" && kind !== "meanOf"))
-      return [];
+    if (by === undefined || by <= today || !isTimeKind(kind)) return [];
     const outlook = targetOutlook({ ...question, kind, value, laps, by });
     if (!outlook.known || outlook.value.byDate === undefined) return [];
     const { byDate, rate } = outlook.value;
@@ -63,6 +63,11 @@ export function forecastsToMake(question: ForecastsQuestion): NewForecast[] {
       },
     ];
   });
+}
+
+/** Whether it was set or changed on the day. */
+function isOfToday({ setOn, earlier = [] }: Target, today: CalendarDate): boolean {
+  return setOn >= today || (earlier.at(-1)?.untilDay ?? "") >= today;
 }
 
 /** Whether one was kept after this session, or, in rows that do not name one, on the day. */

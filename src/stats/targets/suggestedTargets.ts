@@ -56,9 +56,8 @@ export function suggestedTargets(input: SuggestionInput): Figure<SuggestedTarget
   // The sessions until the date come first in the year too, so what is suggested is never harder than the hardest.
   const year = [...days, ...ahead.slice(days.length)];
   const now =
-    figureForTarget({ kind: input.kind, ...(laps !== undefined && { laps }) }, page, () =>
-      levelOfPage(page, driven),
-    )?.value ?? Number.POSITIVE_INFINITY;
+    figureForTarget({ kind: input.kind, laps }, page, () => levelOfPage(page, driven))?.value ??
+    Number.POSITIVE_INFINITY;
   const figures = futureFigures(
     { ...practice, future: year.map(() => ({ laps: rate.lapsASession })) },
     basis.value.kind,

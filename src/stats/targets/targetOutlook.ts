@@ -100,9 +100,7 @@ function stepsTo(
   { kind, laps, value, page, driven }: OutlookInput,
   figures: readonly Float64Array[],
 ): readonly number[] {
-  const nowMs = figureForTarget({ kind, ...(laps !== undefined && { laps }) }, page, () =>
-    levelOfPage(page, driven),
-  )?.value;
+  const nowMs = figureForTarget({ kind, laps }, page, () => levelOfPage(page, driven))?.value;
   if (nowMs === undefined) return [];
   const count = Math.min(MOST_STEPS, Math.floor((nowMs - value) / LEAST_STEP_MS));
   const steps = milestones({ nowMs, targetMs: value, figures, steps: Math.max(1, count) });

@@ -34,6 +34,14 @@ test("a summary and a guest's run are counted, whatever order the rows come in",
   expect(named(numberedRuns(runs))[0]?.[0]).toBe("run s 1");
 });
 
+test("a run in which no more than tries of a drill were counted has its number", () => {
+  const counts = [{ drill: "braking", corner: 5, tries: 3, good: 2 }] as const;
+  expect(named(numberedRuns([aRun(1, [], { counts }), aRun(2, [84_000])]))).toEqual([
+    ["run s 1", 1],
+    ["run s 2", 2],
+  ]);
+});
+
 test("a run that cannot be read keeps its place", () => {
   const runs = [aRun(1, [84_000]), aRun(3, [84_000])];
   expect(named(runPlaces(runs, [{ id: "x", n: 2 }]))).toEqual([

@@ -103,10 +103,19 @@ test("every date a field reads", () => {
     fc.property(day, timeText, (by, value) => {
       const read = readDate(by);
       if (read.ok) isBelieved("sessions", { ...session, date: read.date });
-      const typed = { comboId: id, kind: "best", value, by, process: "" } as const;
+      const typed = {
+        comboId: id,
+        kind: "best",
+        value,
+        by,
+        laps: "",
+        process: "",
+        why: "",
+        note: "",
+      } as const;
       const target = readTarget(typed, { nearMs: undefined, displayDecimals: 3 });
       if (!target.ok) return;
-      const { process: _, ...fields } = target.value;
+      const { laps: _, process: __, why: ___, note: ____, ...fields } = target.value;
       isBelieved("targets", { comboId: id, setAt: 0, setOn: "2026-03-10", ...fields });
     }),
     { seed: 43, numRuns: 3000 },

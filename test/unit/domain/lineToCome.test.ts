@@ -8,6 +8,7 @@ test("a plan is driven line by line; what was left out is passed over, and a run
   expect(lineToCome(plan, [])?.id).toBe("a");
   expect(lineToCome(plan, [{ line: "a" }, {}])?.id).toBe("c");
   expect(lineToCome(plan, [{ line: "a", deletedAt: 5 }])?.id).toBe("a");
+  expect(lineToCome(plan, [{ line: "a", guest: "" }])?.id).toBe("a");
   expect(lineToCome(plan, [{ line: "c" }, { line: "a" }])).toBeUndefined();
 });
 

@@ -114,7 +114,7 @@ describe("the rest of a target's outlook", () => {
 
 describe("targets worth setting", () => {
   const say = (suggested: Pick<SuggestedTargets, "fair" | "stretch">, kind: "best" | "median" = "best") =>
-    suggestionParts(suggested, kind)
+    suggestionParts(suggested, { kind })
       .map((part) => (typeof part === "string" ? part : formatLapTime(part.ms, 2)))
       .join(" ");
   const fair = { ms: 83_900, chance: 0.5 };
@@ -152,7 +152,7 @@ describe("targets worth setting", () => {
           const suggested = { fair: { ms: near, chance: 0.49 }, stretch: { ms: far, chance: 0.21 } };
           const sentence = say(suggested, kind);
           expectWellFormed(sentence);
-          const times = suggestionParts(suggested, kind).filter((part) => typeof part !== "string");
+          const times = suggestionParts(suggested, { kind }).filter((part) => typeof part !== "string");
           expect(sentence.match(/\(\d+ chances? in 20/g)).toHaveLength(times.length);
         },
       ),

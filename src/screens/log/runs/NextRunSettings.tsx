@@ -3,8 +3,9 @@ import type { Run } from "#domain";
 import { useWrite } from "#live";
 import { Choice } from "#ui/Choice.tsx";
 import { Name } from "#ui/Name.tsx";
+import { effortWords, kindWords } from "#words";
 import styles from "./NextRunSettings.module.css";
-import { asOptions, effortWords, kindWords, sayAgainAtPace, surfaceOptions } from "./runWords.ts";
+import { asOptions, sayAgainAtPace, surfaceOptions } from "./runWords.ts";
 
 interface NextRunSettingsProps {
   readonly run: Run;

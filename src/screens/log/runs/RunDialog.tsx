@@ -8,6 +8,7 @@ import { Choice } from "#ui/Choice.tsx";
 import { Dialog } from "#ui/Dialog.tsx";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { Select } from "#ui/Select.tsx";
+import { effortWords, kindWords } from "#words";
 import { GiveRun } from "../putRight/GiveRun.tsx";
 import { MoveLaps } from "../putRight/MoveLaps.tsx";
 import { MoveRun } from "../putRight/MoveRun.tsx";
@@ -16,7 +17,7 @@ import type { SessionFigures } from "../session/sessionFigures.ts";
 import type { SessionData } from "../session/useSession.ts";
 import { OfTest } from "./OfTest.tsx";
 import styles from "./RunDialog.module.css";
-import { asOptions, effortWords, kindWords, surfaceOptions } from "./runWords.ts";
+import { asOptions, surfaceOptions } from "./runWords.ts";
 import { NoteOf, NumberOf, TextOf } from "./StoredField.tsx";
 
 interface RunDialogProps {

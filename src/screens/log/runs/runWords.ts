@@ -1,5 +1,5 @@
 import { type Run, surfaces } from "#domain";
-import { sayGuest, sayTestPlace } from "#words";
+import { effortWords, sayGuest, sayTestPlace } from "#words";
 
 /** "pace, full effort · dry · someone else driving" */
 export function runInWords(
@@ -46,14 +46,6 @@ function places({ gridPlace, finishPlace }: Pick<Run, "gridPlace" | "finishPlace
     finishPlace === undefined ? "" : `finish ${finishPlace}`,
   ].filter((part) => part !== "");
 }
-
-export const kindWords = { "warm-up": "warm-up", drill: "drill", pace: "pace", race: "race" } as const;
-export const effortWords = {
-  easy: "easy",
-  learning: "learning effort",
-  brisk: "brisk",
-  full: "full effort",
-} as const;
 
 /** An object of words as options of a choice, in the order of its keys. */
 export function asOptions<T extends string>(

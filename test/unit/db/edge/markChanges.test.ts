@@ -4,7 +4,6 @@ import fc from "fast-check";
 import { expect, test, vi } from "vitest";
 import {
   addCombo,
-  addForecast,
   addLap,
   addRig,
   dump,
@@ -21,6 +20,7 @@ import {
   startSession,
 } from "#db";
 import type { Stamped } from "#domain";
+import { addForecast } from "../../../support/addForecast.ts";
 import { aFullLogbook } from "../../../support/aFullLogbook.ts";
 import { aLap } from "../../../support/aLap.ts";
 import { anOpenSession } from "../../../support/aLogbook.ts";

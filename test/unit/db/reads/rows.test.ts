@@ -4,7 +4,6 @@ import { expect, test } from "vitest";
 import {
   addCombo,
   addCornerReview,
-  addForecast,
   addReference,
   addRig,
   addRigTest,
@@ -22,6 +21,7 @@ import {
   editTarget,
   forecasts,
   forecastsOfTarget,
+  keepForecasts,
   pages,
   preferences,
   preferencesId,
@@ -30,7 +30,6 @@ import {
   rigInForce,
   rigs,
   rigTests,
-  scoreForecast,
   setPreferences,
   setTarget,
   targets,
@@ -38,6 +37,7 @@ import {
   turnPage,
   undoChange,
 } from "#db";
+import { addForecast } from "../../../support/addForecast.ts";
 import { aLogbook, anOpenSession } from "../../../support/aLogbook.ts";
 
 const rig = { name: "", screen: {}, view: {}, wheel: {}, pedals: {}, seat: {}, note: "" };
@@ -122,7 +122,7 @@ test("a forecast is kept with its target and scored later", async () => {
     "2026-03-11",
     "2026-03-12",
   ]);
-  await scoreForecast(book, { id, reached: false });
+  await keepForecasts(book, { make: [], score: [{ id, reached: false }], on: "2026-04-02" });
   expect((await forecasts(book)).filter(({ reached }) => reached === false)).toHaveLength(1);
 });
 

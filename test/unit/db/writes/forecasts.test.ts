@@ -1,7 +1,7 @@
 import "fake-indexeddb/auto";
 
 import { expect, test } from "vitest";
-import { forecastsOfTarget, keepForecasts, setTarget } from "#db";
+import { deleteTarget, forecastsOfTarget, keepForecasts, setTarget } from "#db";
 import type { NewForecast } from "#stats";
 import { anOpenSession } from "../../../support/aLogbook.ts";
 
@@ -34,4 +34,10 @@ test("forecasts are kept once a session and target, and scored with the day it w
   });
   expect(await rows()).toMatchObject([{ reached: true, scoredOn: "2026-04-02" }, { madeOn: "2026-03-12" }]);
   expect(change.what).toBe("Forecasts kept");
+
+  const again = { make: [], score: [{ id: first?.id ?? "", reached: true }], on: "2026-04-03" };
+  expect((await keepForecasts(book, again)).edits).toEqual([]);
+  await deleteTarget(book, targetId);
+  await keep([{ ...made, madeOn: "2026-03-14", madeAfter: book.newId() }]);
+  expect(await rows()).toHaveLength(2);
 });

@@ -4,7 +4,6 @@ import { expect, test } from "vitest";
 import {
   addCombo,
   addCornerReview,
-  addForecast,
   addReference,
   addRigTest,
   combosWithNames,
@@ -23,6 +22,7 @@ import {
   undoChange,
 } from "#db";
 import type { Id } from "#domain";
+import { addForecast } from "../../../support/addForecast.ts";
 import { aLogbook } from "../../../support/aLogbook.ts";
 
 const hatch = { name: "Club hatch" };

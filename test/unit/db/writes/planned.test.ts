@@ -2,16 +2,28 @@ import "fake-indexeddb/auto";
 
 import { expect, test } from "vitest";
 import {
+  addCombo,
   addLap,
+  addRigTest,
   addRun,
+  beginTestRun,
+  countTry,
   deleteRun,
   driveLine,
+  editRun,
+  endRun,
   leaveOutLine,
+  moveLaps,
+  moveRunToCombo,
+  reopenRun,
   runsOfSession,
   sessionOf,
+  splitSession,
   startSession,
+  undoChange,
 } from "#db";
 import type { PlannedRun } from "#domain";
+import { aGainTest } from "../../../support/aGainTest.ts";
 import { aLap } from "../../../support/aLap.ts";
 import { anOpenSession } from "../../../support/aLogbook.ts";
 
@@ -85,4 +97,76 @@ test("a run drives another line when it is told to, or none", async () => {
   await driveLine(book, { runId, lineId: undefined });
   expect(await runs()).toEqual([["pace", "full", undefined]]);
   await expect(driveLine(book, { runId, lineId: book.newId() })).rejects.toThrow("no longer in the plan");
+});
+
+test("a run that is moved to another session drives no line there, and its line is free again", async () => {
+  const { book, sessionId, runs } = await planned();
+  const [run] = await runsOfSession(book, sessionId);
+  const other = await addCombo(book, { car: { name: "Kart" }, track: { name: "Sand Hollow" } });
+  const { sessionId: thereId } = await moveRunToCombo(book, { runId: run?.id ?? "", comboId: other.comboId });
+  expect((await runsOfSession(book, thereId))[0]).not.toHaveProperty("line");
+  await addRun(book, { sessionId });
+  expect(await runs()).toEqual([["warm-up", "easy", plan[0]?.id]]);
+});
+
+test("laps that are moved to a run of their own drive no line of the plan", async () => {
+  const { book, sessionId, runs } = await planned();
+  const [run] = await runsOfSession(book, sessionId);
+  const from = run?.id ?? "";
+  const lapIds = [book.newId(), book.newId()];
+  for (const id of lapIds) await addLap(book, { runId: from, id, lap: aLap(90_000) });
+  await endRun(book, { runId: from });
+  await moveLaps(book, { from, lapIds: lapIds.slice(1), to: { newRunIn: sessionId } });
+  expect(await runs()).toEqual([
+    ["warm-up", "easy", plan[0]?.id],
+    ["warm-up", "easy", undefined],
+  ]);
+});
+
+test("a session that is split takes the lines of its runs with it, and those to come where it goes on", async () => {
+  const { book, sessionId } = await planned();
+  const [first] = await runsOfSession(book, sessionId);
+  await addLap(book, { runId: first?.id ?? "", id: book.newId(), lap: aLap(90_000) });
+  const { runId } = await addRun(book, { sessionId, settings: { line: undefined } });
+  await addLap(book, { runId, id: book.newId(), lap: aLap(90_000) });
+  const split = await splitSession(book, { sessionId, fromRunId: runId });
+  expect((await sessionOf(book, sessionId))?.plan).toEqual([plan[0]]);
+  expect((await sessionOf(book, split.sessionId))?.plan).toEqual([plan[1]]);
+  await undoChange(book, split);
+  expect((await sessionOf(book, sessionId))?.plan).toEqual(plan);
+});
+
+test("a run of a rig test drives the test's line of the plan, and no other", async () => {
+  const { book, comboId } = await anOpenSession();
+  const { id: testId } = await addRigTest(book, aGainTest(comboId, ["B", "A"], {}));
+  const start = async (lines: readonly PlannedRun[]) => {
+    const { sessionId } = await startSession(book, {
+      comboId,
+      date: "2026-03-10",
+      zone: "Europe/Berlin",
+      plan: lines,
+    });
+    await beginTestRun(book, { sessionId, testId, pair: 1, side: "B" });
+    return (await runsOfSession(book, sessionId)).map(({ line, kind, rigTest }) => [line, kind, rigTest?.id]);
+  };
+  expect(await start(plan)).toEqual([[undefined, "pace", testId]]);
+  const own = { id: book.newId(), purpose: "The next run of the rig test", rigTest: testId };
+  expect(await start([...plan, own])).toEqual([[own.id, "pace", testId]]);
+});
+
+test("a guest at the wheel drives no line: the next run of the driver's own does", async () => {
+  const { book, sessionId, runs } = await planned();
+  const [first] = await runsOfSession(book, sessionId);
+  await editRun(book, { runId: first?.id ?? "", patch: { guest: "Jo" } });
+  await addRun(book, { sessionId });
+  expect((await runs()).at(-1)).toEqual(["warm-up", "easy", plan[0]?.id]);
+});
+
+test("a run that holds no more than tries counted is there: going on with the run before does not take it away", async () => {
+  const { book, sessionId } = await planned();
+  const [first] = await runsOfSession(book, sessionId);
+  const { runId } = await addRun(book, { sessionId });
+  await countTry(book, { runId, drill: "braking", corner: 5, isGood: true });
+  await reopenRun(book, { runId: first?.id ?? "" });
+  expect((await runsOfSession(book, sessionId)).map(({ id }) => id)).toEqual([first?.id, runId]);
 });

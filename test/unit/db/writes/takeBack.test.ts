@@ -3,7 +3,6 @@ import "fake-indexeddb/auto";
 import { expect, test } from "vitest";
 import {
   addCombo,
-  addForecast,
   addLap,
   addLaps,
   addReference,
@@ -35,6 +34,7 @@ import {
   undoChange,
 } from "#db";
 import { type Id, lapsInOrder } from "#domain";
+import { addForecast } from "../../../support/addForecast.ts";
 import { aLap } from "../../../support/aLap.ts";
 import { aLogbook, anOpenSession } from "../../../support/aLogbook.ts";
 

@@ -3,7 +3,6 @@ import "fake-indexeddb/auto";
 import { expect, test } from "vitest";
 import {
   addCornerReview,
-  addForecast,
   addReference,
   addRig,
   addRigTest,
@@ -17,11 +16,10 @@ import {
   editRig,
   editRigTest,
   editTarget,
-  forecasts,
+  keepForecasts,
   referencesOfCombo,
   renewTarget,
   rigTests,
-  scoreForecast,
   setPreferences,
   setTarget,
   setTargetsAhead,
@@ -111,21 +109,11 @@ test("what was done to a target, a reference lap, a rig record or a test is said
   const reference = await addReference(book, { comboId, ms: 82_000, decimals: 3, source: "a friend" });
   const record = await addRig(book, { ...rig, from: "2026-03-01" });
   const review = await addCornerReview(book, { comboId, sessionId, on: "2026-03-10", corners: [] });
-  const forecast = await addForecast(book, {
-    targetId: target.id,
-    comboId,
-    madeOn: "2026-03-11",
-    by: "2026-04-01",
-    chance: 0.4,
-    method: "m",
-  });
   const said = [
     target,
     await editTarget(book, { id: target.id, patch: { value: 81_000 }, on: "2026-03-10" }),
     await archiveTarget(book, { id: target.id }),
     await archiveTarget(book, { id: target.id, isArchived: false }),
-    forecast,
-    await scoreForecast(book, { id: forecast.id, reached: true }),
     await deleteTarget(book, target.id),
     rigTest,
     await editRigTest(book, { id: rigTest.id, patch: { endedAt: 5 } }),
@@ -143,8 +131,6 @@ test("what was done to a target, a reference lap, a rig record or a test is said
     "Target changed",
     "Target archived",
     "Target taken out of the archive",
-    "Forecast added",
-    "Forecast changed",
     "Target deleted",
     "Rig test added",
     "Rig test changed",
@@ -157,7 +143,6 @@ test("what was done to a target, a reference lap, a rig record or a test is said
     "Corner review changed",
     "Preferences changed",
   ]);
-  expect((await forecasts(book)).map(({ reached }) => reached)).toEqual([true]);
   expect((await rigTests(book)).map(({ endedAt }) => endedAt)).toEqual([5]);
   expect((await cornerReviewsOfCombo(book, comboId))[0]?.corners).toEqual([{ number: 5 }]);
 });
@@ -174,7 +159,7 @@ test("what cannot be stored says of what it was, each by its own name", async ()
     [renewTarget(closed, { id, newId: id, by: "2026-04-10", setOn: "2026-03-10" }), "Target not set anew"],
     [setTargetsAhead(closed, { upTo: 1, on: "2026-03-10" }), "Targets not dated right"],
     [deleteTarget(closed, id), "Target not deleted"],
-    [scoreForecast(closed, { id, reached: true }), "Forecast not changed"],
+    [keepForecasts(closed, { make: [], score: [], on: "2026-03-10" }), "Forecasts not kept"],
     [addReference(closed, { comboId, ms: 1, decimals: 3, source: "" }), "Reference lap not stored"],
     [deleteRig(closed, id), "Rig settings not deleted"],
     [addRigTest(closed, { comboId, ...asked }), "Rig test not stored"],

@@ -20,7 +20,6 @@ import {
   renameCar,
   renameTrack,
   runOf,
-  scoreForecast,
   setPreferences,
 } from "#db";
 
@@ -69,7 +68,6 @@ test("what is gone is named when something is to be done with it, whatever it is
     [deleteRun(book, { runId: id }), "run is"],
     [deleteRig(book, id), "rig settings are"],
     [deleteTarget(book, id), "target is"],
-    [scoreForecast(book, { id, reached: true }), "forecast is"],
     [deleteRigTest(book, id), "rig test is"],
     [deleteCornerReview(book, id), "corner review is"],
   ];

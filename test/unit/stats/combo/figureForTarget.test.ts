@@ -1,16 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { known, type Target, unknown } from "#domain";
-import {
-  type CurveOutlook,
-  comboReview,
-  datedBests,
-  figureAt,
-  figureForTarget,
-  pageHistory,
-  type SessionDigest,
-  type SessionPoint,
-  sessionDigest,
-} from "#stats";
+import type { Target } from "#domain";
+import { comboReview, figureForTarget, type SessionDigest, sessionDigest } from "#stats";
 import { exactRuns } from "../../../../src/stats/combo/exactRuns.ts";
 import { latestUsual } from "../../../../src/stats/combo/latestUsual.ts";
 import { normalAt } from "../../../../src/stats/random/draws.ts";
@@ -51,18 +41,14 @@ const reviewOf = (digests: readonly SessionDigest[]) =>
   });
 
 describe("the level that stands against a target of a usual lap", () => {
-  it.each([2, 5, 12, 20])(
-    "is the same hundredth in the form, on Targets and in the week: %i sessions",
-    (count) => {
-      const review = reviewOf(sessions(count));
-      const [state] = review.targets;
-      expect(state?.now).toMatchObject({ decimals: 2, isLevel: true });
-      expect((state?.now?.value ?? 1) % 10).toBe(0);
-      expect(figureAt(review, "median", Number.POSITIVE_INFINITY)).toEqual(state?.now);
-      const { left } = state?.progress.known ? state.progress.value : { left: Number.NaN };
-      if (state?.progress.known) expect(left).toBe((state.now?.value ?? 0) - wanted.value);
-    },
-  );
+  it.each([2, 5, 12, 20])("is the same hundredth on Targets and in the week: %i sessions", (count) => {
+    const review = reviewOf(sessions(count));
+    const [state] = review.targets;
+    expect(state?.now).toMatchObject({ decimals: 2, isLevel: true });
+    expect((state?.now?.value ?? 1) % 10).toBe(0);
+    const { left } = state?.progress.known ? state.progress.value : { left: Number.NaN };
+    if (state?.progress.known) expect(left).toBe((state.now?.value ?? 0) - wanted.value);
+  });
 
   it("is the usual lap of the last session where no level is known yet, as its laps are known", () => {
     const page = sessions(1, 1);
@@ -114,48 +100,6 @@ describe("the figure that stands against a target", () => {
     expect(figureForTarget({ kind: "cleanShare" }, page.slice(0, 1), none)?.value).toBe(1000);
     expect(figureForTarget({ kind: "scatter" }, page.slice(2), none)).toBeUndefined();
     expect(figureForTarget({ kind: "cleanShare" }, page.slice(2), none)).toBeUndefined();
-  });
-});
-
-describe("the figure that stood against a target at an instant", () => {
-  const page = [0, 2, 4].map((day, step) => aDigest(day, new Array<number>(5).fill(84_000 - 500 * step)));
-  const points = page.map(({ startedAt, pace }, index) => ({
-    startedAt,
-    isPresentPage: index > 0,
-    paceLaps: index === 2 ? 4 : 5,
-    median: 83_000.4 + index,
-    medianDecimals: 2,
-    best: pace.best,
-  })) as unknown as SessionPoint[];
-  const line = page.map(({ sessionId }, index) => ({ sessionId, mid: 84_004 - 500 * index }));
-  const sources = {
-    curve: known({ line } as unknown as CurveOutlook),
-    history: pageHistory(page),
-    bests: datedBests(page),
-    points,
-  };
-  const withoutLevel = { ...sources, curve: unknown({ because: "no figure yet" }) };
-  const start = (day: number) => aSession(day).startedAt;
-
-  it("of a best is the one driven before it", () => {
-    const { at } = sources.bests[1] ?? { at: Number.NaN };
-    expect(figureAt(sources, "best", at)).toEqual({ value: 84_000, decimals: 3 });
-    expect(figureAt(sources, "best", at + 1)).toEqual({ value: 83_500, decimals: 3 });
-    expect(figureAt(sources, "best", 0)).toBeUndefined();
-  });
-
-  it("of a usual lap is the level at the last session that had begun", () => {
-    expect(figureAt(sources, "median", start(2))).toEqual({ value: 84_000, decimals: 2, isLevel: true });
-    expect(figureAt(sources, "median", start(2) + 1)?.value).toBe(83_500);
-    expect(figureAt(sources, "median", Number.POSITIVE_INFINITY)?.value).toBe(83_000);
-    expect(figureAt(sources, "median", start(0))).toBeUndefined();
-  });
-
-  it("of a usual lap without a level is that of the last session of the page with five laps", () => {
-    const at = (instant: number) => figureAt(withoutLevel, "median", instant);
-    expect(at(Number.POSITIVE_INFINITY)).toEqual({ value: 83_001, decimals: 2 });
-    expect(at(start(2) + 1)).toEqual({ value: 83_001, decimals: 2 });
-    expect(at(start(2))).toBeUndefined();
   });
 });
 

@@ -126,6 +126,14 @@ describe("the forecasts to be kept", () => {
     ]);
   });
 
+  it("are none on the day on which a target was set or changed, where a slip is put right", () => {
+    const earlier = (untilDay: string) => [{ kind: "best", value: 83_500, until: 0, untilDay }] as const;
+    const target = (fields: Partial<Target>) => aTarget({ value: 82_500, ...fields });
+    expect(toMake([target({ setOn: today, setAt: aSession(9).startedAt })])).toEqual([]);
+    expect(toMake([target({ earlier: earlier(today) })])).toEqual([]);
+    expect(toMake([target({ earlier: earlier("2026-01-10") })])).toHaveLength(1);
+  });
+
   it("are none of a target of an older page", () => {
     const turnedAt = aSession(5).startedAt;
     const pages = [aPage(turnedAt)];

@@ -1,0 +1,39 @@
+import type { Preferences } from "#domain";
+import { type DrivenCombo, usePlan, useToday } from "#live";
+import { printAddress } from "#state/address.ts";
+import { suggestionIn } from "#stats";
+import { Notice } from "#ui/Notice.tsx";
+import { FirstRun } from "./FirstRun.tsx";
+import styles from "./Plan.module.css";
+import { useShownPlan } from "./useShownPlan.ts";
+import { WholePlan } from "./WholePlan.tsx";
+
+interface ComboPlanProps {
+  readonly combo: DrivenCombo;
+  readonly preferences: Preferences;
+}
+
+/** The next session with a combo: the one suggestion, and the whole of it. */
+export function ComboPlan({ combo, preferences }: ComboPlanProps) {
+  const today = useToday(preferences);
+  const next = usePlan(combo.id, today);
+  const plan = useShownPlan(combo, next);
+  if (next === undefined || plan === undefined) return <p>Working out the plan</p>;
+  if (next.found === null)
+    return (
+      <Notice>
+        <p>
+          This combo is not in the logbook any more.{" "}
+          <a href={printAddress({ place: "targets", part: "plan" })}>The plan for another combo</a>
+        </p>
+      </Notice>
+    );
+  const { facts } = next.found;
+  const first = suggestionIn(plan.lines);
+  return (
+    <div className={styles["screen"]} aria-busy={next.isRenewing}>
+      <FirstRun line={plan.lines[first]} isOwn={plan.isOwn} />
+      <WholePlan combo={combo} plan={plan} first={first} facts={facts} />
+    </div>
+  );
+}

@@ -1,0 +1,62 @@
+import { preferences } from "#db";
+import type { Id, Preferences } from "#domain";
+import { type DrivenCombo, useCombos, useOtherCombos, useRows } from "#live";
+import { goTo, printAddress } from "#state/address.ts";
+import { FaultBoundary } from "#ui/FaultBoundary.tsx";
+import { PickOther } from "#ui/PickOther.tsx";
+import { ComboPlan } from "./ComboPlan.tsx";
+import styles from "./Plan.module.css";
+
+/** The plan of the next session with the combo the address names, else with the one driven last. */
+export function PlanPage({ comboId }: { readonly comboId: Id | undefined }) {
+  const combos = useCombos();
+  const chosen = useRows(preferences, []);
+  if (combos === undefined || chosen === undefined) return <p>Opening the plan</p>;
+  const combo = comboId === undefined ? combos[0] : combos.find(({ id }) => id === comboId);
+  if (combo === undefined) return <NoCombo isAsked={combos.length > 0} />;
+  return <OfCombo combo={combo} combos={combos} preferences={chosen} />;
+}
+
+interface OfComboProps {
+  readonly combo: DrivenCombo;
+  readonly combos: readonly DrivenCombo[];
+  readonly preferences: Preferences;
+}
+
+function OfCombo({ combo, combos, preferences: chosen }: OfComboProps) {
+  const others = useOtherCombos(combos, combo.id);
+  const addressOf = (id: Id) => ({ place: "targets", comboId: id, part: "plan" }) as const;
+  return (
+    <div className={styles["screen"]}>
+      <PickOther
+        name={combo.name}
+        of="Combo"
+        opener="Another combo"
+        others={others.map((other) => ({ ...other, href: printAddress(addressOf(other.id)) }))}
+        onPick={({ id }) => goTo(addressOf(id))}
+      />
+      <FaultBoundary key={combo.id} what="The plan">
+        <ComboPlan combo={combo} preferences={chosen} />
+      </FaultBoundary>
+    </div>
+  );
+}
+
+function NoCombo({ isAsked }: { readonly isAsked: boolean }) {
+  return (
+    <div className={styles["screen"]}>
+      <h1>{isAsked ? "This combo is not there" : "No combo yet"}</h1>
+      {isAsked ? (
+        <p>
+          It may have been joined with another one, or belong to another logbook.{" "}
+          <a href={printAddress({ place: "targets", part: "plan" })}>The plan for another combo</a>
+        </p>
+      ) : (
+        <p>
+          A plan is for one combo, and there is none yet. Begin a session on{" "}
+          <a href={printAddress({ place: "log" })}>Log</a>; the next one can then be planned here.
+        </p>
+      )}
+    </div>
+  );
+}

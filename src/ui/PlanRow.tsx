@@ -1,0 +1,86 @@
+import type { ReactNode } from "react";
+import type { PlannedRun } from "#domain";
+import { classes } from "./classes.ts";
+import { Name } from "./Name.tsx";
+import styles from "./PlanRow.module.css";
+
+export interface PlanRowProps {
+  readonly line: Omit<PlannedRun, "id">;
+  /** Its place in the plan, from 1; absent where it stands alone. */
+  readonly n?: number;
+  /** What is driven: "8 laps, learning effort". */
+  readonly task: string;
+  /** A few words beside the purpose: that it comes first, or what became of it. */
+  readonly mark?: ReactNode;
+  /** The one suggestion of a page: larger than the rows of a list. */
+  readonly isLarge?: boolean;
+  readonly hasReason?: boolean;
+  /** Lines that nobody drives, in soft ink; the mark says why. */
+  readonly isSoft?: boolean;
+  /** On paper: a box for each lap to be ticked, and a line to write on. */
+  readonly hasBoxes?: boolean;
+  /** What can be done with it, and what else belongs to it. */
+  readonly children?: ReactNode;
+}
+
+/** More would fill the sheet; such a run is counted in the head. */
+const mostBoxes = 30;
+
+/** One run of a plan: what it is for, what is driven, the one thing to attend to, when it has worked, and why it is there. */
+export function PlanRow(props: PlanRowProps) {
+  const { line, n, task, mark, isLarge = false, hasReason = true, isSoft = false } = props;
+  const { hasBoxes = false, children } = props;
+  const { purpose, attendTo, goodWhen, reason, laps = 0 } = line;
+  return (
+    <div className={classes(styles["row"], isLarge && styles["large"], isSoft && styles["soft"])}>
+      {n !== undefined && (
+        <span aria-hidden="true" className={styles["number"]}>
+          {n}
+        </span>
+      )}
+      <div className={styles["what"]}>
+        <h3 className={styles["purpose"]}>
+          <Name>{purpose}</Name>
+        </h3>
+        {mark !== undefined && <span className={styles["mark"]}>{mark}</span>}
+        <p className={styles["task"]}>{task}</p>
+      </div>
+      {(attendTo !== undefined || goodWhen !== undefined) && (
+        <dl className={styles["terms"]}>
+          {attendTo !== undefined && (
+            <div>
+              <dt>Attend to</dt>
+              <dd>
+                <Name>{attendTo}</Name>
+              </dd>
+            </div>
+          )}
+          {goodWhen !== undefined && (
+            <div>
+              <dt>Good when</dt>
+              <dd>
+                <Name>{goodWhen}</Name>
+              </dd>
+            </div>
+          )}
+        </dl>
+      )}
+      {hasReason && reason !== undefined && (
+        <p className={styles["reason"]}>
+          <Name>{reason}</Name>
+        </p>
+      )}
+      {hasBoxes && (
+        <div aria-hidden="true" className={styles["paper"]}>
+          <span className={styles["boxes"]}>
+            {Array.from({ length: Math.min(laps, mostBoxes) }, (_, lap) => (
+              <span key={lap} className={styles["box"]} />
+            ))}
+          </span>
+          <span className={styles["write"]} />
+        </div>
+      )}
+      {children !== undefined && <div className={styles["more"]}>{children}</div>}
+    </div>
+  );
+}

@@ -1,0 +1,41 @@
+import type { PlannedRun } from "#domain";
+import type { LineOutcome } from "#stats";
+import { counted } from "./counted.ts";
+import { sayCameTo } from "./planOutcome.ts";
+import { sayRunTask } from "./runTask.ts";
+
+/** A line of a plan in one line: "Corner 5 · 8 laps, learning effort" */
+export function sayLineInShort(line: PlannedRun): string {
+  return `${line.purpose} · ${sayRunTask(line)}`;
+}
+
+/** Which line of a plan it is, counted without those left out: "2 of 4"; empty where it is none of them. */
+export function sayPlaceInPlan({ id }: PlannedRun, plan: readonly PlannedRun[]): string {
+  const lines = plan.filter((line) => line.skipped !== true);
+  const at = lines.findIndex((line) => line.id === id);
+  return at < 0 ? "" : `${at + 1} of ${lines.length}`;
+}
+
+/**
+ * How far a line is met while it is driven.
+ * @example "5 of 8 laps, no mistake at corner 5", "3 of 5 laps, 7 of 10 stops at the mark: good so far"
+ */
+export function sayLineSoFar(outcome: LineOutcome): string {
+  const { line, laps, met, value } = outcome;
+  const { laps: planned, check } = line;
+  const driven = planned === undefined ? counted(laps, "lap") : `${laps} of ${counted(planned, "lap")}`;
+  const hasFigure = value !== undefined && check !== undefined && check.figure !== "driven";
+  const said = hasFigure ? `${driven}, ${sayCameTo(outcome)}` : driven;
+  if (met !== "good") return said;
+  return `${said}: ${laps >= (planned ?? 0) ? "good" : "good so far"}`;
+}
+
+/** A line of the plan as what comes next, in two sentences. */
+export function nextOfLine(line: PlannedRun): { readonly suggestion: string; readonly reason: string } {
+  const { purpose, attendTo, goodWhen } = line;
+  const task = [sayRunTask(line), attendTo ?? ""].filter((part) => part !== "").join(", ");
+  return {
+    suggestion: `${purpose}: ${task}.`,
+    reason: goodWhen === undefined ? "" : `Good when ${goodWhen}.`,
+  };
+}
