@@ -8,7 +8,7 @@ const kept: Readonly<Record<string, string>> = {
     "fitExponential fitPower horizontalFromVertical lag1Autocorrelation levelChange linearFit pairedTTest raceDistance",
   "figures that wait for the screens of rig, corners and races": "fuelNeeded sectorSplit",
   "figures and words of the plan that wait for its screens":
-    "nextOfLine planRests sayLineInShort sayLineSoFar sayMet sayPlaceInPlan",
+    "nextOfLine sayLineInShort sayLineSoFar sayMet sayPlaceInPlan",
   "figures and words of forecasts and levels that wait for their screens":
     "forecastRecord personalBestReading sayDifference sayForecastRecord sayMistakeShare recordAgainstSaid sayScatter",
   "reads and writes that wait for the screens of rig, corners, targets and garage":
