@@ -55,6 +55,7 @@ export {
   unusedSumSays,
 } from "./cornersSay.ts";
 export { asSentence, counted, listed } from "./counted.ts";
+export { sayCountedPractice, sayLapsASession, saySessionsAWeek } from "./countedPractice.ts";
 export { sayCounts } from "./counts.ts";
 export { sayDatesAhead } from "./datesAhead.ts";
 export { answerOfDifferent } from "./different.ts";
@@ -110,11 +111,13 @@ export {
 export { overnightReading, overnightTitle } from "./overnight.ts";
 export { nowBeatsSays, scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
+export { checkWords } from "./planChecks.ts";
 export { type PlanRests, planEvidence, planRests } from "./planEvidence.ts";
-export { drillWords, plannedLines, sayGoodWhen, writtenLine } from "./planLine.ts";
+export { drillWords, plannedLines, sayDrill, sayGoodWhen, writtenLine } from "./planLine.ts";
 export { nextOfLine, sayLineInShort, sayLineSoFar, sayPlaceInPlan } from "./planLog.ts";
 export { sayCameTo, sayMet } from "./planOutcome.ts";
 export { sayPlanSize } from "./planSize.ts";
+export { linesOfTemplate, templateOf } from "./planTemplate.ts";
 export { sayWhy } from "./planWhy.ts";
 export {
   practiceReading,
@@ -208,9 +211,11 @@ export { sayStrip, sayStripLap, sayStripThinned } from "./strip.ts";
 export { suggestionParts } from "./suggestedTargets.ts";
 export type { NextRun } from "./suggestion.ts";
 export { progressOnly, sayHowToType, valueLabel } from "./targetForm.ts";
+export { sayChanged, sayEarlier } from "./targetHistory.ts";
 export {
   chanceMeaning,
   sayMilestones,
+  sayMostlyAssumption,
   sayNoForecast,
   sayTargetChance,
   sayTargetDates,

@@ -70,9 +70,7 @@ function purposeOf(line: DraftLine, corners: readonly Corner[]): string {
     case "corner":
       return `Corner ${corner}`;
     case "drill":
-      return drill === undefined
-        ? "Drill"
-        : `${drillWords[drill].name}${corner === undefined ? "" : `, corner ${corner}`}`;
+      return drill === undefined ? "Drill" : sayDrill(drill, corner);
     case "repeatability":
       return "Equal laps";
     case "runs alike":
@@ -89,6 +87,14 @@ function purposeOf(line: DraftLine, corners: readonly Corner[]): string {
     case "race":
       return "A long run";
   }
+}
+
+/**
+ * What a drill is called: with its corner, where it has one.
+ * @example "Stops at the mark, corner 5"
+ */
+export function sayDrill(drill: Drill, corner: number | undefined): string {
+  return `${drillWords[drill].name}${corner === undefined ? "" : `, corner ${corner}`}`;
 }
 
 /** "sector 2 (corners 5 to 8)" */

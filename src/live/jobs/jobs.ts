@@ -5,6 +5,7 @@ import type {
   ComboReview,
   CornersReport,
   CountedDrills,
+  PracticeRate,
   RigStep,
   RunBasis,
   SuggestedTargets,
@@ -22,6 +23,7 @@ import { type ForecastsDue, type ForecastsDueDetails, runForecastsDue } from "./
 import { runFreshen } from "./freshen.ts";
 import type { JobRun } from "./job.ts";
 import { type FoundPlan, type PlanDetails, runPlan } from "./plan.ts";
+import { type PracticeLatelyDetails, runPracticeLately } from "./practiceLately.ts";
 import { type RigAnswer, type RigAnswersDetails, runRigAnswers } from "./rigAnswers.ts";
 import { type RigStepsDetails, runRigSteps } from "./rigSteps.ts";
 import { type RigTestPage, type RigTestPagesDetails, runRigTestPages } from "./rigTestPages.ts";
@@ -46,6 +48,10 @@ interface Jobs {
   readonly forecastsDue: { readonly details: ForecastsDueDetails; readonly result: ForecastsDue };
   readonly freshen: { readonly details: null; readonly result: number };
   readonly plan: { readonly details: PlanDetails; readonly result: FoundPlan | null };
+  readonly practiceLately: {
+    readonly details: PracticeLatelyDetails;
+    readonly result: PracticeRate | null;
+  };
   readonly rigAnswers: { readonly details: RigAnswersDetails; readonly result: RigAnswer[] };
   readonly rigSteps: { readonly details: RigStepsDetails; readonly result: RigStep[] };
   readonly rigTestPages: { readonly details: RigTestPagesDetails; readonly result: RigTestPage[] };
@@ -80,6 +86,7 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   forecastsDue: runForecastsDue,
   freshen: runFreshen,
   plan: runPlan,
+  practiceLately: runPracticeLately,
   rigAnswers: runRigAnswers,
   rigSteps: runRigSteps,
   rigTestPages: runRigTestPages,

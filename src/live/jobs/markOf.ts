@@ -23,6 +23,7 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   forecastsDue: markOfEverything,
   freshen: () => Promise.resolve(""),
   plan: markOfEverything,
+  practiceLately: ofCombo,
   rigAnswers: markOfEverything,
   rigSteps: markOfAllCombos,
   rigTestPages: markOfEverything,

@@ -1,4 +1,5 @@
-import type { PlannedRun } from "#domain";
+import type { Corner, PlannedRun } from "#domain";
+import type { PlanFacts } from "#stats";
 import { Part } from "#ui/Part.tsx";
 import { PlanRow } from "#ui/PlanRow.tsx";
 import { sayRunTask } from "#words";
@@ -8,10 +9,12 @@ import styles from "./Plan.module.css";
 interface FirstRunProps {
   readonly line: PlannedRun | undefined;
   readonly isOwn: boolean;
+  readonly facts: PlanFacts;
+  readonly corners: readonly Corner[];
 }
 
 /** The one suggestion for the next session, large, with its reason. */
-export function FirstRun({ line, isOwn }: FirstRunProps) {
+export function FirstRun({ line, isOwn, facts, corners }: FirstRunProps) {
   if (line === undefined) return null;
   return (
     <div className={styles["first"]}>
@@ -21,7 +24,7 @@ export function FirstRun({ line, isOwn }: FirstRunProps) {
         ruled
       >
         <PlanRow line={line} task={sayRunTask(line)} isLarge>
-          <LineEvidence line={line} />
+          <LineEvidence line={line} facts={facts} corners={corners} />
         </PlanRow>
       </Part>
     </div>

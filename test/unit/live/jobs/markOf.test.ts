@@ -30,6 +30,7 @@ async function marksIn(book: Parameters<typeof markOf>[0], comboId: string) {
     drills: { comboId, today },
     forecastsDue: { comboId, today },
     plan: { comboId, today },
+    practiceLately: { comboId, today },
     rigAnswers: { today },
     rigSteps: { rigId: "rig", records: [{ id: "rig", from: "2026-03-01" }], today },
     rigTestPages: { comboId: "combo" },
