@@ -49,6 +49,7 @@ export type Because =
       readonly balance: number | undefined;
       readonly lost: number;
       readonly laps: number;
+      readonly evenings: number;
       readonly corner: { readonly number: number; readonly count: number } | undefined;
     }
   | {
@@ -68,12 +69,14 @@ export type Because =
   | { readonly because: "gap"; readonly corner: number; readonly gap: NonNullable<PlanCorner["gap"]> }
   | {
       readonly because: "uneven";
+      readonly evenings: number;
       readonly ms: number;
       readonly balance: number;
       readonly sector: number | undefined;
     }
   | {
       readonly because: "runs differ";
+      readonly evenings: number;
       readonly ms: number;
       readonly balance: number;
       /** Shares of the variance, 0 to 1. */
@@ -82,6 +85,7 @@ export type Because =
     }
   | {
       readonly because: "pace";
+      readonly evenings: number;
       readonly ms: number;
       readonly balance: number;
       readonly sector: number | undefined;
@@ -321,7 +325,7 @@ export const rules: readonly Rule[] = [
     part: "focus",
     worth: (facts) => (isLosingLaps(facts) ? Number.POSITIVE_INFINITY : (facts.account?.mistakes ?? 0)),
     lines: (facts) => {
-      const { account, lost } = facts;
+      const { account, evenings, lost } = facts;
       if (!isLosingLaps(facts) && (account?.mistakes ?? 0) <= 0) return [];
       const corner = cornerOfMistakes(facts);
       const line = {
@@ -334,6 +338,7 @@ export const rules: readonly Rule[] = [
           ms: account && Math.max(0, account.mistakes),
           balance: account?.balance,
           ...lost,
+          evenings,
           corner: corner && { number: corner.number, count: corner.mistakes },
         },
       } as const;
@@ -378,6 +383,7 @@ export const rules: readonly Rule[] = [
         check: { figure: "usual", value: usual },
         because: {
           because: "runs differ",
+          evenings: facts.evenings,
           ms: account.repeatability,
           balance: account.balance,
           runs: runs / all,
@@ -394,7 +400,7 @@ export const rules: readonly Rule[] = [
     rule: "repeatability",
     part: "focus",
     worth: (facts) => (areRunsApart(facts) ? 0 : (facts.account?.repeatability ?? 0)),
-    lines: ({ account, scatter, sector }) => {
+    lines: ({ account, evenings, scatter, sector }) => {
       if (account === undefined || scatter === undefined || account.repeatability <= 0) return [];
       const line = {
         rule: "repeatability",
@@ -404,6 +410,7 @@ export const rules: readonly Rule[] = [
         check: { figure: "scatter", value: scatter },
         because: {
           because: "uneven",
+          evenings,
           ms: account.repeatability,
           balance: account.balance,
           sector: sector?.sector,
@@ -420,7 +427,7 @@ export const rules: readonly Rule[] = [
     part: "focus",
     worth: ({ account }) => account?.pace ?? 0,
     lines: (facts) => {
-      const { account, sector, usual } = facts;
+      const { account, evenings, sector, usual } = facts;
       if (account === undefined || usual === undefined || account.pace <= 0) return [];
       const corner = cornerOfPace(facts);
       const line = {
@@ -435,6 +442,7 @@ export const rules: readonly Rule[] = [
             : ({ figure: "sector", value: sector.usual } as const),
         because: {
           because: "pace",
+          evenings,
           ms: account.pace,
           balance: account.balance,
           sector: sector?.sector,
