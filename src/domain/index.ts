@@ -10,6 +10,7 @@ export * from "./cornersOfSector.ts";
 export * from "./figure.ts";
 export * from "./fillCorners.ts";
 export * from "./gaps.ts";
+export * from "./grouped.ts";
 export * from "./isTimeKind.ts";
 export * from "./lapPlaces.ts";
 export * from "./lapSets.ts";

@@ -102,6 +102,7 @@ export { forecastsToMake, type NewForecast } from "./targets/forecastsToMake.ts"
 export { forecastTarget, type TargetForecast, type TargetQuestion } from "./targets/forecastTarget.ts";
 export type { ForecastKind } from "./targets/futureFigures.ts";
 export { type MilestoneQuestion, milestones } from "./targets/milestones.ts";
+export { type JudgedForecast, type OwnRecord, ownRecord, type TargetRecord } from "./targets/ownRecord.ts";
 export {
   type RecordAgainstSaid,
   type RecordedForecast,

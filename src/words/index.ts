@@ -12,7 +12,7 @@ export { acrossReading, acrossTitle, acrossWords, sayAcross } from "./across.ts"
 export { asideThing, sayAsideCount } from "./aside.ts";
 export { cautionLines, cautions, sayBreakDue } from "./cautions.ts";
 export { type Certainty, certaintyOf } from "./certainty.ts";
-export { sayChance } from "./chance.ts";
+export { sayChance, TWENTY } from "./chance.ts";
 export { sayCleanShare, sayMistakeShare, sayNearTheBest, shareEnds } from "./cleanShare.ts";
 export { sayClock } from "./clock.ts";
 export { steadinessReading, steadinessTitle } from "./consistency.ts";
@@ -70,7 +70,15 @@ export {
   toldDifferences,
 } from "./factors.ts";
 export { sayFarDate } from "./farDate.ts";
-export { sayForecastRecord } from "./forecastRecord.ts";
+export {
+  recordMeaning,
+  sayFifth,
+  sayForecastRecord,
+  sayOutcome,
+  sayOutcomes,
+  sayRecord,
+  sayRecordInShort,
+} from "./forecastRecord.ts";
 export { sayFound } from "./found.ts";
 export { gainReading, gainTitle, type KnownOn, sayGainSpan } from "./gain.ts";
 export { type GainColumn, type GainInShort, gainInShort } from "./gainInShort.ts";

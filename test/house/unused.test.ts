@@ -10,7 +10,7 @@ const kept: Readonly<Record<string, string>> = {
   "figures and words of the plan that wait for its screens":
     "nextOfLine sayLineInShort sayLineSoFar sayPlaceInPlan",
   "figures and words of forecasts and levels that wait for their screens":
-    "forecastRecord personalBestReading sayDifference sayForecastRecord sayMistakeShare recordAgainstSaid sayScatter",
+    "personalBestReading sayDifference sayMistakeShare sayScatter",
   "reads and writes that wait for the screens of rig, corners, targets and garage":
     "countTry driveLine leaveOutLine setCount deletePage editRigTest endRun forecastsOfTarget renameCar renameLayout renameTrack runsOfCombo",
   "the way round the worker and into the store, by which tests ask and look":

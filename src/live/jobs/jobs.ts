@@ -5,6 +5,7 @@ import type {
   ComboReview,
   CornersReport,
   CountedDrills,
+  OwnRecord,
   PracticeRate,
   RigStep,
   RunBasis,
@@ -22,6 +23,7 @@ import { type DrillsDetails, runDrills } from "./drills.ts";
 import { type ForecastsDue, type ForecastsDueDetails, runForecastsDue } from "./forecastsDue.ts";
 import { runFreshen } from "./freshen.ts";
 import type { JobRun } from "./job.ts";
+import { type OwnRecordDetails, runOwnRecord } from "./ownRecord.ts";
 import { type FoundPlan, type PlanDetails, runPlan } from "./plan.ts";
 import { type PracticeLatelyDetails, runPracticeLately } from "./practiceLately.ts";
 import { type RigAnswer, type RigAnswersDetails, runRigAnswers } from "./rigAnswers.ts";
@@ -47,6 +49,7 @@ interface Jobs {
   readonly drills: { readonly details: DrillsDetails; readonly result: CountedDrills };
   readonly forecastsDue: { readonly details: ForecastsDueDetails; readonly result: ForecastsDue };
   readonly freshen: { readonly details: null; readonly result: number };
+  readonly ownRecord: { readonly details: OwnRecordDetails; readonly result: OwnRecord };
   readonly plan: { readonly details: PlanDetails; readonly result: FoundPlan | null };
   readonly practiceLately: {
     readonly details: PracticeLatelyDetails;
@@ -85,6 +88,7 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   drills: runDrills,
   forecastsDue: runForecastsDue,
   freshen: runFreshen,
+  ownRecord: runOwnRecord,
   plan: runPlan,
   practiceLately: runPracticeLately,
   rigAnswers: runRigAnswers,

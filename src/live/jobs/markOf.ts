@@ -22,6 +22,7 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   drills: ofCombo,
   forecastsDue: markOfEverything,
   freshen: () => Promise.resolve(""),
+  ownRecord: markOfEverything,
   plan: markOfEverything,
   practiceLately: ofCombo,
   rigAnswers: markOfEverything,

@@ -29,6 +29,7 @@ async function marksIn(book: Parameters<typeof markOf>[0], comboId: string) {
     corners: { comboId, today },
     drills: { comboId, today },
     forecastsDue: { comboId, today },
+    ownRecord: { today },
     plan: { comboId, today },
     practiceLately: { comboId, today },
     rigAnswers: { today },
