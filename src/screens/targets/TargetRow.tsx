@@ -1,5 +1,6 @@
 import { useLayoutEffect, useRef } from "react";
 import { WayPicture } from "#charts/way/WayPicture.tsx";
+import { isReached } from "#combo";
 import { archiveTarget, deleteTarget } from "#db";
 import {
   type CalendarDate,
@@ -230,7 +231,8 @@ function ProgressOf({ state }: { readonly state: TargetState }) {
     return (
       <ProgressBar
         label={<strong>{sayStanding(state)}</strong>}
-        share={progress.value.progress}
+        // What stood there before it was set has come no way since, and is there.
+        share={isReached(standing) ? 1 : progress.value.progress}
         text={sayProgress(state)}
       />
     );

@@ -16,14 +16,18 @@ export function Where({ comboId, where }: WhereProps) {
   const atCorners = sayCornersThatGive(where);
   return (
     <Disclosure title="Where it could come from" answer={whereInShort(where)} level={4}>
-      <p>{saySectorShares(where)}</p>
-      {sectors.known && <Shares shares={sectors.value.shares} />}
-      {atCorners !== undefined && <p>{atCorners}</p>}
-      <p>
-        <a href={printAddress({ place: "corners", comboId })}>
-          {atCorners === undefined ? "Look at corners in a replay: it shows which could give it" : "Corners"}
-        </a>
-      </p>
+      <div className={styles["body"]}>
+        <p>{saySectorShares(where)}</p>
+        {sectors.known && <Shares shares={sectors.value.shares} />}
+        {atCorners !== undefined && <p>{atCorners}</p>}
+        <p>
+          <a href={printAddress({ place: "corners", comboId })}>
+            {atCorners === undefined
+              ? "Look at corners in a replay: it shows which could give it"
+              : "Corners"}
+          </a>
+        </p>
+      </div>
     </Disclosure>
   );
 }

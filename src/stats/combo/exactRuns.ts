@@ -1,10 +1,13 @@
 import { inSet } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 
-/** The laps of each run: the time of one that may be a best and is known exactly, undefined for any other. */
-export function exactRuns(digest: SessionDigest): (number | undefined)[][] {
+/** The laps of each run: the time of one that may be a best, or is of pace and may be one, and is known exactly, undefined for any other. */
+export function exactRuns(
+  digest: SessionDigest,
+  set: "bests" | "paceBests" = "bests",
+): (number | undefined)[][] {
   const { times, exact, runs } = digest;
-  const mayBeBest = inSet(digest, "bests");
+  const mayBeBest = inSet(digest, set);
   const byRun: (number | undefined)[][] = [];
   times.forEach((ms, index) => {
     const isCounted = exact[index] === 1 && mayBeBest(index);

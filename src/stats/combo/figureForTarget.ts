@@ -42,7 +42,12 @@ export function figureForTarget(
       return best && { value: best.ms, decimals: best.decimals };
     }
     case "meanOf":
-      return exactly(bestInARow(page.flatMap(exactRuns), target.laps ?? 1)?.meanMs);
+      return exactly(
+        bestInARow(
+          page.flatMap((digest) => exactRuns(digest)),
+          target.laps ?? 1,
+        )?.meanMs,
+      );
     case "median": {
       const level = levelNow();
       return level === undefined ? usualFigure(latestUsual(page)) : levelFigure(level);

@@ -78,7 +78,10 @@ export function forecastBasis(
   return known({ question, kind: kind === "median" ? kind : "best", rate, ahead, horizon });
 }
 
-/** The sessions with the best mean of so many laps in a row in the place of the best lap; those that have none are left out. */
+/**
+ * The sessions with the best mean of so many pace laps in a row in the place of the best lap; those that have none are left out.
+ * A drill or a race may hold the only laps in a row of its evening, and is no measure of the pace to come.
+ */
 function withMeans(
   sessions: readonly PageSession[],
   page: readonly SessionDigest[],
@@ -87,7 +90,7 @@ function withMeans(
   const digests = new Map(page.map((digest) => [digest.sessionId, digest]));
   return sessions.flatMap((session) => {
     const digest = digests.get(session.sessionId);
-    const mean = digest && bestInARow(exactRuns(digest), laps)?.meanMs;
+    const mean = digest && bestInARow(exactRuns(digest, "paceBests"), laps)?.meanMs;
     return mean === undefined ? [] : [{ ...session, bestMs: mean, bestDecimals: 3 }];
   });
 }

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { practiceRate } from "#stats";
 import { daysUntil, forecastBasis } from "../../../../src/stats/targets/forecastBasis.ts";
-import { aDigest } from "../period/manySessions.ts";
-import type { Told } from "../someRows.ts";
+import { aDigest, aDigestOf } from "../period/manySessions.ts";
+import { aRun, type Told } from "../someRows.ts";
 
 const five = (ms: number): Told[] => new Array<number>(5).fill(ms);
 const known = (...asked: Parameters<typeof forecastBasis>) => {
@@ -45,6 +45,19 @@ describe("what a forecast is made from", () => {
     expect(ahead.slice(0, 2)).toEqual(["2026-01-16", "2026-01-25"]);
     expect(ahead).toHaveLength(43);
     expect(horizon).toBe("2027-01-12");
+  });
+
+  it("takes for a mean the best so many pace laps in a row of each session; what only a drill holds is no measure", () => {
+    const drill = aDigestOf(12, [
+      aRun(1, [83_000, [83_000, "off"], 83_000, [83_000, "off"], 83_000, 83_100, [83_000, "off"], 83_000]),
+      aRun(2, five(88_000), { kind: "drill" }),
+    ]);
+    const mean = (laps: number) =>
+      known({ ...ask, page: [...page, drill], today: "2026-01-14" }, { kind: "meanOf", laps });
+    expect(mean(5).question.history.map(({ bestMs }) => bestMs)).toEqual([84_000, 83_970, 83_940, 83_910]);
+    expect(mean(2).question.history.map(({ bestMs }) => bestMs)).toEqual([
+      84_000, 83_970, 83_940, 83_910, 83_050,
+    ]);
   });
 
   it("is drawn otherwise for another combo, and the same for the same", () => {
