@@ -58,7 +58,7 @@ export function makeBook(): Book {
     runs: season.flatMap(({ runs }) => runs),
     rigs: Object.values(rigs),
     targets: targets.map(({ target }) => target),
-    forecasts: targets.flatMap((one) => makeForecasts(stamp, one, season)),
+    forecasts: targets.flatMap((one) => makeForecasts(stamp, one, { season, pages: [page] })),
     rigTests: [makeGainTest(tested, comboIds.moorHatch, rigs)],
     cornerReviews: makeReviews(stamp, comboIds, sessions),
     plans: makeTemplates(stamp),

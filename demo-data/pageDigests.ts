@@ -11,8 +11,20 @@ export function pageDigests(
   date: string,
 ): SessionDigest[] {
   const page = pageOfEvening(combo, date);
+  return digestsUpTo(
+    season.filter(({ evening }) => pageOfEvening(combo, evening.date) === page),
+    combo,
+    date,
+  );
+}
+
+/** The same of the combo, on all its pages. */
+export function digestsUpTo(
+  season: readonly DrivenEvening[],
+  combo: ComboKey,
+  date: string,
+): SessionDigest[] {
   return season
     .filter(({ evening }) => evening.combo === combo && evening.date <= date)
-    .filter(({ evening }) => pageOfEvening(combo, evening.date) === page)
     .map(({ session, runs }) => sessionDigest(session, runs, defaultPreferences));
 }

@@ -24,7 +24,8 @@ export type Countable =
   | "pair of evenings in a row"
   | "pair of neighbouring runs"
   | "different place"
-  | "forecast that came due";
+  | "forecast that came due"
+  | "target that came due";
 
 /**
  * Too few of something.
@@ -62,6 +63,7 @@ export type PlainCause =
   | "more than a year away"
   | "nothing driven lately"
   | "date to come"
+  | "target gone"
   | "page turned before its date"
   | "no two laps in a row"
   | "no pace run before"

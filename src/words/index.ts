@@ -12,7 +12,7 @@ export { acrossReading, acrossTitle, acrossWords, sayAcross } from "./across.ts"
 export { asideThing, sayAsideCount } from "./aside.ts";
 export { cautionLines, cautions, sayBreakDue } from "./cautions.ts";
 export { type Certainty, certaintyOf } from "./certainty.ts";
-export { sayChance } from "./chance.ts";
+export { sayChance, TWENTY } from "./chance.ts";
 export { sayCleanShare, sayMistakeShare, sayNearTheBest, shareEnds } from "./cleanShare.ts";
 export { sayClock } from "./clock.ts";
 export { steadinessReading, steadinessTitle } from "./consistency.ts";
@@ -59,6 +59,7 @@ export { sayCountedPractice, sayLapsASession, saySessionsAWeek } from "./counted
 export { sayCounts } from "./counts.ts";
 export { sayDatesAhead } from "./datesAhead.ts";
 export { answerOfDifferent } from "./different.ts";
+export { drillReading, drillsFollowedSay, drillTitle } from "./drills.ts";
 export { type Evidence, type Rests, sayEvidence } from "./evidence.ts";
 export {
   factorNames,
@@ -69,7 +70,15 @@ export {
   toldDifferences,
 } from "./factors.ts";
 export { sayFarDate } from "./farDate.ts";
-export { sayForecastRecord } from "./forecastRecord.ts";
+export {
+  recordMeaning,
+  sayFifth,
+  sayForecastRecord,
+  sayOutcome,
+  sayOutcomes,
+  sayRecord,
+  sayRecordInShort,
+} from "./forecastRecord.ts";
 export { sayFound } from "./found.ts";
 export { gainReading, gainTitle, type KnownOn, sayGainSpan } from "./gain.ts";
 export { type GainColumn, type GainInShort, gainInShort } from "./gainInShort.ts";
@@ -110,10 +119,13 @@ export {
 export { overnightReading, overnightTitle } from "./overnight.ts";
 export { nowBeatsSays, scatterShiftSays, shiftReading, shiftTitle } from "./periodShift.ts";
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
-export { drillWords, planEvidence, plannedLines, sayGoodWhen, writtenLine } from "./planLine.ts";
+export { checkWords } from "./planChecks.ts";
+export { type PlanRests, planEvidence, planRests } from "./planEvidence.ts";
+export { drillWords, plannedLines, sayDrill, sayGoodWhen, writtenLine } from "./planLine.ts";
 export { nextOfLine, sayLineInShort, sayLineSoFar, sayPlaceInPlan } from "./planLog.ts";
 export { sayCameTo, sayMet } from "./planOutcome.ts";
 export { sayPlanSize } from "./planSize.ts";
+export { linesOfTemplate, templateOf } from "./planTemplate.ts";
 export { sayWhy } from "./planWhy.ts";
 export {
   practiceReading,

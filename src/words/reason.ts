@@ -23,6 +23,7 @@ const names: Readonly<Record<Countable, readonly [one: string, more: string]>> =
   "pair of neighbouring runs": ["pair of runs in a row", "pairs of runs in a row"],
   "different place": ["different place", "different places"],
   "forecast that came due": ["forecast that came due", "forecasts that came due"],
+  "target that came due": ["target that came due", "targets that came due"],
 };
 
 const plainCauses: Readonly<Record<PlainCause, string>> = {
@@ -39,6 +40,7 @@ const plainCauses: Readonly<Record<PlainCause, string>> = {
   "change too long ago": "the change lies before the sessions that are looked at",
   "more than a year away": "no forecast looks further than a year",
   "date to come": "its date is still to come",
+  "target gone": "its target was deleted before it came due",
   "page turned before its date": "a new page was begun before its date: times no longer compare",
   "nothing driven lately": "nothing was driven in the last six weeks, so nothing is forecast",
   "no two laps in a row": "needs two pace laps of one run in a row, has none",

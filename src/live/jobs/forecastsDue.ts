@@ -1,8 +1,9 @@
 import { presentPage } from "#combo";
 import { forecasts, pagesOfCombo, targetsOfCombo } from "#db";
-import type { CalendarDate, Forecast, Id } from "#domain";
-import { comboStanding, forecastOutcome, forecastsToMake, type NewForecast } from "#stats";
+import type { CalendarDate, Id } from "#domain";
+import { comboStanding, forecastsToMake, type NewForecast } from "#stats";
 import type { JobRun } from "./job.ts";
+import { outcomesOf } from "./outcomesOf.ts";
 import { presentDigests } from "./presentDigests.ts";
 
 export interface ForecastsDueDetails {
@@ -26,18 +27,15 @@ export const runForecastsDue: JobRun<ForecastsDueDetails, ForecastsDue> = async 
     forecasts(book),
     presentDigests(book, details),
   ]);
-  const own = kept.filter((forecast) => forecast.comboId === comboId);
+  const said = kept.filter((forecast) => forecast.comboId === comboId);
   const states = comboStanding({ comboId, digests: driven, pages, targets, today }).targets;
-  const about = await book.tables.targets.bulkGet(own.map(({ targetId }) => targetId));
-  const score = own.flatMap((forecast: Forecast, index) => {
-    const outcome = forecastOutcome({ forecast, target: about[index], digests: driven, pages, today });
-    return outcome.known && outcome.value !== forecast.reached
-      ? [{ id: forecast.id, reached: outcome.value }]
-      : [];
-  });
+  const judged = await outcomesOf(book, { comboId, said, driven, today });
+  const score = judged.flatMap(({ forecast: { id, reached }, outcome }) =>
+    outcome.known && outcome.value !== reached ? [{ id, reached: outcome.value }] : [],
+  );
   const span = presentPage(pages, today);
   return {
-    make: forecastsToMake({ comboId, page, driven, practice, today, span, states, forecasts: own }),
+    make: forecastsToMake({ comboId, page, driven, practice, today, span, states, forecasts: said }),
     score,
   };
 };

@@ -4,6 +4,7 @@ import {
   type CalendarDate,
   comboName,
   type Focus,
+  grouped,
   type Id,
   lapsDriven,
   mayBeFound,
@@ -13,7 +14,6 @@ import {
   type Session,
   searchSession,
 } from "#domain";
-import { grouped } from "./grouped.ts";
 import type { JobRun } from "./job.ts";
 
 export interface SearchDetails {

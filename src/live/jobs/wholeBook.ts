@@ -1,8 +1,7 @@
 import { digestsOfAll, pages, preferences, type ReadOnlyLogbook, references, targets } from "#db";
-import type { CalendarDate, Preferences } from "#domain";
+import { type CalendarDate, grouped, type Preferences } from "#domain";
 import type { WeekCombo } from "#stats";
 import { digestMaker } from "../digestMaker.ts";
-import { grouped } from "./grouped.ts";
 import { idsInDoubt } from "./idsInDoubt.ts";
 
 /** Every combo with a session, with all that its figures rest on, and the driver's choices. */

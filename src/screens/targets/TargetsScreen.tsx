@@ -10,23 +10,27 @@ import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { useFocusBack } from "#ui/useFocusBack.ts";
 import { chanceMeaning } from "#words";
 import { ComboTargets } from "./ComboTargets.tsx";
+import { RecordLine } from "./record/RecordLine.tsx";
 import { TargetForm } from "./TargetForm.tsx";
 import styles from "./TargetsScreen.module.css";
 import { useTypedTarget } from "./useTypedTarget.ts";
 
 const PlanPage = lazy(async () => ({ default: (await import("./plan/PlanPage.tsx")).PlanPage }));
+const RecordPage = lazy(async () => ({ default: (await import("./record/RecordPage.tsx")).RecordPage }));
 
 /** The targets of all combos or of one, or the page of what belongs to them that the address names. */
 export function TargetsScreen() {
   const address = useAddress();
   if (address.place !== "targets") return null;
-  if (address.part === "plan")
+  const { part, comboId } = address;
+  if (part !== undefined)
     return (
-      <Suspense fallback={<p>Opening the plan</p>}>
-        <PlanPage comboId={address.comboId} />
+      <Suspense fallback={<p>Opening</p>}>
+        {part === "plan" && <PlanPage comboId={comboId} />}
+        {part === "record" && <RecordPage />}
       </Suspense>
     );
-  return <TargetsFront comboId={address.comboId} />;
+  return <TargetsFront comboId={comboId} />;
 }
 
 /** The targets of all combos, or of the one the address names. */
@@ -126,6 +130,7 @@ function Targets({ combos, comboId, preferences: chosen, stored }: TargetsProps)
           )}
         </div>
       </div>
+      <RecordLine today={today} />
       {groups.length === 0 && !editing.isOpen && <NoTargets hasCombo={first !== undefined} />}
     </div>
   );

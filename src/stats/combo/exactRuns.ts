@@ -1,10 +1,13 @@
-import { inSet } from "../digest/lapsOfDigest.ts";
+import { inSet, type SetOfLaps } from "../digest/lapsOfDigest.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 
-/** The laps of each run: the time of one that may be a best, or is of pace and may be one, and is known exactly, undefined for any other. */
+/**
+ * The laps of each run: the time of one that may be a best and is known exactly, undefined for any other.
+ * @param set `paceBests`: only those of pace runs
+ */
 export function exactRuns(
   digest: SessionDigest,
-  set: "bests" | "paceBests" = "bests",
+  set: Extract<SetOfLaps, "bests" | "paceBests"> = "bests",
 ): (number | undefined)[][] {
   const { times, exact, runs } = digest;
   const mayBeBest = inSet(digest, set);

@@ -79,8 +79,8 @@ export function forecastBasis(
 }
 
 /**
- * The sessions with the best mean of so many pace laps in a row in the place of the best lap; those that have none are left out.
- * A drill or a race may hold the only laps in a row of its evening, and is no measure of the pace to come.
+ * The sessions with the best mean of so many pace laps in a row in the place of the best lap; those that have none are left
+ * out. A drill is driven slowly on purpose: where it holds the only such laps they say nothing of what is to come.
  */
 function withMeans(
   sessions: readonly PageSession[],

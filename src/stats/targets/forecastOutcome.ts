@@ -30,13 +30,22 @@ export interface OutcomeQuestion {
  * Whether what was forecast came: a session after the forecast and up to its date whose best lap, usual lap or best mean of so
  * many laps in a row was surely there, as the chance had it. Only once the date has passed: scored as soon as they are reached,
  * successes would come into the record before failures of the same day.
+ * What is known of one whose target is gone for good is what was found while it was there.
  * @returns a reason before its date has passed, where its times compare with none later, and where nothing says what it was about
  */
 export function forecastOutcome(question: OutcomeQuestion): Figure<boolean> {
   const { forecast, target, digests, pages, today } = question;
-  const { createdAt, by, kind = target?.kind, value = target?.value, laps = target?.laps } = forecast;
+  const {
+    createdAt,
+    by,
+    kind = target?.kind,
+    value = target?.value,
+    laps = target?.laps,
+    reached,
+  } = forecast;
   if (by >= today) return unknown({ because: "date to come" });
-  if (kind === undefined || value === undefined) return unknown({ because: "no target" });
+  if (kind === undefined || value === undefined)
+    return reached === undefined ? unknown({ because: "target gone" }) : known(reached);
   const page = pageOf(pages, createdAt);
   const coming = digests.filter(
     (digest) =>

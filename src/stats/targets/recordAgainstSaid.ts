@@ -1,4 +1,4 @@
-import type { CalendarDate, Id } from "#domain";
+import { type CalendarDate, type Figure, type Id, known, unknown } from "#domain";
 
 /** A forecast that was scored. */
 export interface RecordedForecast {
@@ -27,9 +27,9 @@ const SELDOM = 0.05;
  * Whether the record contradicts the chances that were given. Forecasts of one target hang together, so each target with its
  * date counts once, by the first that was said of it. Exact: the number that is reached has a Poisson binomial distribution if
  * the chances are right (Wang 1993, "On the number of successes in independent trials"; title from memory).
- * @returns undefined with fewer than five targets
+ * @returns a reason with fewer than five targets
  */
-export function recordAgainstSaid(forecasts: readonly RecordedForecast[]): RecordAgainstSaid | undefined {
+export function recordAgainstSaid(forecasts: readonly RecordedForecast[]): Figure<RecordAgainstSaid> {
   const first = new Map<string, RecordedForecast>();
   for (const forecast of forecasts.toSorted((a, b) =>
     a.madeOn < b.madeOn ? -1 : a.madeOn > b.madeOn ? 1 : 0,
@@ -38,7 +38,8 @@ export function recordAgainstSaid(forecasts: readonly RecordedForecast[]): Recor
     if (!first.has(key)) first.set(key, forecast);
   }
   const said = [...first.values()];
-  if (said.length < LEAST_TARGETS) return undefined;
+  if (said.length < LEAST_TARGETS)
+    return unknown({ needs: LEAST_TARGETS, of: "target that came due", has: said.length });
   const reached = said.filter((forecast) => forecast.reached).length;
   const chances = numberReached(said.map(({ chance }) => chance));
   const sum = (from: number, to: number) =>
@@ -49,12 +50,12 @@ export function recordAgainstSaid(forecasts: readonly RecordedForecast[]): Recor
       : sum(reached, chances.length) < SELDOM
         ? "too cautious"
         : "no";
-  return {
+  return known({
     targets: said.length,
     reached,
     expected: said.reduce((total, { chance }) => total + chance, 0),
     contradicts,
-  };
+  });
 }
 
 /** The chance of each number of successes, from none to all, in independent trials with chances of their own. */

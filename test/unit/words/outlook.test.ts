@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { bandMeaning, cautions, sayChance, sayCurve, sayExpected, sayForecastRecord } from "#words";
+import { bandMeaning, cautions, sayChance, sayCurve, sayExpected } from "#words";
 import { expectWellFormed } from "./wellFormed.ts";
 
 describe("chance", () => {
@@ -83,24 +83,6 @@ describe("the level in words", () => {
     const [all, , pale = 0, outside = 0] = (bandMeaning.match(/\d+/g) ?? []).map(Number);
     expect(pale + outside).toBe(all);
   });
-});
-
-describe("the app's forecast record", () => {
-  it("stands against always saying the usual share", () =>
-    expect(sayForecastRecord({ forecasts: 12, score: 0.181, baseScore: 0.24 })).toBe(
-      "Better than always saying the usual share, in 12 forecasts so far: error 0.18 against 0.24. Lower is better, 0 is perfect.",
-    ));
-
-  it("is called worse where it is, and no better where both are the same", () => {
-    const record = (score: number) => sayForecastRecord({ forecasts: 5, score, baseScore: 0.2 });
-    expect(record(0.25)).toMatch(/^Worse than always/);
-    expect(record(0.2)).toMatch(/^No better than always/);
-  });
-
-  it("needs five", () =>
-    expect(sayForecastRecord({ forecasts: 3, score: 0.1, baseScore: 0.2 })).toBe(
-      "Not enough forecasts that came due yet: 3 of 5",
-    ));
 });
 
 describe("the cautions", () => {

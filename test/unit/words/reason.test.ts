@@ -28,6 +28,7 @@ const causes: {
   "change too long ago": [{}, "the change lies before the sessions that are looked at"],
   "more than a year away": [{}, "no forecast looks further than a year"],
   "date to come": [{}, "its date is still to come"],
+  "target gone": [{}, "its target was deleted before it came due"],
   "page turned before its date": [{}, "a new page was begun before its date: times no longer compare"],
   "nothing driven lately": [{}, "nothing was driven in the last six weeks, so nothing is forecast"],
   "no two laps in a row": [{}, "needs two pace laps of one run in a row, has none"],
@@ -125,6 +126,7 @@ const things: Readonly<Record<Countable, string>> = {
   "pair of neighbouring runs": "pairs of runs in a row",
   "different place": "different places",
   "forecast that came due": "forecasts that came due",
+  "target that came due": "targets that came due",
 };
 
 const twoSessions: Shortage = { needs: 2, of: "session", each: { needs: 5, of: "pace lap" }, has: 0 };
@@ -143,7 +145,7 @@ describe("everything there can be too few of", () => {
   it.each(Object.entries(things) as [Countable, string][])("%s", (of, many) => {
     expect(sayReason({ needs: 2, of, has: 0 })).toBe(`needs 2 ${many}, has 0`);
     const one = many.replace(
-      /^(\w+(?: (?:clean|pace))? ?)?(lap|sector|session|pair|combo|place|forecast|run)s\b/,
+      /^(\w+(?: (?:clean|pace))? ?)?(lap|sector|session|pair|combo|place|forecast|target|run)s\b/,
       "$1$2",
     );
     expect(sayReason({ needs: 1, of, has: 0 })).toBe(`needs 1 ${one}, has 0`);

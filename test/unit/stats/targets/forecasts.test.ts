@@ -77,7 +77,8 @@ describe("what came of a forecast", () => {
   it("is none where nothing says what it was about", () => {
     const digests = [aDigest(12, [82_000])];
     const of = { forecast: aForecast(), target: undefined, digests, pages: [], today: "2026-01-21" };
-    expect(forecastOutcome(of)).toEqual(because("no target"));
+    expect(forecastOutcome(of)).toEqual(because("target gone"));
+    expect(forecastOutcome({ ...of, forecast: aForecast({ reached: true }) })).toEqual(yes);
   });
 });
 

@@ -34,6 +34,15 @@ describe("what a forecast is made from", () => {
   const page = [0, 3, 6, 9].map((day) => aDigest(day, five(84_000 - 10 * day)));
   const ask = { comboId: "combo", page, today: "2026-01-12" };
 
+  it("for a mean of laps in a row the pace runs alone: a drill driven slowly is left out, and so is a session without them", () => {
+    const drill = aRun(1, five(90_000), { kind: "drill" });
+    const short = aRun(2, [84_000, 84_100, 83_900, [84_200, "off"], 84_000, 84_100], {});
+    const withDrill = aDigestOf(12, [drill, aRun(2, five(83_800))]);
+    const pages = [...page, withDrill, aDigestOf(15, [drill, short])];
+    const { question } = known({ ...ask, page: pages, today: "2026-01-17" }, { kind: "meanOf", laps: 5 });
+    expect(question.history.map(({ bestMs }) => bestMs)).toEqual([84_000, 83_970, 83_940, 83_910, 83_800]);
+  });
+
   it("the sessions, breaks and days to come of a year at the present rate", () => {
     const { question, rate, ahead, horizon } = known({ ...ask, page: [...page, aDigest(-20, five(85_000))] });
     expect(question.history.map(({ medianMs }) => medianMs)).toEqual([

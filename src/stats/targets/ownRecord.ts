@@ -1,0 +1,98 @@
+import {
+  type CalendarDate,
+  type Figure,
+  type Forecast,
+  grouped,
+  type Id,
+  type Target,
+  type TargetKind,
+} from "#domain";
+import { type ForecastRecord, forecastRecord } from "./forecastRecord.ts";
+import { type RecordAgainstSaid, type RecordedForecast, recordAgainstSaid } from "./recordAgainstSaid.ts";
+
+/** A forecast that was kept, and what came of it. */
+export interface JudgedForecast {
+  readonly forecast: Forecast;
+  /** The target it was about, deleted or not; undefined where it is gone for good. */
+  readonly target: Pick<Target, "kind" | "value" | "laps"> | undefined;
+  readonly outcome: Figure<boolean>;
+}
+
+/** What was said of one target with its date, oldest first. */
+export interface TargetRecord {
+  readonly comboId: Id;
+  /** What was wanted when it was said; undefined where nothing tells any more. */
+  readonly wanted: { readonly kind: TargetKind; readonly value: number; readonly laps?: number } | undefined;
+  readonly by: CalendarDate;
+  readonly said: readonly {
+    readonly id: Id;
+    readonly madeOn: CalendarDate;
+    readonly chance: number;
+    readonly outcome: Figure<boolean>;
+  }[];
+}
+
+/** The app's own record: every forecast by target, and how those that were scored have turned out. */
+export interface OwnRecord {
+  /** The one about which something was said last comes first. */
+  readonly targets: readonly TargetRecord[];
+  /** Undefined while none is scored. */
+  readonly record: ForecastRecord | undefined;
+  readonly against: Figure<RecordAgainstSaid>;
+}
+
+/**
+ * Puts the app's own record together. Where two devices said something of one target after the same session, what was said first
+ * counts.
+ * @param judged in any order
+ */
+export function ownRecord(judged: readonly JudgedForecast[]): OwnRecord {
+  const inTime = onceEach(
+    judged.toSorted((a, b) => a.forecast.createdAt - b.forecast.createdAt || order(a.forecast, b.forecast)),
+  );
+  const byTarget = grouped(inTime, groupOf);
+  const targets = [...byTarget.values()]
+    .map(ofTarget)
+    .toSorted((a, b) => ((a.said.at(-1)?.madeOn ?? "") < (b.said.at(-1)?.madeOn ?? "") ? 1 : -1));
+  const scored = inTime.flatMap(({ forecast, outcome }): RecordedForecast[] =>
+    outcome.known ? [{ ...forecast, reached: outcome.value }] : [],
+  );
+  return { targets, record: forecastRecord(scored), against: recordAgainstSaid(scored) };
+}
+
+const order = (a: Forecast, b: Forecast) => (a.id < b.id ? -1 : 1);
+
+/** Without what was said a second time of a target after the same session. */
+function onceEach(judged: readonly JudgedForecast[]): readonly JudgedForecast[] {
+  const seen = new Set<string>();
+  return judged.filter(({ forecast: { targetId, madeAfter } }) => {
+    if (madeAfter === undefined) return true;
+    const key = `${targetId} ${madeAfter}`;
+    return !seen.has(key) && seen.add(key);
+  });
+}
+
+function wantedOf({ forecast, target }: JudgedForecast): TargetRecord["wanted"] {
+  const { kind = target?.kind, value = target?.value, laps = target?.laps } = forecast;
+  if (kind === undefined || value === undefined) return undefined;
+  return { kind, value, ...(laps !== undefined && { laps }) };
+}
+
+function groupOf(judged: JudgedForecast): string {
+  const { targetId, by } = judged.forecast;
+  const wanted = wantedOf(judged);
+  return [targetId, by, wanted?.kind, wanted?.value, wanted?.laps].join(" ");
+}
+
+function ofTarget(judged: readonly JudgedForecast[]): TargetRecord {
+  const [first] = judged;
+  if (first === undefined) throw new RangeError("a target without a forecast");
+  const { comboId, by } = first.forecast;
+  const said = judged.map(({ forecast: { id, madeOn, chance }, outcome }) => ({
+    id,
+    madeOn,
+    chance,
+    outcome,
+  }));
+  return { comboId, wanted: wantedOf(first), by, said };
+}
