@@ -56,19 +56,6 @@ describe("what a forecast is made from", () => {
     expect(horizon).toBe("2027-01-12");
   });
 
-  it("takes for a mean the best so many pace laps in a row of each session; what only a drill holds is no measure", () => {
-    const drill = aDigestOf(12, [
-      aRun(1, [83_000, [83_000, "off"], 83_000, [83_000, "off"], 83_000, 83_100, [83_000, "off"], 83_000]),
-      aRun(2, five(88_000), { kind: "drill" }),
-    ]);
-    const mean = (laps: number) =>
-      known({ ...ask, page: [...page, drill], today: "2026-01-14" }, { kind: "meanOf", laps });
-    expect(mean(5).question.history.map(({ bestMs }) => bestMs)).toEqual([84_000, 83_970, 83_940, 83_910]);
-    expect(mean(2).question.history.map(({ bestMs }) => bestMs)).toEqual([
-      84_000, 83_970, 83_940, 83_910, 83_050,
-    ]);
-  });
-
   it("is drawn otherwise for another combo, and the same for the same", () => {
     expect(known(ask).question.seed).toBe(known({ ...ask, today: "2026-01-13" }).question.seed);
     expect(known(ask).question.seed).not.toBe(known({ ...ask, comboId: "other" }).question.seed);
