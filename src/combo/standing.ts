@@ -20,8 +20,12 @@ export type Standing =
   | { readonly kind: "reached"; readonly on: CalendarDate }
   /** It stood there before it was set. */
   | { readonly kind: "reached before"; readonly on: CalendarDate }
-  /** Its date has passed; `reachedOn` where that came later. */
-  | { readonly kind: "missed"; readonly reachedOn: CalendarDate | undefined }
+  /** Its date has passed; `lostOn` where it was reached in time and away again, `reachedOn` where it came there later. */
+  | {
+      readonly kind: "missed";
+      readonly lostOn: CalendarDate | undefined;
+      readonly reachedOn: CalendarDate | undefined;
+    }
   /** `daysLeft` is absent for a target without a date; `lostOn` where it was reached and is away again. */
   | {
       readonly kind: "open";
@@ -49,7 +53,7 @@ export function standingOf(
   if (since !== undefined) return { kind: since.at < setAt ? "reached before" : "reached", on: since.date };
   if (by === undefined) return { kind: "open", daysLeft: undefined, lostOn };
   if (by >= today) return { kind: "open", daysLeft: daysBetween(today, by), lostOn };
-  return { kind: "missed", reachedOn: foldOf(points).since?.date };
+  return { kind: "missed", lostOn, reachedOn: foldOf(points).since?.date };
 }
 
 /** Whether a target counts as reached. */

@@ -71,6 +71,7 @@ export { believedUpTo } from "./versions.ts";
 export { bringBack, bringBackLap } from "./writes/bringBack.ts";
 export { type CarPatch, editCar } from "./writes/cars.ts";
 export type { Change, Edit } from "./writes/change.ts";
+export * from "./writes/changePlan.ts";
 export { type AskedCombo, addCombo, type Named, type NewCombo } from "./writes/combos.ts";
 export * from "./writes/cornerReviews.ts";
 export {

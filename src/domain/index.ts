@@ -17,6 +17,7 @@ export * from "./lapSets.ts";
 export * from "./lapSigns.ts";
 export * from "./lineToCome.ts";
 export * from "./measureRanges.ts";
+export * from "./placeOfLine.ts";
 export * from "./plainValue.ts";
 export * from "./problem.ts";
 export * from "./ranges.ts";

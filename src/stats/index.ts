@@ -115,6 +115,12 @@ export { type SectorPace, sectorSplit } from "./targets/sectorSplit.ts";
 export { chanceNowBeats } from "./evenings/chanceNowBeats.ts";
 export { type SpreadSources, spreadSources } from "./evenings/spreadSources.ts";
 export { type Overnight, staysOvernight } from "./evenings/staysOvernight.ts";
+export {
+  type CountedDrills,
+  countedDrills,
+  type DrillsFollowed,
+  type DrillsInput,
+} from "./plan/countedDrills.ts";
 export { draftPlan, type PlanDraft } from "./plan/draftPlan.ts";
 export { type CountedDay, type DrillWeeks, drillWeeks } from "./plan/drillWeeks.ts";
 export { planMinutes } from "./plan/fitLines.ts";
@@ -122,6 +128,7 @@ export { gatherFacts, type PlanInput } from "./plan/gatherFacts.ts";
 export type { CountedHabit, PlanFacts, TriedLine } from "./plan/planFacts.ts";
 export { type LineOutcome, planOutcome } from "./plan/planOutcome.ts";
 export type { Because, DraftLine, PlanRule } from "./plan/planRules.ts";
+export { rigTestLine } from "./plan/rigTestLine.ts";
 export { suggestionIn } from "./plan/suggestionIn.ts";
 
 // Race distance

@@ -32,55 +32,57 @@ export function PlanRow(props: PlanRowProps) {
   const { hasBoxes = false, children } = props;
   const { purpose, attendTo, goodWhen, reason, laps = 0 } = line;
   return (
-    <div className={classes(styles["row"], isLarge && styles["large"], isSoft && styles["soft"])}>
-      {n !== undefined && (
-        <span aria-hidden="true" className={styles["number"]}>
-          {n}
-        </span>
-      )}
-      <div className={styles["what"]}>
-        <h3 className={styles["purpose"]}>
-          <Name>{purpose}</Name>
-        </h3>
-        {mark !== undefined && <span className={styles["mark"]}>{mark}</span>}
-        <p className={styles["task"]}>{task}</p>
-      </div>
-      {(attendTo !== undefined || goodWhen !== undefined) && (
-        <dl className={styles["terms"]}>
-          {attendTo !== undefined && (
-            <div>
-              <dt>Attend to</dt>
-              <dd>
-                <Name>{attendTo}</Name>
-              </dd>
-            </div>
-          )}
-          {goodWhen !== undefined && (
-            <div>
-              <dt>Good when</dt>
-              <dd>
-                <Name>{goodWhen}</Name>
-              </dd>
-            </div>
-          )}
-        </dl>
-      )}
-      {hasReason && reason !== undefined && (
-        <p className={styles["reason"]}>
-          <Name>{reason}</Name>
-        </p>
-      )}
-      {hasBoxes && (
-        <div aria-hidden="true" className={styles["paper"]}>
-          <span className={styles["boxes"]}>
-            {Array.from({ length: Math.min(laps, mostBoxes) }, (_, lap) => (
-              <span key={lap} className={styles["box"]} />
-            ))}
+    <div className={styles["around"]}>
+      <div className={classes(styles["row"], isLarge && styles["large"], isSoft && styles["soft"])}>
+        {n !== undefined && (
+          <span aria-hidden="true" className={styles["number"]}>
+            {n}
           </span>
-          <span className={styles["write"]} />
+        )}
+        <div className={styles["what"]}>
+          <h3 className={styles["purpose"]}>
+            <Name>{purpose}</Name>
+          </h3>
+          {mark !== undefined && <span className={styles["mark"]}>{mark}</span>}
+          <p className={styles["task"]}>{task}</p>
         </div>
-      )}
-      {children !== undefined && <div className={styles["more"]}>{children}</div>}
+        {(attendTo !== undefined || goodWhen !== undefined) && (
+          <dl className={styles["terms"]}>
+            {attendTo !== undefined && (
+              <div>
+                <dt>Attend to</dt>
+                <dd>
+                  <Name>{attendTo}</Name>
+                </dd>
+              </div>
+            )}
+            {goodWhen !== undefined && (
+              <div>
+                <dt>Good when</dt>
+                <dd>
+                  <Name>{goodWhen}</Name>
+                </dd>
+              </div>
+            )}
+          </dl>
+        )}
+        {hasReason && reason !== undefined && (
+          <p className={styles["reason"]}>
+            <Name>{reason}</Name>
+          </p>
+        )}
+        {hasBoxes && (
+          <div aria-hidden="true" className={styles["paper"]}>
+            <span className={styles["boxes"]}>
+              {Array.from({ length: Math.min(laps, mostBoxes) }, (_, lap) => (
+                <span key={lap} className={styles["box"]} />
+              ))}
+            </span>
+            <span className={styles["write"]} />
+          </div>
+        )}
+        {children !== undefined && <div className={styles["more"]}>{children}</div>}
+      </div>
     </div>
   );
 }

@@ -7,11 +7,10 @@ import {
   type PlanCheck,
   type PlannedRun,
 } from "#domain";
-import type { Because, CountedHabit, DraftLine, PlanRule } from "#stats";
+import type { Because, CountedHabit, DraftLine } from "#stats";
 import { hundredths, sayAmount, thousandths } from "./amount.ts";
 import { sayCorners } from "./cornersSay.ts";
 import { counted } from "./counted.ts";
-import type { Rests } from "./evidence.ts";
 import { sayWhy } from "./planWhy.ts";
 import { targetFigure } from "./targets.ts";
 
@@ -71,9 +70,7 @@ function purposeOf(line: DraftLine, corners: readonly Corner[]): string {
     case "corner":
       return `Corner ${corner}`;
     case "drill":
-      return drill === undefined
-        ? "Drill"
-        : `${drillWords[drill].name}${corner === undefined ? "" : `, corner ${corner}`}`;
+      return drill === undefined ? "Drill" : sayDrill(drill, corner);
     case "repeatability":
       return "Equal laps";
     case "runs alike":
@@ -90,6 +87,14 @@ function purposeOf(line: DraftLine, corners: readonly Corner[]): string {
     case "race":
       return "A long run";
   }
+}
+
+/**
+ * What a drill is called: with its corner, where it has one.
+ * @example "Stops at the mark, corner 5"
+ */
+export function sayDrill(drill: Drill, corner: number | undefined): string {
+  return `${drillWords[drill].name}${corner === undefined ? "" : `, corner ${corner}`}`;
 }
 
 /** "sector 2 (corners 5 to 8)" */
@@ -207,25 +212,3 @@ export function sayGoodWhen({
       return laps === 0 ? "driven" : `${counted(laps, "lap")} driven`;
   }
 }
-
-const common = "common practice, no source";
-
-/** What the reason of each rule's line and the advice itself rest on. */
-export const planEvidence: Readonly<Record<PlanRule, Rests>> = {
-  "after a break": { reason: "measured on you", advice: common },
-  // Warm-up decrement (Adams 1961): first tries after a rest are worse, and come back fast.
-  "warm-up": { reason: "fair evidence", advice: "fair evidence" },
-  "learn the layout": { reason: "measured on you", advice: common },
-  "rig test": { reason: "measured on you", advice: "fair evidence" },
-  // Practice is not learning (Soderstrom & Bjork 2015).
-  again: { reason: "measured on you", advice: "fair evidence" },
-  mistakes: { reason: "measured on you", advice: common },
-  corner: { reason: "measured on you", advice: "fair evidence" },
-  drill: { reason: "measured on you", advice: "worth a try" },
-  repeatability: { reason: "measured on you", advice: common },
-  "runs alike": { reason: "measured on you", advice: "worth a try" },
-  pace: { reason: "measured on you", advice: common },
-  target: { reason: "measured on you", advice: "fair evidence" },
-  measure: { reason: "measured on you", advice: "fair evidence" },
-  race: { reason: "measured on you", advice: common },
-};

@@ -1,5 +1,5 @@
 import { formatLapTime, sayDate } from "#domain";
-import type { Because } from "#stats";
+import type { Because, CountedHabit } from "#stats";
 import { hundredths, sayAmount } from "./amount.ts";
 import { sayRange } from "./cornersSay.ts";
 import { asSentence, counted, inWords } from "./counted.ts";
@@ -44,9 +44,9 @@ export function sayWhy(because: Because): string {
       return `About ${seconds(worth.mid)} a lap${worth.low === worth.high ? "" : ` (${sayRange(worth)})`}: no other corner is worth more${lost}.`;
     }
     case "braking":
-      return `Braking was ${because.seen.what} in ${because.seen.count} of ${counted(because.seen.of, "review")}.`;
+      return sayBrakingSeen(because.seen);
     case "throttle":
-      return `Throttle was ${because.seen.what === "twice" ? "pressed twice" : because.seen.what} in ${because.seen.count} of ${counted(because.seen.of, "review")}.`;
+      return sayThrottleSeen(because.seen);
     case "gap":
       return `A replay showed ${because.gap.metres.toFixed(1)} m of road left at the ${because.gap.at}.`;
     case "uneven":
@@ -66,6 +66,16 @@ export function sayWhy(because: Because): string {
     case "races":
       return `You raced on ${inWords(because.races)} of your last evenings.`;
   }
+}
+
+/** "Braking was late in 2 of 3 reviews." */
+export function sayBrakingSeen({ what, count, of }: CountedHabit<"early" | "late">): string {
+  return `Braking was ${what} in ${count} of ${counted(of, "review")}.`;
+}
+
+/** "Throttle was pressed twice in 2 of 3 reviews." */
+export function sayThrottleSeen({ what, count, of }: CountedHabit<"early" | "late" | "twice">): string {
+  return `Throttle was ${what === "twice" ? "pressed twice" : what} in ${count} of ${counted(of, "review")}.`;
 }
 
 function sayMistakesWhy({

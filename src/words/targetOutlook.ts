@@ -2,6 +2,7 @@ import { type CalendarDate, formatLapTime, type Reason, sayDate, type TimeKind }
 import type { TargetOutlook } from "#stats";
 import { chanceWord, sayChance } from "./chance.ts";
 import { asSentence, counted, listed } from "./counted.ts";
+import { saySessionsAWeek } from "./countedPractice.ts";
 import { sayFarDate } from "./farDate.ts";
 import { sayExpected } from "./outlook.ts";
 import { sayReason, sayTooFew } from "./reason.ts";
@@ -51,6 +52,14 @@ export function sayMilestones(
 }
 
 /**
+ * What stands beside a chance from so few sessions that no model can tell one driver from another.
+ * @example "Mostly assumption: it rests on 3 sessions."
+ */
+export function sayMostlyAssumption({ sessions }: Pick<TargetOutlook, "sessions">): string {
+  return `Mostly assumption: it rests on ${counted(sessions, "session")}.`;
+}
+
+/**
  * What a forecast rests on: sessions driven and those counted on.
  * @example "From 22 sessions, and 6 more by then: 1.8 a week of 21 timed laps, as in the last six weeks."
  */
@@ -58,14 +67,13 @@ export function sayTargetRests({
   byDate,
   rate,
   sessions,
-  isMostlyAssumption,
-}: Pick<TargetOutlook, "byDate" | "rate" | "sessions" | "isMostlyAssumption">): string {
-  const often = rate.sessionsAWeek.toFixed(1);
-  const laps = `a week of ${counted(Math.round(rate.lapsASession), "timed lap")}, as in the last six weeks`;
+}: Pick<TargetOutlook, "byDate" | "rate" | "sessions">): string {
+  const often = saySessionsAWeek(rate);
+  const as = rate.isAssumed ? "as you count on" : "as in the last six weeks";
+  const laps = `a week of ${counted(Math.round(rate.lapsASession), "timed lap")}, ${as}`;
   const more =
     byDate === undefined ? `${often} more ${laps}` : `${byDate.sessions} more by then: ${often} ${laps}`;
-  const doubt = isMostlyAssumption ? "Little more than a guess: fewer than 4 sessions. " : "";
-  return `${doubt}From ${counted(sessions, "session")}, and ${more}.`;
+  return `From ${counted(sessions, "session")}, and ${more}.`;
 }
 
 /**

@@ -1,3 +1,4 @@
+import type { Standing } from "#combo";
 import { sayDate } from "#domain";
 import type { TargetFigure, TargetState } from "#stats";
 import { counted } from "./counted.ts";
@@ -14,17 +15,22 @@ export function sayStanding(state: TargetState): string {
     case "reached before":
       return `Reached on ${sayDate(standing.on)}, before it was set.`;
     case "missed":
-      return sayMissed(state, standing.reachedOn);
+      return sayMissed(state, standing);
     case "open": {
       const left = sayDaysLeft(standing.daysLeft);
-      return standing.lostOn === undefined
-        ? left
-        : `Reached before, and very likely lost again since ${sayDate(standing.lostOn)}. ${left}`;
+      if (standing.lostOn === undefined) return left;
+      // A level is only known so far; a session's own figure is what it is.
+      const lost = state.target.kind === "median" ? "very likely lost again since" : "lost again on";
+      return `Reached before, and ${lost} ${sayDate(standing.lostOn)}. ${left}`;
     }
   }
 }
 
-function sayMissed({ target, closest }: TargetState, reachedOn: string | undefined): string {
+function sayMissed(
+  { target, closest }: TargetState,
+  { lostOn, reachedOn }: Extract<Standing, { kind: "missed" }>,
+): string {
+  if (lostOn !== undefined) return `Missed: reached before its date, and lost again on ${sayDate(lostOn)}.`;
   if (reachedOn !== undefined) return `Missed by its date; reached on ${sayDate(reachedOn)}.`;
   if (closest === undefined) return "Missed.";
   const figure = sayTargetFigure(target.kind, closest);

@@ -8,11 +8,11 @@ const kept: Readonly<Record<string, string>> = {
     "fitExponential fitPower horizontalFromVertical lag1Autocorrelation levelChange linearFit pairedTTest raceDistance",
   "figures that wait for the screens of rig, corners and races": "fuelNeeded sectorSplit",
   "figures and words of the plan that wait for its screens":
-    "drillWeeks nextOfLine sayLineInShort sayLineSoFar sayMet sayPlaceInPlan",
-  "figures and words of levels that wait for their screens":
+    "linesOfTemplate takeTemplate templateOf planRests nextOfLine sayLineInShort sayLineSoFar sayMet sayPlaceInPlan",
+  "figures and words of forecasts and levels that wait for their screens":
     "personalBestReading sayDifference sayMistakeShare sayScatter",
   "reads and writes that wait for the screens of rig, corners, targets and garage":
-    "addPlan countTry driveLine leaveOutLine setCount deletePage deletePlan editPlan editRigTest endRun forecastsOfTarget planTemplates renameCar renameLayout renameTrack runsOfCombo setPractice",
+    "addPlan countTry driveLine leaveOutLine setCount deletePage deletePlan editPlan editRigTest endRun forecastsOfTarget planTemplates renameCar renameLayout renameTrack runsOfCombo",
   "the way round the worker and into the store, by which tests ask and look":
     "askHere readDraft readDrafts rowCounts sendHere",
   "by which published values and the round trip are checked":

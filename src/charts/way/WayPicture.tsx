@@ -1,4 +1,3 @@
-import { formatLapTime } from "#domain";
 import { Picture } from "../frame/Picture.tsx";
 import { spreadLabels } from "../frame/spreadLabels.ts";
 import { textWidth, useRoom } from "../frame/useRoom.ts";
@@ -8,6 +7,8 @@ import styles from "./Way.module.css";
 
 interface WayPictureProps {
   readonly way: Way;
+  /** What is wanted, in words: "1:23.400". */
+  readonly wanted: string;
   /** What is known last, in words: "level 1:24.13". */
   readonly end: string;
   /** The same in words, for those who do not see it. */
@@ -18,13 +19,12 @@ const plotHeight = 132;
 const gap = 12;
 
 /**
- * The way to a target: what was known since it was set, today, the steps to come and the wanted value on its day. Lower is
- * faster. Nothing is drawn where neither its start nor anything since is known.
+ * The way to a target: what was known since it was set, today, the steps to come and the wanted value on its day. Of a time
+ * lower is faster. Nothing is drawn where neither its start nor anything since is known.
  */
-export function WayPicture({ way, end, label }: WayPictureProps) {
+export function WayPicture({ way, wanted, end, label }: WayPictureProps) {
   const { box, square, room } = useRoom();
   const { width, em } = room;
-  const wanted = formatLapTime(way.value);
   // What is known last stands beside its dot; of a way that is over the dot is where the picture ends.
   const isAtEnd = way.by !== undefined && way.by < way.today;
   const right = Math.max(...[wanted, isAtEnd ? end : ""].map((text) => textWidth(text, em))) + gap;

@@ -63,7 +63,7 @@ export async function cornersInput(
 }
 
 /** The sessions themselves; one that has gone meanwhile is left out. */
-async function withRuns(book: ReadOnlyLogbook, digests: readonly SessionDigest[]) {
+export async function withRuns(book: ReadOnlyLogbook, digests: readonly SessionDigest[]) {
   const found = await Promise.all(
     digests.map(async ({ sessionId }) => ({
       session: await sessionOf(book, sessionId),

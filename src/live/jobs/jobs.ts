@@ -4,7 +4,9 @@ import type {
   ComboLine,
   ComboReview,
   CornersReport,
+  CountedDrills,
   OwnRecord,
+  PracticeRate,
   RigStep,
   RunBasis,
   SuggestedTargets,
@@ -17,11 +19,13 @@ import { type AcrossCombosDetails, runAcrossCombos } from "./acrossCombos.ts";
 import { type BestAndUsual, type BestAndUsualDetails, runBestAndUsual } from "./bestAndUsual.ts";
 import { type ComboReviewDetails, runComboReview } from "./comboReview.ts";
 import { type CornersDetails, runCorners } from "./corners.ts";
+import { type DrillsDetails, runDrills } from "./drills.ts";
 import { type ForecastsDue, type ForecastsDueDetails, runForecastsDue } from "./forecastsDue.ts";
 import { runFreshen } from "./freshen.ts";
 import type { JobRun } from "./job.ts";
 import { type OwnRecordDetails, runOwnRecord } from "./ownRecord.ts";
 import { type FoundPlan, type PlanDetails, runPlan } from "./plan.ts";
+import { type PracticeLatelyDetails, runPracticeLately } from "./practiceLately.ts";
 import { type RigAnswer, type RigAnswersDetails, runRigAnswers } from "./rigAnswers.ts";
 import { type RigStepsDetails, runRigSteps } from "./rigSteps.ts";
 import { type RigTestPage, type RigTestPagesDetails, runRigTestPages } from "./rigTestPages.ts";
@@ -42,10 +46,15 @@ interface Jobs {
   readonly bestAndUsual: { readonly details: BestAndUsualDetails; readonly result: BestAndUsual[] };
   readonly comboReview: { readonly details: ComboReviewDetails; readonly result: ComboReview };
   readonly corners: { readonly details: CornersDetails; readonly result: CornersReport | null };
+  readonly drills: { readonly details: DrillsDetails; readonly result: CountedDrills };
   readonly forecastsDue: { readonly details: ForecastsDueDetails; readonly result: ForecastsDue };
   readonly freshen: { readonly details: null; readonly result: number };
   readonly ownRecord: { readonly details: OwnRecordDetails; readonly result: OwnRecord };
   readonly plan: { readonly details: PlanDetails; readonly result: FoundPlan | null };
+  readonly practiceLately: {
+    readonly details: PracticeLatelyDetails;
+    readonly result: PracticeRate | null;
+  };
   readonly rigAnswers: { readonly details: RigAnswersDetails; readonly result: RigAnswer[] };
   readonly rigSteps: { readonly details: RigStepsDetails; readonly result: RigStep[] };
   readonly rigTestPages: { readonly details: RigTestPagesDetails; readonly result: RigTestPage[] };
@@ -76,10 +85,12 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   bestAndUsual: runBestAndUsual,
   comboReview: runComboReview,
   corners: runCorners,
+  drills: runDrills,
   forecastsDue: runForecastsDue,
   freshen: runFreshen,
   ownRecord: runOwnRecord,
   plan: runPlan,
+  practiceLately: runPracticeLately,
   rigAnswers: runRigAnswers,
   rigSteps: runRigSteps,
   rigTestPages: runRigTestPages,

@@ -1,12 +1,13 @@
 import { inOrder, presentPage } from "#combo";
 import { pagesOfCombo } from "#db";
-import type { CalendarDate, Id, Preferences, Target } from "#domain";
+import { type CalendarDate, type Id, isTimeKind, type Preferences, type Target } from "#domain";
 import { type DrivenCombo, useFigures, useRows, useSessionsInDoubt } from "#live";
 import { printAddress } from "#state/address.ts";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { Name } from "#ui/Name.tsx";
 import { SessionsInDoubt } from "#ui/SessionsInDoubt.tsx";
 import styles from "./ComboTargets.module.css";
+import { Practice } from "./Practice.tsx";
 import { TargetRow } from "./TargetRow.tsx";
 import type { FrontForm } from "./useTypedTarget.ts";
 
@@ -53,6 +54,10 @@ export function ComboTargets(props: ComboTargetsProps) {
   );
   const held = targets.filter(({ archivedAt }) => archivedAt === undefined);
   const archived = targets.filter(({ archivedAt }) => archivedAt !== undefined);
+  const hasChance = review?.targets.some(
+    ({ target, standing }) =>
+      standing.kind === "open" && target.archivedAt === undefined && isTimeKind(target.kind),
+  );
   return (
     <section aria-label={combo.name} className={styles["combo"]} data-wide={held.length > 1}>
       <div className={styles["head"]}>
@@ -66,6 +71,9 @@ export function ComboTargets(props: ComboTargetsProps) {
         </a>
       </div>
       <SessionsInDoubt sessions={ahead} today={today} />
+      {hasChance && (
+        <Practice comboId={combo.id} practice={combo.combo.practice} today={today} place="list" />
+      )}
       {held.length === 0 ? <p className={styles["none"]}>No active target.</p> : rows(held)}
       {archived.length > 0 && (
         <div className={styles["archive"]}>

@@ -5,6 +5,7 @@ import { Disclosure } from "#ui/Disclosure.tsx";
 import {
   counted,
   sayMilestones,
+  sayMostlyAssumption,
   sayNoForecast,
   sayTargetChance,
   sayTargetDates,
@@ -67,6 +68,7 @@ export function ChanceShown({ outlook, by, today }: ChanceShownProps) {
       {byDate !== undefined && by !== undefined && (
         <p className={styles["chance"]}>{sayTargetChance(byDate.chance, by)}</p>
       )}
+      {outlook.isMostlyAssumption && <p>{sayMostlyAssumption(outlook)}</p>}
       <ChanceLine chance={{ today, likelyDays, expected, by: byDate === undefined ? undefined : by }} />
       <p>{sayTargetDates(outlook, today)}</p>
     </>

@@ -1,4 +1,4 @@
-import { type CalendarDate, isCalendarDate, isTimeKind } from "#domain";
+import { type AssumedPractice, type CalendarDate, isCalendarDate, isTimeKind } from "#domain";
 import type { DrivenCombo, Form } from "#live";
 import type { TargetFigure } from "#stats";
 import { Choice } from "#ui/Choice.tsx";
@@ -6,6 +6,7 @@ import { Columns } from "#ui/Columns.tsx";
 import { Field } from "#ui/Field.tsx";
 import { Select } from "#ui/Select.tsx";
 import { progressOnly, sayHowToType, sayTargetValue, valueLabel } from "#words";
+import { Practice } from "./Practice.tsx";
 import { Suggestions } from "./Suggestions.tsx";
 import styles from "./TargetForm.module.css";
 import { Trial } from "./Trial.tsx";
@@ -21,6 +22,8 @@ interface TargetFieldsProps {
   readonly now: TargetFigure | undefined;
   /** Those to choose from; empty where the combo stands. */
   readonly combos: readonly DrivenCombo[];
+  /** What the driver counts on with the combo that is chosen. */
+  readonly practice: AssumedPractice | undefined;
   readonly today: CalendarDate;
 }
 
@@ -35,7 +38,7 @@ const units = { scatter: "s", cleanShare: "%" } as const;
 
 /** What a target is made of. */
 export function TargetFields(props: TargetFieldsProps) {
-  const { typed, set, field, read, now, combos, today } = props;
+  const { typed, set, field, read, now, combos, practice, today } = props;
   const { comboId, kind, by, value } = typed;
   const laps = typedLaps(typed);
   return (
@@ -65,7 +68,12 @@ export function TargetFields(props: TargetFieldsProps) {
             )}
         </div>
         {isTimeKind(kind) ? (
-          <Trial tried={triedOf(typed, read, today)} />
+          <div className={styles["form"]}>
+            <Trial tried={triedOf(typed, read, today)} />
+            {triedOf(typed, read, today) && (
+              <Practice comboId={comboId} practice={practice} today={today} place="form" />
+            )}
+          </div>
         ) : (
           <p className={styles["aside"]}>{progressOnly}</p>
         )}

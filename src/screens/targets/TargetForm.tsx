@@ -133,6 +133,7 @@ export function TargetForm(props: TargetFormProps) {
           read={reading.ok ? reading.value : undefined}
           now={now}
           combos={target === undefined ? combos : []}
+          practice={combos.find(({ id }) => id === comboId)?.combo.practice}
           today={today}
         />
         <LiveRegion message={questions.join(" ")} />

@@ -13,12 +13,15 @@ import {
 import { type DrivenCombo, useFigures, useWrite } from "#live";
 import type { TargetState, TargetStep, TargetWay } from "#stats";
 import { Button } from "#ui/Button.tsx";
+import { Disclosure } from "#ui/Disclosure.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { keepInSight } from "#ui/keepInSight.ts";
 import { Name } from "#ui/Name.tsx";
 import { ProgressBar } from "#ui/ProgressBar.tsx";
 import { useFocusBack } from "#ui/useFocusBack.ts";
 import {
+  sayChanged,
+  sayEarlier,
   sayKnownFigure,
   sayProgress,
   sayStanding,
@@ -59,7 +62,7 @@ export function TargetRow(props: TargetRowProps) {
   const editing = useTypedTarget(`target ${target.id}`, front);
   const edit = useRef<HTMLButtonElement>(null);
   useFocusBack(editing.isOpen || undefined, () => edit.current);
-  const { id, kind, value, by, process, archivedAt } = target;
+  const { id, kind, value, by, archivedAt } = target;
   const isArchived = archivedAt !== undefined;
   const name = sayTarget(target);
   const heading = useRef<HTMLHeadingElement>(null);
@@ -111,11 +114,7 @@ export function TargetRow(props: TargetRowProps) {
           <p className={styles["figures"]}>{figuresOf(state).join(" · ")}</p>
         </>
       )}
-      {process !== undefined && (
-        <p>
-          To do: <Name>{process}</Name>
-        </p>
-      )}
+      <Said target={target} />
       <div className={styles["buttons"]}>
         {state?.standing.kind === "missed" && !isArchived && (
           <RenewTarget target={target} now={state.now?.value} today={today} onRenewed={onRenewed} />
@@ -134,6 +133,37 @@ export function TargetRow(props: TargetRowProps) {
         </Button>
       </div>
     </li>
+  );
+}
+
+/** What the driver wrote about it, and what it was before. */
+function Said({ target: { process, why, note, earlier } }: { readonly target: Target }) {
+  const said = [
+    ["To do", process],
+    ["What it is for", why],
+    ["Note", note],
+  ] as const;
+  const changed = sayChanged(earlier);
+  return (
+    <>
+      {said.map(
+        ([what, text]) =>
+          text !== undefined && (
+            <p key={what}>
+              {what}: <Name>{text}</Name>
+            </p>
+          ),
+      )}
+      {changed !== undefined && (
+        <Disclosure title="Changed" answer={changed} level={4}>
+          <ul className={styles["earlier"]}>
+            {earlier?.toReversed().map((was) => (
+              <li key={was.until}>{sayEarlier(was)}</li>
+            ))}
+          </ul>
+        </Disclosure>
+      )}
+    </>
   );
 }
 
@@ -169,19 +199,23 @@ interface WayOfProps {
 function WayOf({ state: { target, standing, now }, way, steps, today }: WayOfProps) {
   if (way === undefined) return null;
   const { kind, value, by, setOn, start } = target;
+  // Once driven it stands until it is beaten.
+  const isHeld = kind === "best" || kind === "meanOf";
   const picture = {
     ...{ value, by, setOn, start, today, steps },
     points: way.points,
-    isStepped: kind === "best",
+    isStepped: isHeld,
   };
   const last = way.points.at(-1);
-  const isNow = kind === "best" && standing.kind === "open";
+  const isNow = isHeld && standing.kind === "open";
   const end = last
     ? `${isNow ? "now " : ""}${sayTargetFigure(kind, last)}`
     : start === undefined
       ? ""
       : sayKnownFigure(kind, start);
-  return <WayPicture way={picture} end={end} label={sayWay(target, now)} />;
+  return (
+    <WayPicture way={picture} wanted={sayTargetValue(kind, value)} end={end} label={sayWay(target, now)} />
+  );
 }
 
 /** How it stands, and how far it has come. */

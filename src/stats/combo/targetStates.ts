@@ -6,6 +6,7 @@ import type { LevelKnown } from "../level/levelKnown.ts";
 import type { PageSession } from "../period/pageHistory.ts";
 import { type TargetProgress, targetProgress } from "../targets/targetProgress.ts";
 import { figureForTarget, levelFigure, type TargetFigure } from "./figureForTarget.ts";
+import { type SessionFigure, sessionFigures } from "./sessionFigures.ts";
 import { targetPoints } from "./targetPoints.ts";
 
 /** How it stands with one target on a day; figures in the target's unit. */
@@ -69,10 +70,8 @@ function surely(now: TargetFigure | undefined): number | undefined {
   return now?.isLevel ? now.value : now && latestMs({ ms: now.value, decimals: now.decimals });
 }
 
-function closestTo(
-  { kind, setAt, setOn, by = setOn }: Target,
-  { digests, history, level }: TargetsQuestion,
-): TargetFigure | undefined {
+function closestTo(target: Target, { digests, history, level }: TargetsQuestion): TargetFigure | undefined {
+  const { kind, setAt, setOn, by = setOn } = target;
   const isWithin = ({ startedAt, date }: Pick<SessionDigest, "startedAt" | "date">) =>
     startedAt >= setAt && date <= by;
   switch (kind) {
@@ -85,13 +84,21 @@ function closestTo(
           return mid === undefined ? [] : [levelFigure(mid)];
         }),
       );
-    default:
-      return undefined;
+    case "meanOf":
+    case "scatter":
+      return nearest(sessionFigures(target, digests.filter(isWithin)).map(figureOnly));
+    case "cleanShare":
+      return nearest(sessionFigures(target, digests.filter(isWithin)).map(figureOnly), -1);
   }
 }
 
-function nearest(figures: readonly TargetFigure[]): TargetFigure | undefined {
-  return figures.toSorted((a, b) => (surely(a) ?? 0) - (surely(b) ?? 0))[0];
+/** @param sign of what is better: less, or with -1 more */
+function nearest(figures: readonly TargetFigure[], sign = 1): TargetFigure | undefined {
+  return figures.toSorted((a, b) => sign * ((surely(a) ?? 0) - (surely(b) ?? 0)))[0];
+}
+
+function figureOnly({ value, decimals }: SessionFigure): TargetFigure {
+  return { value, decimals };
 }
 
 function bestFigure({ ms, decimals }: { readonly ms: number; readonly decimals: number }): TargetFigure {

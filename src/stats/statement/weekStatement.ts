@@ -1,4 +1,4 @@
-import { isInForce, nearestFirst, onPage } from "#combo";
+import { isInForce, nearestFirst, onPage, targetOnDay } from "#combo";
 import { addCounts, addDays, type CalendarDate, type Figure, type Id, type ReferenceLap } from "#domain";
 import { type WorkOn, workOn } from "../account/workOn.ts";
 import type { DatedBest } from "../bests/datedBest.ts";
@@ -157,7 +157,7 @@ function asOf(combo: WeekCombo, sunday: CalendarDate, today: CalendarDate): Know
   return { ...combo, ...known, standing, page };
 }
 
-/** A combo as it was known on a day: no later session, no page turned after its last one, no target set since. */
+/** A combo as it was known on a day: no later session, no page turned after its last one, no target set or changed since. */
 function knownOn(combo: WeekCombo, day: CalendarDate): ComboQuestion {
   const digests = combo.digests.filter(({ date }) => date <= day);
   const lastAt = digests.reduce((last, { startedAt }) => Math.max(last, startedAt), Number.NEGATIVE_INFINITY);
@@ -165,7 +165,7 @@ function knownOn(combo: WeekCombo, day: CalendarDate): ComboQuestion {
     comboId: combo.comboId,
     digests,
     pages: combo.pages.filter(({ from }) => from <= lastAt),
-    targets: combo.targets.filter(({ setOn }) => setOn <= day),
+    targets: combo.targets.filter(({ setOn }) => setOn <= day).map((target) => targetOnDay(target, day)),
     today: day,
   };
 }

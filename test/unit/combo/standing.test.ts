@@ -103,3 +103,13 @@ test("a best once reached is reached for good, whatever comes after", () => {
     }),
   );
 });
+
+test("reached before its date and lost again by then, it is missed, and when it was lost is known", () => {
+  const target = aTarget(5, { by: march(10) });
+  const points = [point(6, "there"), point(8, "away")];
+  expect(standingOf(target, points, whole, march(11))).toEqual({
+    kind: "missed",
+    lostOn: march(8),
+    reachedOn: undefined,
+  });
+});

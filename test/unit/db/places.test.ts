@@ -3,7 +3,7 @@ import { type AllRows, everyTable, type Run, tableNames } from "#domain";
 import { places } from "../../../src/db/places.ts";
 import { idAt, wholeLap, wholeRows } from "../../support/wholeRows.ts";
 
-const { deletedAt: _, summary: __, ...run } = wholeRows.runs;
+const { deletedAt: _, summary: __, counts: ____, ...run } = wholeRows.runs;
 const lap = (n: number) => ({ ...wholeLap, id: idAt(n) });
 const other = (n: number, fields: Partial<Run>): Run => ({ ...run, id: idAt(n), laps: [], ...fields });
 

@@ -4,6 +4,7 @@ import { formatLapTime } from "#domain";
 import type { SuggestedTargets } from "#stats";
 import {
   sayMilestones,
+  sayMostlyAssumption,
   sayNoForecast,
   sayTargetChance,
   sayTargetDates,
@@ -95,15 +96,20 @@ describe("the rest of a target's outlook", () => {
     );
   });
 
-  it("tells what it rests on, and that few sessions are mostly assumption", () => {
+  it("tells what it rests on, also where the driver counts on other practice, and that few sessions are mostly assumption", () => {
     const rate = { sessionsAWeek: 11 / 6, lapsASession: 20.6, sessions: 11 };
-    const rests = { byDate: { chance: 0.5, sessions: 6 }, rate, sessions: 22, isMostlyAssumption: false };
+    const rests = { byDate: { chance: 0.5, sessions: 6 }, rate, sessions: 22 };
     expect(sayTargetRests(rests)).toBe(
       "From 22 sessions, and 6 more by then: 1.8 a week of 21 timed laps, as in the last six weeks.",
     );
-    expect(sayTargetRests({ ...rests, byDate: undefined, sessions: 3, isMostlyAssumption: true })).toBe(
-      "Little more than a guess: fewer than 4 sessions. From 3 sessions, and 1.8 more a week of 21 timed laps, as in the last six weeks.",
+    expect(sayTargetRests({ ...rests, byDate: undefined, sessions: 3 })).toBe(
+      "From 3 sessions, and 1.8 more a week of 21 timed laps, as in the last six weeks.",
     );
+    const assumed = { sessionsAWeek: 3, lapsASession: 30, sessions: 11, isAssumed: true } as const;
+    expect(sayTargetRests({ ...rests, rate: assumed })).toBe(
+      "From 22 sessions, and 6 more by then: 3.0 a week of 30 timed laps, as you count on.",
+    );
+    expect(sayMostlyAssumption({ sessions: 3 })).toBe("Mostly assumption: it rests on 3 sessions.");
   });
 
   it("tells exactly what is missing", () =>

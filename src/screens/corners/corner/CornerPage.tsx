@@ -17,6 +17,7 @@ import {
 import { Assumed } from "./Assumed.tsx";
 import { apexPlaces } from "./apexPlaces.ts";
 import styles from "./Corner.module.css";
+import { CornerDrills } from "./CornerDrills.tsx";
 import { CornerFigures } from "./CornerFigures.tsx";
 import { FromAbove } from "./FromAbove.tsx";
 import { SlowInFastOut } from "./SlowInFastOut.tsx";
@@ -105,6 +106,7 @@ export function CornerPage({ comboId, comboName, layout, report, number, today }
             <p>{cornerMistakesSay(mistakes, report.sessions)}</p>
             {said.map((sentence) => sentence && <p key={sentence}>{sentence}</p>)}
           </Part>
+          <CornerDrills comboId={comboId} comboName={comboName} number={number} today={today} />
           {cost.known && (
             <Assumed comboId={comboId} facts={facts} cost={cost.value} isLookedAt={unused.known} />
           )}

@@ -1,16 +1,24 @@
-import type { Preferences } from "#domain";
+import type { CalendarDate, Preferences } from "#domain";
 import { type DrivenCombo, usePlan, useToday } from "#live";
 import { printAddress } from "#state/address.ts";
-import { suggestionIn } from "#stats";
+import { type PlanFacts, suggestionIn } from "#stats";
 import { Notice } from "#ui/Notice.tsx";
 import { FirstRun } from "./FirstRun.tsx";
 import styles from "./Plan.module.css";
-import { useShownPlan } from "./useShownPlan.ts";
+import { type ShownPlan, useShownPlan } from "./useShownPlan.ts";
 import { WholePlan } from "./WholePlan.tsx";
 
 interface ComboPlanProps {
   readonly combo: DrivenCombo;
   readonly preferences: Preferences;
+}
+
+/** What all parts of the page are about. */
+export interface PlanContext extends ComboPlanProps {
+  readonly plan: ShownPlan;
+  /** What the draft rests on. */
+  readonly facts: PlanFacts;
+  readonly today: CalendarDate;
 }
 
 /** The next session with a combo: the one suggestion, and the whole of it. */
@@ -28,12 +36,12 @@ export function ComboPlan({ combo, preferences }: ComboPlanProps) {
         </p>
       </Notice>
     );
-  const { facts } = next.found;
   const first = suggestionIn(plan.lines);
+  const context = { combo, preferences, plan, facts: next.found.facts, today };
   return (
     <div className={styles["screen"]} aria-busy={next.isRenewing}>
       <FirstRun line={plan.lines[first]} isOwn={plan.isOwn} />
-      <WholePlan combo={combo} plan={plan} first={first} facts={facts} />
+      <WholePlan context={context} first={first} />
     </div>
   );
 }

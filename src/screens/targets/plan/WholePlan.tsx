@@ -1,40 +1,79 @@
-import type { DrivenCombo } from "#live";
-import type { PlanFacts } from "#stats";
+import { useRef, useState } from "react";
+import { type PlannedRun, placeOfLine } from "#domain";
+import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Part } from "#ui/Part.tsx";
-import { PlanRow } from "#ui/PlanRow.tsx";
-import { sayPlanSize, sayRunTask } from "#words";
-import { LineEvidence } from "./LineEvidence.tsx";
+import { useFocusBack } from "#ui/useFocusBack.ts";
+import { sayPlanSize } from "#words";
+import type { PlanContext } from "./ComboPlan.tsx";
+import { LineForm } from "./LineForm.tsx";
+import { Minutes } from "./Minutes.tsx";
 import styles from "./Plan.module.css";
-import type { ShownPlan } from "./useShownPlan.ts";
+import { PlanButtons } from "./PlanButtons.tsx";
+import { PlanLine } from "./PlanLine.tsx";
+import { useFocusInLines } from "./useFocusInLines.ts";
+import { useLineForm } from "./useLineForm.ts";
 
 interface WholePlanProps {
-  readonly combo: DrivenCombo;
-  readonly plan: ShownPlan;
+  readonly context: PlanContext;
   /** Index of the line that is the one suggestion. */
   readonly first: number;
-  readonly facts: PlanFacts;
 }
 
-/** The whole session, run by run. */
-export function WholePlan({ plan: { lines, minutes }, first, facts: { evening } }: WholePlanProps) {
+/** The whole session, run by run, and all that can be done with it. */
+export function WholePlan({ context, first }: WholePlanProps) {
+  const { plan, facts } = context;
+  const { lines, minutes } = plan;
+  const editing = useLineForm(plan.comboId);
+  const list = useRef<HTMLOListElement>(null);
+  const [opener, setOpener] = useState<PlannedRun>();
+  const { onMoved, onGone } = useFocusInLines(list, lines);
+  const { typed } = editing;
+  const at = typed?.seen ? placeOfLine(lines, typed.seen) : -1;
+  const form = typed !== null && <LineForm context={context} editing={editing} typed={typed} />;
+  useFocusBack(typed ?? undefined, () => {
+    const place = opener === undefined ? -1 : placeOfLine(lines, opener);
+    const rows = list.current?.children ?? [];
+    const row = rows[place >= 0 ? place : rows.length - 1];
+    return row?.querySelector<HTMLElement>("button");
+  });
   return (
-    <Part title="The whole session" aside={sayPlanSize(lines, { lapMs: evening?.lapMs, minutes })} ruled>
-      <ol className={styles["lines"]}>
+    <Part
+      title="The whole session"
+      aside={sayPlanSize(lines, { lapMs: facts.evening?.lapMs, minutes })}
+      ruled
+    >
+      <Minutes context={context} />
+      <HalfTyped of={editing.kept} />
+      <ol ref={list} className={styles["lines"]}>
         {lines.map((line, index) => (
-          <li key={line.id} className={styles["line"]}>
-            <PlanRow
-              line={line}
-              n={index + 1}
-              task={sayRunTask(line)}
-              hasReason={index !== first}
-              {...(index === first && { mark: "see above" })}
-              hasBoxes
-            >
-              {index !== first && <LineEvidence line={line} />}
-            </PlanRow>
+          <li key={line.id} data-line={line.id} className={styles["line"]}>
+            {index === at ? (
+              form
+            ) : (
+              <PlanLine
+                plan={plan}
+                line={line}
+                index={index}
+                isFirst={index === first}
+                onEdit={(start) => {
+                  setOpener(line);
+                  editing.open(start);
+                }}
+                onMoved={onMoved}
+                onGone={onGone}
+              />
+            )}
           </li>
         ))}
       </ol>
+      {at < 0 && form}
+      <PlanButtons
+        context={context}
+        onAdd={(start) => {
+          setOpener(undefined);
+          editing.open(start);
+        }}
+      />
     </Part>
   );
 }

@@ -90,12 +90,21 @@ describe("a usual lap that was missed", () => {
     expect(standingOf(digests.slice(0, 1), aTarget({ kind: "median" }))?.closest).toBeUndefined();
   });
 
-  it.each(["scatter", "cleanShare", "meanOf"] as const)("%s: has no nearest lap", (kind) => {
-    const value = { scatter: 1, cleanShare: 1001, meanOf: 80_000 }[kind];
-    const uneven = [aDigest(2, [84_000, 84_900, 84_000, 84_900, 84_000])];
-    const state = standingOf(uneven, aTarget({ kind, value }));
-    expect(state?.standing).toEqual({ kind: "missed", reachedOn: undefined });
-    expect(state).toHaveProperty("closest", undefined);
+  it("of a mean, a scatter or a share tells the nearest session between its setting and its date", () => {
+    const uneven = (day: number, apart: number) =>
+      aDigest(day, [84_000, 84_000 + apart, 84_000, 84_000 + apart, [84_000, "off"]]);
+    // Four clean laps in a row; scatters of five only. Before it was set, in time twice, after its date.
+    const four = [uneven(0, 100), uneven(3, 800), uneven(5, 600), uneven(12, 200)];
+    const mean = standingOf(four, aTarget({ kind: "meanOf", laps: 4, value: 80_000 }));
+    expect(mean?.closest).toEqual({ value: 84_300, decimals: 3 });
+    const share = standingOf(four, aTarget({ kind: "cleanShare", value: 900 }));
+    expect(share?.closest).toEqual({ value: 800, decimals: 3 });
+    const clean = [400, 900].map((apart, index) =>
+      aDigest(3 + index, [84_000, 84_000 + apart, 84_000, 84_000 + apart, 84_000]),
+    );
+    // Half the mean of squared differences of 400 is 80,000; its root 282.8.
+    expect(standingOf(clean, aTarget({ kind: "scatter", value: 1 }))?.closest?.value).toBeCloseTo(282.84, 1);
+    expect(standingOf([], aTarget({ kind: "scatter", value: 1 }))?.closest).toBeUndefined();
   });
 });
 

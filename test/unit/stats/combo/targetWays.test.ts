@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Target } from "#domain";
 import { levelOfPage, pageHistory, targetWays } from "#stats";
+import { exactRuns } from "../../../../src/stats/combo/exactRuns.ts";
+import { bestInARow } from "../../../../src/stats/pace/bestInARow.ts";
 import { aDigest, lapsAbout } from "../period/manySessions.ts";
 
 const page = Array.from({ length: 8 }, (_, number) =>
@@ -44,9 +46,33 @@ describe("the way to a target", () => {
     expect(pageHistory(page)).toHaveLength(8);
   });
 
-  it("ends with the target's date, and is none for a target of another page or another figure", () => {
+  it("ends with the target's date, and is none for a target of another page", () => {
     expect(wayOf({ kind: "median", by: page[4]?.date ?? "" })?.at(-1)?.date).toBe(page[4]?.date);
     expect(wayOf({}, { ...span, from: page[3]?.startedAt ?? 0 })).toBeUndefined();
-    expect(wayOf({ kind: "cleanShare", value: 900 })).toBeUndefined();
+  });
+
+  it("of a mean is each step of the best so many laps in a row, known before it was set or not", () => {
+    const means = page.map((digest) => bestInARow(exactRuns(digest), 5)?.meanMs ?? Number.NaN);
+    const points = wayOf({ kind: "meanOf", laps: 5 }) ?? [];
+    expect(points.map(({ value }) => value)).toEqual(means.slice(2));
+    // A slower evening is no step.
+    const late = [...page, aDigest(30, lapsAbout(90_000, 10, 99))];
+    const all = targetWays({
+      targets: [aTarget({ kind: "meanOf", laps: 5 })],
+      span,
+      page: late,
+      driven: late,
+    });
+    expect(all[0]?.points).toEqual(points);
+  });
+
+  it("of a scatter and of a share of clean laps is the figure of each session since it was set", () => {
+    const scatters = page
+      .slice(2)
+      .map(({ pace: { consistency } }) => consistency.known && consistency.value.scatterMs);
+    expect(wayOf({ kind: "scatter", value: 200 })?.map(({ value }) => value)).toEqual(scatters);
+    expect(wayOf({ kind: "cleanShare", value: 900 })?.map(({ value }) => value)).toEqual(
+      new Array(6).fill(1000),
+    );
   });
 });

@@ -1,0 +1,203 @@
+import { screen, waitFor, within } from "@testing-library/react";
+import { describe, expect, it } from "vitest";
+import { addCombo, editPlan, type Logbook, plansOfCombo, waitingPlan } from "#db";
+import type { Id, Plan } from "#domain";
+import { useLogbook, useRows } from "#live";
+import { TargetsScreen } from "../../../../../src/screens/targets/TargetsScreen.tsx";
+import { addSessions } from "../../../../support/addSessions.ts";
+import { pick } from "../../../../support/pick.ts";
+import { renderAt } from "../../../../support/renderAt.tsx";
+
+let comboId: Id = "";
+let stored: Plan | undefined;
+let book: Logbook;
+
+function Peek() {
+  ({ book } = useLogbook());
+  stored = useRows(async (open) => (await waitingPlan(open, comboId)) ?? null, [comboId]) ?? undefined;
+  return <TargetsScreen />;
+}
+
+async function aDriver(open: Logbook): Promise<void> {
+  ({ comboId } = await addCombo(open, { car: { name: "club hatch" }, track: { name: "Varnholt Ring" } }));
+  window.location.hash = `#/targets/${comboId}?part=plan`;
+}
+
+/** Five evenings of twelve laps. */
+async function aPractisedDriver(open: Logbook): Promise<void> {
+  await aDriver(open);
+  const laps = [
+    84_300, 84_500, 84_400, 84_350, 84_600, 84_450, 84_300, 84_700, 84_550, 84_400, 84_420, 84_380,
+  ];
+  await addSessions(
+    open,
+    comboId,
+    ["2026-11-04", "2026-11-08", "2026-11-12", "2026-11-17", "2026-11-22"].map((date) => ({ date, laps })),
+  );
+}
+
+const start = (fill = aPractisedDriver) => renderAt("#/targets?part=plan", <Peek />, fill);
+const rows = async () => {
+  const part = await screen.findByRole("region", { name: "The whole session" });
+  return within(part)
+    .getAllByRole("heading", { level: 3 })
+    .map(({ textContent }) => textContent);
+};
+const textbox = (name: string | RegExp) => screen.getByRole("textbox", { name });
+const button = (name: string | RegExp) => screen.findByRole("button", { name });
+
+describe("a draft", () => {
+  it("of a circuit never driven is for learning the way, and says why", async () => {
+    await start(aDriver);
+    expect(await rows()).toEqual(["Learn the way round", "Clean laps, no hurry", "First laps to measure"]);
+    expect(screen.getAllByText("You have not driven here before.")).toHaveLength(3);
+    expect(screen.getByText("3 runs, 22 laps")).toBeVisible();
+    expect(stored).toBeUndefined();
+  });
+
+  it("names one thing to do next with its reason, and what it rests on one press away", async () => {
+    const { user } = await start();
+    const first = within(await screen.findByRole("region", { name: "What to do next" }));
+    const [name] = first.getAllByRole("heading", { level: 3 });
+    expect(await rows()).toContain(name?.textContent);
+    const why = first.getByRole("button", { name: /^What this rests on/ });
+    expect(why).toHaveAttribute("aria-expanded", "false");
+    await user.click(why);
+    expect(first.getByText(/^The reason: measured on you\. The advice: /)).toBeVisible();
+  });
+
+  it("is stored with the first change, which can be taken back", async () => {
+    const { user } = await start();
+    const before = await rows();
+    await user.click(await button("Down: Warm up"));
+    await waitFor(async () => expect(await rows()).toEqual([before[1], before[0], ...before.slice(2)]));
+    expect(await screen.findByText(`Run moved to place 2 of ${before.length}.`)).toBeVisible();
+    await waitFor(() => expect(screen.getByRole("button", { name: "Down: Warm up" })).toHaveFocus());
+    await user.click(await button("Undo"));
+    await waitFor(async () => expect(await rows()).toEqual(before));
+    await waitFor(() => expect(stored).toBeUndefined());
+    expect(screen.queryByRole("button", { name: "Draft it anew" })).not.toBeInTheDocument();
+  });
+});
+
+describe("a run of the plan", () => {
+  it("is changed in each of its fields, and is then the driver's own", async () => {
+    const { user } = await start();
+    await user.click(await button("Edit: Warm up"));
+    await waitFor(() => expect(textbox("What it is for")).toHaveFocus());
+    await user.clear(textbox("What it is for"));
+    await user.type(textbox("What it is for"), "Slow laps");
+    await user.clear(textbox("Laps"));
+    await user.type(textbox("Laps"), "4");
+    await user.click(screen.getByRole("radio", { name: "brisk" }));
+    await user.type(textbox("Corner, if it is about one"), "5");
+    await user.clear(textbox("One thing to attend to"));
+    await user.type(textbox("One thing to attend to"), "the kerb at the exit");
+    pick(screen.getByRole("combobox", { name: "Good when" }), "mistakes at the corner, at most");
+    await user.type(textbox("Mistakes"), "1{Enter}");
+    await waitFor(() => expect(stored?.lines[0]).toMatchObject({ purpose: "Slow laps" }));
+    expect(stored?.lines[0]).toEqual({
+      ...{ id: stored?.lines[0]?.id, purpose: "Slow laps", kind: "warm-up", laps: 4, effort: "brisk" },
+      ...{ corner: 5, attendTo: "the kerb at the exit", goodWhen: "at most 1 mistake at corner 5" },
+      check: { figure: "corner", value: 1 },
+    });
+    await waitFor(() => expect(screen.getByRole("button", { name: "Edit: Slow laps" })).toHaveFocus());
+  });
+
+  it("keeps its reason while it is about the same thing", async () => {
+    const { user } = await start();
+    await user.click(await button("Edit: Warm up"));
+    await user.clear(textbox("Laps"));
+    await user.type(textbox("Laps"), "4{Enter}");
+    await waitFor(() => expect(stored?.lines[0]?.laps).toBe(4));
+    expect(stored?.lines[0]).toMatchObject({ rule: "warm-up", goodWhen: "4 laps driven" });
+    expect(stored?.lines[0]?.reason).toBeDefined();
+  });
+
+  it("half typed survives a reload, and another is not opened over it", async () => {
+    const { user, reload } = await start();
+    await user.click(await button("Edit: Warm up"));
+    await user.type(textbox("What it is for"), " gently");
+    reload();
+    await waitFor(() => expect(textbox("What it is for")).toHaveValue("Warm up gently"));
+    await user.click(await button("Add a run"));
+    expect(await screen.findAllByText(/^Store this run or cancel it first/)).not.toHaveLength(0);
+    expect(textbox("What it is for")).toHaveValue("Warm up gently");
+    await user.click(await button("Store changes"));
+    await waitFor(() => expect(stored?.lines[0]?.purpose).toBe("Warm up gently"));
+    await waitFor(() => expect(screen.queryByRole("form", { name: /^Change/ })).not.toBeInTheDocument());
+  });
+
+  it("with something wrong in it is not stored, and says what would be right", async () => {
+    const { user } = await start();
+    await user.click(await button("Add a run"));
+    await user.clear(textbox("Laps"));
+    await user.type(textbox("Laps"), "6");
+    await user.click(await button("Add it"));
+    expect(textbox("What it is for")).toHaveAccessibleDescription(/Say in a few words what the run is for/);
+    expect(textbox("Clean laps")).toHaveAccessibleDescription(/7 is out of range.*from 1 to 6/);
+    expect(textbox("What it is for")).toHaveFocus();
+    expect(stored).toBeUndefined();
+  });
+
+  it("may be a drill, whose kind, corner and tries are enough", async () => {
+    const { user } = await start();
+    await user.click(await button("Add a drill"));
+    pick(screen.getByRole("combobox", { name: "What is counted" }), "Exits without wheelspin");
+    await user.type(textbox("Corner, if it is about one"), "3");
+    await user.click(await button("Add it"));
+    await waitFor(() =>
+      expect(stored?.lines.at(-1)).toMatchObject({
+        ...{
+          purpose: "Exits without wheelspin, corner 3",
+          kind: "drill",
+          drill: "traction",
+          corner: 3,
+          laps: 10,
+        },
+        ...{ check: { figure: "drill", value: 800 }, goodWhen: "8 of 10 exits without wheelspin" },
+      }),
+    );
+  });
+
+  it("is taken out, and with the last one the draft is there again", async () => {
+    const { user } = await start(aDriver);
+    const before = await rows();
+    for (const purpose of before) {
+      await user.click(await button(`Take out: ${purpose}`));
+      if (purpose !== before.at(-1))
+        await waitFor(() =>
+          expect(screen.queryByRole("button", { name: `Take out: ${purpose}` })).not.toBeInTheDocument(),
+        );
+    }
+    await waitFor(() => expect(stored).toBeUndefined());
+    await waitFor(async () => expect(await rows()).toEqual(before));
+  });
+});
+
+it("a run changed in another tab is not lost, and the driver is told", async () => {
+  const { user } = await start();
+  await user.click(await button("Down: Warm up"));
+  await waitFor(() => expect(stored).toBeDefined());
+  await user.click(await button("Edit: Warm up"));
+  await user.type(textbox("What it is for"), " gently");
+  const [plan] = await plansOfCombo(book, comboId);
+  const lines = plan?.lines.map((line) => (line.purpose === "Warm up" ? { ...line, laps: 9 } : line)) ?? [];
+  await editPlan(book, { id: plan?.id ?? "", patch: { lines } });
+  await user.click(await button("Store changes"));
+  expect(await screen.findByText(/it had been changed elsewhere meanwhile/)).toBeVisible();
+});
+
+it("minutes are said once, the draft is fitted to them, and a plan that takes longer says so", async () => {
+  const { user } = await start();
+  const minutes = await screen.findByRole("textbox", { name: "Minutes you have" });
+  expect(minutes).toHaveAccessibleDescription(/^Your usual evening takes \d+ min\./);
+  await user.type(minutes, "200{Enter}");
+  expect(await screen.findByText(/18 laps, about/)).toBeVisible();
+  await user.clear(minutes);
+  await user.type(minutes, "12");
+  await user.tab();
+  await waitFor(() => expect(screen.queryByText(/18 laps, about/)).not.toBeInTheDocument());
+  await user.click(await button(/^Down: /));
+  await waitFor(() => expect(stored?.minutes).toBe(12));
+});

@@ -1,0 +1,87 @@
+import { describe, expect, it, test } from "vitest";
+import { known } from "#domain";
+import type { PlanFacts } from "#stats";
+import { planEvidence, planRests } from "#words";
+import { aCorner, steadyFacts } from "../../support/planFacts.ts";
+import { expectWellFormed } from "./wellFormed.ts";
+
+const facts: PlanFacts = {
+  ...steadyFacts,
+  account: { pace: 304, repeatability: 430, mistakes: 277, others: -5, balance: 1006, laps: 73 },
+  lost: { laps: 115, lost: 7 },
+  corners: [
+    aCorner(5, {
+      worth: { low: 102, mid: 242, high: 473 },
+      ...{ unused: 90, mistakes: 5, laps: 193, mistakesMs: 152 },
+      braking: { what: "late", count: 2, of: 3 },
+      throttle: { what: "twice", count: 2, of: 2 },
+    }),
+  ],
+  sector: { sector: 2, ms: 547, usual: 32_023 },
+  spread: known({ laps: 60, runs: 30, evenings: 10, sessions: 18 }),
+  overnight: known({ estimate: 212, low: 104, high: 330, pairs: 12 }),
+};
+const reasonOf = (line: Parameters<typeof planRests>[0], of: PlanFacts = facts) =>
+  planRests(line, of)[0]?.says;
+
+describe("the reason of a line rests on the figures of its rule", () => {
+  it("of the account all lines that cost, the largest first", () => {
+    expect(reasonOf({ rule: "mistakes", corner: 5 })).toBe(
+      "Over your last 73 laps a lap costs: uneven laps 0.43 s, pace 0.30 s and mistakes 0.28 s. 7 of 115 laps were lost, those without a time among them. 5 of 193 laps had a mistake at corner 5.",
+    );
+    expect(reasonOf({ rule: "repeatability", sector: 2 })).toMatch(
+      /Sector 2 holds most of it: 0\.55 s a lap between its usual and its best\.$/,
+    );
+  });
+
+  it("of a corner what it is worth, what went wrong there, what the reviews said", () => {
+    expect(reasonOf({ rule: "corner", corner: 5 })).toBe(
+      "Corner 5 is worth between 0.10 and 0.48 s a lap: road left unused 0.09 s (an estimate) and mistakes 0.15 s. 5 of 193 laps had a mistake at corner 5. Braking was late in 2 of 3 reviews. Throttle was pressed twice in 2 of 2 reviews.",
+    );
+    expect(reasonOf({ rule: "corner", corner: 8 })).toBe("");
+  });
+
+  it("of runs that differ the shares of the spread", () => {
+    expect(reasonOf({ rule: "runs alike" })).toMatch(
+      /Of the spread of pace laps come 60 % from lap to lap of a run, 30 % from run to run of an evening and 10 % from evening to evening, from 18 sessions\.$/,
+    );
+  });
+});
+
+test("a warm-up is measured on the driver only where evenings begin clearly slower", () => {
+  const [own] = planRests({ rule: "warm-up" }, facts);
+  expect(own).toMatchObject({ evidence: "measured on you" });
+  expect(own?.says).toBe(
+    "An evening begins between 0.10 and 0.33 s slower than the one before ended, from 12 pairs of evenings.",
+  );
+  const chance = { ...facts, overnight: known({ estimate: 20, low: -90, high: 130, pairs: 12 }) };
+  expect(planRests({ rule: "warm-up" }, chance)[0]).toMatchObject({ evidence: "fair evidence", says: "" });
+});
+
+test("advice that studies of practice bear out is fair evidence, what they do not settle worth a try, all else has no source", () => {
+  const advice = Object.entries(planEvidence).map(([rule, rests]) => [rule, rests.advice]);
+  const of = (evidence: string) => advice.flatMap(([rule, one]) => (one === evidence ? [rule] : []));
+  // Warm-up decrement, practice is not learning, one weakness at a time, process goals, randomised trials on one person.
+  expect(of("fair evidence")).toEqual(["warm-up", "rig test", "again", "corner", "target", "measure"]);
+  expect(of("worth a try")).toEqual(["drill", "runs alike"]);
+  expect(of("measured on you")).toEqual([]);
+});
+
+test("what is claimed for advice without a source says that no test is known, and no claim is a promise", () => {
+  for (const rule of Object.keys(planEvidence)) {
+    const rests = planRests({ rule, corner: 5, sector: 2 }, facts);
+    expect(rests.map(({ part }) => part)).toEqual(["The reason", "The advice"]);
+    const [reason, advice] = rests;
+    const isCommon = advice?.evidence === "common practice, no source";
+    expect(advice?.says.includes("no test of what it brings is known")).toBe(isCommon);
+    expect(advice?.says).not.toMatch(/\b(will|always|best|makes? you|science)\b/);
+    for (const { says } of rests) expectWellFormed(says);
+    expect(reason?.meaning).not.toBe("");
+  }
+});
+
+test("a line that the driver wrote rests on nothing of ours, and without figures the class is still said", () => {
+  expect(planRests({}, facts)).toEqual([]);
+  expect(planRests({ rule: "a rule of later days" }, facts)).toEqual([]);
+  expect(planRests({ rule: "pace" })[0]).toMatchObject({ evidence: "measured on you", says: "" });
+});
