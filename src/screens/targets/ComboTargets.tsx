@@ -64,11 +64,19 @@ export function ComboTargets(props: ComboTargetsProps) {
         <h2>
           <Name>{combo.name}</Name>
         </h2>
-        <a
-          href={printAddress({ place: "review", comboId: combo.id, period: { kind: "12w" }, isAhead: true })}
-        >
-          Review
-        </a>
+        <p className={styles["ways"]}>
+          <a
+            href={printAddress({
+              place: "review",
+              comboId: combo.id,
+              period: { kind: "12w" },
+              isAhead: true,
+            })}
+          >
+            Review
+          </a>
+          <a href={printAddress({ place: "targets", comboId: combo.id, part: "race" })}>Race distance</a>
+        </p>
       </div>
       <SessionsInDoubt sessions={ahead} today={today} />
       {hasChance && (
