@@ -73,6 +73,7 @@ export function gatherFacts(input: PlanInput): PlanFacts {
     daysSince: last && daysBetween(last.date, today),
     lastBreak: lastBreak(history),
     account: lines && account.known ? { ...linesOf(lines), laps: account.value.laps } : undefined,
+    evenings: late.length,
     lost: {
       laps: late.reduce((sum, { counts }) => sum + counts.driven - counts.outOrIn, 0),
       lost: late.reduce((sum, { mistakes }) => sum + mistakes, 0),

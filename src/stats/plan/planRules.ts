@@ -40,6 +40,7 @@ export type Because =
       readonly balance: number | undefined;
       readonly lost: number;
       readonly laps: number;
+      readonly evenings: number;
       readonly corner: { readonly number: number; readonly count: number } | undefined;
     }
   | {
@@ -59,12 +60,14 @@ export type Because =
   | { readonly because: "gap"; readonly corner: number; readonly gap: NonNullable<PlanCorner["gap"]> }
   | {
       readonly because: "uneven";
+      readonly evenings: number;
       readonly ms: number;
       readonly balance: number;
       readonly sector: number | undefined;
     }
   | {
       readonly because: "runs differ";
+      readonly evenings: number;
       readonly ms: number;
       readonly balance: number;
       /** Shares of the variance, 0 to 1. */
@@ -73,6 +76,7 @@ export type Because =
     }
   | {
       readonly because: "pace";
+      readonly evenings: number;
       readonly ms: number;
       readonly balance: number;
       readonly sector: number | undefined;
@@ -292,7 +296,7 @@ export const rules: readonly Rule[] = [
     part: "focus",
     worth: (facts) => (isLosingLaps(facts) ? Number.POSITIVE_INFINITY : (facts.account?.mistakes ?? 0)),
     lines: (facts) => {
-      const { account, lost } = facts;
+      const { account, evenings, lost } = facts;
       if (!isLosingLaps(facts) && (account?.mistakes ?? 0) <= 0) return [];
       const corner = cornerOfMistakes(facts);
       const line = {
@@ -305,6 +309,7 @@ export const rules: readonly Rule[] = [
           ms: account && Math.max(0, account.mistakes),
           balance: account?.balance,
           ...lost,
+          evenings,
           corner: corner && { number: corner.number, count: corner.mistakes },
         },
       } as const;
@@ -349,6 +354,7 @@ export const rules: readonly Rule[] = [
         check: { figure: "usual", value: usual },
         because: {
           because: "runs differ",
+          evenings: facts.evenings,
           ms: account.repeatability,
           balance: account.balance,
           runs: runs / all,
@@ -365,7 +371,7 @@ export const rules: readonly Rule[] = [
     rule: "repeatability",
     part: "focus",
     worth: (facts) => (areRunsApart(facts) ? 0 : (facts.account?.repeatability ?? 0)),
-    lines: ({ account, scatter, sector }) => {
+    lines: ({ account, evenings, scatter, sector }) => {
       if (account === undefined || scatter === undefined || account.repeatability <= 0) return [];
       const line = {
         rule: "repeatability",
@@ -375,6 +381,7 @@ export const rules: readonly Rule[] = [
         check: { figure: "scatter", value: scatter },
         because: {
           because: "uneven",
+          evenings,
           ms: account.repeatability,
           balance: account.balance,
           sector: sector?.sector,
@@ -391,7 +398,7 @@ export const rules: readonly Rule[] = [
     part: "focus",
     worth: ({ account }) => account?.pace ?? 0,
     lines: (facts) => {
-      const { account, sector, usual } = facts;
+      const { account, evenings, sector, usual } = facts;
       if (account === undefined || usual === undefined || account.pace <= 0) return [];
       const corner = cornerOfPace(facts);
       const line = {
@@ -406,6 +413,7 @@ export const rules: readonly Rule[] = [
             : ({ figure: "sector", value: sector.usual } as const),
         because: {
           because: "pace",
+          evenings,
           ms: account.pace,
           balance: account.balance,
           sector: sector?.sector,

@@ -22,7 +22,8 @@ test("a line is kept with what it was drafted from, and told in words", () => {
     purpose: "Faster in sector 2 (corners 5 to 7)",
     attendTo: "one lap of the replay from outside first, then that line",
     goodWhen: "sector 2 usually 31.000 s or under",
-    reason: "Pace costs 0.40 s of your 0.80 s a lap: your best laps are so far from what you measure by.",
+    reason:
+      "Over your last six evenings pace costs 0.40 s of your 0.80 s a lap: your best laps are so far from what you measure by.",
   });
 });
 

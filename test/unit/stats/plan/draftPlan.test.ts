@@ -122,6 +122,7 @@ const facts: fc.Arbitrary<PlanFacts> = fc.record({
       })),
     { nil: undefined },
   ),
+  evenings: fc.constant(6),
   lost: fc.record({ laps: fc.constant(120), lost: ms(40) }),
   corners: fc.uniqueArray(corner, { selector: ({ number }) => number, maxLength: 5 }),
   sector: fc.option(fc.record({ sector: fc.integer({ min: 1, max: 4 }), ms: ms(400), usual: ms(40_000) }), {

@@ -68,6 +68,7 @@ test("laps lost are counted with those that have no time, out laps are none, and
   const driven = evenings({ 1: five, 10: [[90_000, "out"], ...five, off(5), [undefined, "spin"]] });
   expect(factsOf({ driven, pages: [aPage(aSession(5).startedAt)] })).toMatchObject({
     driven: { sessions: 1, laps: 8, before: 1 },
+    evenings: 1,
     lost: { laps: 7, lost: 2 },
   });
 });
