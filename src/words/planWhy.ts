@@ -11,7 +11,7 @@ const percent = (share: number) => `${Math.round(share * 100)} %`;
 
 /**
  * Why a line of a plan is there, in the driver's own figures.
- * @example "Mistakes cost 0.41 s of your 1.02 s a lap: 7 of 60 laps were lost, 4 of them at corner 5."
+ * @example "Over your last six evenings mistakes cost 0.41 s of your 1.02 s a lap: 7 of 60 laps were lost, 4 of them at corner 5."
  */
 export function sayWhy(because: Because): string {
   switch (because.because) {
@@ -38,10 +38,11 @@ export function sayWhy(because: Because): string {
     case "mistakes":
       return sayMistakesWhy(because);
     case "corner": {
-      const { worth, mistakes, laps } = because;
+      const { worth, mistakes, laps, todo } = because;
+      const braking = todo.do === "brake" ? ` ${sayBrakingSeen(todo.seen)}` : "";
       const lost =
         mistakes === 0 ? "" : `, with ${counted(mistakes, "mistake")} there in ${counted(laps, "lap")}`;
-      return `About ${seconds(worth.mid)} a lap${worth.low === worth.high ? "" : ` (${sayRange(worth)})`}: no other corner is worth more${lost}.`;
+      return `About ${seconds(worth.mid)} a lap${worth.low === worth.high ? "" : ` (${sayRange(worth)})`}: no other corner is worth more${lost}.${braking}`;
     }
     case "braking":
       return sayBrakingSeen(because.seen);
@@ -50,11 +51,11 @@ export function sayWhy(because: Because): string {
     case "gap":
       return `A replay showed ${because.gap.metres.toFixed(1)} m of road left at the ${because.gap.at}.`;
     case "uneven":
-      return `Uneven laps cost ${ofAll(because)} a lap.`;
+      return `${sayOver(because)} uneven laps cost ${ofAll(because)} a lap.`;
     case "runs differ":
-      return `Uneven laps cost ${ofAll(because)} a lap, and most of it lies between your runs: ${percent(because.runs)} of the spread, ${percent(because.laps)} inside them.`;
+      return `${sayOver(because)} uneven laps cost ${ofAll(because)} a lap, and most of it lies between your runs: ${percent(because.runs)} of the spread, ${percent(because.laps)} inside them.`;
     case "pace":
-      return `Pace costs ${ofAll(because)} a lap: your best laps are so far from what you measure by.`;
+      return `${sayOver(because)} pace costs ${ofAll(because)} a lap: your best laps are so far from what you measure by.`;
     case "target": {
       const { target } = because;
       return `${asSentence(targetFigure(target))} ${formatLapTime(target.value)} is wanted by ${sayDate(target.by)}: ${target.days === 0 ? "today" : `${counted(target.days, "day")} left`}.`;
@@ -83,6 +84,7 @@ function sayMistakesWhy({
   balance,
   lost,
   laps,
+  evenings,
   corner,
 }: Extract<Because, { readonly because: "mistakes" }>): string {
   const where =
@@ -91,8 +93,13 @@ function sayMistakesWhy({
       : `, ${corner.count === lost ? "all" : corner.count} of them at corner ${corner.number}`;
   const count = `${lost} of ${counted(laps, "lap")} were lost${where}`;
   return ms === undefined || balance === undefined || ms === 0
-    ? `${count}.`
-    : `Mistakes cost ${ofAll({ ms, balance })} a lap: ${count}.`;
+    ? `${sayOver({ evenings })} ${count}.`
+    : `${sayOver({ evenings })} mistakes cost ${ofAll({ ms, balance })} a lap: ${count}.`;
+}
+
+/** The evenings that an account is of: other spans have accounts of their own. */
+function sayOver({ evenings }: { readonly evenings: number }): string {
+  return evenings === 1 ? "On your last evening" : `Over your last ${inWords(evenings)} evenings`;
 }
 
 /** A line of the account and all of it: "0.41 s of your 1.02 s"; alone where other lines take more off than there is left. */

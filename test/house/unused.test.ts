@@ -5,8 +5,7 @@ import { readSources, type Source } from "./sources.ts";
 /** Exports that nothing in src names, by the reason why they stay. */
 const kept: Readonly<Record<string, string>> = {
   "of the public face of the figures, which checks from outside call":
-    "fitExponential fitPower horizontalFromVertical lag1Autocorrelation levelChange linearFit pairedTTest raceDistance",
-  "figures that wait for the screens of rig, corners and races": "fuelNeeded sectorSplit",
+    "fitExponential fitPower horizontalFromVertical lag1Autocorrelation levelChange linearFit pairedTTest",
   "figures and words of forecasts and levels that wait for their screens":
     "personalBestReading sayDifference sayMistakeShare sayScatter",
   "reads and writes that wait for the screens of rig, corners, targets and garage":

@@ -8,6 +8,7 @@ export const steadyFacts: PlanFacts = {
   daysSince: 3,
   lastBreak: undefined,
   account: { pace: 0, repeatability: 0, mistakes: 0, others: 0, balance: 0, laps: 120 },
+  evenings: 6,
   lost: { laps: 120, lost: 0 },
   corners: [],
   sector: undefined,

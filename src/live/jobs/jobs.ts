@@ -7,6 +7,7 @@ import type {
   CountedDrills,
   OwnRecord,
   PracticeRate,
+  RaceOutlook,
   RigStep,
   RunBasis,
   SuggestedTargets,
@@ -14,6 +15,7 @@ import type {
   TargetOutlook,
   TargetWay,
   TestBasis,
+  WhereToFind,
 } from "#stats";
 import { type AcrossCombosDetails, runAcrossCombos } from "./acrossCombos.ts";
 import { type BestAndUsual, type BestAndUsualDetails, runBestAndUsual } from "./bestAndUsual.ts";
@@ -26,6 +28,7 @@ import type { JobRun } from "./job.ts";
 import { type OwnRecordDetails, runOwnRecord } from "./ownRecord.ts";
 import { type FoundPlan, type PlanDetails, runPlan } from "./plan.ts";
 import { type PracticeLatelyDetails, runPracticeLately } from "./practiceLately.ts";
+import { type RaceDetails, runRace } from "./race.ts";
 import { type RigAnswer, type RigAnswersDetails, runRigAnswers } from "./rigAnswers.ts";
 import { type RigStepsDetails, runRigSteps } from "./rigSteps.ts";
 import { type RigTestPage, type RigTestPagesDetails, runRigTestPages } from "./rigTestPages.ts";
@@ -39,6 +42,8 @@ import { runTargetNow, type TargetNowDetails } from "./targetNow.ts";
 import { runTargetOutlook, type TargetOutlookDetails } from "./targetOutlook.ts";
 import { runTargetWays, type TargetWaysDetails } from "./targetWays.ts";
 import { runTestBasis, type TestBasisDetails } from "./testBasis.ts";
+
+import { runWhereToFind, type WhereToFindDetails } from "./whereToFind.ts";
 
 /** What each job is asked with and gives. */
 interface Jobs {
@@ -55,6 +60,7 @@ interface Jobs {
     readonly details: PracticeLatelyDetails;
     readonly result: PracticeRate | null;
   };
+  readonly race: { readonly details: RaceDetails; readonly result: RaceOutlook };
   readonly rigAnswers: { readonly details: RigAnswersDetails; readonly result: RigAnswer[] };
   readonly rigSteps: { readonly details: RigStepsDetails; readonly result: RigStep[] };
   readonly rigTestPages: { readonly details: RigTestPagesDetails; readonly result: RigTestPage[] };
@@ -73,6 +79,7 @@ interface Jobs {
     readonly result: Figure<TargetOutlook>;
   };
   readonly targetWays: { readonly details: TargetWaysDetails; readonly result: TargetWay[] };
+  readonly whereToFind: { readonly details: WhereToFindDetails; readonly result: WhereToFind[] };
   readonly testBasis: { readonly details: TestBasisDetails; readonly result: TestBasis };
 }
 
@@ -91,6 +98,7 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   ownRecord: runOwnRecord,
   plan: runPlan,
   practiceLately: runPracticeLately,
+  race: runRace,
   rigAnswers: runRigAnswers,
   rigSteps: runRigSteps,
   rigTestPages: runRigTestPages,
@@ -104,6 +112,7 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   targetOutlook: runTargetOutlook,
   targetWays: runTargetWays,
   testBasis: runTestBasis,
+  whereToFind: runWhereToFind,
 };
 
 /** Works out the figures of a job, here. */

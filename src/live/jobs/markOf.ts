@@ -25,6 +25,7 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   ownRecord: markOfEverything,
   plan: markOfEverything,
   practiceLately: ofCombo,
+  race: ofCombo,
   rigAnswers: markOfEverything,
   rigSteps: markOfAllCombos,
   rigTestPages: markOfEverything,
@@ -38,6 +39,7 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   targetOutlook: ofPractice,
   targetWays: ofCombo,
   testBasis: ofCombo,
+  whereToFind: (book, { comboId }) => markOfCorners(book, comboId),
 };
 
 /**

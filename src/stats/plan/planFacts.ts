@@ -51,6 +51,8 @@ export interface PlanFacts {
   readonly lastBreak: { readonly days: number; readonly laps: number } | undefined;
   /** The time account of the last evenings, and the laps it is of. */
   readonly account: (AccountLines & { readonly laps: number }) | undefined;
+  /** The evenings that the account and the laps lost are of. */
+  readonly evenings: number;
   /** Of so many laps so many were lost by a mistake of one's own, those without a time among them. */
   readonly lost: { readonly laps: number; readonly lost: number };
   /** In order of what they are worth. */

@@ -20,6 +20,15 @@ export type PlanRule =
   | "measure"
   | "race";
 
+/**
+ * The one thing to do at a corner. `brake`: as most reviews counted · `room`: too many mistakes there to ask for more · `line`: a
+ * gap that a replay showed · `look`: nothing was counted
+ */
+export type CornerTask =
+  | { readonly do: "brake"; readonly seen: CountedHabit<"early" | "late"> }
+  | { readonly do: "room" | "look" }
+  | { readonly do: "line"; readonly gap: NonNullable<PlanCorner["gap"]> };
+
 /** Why a line is there, as data: its sentence is made in words. Times in ms a lap. */
 export type Because =
   | { readonly because: "break"; readonly days: number; readonly last: PlanFacts["lastBreak"] }
@@ -40,6 +49,7 @@ export type Because =
       readonly balance: number | undefined;
       readonly lost: number;
       readonly laps: number;
+      readonly evenings: number;
       readonly corner: { readonly number: number; readonly count: number } | undefined;
     }
   | {
@@ -48,7 +58,7 @@ export type Because =
       readonly worth: Span;
       readonly mistakes: number;
       readonly laps: number;
-      readonly gap: PlanCorner["gap"];
+      readonly todo: CornerTask;
     }
   | { readonly because: "braking"; readonly corner: number; readonly seen: CountedHabit<"early" | "late"> }
   | {
@@ -59,12 +69,14 @@ export type Because =
   | { readonly because: "gap"; readonly corner: number; readonly gap: NonNullable<PlanCorner["gap"]> }
   | {
       readonly because: "uneven";
+      readonly evenings: number;
       readonly ms: number;
       readonly balance: number;
       readonly sector: number | undefined;
     }
   | {
       readonly because: "runs differ";
+      readonly evenings: number;
       readonly ms: number;
       readonly balance: number;
       /** Shares of the variance, 0 to 1. */
@@ -73,6 +85,7 @@ export type Because =
     }
   | {
       readonly because: "pace";
+      readonly evenings: number;
       readonly ms: number;
       readonly balance: number;
       readonly sector: number | undefined;
@@ -110,7 +123,7 @@ export interface Rule {
 
 /** Laps of a run that a figure is told from, and of one that is only for the hands. Common practice, no source. */
 const RUN = 8;
-const SHORT_RUN = 5;
+export const SHORT_RUN = 5;
 const WARM_UP = 3;
 const LONG_WARM_UP = 6;
 /** One lap in so many lost puts mistakes before all else. */
@@ -176,8 +189,27 @@ function areRunsApart({ spread }: PlanFacts): boolean {
   return spread.known && spread.value.runs > spread.value.laps;
 }
 
+/**
+ * What the reviews counted of braking, where it is advice: that it was early is none where the car leaves the road, for it would
+ * be to brake later there.
+ */
+function brakingAdvice({ braking, mistakes }: PlanCorner): PlanCorner["braking"] {
+  return braking?.what === "early" && mistakes > 0 ? undefined : braking;
+}
+
+/** Braking late where mistakes are comes before all else; where there are many of them nothing is asked that takes room. */
+function taskAt(corner: PlanCorner): CornerTask {
+  const { mistakes, gap } = corner;
+  const seen = brakingAdvice(corner);
+  if (seen?.what === "late" && mistakes > 0) return { do: "brake", seen };
+  if (mistakes >= LEAST_AT_CORNER) return { do: "room" };
+  if (gap !== undefined) return { do: "line", gap };
+  return seen === undefined ? { do: "look" } : { do: "brake", seen };
+}
+
 function drillAt(corner: PlanCorner): Pick<DraftLine, "drill" | "because"> | undefined {
-  const { number, throttle, braking, gap } = corner;
+  const { number, throttle, gap } = corner;
+  const braking = brakingAdvice(corner);
   if (throttle !== undefined)
     return { drill: "traction", because: { because: "throttle", corner: number, seen: throttle } };
   if (braking !== undefined)
@@ -271,7 +303,8 @@ export const rules: readonly Rule[] = [
     // Practice is no reliable sign of what was learnt (Soderstrom & Bjork 2015): the next evening is.
     rule: "again",
     part: "first",
-    lines: ({ tried: [line] }) => {
+    lines: ({ tried }) => {
+      const line = tried.find(({ rule }) => rule === "corner" || rule === "again");
       if (line === undefined || !line.isGood || line.rule !== "corner" || line.corner === undefined)
         return [];
       return [
@@ -292,7 +325,7 @@ export const rules: readonly Rule[] = [
     part: "focus",
     worth: (facts) => (isLosingLaps(facts) ? Number.POSITIVE_INFINITY : (facts.account?.mistakes ?? 0)),
     lines: (facts) => {
-      const { account, lost } = facts;
+      const { account, evenings, lost } = facts;
       if (!isLosingLaps(facts) && (account?.mistakes ?? 0) <= 0) return [];
       const corner = cornerOfMistakes(facts);
       const line = {
@@ -305,6 +338,7 @@ export const rules: readonly Rule[] = [
           ms: account && Math.max(0, account.mistakes),
           balance: account?.balance,
           ...lost,
+          evenings,
           corner: corner && { number: corner.number, count: corner.mistakes },
         },
       } as const;
@@ -321,14 +355,14 @@ export const rules: readonly Rule[] = [
     lines: (facts) => {
       const corner = worthiest(facts);
       if (corner === undefined) return [];
-      const { number, worth, mistakes, laps, gap } = corner;
+      const { number, worth, mistakes, laps } = corner;
       const line = {
         rule: "corner",
         kind: "pace",
         effort: "learning",
         corner: number,
         check: { figure: "corner", value: 0 },
-        because: { because: "corner", corner: number, worth, mistakes, laps, gap },
+        because: { because: "corner", corner: number, worth, mistakes, laps, todo: taskAt(corner) },
       } as const;
       return [{ ...line, laps: RUN }, { ...line, laps: SHORT_RUN }, ...counted(corner, SHORT_RUN)];
     },
@@ -349,6 +383,7 @@ export const rules: readonly Rule[] = [
         check: { figure: "usual", value: usual },
         because: {
           because: "runs differ",
+          evenings: facts.evenings,
           ms: account.repeatability,
           balance: account.balance,
           runs: runs / all,
@@ -365,7 +400,7 @@ export const rules: readonly Rule[] = [
     rule: "repeatability",
     part: "focus",
     worth: (facts) => (areRunsApart(facts) ? 0 : (facts.account?.repeatability ?? 0)),
-    lines: ({ account, scatter, sector }) => {
+    lines: ({ account, evenings, scatter, sector }) => {
       if (account === undefined || scatter === undefined || account.repeatability <= 0) return [];
       const line = {
         rule: "repeatability",
@@ -375,6 +410,7 @@ export const rules: readonly Rule[] = [
         check: { figure: "scatter", value: scatter },
         because: {
           because: "uneven",
+          evenings,
           ms: account.repeatability,
           balance: account.balance,
           sector: sector?.sector,
@@ -391,7 +427,7 @@ export const rules: readonly Rule[] = [
     part: "focus",
     worth: ({ account }) => account?.pace ?? 0,
     lines: (facts) => {
-      const { account, sector, usual } = facts;
+      const { account, evenings, sector, usual } = facts;
       if (account === undefined || usual === undefined || account.pace <= 0) return [];
       const corner = cornerOfPace(facts);
       const line = {
@@ -406,6 +442,7 @@ export const rules: readonly Rule[] = [
             : ({ figure: "sector", value: sector.usual } as const),
         because: {
           because: "pace",
+          evenings,
           ms: account.pace,
           balance: account.balance,
           sector: sector?.sector,

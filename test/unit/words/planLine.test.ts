@@ -22,7 +22,8 @@ test("a line is kept with what it was drafted from, and told in words", () => {
     purpose: "Faster in sector 2 (corners 5 to 7)",
     attendTo: "one lap of the replay from outside first, then that line",
     goodWhen: "sector 2 usually 31.000 s or under",
-    reason: "Pace costs 0.40 s of your 0.80 s a lap: your best laps are so far from what you measure by.",
+    reason:
+      "Over your last six evenings pace costs 0.40 s of your 0.80 s a lap: your best laps are so far from what you measure by.",
   });
 });
 
@@ -40,11 +41,18 @@ describe("what to do at a corner comes from what was counted there", () => {
     [{ gap: { at: "exit", metres: 1 } }, "let the car run out to the edge of corner 5"],
   ] as const)("%o", (fields, task) => expect(taskAt(fields)).toBe(task));
 
-  it("without anything counted there is no advice, only the corner", () => {
-    const worth = { low: 100, mid: 200, high: 300 };
-    expect(drafted("corner", { corners: [aCorner(5, { worth })] }).attendTo).toBe(
-      "corner 5, and all else as it is",
-    );
+  const worth = { low: 100, mid: 200, high: 300 };
+  const gap = { at: "exit", metres: 1 } as const;
+  const late = { what: "late", count: 2, of: 3 } as const;
+  it.each([
+    [{}, "corner 5, and all else as it is"],
+    [{ gap }, "let the car run out to the edge of corner 5"],
+    [{ gap, mistakes: 3 }, "room to spare at corner 5"],
+    [{ gap, mistakes: 3, braking: late }, "brake earlier for corner 5"],
+    [{ gap, braking: late }, "let the car run out to the edge of corner 5"],
+    [{ braking: late }, "brake earlier for corner 5"],
+  ] as const)("where it is worth most: %o", (fields, task) => {
+    expect(drafted("corner", { corners: [aCorner(5, { worth, ...fields })] }).attendTo).toBe(task);
   });
 });
 

@@ -3,7 +3,7 @@ import type { Because } from "#stats";
 import { sayWhy } from "#words";
 import { expectWellFormed } from "./wellFormed.ts";
 
-const mistakes = { because: "mistakes", ms: 410, balance: 1020, lost: 7, laps: 60 } as const;
+const mistakes = { because: "mistakes", ms: 410, balance: 1020, lost: 7, laps: 60, evenings: 6 } as const;
 const worth = { low: 120, mid: 280, high: 470 };
 const target = { kind: "best", value: 83_300, by: "2026-12-13", days: 21 } as const;
 
@@ -30,17 +30,27 @@ const said: readonly (readonly [Because, string])[] = [
   ],
   [
     { ...mistakes, corner: { number: 5, count: 4 } },
-    "Mistakes cost 0.41 s of your 1.02 s a lap: 7 of 60 laps were lost, 4 of them at corner 5.",
+    "Over your last six evenings mistakes cost 0.41 s of your 1.02 s a lap: 7 of 60 laps were lost, 4 of them at corner 5.",
   ],
   [
     { ...mistakes, ms: undefined, balance: undefined, corner: { number: 5, count: 7 } },
-    "7 of 60 laps were lost, all of them at corner 5.",
+    "Over your last six evenings 7 of 60 laps were lost, all of them at corner 5.",
   ],
   // Other lines give back more than is lost in all.
-  [{ ...mistakes, balance: 300, corner: undefined }, "Mistakes cost 0.41 s a lap: 7 of 60 laps were lost."],
   [
-    { because: "corner", corner: 5, worth, mistakes: 5, laps: 193, gap: undefined },
+    { ...mistakes, balance: 300, corner: undefined },
+    "Over your last six evenings mistakes cost 0.41 s a lap: 7 of 60 laps were lost.",
+  ],
+  [
+    { because: "corner", corner: 5, worth, mistakes: 5, laps: 193, todo: { do: "room" } },
     "About 0.28 s a lap (between 0.12 and 0.47 s): no other corner is worth more, with 5 mistakes there in 193 laps.",
+  ],
+  [
+    {
+      ...{ because: "corner", corner: 5, worth, mistakes: 0, laps: 193 },
+      todo: { do: "brake", seen: { what: "late", count: 2, of: 3 } },
+    },
+    "About 0.28 s a lap (between 0.12 and 0.47 s): no other corner is worth more. Braking was late in 2 of 3 reviews.",
   ],
   [
     { because: "braking", corner: 5, seen: { what: "late", count: 2, of: 3 } },
@@ -54,14 +64,17 @@ const said: readonly (readonly [Because, string])[] = [
     { because: "gap", corner: 5, gap: { at: "exit", metres: 0.9 } },
     "A replay showed 0.9 m of road left at the exit.",
   ],
-  [{ because: "uneven", ms: 430, balance: 1190, sector: 2 }, "Uneven laps cost 0.43 s of your 1.19 s a lap."],
   [
-    { because: "runs differ", ms: 430, balance: 1190, runs: 0.6, laps: 0.3 },
-    "Uneven laps cost 0.43 s of your 1.19 s a lap, and most of it lies between your runs: 60 % of the spread, 30 % inside them.",
+    { because: "uneven", evenings: 6, ms: 430, balance: 1190, sector: 2 },
+    "Over your last six evenings uneven laps cost 0.43 s of your 1.19 s a lap.",
   ],
   [
-    { because: "pace", ms: 300, balance: 1190, sector: undefined, corner: undefined },
-    "Pace costs 0.30 s of your 1.19 s a lap: your best laps are so far from what you measure by.",
+    { because: "runs differ", evenings: 6, ms: 430, balance: 1190, runs: 0.6, laps: 0.3 },
+    "Over your last six evenings uneven laps cost 0.43 s of your 1.19 s a lap, and most of it lies between your runs: 60 % of the spread, 30 % inside them.",
+  ],
+  [
+    { because: "pace", evenings: 6, ms: 300, balance: 1190, sector: undefined, corner: undefined },
+    "Over your last six evenings pace costs 0.30 s of your 1.19 s a lap: your best laps are so far from what you measure by.",
   ],
   [{ because: "target", target }, "Best lap 1:23.300 is wanted by Sun 13 Dec 2026: 21 days left."],
   [

@@ -119,7 +119,7 @@ export function LineForm({ context, editing, typed }: LineFormProps) {
           {isDrill && <Select label="What is counted" options={drillOptions} {...field("drill")} />}
         </div>
         <Field label="One thing to attend to" size="between" maxLength={longestName} {...field("attendTo")} />
-        <div className={styles["fields"]}>
+        <div className={styles["measured"]}>
           <Select
             label="Good when"
             options={figureOptions(isDrill && typed.drill !== "nothing")}

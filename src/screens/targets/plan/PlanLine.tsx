@@ -35,7 +35,7 @@ export function PlanLine({ context, line, index, isFirst, onEdit, onMoved, onGon
     void write((book) => removeLine(book, plan, line), { isUndoOffered: true });
   };
   return (
-    <PlanRow line={line} n={index + 1} task={sayRunTask(line)} hasReason={!isFirst} hasBoxes>
+    <PlanRow line={line} n={index + 1} task={sayRunTask(line)} isReasonElsewhere={isFirst} hasBoxes>
       <div className={styles["buttons"]}>
         {rigTest === undefined && (
           <Button aria-label={`Edit: ${purpose}`} onClick={() => onEdit(typedOf(line))}>

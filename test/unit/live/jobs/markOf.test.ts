@@ -32,6 +32,7 @@ async function marksIn(book: Parameters<typeof markOf>[0], comboId: string) {
     ownRecord: { today },
     plan: { comboId, today },
     practiceLately: { comboId, today },
+    race: { comboId, today, race: { count: 20 } },
     rigAnswers: { today },
     rigSteps: { rigId: "rig", records: [{ id: "rig", from: "2026-03-01" }], today },
     rigTestPages: { comboId: "combo" },
@@ -45,6 +46,7 @@ async function marksIn(book: Parameters<typeof markOf>[0], comboId: string) {
     targetOutlook: { comboId, kind: "best", value: 82_000, by, today },
     targetWays: { comboId, today },
     testBasis: { comboId, today },
+    whereToFind: { comboId, today },
   };
   const names = Object.keys(questions) as (keyof typeof questions)[];
   const marks = await Promise.all(names.map((job) => markOf(book, job, questions[job] as never)));

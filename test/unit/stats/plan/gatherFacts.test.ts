@@ -68,6 +68,7 @@ test("laps lost are counted with those that have no time, out laps are none, and
   const driven = evenings({ 1: five, 10: [[90_000, "out"], ...five, off(5), [undefined, "spin"]] });
   expect(factsOf({ driven, pages: [aPage(aSession(5).startedAt)] })).toMatchObject({
     driven: { sessions: 1, laps: 8, before: 1 },
+    evenings: 1,
     lost: { laps: 7, lost: 2 },
   });
 });
@@ -83,16 +84,6 @@ test("braking is a habit from two reviews on that say the same more often than a
   expect(of("late", "late", "right")).toEqual({ what: "late", count: 2, of: 3 });
   expect(of("late", "late", "right", "right")).toBeUndefined();
   expect(of("right", "right")).toBeUndefined();
-});
-
-test("that braking was early is no habit where the car left the road, for it would be to brake later there", () => {
-  const reviews = [2, 3].map((day) =>
-    aReview(day, [{ number: 5, braking: "early", entry: 1, apex: 0, exit: 1 }]),
-  );
-  const at = (laps: readonly Told[]) => factsOf({ driven: evenings({ 1: laps }), reviews }).corners;
-  expect(at(five).find(({ number }) => number === 5)?.braking).toEqual({ what: "early", count: 2, of: 2 });
-  expect(at([...five, off(5)]).find(({ number }) => number === 5)?.braking).toBeUndefined();
-  expect(at([...five, off(6)]).find(({ number }) => number === 5)?.braking).toBeDefined();
 });
 
 test("the target is the open one whose date comes next, with the one thing to do for it", () => {

@@ -63,7 +63,8 @@ describe("a draft", () => {
     const why = first.getByRole("button", { name: /^What this rests on/ });
     expect(why).toHaveAttribute("aria-expanded", "false");
     await user.click(why);
-    expect(first.getByText(/^The reason: measured on you\. The advice: /)).toBeVisible();
+    expect(first.getByText("The reason: measured on you, timed or counted in your own laps.")).toBeVisible();
+    expect(first.getByText(/^The advice: /)).toBeVisible();
   });
 
   it("is stored with the first change, which can be taken back", async () => {
