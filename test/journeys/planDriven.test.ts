@@ -166,7 +166,7 @@ test("a drill is counted by touch and as a whole, over a reload at each step, an
   await hand.write(typed, "7/10");
   await page.getByRole("dialog").getByRole("button", { name: "Count", exact: true }).tap();
   await expect(typed).toHaveValue("");
-  await page.getByRole("dialog").getByRole("button", { name: "Leave it as it is" }).tap();
+  await page.getByRole("dialog").getByRole("button", { name: "Done" }).tap();
   await expect(counted).toHaveText("7 of 10");
 
   // Slow laps of the drill, then its end.
