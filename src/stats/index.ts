@@ -294,6 +294,7 @@ export {
   targetOutlook,
 } from "./targets/targetOutlook.ts";
 export { type TargetProgress, targetProgress } from "./targets/targetProgress.ts";
+export { type SectorShares, type WhereToFind, whereToFind } from "./targets/whereToFind.ts";
 export {
   type RunBasis,
   type RunBasisInput,

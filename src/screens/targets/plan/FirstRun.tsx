@@ -1,21 +1,20 @@
-import type { Corner, PlannedRun } from "#domain";
-import type { PlanFacts } from "#stats";
+import type { PlannedRun } from "#domain";
 import { Part } from "#ui/Part.tsx";
 import { PlanRow } from "#ui/PlanRow.tsx";
 import { sayRunTask } from "#words";
 import { LineEvidence } from "./LineEvidence.tsx";
 import styles from "./Plan.module.css";
+import type { PlanContext } from "./planContext.ts";
 
 interface FirstRunProps {
+  readonly context: PlanContext;
   readonly line: PlannedRun | undefined;
-  readonly isOwn: boolean;
-  readonly facts: PlanFacts;
-  readonly corners: readonly Corner[];
 }
 
 /** The one suggestion for the next session, large, with its reason. */
-export function FirstRun({ line, isOwn, facts, corners }: FirstRunProps) {
+export function FirstRun({ context, line }: FirstRunProps) {
   if (line === undefined) return null;
+  const { isOwn } = context.plan;
   return (
     <div className={styles["first"]}>
       <Part
@@ -24,7 +23,7 @@ export function FirstRun({ line, isOwn, facts, corners }: FirstRunProps) {
         ruled
       >
         <PlanRow line={line} task={sayRunTask(line)} isLarge>
-          <LineEvidence line={line} facts={facts} corners={corners} />
+          <LineEvidence context={context} line={line} />
         </PlanRow>
       </Part>
     </div>

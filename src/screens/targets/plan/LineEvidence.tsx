@@ -1,23 +1,21 @@
 import { useId, useState } from "react";
-import type { Corner, PlannedRun } from "#domain";
-import type { PlanFacts } from "#stats";
+import type { PlannedRun } from "#domain";
 import { Button } from "#ui/Button.tsx";
 import { planRests } from "#words";
 import styles from "./Plan.module.css";
+import type { PlanContext } from "./planContext.ts";
 
 interface LineEvidenceProps {
+  readonly context: PlanContext;
   readonly line: PlannedRun;
-  /** Figures as they are now; absent while they are not known. */
-  readonly facts?: PlanFacts;
-  readonly corners?: readonly Corner[];
 }
 
-/** What a line of the plan rests on, one press away: figures, class and claim; nothing where the driver wrote it. */
-export function LineEvidence({ line, facts, corners }: LineEvidenceProps) {
+/** What a line of the plan rests on, one press away; nothing where the driver wrote it. */
+export function LineEvidence({ context: { facts, combo }, line }: LineEvidenceProps) {
   const [isOpen, setOpen] = useState(false);
   const id = useId();
-  const rests = planRests(line, facts, corners);
-  if (rests.length === 0 || line.reason === undefined) return null;
+  const rests = line.reason === undefined ? [] : planRests(line, facts, combo.layout.corners);
+  if (rests.length === 0) return null;
   return (
     <div className={styles["evidence"]}>
       <Button

@@ -1,32 +1,29 @@
 import { moveLine, removeLine } from "#db";
-import type { Corner, PlannedRun } from "#domain";
+import type { PlannedRun } from "#domain";
 import { useWrite } from "#live";
-import type { PlanFacts } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { PlanRow } from "#ui/PlanRow.tsx";
 import { sayRunTask } from "#words";
 import { LineEvidence } from "./LineEvidence.tsx";
 import styles from "./Plan.module.css";
+import type { PlanContext } from "./planContext.ts";
 import { type TypedLine, typedOf } from "./typedLine.ts";
 import type { MovedLine } from "./useFocusInLines.ts";
-import type { ShownPlan } from "./useShownPlan.ts";
 
 interface PlanLineProps {
-  readonly plan: ShownPlan;
+  readonly context: PlanContext;
   readonly line: PlannedRun;
   readonly index: number;
   /** It is the one suggestion, which stands above with its reason. */
   readonly isFirst: boolean;
-  readonly facts: PlanFacts;
-  readonly corners: readonly Corner[];
   readonly onEdit: (start: TypedLine) => void;
   readonly onMoved: (moved: MovedLine) => void;
   readonly onGone: (index: number) => void;
 }
 
 /** One run of the plan with what can be done with it. */
-export function PlanLine(props: PlanLineProps) {
-  const { plan, line, index, isFirst, facts, corners, onEdit, onMoved, onGone } = props;
+export function PlanLine({ context, line, index, isFirst, onEdit, onMoved, onGone }: PlanLineProps) {
+  const { plan } = context;
   const write = useWrite();
   const { purpose, rigTest } = line;
   const move = (way: MovedLine["way"]) => {
@@ -38,7 +35,7 @@ export function PlanLine(props: PlanLineProps) {
     void write((book) => removeLine(book, plan, line), { isUndoOffered: true });
   };
   return (
-    <PlanRow line={line} n={index + 1} task={sayRunTask(line)} hasReason={!isFirst} hasBoxes>
+    <PlanRow line={line} n={index + 1} task={sayRunTask(line)} isReasonElsewhere={isFirst} hasBoxes>
       <div className={styles["buttons"]}>
         {rigTest === undefined && (
           <Button aria-label={`Edit: ${purpose}`} onClick={() => onEdit(typedOf(line))}>
@@ -59,7 +56,7 @@ export function PlanLine(props: PlanLineProps) {
           Take out
         </Button>
       </div>
-      {!isFirst && <LineEvidence line={line} facts={facts} corners={corners} />}
+      {!isFirst && <LineEvidence context={context} line={line} />}
     </PlanRow>
   );
 }
