@@ -55,8 +55,6 @@ export function WholePlan({ context, first }: WholePlanProps) {
                 line={line}
                 index={index}
                 isFirst={index === first}
-                facts={facts}
-                corners={context.combo.layout.corners}
                 onEdit={(start) => {
                   setOpener(line);
                   editing.open(start);
