@@ -106,7 +106,7 @@ describe("a run of the plan", () => {
     await user.clear(textbox("Laps"));
     await user.type(textbox("Laps"), "4");
     await user.click(screen.getByRole("radio", { name: "brisk" }));
-    await user.type(textbox("Corner, if it is about one"), "5");
+    await user.type(textbox("Corner, if any"), "5");
     await user.clear(textbox("One thing to attend to"));
     await user.type(textbox("One thing to attend to"), "the kerb at the exit");
     pick(screen.getByRole("combobox", { name: "Good when" }), "mistakes at the corner, at most");
@@ -160,7 +160,7 @@ describe("a run of the plan", () => {
     const { user } = await start();
     await user.click(await button("Add a drill"));
     pick(screen.getByRole("combobox", { name: "What is counted" }), "Exits without wheelspin");
-    await user.type(textbox("Corner, if it is about one"), "3");
+    await user.type(textbox("Corner, if any"), "3");
     await user.click(await button("Add it"));
     await waitFor(() =>
       expect(stored?.lines.at(-1)).toMatchObject({
