@@ -261,3 +261,4 @@ export {
   weekNext,
   weekTitle,
 } from "./weekSays.ts";
+export { sayCornersThatGive, saySectorShares, whereInShort } from "./whereToFind.ts";

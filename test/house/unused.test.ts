@@ -6,7 +6,7 @@ import { readSources, type Source } from "./sources.ts";
 const kept: Readonly<Record<string, string>> = {
   "of the public face of the figures, which checks from outside call":
     "fitExponential fitPower horizontalFromVertical lag1Autocorrelation levelChange linearFit pairedTTest raceDistance",
-  "figures that wait for the screens of rig, corners and races": "fuelNeeded sectorSplit",
+  "figures that wait for the screens of rig, corners and races": "fuelNeeded",
   "figures and words of the plan that wait for its screens":
     "nextOfLine sayLineInShort sayLineSoFar sayPlaceInPlan",
   "figures and words of forecasts and levels that wait for their screens":

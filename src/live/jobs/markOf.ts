@@ -38,6 +38,7 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   targetOutlook: ofPractice,
   targetWays: ofCombo,
   testBasis: ofCombo,
+  whereToFind: (book, { comboId }) => markOfCorners(book, comboId),
 };
 
 /**

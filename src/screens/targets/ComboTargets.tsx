@@ -29,6 +29,7 @@ export function ComboTargets(props: ComboTargetsProps) {
   const { combo, targets, preferences, today, front, onGone, fresh, onFresh } = props;
   const pages = useRows((book) => pagesOfCombo(book, combo.id), [combo.id]);
   const { value: review, isRenewing } = useFigures("comboReview", { comboId: combo.id, period: {}, today });
+  const { value: where } = useFigures("whereToFind", { comboId: combo.id, today });
   const { value: ways } = useFigures("targetWays", { comboId: combo.id, today });
   const ahead = useSessionsInDoubt(today, combo.id);
   if (pages === undefined) return null;
@@ -42,6 +43,7 @@ export function ComboTargets(props: ComboTargetsProps) {
           combo={combo}
           state={review?.targets.find((state) => state.target.id === target.id)}
           way={ways?.find(({ targetId }) => targetId === target.id)}
+          where={where?.find(({ targetId }) => targetId === target.id)}
           preferences={preferences}
           today={today}
           front={front}
@@ -64,11 +66,20 @@ export function ComboTargets(props: ComboTargetsProps) {
         <h2>
           <Name>{combo.name}</Name>
         </h2>
-        <a
-          href={printAddress({ place: "review", comboId: combo.id, period: { kind: "12w" }, isAhead: true })}
-        >
-          Review
-        </a>
+        <nav aria-label={`More of ${combo.name}`} className={styles["links"]}>
+          <a href={printAddress({ place: "targets", comboId: combo.id, part: "plan" })}>Plan</a>
+          <a href={printAddress({ place: "targets", comboId: combo.id, part: "race" })}>Race distance</a>
+          <a
+            href={printAddress({
+              place: "review",
+              comboId: combo.id,
+              period: { kind: "12w" },
+              isAhead: true,
+            })}
+          >
+            Review
+          </a>
+        </nav>
       </div>
       <SessionsInDoubt sessions={ahead} today={today} />
       {hasChance && (

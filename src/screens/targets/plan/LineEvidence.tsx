@@ -28,12 +28,10 @@ export function LineEvidence({ context: { facts, combo }, line }: LineEvidencePr
         What this rests on
       </Button>
       <dl id={id} hidden={!isOpen} className={styles["rests"]}>
-        {rests.map(({ part, evidence, meaning, says }) => (
-          <div key={part}>
-            <dt>
-              {part}: <strong>{evidence}</strong>, {meaning}.
-            </dt>
-            <dd>{says}</dd>
+        {rests.map(({ title, says }) => (
+          <div key={title}>
+            <dt>{title}</dt>
+            {says !== "" && <dd>{says}</dd>}
           </div>
         ))}
       </dl>
