@@ -16,6 +16,7 @@ import styles from "./TargetsScreen.module.css";
 import { useTypedTarget } from "./useTypedTarget.ts";
 
 const PlanPage = lazy(async () => ({ default: (await import("./plan/PlanPage.tsx")).PlanPage }));
+const RacePage = lazy(async () => ({ default: (await import("./race/RacePage.tsx")).RacePage }));
 const RecordPage = lazy(async () => ({ default: (await import("./record/RecordPage.tsx")).RecordPage }));
 
 /** The targets of all combos or of one, or the page of what belongs to them that the address names. */
@@ -27,6 +28,7 @@ export function TargetsScreen() {
     return (
       <Suspense fallback={<p>Opening</p>}>
         {part === "plan" && <PlanPage comboId={comboId} />}
+        {part === "race" && <RacePage comboId={comboId} />}
         {part === "record" && <RecordPage />}
       </Suspense>
     );
@@ -138,7 +140,13 @@ function Targets({ combos, comboId, preferences: chosen, stored }: TargetsProps)
 
 function NoTargets({ hasCombo }: { readonly hasCombo: boolean }) {
   if (hasCombo)
-    return <p>No target is set yet. A target is a lap time you want to reach by a date, with one combo.</p>;
+    return (
+      <p>
+        No target is set yet. A target is a lap time you want to reach by a date, with one combo. The next
+        session can be planned without one:{" "}
+        <a href={printAddress({ place: "targets", part: "plan" })}>Plan</a>
+      </p>
+    );
   return (
     <p>
       A target belongs to a combo, and there is none yet.{" "}
