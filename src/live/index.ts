@@ -42,6 +42,7 @@ export { type OtherCombo, useOtherCombos } from "./useOtherCombos.ts";
 export { usePageBest } from "./usePageBest.ts";
 export { type NextSession, usePlan } from "./usePlan.ts";
 export { useRemoveLogbook } from "./useRemoveLogbook.ts";
+export { useRested } from "./useRested.ts";
 export { useRows } from "./useRows.ts";
 export { type NumberedRuns, useRunsOf } from "./useRunsOf.ts";
 export { type SessionInDoubt, useSessionsInDoubt } from "./useSessionsInDoubt.ts";

@@ -127,7 +127,7 @@ export { planMinutes } from "./plan/fitLines.ts";
 export { gatherFacts, type PlanInput } from "./plan/gatherFacts.ts";
 export type { CountedHabit, PlanFacts, TriedLine } from "./plan/planFacts.ts";
 export { type LineOutcome, planOutcome } from "./plan/planOutcome.ts";
-export type { Because, DraftLine, PlanRule } from "./plan/planRules.ts";
+export type { Because, CornerTask, DraftLine, PlanRule } from "./plan/planRules.ts";
 export { rigTestLine } from "./plan/rigTestLine.ts";
 export { suggestionIn } from "./plan/suggestionIn.ts";
 
@@ -215,8 +215,10 @@ export type { ReviewDetails } from "./period/reviewDetails.ts";
 export type { SessionTrend, Slope, TrendPoint } from "./period/sessionTrend.ts";
 export { isClearShift, type Shift } from "./period/shift.ts";
 export { fuelNeeded } from "./race/fuelNeeded.ts";
+export type { LongRunTrend } from "./race/longRunTrend.ts";
 export { type RaceDistance, type RaceQuestion, raceDistance } from "./race/raceDistance.ts";
 export type { RaceLap } from "./race/raceLaps.ts";
+export { type RaceLength, type RaceOutlook, raceOutlook } from "./race/raceOutlook.ts";
 export type { RigRecordDay } from "./rigTests/rigSide.ts";
 export {
   type RigStep,

@@ -137,6 +137,17 @@ export {
 } from "./practice.ts";
 export { progressBy100Laps, progressReading, progressTitle } from "./progress.ts";
 export { type KnownAtSetting, questionTarget } from "./questionTarget.ts";
+export {
+  fuelCaution,
+  sayAhead,
+  sayCleanRun,
+  sayFuel,
+  sayFuelLaps,
+  sayLongRun,
+  sayLongRunMeaning,
+  sayRaceLength,
+  sayRaceRests,
+} from "./race.ts";
 export { sayMissing, sayReason, sayTooFew } from "./reason.ts";
 export { rigAnswerShift, sayLatestRig, sayRigAnswer, sayRigEvidence, sayRigName } from "./rigAnswer.ts";
 export { sayNeither, sayRigStep } from "./rigStep.ts";

@@ -7,6 +7,7 @@ import type {
   CountedDrills,
   OwnRecord,
   PracticeRate,
+  RaceOutlook,
   RigStep,
   RunBasis,
   SuggestedTargets,
@@ -27,6 +28,7 @@ import type { JobRun } from "./job.ts";
 import { type OwnRecordDetails, runOwnRecord } from "./ownRecord.ts";
 import { type FoundPlan, type PlanDetails, runPlan } from "./plan.ts";
 import { type PracticeLatelyDetails, runPracticeLately } from "./practiceLately.ts";
+import { type RaceDetails, runRace } from "./race.ts";
 import { type RigAnswer, type RigAnswersDetails, runRigAnswers } from "./rigAnswers.ts";
 import { type RigStepsDetails, runRigSteps } from "./rigSteps.ts";
 import { type RigTestPage, type RigTestPagesDetails, runRigTestPages } from "./rigTestPages.ts";
@@ -58,6 +60,7 @@ interface Jobs {
     readonly details: PracticeLatelyDetails;
     readonly result: PracticeRate | null;
   };
+  readonly race: { readonly details: RaceDetails; readonly result: RaceOutlook };
   readonly rigAnswers: { readonly details: RigAnswersDetails; readonly result: RigAnswer[] };
   readonly rigSteps: { readonly details: RigStepsDetails; readonly result: RigStep[] };
   readonly rigTestPages: { readonly details: RigTestPagesDetails; readonly result: RigTestPage[] };
@@ -95,6 +98,7 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   ownRecord: runOwnRecord,
   plan: runPlan,
   practiceLately: runPracticeLately,
+  race: runRace,
   rigAnswers: runRigAnswers,
   rigSteps: runRigSteps,
   rigTestPages: runRigTestPages,

@@ -25,6 +25,7 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   ownRecord: markOfEverything,
   plan: markOfEverything,
   practiceLately: ofCombo,
+  race: ofCombo,
   rigAnswers: markOfEverything,
   rigSteps: markOfAllCombos,
   rigTestPages: markOfEverything,

@@ -16,6 +16,7 @@ import styles from "./TargetsScreen.module.css";
 import { useTypedTarget } from "./useTypedTarget.ts";
 
 const PlanPage = lazy(async () => ({ default: (await import("./plan/PlanPage.tsx")).PlanPage }));
+const RacePage = lazy(async () => ({ default: (await import("./race/RacePage.tsx")).RacePage }));
 const RecordPage = lazy(async () => ({ default: (await import("./record/RecordPage.tsx")).RecordPage }));
 
 /** The targets of all combos or of one, or the page of what belongs to them that the address names. */
@@ -27,6 +28,7 @@ export function TargetsScreen() {
     return (
       <Suspense fallback={<p>Opening</p>}>
         {part === "plan" && <PlanPage comboId={comboId} />}
+        {part === "race" && <RacePage comboId={comboId} />}
         {part === "record" && <RecordPage />}
       </Suspense>
     );

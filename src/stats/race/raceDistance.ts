@@ -28,11 +28,15 @@ export interface RaceDistance {
   readonly cleanChance: number;
   /** Mistakes a lap, with Wilson's 90 % interval. */
   readonly mistakes: Share;
+  /** Mean laps of twenty equally likely races, ms, the fastest first. */
+  readonly likely: readonly number[];
   /** Chance to be ahead of the rival at the end; undefined without one. */
   readonly aheadChance: number | undefined;
 }
 
-const leastLaps = 5;
+/** Timed laps that a race distance needs. */
+export const leastRaceLaps = 5;
+const LIKELY = 20;
 const draws = 2000;
 const block = 3;
 const priorDegrees = 3;
@@ -53,8 +57,8 @@ export function raceDistance(question: RaceQuestion): Figure<RaceDistance> {
   if (rivalMeanMs !== undefined) requireNumber(rivalMeanMs, "rivalMeanMs");
   const runs = centreRuns(laps);
   const mistakes = wilsonInterval(runs.mistakes, runs.all, CONFIDENCE);
-  if (mistakes === undefined || runs.timed < leastLaps) {
-    return unknown({ needs: leastLaps, of: "timed lap", has: runs.timed });
+  if (mistakes === undefined || runs.timed < leastRaceLaps) {
+    return unknown({ needs: leastRaceLaps, of: "timed lap", has: runs.timed });
   }
   const race = raceDrawer(runs, seed);
   const until = minutes === undefined ? Number.POSITIVE_INFINITY : minutes * 60_000;
@@ -70,11 +74,13 @@ export function raceDistance(question: RaceQuestion): Figure<RaceDistance> {
     high: at(values, 0.9),
   });
   const length = rangeOf(driven);
+  const means = Float64Array.from(drawn, ({ total, laps: n }) => total / n);
   return known({
     ...rangeOf(totals),
     laps: length,
     cleanChance: cleanRunChance(runs.mistakes, runs.all, length.mid),
     mistakes,
+    likely: Array.from({ length: LIKELY }, (_, index) => at(means, (index + 0.5) / LIKELY)),
     aheadChance:
       rivalMeanMs === undefined
         ? undefined

@@ -34,7 +34,7 @@ export interface TargetRecord {
 
 /** The app's own record: every forecast by target, and how those that were scored have turned out. */
 export interface OwnRecord {
-  /** The one about which something was said last comes first. */
+  /** Those whose date has passed first, the latest date first; then those to come, the nearest first. */
   readonly targets: readonly TargetRecord[];
   /** Undefined while none is scored. */
   readonly record: ForecastRecord | undefined;
@@ -51,9 +51,7 @@ export function ownRecord(judged: readonly JudgedForecast[]): OwnRecord {
     judged.toSorted((a, b) => a.forecast.createdAt - b.forecast.createdAt || order(a.forecast, b.forecast)),
   );
   const byTarget = grouped(inTime, groupOf);
-  const targets = [...byTarget.values()]
-    .map(ofTarget)
-    .toSorted((a, b) => ((a.said.at(-1)?.madeOn ?? "") < (b.said.at(-1)?.madeOn ?? "") ? 1 : -1));
+  const targets = [...byTarget.values()].map(ofTarget).toSorted(dueFirst);
   const scored = inTime.flatMap(({ forecast, outcome }): RecordedForecast[] =>
     outcome.known ? [{ ...forecast, reached: outcome.value }] : [],
   );
@@ -70,6 +68,20 @@ function onceEach(judged: readonly JudgedForecast[]): readonly JudgedForecast[] 
     const key = `${targetId} ${madeAfter}`;
     return !seen.has(key) && seen.add(key);
   });
+}
+
+function dueFirst(a: TargetRecord, b: TargetRecord): number {
+  const [isOpen, isOtherOpen] = [isToCome(a), isToCome(b)];
+  if (isOpen !== isOtherOpen) return isOpen ? 1 : -1;
+  if (a.by === b.by) return 0;
+  return a.by < b.by === isOpen ? -1 : 1;
+}
+
+function isToCome({ said }: TargetRecord): boolean {
+  return said.every(
+    ({ outcome }) =>
+      !outcome.known && "because" in outcome.reason && outcome.reason.because === "date to come",
+  );
 }
 
 function wantedOf({ forecast, target }: JudgedForecast): TargetRecord["wanted"] {

@@ -15,7 +15,7 @@ interface RecordedTargetsProps {
 /** Every chance that was told, target by target, and what became of it. */
 export function RecordedTargets({ targets, combos }: RecordedTargetsProps) {
   return (
-    <Part title="What was said, and when" ruled>
+    <Part title="What was said, and when">
       {targets.map((target, index) => (
         <Disclosure
           key={target.said[0]?.id ?? index}

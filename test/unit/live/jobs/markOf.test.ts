@@ -32,6 +32,7 @@ async function marksIn(book: Parameters<typeof markOf>[0], comboId: string) {
     ownRecord: { today },
     plan: { comboId, today },
     practiceLately: { comboId, today },
+    race: { comboId, today, race: { count: 20 } },
     rigAnswers: { today },
     rigSteps: { rigId: "rig", records: [{ id: "rig", from: "2026-03-01" }], today },
     rigTestPages: { comboId: "combo" },

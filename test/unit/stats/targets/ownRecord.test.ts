@@ -15,17 +15,19 @@ const judged = (
 };
 const open = unknown({ because: "date to come" });
 
-test("forecasts stand by target with its date, oldest first, the target last spoken of first", () => {
+test("forecasts stand by target with its date, oldest first; what came due first, the latest date first, then what is to come", () => {
   const { targets } = ownRecord([
     judged({ madeOn: "2026-01-12", createdAt: 9000, chance: 0.7 }),
     judged({ madeOn: "2026-01-10", createdAt: 8000, chance: 0.3 }),
-    judged({ targetId: "other", madeOn: "2026-01-14", createdAt: 9500 }, open),
+    judged({ targetId: "other", by: "2026-03-05", madeOn: "2026-01-14", createdAt: 9500 }, open),
     judged({ by: "2026-03-01", madeOn: "2026-01-11", createdAt: 8500 }, open),
+    judged({ by: "2026-02-02", createdAt: 8600 }, unknown({ because: "page turned before its date" })),
   ]);
   expect(targets.map(({ by, said }) => [by, said.map(({ chance }) => chance)])).toEqual([
-    ["2026-02-01", [0.5]],
+    ["2026-02-02", [0.5]],
     ["2026-02-01", [0.3, 0.7]],
     ["2026-03-01", [0.5]],
+    ["2026-03-05", [0.5]],
   ]);
 });
 
@@ -41,8 +43,8 @@ test("a target of another value is another one, and where its own figures are no
   expect(targets.map(({ wanted }) => wanted)).toEqual([
     { kind: "best", value: 82_500 },
     { kind: "best", value: 83_000 },
-    target,
     undefined,
+    target,
   ]);
 });
 
