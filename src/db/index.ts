@@ -37,6 +37,7 @@ export { asideRows } from "./reads/asideRows.ts";
 export * from "./reads/changeMarks.ts";
 export * from "./reads/combos.ts";
 export * from "./reads/deleted.ts";
+export { lastPlanned } from "./reads/lastPlanned.ts";
 export { latestRuns } from "./reads/latestRuns.ts";
 export { type ComboNames, type LikelyName, likelyNames } from "./reads/likelyNames.ts";
 export { type NamedChoice, namedChoices } from "./reads/namedChoices.ts";

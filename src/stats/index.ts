@@ -127,7 +127,7 @@ export { planMinutes } from "./plan/fitLines.ts";
 export { gatherFacts, type PlanInput } from "./plan/gatherFacts.ts";
 export type { CountedHabit, PlanFacts, TriedLine } from "./plan/planFacts.ts";
 export { type LineOutcome, planOutcome } from "./plan/planOutcome.ts";
-export type { Because, DraftLine, PlanRule } from "./plan/planRules.ts";
+export type { Because, CornerTask, DraftLine, PlanRule } from "./plan/planRules.ts";
 export { rigTestLine } from "./plan/rigTestLine.ts";
 export { suggestionIn } from "./plan/suggestionIn.ts";
 
@@ -296,6 +296,7 @@ export {
   targetOutlook,
 } from "./targets/targetOutlook.ts";
 export { type TargetProgress, targetProgress } from "./targets/targetProgress.ts";
+export { type SectorShares, type WhereToFind, whereToFind } from "./targets/whereToFind.ts";
 export {
   type RunBasis,
   type RunBasisInput,

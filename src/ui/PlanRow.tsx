@@ -14,7 +14,8 @@ export interface PlanRowProps {
   readonly mark?: ReactNode;
   /** The one suggestion of a page: larger than the rows of a list. */
   readonly isLarge?: boolean;
-  readonly hasReason?: boolean;
+  /** Its reason stands elsewhere on the page: here it is only on paper, where the rest is not. */
+  readonly isReasonElsewhere?: boolean;
   /** Lines that nobody drives, in soft ink; the mark says why. */
   readonly isSoft?: boolean;
   /** On paper: a box for each lap to be ticked, and a line to write on. */
@@ -28,7 +29,7 @@ const mostBoxes = 30;
 
 /** One run of a plan: what it is for, what is driven, the one thing to attend to, when it has worked, and why it is there. */
 export function PlanRow(props: PlanRowProps) {
-  const { line, n, task, mark, isLarge = false, hasReason = true, isSoft = false } = props;
+  const { line, n, task, mark, isLarge = false, isReasonElsewhere = false, isSoft = false } = props;
   const { hasBoxes = false, children } = props;
   const { purpose, attendTo, goodWhen, reason, laps = 0 } = line;
   return (
@@ -66,8 +67,8 @@ export function PlanRow(props: PlanRowProps) {
             )}
           </dl>
         )}
-        {hasReason && reason !== undefined && (
-          <p className={styles["reason"]}>
+        {reason !== undefined && (
+          <p className={classes(styles["reason"], isReasonElsewhere && styles["onPaper"])}>
             <Name>{reason}</Name>
           </p>
         )}
@@ -75,7 +76,7 @@ export function PlanRow(props: PlanRowProps) {
           <div aria-hidden="true" className={styles["paper"]}>
             <span className={styles["boxes"]}>
               {Array.from({ length: Math.min(laps, mostBoxes) }, (_, lap) => (
-                <span key={lap} className={styles["box"]} />
+                <span key={lap} data-box="" className={styles["box"]} />
               ))}
             </span>
             <span className={styles["write"]} />

@@ -34,10 +34,13 @@ export function drillsFollowedSay(
   { from, before, since, level }: DrillsFollowed,
   today: CalendarDate,
 ): readonly string[] {
-  return [
-    sayMistakesSince(before, since, sayShortDate(from, today)),
-    lapTimesFollowed({ level, to: today }, today),
-  ];
+  return [sayMistakesSince(before, since, sayShortDate(from, today)), sayTimesSince(level, today)];
+}
+
+/** That the level moved is no sign that a drill did it. */
+function sayTimesSince(level: DrillsFollowed["level"], today: CalendarDate): string {
+  const told = lapTimesFollowed({ level, to: today }, today);
+  return level.known ? `${told} All you practised since is in it, not this alone.` : told;
 }
 
 function sayMistakesSince(before: MistakesAtCorner, since: MistakesAtCorner, day: string): string {

@@ -60,19 +60,20 @@ const claims: Readonly<Record<PlanRule, string>> = {
 };
 
 /** What a class of evidence means. */
-const meanings: Readonly<Record<Evidence, string>> = {
+const meanings: Readonly<Record<Evidence, string | undefined>> = {
   "measured on you": "timed or counted in your own laps",
   "fair evidence": "found in studies of practice, most of them of other skills",
   "worth a try": "not settled by studies",
-  [common]: "what drivers do",
+  // The class says it.
+  [common]: undefined,
 };
 
-/** A line's reason and its advice, each with its class, what that means, and what it rests on. */
+/** A line's reason, or its advice: the class, and what it rests on. */
 export interface PlanRests {
-  readonly part: "The reason" | "The advice";
   readonly evidence: Evidence;
-  readonly meaning: string;
-  /** Whole sentences. */
+  /** "The reason: measured on you, timed or counted in your own laps." */
+  readonly title: string;
+  /** Whole sentences; empty where no figures are known. */
   readonly says: string;
 }
 
@@ -93,9 +94,13 @@ export function planRests(
   const figures = facts === undefined ? "" : figuresOf(rule, line, facts, corners);
   const of = reason === "measured on you" || figures === "" ? reason : "measured on you";
   return [
-    { part: "The reason", evidence: of, meaning: meanings[of], says: figures },
-    { part: "The advice", evidence: advice, meaning: meanings[advice], says: claims[rule] },
+    { evidence: of, title: titleOf("The reason", of), says: figures },
+    { evidence: advice, title: titleOf("The advice", advice), says: claims[rule] },
   ];
+}
+
+function titleOf(part: string, evidence: Evidence): string {
+  return [`${part}: ${evidence}`, meanings[evidence]].filter(Boolean).join(", ").concat(".");
 }
 
 function ruleOf({ rule }: Pick<PlannedRun, "rule">): PlanRule | undefined {

@@ -2,12 +2,13 @@ import {
   type Corner,
   cornersOfSector,
   type Drill,
+  type DrillCount,
   formatLapTime,
   type Id,
   type PlanCheck,
   type PlannedRun,
 } from "#domain";
-import type { Because, CountedHabit, DraftLine } from "#stats";
+import type { Because, CornerTask, CountedHabit, DraftLine } from "#stats";
 import { hundredths, sayAmount, thousandths } from "./amount.ts";
 import { sayCorners } from "./cornersSay.ts";
 import { counted } from "./counted.ts";
@@ -21,6 +22,11 @@ export const drillWords: Readonly<Record<Drill, { readonly name: string; readonl
   "half throttle": { name: "Laps at half throttle", good: "laps at half throttle without lifting" },
   kerb: { name: "One car’s width from the kerb", good: "passes one car’s width from the kerb" },
 };
+
+/** What was counted of a drill: "7 of 10 stops at the mark" */
+export function sayDrillCount({ drill, good, tries }: Pick<DrillCount, "drill" | "good" | "tries">): string {
+  return `${good} of ${tries} ${drillWords[drill].good}`;
+}
 
 /**
  * A line of a draft as it is told to the driver, and kept with the session.
@@ -141,20 +147,33 @@ function attendToOf(line: DraftLine, corners: readonly Corner[]): string | undef
 function sayCornerTask(because: Because): string | undefined {
   switch (because.because) {
     case "braking":
-      return because.seen.what === "late"
-        ? `brake earlier for corner ${because.corner}`
-        : `brake later for corner ${because.corner}`;
+      return brakingTask(because.seen, because.corner);
     case "throttle":
       return throttleTask(because.seen, because.corner);
     case "gap":
       return gapTask(because.gap.at, because.corner);
     case "corner":
-      return because.gap === undefined
-        ? `corner ${because.corner}, and all else as it is`
-        : gapTask(because.gap.at, because.corner);
+      return todoAt(because.corner, because.todo);
     default:
       return undefined;
   }
+}
+
+function todoAt(corner: number, todo: CornerTask): string {
+  switch (todo.do) {
+    case "brake":
+      return brakingTask(todo.seen, corner);
+    case "room":
+      return `room to spare at corner ${corner}`;
+    case "line":
+      return gapTask(todo.gap.at, corner);
+    case "look":
+      return `corner ${corner}, and all else as it is`;
+  }
+}
+
+function brakingTask({ what }: CountedHabit<"early" | "late">, corner: number): string {
+  return what === "late" ? `brake earlier for corner ${corner}` : `brake later for corner ${corner}`;
 }
 
 function throttleTask({ what }: CountedHabit<"early" | "late" | "twice">, corner: number): string {

@@ -38,10 +38,11 @@ export function sayWhy(because: Because): string {
     case "mistakes":
       return sayMistakesWhy(because);
     case "corner": {
-      const { worth, mistakes, laps } = because;
+      const { worth, mistakes, laps, todo } = because;
+      const braking = todo.do === "brake" ? ` ${sayBrakingSeen(todo.seen)}` : "";
       const lost =
         mistakes === 0 ? "" : `, with ${counted(mistakes, "mistake")} there in ${counted(laps, "lap")}`;
-      return `About ${seconds(worth.mid)} a lap${worth.low === worth.high ? "" : ` (${sayRange(worth)})`}: no other corner is worth more${lost}.`;
+      return `About ${seconds(worth.mid)} a lap${worth.low === worth.high ? "" : ` (${sayRange(worth)})`}: no other corner is worth more${lost}.${braking}`;
     }
     case "braking":
       return sayBrakingSeen(because.seen);

@@ -53,10 +53,10 @@ export function sayMilestones(
 
 /**
  * What stands beside a chance from so few sessions that no model can tell one driver from another.
- * @example "Mostly assumption: it rests on 3 sessions."
+ * @example "Little more than a guess: it rests on 3 sessions."
  */
 export function sayMostlyAssumption({ sessions }: Pick<TargetOutlook, "sessions">): string {
-  return `Mostly assumption: it rests on ${counted(sessions, "session")}.`;
+  return `Little more than a guess: it rests on ${counted(sessions, "session")}.`;
 }
 
 /**

@@ -1,11 +1,10 @@
 import { rmSync } from "node:fs";
 import { type Page, test } from "@playwright/test";
 import { filled, launch } from "./filled.ts";
+import { lapLogged, median } from "./lapLogged.ts";
 
 const rounds = 5;
 const sizes = [100, 100_000];
-const median = (values: readonly number[]) =>
-  [...values].sort((a, b) => a - b)[values.length >> 1] ?? Number.NaN;
 
 /** Cold open and lap logged, each with 100 and with 100,000 laps stored, in one run. Printed, never asserted. */
 test("the app with few laps and with many", async ({ baseURL }) => {
@@ -50,42 +49,4 @@ async function coldOpen(page: Page, address: string): Promise<number> {
   await page.goto(`${address}/#/log`);
   await page.waitForFunction(() => performance.getEntriesByName("figures").length > 0);
   return page.evaluate(() => performance.getEntriesByName("figures")[0]?.startTime ?? Number.NaN);
-}
-
-/** Median of five laps: from Enter until the row is there and the count of laps in the figures has moved, ms. */
-async function lapLogged(page: Page): Promise<number> {
-  const field = page.getByRole("region", { name: "Entry" }).getByRole("textbox");
-  const times: number[] = [];
-  for (let lap = 0; lap < 5; lap++) {
-    await field.fill(`1:25.${120 + lap}`);
-    await page.evaluate(() => {
-      const rows = () => document.querySelectorAll("tbody tr").length;
-      const figures = () => [...document.querySelectorAll("dl dd")].map((cell) => cell.textContent).join("|");
-      const before = { rows: rows(), figures: figures() };
-      document.addEventListener(
-        "keydown",
-        () => {
-          const began = performance.now();
-          const observer = new MutationObserver(() => {
-            if (rows() === before.rows || figures() === before.figures) return;
-            observer.disconnect();
-            requestAnimationFrame(() =>
-              performance.measure("logged", { start: began, end: performance.now() }),
-            );
-          });
-          observer.observe(document, { childList: true, subtree: true, characterData: true });
-        },
-        { capture: true, once: true },
-      );
-      performance.clearMeasures("logged");
-    });
-    await field.press("Enter");
-    await page.waitForFunction(() => performance.getEntriesByName("logged").length > 0, undefined, {
-      timeout: 10_000,
-    });
-    times.push(await page.evaluate(() => performance.getEntriesByName("logged")[0]?.duration ?? Number.NaN));
-    // A hand comes back to the keys when the page has nothing more to do.
-    await page.evaluate(() => new Promise<void>((done) => requestIdleCallback(() => done())));
-  }
-  return median(times);
 }

@@ -19,11 +19,12 @@ export async function launch(folder: string): Promise<BrowserContext> {
 /**
  * A folder whose browser holds a logbook of so many laps, restored from a backup by the app itself, with the figures of
  * all sessions worked out and kept.
+ * @param isPlanned with targets, and a plan that the open session drives
  */
-export async function filled(laps: number, address: string): Promise<string> {
+export async function filled(laps: number, address: string, isPlanned = false): Promise<string> {
   const folder = mkdtempSync(join(tmpdir(), "lap-ledger-"));
   const file = join(folder, "backup.json");
-  writeFileSync(file, await backupWithLaps(laps));
+  writeFileSync(file, await backupWithLaps(laps, isPlanned));
   const context = await launch(folder);
   const page = await context.newPage();
   await page.goto(`${address}/#/data`);

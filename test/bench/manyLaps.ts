@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import { noRows, type Run, type Session } from "#domain";
+import { noRows, type PlannedRun, type Run, type Session, type Target } from "#domain";
 import { writeBackup } from "#files";
 
 const day = 86_400_000;
@@ -9,11 +9,19 @@ const start = Date.UTC(2020, 0, 1, 18);
 /** Written down afterwards: what a clock of before the app has dated would stand in no figure. */
 const writtenAt = Date.UTC(2026, 5, 1);
 
+/** The line of the plan that the open run drives: more laps than a bench types. */
+const line: PlannedRun = {
+  ...{ id: "line", purpose: "Clean laps", kind: "pace", effort: "full", laps: 200 },
+  ...{ attendTo: "room to spare at the edges", goodWhen: "180 of 200 laps clean", rule: "mistakes" },
+  check: { figure: "clean", value: 180 },
+};
+
 /**
  * The backup of a logbook with so many laps of one combo: sessions of five runs of ten laps, one a day, the last one
  * still open. Invented times, the same at every call.
+ * @param isPlanned the open session has a plan whose first line its run drives, and the combo two targets
  */
-export function backupWithLaps(laps: number): Promise<string> {
+export function backupWithLaps(laps: number, isPlanned = false): Promise<string> {
   let made = 0;
   const id = (at: number) => {
     made += 1;
@@ -42,6 +50,7 @@ export function backupWithLaps(laps: number): Promise<string> {
       focus: "free",
       note: "",
       ...(isLast ? {} : { endedAt: at + day / 24 }),
+      ...(isLast && isPlanned && { plan: [line, { ...line, id: "next" }, { ...line, id: "last" }] }),
     };
     sessions.push(session);
     for (let r = 0; r < runsOfSession; r++) {
@@ -56,7 +65,7 @@ export function backupWithLaps(laps: number): Promise<string> {
         effort: "full",
         surface: "dry",
         note: "",
-        ...(isLast && r === runsOfSession - 1 ? {} : { endedAt: from + 900_000 }),
+        ...(isLast && r === runsOfSession - 1 ? isPlanned && { line: "line" } : { endedAt: from + 900_000 }),
         laps: Array.from({ length: lapsOfRun }, (_, n) => ({
           ...stamps(from + n * 85_000),
           n: n + 1,
@@ -68,6 +77,10 @@ export function backupWithLaps(laps: number): Promise<string> {
       });
     }
   }
+  const aTarget = (kind: Target["kind"], value: number): Target => ({
+    ...stamps(start),
+    ...{ comboId: combo.id, kind, value, setAt: start, setOn: "2020-01-01" },
+  });
   const rows = {
     ...noRows,
     cars: [car],
@@ -76,6 +89,7 @@ export function backupWithLaps(laps: number): Promise<string> {
     combos: [combo],
     sessions,
     runs,
+    targets: isPlanned ? [aTarget("best", 83_900), aTarget("median", 84_500)] : [],
   };
   return writeBackup(rows, {
     title: `${laps} laps`,

@@ -5,7 +5,7 @@ import journeys from "../playwright.config.ts";
 export default defineConfig({
   ...journeys,
   testDir: ".",
-  testMatch: ["app.ts", "review.ts", "restore.ts"],
+  testMatch: ["app.ts", "plan.ts", "review.ts", "restore.ts"],
   outputDir: "../../node_modules/.cache/bench",
   workers: 1,
   timeout: 900_000,

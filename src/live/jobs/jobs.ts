@@ -15,6 +15,7 @@ import type {
   TargetOutlook,
   TargetWay,
   TestBasis,
+  WhereToFind,
 } from "#stats";
 import { type AcrossCombosDetails, runAcrossCombos } from "./acrossCombos.ts";
 import { type BestAndUsual, type BestAndUsualDetails, runBestAndUsual } from "./bestAndUsual.ts";
@@ -41,6 +42,8 @@ import { runTargetNow, type TargetNowDetails } from "./targetNow.ts";
 import { runTargetOutlook, type TargetOutlookDetails } from "./targetOutlook.ts";
 import { runTargetWays, type TargetWaysDetails } from "./targetWays.ts";
 import { runTestBasis, type TestBasisDetails } from "./testBasis.ts";
+
+import { runWhereToFind, type WhereToFindDetails } from "./whereToFind.ts";
 
 /** What each job is asked with and gives. */
 interface Jobs {
@@ -76,6 +79,7 @@ interface Jobs {
     readonly result: Figure<TargetOutlook>;
   };
   readonly targetWays: { readonly details: TargetWaysDetails; readonly result: TargetWay[] };
+  readonly whereToFind: { readonly details: WhereToFindDetails; readonly result: WhereToFind[] };
   readonly testBasis: { readonly details: TestBasisDetails; readonly result: TestBasis };
 }
 
@@ -108,6 +112,7 @@ const runs: { readonly [J in JobName]: JobRun<JobArguments<J>, JobResult<J>> } =
   targetOutlook: runTargetOutlook,
   targetWays: runTargetWays,
   testBasis: runTestBasis,
+  whereToFind: runWhereToFind,
 };
 
 /** Works out the figures of a job, here. */

@@ -39,6 +39,7 @@ const marks: { readonly [J in JobName]: JobMark<JobArguments<J>> } = {
   targetOutlook: ofPractice,
   targetWays: ofCombo,
   testBasis: ofCombo,
+  whereToFind: (book, { comboId }) => markOfCorners(book, comboId),
 };
 
 /**

@@ -29,6 +29,7 @@ export function ComboTargets(props: ComboTargetsProps) {
   const { combo, targets, preferences, today, front, onGone, fresh, onFresh } = props;
   const pages = useRows((book) => pagesOfCombo(book, combo.id), [combo.id]);
   const { value: review, isRenewing } = useFigures("comboReview", { comboId: combo.id, period: {}, today });
+  const { value: where } = useFigures("whereToFind", { comboId: combo.id, today });
   const { value: ways } = useFigures("targetWays", { comboId: combo.id, today });
   const ahead = useSessionsInDoubt(today, combo.id);
   if (pages === undefined) return null;
@@ -42,6 +43,7 @@ export function ComboTargets(props: ComboTargetsProps) {
           combo={combo}
           state={review?.targets.find((state) => state.target.id === target.id)}
           way={ways?.find(({ targetId }) => targetId === target.id)}
+          where={where?.find(({ targetId }) => targetId === target.id)}
           preferences={preferences}
           today={today}
           front={front}
@@ -64,7 +66,9 @@ export function ComboTargets(props: ComboTargetsProps) {
         <h2>
           <Name>{combo.name}</Name>
         </h2>
-        <p className={styles["ways"]}>
+        <nav aria-label={`More of ${combo.name}`} className={styles["links"]}>
+          <a href={printAddress({ place: "targets", comboId: combo.id, part: "plan" })}>Plan</a>
+          <a href={printAddress({ place: "targets", comboId: combo.id, part: "race" })}>Race distance</a>
           <a
             href={printAddress({
               place: "review",
@@ -75,8 +79,7 @@ export function ComboTargets(props: ComboTargetsProps) {
           >
             Review
           </a>
-          <a href={printAddress({ place: "targets", comboId: combo.id, part: "race" })}>Race distance</a>
-        </p>
+        </nav>
       </div>
       <SessionsInDoubt sessions={ahead} today={today} />
       {hasChance && (

@@ -101,9 +101,11 @@ function PracticeField({ measure, draftKey, value, lately, onStore }: PracticeFi
     return () => clearTimeout(clock);
   }, [typed, isWhole, draft.isEmpty]);
   return (
-    <div>
+    <div className={styles["field"]}>
       <Field
         label={measure.name}
+        labelHidden
+        unit={measure.name.slice(0, 1).toLowerCase() + measure.name.slice(1)}
         figures
         inputMode="decimal"
         onKeyDown={(event) => {

@@ -1,5 +1,6 @@
 import { useLayoutEffect, useRef } from "react";
 import { WayPicture } from "#charts/way/WayPicture.tsx";
+import { isReached } from "#combo";
 import { archiveTarget, deleteTarget } from "#db";
 import {
   type CalendarDate,
@@ -11,7 +12,7 @@ import {
   type TimeKind,
 } from "#domain";
 import { type DrivenCombo, useFigures, useWrite } from "#live";
-import type { TargetState, TargetStep, TargetWay } from "#stats";
+import type { TargetState, TargetStep, TargetWay, WhereToFind } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
@@ -36,6 +37,7 @@ import { RenewTarget } from "./RenewTarget.tsx";
 import { TargetForm } from "./TargetForm.tsx";
 import styles from "./TargetRow.module.css";
 import { type FrontForm, useTypedTarget } from "./useTypedTarget.ts";
+import { Where } from "./Where.tsx";
 
 interface TargetRowProps {
   readonly target: Target;
@@ -44,6 +46,8 @@ interface TargetRowProps {
   readonly state: TargetState | undefined;
   /** How its figure came along; undefined until it has been worked out, and where it has none. */
   readonly way: TargetWay | undefined;
+  /** Where what is still to go could come from; undefined until it has been worked out, and where nothing is. */
+  readonly where: WhereToFind | undefined;
   readonly preferences: Preferences;
   readonly today: CalendarDate;
   readonly front: FrontForm;
@@ -57,7 +61,7 @@ interface TargetRowProps {
 
 /** One target: what is wanted, how far it has come, and what can be done with it. */
 export function TargetRow(props: TargetRowProps) {
-  const { target, combo, state, way, preferences, today, front, onGone, isFresh, onRenewed } = props;
+  const { target, combo, state, way, where, preferences, today, front, onGone, isFresh, onRenewed } = props;
   const write = useWrite();
   const editing = useTypedTarget(`target ${target.id}`, front);
   const edit = useRef<HTMLButtonElement>(null);
@@ -114,6 +118,7 @@ export function TargetRow(props: TargetRowProps) {
           <p className={styles["figures"]}>{figuresOf(state).join(" · ")}</p>
         </>
       )}
+      {where !== undefined && !isArchived && <Where comboId={combo.id} where={where} />}
       <Said target={target} />
       <div className={styles["buttons"]}>
         {state?.standing.kind === "missed" && !isArchived && (
@@ -226,7 +231,8 @@ function ProgressOf({ state }: { readonly state: TargetState }) {
     return (
       <ProgressBar
         label={<strong>{sayStanding(state)}</strong>}
-        share={progress.value.progress}
+        // What stood there before it was set has come no way since, and is there.
+        share={isReached(standing) ? 1 : progress.value.progress}
         text={sayProgress(state)}
       />
     );

@@ -65,6 +65,11 @@ export function nextTarget(states: readonly TargetState[]): Target | undefined {
     ?.target;
 }
 
+/** What is left from a figure to a lap time that is wanted, whole ms: of a time cut short the most it may be. */
+export function toGo(value: number, now: TargetFigure): number {
+  return Math.round(surely(now) ?? now.value) - value;
+}
+
 /** A level may lie to either side of what is shown; a time that was driven only above. */
 function surely(now: TargetFigure | undefined): number | undefined {
   return now?.isLevel ? now.value : now && latestMs({ ms: now.value, decimals: now.decimals });

@@ -34,27 +34,44 @@ export function draftPlan(facts: PlanFacts, minutes?: number): PlanDraft {
     minutes: minutes ?? evening?.minutes ?? FIRST_EVENING.minutes,
     lapMs: evening?.lapMs,
   };
-  const wanted = isNewCircuit(facts) ? learnTheLayout(facts) : linesFor(facts);
-  const lines = fitLines(wanted, room);
+  const lines = isNewCircuit(facts) ? fitLines(learnTheLayout(facts), room) : fittedLines(facts, room);
   return { lines, first: suggestionIn(lines), room };
 }
 
-/** The line of a rule that has not failed in its form; undefined where the rule does not speak, or no form is left. */
-function lineOf({ lines }: Rule, facts: PlanFacts): DraftLine | undefined {
-  return lines(facts).find((line) => !hasFailedTwice(line, facts.tried));
+/** Lines as they fit, none of them in a form that has failed twice: shortened, a long run is the short one that failed. */
+function fittedLines(facts: PlanFacts, room: Room): readonly DraftLine[] {
+  const out: DraftLine[] = [];
+  for (;;) {
+    const wanted = linesFor(facts, out);
+    const lines = fitLines(wanted, room);
+    const failed = lines.find((line) => hasFailedTwice(line, facts.tried));
+    const form = failed && wanted.find(({ rule }) => rule === failed.rule);
+    if (form === undefined) return lines;
+    out.push(form);
+  }
 }
 
-function linesFor(facts: PlanFacts): readonly DraftLine[] {
+/**
+ * The line of a rule that has not failed in its form; undefined where the rule does not speak, or no form is left.
+ * @param out forms that would fail once they are shortened
+ */
+function lineOf({ lines }: Rule, facts: PlanFacts, out: readonly DraftLine[]): DraftLine | undefined {
+  const isOut = (line: DraftLine) =>
+    out.some(({ rule, laps, drill }) => rule === line.rule && laps === line.laps && drill === line.drill);
+  return lines(facts).find((line) => !hasFailedTwice(line, facts.tried) && !isOut(line));
+}
+
+function linesFor(facts: PlanFacts, out: readonly DraftLine[]): readonly DraftLine[] {
   const of = (part: Rule["part"]) => rules.filter((rule) => rule.part === part);
   const one = (part: Rule["part"]) => {
-    const [line] = of(part).flatMap((rule) => lineOf(rule, facts) ?? []);
+    const [line] = of(part).flatMap((rule) => lineOf(rule, facts, out) ?? []);
     return line === undefined ? [] : [line];
   };
   const focuses = of("focus")
     .map((rule) => ({ rule, worth: rule.worth?.(facts) ?? 0 }))
     .filter(({ worth }) => worth > 0)
     .toSorted((a, b) => b.worth - a.worth)
-    .flatMap(({ rule }) => lineOf(rule, facts) ?? [])
+    .flatMap(({ rule }) => lineOf(rule, facts, out) ?? [])
     .slice(0, MOST_FOCUSES);
   return [
     ...one("opening"),

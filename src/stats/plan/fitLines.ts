@@ -6,7 +6,7 @@ export interface Room {
   /** Laps at most. */
   readonly laps: number;
   readonly minutes: number;
-  /** Length of a lap, ms; undefined where none was driven. */
+  /** Length of a lap, ms; undefined where none was driven: a minute and a half is assumed. */
   readonly lapMs: number | undefined;
 }
 
@@ -18,6 +18,8 @@ const LEAST_WARM_UP = 2;
 /** Between two runs. Common practice, no source. */
 const MINUTES_BETWEEN = 2;
 const MINUTE = 60_000;
+/** A lap of a circuit that nobody has timed yet. Common practice, no source. */
+const ASSUMED_LAP_MS = 90_000;
 /** What is left out first where there is no room for all of it, and then where there is none for three runs. */
 const leftOutFirst: readonly PlanRule[] = ["race", "drill", "again"];
 const leftOutLast: readonly PlanRule[] = ["measure", "target", "warm-up", "after a break"];
@@ -38,7 +40,7 @@ export function fitLines(lines: readonly DraftLine[], room: Room): readonly Draf
   return [withLaps(line, mostLaps(room))];
 }
 
-function fits(lines: readonly DraftLine[], { laps, minutes, lapMs = 0 }: Room): boolean {
+function fits(lines: readonly DraftLine[], { laps, minutes, lapMs = ASSUMED_LAP_MS }: Room): boolean {
   const all = lapsOf(lines);
   return all <= laps && planMinutes(lines, lapMs) <= minutes;
 }
@@ -83,8 +85,8 @@ function shorten(lines: readonly DraftLine[], room: Room): readonly DraftLine[] 
 }
 
 /** Laps of one run alone: one at least. */
-function mostLaps({ laps, minutes, lapMs = 0 }: Room): number {
-  return Math.max(1, lapMs === 0 ? laps : Math.min(laps, Math.floor((minutes * MINUTE) / lapMs)));
+function mostLaps({ laps, minutes, lapMs = ASSUMED_LAP_MS }: Room): number {
+  return Math.max(1, Math.min(laps, Math.floor((minutes * MINUTE) / lapMs)));
 }
 
 /** A line with fewer laps; what it is judged by asks for as many fewer. */

@@ -101,7 +101,9 @@ export function gatherFacts(input: PlanInput): PlanFacts {
     races: late.filter(({ counts }) => counts.race > 0).length,
     tried: sessions
       .toSorted((a, b) => b.session.startedAt - a.session.startedAt)
-      .flatMap(({ session: { plan = [] }, runs }) => triedLines(planOutcome(plan, runs, preferences))),
+      .flatMap(({ session: { plan = [] }, runs }) =>
+        triedLines(planOutcome(plan, runs, preferences)).reverse(),
+      ),
   };
 }
 
@@ -138,25 +140,20 @@ function cornerOf({ number, worth, unused, mistakes, habits }: CornerWorth): Pla
     mistakes: mistakes.mistakes,
     laps: mistakes.laps,
     mistakesMs: mistakes.ms,
-    braking: habitOf(habits.braking, mistakes.mistakes > 0),
-    throttle: habitOf(habits.throttle, false),
+    braking: habitOf(habits.braking),
+    throttle: habitOf(habits.throttle),
     gap: road && road.largest.metres > 0 ? { at: road.largest.at, metres: road.largest.metres } : undefined,
   };
 }
 
-/**
- * What most of the reviews said, if it is nothing right. Braking that is early is no advice where the car leaves the road: it would
- * be to brake later there.
- */
+/** What most of the reviews said, if it is nothing right. */
 function habitOf<W extends "right" | "early" | "late" | "twice">(
   said: readonly { readonly what: W; readonly count: number }[],
-  isLeavingTheRoad: boolean,
 ): CountedHabit<Exclude<W, "right">> | undefined {
   const of = said.reduce((sum, { count }) => sum + count, 0);
   const [most] = said;
   if (most === undefined || most.count < LEAST_REVIEWS || most.count * 2 <= of || most.what === "right")
     return undefined;
-  if (most.what === "early" && isLeavingTheRoad) return undefined;
   return { what: most.what as Exclude<W, "right">, count: most.count, of };
 }
 

@@ -34,9 +34,7 @@ export function planOutcome(
   choices: Choices,
 ): LineOutcome[] {
   return plan.map((line) => {
-    const own = runs.filter(
-      (run) => line.id !== undefined && run.line === line.id && run.guest === undefined,
-    );
+    const own = runs.filter((run) => isDrivenBy(line, run));
     const laps = own.reduce((sum, run) => sum + lapsDriven(run), 0);
     const about = { line, runs: own.map((run) => runNumber(run, runs)), laps };
     const hasCounts = own.some(({ counts = [] }) => counts.length > 0);
@@ -50,6 +48,12 @@ export function planOutcome(
     if (line.check === undefined) return { ...about, met: "yours", value: undefined, of: undefined };
     return { ...about, ...judged(line, line.check, own, choices) };
   });
+}
+
+/** A line of a rig test is driven by a run of that test alone, and not by one that is void: its place is still to be driven. */
+function isDrivenBy({ id, rigTest }: PlannedRun, run: Run): boolean {
+  if (id === undefined || run.line !== id || run.guest !== undefined) return false;
+  return rigTest === undefined || (run.rigTest?.id === rigTest && run.rigTest.void === undefined);
 }
 
 /** Lines of plans that were driven and could be told, as the next draft looks at them. */

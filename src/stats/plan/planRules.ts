@@ -20,6 +20,15 @@ export type PlanRule =
   | "measure"
   | "race";
 
+/**
+ * The one thing to do at a corner. `brake`: as most reviews counted · `room`: too many mistakes there to ask for more · `line`: a
+ * gap that a replay showed · `look`: nothing was counted
+ */
+export type CornerTask =
+  | { readonly do: "brake"; readonly seen: CountedHabit<"early" | "late"> }
+  | { readonly do: "room" | "look" }
+  | { readonly do: "line"; readonly gap: NonNullable<PlanCorner["gap"]> };
+
 /** Why a line is there, as data: its sentence is made in words. Times in ms a lap. */
 export type Because =
   | { readonly because: "break"; readonly days: number; readonly last: PlanFacts["lastBreak"] }
@@ -49,7 +58,7 @@ export type Because =
       readonly worth: Span;
       readonly mistakes: number;
       readonly laps: number;
-      readonly gap: PlanCorner["gap"];
+      readonly todo: CornerTask;
     }
   | { readonly because: "braking"; readonly corner: number; readonly seen: CountedHabit<"early" | "late"> }
   | {
@@ -114,7 +123,7 @@ export interface Rule {
 
 /** Laps of a run that a figure is told from, and of one that is only for the hands. Common practice, no source. */
 const RUN = 8;
-const SHORT_RUN = 5;
+export const SHORT_RUN = 5;
 const WARM_UP = 3;
 const LONG_WARM_UP = 6;
 /** One lap in so many lost puts mistakes before all else. */
@@ -180,8 +189,27 @@ function areRunsApart({ spread }: PlanFacts): boolean {
   return spread.known && spread.value.runs > spread.value.laps;
 }
 
+/**
+ * What the reviews counted of braking, where it is advice: that it was early is none where the car leaves the road, for it would
+ * be to brake later there.
+ */
+function brakingAdvice({ braking, mistakes }: PlanCorner): PlanCorner["braking"] {
+  return braking?.what === "early" && mistakes > 0 ? undefined : braking;
+}
+
+/** Braking late where mistakes are comes before all else; where there are many of them nothing is asked that takes room. */
+function taskAt(corner: PlanCorner): CornerTask {
+  const { mistakes, gap } = corner;
+  const seen = brakingAdvice(corner);
+  if (seen?.what === "late" && mistakes > 0) return { do: "brake", seen };
+  if (mistakes >= LEAST_AT_CORNER) return { do: "room" };
+  if (gap !== undefined) return { do: "line", gap };
+  return seen === undefined ? { do: "look" } : { do: "brake", seen };
+}
+
 function drillAt(corner: PlanCorner): Pick<DraftLine, "drill" | "because"> | undefined {
-  const { number, throttle, braking, gap } = corner;
+  const { number, throttle, gap } = corner;
+  const braking = brakingAdvice(corner);
   if (throttle !== undefined)
     return { drill: "traction", because: { because: "throttle", corner: number, seen: throttle } };
   if (braking !== undefined)
@@ -275,7 +303,8 @@ export const rules: readonly Rule[] = [
     // Practice is no reliable sign of what was learnt (Soderstrom & Bjork 2015): the next evening is.
     rule: "again",
     part: "first",
-    lines: ({ tried: [line] }) => {
+    lines: ({ tried }) => {
+      const line = tried.find(({ rule }) => rule === "corner" || rule === "again");
       if (line === undefined || !line.isGood || line.rule !== "corner" || line.corner === undefined)
         return [];
       return [
@@ -326,14 +355,14 @@ export const rules: readonly Rule[] = [
     lines: (facts) => {
       const corner = worthiest(facts);
       if (corner === undefined) return [];
-      const { number, worth, mistakes, laps, gap } = corner;
+      const { number, worth, mistakes, laps } = corner;
       const line = {
         rule: "corner",
         kind: "pace",
         effort: "learning",
         corner: number,
         check: { figure: "corner", value: 0 },
-        because: { because: "corner", corner: number, worth, mistakes, laps, gap },
+        because: { because: "corner", corner: number, worth, mistakes, laps, todo: taskAt(corner) },
       } as const;
       return [{ ...line, laps: RUN }, { ...line, laps: SHORT_RUN }, ...counted(corner, SHORT_RUN)];
     },

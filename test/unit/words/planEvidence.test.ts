@@ -70,14 +70,22 @@ test("advice that studies of practice bear out is fair evidence, what they do no
 test("what is claimed for advice without a source says that no test is known, and no claim is a promise", () => {
   for (const rule of Object.keys(planEvidence)) {
     const rests = planRests({ rule, corner: 5, sector: 2 }, facts);
-    expect(rests.map(({ part }) => part)).toEqual(["The reason", "The advice"]);
     const [reason, advice] = rests;
+    expect(reason?.title).toMatch(/^The reason: (measured on you, timed|fair evidence, found) .*\.$/);
+    expect(advice?.title).toMatch(/^The advice: .*\.$/);
     const isCommon = advice?.evidence === "common practice, no source";
     expect(advice?.says.includes("no test of what it brings is known")).toBe(isCommon);
     expect(advice?.says).not.toMatch(/\b(will|always|best|makes? you|science)\b/);
-    for (const { says } of rests) expectWellFormed(says);
-    expect(reason?.meaning).not.toBe("");
+    for (const { title, says } of rests) for (const one of [title, says]) expectWellFormed(one);
   }
+});
+
+test("a class is said with what it means, but for the one that says it itself", () => {
+  expect(planRests({ rule: "drill", corner: 5 }, facts).map(({ title }) => title)).toEqual([
+    "The reason: measured on you, timed or counted in your own laps.",
+    "The advice: worth a try, not settled by studies.",
+  ]);
+  expect(planRests({ rule: "pace" })[1]?.title).toBe("The advice: common practice, no source.");
 });
 
 test("a line that the driver wrote rests on nothing of ours, and without figures the class is still said", () => {

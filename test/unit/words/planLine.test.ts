@@ -41,11 +41,18 @@ describe("what to do at a corner comes from what was counted there", () => {
     [{ gap: { at: "exit", metres: 1 } }, "let the car run out to the edge of corner 5"],
   ] as const)("%o", (fields, task) => expect(taskAt(fields)).toBe(task));
 
-  it("without anything counted there is no advice, only the corner", () => {
-    const worth = { low: 100, mid: 200, high: 300 };
-    expect(drafted("corner", { corners: [aCorner(5, { worth })] }).attendTo).toBe(
-      "corner 5, and all else as it is",
-    );
+  const worth = { low: 100, mid: 200, high: 300 };
+  const gap = { at: "exit", metres: 1 } as const;
+  const late = { what: "late", count: 2, of: 3 } as const;
+  it.each([
+    [{}, "corner 5, and all else as it is"],
+    [{ gap }, "let the car run out to the edge of corner 5"],
+    [{ gap, mistakes: 3 }, "room to spare at corner 5"],
+    [{ gap, mistakes: 3, braking: late }, "brake earlier for corner 5"],
+    [{ gap, braking: late }, "let the car run out to the edge of corner 5"],
+    [{ braking: late }, "brake earlier for corner 5"],
+  ] as const)("where it is worth most: %o", (fields, task) => {
+    expect(drafted("corner", { corners: [aCorner(5, { worth, ...fields })] }).attendTo).toBe(task);
   });
 });
 

@@ -42,8 +42,15 @@ const said: readonly (readonly [Because, string])[] = [
     "Over your last six evenings mistakes cost 0.41 s a lap: 7 of 60 laps were lost.",
   ],
   [
-    { because: "corner", corner: 5, worth, mistakes: 5, laps: 193, gap: undefined },
+    { because: "corner", corner: 5, worth, mistakes: 5, laps: 193, todo: { do: "room" } },
     "About 0.28 s a lap (between 0.12 and 0.47 s): no other corner is worth more, with 5 mistakes there in 193 laps.",
+  ],
+  [
+    {
+      ...{ because: "corner", corner: 5, worth, mistakes: 0, laps: 193 },
+      todo: { do: "brake", seen: { what: "late", count: 2, of: 3 } },
+    },
+    "About 0.28 s a lap (between 0.12 and 0.47 s): no other corner is worth more. Braking was late in 2 of 3 reviews.",
   ],
   [
     { because: "braking", corner: 5, seen: { what: "late", count: 2, of: 3 } },

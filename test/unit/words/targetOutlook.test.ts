@@ -109,7 +109,7 @@ describe("the rest of a target's outlook", () => {
     expect(sayTargetRests({ ...rests, rate: assumed })).toBe(
       "From 22 sessions, and 6 more by then: 3.0 a week of 30 timed laps, as you count on.",
     );
-    expect(sayMostlyAssumption({ sessions: 3 })).toBe("Mostly assumption: it rests on 3 sessions.");
+    expect(sayMostlyAssumption({ sessions: 3 })).toBe("Little more than a guess: it rests on 3 sessions.");
   });
 
   it("tells exactly what is missing", () =>

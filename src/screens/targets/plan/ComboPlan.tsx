@@ -1,24 +1,19 @@
-import type { CalendarDate, Preferences } from "#domain";
+import type { Preferences } from "#domain";
 import { type DrivenCombo, usePlan, useToday } from "#live";
 import { printAddress } from "#state/address.ts";
-import { type PlanFacts, suggestionIn } from "#stats";
+import { suggestionIn } from "#stats";
 import { Notice } from "#ui/Notice.tsx";
+import { DrillShares } from "./DrillShares.tsx";
 import { FirstRun } from "./FirstRun.tsx";
+import { LastPlan } from "./LastPlan.tsx";
 import styles from "./Plan.module.css";
-import { type ShownPlan, useShownPlan } from "./useShownPlan.ts";
+import { Templates } from "./Templates.tsx";
+import { useShownPlan } from "./useShownPlan.ts";
 import { WholePlan } from "./WholePlan.tsx";
 
 interface ComboPlanProps {
   readonly combo: DrivenCombo;
   readonly preferences: Preferences;
-}
-
-/** What all parts of the page are about. */
-export interface PlanContext extends ComboPlanProps {
-  readonly plan: ShownPlan;
-  /** What the draft rests on. */
-  readonly facts: PlanFacts;
-  readonly today: CalendarDate;
 }
 
 /** The next session with a combo: the one suggestion, and the whole of it. */
@@ -40,8 +35,11 @@ export function ComboPlan({ combo, preferences }: ComboPlanProps) {
   const context = { combo, preferences, plan, facts: next.found.facts, today };
   return (
     <div className={styles["screen"]} aria-busy={next.isRenewing}>
-      <FirstRun line={plan.lines[first]} isOwn={plan.isOwn} />
+      <FirstRun context={context} line={plan.lines[first]} />
       <WholePlan context={context} first={first} />
+      <Templates context={context} />
+      <LastPlan context={context} />
+      <DrillShares context={context} />
     </div>
   );
 }

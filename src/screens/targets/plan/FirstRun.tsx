@@ -4,15 +4,17 @@ import { PlanRow } from "#ui/PlanRow.tsx";
 import { sayRunTask } from "#words";
 import { LineEvidence } from "./LineEvidence.tsx";
 import styles from "./Plan.module.css";
+import type { PlanContext } from "./planContext.ts";
 
 interface FirstRunProps {
+  readonly context: PlanContext;
   readonly line: PlannedRun | undefined;
-  readonly isOwn: boolean;
 }
 
 /** The one suggestion for the next session, large, with its reason. */
-export function FirstRun({ line, isOwn }: FirstRunProps) {
+export function FirstRun({ context, line }: FirstRunProps) {
   if (line === undefined) return null;
+  const { isOwn } = context.plan;
   return (
     <div className={styles["first"]}>
       <Part
@@ -21,7 +23,7 @@ export function FirstRun({ line, isOwn }: FirstRunProps) {
         ruled
       >
         <PlanRow line={line} task={sayRunTask(line)} isLarge>
-          <LineEvidence line={line} />
+          <LineEvidence context={context} line={line} />
         </PlanRow>
       </Part>
     </div>

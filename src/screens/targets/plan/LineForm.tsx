@@ -21,8 +21,8 @@ import { Notice } from "#ui/Notice.tsx";
 import { Select } from "#ui/Select.tsx";
 import { Sheet } from "#ui/Sheet.tsx";
 import { checkWords, drillWords, effortWords, kindWords } from "#words";
-import type { PlanContext } from "./ComboPlan.tsx";
 import styles from "./Plan.module.css";
+import type { PlanContext } from "./planContext.ts";
 import { readLine, type TypedLine } from "./typedLine.ts";
 import type { LineEditing } from "./useLineForm.ts";
 
@@ -119,7 +119,7 @@ export function LineForm({ context, editing, typed }: LineFormProps) {
           {isDrill && <Select label="What is counted" options={drillOptions} {...field("drill")} />}
         </div>
         <Field label="One thing to attend to" size="between" maxLength={longestName} {...field("attendTo")} />
-        <div className={styles["fields"]}>
+        <div className={styles["measured"]}>
           <Select
             label="Good when"
             options={figureOptions(isDrill && typed.drill !== "nothing")}

@@ -4,8 +4,8 @@ import { type Measure, readMeasure } from "#entry";
 import { useStoredText, useWrite } from "#live";
 import { Field } from "#ui/Field.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
-import type { PlanContext } from "./ComboPlan.tsx";
 import styles from "./Plan.module.css";
+import type { PlanContext } from "./planContext.ts";
 
 const measure: Measure = { name: "Minutes", unit: "min", ...practiceRanges.minutes, isWhole: true };
 

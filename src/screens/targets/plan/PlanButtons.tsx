@@ -3,8 +3,8 @@ import { useLogbook, useWrite } from "#live";
 import { rigTestLine } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { writtenLine } from "#words";
-import type { PlanContext } from "./ComboPlan.tsx";
 import styles from "./Plan.module.css";
+import type { PlanContext } from "./planContext.ts";
 import { newDrill, newRun, type TypedLine } from "./typedLine.ts";
 
 interface PlanButtonsProps {

@@ -6,12 +6,12 @@ import { PlanRow } from "#ui/PlanRow.tsx";
 import { sayRunTask } from "#words";
 import { LineEvidence } from "./LineEvidence.tsx";
 import styles from "./Plan.module.css";
+import type { PlanContext } from "./planContext.ts";
 import { type TypedLine, typedOf } from "./typedLine.ts";
 import type { MovedLine } from "./useFocusInLines.ts";
-import type { ShownPlan } from "./useShownPlan.ts";
 
 interface PlanLineProps {
-  readonly plan: ShownPlan;
+  readonly context: PlanContext;
   readonly line: PlannedRun;
   readonly index: number;
   /** It is the one suggestion, which stands above with its reason. */
@@ -22,7 +22,8 @@ interface PlanLineProps {
 }
 
 /** One run of the plan with what can be done with it. */
-export function PlanLine({ plan, line, index, isFirst, onEdit, onMoved, onGone }: PlanLineProps) {
+export function PlanLine({ context, line, index, isFirst, onEdit, onMoved, onGone }: PlanLineProps) {
+  const { plan } = context;
   const write = useWrite();
   const { purpose, rigTest } = line;
   const move = (way: MovedLine["way"]) => {
@@ -34,7 +35,7 @@ export function PlanLine({ plan, line, index, isFirst, onEdit, onMoved, onGone }
     void write((book) => removeLine(book, plan, line), { isUndoOffered: true });
   };
   return (
-    <PlanRow line={line} n={index + 1} task={sayRunTask(line)} hasReason={!isFirst} hasBoxes>
+    <PlanRow line={line} n={index + 1} task={sayRunTask(line)} isReasonElsewhere={isFirst} hasBoxes>
       <div className={styles["buttons"]}>
         {rigTest === undefined && (
           <Button aria-label={`Edit: ${purpose}`} onClick={() => onEdit(typedOf(line))}>
@@ -54,8 +55,8 @@ export function PlanLine({ plan, line, index, isFirst, onEdit, onMoved, onGone }
         <Button variant="quiet" aria-label={`Take out: ${purpose}`} onClick={remove}>
           Take out
         </Button>
-        {!isFirst && <LineEvidence line={line} />}
       </div>
+      {!isFirst && <LineEvidence context={context} line={line} />}
     </PlanRow>
   );
 }

@@ -4,12 +4,12 @@ import { HalfTyped } from "#ui/HalfTyped.tsx";
 import { Part } from "#ui/Part.tsx";
 import { useFocusBack } from "#ui/useFocusBack.ts";
 import { sayPlanSize } from "#words";
-import type { PlanContext } from "./ComboPlan.tsx";
 import { LineForm } from "./LineForm.tsx";
 import { Minutes } from "./Minutes.tsx";
 import styles from "./Plan.module.css";
 import { PlanButtons } from "./PlanButtons.tsx";
 import { PlanLine } from "./PlanLine.tsx";
+import type { PlanContext } from "./planContext.ts";
 import { useFocusInLines } from "./useFocusInLines.ts";
 import { useLineForm } from "./useLineForm.ts";
 
@@ -51,7 +51,7 @@ export function WholePlan({ context, first }: WholePlanProps) {
               form
             ) : (
               <PlanLine
-                plan={plan}
+                context={context}
                 line={line}
                 index={index}
                 isFirst={index === first}

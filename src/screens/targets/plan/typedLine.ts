@@ -85,7 +85,7 @@ export function typedOf(line: PlannedRun): TypedLine {
 function writeValue({ figure, value }: PlanCheck): string {
   if (value === undefined) return "";
   if (figure === "usual" || figure === "best") return formatLapTime(value);
-  if (figure === "scatter" || figure === "sector") return String(value / A_SECOND);
+  if (figure === "scatter" || figure === "sector") return String(Math.round(value) / A_SECOND);
   return String(figure === "drill" ? value / TENTH : value);
 }
 

@@ -8,6 +8,7 @@ import {
   combosWithNames,
   editLayout,
   type Logbook,
+  setCount,
   startSession,
 } from "#db";
 import type { Corner } from "#domain";
@@ -211,6 +212,19 @@ describe("which corner first", () => {
     await user.click(screen.getByRole("link", { name: "Corner 4" }));
     await waitFor(() => expect(screen.getByText(/^Corner 4/, { selector: "p" })).toBeVisible());
     expect(screen.getByRole("heading", { name: "What its line gives away is not known yet" })).toBeVisible();
+  });
+
+  it("shows the drills counted at a corner by week, and whether its remarks and the lap times followed", async () => {
+    await renderAt("#/corners", <CornersScreen />, async (book) => {
+      const { comboId, sessionId } = await driven(book);
+      const { runId } = await addRun(book, { sessionId, settings: { kind: "drill" } });
+      await setCount(book, { runId, drill: "traction", corner: 5, tries: 10, good: 7 });
+      window.location.hash = `#/corners/${comboId}?corner=5`;
+    });
+    const name = /^7 of 10 exits without wheelspin: 70 %, between 44 and 88 %/;
+    expect(await screen.findByRole("figure", { name })).toBeVisible();
+    expect(screen.getByText(/^Whether mistakes there got fewer cannot be told yet/)).toBeVisible();
+    expect(screen.getByText(/^Lap times: not enough sessions/)).toBeVisible();
   });
 
   it("a corner that is not in the layout leads back to all", async () => {

@@ -78,9 +78,9 @@ describe("the practice that chances count on", () => {
     expect(screen.getByText("Your own figures: nothing was driven in the last six weeks.")).toBeVisible();
   });
 
-  it("three sessions are mostly assumption, and that stands beside the chance", async () => {
+  it("three sessions are little more than a guess, and that stands beside the chance", async () => {
     await renderAt("#/targets", targets, filled(lateEvenings.slice(1)));
     expect(await screen.findByText(chance)).toBeVisible();
-    expect(screen.getByText("Mostly assumption: it rests on 3 sessions.")).toBeVisible();
+    expect(screen.getByText("Little more than a guess: it rests on 3 sessions.")).toBeVisible();
   });
 });

@@ -73,6 +73,30 @@ test("what did not work twice is not proposed a third time in the same form, nor
   expect(lapsAfter([five, five, eight, eight])).toBeUndefined();
 });
 
+test("a run shortened by a short evening is the form it was shortened from, and not a new one", () => {
+  const failed = { rule: "repeatability", corner: undefined, drill: undefined, isGood: false };
+  const linesAt = (tried: PlanFacts["tried"], minutes: number) =>
+    draftPlan({ ...steadyFacts, account: { ...account, pace: 0, mistakes: 0 }, tried }, minutes)
+      .lines.filter(({ rule }) => rule === "repeatability")
+      .map(({ laps }) => laps);
+  const [seven, six, five] = [7, 6, 5].map((laps) => ({ ...failed, laps }));
+  if (seven === undefined || six === undefined || five === undefined) throw new Error("three of them");
+  expect(linesAt([seven], 90)).toEqual([8]);
+  expect(linesAt([seven, six], 90)).toEqual([5]);
+  // Where there is room for five laps only, the long run would be the short one that failed.
+  expect(linesAt([], 21)).toEqual([5]);
+  expect(linesAt([five, five], 21)).toEqual([]);
+  expect(linesAt([five, five], 90)).toEqual([8]);
+});
+
+test("a rig test goes on and an effect is measured, however often it has not worked", () => {
+  const rigTest = { id: "t", laps: 6, runs: 4 };
+  const tried = ["rig test", "measure", "warm-up"].flatMap((rule) =>
+    [8, 8, 6, 6, 3, 3].map((laps) => ({ rule, corner: undefined, drill: undefined, laps, isGood: false })),
+  );
+  expect(rulesOf({ rigTest, tried }).rules).toEqual(["warm-up", "rig test", "measure"]);
+});
+
 test("with no time for three runs what costs most stays, and with no time at all one lap of it", () => {
   expect(rulesOf({ account }, 21).rules).toEqual(["warm-up", "repeatability", "measure"]);
   expect(rulesOf({ account }, 12).rules).toEqual(["warm-up", "repeatability"]);
@@ -101,6 +125,12 @@ const corner = fc.record({
     { nil: undefined },
   ),
 });
+/** All numbers in a value, however deep. */
+function numbersIn(value: unknown): number[] {
+  if (typeof value === "number") return [value];
+  return typeof value === "object" && value !== null ? Object.values(value).flatMap(numbersIn) : [];
+}
+
 const facts: fc.Arbitrary<PlanFacts> = fc.record({
   driven: fc.record({ sessions: ms(40), laps: ms(900), before: ms(3) }),
   evening: fc.option(
@@ -169,6 +199,7 @@ test("every draft names only corners and sectors there are, fits the time, and a
   fc.assert(
     fc.property(facts, fc.option(fc.integer({ min: 1, max: 240 }), { nil: undefined }), (of, minutes) => {
       const { lines, first, room } = draftPlan(of, minutes);
+      const numbers = numbersIn(of);
       const known = new Set([
         ...of.corners.map(({ number }) => number),
         ...of.tried.map((line) => line.corner),
@@ -177,13 +208,19 @@ test("every draft names only corners and sectors there are, fits the time, and a
         if (line.corner !== undefined) expect(known.has(line.corner)).toBe(true);
         if (line.sector !== undefined) expect(line.sector).toBe(of.sector?.sector);
         expect(line.laps).toBeGreaterThan(0);
-        if (line.check.figure === "clean") expect(line.check.value).toBeLessThanOrEqual(line.laps);
+        const { figure, value = 0 } = line.check;
+        if (figure === "clean") expect(value).toBeLessThanOrEqual(line.laps);
+        else if (figure === "drill") expect(value).toBe(800);
+        else if (figure !== "driven") expect([0, ...numbers]).toContain(value);
+        const { because } = line;
+        const told = because.because === "runs differ" ? [because.ms, because.balance] : numbersIn(because);
+        for (const number of told) expect([0, ...numbers]).toContain(number);
       }
       expect(lines.length).toBeLessThanOrEqual(5);
       expect(lines[first]).toBeDefined();
       const laps = lines.reduce((sum, line) => sum + line.laps, 0);
       expect(laps).toBeLessThanOrEqual(Math.max(1, Math.floor((of.evening?.laps ?? 20) * 1.5)));
-      const driving = (laps * (of.evening?.lapMs ?? 0)) / 60_000 + 2 * (lines.length - 1);
+      const driving = (laps * (of.evening?.lapMs ?? 90_000)) / 60_000 + 2 * (lines.length - 1);
       expect(driving <= room.minutes || laps === 1).toBe(true);
       expect(draftPlan(of, minutes)).toEqual({ lines, first, room });
     }),

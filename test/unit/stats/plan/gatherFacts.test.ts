@@ -86,16 +86,6 @@ test("braking is a habit from two reviews on that say the same more often than a
   expect(of("right", "right")).toBeUndefined();
 });
 
-test("that braking was early is no habit where the car left the road, for it would be to brake later there", () => {
-  const reviews = [2, 3].map((day) =>
-    aReview(day, [{ number: 5, braking: "early", entry: 1, apex: 0, exit: 1 }]),
-  );
-  const at = (laps: readonly Told[]) => factsOf({ driven: evenings({ 1: laps }), reviews }).corners;
-  expect(at(five).find(({ number }) => number === 5)?.braking).toEqual({ what: "early", count: 2, of: 2 });
-  expect(at([...five, off(5)]).find(({ number }) => number === 5)?.braking).toBeUndefined();
-  expect(at([...five, off(6)]).find(({ number }) => number === 5)?.braking).toBeDefined();
-});
-
 test("the target is the open one whose date comes next, with the one thing to do for it", () => {
   const aTarget = (id: string, fields: Partial<Target>): Target => ({
     ...{ id, createdAt: 0, updatedAt: 0, comboId: "combo", kind: "best", value: 83_000 },

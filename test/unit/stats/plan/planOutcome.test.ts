@@ -79,6 +79,17 @@ test("all runs that name a line drive it together; those of a guest and those th
   expect(outcomeOf(wanted, run([84_000], { line: "other" }))).toMatchObject({ met: "to come" });
 });
 
+test("a line of a rig test is driven by runs of that test alone, and a void one leaves its place to be driven", () => {
+  const wanted = line({ rigTest: "t", laps: 6, check: { figure: "clean", value: 5 } });
+  const laps = [84_000, 84_100, 84_200, 84_300, 84_400];
+  const inTest = { id: "t", pair: 1, side: "A" } as const;
+  expect(outcomeOf(wanted, run(laps, { rigTest: inTest }))).toMatchObject({ met: "good", value: 5 });
+  expect(outcomeOf(wanted, run(laps.slice(1), { rigTest: inTest }))).toMatchObject({ met: "too few" });
+  expect(outcomeOf(wanted, run(laps, { rigTest: { ...inTest, void: "rain" } }))?.met).toBe("to come");
+  expect(outcomeOf(wanted, run(laps, { rigTest: { ...inTest, id: "another" } }))?.met).toBe("to come");
+  expect(outcomeOf(wanted, run(laps))?.met).toBe("to come");
+});
+
 test("what was left out, what has no figure and what has no id say so", () => {
   expect(outcomeOf(line({ skipped: true }))?.met).toBe("skipped");
   expect(outcomeOf(line({}), run([84_000]))?.met).toBe("yours");

@@ -1,6 +1,7 @@
 import { describe, expect, it, test } from "vitest";
 import { known } from "#domain";
 import type { PlanFacts } from "#stats";
+import { writtenLine } from "#words";
 import { isLosingLaps, isNewCircuit, type PlanRule, rules } from "../../../../src/stats/plan/planRules.ts";
 import { aCorner, steadyFacts } from "../../../support/planFacts.ts";
 
@@ -22,6 +23,7 @@ const cases: readonly (readonly [PlanRule, fires: Partial<PlanFacts>, just: Part
   ["rig test", { rigTest: { id: "t", laps: 6, runs: 4 } }, { rigTest: undefined }],
   ["again", { tried: [good] }, { tried: [{ ...good, isGood: false }] }],
   ["again", { tried: [good] }, { tried: [{ ...good, rule: "measure" }] }],
+  ["again", { tried: [{ ...good, rule: "warm-up" }, good] }, { tried: [{ ...good, rule: "again" }, good] }],
   ["mistakes", { account: { ...account, mistakes: 1 } }, { account: { ...account, mistakes: 0 } }],
   ["mistakes", { lost: { laps: 60, lost: 10 } }, { lost: { laps: 61, lost: 10 } }],
   [
@@ -57,6 +59,27 @@ describe("each rule speaks at its figures, and just before them does not", () =>
 test("every rule of the table has such figures, but for two that always speak", () => {
   const tried = new Set(cases.map(([rule]) => rule));
   expect(rules.map(({ rule }) => rule).filter((rule) => !tried.has(rule))).toEqual(["warm-up", "measure"]);
+});
+
+describe("braking later is never told where the car leaves the road", () => {
+  const early = { what: "early", count: 3, of: 3 } as const;
+  const told = (mistakes: number, braking: PlanFacts["corners"][number]["braking"]) =>
+    rules
+      .flatMap(({ lines }) =>
+        lines({ ...steadyFacts, account, corners: [aCorner(5, { mistakes, worth: worth(400), braking })] }),
+      )
+      .map((line) => writtenLine(line).attendTo);
+
+  it("with one mistake there it is not, by no rule", () => {
+    expect(told(0, early)).toContain("brake later for corner 5");
+    expect(told(1, early).join()).not.toMatch(/brake later/);
+  });
+
+  it("braking earlier may be told there, and neither is without counted reviews", () => {
+    expect(told(1, { what: "late", count: 2, of: 3 })).toContain("brake earlier for corner 5");
+    for (const mistakes of [0, 5])
+      expect(told(mistakes, undefined).join()).not.toMatch(/brake (later|earlier)/);
+  });
 });
 
 test("a warm-up is longer where evenings begin clearly slower than the one before ended", () => {
