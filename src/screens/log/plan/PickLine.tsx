@@ -43,8 +43,8 @@ export function PickLine({ plan, run, isBetween, onClose }: PickLineProps) {
       actions={
         <ButtonRow
           main={
-            <Button size="between" onClick={onClose}>
-              Leave it as it is
+            <Button size="between" variant="primary" onClick={onClose}>
+              Done
             </Button>
           }
         />

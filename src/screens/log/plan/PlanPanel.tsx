@@ -151,7 +151,7 @@ function Ways({ sessionId, run, outcome, isSmall, isBetween, isTold, onEndRun, o
             aria-label="Another line of the plan"
             onClick={onPick}
           >
-            {isTight ? "Line …" : "Another line …"}
+            {isTight ? "Line" : "Another line"}
           </Button>
         )}
       </div>

@@ -1,3 +1,4 @@
+import type { FocusEvent, FormEvent } from "react";
 import { type Change, setCount } from "#db";
 import type { Drill, Id } from "#domain";
 import { readCount } from "#entry";
@@ -13,7 +14,7 @@ interface TypedCountProps {
   readonly corner: number | undefined;
 }
 
-/** How many tries of a drill came off, typed as a whole; what is half typed outlives the page. */
+/** How many tries of a drill came off, typed as a whole; left, it is stored, and what cannot be read stays and outlives the page. */
 export function TypedCount({ runId, drill, corner }: TypedCountProps) {
   const draft = useDraft(`count ${runId} ${drill} ${corner ?? ""}`, "");
   const reading = readCount(draft.value);
@@ -29,8 +30,11 @@ export function TypedCount({ runId, drill, corner }: TypedCountProps) {
     write: (book, counted) => setCount(book, { runId, drill, corner, ...counted }),
     isUndoOffered: true,
   });
+  // Left, it is stored; what is pressed once nothing is typed any more asks for nothing.
+  const isTyped = draft.value.trim() !== "";
+  const store = (press: FormEvent | FocusEvent) => (isTyped ? submit(press) : press.preventDefault());
   return (
-    <form ref={box} noValidate className={styles["typed"]} onSubmit={submit}>
+    <form ref={box} noValidate className={styles["typed"]} onSubmit={store}>
       <Field
         label="Or as a whole"
         labelHidden
@@ -39,6 +43,7 @@ export function TypedCount({ runId, drill, corner }: TypedCountProps) {
         placeholder="7 of 10"
         className={styles["field"]}
         {...field("count")}
+        onBlur={(left) => reading.ok && store(left)}
       />
       <Button type="submit" size="between">
         Count

@@ -144,6 +144,16 @@ describe("a drill", () => {
     expect(runBlock(2).getByText("7 of 10 stops at the mark")).toBeVisible();
   });
 
+  it("stores a count that is typed and left, and asks for nothing where nothing is typed", async () => {
+    const { user } = await renderLog(atTheDrill);
+    await user.click(await button("Count"));
+    expect(await typed()).not.toHaveAccessibleDescription();
+    await user.type(await typed(), "3 of 4");
+    await user.click(await entryField());
+    expect(await (await panel()).findByText("3 of 4")).toBeVisible();
+    await waitFor(async () => expect(await typed()).toHaveValue(""));
+  });
+
   it("says what is wrong with a count, keeps it over a reload, and stores it once it is right", async () => {
     const { user, reload } = await renderLog(atTheDrill);
     await user.type(await typed(), "12 of 10{Enter}");

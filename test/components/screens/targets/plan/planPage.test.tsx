@@ -292,7 +292,7 @@ describe("what was", () => {
     const list = within(await screen.findByRole("list", { name: "Plan and outcome" }));
     const [drill, long] = list.getAllByRole("listitem");
     expect(drill).toHaveTextContent(
-      /^Stops at the mark, corner 5 5 laps, drill, learning effortGood when 8 of 10 stops at the markGood 9 of 10 stops at the mark$/,
+      /^Stops at the mark, corner 5 5 laps, drill, learning effortGood when 8 of 10 stops at the markGood 9 of 10 stops at the mark/,
     );
     expect(long).toHaveTextContent(/Not driven/);
     const drills = within(await screen.findByRole("region", { name: "Drills you counted" }));
