@@ -197,7 +197,7 @@ function saySector(
   if (sector === undefined || sector.sector !== line.sector) return "";
   const within = cornersOfSector(corners, sector.sector);
   const where = within.length === 0 ? "" : ` (${sayCorners(within)})`;
-  return `Sector ${sector.sector}${where} holds most of it: ${seconds(sector.ms)} a lap between its usual and its best.`;
+  return `Sector ${sector.sector}${where} holds most time: ${seconds(sector.ms)} a lap between its usual and its best.`;
 }
 
 function saySpread({ spread }: PlanFacts): string {
