@@ -9,6 +9,7 @@ export { nothingTyped, parseEntry } from "./parseEntry.ts";
 export { type PasteLine, parsePaste } from "./parsePaste.ts";
 export { type Choices, readChoice } from "./readChoice.ts";
 export { readCornerNumbers } from "./readCornerNumbers.ts";
+export { readCount } from "./readCount.ts";
 export { type GapsReading, type RoadAtCorner, readGaps, type SeenCorner } from "./readGaps.ts";
 export { type Measure, readMeasure, writeMeasure } from "./readMeasure.ts";
 export { type ReadReferenceLap, readReferenceLap, type TypedReferenceLap } from "./readReferenceLap.ts";

@@ -109,6 +109,7 @@ export { sayLapTime } from "./lapTime.ts";
 export { askLongGap } from "./longGap.ts";
 export { type NextRunContext, suggestNextRun } from "./nextRun.ts";
 export { sayOneEvening } from "./oneEvening.ts";
+export { outcomeRows } from "./outcomeRows.ts";
 export {
   bandMeaning,
   type CurveFigures,
@@ -121,7 +122,7 @@ export { nowBeatsSays, scatterShiftSays, shiftReading, shiftTitle } from "./peri
 export { personalBestReading, personalBestTitle } from "./personalBest.ts";
 export { checkWords } from "./planChecks.ts";
 export { type PlanRests, planEvidence, planRests } from "./planEvidence.ts";
-export { drillWords, plannedLines, sayDrill, sayGoodWhen, writtenLine } from "./planLine.ts";
+export { drillWords, plannedLines, sayDrill, sayDrillCount, sayGoodWhen, writtenLine } from "./planLine.ts";
 export { nextOfLine, sayLineInShort, sayLineSoFar, sayPlaceInPlan } from "./planLog.ts";
 export { sayCameTo, sayMet } from "./planOutcome.ts";
 export { sayPlanSize } from "./planSize.ts";
@@ -228,7 +229,7 @@ export { sayShiftEnds, sideBySideReading, sideBySideTitle } from "./sideBySide.t
 export { spreadReading, spreadShares, spreadTitle } from "./spreadSources.ts";
 export { sayStrip, sayStripLap, sayStripThinned } from "./strip.ts";
 export { suggestionParts } from "./suggestedTargets.ts";
-export type { NextRun } from "./suggestion.ts";
+export type { NextRun, WhatNext } from "./suggestion.ts";
 export { progressOnly, sayHowToType, valueLabel } from "./targetForm.ts";
 export { sayChanged, sayEarlier } from "./targetHistory.ts";
 export {

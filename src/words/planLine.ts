@@ -2,6 +2,7 @@ import {
   type Corner,
   cornersOfSector,
   type Drill,
+  type DrillCount,
   formatLapTime,
   type Id,
   type PlanCheck,
@@ -21,6 +22,11 @@ export const drillWords: Readonly<Record<Drill, { readonly name: string; readonl
   "half throttle": { name: "Laps at half throttle", good: "laps at half throttle without lifting" },
   kerb: { name: "One car’s width from the kerb", good: "passes one car’s width from the kerb" },
 };
+
+/** What was counted of a drill: "7 of 10 stops at the mark" */
+export function sayDrillCount({ drill, good, tries }: Pick<DrillCount, "drill" | "good" | "tries">): string {
+  return `${good} of ${tries} ${drillWords[drill].good}`;
+}
 
 /**
  * A line of a draft as it is told to the driver, and kept with the session.

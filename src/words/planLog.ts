@@ -3,6 +3,7 @@ import type { LineOutcome } from "#stats";
 import { counted } from "./counted.ts";
 import { sayCameTo } from "./planOutcome.ts";
 import { sayRunTask } from "./runTask.ts";
+import type { WhatNext } from "./suggestion.ts";
 
 /** A line of a plan in one line: "Corner 5 · 8 laps, learning effort" */
 export function sayLineInShort(line: PlannedRun): string {
@@ -21,17 +22,17 @@ export function sayPlaceInPlan({ id }: PlannedRun, plan: readonly PlannedRun[]):
  * @example "5 of 8 laps, no mistake at corner 5", "3 of 5 laps, 7 of 10 stops at the mark: good so far"
  */
 export function sayLineSoFar(outcome: LineOutcome): string {
-  const { line, laps, met, value } = outcome;
+  const { line, laps, met, value, of } = outcome;
   const { laps: planned, check } = line;
   const driven = planned === undefined ? counted(laps, "lap") : `${laps} of ${counted(planned, "lap")}`;
-  const hasFigure = value !== undefined && check !== undefined && check.figure !== "driven";
+  const hasFigure = value !== undefined && of !== 0 && check !== undefined && check.figure !== "driven";
   const said = hasFigure ? `${driven}, ${sayCameTo(outcome)}` : driven;
   if (met !== "good") return said;
   return `${said}: ${laps >= (planned ?? 0) ? "good" : "good so far"}`;
 }
 
 /** A line of the plan as what comes next, in two sentences. */
-export function nextOfLine(line: PlannedRun): { readonly suggestion: string; readonly reason: string } {
+export function nextOfLine(line: PlannedRun): WhatNext {
   const { purpose, attendTo, goodWhen } = line;
   const task = [sayRunTask(line), attendTo ?? ""].filter((part) => part !== "").join(", ");
   return {

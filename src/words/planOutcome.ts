@@ -23,7 +23,9 @@ export function sayMet({ met: how }: Pick<LineOutcome, "met">): string {
  * @example "7 of 8 laps clean", "usual lap 1:24.31", "7 of 10 stops at the mark"
  */
 export function sayCameTo({ line: { check, sector, corner, drill }, value, of, laps }: LineOutcome): string {
-  if (value === undefined || check === undefined) return laps === 0 ? "" : `${counted(laps, "lap")} driven`;
+  // Nothing was counted: what is left to tell is that it was driven.
+  if (value === undefined || check === undefined || of === 0)
+    return laps === 0 ? "" : `${counted(laps, "lap")} driven`;
   switch (check.figure) {
     case "clean":
       return `${value} of ${counted(of ?? laps, "lap")} clean`;

@@ -1,5 +1,8 @@
 import type { Rests } from "./evidence.ts";
 
+/** What to do next, and why. */
+export type WhatNext = Pick<NextRun, "suggestion" | "reason">;
+
 /** One suggestion for the next run. */
 export interface NextRun {
   /** What to do. */

@@ -6,12 +6,10 @@ import { readSources, type Source } from "./sources.ts";
 const kept: Readonly<Record<string, string>> = {
   "of the public face of the figures, which checks from outside call":
     "fitExponential fitPower horizontalFromVertical lag1Autocorrelation levelChange linearFit pairedTTest",
-  "figures and words of the plan that wait for its screens":
-    "nextOfLine sayLineInShort sayLineSoFar sayPlaceInPlan",
   "figures and words of forecasts and levels that wait for their screens":
     "personalBestReading sayDifference sayMistakeShare sayScatter",
   "reads and writes that wait for the screens of rig, corners, targets and garage":
-    "countTry driveLine leaveOutLine setCount deletePage editRigTest endRun forecastsOfTarget renameCar renameLayout renameTrack runsOfCombo",
+    "deletePage editRigTest endRun forecastsOfTarget renameCar renameLayout renameTrack runsOfCombo",
   "the way round the worker and into the store, by which tests ask and look":
     "askHere readDraft readDrafts rowCounts sendHere",
   "by which published values and the round trip are checked":

@@ -30,11 +30,11 @@ test("what a search finds is in sight, its other fields folded to a line that sa
   ).toBeInViewport({ ratio: 1 });
 });
 
-test("the button that starts as last time stays under the thumb while the advice comes in", async ({
+test("the button that starts as last time stays under the thumb while tonight’s plan comes in", async ({
   page,
 }) => {
-  // The script of the advice comes late, as over a slow line.
-  await page.route(/NextTime/, async (route) => {
+  // The script of the plan comes late, as over a slow line.
+  await page.route(/Tonight/, async (route) => {
     await new Promise((later) => setTimeout(later, 1500));
     await route.continue();
   });
@@ -43,8 +43,9 @@ test("the button that starts as last time stays under the thumb while the advice
   await expect(button).toBeVisible();
   const other = page.getByRole("list", { name: "Start with another combo" });
   const [first, below] = [await button.boundingBox(), await other.boundingBox()];
-  await expect(page.getByText("To do next")).toHaveCount(0);
-  await expect(page.getByText("To do next")).toBeVisible();
+  const plan = page.getByRole("link", { name: "The whole plan" });
+  await expect(plan).toHaveCount(0);
+  await expect(plan).toBeVisible();
   expect(await button.boundingBox()).toEqual(first);
   expect(await other.boundingBox()).toEqual(below);
   await expect(page.getByRole("table", { name: "Last sessions" }).getByRole("img")).toHaveCount(8);

@@ -37,7 +37,10 @@ export function leaveOutLine(
   });
 }
 
-/** Lets a run drive another line of its session's plan, with its kind and effort; without one it drives none. */
+/**
+ * Lets a run drive another line of its session's plan, with its kind and effort; without one it drives none. A line that was left
+ * out is taken in again by it.
+ */
 export function driveLine(
   book: Logbook,
   { runId, lineId }: { readonly runId: Id; readonly lineId: Id | undefined },
@@ -48,6 +51,12 @@ export function driveLine(
     const line = plan.find(({ id }) => id !== undefined && id === lineId);
     if (line === undefined && lineId !== undefined)
       throw new LedgerFault("missing", "Nothing was changed: that line is no longer in the plan.");
+    if (line?.skipped === true) {
+      const { skipped: _, ...taken } = line;
+      await writer.patch("sessions", run.sessionId, {
+        plan: plan.map((one) => (one === line ? taken : one)),
+      });
+    }
     await drive(writer, run, line);
     return changeOf(
       writer,

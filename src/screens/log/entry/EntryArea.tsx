@@ -32,7 +32,7 @@ interface EntryAreaProps {
   /** A lap is being edited and has the keyboard; on a phone the pad would cover it. */
   readonly isCovered: boolean;
   readonly onEditLast: (lapId: Id) => void;
-  /** Stands right above the line: the rig test. */
+  /** Stands right above the line: the rig test, the plan. */
   readonly above?: ReactNode;
 }
 

@@ -2,7 +2,6 @@ import { Disclosure } from "#ui/Disclosure.tsx";
 import { FigureRow } from "#ui/FigureRow.tsx";
 import { Part } from "#ui/Part.tsx";
 import {
-  type NextRun,
   sayAgainstRun,
   sayAgainstTarget,
   sayCounts,
@@ -13,6 +12,7 @@ import {
   sayTrendInRun,
   testRunSays,
   toldWhenOver,
+  type WhatNext,
 } from "#words";
 import type { SaidRun } from "../session/sessionFigures.ts";
 import styles from "./RunSays.module.css";
@@ -20,7 +20,7 @@ import styles from "./RunSays.module.css";
 interface RunSaysProps {
   readonly said: SaidRun;
   /** Absent where what to do next stands above. */
-  readonly next: NextRun | undefined;
+  readonly next: WhatNext | undefined;
   /** The verdict stands above and has told it: here are its figures alone. */
   readonly isTold: boolean;
   /** A run of a rig test that lasts: only its laps are counted. */

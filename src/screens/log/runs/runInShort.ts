@@ -1,6 +1,6 @@
 import { formatLapTime, lapsInOrder, type Run, type RunSummary } from "#domain";
 import type { RunTimes } from "#stats";
-import { counted, sayUsual } from "#words";
+import { counted, sayDrillCount, sayUsual } from "#words";
 
 /**
  * A run in one line.
@@ -8,7 +8,8 @@ import { counted, sayUsual } from "#words";
  * @example "6 laps · best 1:25.118 · usual 1:25.902"
  */
 export function runInShort(run: Run, times: RunTimes): string {
-  return (run.summary ? summaryParts(run.summary) : lapParts(run, times)).filter(Boolean).join(" · ");
+  const parts = run.summary ? summaryParts(run.summary) : lapParts(run, times);
+  return [...parts, ...(run.counts ?? []).map(sayDrillCount)].filter(Boolean).join(" · ");
 }
 
 function summaryParts({ laps, bestMs, bestDecimals, usualMs, usualDecimals, off }: RunSummary) {
@@ -22,7 +23,7 @@ function summaryParts({ laps, bestMs, bestDecimals, usualMs, usualDecimals, off 
 
 function lapParts(run: Run, { best, usual, usualDecimals }: RunTimes) {
   const laps = lapsInOrder(run);
-  if (laps.length === 0) return ["no laps yet"];
+  if (laps.length === 0) return [run.counts === undefined ? "no laps yet" : ""];
   const driven = run.lapsDriven !== undefined && run.lapsDriven > laps.length ? ` of ${run.lapsDriven}` : "";
   return [
     `${laps.length}${driven} ${laps.length === 1 && driven === "" ? "lap" : "laps"}`,

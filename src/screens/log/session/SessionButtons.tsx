@@ -1,6 +1,6 @@
-import type { NumberedRun } from "#combo";
+import { holdsAnything, type NumberedRun } from "#combo";
 import { reopenRun, reopenSession } from "#db";
-import { lapsInOrder, type Run, type Session } from "#domain";
+import type { Run, Session } from "#domain";
 import { useWrite } from "#live";
 import { goTo } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
@@ -22,7 +22,7 @@ interface SessionButtonsProps {
 export function SessionButtons({ session, current, last, onNextRun, onAsk }: SessionButtonsProps) {
   const write = useWrite();
   const isOpen = session.endedAt === undefined;
-  const isEmpty = current === undefined || lapsInOrder(current).length === 0;
+  const isEmpty = current === undefined || !holdsAnything(current);
   const canGoOn = last !== undefined && last.run.summary === undefined;
   const goOn = canGoOn ? `Go on with run ${last.number}` : "Go on with this session";
   const reopen = () => void write((book) => reopenSession(book, { sessionId: session.id }));

@@ -9,7 +9,7 @@ import {
   useRef,
   useState,
 } from "react";
-import { addRun, type RunsToJudgeBy, runsToJudgeBy } from "#db";
+import { addRun, leaveOutLine, type RunsToJudgeBy, runsToJudgeBy } from "#db";
 import { comboName, type Id, lapsInOrder, type Run } from "#domain";
 import { usePageBest, useRows, useToday, useWrite } from "#live";
 import { useComparing } from "#state/comparing.ts";
@@ -17,13 +17,24 @@ import type { KnownBest } from "#stats";
 import { CompareBar } from "#ui/Compare.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { useFocusBack } from "#ui/useFocusBack.ts";
-import { lookAtTest, type NextRun, putItOn, sayRun, sayTestRunToCome, suggestNextRun } from "#words";
+import {
+  lookAtTest,
+  nextOfLine,
+  putItOn,
+  sayRun,
+  sayTestRunToCome,
+  suggestNextRun,
+  type WhatNext,
+} from "#words";
 import { EntryArea } from "../entry/EntryArea.tsx";
 import { fieldId } from "../entry/EntryPanel.tsx";
 import { useFocusHome } from "../entry/useFocusHome.ts";
 import { usePad } from "../entry/usePad.ts";
 import { bringIntoSight, timeId } from "../laps/LapRow.tsx";
 import { useNamedLap } from "../laps/useNamedLap.ts";
+import { PlanAndOutcome } from "../plan/PlanAndOutcome.tsx";
+import { PlanPanel } from "../plan/PlanPanel.tsx";
+import { isTestFirst, planTonight } from "../plan/planTonight.ts";
 import { type TestTonight, useTestTonight } from "../rigTest/useTestTonight.ts";
 import { RunBlock } from "../runs/RunBlock.tsx";
 import { RunGap } from "../runs/RunGap.tsx";
@@ -102,10 +113,10 @@ interface LedgerProps {
 }
 
 /** While a rig test waits, its next run is what comes next; once all are driven, what it found. */
-function nextOfTest({ progress, sides }: TestTonight, suggested: NextRun): NextRun {
+function nextOfTest({ progress, sides }: TestTonight): WhatNext {
   return progress.next === undefined
-    ? { ...suggested, suggestion: lookAtTest, reason: "" }
-    : { ...suggested, suggestion: sayTestRunToCome(progress, sides), reason: putItOn };
+    ? { suggestion: lookAtTest, reason: "" }
+    : { suggestion: sayTestRunToCome(progress, sides), reason: putItOn };
 }
 
 const byId = (id: string) => document.getElementById(id);
@@ -169,7 +180,15 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
   const isBetween = current === undefined || lapsInOrder(current).length === 0;
   const { tonight, isPutOff, isSilent, putOff, takeUp } = useTestTonight(data, current, isBetween);
   const isSaidSilent = said !== undefined && isSilent(said.run);
-  const next = suggested && tonight ? nextOfTest(tonight, suggested) : suggested;
+  const plan = useMemo(
+    () => planTonight(session, runs, current, preferences),
+    [session, runs, current, preferences],
+  );
+  const planned = isBetween ? plan?.line : plan?.toCome;
+  const isTestNext = tonight !== undefined && isTestFirst(plan, planned, tonight.test.id);
+  // The next run of a rig test, the plan's line, and else what the last run suggests.
+  const next: WhatNext | undefined =
+    isTestNext && said ? nextOfTest(tonight) : planned ? nextOfLine(planned) : suggested;
   const pad = usePad(current?.id, isBetween && said !== undefined);
 
   const nextRun = async () => {
@@ -187,23 +206,51 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
       onAsk={setDialog}
     />
   );
-  const testPanel = (tonight || (isPutOff && isBetween)) && (
-    <FaultBoundary what="The rig test">
-      <Suspense fallback={null}>
-        {tonight === undefined ? (
-          <RigTestPutOff onTakeUp={takeUp} />
-        ) : (
-          <RigTestPanel
+  const isDriving = tonight?.run !== undefined;
+  const isTestShown = tonight
+    ? isDriving || (isBetween ? isTestNext : plan?.line === undefined)
+    : isPutOff && isBetween;
+  const isPlanShown =
+    plan !== undefined && !(tonight && isTestShown) && (isBetween || plan.line !== undefined);
+  const above = (isTestShown || isPlanShown) && (
+    <>
+      {isTestShown && (
+        <FaultBoundary what="The rig test">
+          <Suspense fallback={null}>
+            {tonight === undefined ? (
+              <RigTestPutOff onTakeUp={takeUp} />
+            ) : (
+              <RigTestPanel
+                sessionId={session.id}
+                tonight={tonight}
+                isSmall={pad.isOpen}
+                isBetween={isBetween}
+                onEndRun={() => void nextRun()}
+                onPutOff={() => {
+                  putOff();
+                  const lineId = plan?.line?.rigTest === undefined ? undefined : plan.line.id;
+                  if (lineId !== undefined)
+                    void write((book) => leaveOutLine(book, { sessionId: session.id, lineId }));
+                }}
+              />
+            )}
+          </Suspense>
+        </FaultBoundary>
+      )}
+      {isPlanShown && (
+        <FaultBoundary what="The plan">
+          <PlanPanel
             sessionId={session.id}
-            tonight={tonight}
+            plan={plan}
+            run={current}
             isSmall={pad.isOpen}
             isBetween={isBetween}
+            isTold={isBetween && said !== undefined}
             onEndRun={() => void nextRun()}
-            onPutOff={putOff}
           />
-        )}
-      </Suspense>
-    </FaultBoundary>
+        </FaultBoundary>
+      )}
+    </>
   );
   const account = (
     <FaultBoundary what="The time account">
@@ -259,6 +306,11 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
               <SessionTotals report={report} strips={strips} pb={pb} next={next} onOpenLap={edit} />
             </FaultBoundary>
             {buttons}
+            {session.plan !== undefined && session.plan.length > 0 && (
+              <FaultBoundary what="Plan and outcome">
+                <PlanAndOutcome data={data} />
+              </FaultBoundary>
+            )}
           </div>
         )}
         {isOpen && (
@@ -274,7 +326,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
             />
           </FaultBoundary>
         )}
-        {isOpen && current === undefined && testPanel && <div className={styles["waiting"]}>{testPanel}</div>}
+        {isOpen && current === undefined && above && <div className={styles["waiting"]}>{above}</div>}
         {current && (
           <FaultBoundary what="The entry line">
             <EntryArea
@@ -288,7 +340,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
               finding={said && !isBetween && !isSaidSilent ? sayRun(said.report, said.isBeaten) : undefined}
               isCovered={edited !== undefined}
               onEditLast={(lapId) => edit(lapId, "field")}
-              above={testPanel}
+              above={above}
             />
           </FaultBoundary>
         )}

@@ -4,7 +4,7 @@ import { formatLapTime, type Id } from "#domain";
 import type { KnownBest, SessionReport } from "#stats";
 import { FigureRow } from "#ui/FigureRow.tsx";
 import { Part } from "#ui/Part.tsx";
-import { counted, type NextRun, sayScatterFigure, saySession, sayUsual } from "#words";
+import { counted, sayScatterFigure, saySession, sayUsual, type WhatNext } from "#words";
 import { bestRun } from "./bestRun.ts";
 import styles from "./SessionTotals.module.css";
 import { type StripsOf, wholeStrip } from "./sessionStrips.ts";
@@ -15,7 +15,7 @@ interface SessionTotalsProps {
   /** Best of the page before the session. */
   readonly pb: KnownBest | undefined;
   /** What its last run suggests; absent where it has no laps. */
-  readonly next: NextRun | undefined;
+  readonly next: WhatNext | undefined;
   readonly onOpenLap: (lapId: Id) => void;
 }
 

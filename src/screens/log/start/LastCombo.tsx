@@ -1,6 +1,8 @@
-import { lazy, Suspense } from "react";
-import { sayDay } from "#domain";
+import { lazy, Suspense, useId } from "react";
+import { type PlannedRun, type Preferences, sayDay } from "#domain";
+import { useLogbook } from "#live";
 import { Button } from "#ui/Button.tsx";
+import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { FigureRow } from "#ui/FigureRow.tsx";
 import { Name } from "#ui/Name.tsx";
@@ -8,16 +10,21 @@ import { sayLapTime, sayUsual } from "#words";
 import styles from "./Lately.module.css";
 import type { LateCombo } from "./useLately.ts";
 
-// It works out a whole session; the way to start one does not wait for that.
-const NextTime = lazy(() => import("./NextTime.tsx").then((file) => ({ default: file.NextTime })));
+// It works out a whole plan; the way to start a session does not wait for that.
+const Tonight = lazy(() => import("./Tonight.tsx").then((file) => ({ default: file.Tonight })));
 
 interface LastComboProps {
   readonly late: LateCombo;
-  readonly onStart: () => void;
+  readonly preferences: Preferences;
+  /** With the lines of a plan, or with none. */
+  readonly onStart: (plan?: readonly PlannedRun[]) => void;
 }
 
-/** The combo driven last: what stands in the book about it, what the driver meant to do next, and the way to go on. */
-export function LastCombo({ late: { named, last, figures }, onStart }: LastComboProps) {
+/** The combo driven last: what stands in the book about it, what to do next, and the way to go on. */
+export function LastCombo({ late, preferences, onStart }: LastComboProps) {
+  const { named, last, figures, own } = late;
+  const { newId } = useLogbook().surroundings;
+  const tonightId = useId();
   const { best, usual } = figures ?? {};
   const about = [sayDay(last.date), last.focus === "free" ? undefined : `focus: ${last.focus}`];
   return (
@@ -42,16 +49,38 @@ export function LastCombo({ late: { named, last, figures }, onStart }: LastCombo
           </blockquote>
         </section>
       )}
-      <Button variant="primary" size="between" onClick={onStart}>
-        Same as last time
-      </Button>
-      <div className={styles["next"]}>
-        <FaultBoundary what="What to do next">
+      {own === undefined ? (
+        <Button variant="primary" size="between" onClick={() => onStart()}>
+          Same as last time
+        </Button>
+      ) : (
+        <ButtonRow
+          others={
+            <Button size="between" onClick={() => onStart()}>
+              Start without it
+            </Button>
+          }
+          main={
+            <Button variant="primary" size="between" onClick={() => onStart(own.lines)}>
+              Start with your plan
+            </Button>
+          }
+        />
+      )}
+      <section className={styles["next"]} aria-labelledby={tonightId}>
+        <p id={tonightId} className={styles["soft"]}>
+          {own === undefined ? "Tonight, by your figures" : "Tonight, by your plan"}
+        </p>
+        <FaultBoundary what="What to do tonight">
           <Suspense fallback={null}>
-            <NextTime sessionId={last.id} />
+            <Tonight
+              combo={named}
+              preferences={preferences}
+              onStart={(lines) => onStart(lines.map((line) => ({ ...line, id: newId() })))}
+            />
           </Suspense>
         </FaultBoundary>
-      </div>
+      </section>
     </section>
   );
 }

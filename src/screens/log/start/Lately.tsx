@@ -1,5 +1,5 @@
 import { preferences } from "#db";
-import type { Preferences } from "#domain";
+import type { PlannedRun, Preferences } from "#domain";
 import { useRows, useWrite } from "#live";
 import { sayLapTime, sayUsual } from "#words";
 import { DateDoubt } from "./DateDoubt.tsx";
@@ -24,9 +24,9 @@ function Known({ lately: [last, ...others], preferences: chosen }: KnownProps) {
   const write = useWrite();
   const starting = useStarting(chosen);
   if (last === undefined) return null;
-  const start = async ({ named, last: { focus } }: LateCombo) => {
+  const start = async ({ named, last: { focus } }: LateCombo, plan?: readonly PlannedRun[]) => {
     if (!starting.isAgreed(undefined)) return;
-    const stored = await write((book) => starting.write(book, { on: { comboId: named.id }, focus }), {
+    const stored = await write((book) => starting.write(book, { on: { comboId: named.id }, focus, plan }), {
       onTakenBack: starting.onTakenBack,
     });
     if (stored) starting.onStored(stored);
@@ -34,7 +34,7 @@ function Known({ lately: [last, ...others], preferences: chosen }: KnownProps) {
   const question = starting.question(undefined);
   return (
     <div className={styles["lately"]}>
-      <LastCombo late={last} onStart={() => void start(last)} />
+      <LastCombo late={last} preferences={chosen} onStart={(plan) => void start(last, plan)} />
       <DateDoubt question={question} />
       {others.length > 0 && <Lines lates={others} onStart={(late) => void start(late)} />}
     </div>

@@ -1,5 +1,5 @@
 import type { AskedCombo } from "#db";
-import type { CalendarDate, Focus, FormReading } from "#domain";
+import type { CalendarDate, Focus, FormReading, PlannedRun } from "#domain";
 import type { Readers } from "./readers.ts";
 import { blankCombo, type KnownCombos, readCombo, type TypedCombo } from "./typedCombo.ts";
 
@@ -19,6 +19,8 @@ export interface ReadStart {
   readonly conditions?: string | undefined;
   /** Undefined where none is typed: it is that of the clock. */
   readonly date?: CalendarDate | undefined;
+  /** The runs it is to have. */
+  readonly plan?: readonly PlannedRun[] | undefined;
 }
 
 export const blankStart: TypedStart = {

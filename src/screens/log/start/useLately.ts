@@ -1,5 +1,5 @@
-import { sessionBefore } from "#db";
-import type { Session } from "#domain";
+import { sessionBefore, waitingPlan } from "#db";
+import type { Plan, Session } from "#domain";
 import {
   type BestAndUsual,
   type DrivenCombo,
@@ -18,6 +18,8 @@ export interface LateCombo {
   readonly named: DrivenCombo;
   readonly last: Session;
   readonly figures: BestAndUsual | undefined;
+  /** The driver's own plan that waits for its next session; looked up for the first of them alone. */
+  readonly own: Plan | undefined;
 }
 
 /** The combos driven last, the newest first, five at most; undefined until they have been read. */
@@ -27,17 +29,28 @@ export function useLately(): readonly LateCombo[] | undefined {
   const today = useToday(byDays);
   const wanted = combos?.filter(({ drivenAt = 0 }) => drivenAt > 0).slice(0, most);
   const ids = wanted?.map(({ id }) => id) ?? [];
-  const sessions = useRows(
-    (book) => Promise.all(ids.map((id) => sessionBefore(book, id, until))),
+  const [first] = ids;
+  const read = useRows(
+    async (book) => ({
+      sessions: await Promise.all(ids.map((id) => sessionBefore(book, id, until))),
+      own: first === undefined ? undefined : await waitingPlan(book, first),
+    }),
     [ids.join(" "), until],
   );
   const figures = useFigures("bestAndUsual", { comboIds: ids, today }).value;
-  if (wanted === undefined || sessions === undefined) return undefined;
+  if (wanted === undefined || read === undefined) return undefined;
   return wanted.flatMap((named) => {
     // Read a moment apart, the two lists may differ by a combo.
-    const last = sessions.find((session) => session?.comboId === named.id);
+    const last = read.sessions.find((session) => session?.comboId === named.id);
     return last === undefined
       ? []
-      : [{ named, last, figures: figures?.find(({ comboId }) => comboId === named.id) }];
+      : [
+          {
+            named,
+            last,
+            figures: figures?.find(({ comboId }) => comboId === named.id),
+            own: read.own?.comboId === named.id ? read.own : undefined,
+          },
+        ];
   });
 }

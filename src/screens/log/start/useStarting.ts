@@ -59,7 +59,7 @@ export function useStarting({ dayStartsAt }: Pick<Preferences, "dayStartsAt">): 
         ? `${sayClockWrong(doubted)} Set it right, or write the date under “Focus, target, conditions, another date”. Start the session once more to keep ${sayDate(doubted)}.`
         : `${askDate("session", doubted)} Start it once more to keep it.`;
     },
-    write: async (book, { on, focus, targetMs, conditions, date }) => {
+    write: async (book, { on, focus, targetMs, conditions, date, plan }) => {
       const zone = surroundings.zone();
       // The page may have stood open over the end of the day, or travelled.
       const today = dayOf(surroundings.clock());
@@ -73,6 +73,7 @@ export function useStarting({ dayStartsAt }: Pick<Preferences, "dayStartsAt">): 
         ...(isEarlier && { startedAt: instantOf(date, noon, zone), isTimeOfDayKnown: false }),
         ...(targetMs !== undefined && { targetMs }),
         ...(conditions !== undefined && { conditions }),
+        ...(plan && { plan }),
         ...(rig && { run: { rigId: rig.id } }),
       });
     },

@@ -1,7 +1,7 @@
 import type { Id } from "#domain";
 import type { RunVerdict } from "#stats";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
-import { type NextRun, type RunFigure, sayBestOfRun, sayVerdict, sayVerdictAloud } from "#words";
+import { type RunFigure, sayBestOfRun, sayVerdict, sayVerdictAloud, type WhatNext } from "#words";
 import type { SaidRun } from "../session/sessionFigures.ts";
 import { SmallFigures } from "./SmallFigures.tsx";
 import { shapeOf } from "./shapeOf.ts";
@@ -15,7 +15,7 @@ interface VerdictProps {
   readonly verdict: RunVerdict | undefined;
   /** Usual and best lap of the run; none where nothing may be told of them. */
   readonly figures: readonly RunFigure[];
-  readonly next: NextRun;
+  readonly next: WhatNext;
   /** Asks for one line at the end: time for a break. */
   readonly breakDue: string | undefined;
   readonly onOpenLap: (lapId: Id) => void;

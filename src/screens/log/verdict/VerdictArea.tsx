@@ -1,6 +1,6 @@
 import type { Id } from "#domain";
 import { hourReached, lapsOfRun, runTimes } from "#stats";
-import { type NextRun, sayBestOfRun, sayBreakDue, saySoFar, sayVerdict, sayVerdictFigures } from "#words";
+import { sayBestOfRun, sayBreakDue, saySoFar, sayVerdict, sayVerdictFigures, type WhatNext } from "#words";
 import type { SessionFigures } from "../session/sessionFigures.ts";
 import type { SessionData } from "../session/useSession.ts";
 import { BigView } from "./BigView.tsx";
@@ -11,7 +11,7 @@ import { Verdict } from "./Verdict.tsx";
 interface VerdictAreaProps {
   readonly data: SessionData;
   readonly figures: SessionFigures;
-  readonly next: NextRun | undefined;
+  readonly next: WhatNext | undefined;
   /** No lap of the run to come is there yet. */
   readonly isBetween: boolean;
   /** The run is one of a rig test that lasts: no figure of its speed is told. */
@@ -50,7 +50,7 @@ export function VerdictArea({ data, figures, next, isBetween, isSilent, big, onO
           best={isBetween && said ? sayBestOfRun(said.report, said.isBeaten) : undefined}
           next={
             said === undefined
-              ? "Type the first laps after your run."
+              ? (next?.suggestion ?? "Type the first laps after your run.")
               : isBetween
                 ? next?.suggestion
                 : undefined

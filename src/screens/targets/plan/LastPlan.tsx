@@ -2,10 +2,9 @@ import { lastPlanned } from "#db";
 import { sayDate } from "#domain";
 import { useRows, useUntil } from "#live";
 import { printAddress } from "#state/address.ts";
-import { planOutcome } from "#stats";
 import { OutcomeRows } from "#ui/OutcomeRows.tsx";
 import { Part } from "#ui/Part.tsx";
-import { sayCameTo, sayMet, sayRunTask } from "#words";
+import { outcomeRows } from "#words";
 import styles from "./Plan.module.css";
 import type { PlanContext } from "./planContext.ts";
 
@@ -16,15 +15,7 @@ export function LastPlan({ context: { combo, preferences } }: { readonly context
   if (!last) return null;
   const { session, runs } = last;
   const { plan = [], date, endedAt } = session;
-  const rows = planOutcome(plan, runs, preferences).map((outcome, index) => ({
-    id: outcome.line.id ?? String(index),
-    purpose: outcome.line.purpose,
-    task: sayRunTask(outcome.line),
-    goodWhen: outcome.line.goodWhen,
-    cameTo: sayCameTo(outcome),
-    met: sayMet(outcome),
-    isSoft: outcome.met === "skipped" || outcome.met === "to come",
-  }));
+  const rows = outcomeRows(plan, runs, preferences);
   return (
     <div className={styles["past"]}>
       <Part

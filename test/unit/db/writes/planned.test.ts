@@ -94,6 +94,9 @@ test("a run drives another line when it is told to, or none", async () => {
   const lineId = plan[1]?.id;
   expect((await driveLine(book, { runId, lineId })).what).toBe("Run drives “Corner 5”");
   expect(await runs()).toEqual([["drill", "learning", lineId]]);
+  await leaveOutLine(book, { sessionId, lineId: plan[0]?.id ?? "" });
+  await driveLine(book, { runId, lineId: plan[0]?.id });
+  expect((await sessionOf(book, sessionId))?.plan).toEqual(plan);
   await driveLine(book, { runId, lineId: undefined });
   expect(await runs()).toEqual([["pace", "full", undefined]]);
   await expect(driveLine(book, { runId, lineId: book.newId() })).rejects.toThrow("no longer in the plan");
