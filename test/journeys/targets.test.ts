@@ -95,6 +95,7 @@ test("a target is set, its chance follows the evenings and the practice counted 
 test("a target of each kind stands in order of its date, is changed with its history, and archived", async ({
   page,
 }) => {
+  test.setTimeout(180_000);
   await page.clock.setFixedTime(Date.parse("2026-12-01T19:30:00+01:00"));
   await open(page);
   await page.getByRole("button", { name: "Load the demo logbook" }).click();
