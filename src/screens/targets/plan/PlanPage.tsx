@@ -35,6 +35,10 @@ function OfCombo({ combo, combos, preferences: chosen }: OfComboProps) {
         others={others.map((other) => ({ ...other, href: printAddress(addressOf(other.id)) }))}
         onPick={({ id }) => goTo(addressOf(id))}
       />
+      <p className={styles["ways"]}>
+        <a href={printAddress({ place: "targets", comboId: combo.id })}>Its targets</a>
+        <a href={printAddress({ place: "log" })}>Start a session in Log</a>
+      </p>
       <FaultBoundary key={combo.id} what="The plan">
         <ComboPlan combo={combo} preferences={chosen} />
       </FaultBoundary>

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { layRace } from "../../../src/charts/race/layRace.ts";
+import { layRace } from "../../../../src/charts/race/layRace.ts";
 
 const likely = Array.from({ length: 20 }, (_, index) => 84_000 + 20 * index);
 
