@@ -1,7 +1,5 @@
-import { useEffect } from "react";
-import { keptCopies, LedgerFault, type Logbook, markOfBook, type Shelf } from "#db";
-import { useLogbook, useRows } from "#live";
-import { useNotices } from "#state/notices.ts";
+import { keptCopies, type Logbook, markOfBook, type Shelf } from "#db";
+import { type OpenLogbook, useAtRest } from "#live";
 
 /** The page rests before the whole logbook is read. */
 const restMs = 4000;
@@ -13,27 +11,17 @@ const lockName = "lap-ledger after session";
  * before.
  */
 export function useAfterSession(): void {
-  const { book, shelf, sendOut, entry } = useLogbook();
-  const say = useNotices((notices) => notices.say);
-  const open = useRows((from) => from.digests.orderBy("openSince").count(), []);
-  const isResting = open === 0 && entry.kind === "own";
-  useEffect(() => {
-    if (!isResting) return;
-    const clock = setTimeout(() => {
-      inOneTab(async () => {
-        if (await isDue(book, shelf)) await sendOut(book.name, "afterSession", null);
-      }).catch((fault: unknown) => {
-        if (!(fault instanceof LedgerFault)) throw fault;
-        if (book.status.get().kind === "ok") say({ kind: "fault", text: fault.message, actions: [] });
-      });
-    }, restMs);
-    return () => clearTimeout(clock);
-  }, [isResting, book, shelf, sendOut, say]);
+  useAtRest(restMs, keepAsItIs);
+}
+
+function keepAsItIs({ book, shelf, sendOut }: OpenLogbook): Promise<void> {
+  return inOneTab(async () => {
+    if (await isDue(book, shelf)) await sendOut(book.name, "afterSession", null);
+  });
 }
 
 /** Whether the sessions are others than in the state kept last. No clock is asked: one that stood wrong would stop this for ever. */
 async function isDue(book: Logbook, shelf: Shelf): Promise<boolean> {
-  if (book.status.get().kind !== "ok") return false;
   const [mark, kept] = await Promise.all([markOfBook(book), keptCopies(shelf, book.name)]);
   return mark !== undefined && kept.find(({ why }) => why === "session")?.mark !== mark;
 }

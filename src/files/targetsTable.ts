@@ -24,6 +24,8 @@ export function targetsTable(rows: AllRows): CsvTable {
     "set on",
     "at the start",
     "one thing to do",
+    "what it is for",
+    "note",
     "archived",
   ];
   return [
@@ -33,7 +35,8 @@ export function targetsTable(rows: AllRows): CsvTable {
       .sort((a, b) => a.setAt - b.setAt || (a.id < b.id ? -1 : 1))
       .map((target) => {
         const { car, track, layout } = namesOf(target.comboId);
-        const { kind, laps = "", value, by = "", setOn, start, process = "", archivedAt } = target;
+        const { kind, laps = "", value, by = "", setOn, start, process = "", why = "", note = "" } = target;
+        const { archivedAt } = target;
         return [
           car.name,
           track.name,
@@ -46,6 +49,8 @@ export function targetsTable(rows: AllRows): CsvTable {
           { figures: setOn },
           start === undefined ? "" : inUnit(kind, start),
           process,
+          why,
+          note,
           archivedAt === undefined ? "" : "yes",
         ];
       }),

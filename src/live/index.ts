@@ -23,6 +23,7 @@ export { sendHere } from "./runErrand.ts";
 export { saveBackup, saveHeldRows } from "./saveBackup.ts";
 export { sendToWorker } from "./sendOut.ts";
 export { stampAhead } from "./stampAhead.ts";
+export { useAtRest } from "./useAtRest.ts";
 export { useBackupFolder, useKeptCopies } from "./useBackupFolder.ts";
 export { type DrivenCombo, useCombos } from "./useCombos.ts";
 export { type Draft, type LeftDraft, useDraft } from "./useDraft.ts";

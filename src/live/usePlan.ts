@@ -9,8 +9,6 @@ import { useRows } from "./useRows.ts";
 export interface NextSession {
   /** The driver's own plan for it; undefined where there is none. */
   readonly own: Plan | undefined;
-  /** The row that a change of the plan goes into: the own plan, or one that only says the minutes. */
-  readonly row: Plan | undefined;
   /** Minutes the driver said there are; undefined where none were said. */
   readonly minutes: number | undefined;
   /** The draft, for those minutes; null where the combo is not there. */
@@ -34,5 +32,5 @@ export function usePlan(comboId: Id, today: CalendarDate): NextSession | undefin
   if (toCome === undefined || found === undefined) return undefined;
   const { row } = toCome;
   const own = row !== undefined && row.lines.length > 0 ? row : undefined;
-  return { own, row, minutes, found, isRenewing: figures.isRenewing };
+  return { own, minutes, found, isRenewing: figures.isRenewing };
 }

@@ -10,14 +10,10 @@ export interface PlanRowProps {
   readonly n?: number;
   /** What is driven: "8 laps, learning effort". */
   readonly task: string;
-  /** A few words beside the purpose: that it comes first, or what became of it. */
-  readonly mark?: ReactNode;
   /** The one suggestion of a page: larger than the rows of a list. */
   readonly isLarge?: boolean;
   /** Its reason stands elsewhere on the page: here it is only on paper, where the rest is not. */
   readonly isReasonElsewhere?: boolean;
-  /** Lines that nobody drives, in soft ink; the mark says why. */
-  readonly isSoft?: boolean;
   /** On paper: a box for each lap to be ticked, and a line to write on. */
   readonly hasBoxes?: boolean;
   /** What can be done with it, and what else belongs to it. */
@@ -29,12 +25,12 @@ const mostBoxes = 30;
 
 /** One run of a plan: what it is for, what is driven, the one thing to attend to, when it has worked, and why it is there. */
 export function PlanRow(props: PlanRowProps) {
-  const { line, n, task, mark, isLarge = false, isReasonElsewhere = false, isSoft = false } = props;
+  const { line, n, task, isLarge = false, isReasonElsewhere = false } = props;
   const { hasBoxes = false, children } = props;
   const { purpose, attendTo, goodWhen, reason, laps = 0 } = line;
   return (
     <div className={styles["around"]}>
-      <div className={classes(styles["row"], isLarge && styles["large"], isSoft && styles["soft"])}>
+      <div className={classes(styles["row"], isLarge && styles["large"])}>
         {n !== undefined && (
           <span aria-hidden="true" className={styles["number"]}>
             {n}
@@ -44,7 +40,6 @@ export function PlanRow(props: PlanRowProps) {
           <h3 className={styles["purpose"]}>
             <Name>{purpose}</Name>
           </h3>
-          {mark !== undefined && <span className={styles["mark"]}>{mark}</span>}
           <p className={styles["task"]}>{task}</p>
         </div>
         {(attendTo !== undefined || goodWhen !== undefined) && (

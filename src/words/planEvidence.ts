@@ -5,7 +5,7 @@ import { hundredths, sayAmount } from "./amount.ts";
 import { sayCorners, sayRange } from "./cornersSay.ts";
 import { counted, listed } from "./counted.ts";
 import type { Evidence, Rests } from "./evidence.ts";
-import { sayBrakingSeen, sayThrottleSeen } from "./planWhy.ts";
+import { sayBrakingSeen, sayOver, sayThrottleSeen } from "./planWhy.ts";
 import { pace, sayBetween } from "./shift.ts";
 import { spreadShares } from "./spreadSources.ts";
 
@@ -141,7 +141,8 @@ const seconds = (ms: number) => sayAmount(ms, hundredths);
 const accountLines = ["pace", "repeatability", "mistakes", "others"] as const;
 
 /** All lines of the account, so that the one worked on is seen beside the others. */
-function sayAccount({ account }: PlanFacts): string {
+function sayAccount(facts: PlanFacts): string {
+  const { account } = facts;
   if (account === undefined) return "";
   const lines = accountLines
     .filter((line) => account[line] > 0)
@@ -149,7 +150,7 @@ function sayAccount({ account }: PlanFacts): string {
     .map((line) => `${accountLineNames[line]} ${seconds(account[line])}`);
   return lines.length === 0
     ? ""
-    : `Over your last ${counted(account.laps, "lap")} a lap costs: ${listed(lines)}.`;
+    : `${sayOver(facts)}, in ${counted(account.laps, "lap")}, a lap costs: ${listed(lines)}.`;
 }
 
 function sayLost({ lost: { laps, lost } }: PlanFacts): string {
@@ -196,7 +197,7 @@ function saySector(
   if (sector === undefined || sector.sector !== line.sector) return "";
   const within = cornersOfSector(corners, sector.sector);
   const where = within.length === 0 ? "" : ` (${sayCorners(within)})`;
-  return `Sector ${sector.sector}${where} holds most of it: ${seconds(sector.ms)} a lap between its usual and its best.`;
+  return `Sector ${sector.sector}${where} holds most time: ${seconds(sector.ms)} a lap between its usual and its best.`;
 }
 
 function saySpread({ spread }: PlanFacts): string {

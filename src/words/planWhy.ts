@@ -98,7 +98,7 @@ function sayMistakesWhy({
 }
 
 /** The evenings that an account is of: other spans have accounts of their own. */
-function sayOver({ evenings }: { readonly evenings: number }): string {
+export function sayOver({ evenings }: { readonly evenings: number }): string {
   return evenings === 1 ? "On your last evening" : `Over your last ${inWords(evenings)} evenings`;
 }
 

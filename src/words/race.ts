@@ -95,7 +95,10 @@ export const fuelCaution =
 export function sayLongRun(trend: Figure<LongRunTrend>, laps: number | undefined): string {
   if (!trend.known) return `${sayTooFew(trend.reason)} in one run.`;
   const { msPerLap, low, high, runs, longest } = trend.value;
-  const where = `in ${counted(runs, "run")} of up to ${counted(longest, "lap")}`;
+  const where =
+    runs === 1
+      ? `in one run of ${counted(longest, "lap")}`
+      : `in ${runs} runs of up to ${counted(longest, "lap")}`;
   const shift = { estimate: msPerLap, low, high };
   if (isSame(shift)) return `The same pace through a run, ${where}.`;
   if (!isClear(shift))

@@ -1,9 +1,10 @@
 /**
- * What the page of a session works out at each stored lap, in the 31st run of an evening: its figures, which the lap waits for,
- * and its strips, which follow behind.
+ * What the page of a session works out at each stored lap, in the 31st run of an evening: its figures and how far the plan's line
+ * is met, which the lap waits for, and its strips, which follow behind.
  */
 import { bench, describe } from "vitest";
-import type { Lap, Run } from "#domain";
+import type { Lap, PlannedRun, Run } from "#domain";
+import { planTonight } from "../../src/screens/log/plan/planTonight.ts";
 import { sessionFigures } from "../../src/screens/log/session/sessionFigures.ts";
 import { sessionStrips } from "../../src/screens/log/session/sessionStrips.ts";
 import { normalAt } from "../../src/stats/random/draws.ts";
@@ -12,6 +13,7 @@ import { aSessionPage } from "../support/aSessionPage.ts";
 const stamps = { createdAt: 1, updatedAt: 1 };
 const runsDriven = 30;
 const lapsOfRun = 10;
+const linesPlanned = 5;
 
 const lap = (run: number, n: number): Lap => ({
   id: `l${run}-${n}`,
@@ -32,6 +34,7 @@ const runs = Array.from(
     n: at + 1,
     startedAt: 1 + at,
     ...(at < runsDriven && { endedAt: 2 + at }),
+    line: `line${at % linesPlanned}`,
     kind: "pace",
     effort: "full",
     surface: "dry",
@@ -41,6 +44,13 @@ const runs = Array.from(
   }),
 );
 
+const plan = Array.from(
+  { length: linesPlanned },
+  (_, at): PlannedRun => ({
+    ...{ id: `line${at}`, purpose: "Equal laps", laps: 60, rule: "repeatability" },
+    check: { figure: at % 2 === 0 ? "scatter" : "clean", value: 300 },
+  }),
+);
 const data = aSessionPage(runs);
 const pb = { ms: 83_600, decimals: 3 };
 const { shown, standingId } = sessionFigures(data, pb);
@@ -48,6 +58,10 @@ const { shown, standingId } = sessionFigures(data, pb);
 describe("a lap at Enter, after 30 runs of ten laps", () => {
   bench("figures of the page", () => {
     sessionFigures(data, pb);
+  });
+
+  bench("how far the plan is met", () => {
+    planTonight({ plan }, runs, runs.at(-1), data.preferences);
   });
 
   bench("its strips", () => {

@@ -10,8 +10,8 @@ const start = Date.UTC(2020, 0, 1, 18);
 const writtenAt = Date.UTC(2026, 5, 1);
 
 /** The line of the plan that the open run drives: more laps than a bench types. */
-const line: PlannedRun = {
-  ...{ id: "line", purpose: "Clean laps", kind: "pace", effort: "full", laps: 200 },
+const line: Omit<PlannedRun, "id"> = {
+  ...{ purpose: "Clean laps", kind: "pace", effort: "full", laps: 200 },
   ...{ attendTo: "room to spare at the edges", goodWhen: "180 of 200 laps clean", rule: "mistakes" },
   check: { figure: "clean", value: 180 },
 };
@@ -34,6 +34,7 @@ export function backupWithLaps(laps: number, isPlanned = false): Promise<string>
   const track = { ...stamps(start), name: "Varnholt Ring" };
   const layout = { ...stamps(start), trackId: track.id, name: "", corners: [] };
   const combo = { ...stamps(start), carId: car.id, layoutId: layout.id };
+  const lineIds = [id(start), id(start), id(start)];
   const sessions: Session[] = [];
   const runs: Run[] = [];
   const count = Math.ceil(laps / (lapsOfRun * runsOfSession));
@@ -50,7 +51,7 @@ export function backupWithLaps(laps: number, isPlanned = false): Promise<string>
       focus: "free",
       note: "",
       ...(isLast ? {} : { endedAt: at + day / 24 }),
-      ...(isLast && isPlanned && { plan: [line, { ...line, id: "next" }, { ...line, id: "last" }] }),
+      ...(isLast && isPlanned && { plan: lineIds.map((of) => ({ ...line, id: of })) }),
     };
     sessions.push(session);
     for (let r = 0; r < runsOfSession; r++) {
@@ -65,7 +66,9 @@ export function backupWithLaps(laps: number, isPlanned = false): Promise<string>
         effort: "full",
         surface: "dry",
         note: "",
-        ...(isLast && r === runsOfSession - 1 ? isPlanned && { line: "line" } : { endedAt: from + 900_000 }),
+        ...(isLast && r === runsOfSession - 1
+          ? isPlanned && { line: lineIds[0] as string }
+          : { endedAt: from + 900_000 }),
         laps: Array.from({ length: lapsOfRun }, (_, n) => ({
           ...stamps(from + n * 85_000),
           n: n + 1,

@@ -95,6 +95,7 @@ test("a target is set, its chance follows the evenings and the practice counted 
 test("a target of each kind stands in order of its date, is changed with its history, and archived", async ({
   page,
 }) => {
+  test.setTimeout(180_000);
   await page.clock.setFixedTime(Date.parse("2026-12-01T19:30:00+01:00"));
   await open(page);
   await page.getByRole("button", { name: "Load the demo logbook" }).click();
@@ -146,6 +147,7 @@ test("a target of each kind stands in order of its date, is changed with its his
 
   // Put into the archive, and still there after a reload.
   await combo.getByRole("button", { name: /^Archive: Scatter/ }).click();
+  await expect(headings.filter({ hasText: "scatter" })).toHaveCount(0);
   await page.reload();
   await expect(headings.filter({ hasText: "scatter" })).toHaveCount(0);
   await combo.getByRole("button", { name: /^Archive\s*3 targets/ }).click();

@@ -59,6 +59,7 @@ async function screensOf(book: Logbook, rows: AllRows) {
         weekLines: weeks.flatMap(({ lines }) => lines.filter((line) => line.comboId === comboId)),
         pages: await pagesOfCombo(book, comboId),
         bestInForm: await askHere(book, "targetNow", { comboId, kind: "best", today }),
+        plan: await askHere(book, "plan", { comboId, today }),
         usualInForm: await askHere(book, "targetNow", { comboId, kind: "median", today }),
       };
     }),
@@ -94,6 +95,14 @@ function gainsAgree({ combos, thisWeek }: Screens) {
     if (line !== undefined) expect(line.gain).toEqual(season.gain);
     if (thisWeek?.main?.comboId === comboId && line !== undefined)
       expect(shownOf(thisWeek.main.season)).toEqual(shownOf(season));
+  }
+}
+
+/** What Review says of evenings is what the plan is drafted from, whatever the period. */
+function eveningsAgree({ combos }: Screens) {
+  for (const { all, week, plan } of combos) {
+    expect(plan?.facts).toMatchObject({ overnight: all.overnight, spread: all.spread });
+    expect(week).toMatchObject({ overnight: all.overnight, spread: all.spread });
   }
 }
 
@@ -304,6 +313,7 @@ test("a figure that two screens show is the same number, whatever is in the logb
       const book = await bookOf(rows);
       const screens = await screensOf(book, rows);
       gainsAgree(screens);
+      eveningsAgree(screens);
       countsAgree(screens);
       sessionsAgree(screens);
       bestsAgree(screens);

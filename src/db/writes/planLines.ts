@@ -8,6 +8,26 @@ import { write } from "./write.ts";
 import { changeOf, type Writer } from "./writer.ts";
 
 /**
+ * Takes a plan along in a session that has begun without one. The run that is open and holds nothing yet drives its first line.
+ */
+export function takePlan(
+  book: Logbook,
+  { sessionId, lines }: { readonly sessionId: Id; readonly lines: readonly PlannedRun[] },
+): Promise<Change> {
+  return write(book, "Plan not taken", async (writer) => {
+    const { plan = [] } = await writer.get("sessions", sessionId);
+    if (plan.length > 0)
+      throw new LedgerFault("invalid", "Nothing was changed: the session has a plan already.");
+    await writer.patch("sessions", sessionId, { plan: lines });
+    const runs = await liveRunsOf(writer, sessionId);
+    const last = runs.at(-1);
+    if (last !== undefined && isEmpty(last) && last.line === undefined)
+      await drive(writer, last, lineToCome(lines, runs));
+    return changeOf(writer, "Plan taken along");
+  });
+}
+
+/**
  * Leaves a line of a session's plan out, or takes it in again. The run that is open and holds nothing yet goes on to the line that
  * comes next.
  */

@@ -59,11 +59,13 @@ export function renewTarget(
 ): Promise<Change> {
   const { id, newId, by, setOn, start } = renewal;
   return write(book, "Target not set anew", async (writer) => {
-    const { comboId, kind, value, laps, process } = await writer.get("targets", id);
+    const { comboId, kind, value, laps, process, why, note } = await writer.get("targets", id);
     const fields = {
       ...{ comboId, kind, value, by, setOn, setAt: writer.now },
       ...(laps !== undefined && { laps }),
       ...(process !== undefined && { process }),
+      ...(why !== undefined && { why }),
+      ...(note !== undefined && { note }),
       ...(start !== undefined && { start }),
     };
     if ((await writer.find("targets", newId)) === undefined) await writer.add("targets", fields, newId);

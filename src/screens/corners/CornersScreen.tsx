@@ -3,6 +3,7 @@ import type { Preferences } from "#domain";
 import { type DrivenCombo, useCombos, useOtherCombos, useRows } from "#live";
 import { type CornersAddress, goTo, printAddress, useAddress } from "#state/address.ts";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
+import { NoCombo } from "#ui/NoCombo.tsx";
 import { PickOther } from "#ui/PickOther.tsx";
 import { ComboCorners } from "./ComboCorners.tsx";
 import styles from "./Corners.module.css";
@@ -28,7 +29,20 @@ function Corners({ address, combos, preferences: chosen }: CornersProps) {
   const { comboId } = address;
   const combo = comboId === undefined ? combos[0] : combos.find(({ id }) => id === comboId);
   const others = useOtherCombos(combos, combo?.id ?? "");
-  if (combo === undefined) return <NoCombo isAsked={combos.length > 0} />;
+  if (combo === undefined)
+    return (
+      <div className={styles["screen"]}>
+        <NoCombo
+          isAsked={combos.length > 0}
+          title="No combo yet"
+          another={{ says: "Corners of another combo", href: printAddress({ place: "corners" }) }}
+        >
+          Corners belong to the layout of a combo, and combos are made when a session begins. Begin one on{" "}
+          <a href={printAddress({ place: "log" })}>Log</a>; then see here which corner to work on first, and
+          what it is worth.
+        </NoCombo>
+      </div>
+    );
   const addressOf = (id: string): CornersAddress => ({ place: "corners", comboId: id });
   return (
     <div className={styles["screen"]}>
@@ -43,26 +57,6 @@ function Corners({ address, combos, preferences: chosen }: CornersProps) {
       <FaultBoundary key={combo.id} what="The corners">
         <ComboCorners combo={combo} address={address} preferences={chosen} />
       </FaultBoundary>
-    </div>
-  );
-}
-
-function NoCombo({ isAsked }: { readonly isAsked: boolean }) {
-  return (
-    <div className={styles["screen"]}>
-      <h1>{isAsked ? "This combo is not there" : "No combo yet"}</h1>
-      {isAsked ? (
-        <p>
-          It may have been joined with another one, or belong to another logbook.{" "}
-          <a href={printAddress({ place: "corners" })}>Corners of another combo</a>
-        </p>
-      ) : (
-        <p>
-          Corners belong to the layout of a combo, and combos are made when a session begins. Begin one on{" "}
-          <a href={printAddress({ place: "log" })}>Log</a>; then see here which corner to work on first, and
-          what it is worth.
-        </p>
-      )}
     </div>
   );
 }

@@ -10,6 +10,8 @@ import { Welcome } from "./start/Welcome.tsx";
 
 // Fetched while the logbook opens, which says whether it is wanted.
 const sessionPage = import("./session/SessionPage.tsx").then((file) => ({ default: file.SessionPage }));
+// What went wrong with it is thrown where it is drawn; in other places nobody waits for it.
+sessionPage.catch(() => undefined);
 const SessionPage = lazy(() => sessionPage);
 const TypedElsewhere = lazy(() =>
   import("./typed/TypedElsewhere.tsx").then((file) => ({ default: file.TypedElsewhere })),

@@ -3,6 +3,7 @@ import type { CalendarDate, Id, Preferences } from "#domain";
 import { type DrivenCombo, useCombos, useRows, useSessionsInDoubt, useToday } from "#live";
 import { printAddress, type ReviewAddress, useAddress } from "#state/address.ts";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
+import { NoCombo } from "#ui/NoCombo.tsx";
 import { SessionsInDoubt } from "#ui/SessionsInDoubt.tsx";
 import { AroundReview } from "./AroundReview.tsx";
 import { ComboPicker } from "./ComboPicker.tsx";
@@ -45,7 +46,22 @@ function ReviewOf({ asked, combos, preferences: chosen }: ReviewOfProps) {
   const unasked = useComboToOpen(combos, period, today);
   if (comboId === undefined && unasked === undefined && combos.length > 0) return <p>Opening Review</p>;
   const combo = comboId === undefined ? unasked : combos.find(({ id }) => id === comboId);
-  if (combo === undefined) return <NoCombo isAsked={combos.length > 0} />;
+  if (combo === undefined)
+    return (
+      <div className={styles["screen"]}>
+        <NoCombo
+          isAsked={combos.length > 0}
+          title="Nothing to review yet"
+          another={{
+            says: "Review another combo",
+            href: printAddress({ place: "review", period: { kind: "12w" } }),
+          }}
+        >
+          Review shows how your lap times change over weeks: it needs a session in the ledger.{" "}
+          <a href={printAddress({ place: "log" })}>Start one in Log</a>
+        </NoCombo>
+      </div>
+    );
   return (
     <div className={styles["screen"]}>
       <ReviewNav here="one" />
@@ -63,23 +79,4 @@ function ReviewOf({ asked, combos, preferences: chosen }: ReviewOfProps) {
 
 function Ahead({ comboId, today }: { readonly comboId: Id; readonly today: CalendarDate }) {
   return <SessionsInDoubt sessions={useSessionsInDoubt(today, comboId)} today={today} />;
-}
-
-function NoCombo({ isAsked }: { readonly isAsked: boolean }) {
-  return (
-    <div className={styles["screen"]}>
-      <h1>{isAsked ? "This combo is not there" : "Nothing to review yet"}</h1>
-      {isAsked ? (
-        <p>
-          It may have been joined with another one, or belong to another logbook.{" "}
-          <a href={printAddress({ place: "review", period: { kind: "12w" } })}>Review another combo</a>
-        </p>
-      ) : (
-        <p>
-          Review shows how your lap times change over weeks: it needs a session in the ledger.{" "}
-          <a href={printAddress({ place: "log" })}>Start one in Log</a>
-        </p>
-      )}
-    </div>
-  );
 }

@@ -6,7 +6,7 @@ import styles from "./Suggestions.module.css";
 import type { TypedTarget } from "./typedTarget.ts";
 
 /** So short a part is not broken over two lines. */
-const shortPart = 16;
+const shortPart = 20;
 
 interface SuggestionsProps {
   readonly typed: Pick<TypedTarget, "comboId" | "value"> & {

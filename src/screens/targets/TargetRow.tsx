@@ -107,6 +107,7 @@ export function TargetRow(props: TargetRowProps) {
         </h3>
         {by !== undefined && <p className={styles["by"]}>by {sayDate(by)}</p>}
       </div>
+      <Written target={target} />
       {state === undefined ? (
         <p className={styles["figures"]}>Working out how far it has come</p>
       ) : state.standing.kind === "open" && isTimeKind(kind) && !isArchived ? (
@@ -119,7 +120,7 @@ export function TargetRow(props: TargetRowProps) {
         </>
       )}
       {where !== undefined && !isArchived && <Where comboId={combo.id} where={where} />}
-      <Said target={target} />
+      <Changes target={target} />
       <div className={styles["buttons"]}>
         {state?.standing.kind === "missed" && !isArchived && (
           <RenewTarget target={target} now={state.now?.value} today={today} onRenewed={onRenewed} />
@@ -141,34 +142,35 @@ export function TargetRow(props: TargetRowProps) {
   );
 }
 
-/** What the driver wrote about it, and what it was before. */
-function Said({ target: { process, why, note, earlier } }: { readonly target: Target }) {
-  const said = [
+/** What the driver wrote about it. */
+function Written({ target: { process, why, note } }: { readonly target: Target }) {
+  const written = [
     ["To do", process],
     ["What it is for", why],
     ["Note", note],
   ] as const;
+  return written.map(
+    ([what, text]) =>
+      text !== undefined && (
+        <p key={what}>
+          {what}: <Name>{text}</Name>
+        </p>
+      ),
+  );
+}
+
+/** What it was before it was changed. */
+function Changes({ target: { earlier } }: { readonly target: Target }) {
   const changed = sayChanged(earlier);
+  if (changed === undefined) return null;
   return (
-    <>
-      {said.map(
-        ([what, text]) =>
-          text !== undefined && (
-            <p key={what}>
-              {what}: <Name>{text}</Name>
-            </p>
-          ),
-      )}
-      {changed !== undefined && (
-        <Disclosure title="Changed" answer={changed} level={4}>
-          <ul className={styles["earlier"]}>
-            {earlier?.toReversed().map((was) => (
-              <li key={was.until}>{sayEarlier(was)}</li>
-            ))}
-          </ul>
-        </Disclosure>
-      )}
-    </>
+    <Disclosure title="Changed" answer={changed} level={4}>
+      <ul className={styles["earlier"]}>
+        {earlier?.toReversed().map((was) => (
+          <li key={was.until}>{sayEarlier(was)}</li>
+        ))}
+      </ul>
+    </Disclosure>
   );
 }
 

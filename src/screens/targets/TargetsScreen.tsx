@@ -140,7 +140,13 @@ function Targets({ combos, comboId, preferences: chosen, stored }: TargetsProps)
 
 function NoTargets({ hasCombo }: { readonly hasCombo: boolean }) {
   if (hasCombo)
-    return <p>No target is set yet. A target is a lap time you want to reach by a date, with one combo.</p>;
+    return (
+      <p>
+        No target is set yet. A target is a lap time you want to reach by a date, with one combo. The next
+        session can be planned without one:{" "}
+        <a href={printAddress({ place: "targets", part: "plan" })}>Plan</a>
+      </p>
+    );
   return (
     <p>
       A target belongs to a combo, and there is none yet.{" "}

@@ -28,8 +28,9 @@ export interface CountedDrills {
 
 /** What the drills of a combo are told from. */
 export interface DrillsInput {
-  /** Sessions of the present page with their runs, in any order. */
+  /** Sessions of the present page with their runs, in any order; drills are counted from a day on, mistakes in all of them. */
   readonly sessions: readonly DrivenSession[];
+  readonly since: CalendarDate;
   /** Sessions of the page with a median, oldest first. */
   readonly history: readonly PageSession[];
   readonly preferences: Choices;
@@ -41,8 +42,10 @@ export interface DrillsInput {
  * The drills that were counted, week by week (`drillWeeks`), and for one corner whether its mistakes got fewer and the level
  * moved since: runs of drills, in which mistakes are part of the task, and the evening of the first count are on neither side.
  */
-export function countedDrills({ sessions, history, preferences, corner }: DrillsInput): CountedDrills {
-  const days = sessions.map(({ session, runs }) => ({
+export function countedDrills(input: DrillsInput): CountedDrills {
+  const { sessions, since, history, preferences, corner } = input;
+  const counting = sessions.filter(({ session }) => session.date >= since);
+  const days = counting.map(({ session, runs }) => ({
     date: session.date,
     counts: runs
       .filter(({ guest }) => guest === undefined)

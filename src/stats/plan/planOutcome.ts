@@ -1,4 +1,4 @@
-import { runNumber } from "#combo";
+import { numberedRuns, runNumber } from "#combo";
 import { aboutRemark, isClean, isMistake, lapsDriven, lapsInOrder, type PlannedRun, type Run } from "#domain";
 import { median } from "#numbers";
 import type { Choices } from "../laps/choices.ts";
@@ -33,10 +33,12 @@ export function planOutcome(
   runs: readonly Run[],
   choices: Choices,
 ): LineOutcome[] {
+  // Asked of each lap: the runs are numbered once, one that holds nothing yet by itself.
+  const numbers = new Map(numberedRuns(runs).map(({ run, number }) => [run.id, number]));
   return plan.map((line) => {
     const own = runs.filter((run) => isDrivenBy(line, run));
     const laps = own.reduce((sum, run) => sum + lapsDriven(run), 0);
-    const about = { line, runs: own.map((run) => runNumber(run, runs)), laps };
+    const about = { line, runs: own.map((run) => numbers.get(run.id) ?? runNumber(run, runs)), laps };
     const hasCounts = own.some(({ counts = [] }) => counts.length > 0);
     if (laps === 0 && !hasCounts)
       return {

@@ -38,14 +38,16 @@ export function longRunTrend(runs: readonly Run[], choices: Choices): Figure<Lon
   if (longest === undefined)
     return unknown({ needs: LEAST_LAPS, of: "clean lap", has: Math.max(0, ...each.map(({ laps }) => laps)) });
   const about = { runs: long.length, longest: longest.laps };
-  const test =
-    long.length < LEAST_RUNS
-      ? undefined
-      : signedRankTest(
-          long.map(({ msPerLap }) => msPerLap),
-          CONFIDENCE,
-        );
-  if (test !== undefined) return known({ ...about, msPerLap: test.estimate, low: test.low, high: test.high });
-  const { msPerLap, low, high } = longest;
-  return known({ ...about, runs: 1, msPerLap, low, high });
+  if (long.length < LEAST_RUNS) {
+    const { msPerLap, low, high } = longest;
+    return known({ ...about, runs: 1, msPerLap, low, high });
+  }
+  const slopes = long.map(({ msPerLap }) => msPerLap);
+  // Undefined where not one of them has any slope.
+  const {
+    estimate: msPerLap,
+    low,
+    high,
+  } = signedRankTest(slopes, CONFIDENCE) ?? { estimate: 0, low: 0, high: 0 };
+  return known({ ...about, msPerLap, low, high });
 }

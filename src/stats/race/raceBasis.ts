@@ -20,12 +20,15 @@ const MOST_RUNS = 8;
  * @param runs of the present page, the newest first
  */
 export function raceBasis(runs: readonly Run[]): RaceBasis {
-  const last = runs
-    .filter((run) => standsApart(run) === undefined && lapsOf(run).length > 0)
-    .slice(0, MOST_RUNS);
+  const last = lastForTime(runs);
   const races = ofKind("race", last);
   const timed = races.laps.filter((lap) => typeof lap === "number" || lap.ms !== undefined);
   return timed.length >= leastRaceLaps ? races : ofKind("pace", last);
+}
+
+/** The last runs that were driven for time on a dry track, races among them, the newest first. */
+export function lastForTime(runs: readonly Run[]): readonly Run[] {
+  return runs.filter((run) => standsApart(run) === undefined && lapsOf(run).length > 0).slice(0, MOST_RUNS);
 }
 
 function ofKind(kind: RaceBasis["kind"], all: readonly Run[]): RaceBasis {

@@ -2,7 +2,7 @@ import type { Figure, Id, Run } from "#domain";
 import type { Choices } from "../laps/choices.ts";
 import { seedOf } from "../random/seedOf.ts";
 import { type LongRunTrend, longRunTrend } from "./longRunTrend.ts";
-import { raceBasis } from "./raceBasis.ts";
+import { lastForTime, raceBasis } from "./raceBasis.ts";
 import { type RaceDistance, raceDistance } from "./raceDistance.ts";
 
 /** A race as it is asked about: laps or minutes, and a mean lap to beat. */
@@ -27,7 +27,7 @@ export interface RaceOutlook {
   readonly basis: { readonly kind: "race" | "pace"; readonly runs: number; readonly laps: number };
 }
 
-/** A race distance and the pace over a long run, from the same runs. The seed comes from the combo. Our methods, §4 and §10. */
+/** A race distance, and the pace over a long run from the last runs for time of either kind. The seed comes from the combo. Our methods, §4 and §10. */
 export function raceOutlook({ comboId, runs, choices, race }: RaceOutlookQuestion): RaceOutlook {
   const basis = raceBasis(runs);
   const { count, minutes, rivalMeanMs } = race;
@@ -38,7 +38,7 @@ export function raceOutlook({ comboId, runs, choices, race }: RaceOutlookQuestio
       ...(minutes !== undefined && { minutes }),
       ...(rivalMeanMs !== undefined && { rivalMeanMs }),
     }),
-    trend: longRunTrend(basis.runs, choices),
+    trend: longRunTrend(lastForTime(runs), choices),
     basis: { kind: basis.kind, runs: basis.runs.length, laps: basis.laps.length },
   };
 }

@@ -27,10 +27,10 @@ const reasonOf = (line: Parameters<typeof planRests>[0], of: PlanFacts = facts) 
 describe("the reason of a line rests on the figures of its rule", () => {
   it("of the account all lines that cost, the largest first", () => {
     expect(reasonOf({ rule: "mistakes", corner: 5 })).toBe(
-      "Over your last 73 laps a lap costs: uneven laps 0.43 s, pace 0.30 s and mistakes 0.28 s. 7 of 115 laps were lost, those without a time among them. 5 of 193 laps had a mistake at corner 5.",
+      "Over your last six evenings, in 73 laps, a lap costs: uneven laps 0.43 s, pace 0.30 s and mistakes 0.28 s. 7 of 115 laps were lost, those without a time among them. 5 of 193 laps had a mistake at corner 5.",
     );
     expect(reasonOf({ rule: "repeatability", sector: 2 })).toMatch(
-      /Sector 2 holds most of it: 0\.55 s a lap between its usual and its best\.$/,
+      /Sector 2 holds most time: 0\.55 s a lap between its usual and its best\.$/,
     );
   });
 

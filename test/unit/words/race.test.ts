@@ -86,6 +86,8 @@ describe("the pace over a long run in words", () => {
     expect(sayLongRun(trend(4, -6, 13), 20)).toBe(
       "Not clearly faster or slower through a run: between 0.006 s faster and 0.013 s slower a lap, in 7 runs of up to 15 laps.",
     );
+    const one = known({ msPerLap: 4, low: -6, high: 13, runs: 1, longest: 12 });
+    expect(sayLongRun(one, 20)).toMatch(/ in one run of 12 laps\.$/);
     expect(sayLongRun(trend(0, 0, 0), 20)).toMatch(/^The same pace through a run/);
     expect(sayLongRun(unknown({ needs: 6, of: "clean lap", has: 4 }), 20)).toBe(
       "Not enough clean laps yet: 4 of 6 in one run.",

@@ -32,9 +32,11 @@ import { useFocusHome } from "../entry/useFocusHome.ts";
 import { usePad } from "../entry/usePad.ts";
 import { bringIntoSight, timeId } from "../laps/LapRow.tsx";
 import { useNamedLap } from "../laps/useNamedLap.ts";
+import { NextTime } from "../plan/NextTime.tsx";
 import { PlanAndOutcome } from "../plan/PlanAndOutcome.tsx";
 import { PlanPanel } from "../plan/PlanPanel.tsx";
 import { isTestFirst, planTonight } from "../plan/planTonight.ts";
+import { WaitingPlan } from "../plan/WaitingPlan.tsx";
 import { type TestTonight, useTestTonight } from "../rigTest/useTestTonight.ts";
 import { RunBlock } from "../runs/RunBlock.tsx";
 import { RunGap } from "../runs/RunGap.tsx";
@@ -212,7 +214,8 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
     : isPutOff && isBetween;
   const isPlanShown =
     plan !== undefined && !(tonight && isTestShown) && (isBetween || plan.line !== undefined);
-  const above = (isTestShown || isPlanShown) && (
+  const mayTakePlan = isOpen && isBetween && plan === undefined;
+  const above = (isTestShown || isPlanShown || mayTakePlan) && (
     <>
       {isTestShown && (
         <FaultBoundary what="The rig test">
@@ -248,6 +251,11 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
             isTold={isBetween && said !== undefined}
             onEndRun={() => void nextRun()}
           />
+        </FaultBoundary>
+      )}
+      {mayTakePlan && (
+        <FaultBoundary what="The plan that waits">
+          <WaitingPlan session={session} />
         </FaultBoundary>
       )}
     </>
@@ -303,7 +311,9 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
         {!isOpen && (
           <div className={styles["sum"]}>
             <FaultBoundary what="What the session says">
-              <SessionTotals report={report} strips={strips} pb={pb} next={next} onOpenLap={edit} />
+              <SessionTotals report={report} strips={strips} pb={pb} onOpenLap={edit}>
+                <NextTime data={data} />
+              </SessionTotals>
             </FaultBoundary>
             {buttons}
             {session.plan !== undefined && session.plan.length > 0 && (

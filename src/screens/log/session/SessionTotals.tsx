@@ -1,10 +1,10 @@
-import { useMemo } from "react";
+import { type ReactNode, useMemo } from "react";
 import { LapStrip } from "#charts/strip/LapStrip.tsx";
 import { formatLapTime, type Id } from "#domain";
 import type { KnownBest, SessionReport } from "#stats";
 import { FigureRow } from "#ui/FigureRow.tsx";
 import { Part } from "#ui/Part.tsx";
-import { counted, sayScatterFigure, saySession, sayUsual, type WhatNext } from "#words";
+import { counted, sayScatterFigure, saySession, sayUsual } from "#words";
 import { bestRun } from "./bestRun.ts";
 import styles from "./SessionTotals.module.css";
 import { type StripsOf, wholeStrip } from "./sessionStrips.ts";
@@ -14,13 +14,13 @@ interface SessionTotalsProps {
   readonly strips: StripsOf;
   /** Best of the page before the session. */
   readonly pb: KnownBest | undefined;
-  /** What its last run suggests; absent where it has no laps. */
-  readonly next: WhatNext | undefined;
+  /** What to do next time. */
+  readonly children?: ReactNode;
   readonly onOpenLap: (lapId: Id) => void;
 }
 
 /** What an ended session says: one sentence, all its laps as one strip, its figures and best run, and what to do next time. */
-export function SessionTotals({ report, strips, pb, next, onOpenLap }: SessionTotalsProps) {
+export function SessionTotals({ report, strips, pb, children, onOpenLap }: SessionTotalsProps) {
   const { best, pace, counts } = report;
   const { median, medianDecimals, consistency } = pace;
   const strip = useMemo(
@@ -61,12 +61,7 @@ export function SessionTotals({ report, strips, pb, next, onOpenLap }: SessionTo
               Best run: run {named.number}, usual lap {sayUsual(named.usualMs, named.usualDecimals)}.
             </p>
           )}
-          {next && (
-            <p className={styles["next"]}>
-              <strong>Next time:</strong> {next.suggestion}{" "}
-              <span className={styles["reason"]}>{next.reason}</span>
-            </p>
-          )}
+          {children}
         </div>
       </div>
     </Part>

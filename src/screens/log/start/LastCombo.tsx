@@ -8,6 +8,7 @@ import { FigureRow } from "#ui/FigureRow.tsx";
 import { Name } from "#ui/Name.tsx";
 import { sayLapTime, sayUsual } from "#words";
 import styles from "./Lately.module.css";
+import { PlaceForPlan } from "./PlaceForPlan.tsx";
 import type { LateCombo } from "./useLately.ts";
 
 // It works out a whole plan; the way to start a session does not wait for that.
@@ -72,7 +73,7 @@ export function LastCombo({ late, preferences, onStart }: LastComboProps) {
           {own === undefined ? "Tonight, by your figures" : "Tonight, by your plan"}
         </p>
         <FaultBoundary what="What to do tonight">
-          <Suspense fallback={null}>
+          <Suspense fallback={<PlaceForPlan />}>
             <Tonight
               combo={named}
               preferences={preferences}

@@ -1,11 +1,13 @@
 import { type PlannedRun, type Preferences, unbroken } from "#domain";
-import { type DrivenCombo, type NextSession, usePlan, useToday } from "#live";
+import { type DrivenCombo, usePlan, useToday } from "#live";
 import { printAddress } from "#state/address.ts";
 import { suggestionIn } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
 import { PlanRow } from "#ui/PlanRow.tsx";
-import { plannedLines, sayRunTask } from "#words";
+import { sayRunTask } from "#words";
+import { linesToCome } from "../plan/linesToCome.ts";
+import { PlaceForPlan } from "./PlaceForPlan.tsx";
 import styles from "./Tonight.module.css";
 
 interface TonightProps {
@@ -19,8 +21,9 @@ interface TonightProps {
 export function Tonight({ combo, preferences, onStart }: TonightProps) {
   const today = useToday(preferences);
   const next = usePlan(combo.id, today);
-  if (next === undefined || next.found === null) return null;
-  const lines = linesOf(next, combo);
+  if (next === undefined) return <PlaceForPlan />;
+  if (next.found === null) return null;
+  const lines = linesToCome(next, combo.layout);
   const at = suggestionIn(lines);
   const isDraft = next.own === undefined;
   return (
@@ -58,22 +61,4 @@ function InALine({ line }: { readonly line: PlannedRun }) {
       <span className={styles["task"]}>{unbroken(sayRunTask(line))}</span>
     </p>
   );
-}
-
-/**
- * The driver's own lines, else those of the draft. The next run of a rig test that waits stands before a plan that has none of
- * it: Log asks for it before the plan's lines.
- */
-function linesOf({ own, found }: NextSession, { layout }: DrivenCombo): readonly PlannedRun[] {
-  const drafted = plannedLines(found?.draft.lines ?? [], layout.corners, counter());
-  if (own === undefined) return drafted;
-  const ofTest = drafted.filter(({ rigTest }) => rigTest !== undefined);
-  const hasTest = own.lines.some(({ rigTest }) => rigTest !== undefined);
-  return hasTest ? own.lines : [...ofTest, ...own.lines];
-}
-
-/** Ids by which a page tells its lines apart; those of a session are made when it starts. */
-function counter(): () => string {
-  let last = 0;
-  return () => String(++last);
 }

@@ -103,19 +103,13 @@ export function LineForm({ context, editing, typed }: LineFormProps) {
         </div>
         <div className={styles["fields"]}>
           <Field
-            label={isDrill ? "Laps, one try in each" : "Laps"}
+            label={isDrill ? "Laps, one try each" : "Laps"}
             figures
             size="between"
             inputMode="numeric"
             {...field("laps")}
           />
-          <Field
-            label="Corner, if it is about one"
-            figures
-            size="between"
-            inputMode="numeric"
-            {...field("corner")}
-          />
+          <Field label="Corner, if any" figures size="between" inputMode="numeric" {...field("corner")} />
           {isDrill && <Select label="What is counted" options={drillOptions} {...field("drill")} />}
         </div>
         <Field label="One thing to attend to" size="between" maxLength={longestName} {...field("attendTo")} />

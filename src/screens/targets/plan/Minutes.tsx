@@ -20,7 +20,6 @@ export function Minutes({ context: { plan, facts } }: { readonly context: PlanCo
     read: (text) => readMeasure(text, measure),
     onStore: (value) => write((book) => setPlanMinutes(book, { comboId, minutes: value })),
   });
-  const usual = facts.evening === undefined ? "" : `Your usual evening takes ${facts.evening.minutes} min. `;
   return (
     <form
       aria-label="Time for it"
@@ -37,10 +36,18 @@ export function Minutes({ context: { plan, facts } }: { readonly context: PlanCo
         size="between"
         inputMode="numeric"
         placeholder={facts.evening === undefined ? "" : String(facts.evening.minutes)}
-        hint={`${usual}${isOwn ? "Your plan stays as it is; a new draft is fitted to the minutes." : "The draft is fitted to the minutes."}`}
+        hint={sayFitting(facts.evening?.minutes, isOwn)}
         {...field}
       />
       <HalfTyped of={draft} />
     </form>
   );
+}
+
+function sayFitting(usual: number | undefined, isOwn: boolean): string {
+  if (usual === undefined) return "A draft can be fitted to them once it is known how long a lap takes here.";
+  const fitted = isOwn
+    ? "Your plan stays as it is; a new draft is fitted to the minutes."
+    : "The draft is fitted to the minutes.";
+  return `Your usual evening takes ${usual} min. ${fitted}`;
 }

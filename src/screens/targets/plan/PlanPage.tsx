@@ -3,6 +3,7 @@ import type { Id, Preferences } from "#domain";
 import { type DrivenCombo, useCombos, useOtherCombos, useRows } from "#live";
 import { goTo, printAddress } from "#state/address.ts";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
+import { NoCombo } from "#ui/NoCombo.tsx";
 import { PickOther } from "#ui/PickOther.tsx";
 import { ComboPlan } from "./ComboPlan.tsx";
 import styles from "./Plan.module.css";
@@ -13,7 +14,22 @@ export function PlanPage({ comboId }: { readonly comboId: Id | undefined }) {
   const chosen = useRows(preferences, []);
   if (combos === undefined || chosen === undefined) return <p>Opening the plan</p>;
   const combo = comboId === undefined ? combos[0] : combos.find(({ id }) => id === comboId);
-  if (combo === undefined) return <NoCombo isAsked={combos.length > 0} />;
+  if (combo === undefined)
+    return (
+      <div className={styles["screen"]}>
+        <NoCombo
+          isAsked={combos.length > 0}
+          title="No combo yet"
+          another={{
+            says: "The plan for another combo",
+            href: printAddress({ place: "targets", part: "plan" }),
+          }}
+        >
+          A plan is for one combo, and there is none yet. Begin a session on{" "}
+          <a href={printAddress({ place: "log" })}>Log</a>; the next one can then be planned here.
+        </NoCombo>
+      </div>
+    );
   return <OfCombo combo={combo} combos={combos} preferences={chosen} />;
 }
 
@@ -35,28 +51,13 @@ function OfCombo({ combo, combos, preferences: chosen }: OfComboProps) {
         others={others.map((other) => ({ ...other, href: printAddress(addressOf(other.id)) }))}
         onPick={({ id }) => goTo(addressOf(id))}
       />
+      <p className={styles["ways"]}>
+        <a href={printAddress({ place: "targets", comboId: combo.id })}>Its targets</a>
+        <a href={printAddress({ place: "log" })}>Start a session in Log</a>
+      </p>
       <FaultBoundary key={combo.id} what="The plan">
         <ComboPlan combo={combo} preferences={chosen} />
       </FaultBoundary>
-    </div>
-  );
-}
-
-function NoCombo({ isAsked }: { readonly isAsked: boolean }) {
-  return (
-    <div className={styles["screen"]}>
-      <h1>{isAsked ? "This combo is not there" : "No combo yet"}</h1>
-      {isAsked ? (
-        <p>
-          It may have been joined with another one, or belong to another logbook.{" "}
-          <a href={printAddress({ place: "targets", part: "plan" })}>The plan for another combo</a>
-        </p>
-      ) : (
-        <p>
-          A plan is for one combo, and there is none yet. Begin a session on{" "}
-          <a href={printAddress({ place: "log" })}>Log</a>; the next one can then be planned here.
-        </p>
-      )}
     </div>
   );
 }

@@ -49,6 +49,7 @@ export function Templates({ context }: { readonly context: PlanContext }) {
                     <NameForm
                       context={context}
                       typed={typed}
+                      templates={templates}
                       template={template}
                       isFresh={isFresh}
                       set={draft.set}
@@ -67,6 +68,7 @@ export function Templates({ context }: { readonly context: PlanContext }) {
           <Keeping
             context={context}
             typed={named === undefined ? typed : null}
+            templates={templates}
             isFresh={isFresh}
             set={draft.set}
             onOpen={() => open(blankName)}
@@ -80,6 +82,8 @@ export function Templates({ context }: { readonly context: PlanContext }) {
 interface NameFormProps {
   readonly context: PlanContext;
   readonly typed: TypedName;
+  /** All there are. */
+  readonly templates: readonly Plan[];
   /** The one that gets another name; absent where the plan is kept. */
   readonly template?: Plan;
   /** It was opened by hand just now: it has the focus. */
@@ -106,10 +110,10 @@ function Keeping({ typed, onOpen, ...props }: KeepingProps) {
   );
 }
 
-function NameForm({ context: { plan }, typed, template, isFresh, set }: NameFormProps) {
+function NameForm({ context: { plan }, typed, templates, template, isFresh, set }: NameFormProps) {
   const form = useWriteForm<TypedName, string, Awaited<ReturnType<typeof editPlan>>>({
     typed: { value: typed, set },
-    reading: readName(typed),
+    reading: readName(typed, templates),
     write: (book, name) =>
       template === undefined
         ? addPlan(book, { name, lines: templateOf(plan.lines) })

@@ -1,4 +1,4 @@
-import { type FormReading, type Id, longestName } from "#domain";
+import { type FormReading, type Id, longestName, type Plan, sameName } from "#domain";
 
 /** The name of a template as it is being typed. */
 export interface TypedName {
@@ -9,8 +9,11 @@ export interface TypedName {
 
 export const blankName: TypedName = { templateId: null, name: "" };
 
-/** Reads a name, or says what is wrong with it. */
-export function readName({ name: text }: TypedName): FormReading<string, "name"> {
+/** Reads a name, or says what is wrong with it: two templates of one name could not be told apart. */
+export function readName(
+  { templateId, name: text }: TypedName,
+  templates: readonly Plan[],
+): FormReading<string, "name"> {
   const name = text.trim();
   if (name === "")
     return {
@@ -22,6 +25,19 @@ export function readName({ name: text }: TypedName): FormReading<string, "name">
       ok: false,
       problems: {
         name: { wrong: `${name.length} signs are too many.`, right: `At most ${longestName} are kept.` },
+      },
+    };
+  const twin = templates.find(
+    (one) => one.id !== templateId && one.name !== undefined && sameName(one.name, name),
+  );
+  if (twin !== undefined)
+    return {
+      ok: false,
+      problems: {
+        name: {
+          wrong: `There is a template “${twin.name}” already.`,
+          right: "Type another name, or delete that one.",
+        },
       },
     };
   return { ok: true, value: name };

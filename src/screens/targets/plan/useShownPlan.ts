@@ -1,32 +1,20 @@
 import { useState } from "react";
-import { canonicalText, type Id, type PlannedRun } from "#domain";
+import type { SeenPlan } from "#db";
+import { canonicalText, type PlannedRun } from "#domain";
 import { type DrivenCombo, type NextSession, useLogbook } from "#live";
 import { plannedLines } from "#words";
 
 /** The plan as the page shows it: the driver's own, or the draft, which is stored with the first change. */
-export interface ShownPlan {
-  readonly comboId: Id;
-  /** Of the row it stands in, or will. */
-  readonly id: Id;
+export interface ShownPlan extends SeenPlan {
   readonly isOwn: boolean;
-  readonly lines: readonly PlannedRun[];
-  readonly minutes: number | undefined;
 }
 
 /** The plan to be shown; undefined until it is known. */
 export function useShownPlan(combo: DrivenCombo, next: NextSession | undefined): ShownPlan | undefined {
-  const { surroundings } = useLogbook();
-  const [newId] = useState(() => surroundings.newId());
   const drafted = useDraftedLines(combo, next);
   if (next === undefined) return undefined;
-  const { own, row, minutes } = next;
-  return {
-    comboId: combo.id,
-    id: row?.id ?? newId,
-    isOwn: own !== undefined,
-    lines: own?.lines ?? drafted,
-    minutes,
-  };
+  const { own, minutes } = next;
+  return { comboId: combo.id, isOwn: own !== undefined, lines: own?.lines ?? drafted, minutes };
 }
 
 /** The lines of the draft; each keeps its id while the draft says the same. */

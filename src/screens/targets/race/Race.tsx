@@ -6,7 +6,7 @@ import { Choice } from "#ui/Choice.tsx";
 import { Columns } from "#ui/Columns.tsx";
 import { Field } from "#ui/Field.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
-import { type FoundRace, RaceFound } from "./RaceFound.tsx";
+import { type FoundRace, RaceFound, RaceRun } from "./RaceFound.tsx";
 import styles from "./RacePage.module.css";
 import {
   emptyRace,
@@ -42,6 +42,7 @@ export function Race({ comboId, today }: RaceProps) {
   const reading = readRace(typed, nearMs);
   const asked = lengthOf(reading.race);
   const rested = useRested(asked, restMs);
+  const isRenewing = JSON.stringify(found?.race) !== JSON.stringify(asked);
   const set = (patch: Partial<TypedRace>) => draft.set({ ...typed, ...patch });
   const field = (key: RaceField) => ({
     value: typed[key],
@@ -63,11 +64,7 @@ export function Race({ comboId, today }: RaceProps) {
         ) : found === undefined ? (
           <p>Working out the race</p>
         ) : (
-          <RaceFound
-            found={found}
-            race={reading.race}
-            isRenewing={JSON.stringify(found.race) !== JSON.stringify(asked)}
-          />
+          <RaceFound found={found} isRenewing={isRenewing} />
         )}
         <div className={styles["fields"]}>
           <Choice
@@ -95,6 +92,9 @@ export function Race({ comboId, today }: RaceProps) {
           </div>
         </div>
       </Columns>
+      {asked !== undefined && found !== undefined && (
+        <RaceRun found={found} race={reading.race} isRenewing={isRenewing} />
+      )}
     </>
   );
 }

@@ -1,5 +1,6 @@
 import { RacePicture } from "#charts/race/RacePicture.tsx";
 import { fuelNeeded, type RaceDistance, type RaceLength, type RaceOutlook } from "#stats";
+import { Columns } from "#ui/Columns.tsx";
 import { Part } from "#ui/Part.tsx";
 import {
   fuelCaution,
@@ -29,12 +30,9 @@ interface RaceFoundProps {
   readonly isRenewing: boolean;
 }
 
-/** What the laps so far say of a race: picture, length, chances; then the fuel, and the pace over a long run. */
-export function RaceFound({ found: { race, outlook }, race: typed, isRenewing }: RaceFoundProps) {
-  const { distance, trend, basis } = outlook;
-  const laps = distance.known ? distance.value.laps : undefined;
-  // Of a race of minutes the fuel has to last for the most laps that it may hold.
-  const fuelLaps = race.count ?? laps?.high;
+/** What the laps so far say of a race: picture, length, chances. */
+export function RaceFound({ found: { race, outlook }, isRenewing }: Omit<RaceFoundProps, "race">) {
+  const { distance, basis } = outlook;
   return (
     <div className={styles["found"]} aria-busy={isRenewing}>
       {distance.known ? (
@@ -43,13 +41,27 @@ export function RaceFound({ found: { race, outlook }, race: typed, isRenewing }:
         <p className={styles["finding"]}>{sayTooFew(distance.reason)}.</p>
       )}
       <p className={styles["soft"]}>{sayRaceRests(basis)}</p>
-      <Part title="Fuel">
-        <Fuel laps={fuelLaps} isForMost={race.count === undefined} typed={typed} />
-      </Part>
-      <Part title="Over a long run">
-        <p>{sayLongRun(trend, race.count ?? laps?.mid)}</p>
-        <p className={styles["soft"]}>{sayLongRunMeaning(trend, race.count ?? laps?.mid)}</p>
-      </Part>
+    </div>
+  );
+}
+
+/** The fuel for it, and the pace over a long run. */
+export function RaceRun({ found: { race, outlook }, race: typed, isRenewing }: RaceFoundProps) {
+  const { distance, trend } = outlook;
+  const laps = distance.known ? distance.value.laps : undefined;
+  // Of a race of minutes the fuel has to last for the most laps that it may hold.
+  const fuelLaps = race.count ?? laps?.high;
+  return (
+    <div aria-busy={isRenewing}>
+      <Columns>
+        <Part title="Fuel">
+          <Fuel laps={fuelLaps} isForMost={race.count === undefined} typed={typed} />
+        </Part>
+        <Part title="Over a long run">
+          <p>{sayLongRun(trend, race.count ?? laps?.mid)}</p>
+          <p className={styles["soft"]}>{sayLongRunMeaning(trend, race.count ?? laps?.mid)}</p>
+        </Part>
+      </Columns>
     </div>
   );
 }

@@ -1,6 +1,6 @@
 import { screen, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
-import { addPlan, addRigTest, type Logbook } from "#db";
+import { addPlan, addRigTest, type Logbook, sessionsOfCombo } from "#db";
 import type { PlannedRun } from "#domain";
 import { useUndo } from "#state/undo.ts";
 import { addSessions } from "../../../support/addSessions.ts";
@@ -51,7 +51,7 @@ describe("tonight on the start page", () => {
     const runs = await part.findAllByRole("listitem");
     expect(runs[0]).toHaveTextContent("Warm up3 laps, warm-up, easy");
     expect(part.getAllByRole("heading").map(({ textContent }) => textContent)).toEqual(["Equal laps"]);
-    expect(part.getByText(/uneven laps cost/i)).toBeVisible();
+    expect(part.getByText(/^Over your last three evenings uneven laps cost/)).toBeVisible();
     expect(part.getByRole("link", { name: "The whole plan" })).toHaveAttribute(
       "href",
       expect.stringMatching(/^#\/targets\/[0-9a-f-]{36}\?part=plan$/),
@@ -86,7 +86,7 @@ describe("tonight on the start page", () => {
     const { user } = await renderLog(withPlan, "#/log", wednesday);
     await user.click(await screen.findByRole("button", { name: "Start without it" }));
     await entryField();
-    expect(screen.queryByRole("region", { name: "Plan" })).toBeNull();
+    expect(await plan()).toHaveTextContent("Your plan waits: 2 runs, 11 laps.");
     await useUndo.getState().undo();
     expect(await screen.findByRole("button", { name: "Start with your plan" })).toBeVisible();
   });
@@ -103,5 +103,33 @@ describe("tonight on the start page", () => {
     const part = await tonight("your plan");
     expect(await part.findByRole("heading", { name: "The next run of the rig test" })).toBeVisible();
     expect(part.getAllByRole("listitem")).toHaveLength(3);
+  });
+
+  it("goes along with a session that began without it, and lets go of it again", async () => {
+    const { user } = await renderLog(withPlan, "#/log", wednesday);
+    await user.click(await screen.findByRole("button", { name: "Start without it" }));
+    await entryField();
+    await user.click(within(await plan()).getByRole("button", { name: "Take it along" }));
+    expect(await screen.findByText("Plan 1 of 2: Warm up · 3 laps, warm-up, easy")).toBeVisible();
+    await useUndo.getState().undo();
+    expect(await screen.findByText("Your plan waits: 2 runs, 11 laps.")).toBeVisible();
+  });
+});
+
+describe("next time, in an ended session", () => {
+  it("is the suggestion of the plan, with its reason", async () => {
+    await renderLog(
+      async (book) => {
+        const sessions = await sessionsOfCombo(book, await evenings(book));
+        const last = sessions.find(({ date }) => date === "2026-11-28");
+        window.location.hash = `#/log/${last?.id}`;
+      },
+      "#/log",
+      wednesday,
+    );
+    const next = (await screen.findByText("Next time:")).parentElement;
+    expect(next).toHaveTextContent(
+      /^Next time: Equal laps: \d laps, brisk, the same brake points and kerbs\. Over your last three evenings uneven laps cost/,
+    );
   });
 });

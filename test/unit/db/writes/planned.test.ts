@@ -20,6 +20,7 @@ import {
   sessionOf,
   splitSession,
   startSession,
+  takePlan,
   undoChange,
 } from "#db";
 import type { PlannedRun } from "#domain";
@@ -55,6 +56,23 @@ test("each run takes the next line of the plan with its kind and effort, and run
     ["drill", "learning", plan[1]?.id],
     ["pace", "full", undefined],
   ]);
+});
+
+test("a session that began without a plan takes one along: the run that holds nothing yet drives its first line", async () => {
+  const { book, sessionId } = await anOpenSession();
+  const lines = async () => (await runsOfSession(book, sessionId)).map(({ line }) => line);
+  const [run] = await runsOfSession(book, sessionId);
+  const taken = await takePlan(book, { sessionId, lines: plan });
+  expect((await sessionOf(book, sessionId))?.plan).toEqual(plan);
+  expect(await lines()).toEqual([plan[0]?.id]);
+  await expect(takePlan(book, { sessionId, lines: plan })).rejects.toThrow("has a plan already");
+  await undoChange(book, taken);
+  expect(await lines()).toEqual([undefined]);
+  await addLap(book, { runId: run?.id ?? "", id: book.newId(), lap: aLap(90_000) });
+  await takePlan(book, { sessionId, lines: plan });
+  expect(await lines()).toEqual([undefined]);
+  await addRun(book, { sessionId });
+  expect(await lines()).toEqual([undefined, plan[0]?.id]);
 });
 
 test("a run that is deleted gives its line back, and what is said of a run goes before the plan", async () => {

@@ -57,7 +57,8 @@ test("targets set by a clock ahead count from now on, and those it set rightly s
 
 test("a missed target is set anew as it was, once, from today's figure, and goes into the archive", async () => {
   const { book, comboId, clock } = await anOpenSession();
-  const missed = { comboId, kind: "meanOf", laps: 5, value: 82_000, process: "brake later" } as const;
+  const written = { process: "brake later", why: "the race", note: "new tyres" } as const;
+  const missed = { comboId, kind: "meanOf", laps: 5, value: 82_000, ...written } as const;
   const { id } = await setTarget(book, { ...missed, setOn: "2026-02-01", by: "2026-03-01", start: 84_000 });
   clock.pass(60_000);
   const newId = book.newId();

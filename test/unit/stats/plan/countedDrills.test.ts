@@ -31,7 +31,8 @@ const sessions = [
   evening(6, 1, count(5, 10, 7)),
   evening(8, 0, count(9, 5, 5)),
 ];
-const ask = (corner?: number) => countedDrills({ sessions, history: [], preferences: choices, corner });
+const asked = { history: [], preferences: choices, since: "2026-01-01" } as const;
+const ask = (corner?: number, since = "2026-01-01") => countedDrills({ ...asked, sessions, corner, since });
 
 test("without a corner all drills are told, and nothing of what followed", () => {
   const { drills, followed } = ask();
@@ -53,12 +54,20 @@ test("mistakes at the corner are counted before the first drill and after it, dr
   });
 });
 
+test("a drill counted before the day that is asked from is in nothing, the laps of that time are", () => {
+  expect(ask(5, "2026-01-06").followed).toMatchObject({
+    from: "2026-01-07",
+    before: { laps: 30, mistakes: 9 },
+    since: { laps: 10, mistakes: 0 },
+  });
+});
+
 test("what a guest counted is none of the driver's, and a corner without drills has nothing to follow", () => {
   const guest = sessions.map(({ session, runs }) => ({
     session,
     runs: runs.map((run) => ({ ...run, guest: "Jo" })),
   }));
-  expect(countedDrills({ sessions: guest, history: [], preferences: choices, corner: 5 })).toEqual({
+  expect(countedDrills({ ...asked, sessions: guest, corner: 5 })).toEqual({
     drills: [],
     followed: undefined,
   });

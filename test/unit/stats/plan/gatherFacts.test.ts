@@ -106,7 +106,7 @@ test("the target is the open one whose date comes next, with the one thing to do
   ).toBeUndefined();
 });
 
-test("lines of earlier plans that were driven are remembered, the newest evening first", () => {
+test("lines of earlier plans that were driven are remembered, the one driven last first", () => {
   const line = (id: string, rule: string): PlannedRun => ({
     ...{ id, rule, purpose: "", laps: 5, check: { figure: "usual", value: 84_200 } },
   });
@@ -122,7 +122,11 @@ test("lines of earlier plans that were driven are remembered, the newest evening
       five.map((ms) => ms + 500),
     ),
   ];
-  expect(factsOf({ driven }).tried).toMatchObject([
+  const last = aSession(6, { plan: [line("first", "corner"), line("second", "again")] });
+  const runs = ["first", "second"].map((id, n) => aRun(n + 1, five, { sessionId: last.id, line: id }));
+  expect(factsOf({ driven: [...driven, { session: last, runs }] }).tried).toMatchObject([
+    { rule: "again" },
+    { rule: "corner" },
     { rule: "mistakes", isGood: false },
     { rule: "pace", isGood: true },
   ]);

@@ -112,6 +112,13 @@ describe("a race to come", () => {
     expect(distance).toMatchObject({ known: true, value: { laps: { mid: 20 } } });
   });
 
+  it("tells the pace over a long run from runs of either kind, races or not", () => {
+    const races = [run(9, laps(8), { kind: "race" })];
+    const outlook = raceOutlook({ ...ask, runs: [...races, ...runs, run(0, laps(10))], race: { count: 20 } });
+    expect(outlook.basis).toEqual({ kind: "race", runs: 1, laps: 7 });
+    expect(outlook.trend).toMatchObject({ known: true, value: { runs: 5, longest: 10 } });
+  });
+
   it("says what is missing with too few laps", () =>
     expect(raceOutlook({ ...ask, runs: [run(1, laps(4))], race: { count: 20 } }).distance).toEqual({
       known: false,

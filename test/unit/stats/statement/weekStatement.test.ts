@@ -247,6 +247,19 @@ describe("the statement of a week", () => {
     });
   });
 
+  it("tells a target as it was wanted at the end of the week, whatever it was changed to since", () => {
+    const was = {
+      kind: "best",
+      value: 84_950,
+      until: Date.UTC(2026, 0, 14),
+      untilDay: "2026-01-14",
+    } as const;
+    const changed = target({ value: 80_000, by: "2026-02-01", earlier: [was] });
+    const [found] = state(combo("a", [digest(6, [84_900])], { targets: [changed] })).targets;
+    expect(found).toMatchObject({ target: { value: 84_950 }, standing: { kind: "reached" } });
+    expect(found?.target).not.toHaveProperty("by");
+  });
+
   it("reviews its combo with the targets set by the Sunday", () => {
     const targets = [
       target({ id: "sunday", setOn: "2026-01-11" }),

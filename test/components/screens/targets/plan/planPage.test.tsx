@@ -1,10 +1,22 @@
 import { screen, waitFor, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
-import { addCombo, editPlan, type Logbook, plansOfCombo, waitingPlan } from "#db";
-import type { Id, Plan } from "#domain";
+import {
+  addCombo,
+  addLaps,
+  addRigTest,
+  editPlan,
+  type Logbook,
+  plansOfCombo,
+  setCount,
+  startSession,
+  waitingPlan,
+} from "#db";
+import type { Id, Plan, PlannedRun } from "#domain";
 import { useLogbook, useRows } from "#live";
 import { TargetsScreen } from "../../../../../src/screens/targets/TargetsScreen.tsx";
 import { addSessions } from "../../../../support/addSessions.ts";
+import { aGainTest } from "../../../../support/aGainTest.ts";
+import { aLap } from "../../../../support/aLap.ts";
 import { pick } from "../../../../support/pick.ts";
 import { renderAt } from "../../../../support/renderAt.tsx";
 
@@ -50,8 +62,8 @@ describe("a draft", () => {
   it("of a circuit never driven is for learning the way, and says why", async () => {
     await start(aDriver);
     expect(await rows()).toEqual(["Learn the way round", "Clean laps, no hurry", "First laps to measure"]);
-    const reasons = screen.getAllByText("You have not driven here before.");
-    expect(reasons.filter((reason) => reason.closest("[hidden]") === null)).toHaveLength(3);
+    const first = screen.getByRole("region", { name: "What to do next" });
+    expect(within(first).getByText("You have not driven here before.")).toBeVisible();
     expect(screen.getByText("3 runs, 22 laps")).toBeVisible();
     expect(stored).toBeUndefined();
   });
@@ -64,8 +76,10 @@ describe("a draft", () => {
     const why = first.getByRole("button", { name: /^What this rests on/ });
     expect(why).toHaveAttribute("aria-expanded", "false");
     await user.click(why);
-    expect(first.getByText("The reason: measured on you, timed or counted in your own laps.")).toBeVisible();
-    expect(first.getByText(/^The advice: /)).toBeVisible();
+    const [reason, advice] = first.getAllByRole("term").slice(-2);
+    expect(reason).toHaveTextContent(/^The reason: (?:measured on you|fair evidence), /);
+    expect(advice).toHaveTextContent(/^The advice: /);
+    expect(advice).toBeVisible();
   });
 
   it("is stored with the first change, which can be taken back", async () => {
@@ -92,7 +106,7 @@ describe("a run of the plan", () => {
     await user.clear(textbox("Laps"));
     await user.type(textbox("Laps"), "4");
     await user.click(screen.getByRole("radio", { name: "brisk" }));
-    await user.type(textbox("Corner, if it is about one"), "5");
+    await user.type(textbox("Corner, if any"), "5");
     await user.clear(textbox("One thing to attend to"));
     await user.type(textbox("One thing to attend to"), "the kerb at the exit");
     pick(screen.getByRole("combobox", { name: "Good when" }), "mistakes at the corner, at most");
@@ -146,7 +160,7 @@ describe("a run of the plan", () => {
     const { user } = await start();
     await user.click(await button("Add a drill"));
     pick(screen.getByRole("combobox", { name: "What is counted" }), "Exits without wheelspin");
-    await user.type(textbox("Corner, if it is about one"), "3");
+    await user.type(textbox("Corner, if any"), "3");
     await user.click(await button("Add it"));
     await waitFor(() =>
       expect(stored?.lines.at(-1)).toMatchObject({
@@ -202,4 +216,115 @@ it("minutes are said once, the draft is fitted to them, and a plan that takes lo
   await waitFor(() => expect(screen.queryByText(/18 laps, about/)).not.toBeInTheDocument());
   await user.click(await button(/^Down: /));
   await waitFor(() => expect(stored?.minutes).toBe(12));
+});
+
+const unfold = async (user: Awaited<ReturnType<typeof start>>["user"]) =>
+  user.click(await button(/^Templates/));
+
+describe("a template", () => {
+  it("is kept under a name, taken in place of the plan, renamed and deleted", async () => {
+    const { user, reload } = await start(aDriver);
+    const drafted = await rows();
+    await user.click(await button("Take out: First laps to measure"));
+    await waitFor(() => expect(stored?.lines).toHaveLength(2));
+    await unfold(user);
+    await user.click(await button("Keep this plan as a template"));
+    await waitFor(() => expect(textbox("Name of the template")).toHaveFocus());
+    await user.type(textbox("Name of the template"), "First even");
+    reload();
+    await waitFor(() => expect(textbox("Name of the template")).toHaveValue("First even"));
+    await user.type(textbox("Name of the template"), "ing{Enter}");
+    expect(await screen.findByRole("heading", { name: "First evening" })).toBeVisible();
+    expect(screen.getByText(/^2 runs, 14 laps: Learn the way round \(6 laps, warm-up, easy\)/)).toBeVisible();
+    await waitFor(() =>
+      expect(screen.getByRole("button", { name: "Keep this plan as a template" })).toHaveFocus(),
+    );
+
+    await user.click(await button("Draft it anew"));
+    await waitFor(async () => expect(await rows()).toEqual(drafted));
+    await user.click(await button("Take: First evening"));
+    await waitFor(async () => expect(await rows()).toEqual(drafted.slice(0, 2)));
+    expect(stored?.lines.map(({ reason }) => reason)).toEqual([undefined, undefined]);
+
+    await user.click(await button("Rename: First evening"));
+    await user.clear(textbox("Name of the template"));
+    await user.click(await button("Store the name"));
+    expect(textbox("Name of the template")).toHaveAccessibleDescription(/Type a name to find it by/);
+    await user.type(textbox("Name of the template"), "Short evening{Enter}");
+    await user.click(await button("Delete: Short evening"));
+    await waitFor(() =>
+      expect(screen.queryByRole("heading", { name: "Short evening" })).not.toBeInTheDocument(),
+    );
+    await user.click(await button("Undo"));
+    expect(await screen.findByRole("heading", { name: "Short evening" })).toBeVisible();
+  });
+});
+
+describe("what was", () => {
+  async function drivenByAPlan(open: Logbook): Promise<void> {
+    await aDriver(open);
+    const plan: readonly PlannedRun[] = [
+      {
+        ...{
+          id: open.newId(),
+          purpose: "Stops at the mark, corner 5",
+          kind: "drill",
+          laps: 5,
+          effort: "learning",
+        },
+        ...{ drill: "braking", corner: 5, goodWhen: "8 of 10 stops at the mark" },
+        check: { figure: "drill", value: 800 },
+      },
+      { id: open.newId(), purpose: "A long run", laps: 12 },
+    ];
+    const { runId } = await startSession(open, {
+      ...{ comboId, plan, date: "2026-11-22", startedAt: Date.parse("2026-11-22T18:00:00Z") },
+      ...{ zone: "Europe/Berlin", endedAt: Date.parse("2026-11-22T19:00:00Z") },
+    });
+    const laps = [84_300, 84_500, 84_400, 84_350, 84_600].map((ms) => ({ id: open.newId(), lap: aLap(ms) }));
+    await addLaps(open, { runId, laps });
+    const count = { drill: "braking", corner: 5, good: 9, tries: 10 } as const;
+    await setCount(open, { runId, ...count });
+  }
+
+  it("planned and driven last stands side by side, and so do the drills of the last weeks", async () => {
+    await start(drivenByAPlan);
+    const list = within(await screen.findByRole("list", { name: "Plan and outcome" }));
+    const [drill, long] = list.getAllByRole("listitem");
+    expect(drill).toHaveTextContent(
+      /^Stops at the mark, corner 5 5 laps, drill, learning effortGood when 8 of 10 stops at the markGood 9 of 10 stops at the mark/,
+    );
+    expect(long).toHaveTextContent(/Not driven/);
+    const drills = within(await screen.findByRole("region", { name: "Drills you counted" }));
+    expect(drills.getByText(/^9 of 10 stops at the mark: 90 %, between \d+ and \d+ %$/)).toBeVisible();
+    expect(drills.getByRole("link", { name: /^Corner 5: week by week/ })).toBeVisible();
+  });
+});
+
+it("the next run of a rig test that waits can be added, once", async () => {
+  const { user } = await start(async (open) => {
+    await aPractisedDriver(open);
+    await addRigTest(open, aGainTest(comboId, ["A", "B", "B", "A", "A", "B"]));
+  });
+  const first = await screen.findByRole("region", { name: "What to do next" });
+  expect(within(first).getByRole("heading", { name: "The next run of the rig test" })).toBeVisible();
+  expect(screen.queryByRole("button", { name: /^Add the next run/ })).not.toBeInTheDocument();
+  expect(
+    screen.queryByRole("button", { name: "Edit: The next run of the rig test" }),
+  ).not.toBeInTheDocument();
+  await user.click(await button("Take out: The next run of the rig test"));
+  await user.click(await button("Add the next run of the rig test"));
+  await waitFor(() => expect(stored?.lines.at(-1)?.rule).toBe("rig test"));
+  await waitFor(() =>
+    expect(screen.queryByRole("button", { name: /^Add the next run/ })).not.toBeInTheDocument(),
+  );
+});
+
+it("an address of a combo that is not there leads to the others", async () => {
+  await start(async (open) => {
+    await aDriver(open);
+    window.location.hash = "#/targets/01a05e0d-8720-73a0-9da3-7ef590588000?part=plan";
+  });
+  expect(await screen.findByRole("heading", { name: "This combo is not there" })).toBeVisible();
+  expect(screen.getByRole("link", { name: "The plan for another combo" })).toBeVisible();
 });
