@@ -42,7 +42,7 @@ export function sayCameTo({ line: { check, sector, corner, drill }, value, of, l
     case "sector":
       return `sector ${sector} usually ${sayAmount(value, thousandths)}`;
     case "drill":
-      return `${value} of ${of ?? 0} ${drill === undefined ? "came off" : drillWords[drill].good}`;
+      return `${value} of ${of ?? 0} ${drill === undefined ? "worked" : drillWords[drill].good}`;
     case "driven":
       return `${value} of ${counted(of ?? 0, "lap")} driven`;
   }

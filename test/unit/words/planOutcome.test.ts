@@ -37,7 +37,7 @@ describe("what a line came to is said in the figure it is told by", () => {
       cameTo({ check: { figure: "drill", value: 800 }, drill: "braking" }, 7, 10),
       "7 of 10 stops at the mark",
     ],
-    [cameTo({ check: { figure: "drill", value: 800 } }, 7, 10), "7 of 10 came off"],
+    [cameTo({ check: { figure: "drill", value: 800 } }, 7, 10), "7 of 10 worked"],
     [cameTo({ check: { figure: "driven" } }, 3, 4), "3 of 4 laps driven"],
   ] as const)("%#: %s", (outcome, words) => {
     expect(sayCameTo(outcome)).toBe(words);

@@ -127,7 +127,7 @@ describe("the plan over the entry line", () => {
 describe("a drill", () => {
   it("is counted by two keys, Undo takes the last one back, and a reload loses none", async () => {
     const { user, reload } = await renderLog(atTheDrill);
-    for (const name of ["Came off", "Not", "Came off"]) await user.click(await button(name));
+    for (const name of ["At the mark", "Missed", "At the mark"]) await user.click(await button(name));
     expect(await (await panel()).findByText("2 of 3")).toBeVisible();
     await user.click(await screen.findByRole("button", { name: "Undo" }));
     expect(await (await panel()).findByText("1 of 2")).toBeVisible();
@@ -157,7 +157,7 @@ describe("a drill", () => {
   it("says what is wrong with a count, keeps it over a reload, and stores it once it is right", async () => {
     const { user, reload } = await renderLog(atTheDrill);
     await user.type(await typed(), "12 of 10{Enter}");
-    expect(await typed()).toHaveAccessibleDescription(/more came off than were tried\. Write 10 of 12/);
+    expect(await typed()).toHaveAccessibleDescription(/more worked than were tried\. Write 10 of 12/);
     await waitFor(async () => expect(await typed()).toHaveFocus());
     expect(await (await panel()).findByText("0 of 0")).toBeVisible();
     reload();
