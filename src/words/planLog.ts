@@ -10,11 +10,13 @@ export function sayLineInShort(line: PlannedRun): string {
   return `${line.purpose} · ${sayRunTask(line)}`;
 }
 
-/** Which line of a plan it is, counted without those left out: "2 of 4"; empty where it is none of them. */
+/**
+ * Which line of a plan it is, those left out counted too, so that none changes its place: "2 of 4"; empty where it is
+ * none of them.
+ */
 export function sayPlaceInPlan({ id }: PlannedRun, plan: readonly PlannedRun[]): string {
-  const lines = plan.filter((line) => line.skipped !== true);
-  const at = lines.findIndex((line) => line.id === id);
-  return at < 0 ? "" : `${at + 1} of ${lines.length}`;
+  const at = plan.findIndex((line) => line.id === id);
+  return at < 0 ? "" : `${at + 1} of ${plan.length}`;
 }
 
 /**

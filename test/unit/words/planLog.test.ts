@@ -31,13 +31,13 @@ describe("a line of the plan on Log", () => {
     expect(sayLineInShort(line)).toBe("Corner 5 · 8 laps, learning effort");
   });
 
-  it("has its place among those that are not left out", () => {
+  it("has its place among all of them, those left out too", () => {
     const plan = [
       { id: "a", purpose: "Warm up", skipped: true } as const,
       line,
       { id: "c", purpose: "Race" },
     ];
-    expect(sayPlaceInPlan(line, plan)).toBe("1 of 2");
+    expect(sayPlaceInPlan(line, plan)).toBe("2 of 3");
     expect(sayPlaceInPlan({ id: "x", purpose: "gone" }, plan)).toBe("");
   });
 

@@ -53,7 +53,7 @@ describe("the plan over the entry line", () => {
   it("passes over a line that is left out, and Undo takes it in again", async () => {
     const { user } = await renderLog(aPlannedEvening);
     await user.click(await button("Leave out"));
-    expect(await screen.findByText(/^Plan 1 of 2: Stops at the mark, corner 5/)).toBeVisible();
+    expect(await screen.findByText(/^Plan 2 of 3: Stops at the mark, corner 5/)).toBeVisible();
     await user.click(await screen.findByRole("button", { name: "Undo" }));
     expect(await screen.findByText("Plan 1 of 3: Warm up · 2 laps, warm-up, easy")).toBeVisible();
   });
@@ -61,7 +61,7 @@ describe("the plan over the entry line", () => {
   it("lets the run drive another line, one that was left out too, or none", async () => {
     const { user } = await renderLog(aPlannedEvening);
     await user.click(await button("Leave out"));
-    await screen.findByText(/^Plan 1 of 2/);
+    await screen.findByText(/^Plan 2 of 3/);
     await user.click(await button("Another line of the plan"));
     const dialog = within(await screen.findByRole("dialog", { name: "Which line does this run drive?" }));
     const lines = within(dialog.getByRole("list", { name: "Lines of the plan" }));
