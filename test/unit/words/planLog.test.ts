@@ -53,7 +53,7 @@ describe("a line of the plan on Log", () => {
   it("counts laps alone where it has no figure yet, or none but its laps", () => {
     expect(sayLineSoFar(outcome({ laps: 0, met: "to come", value: undefined }))).toBe("0 of 8 laps");
     const drill = { ...line, drill: "braking", check: { figure: "drill", value: 800 } } as const;
-    expect(sayLineSoFar(outcome({ line: drill, of: 0 }))).toBe("5 of 8 laps");
+    expect(sayLineSoFar(outcome({ line: drill, of: 0 }))).toBe("5 of 8 laps, stops at the mark: 0 of 0");
     const driven = { ...line, laps: 3, check: { figure: "driven" } as const };
     expect(sayLineSoFar(outcome({ line: driven, laps: 2, met: "not yet", value: 2, of: 3 }))).toBe(
       "2 of 3 laps",

@@ -44,6 +44,8 @@ describe("the plan over the entry line", () => {
       await screen.findByText("Plan 2 of 3: Stops at the mark, corner 5 · 2 laps, drill, learning effort"),
     ).toBeVisible();
     expect(runBlock(2).getByRole("heading")).toHaveTextContent("drill, learning effort");
+    expect(said.getByText("Warm up: good, 2 of 2 laps driven")).toBeVisible();
+    expect(said.getByText("0 of 2 laps, stops at the mark: 0 of 0")).toBeVisible();
     const verdict = await screen.findByRole("region", { name: "Verdict of run 1" });
     expect(verdict).toHaveTextContent(
       "Next: Stops at the mark, corner 5: 2 laps, drill, learning effort, brake earlier for corner 5. Good when 8 of 10 stops at the mark.",
@@ -78,13 +80,47 @@ describe("the plan over the entry line", () => {
     expect(runBlock(1).getByRole("heading")).toHaveTextContent("pace, full effort");
   });
 
-  it("says when every line is driven or left out", async () => {
+  it.each([
+    [aPlan.slice(0, 1), "The plan is driven."],
+    [[aPlan[0], { ...aPlan[1], skipped: true }], "Plan: every line of it is driven or left out."],
+  ] as const)("says when no line is left to drive (%#)", async (lines, words) => {
     await renderLog(async (book) => {
-      const { sessionId, runId } = await aPlannedEvening(book, aPlan.slice(0, 1));
+      const { sessionId, runId } = await aPlannedEvening(book, lines);
       await addLaps(book, { runId, laps: [{ id: book.newId(), lap: aLap(90_000) }] });
       await addRun(book, { sessionId });
     });
-    expect(await screen.findByText("Plan: every line of it is driven or left out.")).toBeVisible();
+    expect(await screen.findByText(words)).toBeVisible();
+    expect(screen.getByText("Warm up: not yet, 1 of 2 laps driven")).toBeVisible();
+  });
+
+  it("says nothing of how a line went while the next run is driven, nor after a guest's run", async () => {
+    const { user } = await renderLog(atTheDrill);
+    expect(await (await panel()).findByText("Warm up: good, 2 of 2 laps driven")).toBeVisible();
+    await lap(user, "1:40.000");
+    expect(await (await panel()).findByText(/^1 of 2 laps/)).toBeVisible();
+    expect(screen.queryByText(/^Warm up: good/)).toBeNull();
+    document.body.replaceChildren();
+    await renderLog(async (book) => {
+      const { sessionId, runId } = await atTheDrill(book);
+      await editRun(book, { runId, patch: { guest: "Jo" } });
+      await addLaps(book, { runId, laps: [{ id: book.newId(), lap: aLap(99_000) }] });
+      await addRun(book, { sessionId });
+    });
+    expect(await (await panel()).findByText(/^Plan 2 of 3/)).toBeVisible();
+    expect(screen.queryByText(/^Warm up: good/)).toBeNull();
+  });
+
+  it("keeps the kind of a run that holds laps when it takes another line, and says so", async () => {
+    const { user } = await renderLog(atTheDrill);
+    await lap(user, "1:40.000");
+    await user.click(await button("Another line of the plan"));
+    await user.click(await screen.findByRole("button", { name: /^See what it brought/ }));
+    await waitFor(() =>
+      expect(useUndo.getState().done.at(-1)?.what).toBe(
+        "Run drives “See what it brought”, and stays a drill",
+      ),
+    );
+    expect(runBlock(2).getByRole("heading")).toHaveTextContent("drill, learning effort");
   });
 
   it("leaves the line to the driver's own next run while a guest is driving", async () => {
