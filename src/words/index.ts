@@ -123,7 +123,14 @@ export { personalBestReading, personalBestTitle } from "./personalBest.ts";
 export { checkWords } from "./planChecks.ts";
 export { type PlanRests, planEvidence, planRests } from "./planEvidence.ts";
 export { drillWords, plannedLines, sayDrill, sayDrillCount, sayGoodWhen, writtenLine } from "./planLine.ts";
-export { nextOfLine, sayLineInShort, sayLineSoFar, sayNoneLeft, sayPlaceInPlan } from "./planLog.ts";
+export {
+  nextOfLine,
+  sayLapsSoFar,
+  sayLineInShort,
+  sayLineSoFar,
+  sayNoneLeft,
+  sayPlaceInPlan,
+} from "./planLog.ts";
 export { sayCameTo, sayMet, sayWent } from "./planOutcome.ts";
 export { sayPlanSize } from "./planSize.ts";
 export { linesOfTemplate, templateOf } from "./planTemplate.ts";

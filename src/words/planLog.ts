@@ -20,6 +20,11 @@ export function sayPlaceInPlan({ id }: PlannedRun, plan: readonly PlannedRun[]):
   return at < 0 ? "" : `${at + 1} of ${plan.length}`;
 }
 
+/** How many laps of a line are driven, where its count stands beside them: "5 of 8 laps" */
+export function sayLapsSoFar({ line: { laps: planned }, laps }: LineOutcome): string {
+  return planned === undefined ? counted(laps, "lap") : `${laps} of ${counted(planned, "lap")}`;
+}
+
 /**
  * How far a line is met while it is driven.
  * @example "5 of 8 laps, no mistake at corner 5", "0 of 5 laps, stops at the mark: 0 of 0", "3 of 5 laps, 7 of 10 stops at the mark: good so far"
@@ -27,7 +32,7 @@ export function sayPlaceInPlan({ id }: PlannedRun, plan: readonly PlannedRun[]):
 export function sayLineSoFar(outcome: LineOutcome): string {
   const { line, laps, met, value, of } = outcome;
   const { laps: planned, check } = line;
-  const driven = planned === undefined ? counted(laps, "lap") : `${laps} of ${counted(planned, "lap")}`;
+  const driven = sayLapsSoFar(outcome);
   // Before its first try a drill says what is counted.
   const isCounted = check?.figure === "drill" && line.drill !== undefined;
   if (isCounted && (of ?? 0) === 0) return `${driven}, ${drillWords[line.drill].good}: 0 of 0`;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { PlannedRun } from "#domain";
 import type { LineOutcome } from "#stats";
-import { nextOfLine, sayLineInShort, sayLineSoFar, sayPlaceInPlan } from "#words";
+import { nextOfLine, sayLapsSoFar, sayLineInShort, sayLineSoFar, sayPlaceInPlan } from "#words";
 
 const line: PlannedRun = {
   id: "b",
@@ -54,6 +54,7 @@ describe("a line of the plan on Log", () => {
     expect(sayLineSoFar(outcome({ laps: 0, met: "to come", value: undefined }))).toBe("0 of 8 laps");
     const drill = { ...line, drill: "braking", check: { figure: "drill", value: 800 } } as const;
     expect(sayLineSoFar(outcome({ line: drill, of: 0 }))).toBe("5 of 8 laps, stops at the mark: 0 of 0");
+    expect(sayLapsSoFar(outcome({ line: drill, of: 0 }))).toBe("5 of 8 laps");
     const driven = { ...line, laps: 3, check: { figure: "driven" } as const };
     expect(sayLineSoFar(outcome({ line: driven, laps: 2, met: "not yet", value: 2, of: 3 }))).toBe(
       "2 of 3 laps",

@@ -5,7 +5,15 @@ import { useWrite } from "#live";
 import type { LineOutcome } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
-import { sayLineInShort, sayLineSoFar, sayNoneLeft, sayPlaceInPlan, sayRunTask, sayWent } from "#words";
+import {
+  sayLapsSoFar,
+  sayLineInShort,
+  sayLineSoFar,
+  sayNoneLeft,
+  sayPlaceInPlan,
+  sayRunTask,
+  sayWent,
+} from "#words";
 import { useIsNarrow } from "../session/useIsNarrow.ts";
 import { DrillCount } from "./DrillCount.tsx";
 import styles from "./PlanPanel.module.css";
@@ -74,14 +82,17 @@ interface OfLineProps extends PlanPanelProps {
 function OfLine({ plan, outcome, isBetween, isSmall }: OfLineProps) {
   const { line, laps } = outcome;
   const place = sayPlaceInPlan(line, plan.lines);
-  const soFar = laps === 0 && line.drill === undefined ? undefined : sayLineSoFar(outcome);
+  const isDrill = line.drill !== undefined;
+  const soFar = laps === 0 && !isDrill ? undefined : sayLineSoFar(outcome);
+  // The count of a drill stands under it.
+  const inShort = isDrill ? sayLapsSoFar(outcome) : (soFar ?? sayRunTask(line));
   if (isSmall && !isBetween)
     return (
       <p className={styles["small"]}>
         <span className={styles["purpose"]}>
           {place} <Name>{line.purpose}</Name>
         </span>
-        <span className={styles["progress"]}>: {soFar ?? sayRunTask(line)}</span>
+        <span className={styles["progress"]}>: {inShort}</span>
       </p>
     );
   const about = [line.attendTo, line.goodWhen && `good when ${line.goodWhen}`].filter(Boolean).join(" · ");
