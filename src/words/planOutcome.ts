@@ -6,7 +6,7 @@ import { drillWords } from "./planLine.ts";
 
 const met: Readonly<Record<LineOutcome["met"], string>> = {
   good: "Good",
-  "not yet": "Not yet",
+  "not yet": "Not met",
   "too few": "Too few laps to say",
   yours: "Yours to judge",
   skipped: "Left out",

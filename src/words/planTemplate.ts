@@ -1,5 +1,5 @@
 import type { Corner, Id, PlanCheck, PlannedRun } from "#domain";
-import type { PlanFacts } from "#stats";
+import { checkAsTold, type PlanFacts } from "#stats";
 import { sayGoodWhen } from "./planLine.ts";
 
 /** The runs of a plan as a template keeps them: without the figures of that day, and without the run of a rig test. */
@@ -45,7 +45,7 @@ function checkNow(
   facts: Taking["facts"],
 ): PlanCheck | undefined {
   const { figure } = check;
-  const at = (value: number | undefined) => (value === undefined ? undefined : { figure, value });
+  const at = (value: number | undefined) => (value === undefined ? undefined : checkAsTold(figure, value));
   switch (figure) {
     case "usual":
       return at(facts.usual);

@@ -62,8 +62,11 @@ function isDrivenBy({ id, rigTest }: PlannedRun, run: Run): boolean {
 export function triedLines(outcomes: readonly LineOutcome[]): TriedLine[] {
   return outcomes
     .filter(({ met, line }) => (met === "good" || met === "not yet") && line.rule !== undefined)
-    .map(({ line: { rule = "", corner, drill, laps }, met }) => ({
+    .map(({ line: { rule = "", corner, drill, laps }, met, value, of }) => ({
       ...{ rule, corner, drill, laps },
+      ...(drill !== undefined &&
+        value !== undefined &&
+        of !== undefined && { came: { good: value, tries: of } }),
       isGood: met === "good",
     }));
 }
