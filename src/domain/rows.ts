@@ -191,6 +191,8 @@ export interface Plan extends Stamped {
   readonly comboId?: Id;
   /** Name of a template. */
   readonly name?: string;
+  /** Of a template: the layout that its corners and sectors are numbered on. */
+  readonly layoutId?: Id;
   /** Minutes the driver has for it. */
   readonly minutes?: number;
   readonly lines: readonly PlannedRun[];

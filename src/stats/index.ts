@@ -76,6 +76,27 @@ export type { LevelsOff } from "./level/levelsOff.ts";
 
 // Targets
 
+export { chanceNowBeats } from "./evenings/chanceNowBeats.ts";
+export { type SpreadSources, spreadSources } from "./evenings/spreadSources.ts";
+export { type Overnight, staysOvernight } from "./evenings/staysOvernight.ts";
+// The plan
+export { becauseNow } from "./plan/becauseNow.ts";
+export { checkAsTold } from "./plan/checkAsTold.ts";
+export {
+  type CountedDrills,
+  countedDrills,
+  type DrillsFollowed,
+  type DrillsInput,
+} from "./plan/countedDrills.ts";
+export { draftPlan, type PlanDraft } from "./plan/draftPlan.ts";
+export { type CountedDay, type DrillWeeks, drillWeeks } from "./plan/drillWeeks.ts";
+export { planMinutes } from "./plan/fitLines.ts";
+export { gatherFacts, type PlanInput } from "./plan/gatherFacts.ts";
+export type { CountedHabit, PlanFacts, TriedLine } from "./plan/planFacts.ts";
+export { type LineOutcome, planOutcome } from "./plan/planOutcome.ts";
+export type { Because, CornerTask, DraftLine, PlanRule } from "./plan/planRules.ts";
+export { rigTestLine } from "./plan/rigTestLine.ts";
+export { suggestionIn } from "./plan/suggestionIn.ts";
 // Rig tests
 export type { RankTest, TTest } from "./rigTests/findings.ts";
 export { isChangeTested } from "./rigTests/isChangeTested.ts";
@@ -109,27 +130,6 @@ export {
   recordAgainstSaid,
 } from "./targets/recordAgainstSaid.ts";
 export { type SectorPace, sectorSplit } from "./targets/sectorSplit.ts";
-
-// The plan
-
-export { chanceNowBeats } from "./evenings/chanceNowBeats.ts";
-export { type SpreadSources, spreadSources } from "./evenings/spreadSources.ts";
-export { type Overnight, staysOvernight } from "./evenings/staysOvernight.ts";
-export {
-  type CountedDrills,
-  countedDrills,
-  type DrillsFollowed,
-  type DrillsInput,
-} from "./plan/countedDrills.ts";
-export { draftPlan, type PlanDraft } from "./plan/draftPlan.ts";
-export { type CountedDay, type DrillWeeks, drillWeeks } from "./plan/drillWeeks.ts";
-export { planMinutes } from "./plan/fitLines.ts";
-export { gatherFacts, type PlanInput } from "./plan/gatherFacts.ts";
-export type { CountedHabit, PlanFacts, TriedLine } from "./plan/planFacts.ts";
-export { type LineOutcome, planOutcome } from "./plan/planOutcome.ts";
-export type { Because, CornerTask, DraftLine, PlanRule } from "./plan/planRules.ts";
-export { rigTestLine } from "./plan/rigTestLine.ts";
-export { suggestionIn } from "./plan/suggestionIn.ts";
 
 // Race distance
 

@@ -11,7 +11,7 @@ export interface OutcomeRow {
   readonly goodWhen: string | undefined;
   /** "7 of 8 laps clean"; empty where there is nothing to tell. */
   readonly cameTo: string;
-  /** "Good", "Not yet". */
+  /** "Good", "Not met". */
   readonly met: string;
   /** It was not driven. */
   readonly isSoft: boolean;

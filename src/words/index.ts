@@ -157,6 +157,7 @@ export {
   sayRaceRests,
 } from "./race.ts";
 export { sayMissing, sayReason, sayTooFew } from "./reason.ts";
+export { withReasonNow } from "./reasonNow.ts";
 export { rigAnswerShift, sayLatestRig, sayRigAnswer, sayRigEvidence, sayRigName } from "./rigAnswer.ts";
 export { sayNeither, sayRigStep } from "./rigStep.ts";
 export {

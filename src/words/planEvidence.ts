@@ -5,9 +5,11 @@ import { hundredths, sayAmount } from "./amount.ts";
 import { sayCorners, sayRange } from "./cornersSay.ts";
 import { counted, listed } from "./counted.ts";
 import type { Evidence, Rests } from "./evidence.ts";
+import { isOurAdvice } from "./planLine.ts";
 import { sayBrakingSeen, sayOver, sayThrottleSeen } from "./planWhy.ts";
 import { pace, sayBetween } from "./shift.ts";
 import { spreadShares } from "./spreadSources.ts";
+import { sayUsual } from "./usualLap.ts";
 
 const common = "common practice, no source";
 
@@ -84,7 +86,7 @@ export interface PlanRests {
  * @returns nothing where the driver wrote the line
  */
 export function planRests(
-  line: Pick<PlannedRun, "rule" | "corner" | "sector">,
+  line: Pick<PlannedRun, "rule" | "corner" | "sector" | "attendTo">,
   facts?: PlanFacts,
   corners: readonly Corner[] = [],
 ): readonly PlanRests[] {
@@ -92,11 +94,22 @@ export function planRests(
   if (rule === undefined) return [];
   const { reason, advice } = planEvidence[rule];
   const figures = facts === undefined ? "" : figuresOf(rule, line, facts, corners);
-  const of = reason === "measured on you" || figures === "" ? reason : "measured on you";
+  const of = isNothingMeasured(rule, facts) ? common : figures === "" ? reason : "measured on you";
+  // What the driver wants to attend to instead is no advice of ours.
+  if (!isOurAdvice(rule, line)) return [{ evidence: of, title: titleOf("The reason", of), says: figures }];
+  if (of === advice)
+    return [
+      { evidence: of, title: titleOf("The reason and the advice", of), says: said(figures, claims[rule]) },
+    ];
   return [
     { evidence: of, title: titleOf("The reason", of), says: figures },
     { evidence: advice, title: titleOf("The advice", advice), says: claims[rule] },
   ];
+}
+
+/** On a circuit that nobody drove there is nothing of the driver's own to go by. */
+function isNothingMeasured(rule: PlanRule, facts: PlanFacts | undefined): boolean {
+  return rule === "learn the layout" && facts?.driven.laps === 0;
 }
 
 function titleOf(part: string, evidence: Evidence): string {
@@ -130,6 +143,8 @@ function figuresOf(
       return sayOvernight(facts);
     case "measure":
       return facts.usual === undefined ? "" : sayAccount(facts);
+    case "target":
+      return sayToGo(facts);
     default:
       return "";
   }
@@ -151,6 +166,16 @@ function sayAccount(facts: PlanFacts): string {
   return lines.length === 0
     ? ""
     : `${sayOver(facts)}, in ${counted(account.laps, "lap")}, a lap costs: ${listed(lines)}.`;
+}
+
+/** How far the next target is from the lap that it is about. */
+function sayToGo({ target, best, usual }: PlanFacts): string {
+  if (target === undefined || (target.kind !== "best" && target.kind !== "median")) return "";
+  const now = target.kind === "best" ? best : usual;
+  if (now === undefined) return "";
+  const lap = `${target.kind === "best" ? "Your best lap" : "Your last usual lap"} is ${sayUsual(now, target.kind === "best" ? 3 : 2)}`;
+  const left = target.days === 0 ? "by today" : `in ${counted(target.days, "day")}`;
+  return now <= target.value ? `${lap}.` : `${lap}: ${seconds(now - target.value)} to go ${left}.`;
 }
 
 function sayLost({ lost: { laps, lost } }: PlanFacts): string {

@@ -8,12 +8,16 @@ import {
   type PlanCheck,
   type PlannedRun,
 } from "#domain";
-import type { Because, CornerTask, CountedHabit, DraftLine } from "#stats";
+import type { Because, CornerTask, CountedHabit, DraftLine, PlanRule } from "#stats";
 import { hundredths, sayAmount, thousandths } from "./amount.ts";
 import { sayCorners } from "./cornersSay.ts";
 import { counted } from "./counted.ts";
 import { sayWhy } from "./planWhy.ts";
 import { targetFigure } from "./targets.ts";
+
+const evenLaps = "the same brake points and kerbs";
+const anywhere = "room to spare at the edges";
+const onlyTheCount = "only whether it works, not the time";
 
 interface DrillWords {
   readonly name: string;
@@ -106,7 +110,7 @@ function purposeOf(line: DraftLine, corners: readonly Corner[]): string {
       return sector === undefined ? "Faster laps" : `Faster in ${saySectorWith(sector, corners)}`;
     case "target":
       return because.because === "target"
-        ? `For the target: ${targetFigure(because.target)} ${formatLapTime(because.target.value)}`
+        ? `${because.best === undefined ? "For the target" : "As near to the target as can be"}: ${targetFigure(because.target)} ${formatLapTime(because.target.value)}`
         : "For the target";
     case "measure":
       return "See what it brought";
@@ -129,6 +133,43 @@ function saySectorWith(sector: number, corners: readonly Corner[]): string {
   return within.length === 0 ? `sector ${sector}` : `sector ${sector} (${sayCorners(within)})`;
 }
 
+/** Advice of rules that say the same of every combo; of a sector what stands before it. */
+const sameForAll: Partial<Readonly<Record<PlanRule, readonly string[]>>> = {
+  "after a break": ["room to spare everywhere"],
+  "warm-up": ["where you brake"],
+  "learn the layout": ["a mark to brake at for every corner", "the same marks every lap"],
+  again: ["the same as last time"],
+  repeatability: [evenLaps],
+  "runs alike": ["fuel, tyres and line as in your fastest run"],
+  pace: ["one lap of the replay from outside first, then that line"],
+  measure: ["nothing new"],
+  race: ["the last laps as the first ones"],
+};
+
+/**
+ * Whether what is to be attended to is what the rule says, and not what the driver wrote instead. The one thing of a target is
+ * always the driver's; that there is one is the advice.
+ */
+export function isOurAdvice(
+  rule: PlanRule,
+  { attendTo, corner }: Pick<PlannedRun, "attendTo" | "corner">,
+): boolean {
+  if (attendTo === undefined || rule === "target") return true;
+  const said = sameForAll[rule] ?? (corner === undefined ? [anywhere, onlyTheCount] : tasksAt(corner));
+  return said.some((one) => attendTo === one || (one === evenLaps && attendTo.startsWith(`${one},`)));
+}
+
+/** All that is ever told to do at a corner. */
+function tasksAt(corner: number): readonly string[] {
+  return [
+    ...(["early", "late"] as const).map((what) => brakingTask({ what }, corner)),
+    ...(["early", "late", "twice"] as const).map((what) => throttleTask({ what }, corner)),
+    ...(["entry", "apex", "exit"] as const).map((at) => gapTask(at, corner)),
+    ...(["room", "look"] as const).map((todo) => todoAt(corner, { do: todo })),
+    onlyTheCount,
+  ];
+}
+
 /** The one thing to attend to; undefined where there is none to name. */
 function attendToOf(line: DraftLine, corners: readonly Corner[]): string | undefined {
   const { rule, because, corner, sector, drill } = line;
@@ -142,12 +183,12 @@ function attendToOf(line: DraftLine, corners: readonly Corner[]): string | undef
     case "again":
       return "the same as last time";
     case "mistakes":
-      return corner === undefined ? "room to spare at the edges" : `room to spare at corner ${corner}`;
+      return corner === undefined ? anywhere : `room to spare at corner ${corner}`;
     case "corner":
     case "drill":
-      return sayCornerTask(because) ?? (drill && `only whether it works, not the time`);
+      return sayCornerTask(because) ?? (drill && onlyTheCount);
     case "repeatability":
-      return `the same brake points and kerbs${sector === undefined ? "" : `, ${saySectorWith(sector, corners)} above all`}`;
+      return `${evenLaps}${sector === undefined ? "" : `, ${saySectorWith(sector, corners)} above all`}`;
     case "runs alike":
       return "fuel, tyres and line as in your fastest run";
     case "pace":
@@ -192,11 +233,14 @@ function todoAt(corner: number, todo: CornerTask): string {
   }
 }
 
-function brakingTask({ what }: CountedHabit<"early" | "late">, corner: number): string {
+function brakingTask({ what }: Pick<CountedHabit<"early" | "late">, "what">, corner: number): string {
   return what === "late" ? `brake earlier for corner ${corner}` : `brake later for corner ${corner}`;
 }
 
-function throttleTask({ what }: CountedHabit<"early" | "late" | "twice">, corner: number): string {
+function throttleTask(
+  { what }: Pick<CountedHabit<"early" | "late" | "twice">, "what">,
+  corner: number,
+): string {
   if (what === "twice") return `one press of the throttle out of corner ${corner}, no lift`;
   return what === "early"
     ? `a moment’s wait with the throttle at corner ${corner}`

@@ -6,7 +6,7 @@ import { drillWords } from "./planLine.ts";
 
 const met: Readonly<Record<LineOutcome["met"], string>> = {
   good: "good",
-  "not yet": "not yet",
+  "not yet": "not met",
   "too few": "too few laps to say",
   yours: "yours to judge",
   skipped: "left out",

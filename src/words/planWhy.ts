@@ -1,5 +1,5 @@
 import { formatLapTime, sayDate } from "#domain";
-import type { Because, CountedHabit } from "#stats";
+import type { Because, CountedHabit, PlanFacts } from "#stats";
 import { hundredths, sayAmount } from "./amount.ts";
 import { sayRange } from "./cornersSay.ts";
 import { asSentence, counted, inWords } from "./counted.ts";
@@ -35,6 +35,12 @@ export function sayWhy(because: Because): string {
       return `A rig test waits: ${counted(because.runs, "run")} still to drive.`;
     case "went well":
       return `It worked last time. Whether it stayed shows at the start of the next evening.`;
+    case "not met": {
+      const { came } = because;
+      return came === undefined
+        ? "Not met last time: once more."
+        : `Not met last time, ${came.good} of ${came.tries}: once more.`;
+    }
     case "mistakes":
       return sayMistakesWhy(because);
     case "corner": {
@@ -51,19 +57,23 @@ export function sayWhy(because: Because): string {
     case "gap":
       return `A replay showed ${because.gap.metres.toFixed(1)} m of road left at the ${because.gap.at}.`;
     case "uneven":
-      return `${sayOver(because)} uneven laps cost ${ofAll(because)} a lap.`;
+      return `${sayOver(because)} uneven laps cost ${ofAll(because)}.`;
     case "runs differ":
-      return `${sayOver(because)} uneven laps cost ${ofAll(because)} a lap, and most of it lies between your runs: ${percent(because.runs)} of the spread, ${percent(because.laps)} inside them.`;
+      return `${sayOver(because)} uneven laps cost ${ofAll(because)}, and most of it lies between your runs: ${percent(because.runs)} of the spread, ${percent(because.laps)} inside them.`;
     case "pace":
-      return `${sayOver(because)} pace costs ${ofAll(because)} a lap: your best laps are so far from what you measure by.`;
+      return `${sayOver(because)} pace costs ${ofAll(because)}: your best laps are that much slower than ${because.ms < because.balance ? "it" : sayAgainst(because)}.`;
     case "target": {
-      const { target } = because;
-      return `${asSentence(targetFigure(target))} ${formatLapTime(target.value)} is wanted by ${sayDate(target.by)}: ${target.days === 0 ? "today" : `${counted(target.days, "day")} left`}.`;
+      const { target, best } = because;
+      const far =
+        best === undefined
+          ? ""
+          : ` It is ${seconds(best - target.value)} under your best: too much to ask of one evening.`;
+      return `${asSentence(targetFigure(target))} ${formatLapTime(target.value)} is wanted by ${sayDate(target.by)}: ${sayDaysLeft(target)}.${far}`;
     }
     case "see the effect":
       return because.usual === undefined
         ? "Five clean laps at full effort make a usual lap to measure by."
-        : `Your usual lap was ${sayUsual(because.usual, 2)} last time; the same run again shows what changed.`;
+        : `Your usual lap was ${sayUsual(because.usual, 2)}${because.on === undefined ? " when you last had one" : ` on ${sayDate(because.on)}`}; the same run again shows what changed.`;
     case "races":
       return `You raced on ${inWords(because.races)} of your last evenings.`;
   }
@@ -82,6 +92,7 @@ export function sayThrottleSeen({ what, count, of }: CountedHabit<"early" | "lat
 function sayMistakesWhy({
   ms,
   balance,
+  against,
   lost,
   laps,
   evenings,
@@ -94,7 +105,7 @@ function sayMistakesWhy({
   const count = `${lost} of ${counted(laps, "lap")} were lost${where}`;
   return ms === undefined || balance === undefined || ms === 0
     ? `${sayOver({ evenings })} ${count}.`
-    : `${sayOver({ evenings })} mistakes cost ${ofAll({ ms, balance })} a lap: ${count}.`;
+    : `${sayOver({ evenings })} mistakes cost ${ofAll({ ms, balance, against })}: ${count}.`;
 }
 
 /** The evenings that an account is of: other spans have accounts of their own. */
@@ -102,7 +113,34 @@ export function sayOver({ evenings }: { readonly evenings: number }): string {
   return evenings === 1 ? "On your last evening" : `Over your last ${inWords(evenings)} evenings`;
 }
 
-/** A line of the account and all of it: "0.41 s of your 1.02 s"; alone where other lines take more off than there is left. */
-function ofAll({ ms, balance }: { readonly ms: number; readonly balance: number }): string {
-  return ms < balance ? `${seconds(ms)} of your ${seconds(balance)}` : seconds(ms);
+/** What all that is lost is measured against, said to the driver. */
+const againstWords: Readonly<Record<NonNullable<PlanFacts["against"]>, string>> = {
+  session: "your target",
+  target: "your target",
+  reference: "your reference lap",
+  pb: "your PB",
+};
+
+function sayAgainst({ against }: Pick<PlanFacts, "against">): string {
+  return against === undefined ? "what each evening is measured against" : againstWords[against];
+}
+
+/** "21 days left", "today" */
+function sayDaysLeft({ days }: { readonly days: number }): string {
+  return days === 0 ? "today" : `${counted(days, "day")} left`;
+}
+
+interface PartOfAll extends Pick<PlanFacts, "against"> {
+  readonly ms: number;
+  readonly balance: number;
+}
+
+/**
+ * A line of the account and all of it; alone where other lines take more off than there is left.
+ * @example "0.41 s of the 1.02 s a lap you lose to your PB", "0.41 s a lap"
+ */
+function ofAll({ ms, balance, against }: PartOfAll): string {
+  return ms < balance
+    ? `${seconds(ms)} of the ${seconds(balance)} a lap you lose to ${sayAgainst({ against })}`
+    : `${seconds(ms)} a lap`;
 }

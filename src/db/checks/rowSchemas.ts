@@ -352,6 +352,7 @@ export const rowSchemas: { readonly [T in TableName]: v.GenericSchema<unknown, T
     ...stamped,
     comboId: may(id),
     name: may(name),
+    layoutId: may(id),
     minutes: may(within(practiceRanges.minutes)),
     lines: plan,
   }),

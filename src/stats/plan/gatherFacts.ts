@@ -1,4 +1,4 @@
-import { onPage, presentPage } from "#combo";
+import { type AccountTarget, onPage, presentPage } from "#combo";
 import { daysBetween, type Figure, type Id } from "#domain";
 import { median } from "#numbers";
 import type { AccountLines } from "../account/accountSteps.ts";
@@ -51,8 +51,10 @@ export function gatherFacts(input: PlanInput): PlanFacts {
   const page = onPage(span, all);
   const late = page.slice(-EVENINGS);
   const { history, targets: states } = comboStanding({ comboId, digests, pages, targets, today });
+  // An evening of drills alone says nothing of where time goes, and would take the place of one that does.
+  const paced = page.filter(({ counts }) => counts.pace + counts.mistake > 0).slice(-EVENINGS);
   const bests = datedBests(page);
-  const { account } = periodAccount({ digests: late, bests, page: span, targets, references });
+  const { account, accounts } = periodAccount({ digests: paced, bests, page: span, targets, references });
   const lines = account.known
     ? account.value.odd === undefined
       ? account.value
@@ -62,7 +64,7 @@ export function gatherFacts(input: PlanInput): PlanFacts {
   const { curve = pageCurve({ comboId, page, driven: all, today }) } = input;
   const target = nextTarget(states);
   const last = all.at(-1);
-  const scatter = page.findLast(({ pace }) => pace.consistency.known)?.pace.consistency;
+  const usual = latestUsual(page);
   return {
     driven: {
       sessions: page.length,
@@ -73,10 +75,11 @@ export function gatherFacts(input: PlanInput): PlanFacts {
     daysSince: last && daysBetween(last.date, today),
     lastBreak: lastBreak(history),
     account: lines && account.known ? { ...linesOf(lines), laps: account.value.laps } : undefined,
-    evenings: late.length,
+    against: againstOne(accounts.flatMap(({ target: aim }) => aim?.from ?? [])),
+    evenings: paced.length,
     lost: {
-      laps: late.reduce((sum, { counts }) => sum + counts.driven - counts.outOrIn, 0),
-      lost: late.reduce((sum, { mistakes }) => sum + mistakes, 0),
+      laps: paced.reduce((sum, { counts }) => sum + counts.driven - counts.outOrIn, 0),
+      lost: paced.reduce((sum, { mistakes }) => sum + mistakes, 0),
     },
     corners: report.order
       .flatMap((number) => report.corners.filter((one) => one.number === number))
@@ -96,8 +99,12 @@ export function gatherFacts(input: PlanInput): PlanFacts {
             ...(target.laps !== undefined && { laps: target.laps }),
             ...(target.process !== undefined && { process: target.process }),
           },
-    usual: latestUsual(page)?.ms,
-    scatter: scatter?.known ? scatter.value.scatterMs : undefined,
+    usual: usual?.ms,
+    usualOn: usual?.date,
+    best: bests.at(-1)?.ms,
+    scatter: median(
+      paced.flatMap(({ pace: { consistency } }) => (consistency.known ? [consistency.value.scatterMs] : [])),
+    ),
     races: late.filter(({ counts }) => counts.race > 0).length,
     tried: sessions
       .toSorted((a, b) => b.session.startedAt - a.session.startedAt)
@@ -105,6 +112,12 @@ export function gatherFacts(input: PlanInput): PlanFacts {
         triedLines(planOutcome(plan, runs, preferences)).reverse(),
       ),
   };
+}
+
+/** Sessions without anything to measure against are in no account. */
+function againstOne(from: readonly AccountTarget["from"][]): AccountTarget["from"] | undefined {
+  const [first, ...others] = new Set(from);
+  return others.length === 0 ? first : undefined;
 }
 
 function linesOf({ pace, repeatability, mistakes, others, balance }: AccountLines): AccountLines {

@@ -1,3 +1,4 @@
+import type { AccountTarget } from "#combo";
 import type { CalendarDate, Drill, Figure, Id, TargetKind } from "#domain";
 import type { Span } from "#physics";
 import type { AccountLines } from "../account/accountSteps.ts";
@@ -36,6 +37,8 @@ export interface TriedLine {
   readonly corner: number | undefined;
   readonly drill: Drill | undefined;
   readonly laps: number | undefined;
+  /** Of a drill: so many tries of so many came off. */
+  readonly came?: { readonly good: number; readonly tries: number } | undefined;
   readonly isGood: boolean;
 }
 
@@ -51,7 +54,9 @@ export interface PlanFacts {
   readonly lastBreak: { readonly days: number; readonly laps: number } | undefined;
   /** The time account of the last evenings, and the laps it is of. */
   readonly account: (AccountLines & { readonly laps: number }) | undefined;
-  /** The evenings that the account and the laps lost are of. */
+  /** What all those evenings are measured against; undefined where it is not one and the same kind. */
+  readonly against?: AccountTarget["from"] | undefined;
+  /** The evenings with pace laps that the account and the laps lost are of. */
   readonly evenings: number;
   /** Of so many laps so many were lost by a mistake of one's own, those without a time among them. */
   readonly lost: { readonly laps: number; readonly lost: number };
@@ -76,8 +81,12 @@ export interface PlanFacts {
         readonly process?: string;
       }
     | undefined;
-  /** Usual lap and scatter of the last evening that has them. */
+  /** Usual lap of the last evening that has one, and its day. */
   readonly usual: number | undefined;
+  readonly usualOn?: CalendarDate | undefined;
+  /** The best lap so far. */
+  readonly best?: number | undefined;
+  /** Scatter of the middle one of the evenings that the account is of. */
   readonly scatter: number | undefined;
   /** Race runs in the last evenings. */
   readonly races: number;

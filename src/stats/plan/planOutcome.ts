@@ -1,5 +1,14 @@
 import { numberedRuns, runNumber } from "#combo";
-import { aboutRemark, isClean, isMistake, lapsDriven, lapsInOrder, type PlannedRun, type Run } from "#domain";
+import {
+  aboutRemark,
+  isClean,
+  isMistake,
+  lapsDriven,
+  lapsInOrder,
+  type PlanFigure,
+  type PlannedRun,
+  type Run,
+} from "#domain";
 import { median } from "#numbers";
 import type { Choices } from "../laps/choices.ts";
 import { runTimes } from "../run/runTimes.ts";
@@ -62,13 +71,18 @@ function isDrivenBy({ id, rigTest }: PlannedRun, run: Run): boolean {
 export function triedLines(outcomes: readonly LineOutcome[]): TriedLine[] {
   return outcomes
     .filter(({ met, line }) => (met === "good" || met === "not yet") && line.rule !== undefined)
-    .map(({ line: { rule = "", corner, drill, laps }, met }) => ({
+    .map(({ line: { rule = "", corner, drill, laps }, met, value, of }) => ({
       ...{ rule, corner, drill, laps },
+      ...(drill !== undefined &&
+        value !== undefined &&
+        of !== undefined && { came: { good: value, tries: of } }),
       isGood: met === "good",
     }));
 }
 
 type Judged = Pick<LineOutcome, "met" | "value" | "of">;
+
+const HUNDREDTH = 10;
 
 const tooFew: Judged = { met: "too few", value: undefined, of: undefined };
 
@@ -81,7 +95,9 @@ function judged(
   const laps = runs.flatMap(lapsInOrder);
   const planned = line.laps ?? 0;
   const most = (value: number | undefined): Judged =>
-    value === undefined ? tooFew : { met: value <= wanted ? "good" : "not yet", value, of: undefined };
+    value === undefined
+      ? tooFew
+      : { met: asTold(figure, value) <= wanted ? "good" : "not yet", value, of: undefined };
   switch (figure) {
     case "driven": {
       const value = runs.reduce((sum, run) => sum + lapsDriven(run), 0);
@@ -123,6 +139,12 @@ function judged(
       return most(scatter.known ? scatter.value.scatterMs : undefined);
     }
   }
+}
+
+/** A figure as it is told beside its aim: a lap time cut to the hundredth, how far laps differ rounded to it. */
+function asTold(figure: PlanFigure, ms: number): number {
+  if (figure === "usual") return Math.floor(ms / HUNDREDTH) * HUNDREDTH;
+  return figure === "scatter" ? Math.round(ms / HUNDREDTH) * HUNDREDTH : ms;
 }
 
 /** Tries from which a share says something. Common practice, no source. */

@@ -1,6 +1,15 @@
-import { type Drill, type Effort, type Id, isTimeKind, type PlanCheck, type RunKind } from "#domain";
+import {
+  type CalendarDate,
+  type Drill,
+  type Effort,
+  type Id,
+  isTimeKind,
+  type PlanCheck,
+  type RunKind,
+} from "#domain";
 import type { Span } from "#physics";
 import { BREAK_DAYS } from "../weeks/longestPause.ts";
+import { checkAsTold } from "./checkAsTold.ts";
 import type { CountedHabit, PlanCorner, PlanFacts, TriedLine } from "./planFacts.ts";
 
 /** The rules, in the order in which a plan is driven. */
@@ -43,10 +52,12 @@ export type Because =
   | { readonly because: "new here"; readonly laps: number }
   | { readonly because: "rig test waits"; readonly runs: number }
   | { readonly because: "went well"; readonly line: TriedLine }
+  | { readonly because: "not met"; readonly came: TriedLine["came"] }
   | {
       readonly because: "mistakes";
       readonly ms: number | undefined;
       readonly balance: number | undefined;
+      readonly against: PlanFacts["against"];
       readonly lost: number;
       readonly laps: number;
       readonly evenings: number;
@@ -72,6 +83,7 @@ export type Because =
       readonly evenings: number;
       readonly ms: number;
       readonly balance: number;
+      readonly against: PlanFacts["against"];
       readonly sector: number | undefined;
     }
   | {
@@ -79,6 +91,7 @@ export type Because =
       readonly evenings: number;
       readonly ms: number;
       readonly balance: number;
+      readonly against: PlanFacts["against"];
       /** Shares of the variance, 0 to 1. */
       readonly runs: number;
       readonly laps: number;
@@ -88,11 +101,21 @@ export type Because =
       readonly evenings: number;
       readonly ms: number;
       readonly balance: number;
+      readonly against: PlanFacts["against"];
       readonly sector: number | undefined;
       readonly corner: number | undefined;
     }
-  | { readonly because: "target"; readonly target: NonNullable<PlanFacts["target"]> }
-  | { readonly because: "see the effect"; readonly usual: number | undefined }
+  | {
+      readonly because: "target";
+      readonly target: NonNullable<PlanFacts["target"]>;
+      /** The best lap so far, where the target is a best lap too far from it for one evening. */
+      readonly best: number | undefined;
+    }
+  | {
+      readonly because: "see the effect";
+      readonly usual: number | undefined;
+      readonly on: CalendarDate | undefined;
+    }
   | { readonly because: "races"; readonly races: number };
 
 /** A line of a draft. */
@@ -138,6 +161,8 @@ const NEW_SESSIONS = 2;
 const NEW_LAPS = 20;
 /** A target's date is near within so many days. */
 const NEAR_DAYS = 21;
+/** As much of a lap as one evening may be asked to take off the best so far. Our own choice. */
+const ONE_EVENING = 0.001;
 /** Eight tries of ten. */
 const MOST_TRIES = 800;
 /** Seven laps of eight. */
@@ -175,13 +200,19 @@ function worthiest({ corners }: PlanFacts): (PlanCorner & { readonly worth: Span
   return first;
 }
 
-/** The corner that holds enough of what pace costs; undefined where none is known to. */
-function cornerOfPace(facts: PlanFacts): number | undefined {
-  const pace = facts.account?.pace ?? 0;
-  const [most] = facts.corners
-    .filter(({ unused = 0 }) => unused >= LEAST_CORNER_MS && unused >= pace * SHARE_OF_PACE)
-    .toSorted((a, b) => (b.unused ?? 0) - (a.unused ?? 0) || a.number - b.number);
-  return most?.number;
+/**
+ * The corner that the answer about corners names first, where enough of what pace costs is road left unused there; undefined
+ * where it is not: another corner beside it would be a second answer.
+ */
+function cornerOfPace({ account, corners: [first] }: PlanFacts): number | undefined {
+  const { unused = 0 } = first ?? {};
+  const isEnough = unused >= LEAST_CORNER_MS && unused >= (account?.pace ?? 0) * SHARE_OF_PACE;
+  return isEnough ? first?.number : undefined;
+}
+
+/** Whether a best lap is further than a thousandth of the lap from the best so far: too much to ask of one evening. */
+function isFar(target: number, best: number): boolean {
+  return best - target > best * ONE_EVENING;
 }
 
 /** Whether runs of one evening differ more than laps of one run do. */
@@ -232,6 +263,23 @@ const counted = (corner: PlanCorner, laps: number): readonly DraftLine[] => {
     },
   ];
 };
+
+/** A drill that was driven and not met, once more. */
+const drillAgain = ({ corner, drill, came }: TriedLine): readonly DraftLine[] =>
+  drill === undefined
+    ? []
+    : [
+        {
+          rule: "drill",
+          kind: "drill",
+          laps: SHORT_RUN,
+          effort: "learning",
+          ...(corner !== undefined && { corner }),
+          drill,
+          check: { figure: "drill", value: MOST_TRIES },
+          because: { because: "not met", came },
+        },
+      ];
 
 /**
  * Every rule, in the order in which their lines are driven. A reader follows it from top to bottom: `draftPlan` takes the first
@@ -325,7 +373,7 @@ export const rules: readonly Rule[] = [
     part: "focus",
     worth: (facts) => (isLosingLaps(facts) ? Number.POSITIVE_INFINITY : (facts.account?.mistakes ?? 0)),
     lines: (facts) => {
-      const { account, evenings, lost } = facts;
+      const { account, against, evenings, lost } = facts;
       if (!isLosingLaps(facts) && (account?.mistakes ?? 0) <= 0) return [];
       const corner = cornerOfMistakes(facts);
       const line = {
@@ -337,6 +385,7 @@ export const rules: readonly Rule[] = [
           because: "mistakes",
           ms: account && Math.max(0, account.mistakes),
           balance: account?.balance,
+          against,
           ...lost,
           evenings,
           corner: corner && { number: corner.number, count: corner.mistakes },
@@ -372,7 +421,7 @@ export const rules: readonly Rule[] = [
     part: "focus",
     worth: (facts) => (areRunsApart(facts) ? (facts.account?.repeatability ?? 0) : 0),
     lines: (facts) => {
-      const { account, spread, usual } = facts;
+      const { account, against, spread, usual } = facts;
       if (account === undefined || !spread.known || usual === undefined || !areRunsApart(facts)) return [];
       const { evenings, runs, laps } = spread.value;
       const all = evenings + runs + laps;
@@ -380,12 +429,13 @@ export const rules: readonly Rule[] = [
         rule: "runs alike",
         kind: "pace",
         effort: "full",
-        check: { figure: "usual", value: usual },
+        check: checkAsTold("usual", usual),
         because: {
           because: "runs differ",
           evenings: facts.evenings,
           ms: account.repeatability,
           balance: account.balance,
+          against,
           runs: runs / all,
           laps: laps / all,
         },
@@ -400,19 +450,20 @@ export const rules: readonly Rule[] = [
     rule: "repeatability",
     part: "focus",
     worth: (facts) => (areRunsApart(facts) ? 0 : (facts.account?.repeatability ?? 0)),
-    lines: ({ account, evenings, scatter, sector }) => {
+    lines: ({ account, against, evenings, scatter, sector }) => {
       if (account === undefined || scatter === undefined || account.repeatability <= 0) return [];
       const line = {
         rule: "repeatability",
         kind: "pace",
         effort: "brisk",
         ...(sector && { sector: sector.sector }),
-        check: { figure: "scatter", value: scatter },
+        check: checkAsTold("scatter", scatter),
         because: {
           because: "uneven",
           evenings,
           ms: account.repeatability,
           balance: account.balance,
+          against,
           sector: sector?.sector,
         },
       } as const;
@@ -427,7 +478,7 @@ export const rules: readonly Rule[] = [
     part: "focus",
     worth: ({ account }) => account?.pace ?? 0,
     lines: (facts) => {
-      const { account, evenings, sector, usual } = facts;
+      const { account, against, evenings, sector, usual } = facts;
       if (account === undefined || usual === undefined || account.pace <= 0) return [];
       const corner = cornerOfPace(facts);
       const line = {
@@ -436,15 +487,13 @@ export const rules: readonly Rule[] = [
         effort: "full",
         ...(corner !== undefined && { corner }),
         ...(sector && { sector: sector.sector }),
-        check:
-          sector === undefined
-            ? ({ figure: "usual", value: usual } as const)
-            : ({ figure: "sector", value: sector.usual } as const),
+        check: sector === undefined ? checkAsTold("usual", usual) : checkAsTold("sector", sector.usual),
         because: {
           because: "pace",
           evenings,
           ms: account.pace,
           balance: account.balance,
+          against,
           sector: sector?.sector,
           corner,
         },
@@ -458,17 +507,22 @@ export const rules: readonly Rule[] = [
   {
     rule: "drill",
     part: "drill",
-    lines: (facts) => {
-      const [corner] = facts.corners.filter((one) => drillAt(one) !== undefined);
-      return corner === undefined ? [] : counted(corner, SHORT_RUN);
+    lines: ({ corners, tried }) => {
+      // What was not met goes on before another is begun; twice is enough (`hasFailedTwice`).
+      const last = tried.find(({ drill }) => drill !== undefined);
+      const again = last !== undefined && !last.isGood ? drillAgain(last) : [];
+      const first = corners.find((one) => drillAt(one) !== undefined);
+      return first === undefined ? again : [...again, ...counted(first, SHORT_RUN)];
     },
   },
   {
     rule: "target",
     part: "close",
-    lines: ({ target, usual }) => {
+    lines: ({ target, usual, best }) => {
       if (target === undefined || target.days > NEAR_DAYS) return [];
       if (!isTimeKind(target.kind)) return [];
+      const far =
+        target.kind === "best" && best !== undefined && isFar(target.value, best) ? best : undefined;
       return [
         {
           rule: "target",
@@ -477,9 +531,9 @@ export const rules: readonly Rule[] = [
           effort: "full",
           check:
             target.kind === "best"
-              ? { figure: "best", value: target.value }
-              : { figure: "usual", value: Math.max(target.value, usual ?? 0) },
-          because: { because: "target", target },
+              ? checkAsTold("best", far ?? target.value)
+              : checkAsTold("usual", Math.max(target.value, usual ?? 0)),
+          because: { because: "target", target, best: far },
         },
       ];
     },
@@ -487,14 +541,14 @@ export const rules: readonly Rule[] = [
   {
     rule: "measure",
     part: "close",
-    lines: ({ usual }) => [
+    lines: ({ usual, usualOn }) => [
       {
         rule: "measure",
         kind: "pace",
         laps: RUN,
         effort: "full",
-        check: usual === undefined ? { figure: "driven" } : { figure: "usual", value: usual },
-        because: { because: "see the effect", usual },
+        check: usual === undefined ? { figure: "driven" } : checkAsTold("usual", usual),
+        because: { because: "see the effect", usual, on: usualOn },
       },
     ],
   },

@@ -1,7 +1,9 @@
 import { describe, expect, it, test } from "vitest";
 import { known } from "#domain";
 import type { PlanFacts } from "#stats";
-import { planEvidence, planRests } from "#words";
+import { planEvidence, planRests, writtenLine } from "#words";
+import { rules } from "../../../src/stats/plan/planRules.ts";
+import { isOurAdvice } from "../../../src/words/planLine.ts";
 import { aCorner, steadyFacts } from "../../support/planFacts.ts";
 import { expectWellFormed } from "./wellFormed.ts";
 
@@ -55,7 +57,11 @@ test("a warm-up is measured on the driver only where evenings begin clearly slow
     "An evening begins between 0.10 and 0.33 s slower than the one before ended, from 12 pairs of evenings.",
   );
   const chance = { ...facts, overnight: known({ estimate: 20, low: -90, high: 130, pairs: 12 }) };
-  expect(planRests({ rule: "warm-up" }, chance)[0]).toMatchObject({ evidence: "fair evidence", says: "" });
+  expect(planRests({ rule: "warm-up" }, chance)[0]).toMatchObject({
+    evidence: "fair evidence",
+    title:
+      "The reason and the advice: fair evidence, found in studies of practice, most of them of other skills.",
+  });
 });
 
 test("advice that studies of practice bear out is fair evidence, what they do not settle worth a try, all else has no source", () => {
@@ -70,6 +76,7 @@ test("advice that studies of practice bear out is fair evidence, what they do no
 test("what is claimed for advice without a source says that no test is known, and no claim is a promise", () => {
   for (const rule of Object.keys(planEvidence)) {
     const rests = planRests({ rule, corner: 5, sector: 2 }, facts);
+    expect(new Set(rests.map(({ title }) => title)).size).toBe(rests.length);
     const [reason, advice] = rests;
     expect(reason?.title).toMatch(/^The reason: (measured on you, timed|fair evidence, found) .*\.$/);
     expect(advice?.title).toMatch(/^The advice: .*\.$/);
@@ -92,4 +99,48 @@ test("a line that the driver wrote rests on nothing of ours, and without figures
   expect(planRests({}, facts)).toEqual([]);
   expect(planRests({ rule: "a rule of later days" }, facts)).toEqual([]);
   expect(planRests({ rule: "pace" })[0]).toMatchObject({ evidence: "measured on you", says: "" });
+});
+
+test("on a circuit where no lap was driven nothing is measured on the driver", () => {
+  const none = { ...steadyFacts, driven: { sessions: 0, laps: 0, before: 0 } };
+  expect(planRests({ rule: "learn the layout" }, none).map(({ title }) => title)).toEqual([
+    "The reason and the advice: common practice, no source.",
+  ]);
+  const some = { ...steadyFacts, driven: { sessions: 1, laps: 6, before: 0 } };
+  expect(planRests({ rule: "learn the layout" }, some)[0]?.evidence).toBe("measured on you");
+});
+
+test("what the driver attends to instead is not told as advice of ours", () => {
+  const of = (rule: string, attendTo: string) =>
+    planRests({ rule, corner: 5, attendTo }, facts).map(({ evidence }) => evidence);
+  expect(of("corner", "look through to corner 6")).toEqual(["measured on you"]);
+  expect(of("corner", "brake earlier for corner 5")).toEqual(["measured on you", "fair evidence"]);
+  expect(of("pace", "breathe out")).toEqual(["measured on you"]);
+});
+
+test("every advice of a draft is known as ours", () => {
+  const drafts = [
+    { ...facts, races: 1, daysSince: 20 },
+    { ...facts, tried: [{ rule: "corner", corner: 5, drill: undefined, laps: 8, isGood: true }] },
+    { ...facts, lost: { laps: 60, lost: 20 } },
+    { ...facts, corners: [], lost: { laps: 60, lost: 20 } },
+    { ...facts, tried: [{ rule: "drill", corner: 5, drill: "kerb", laps: 5, isGood: false }] },
+    { ...steadyFacts, driven: { sessions: 0, laps: 0, before: 0 } },
+  ] as const satisfies readonly PlanFacts[];
+  const layout = [5, 6, 7].map((number) => ({ number, sector: 2 }));
+  for (const { rule, lines } of rules)
+    for (const draft of drafts)
+      for (const line of lines(draft).map((one) => writtenLine(one, layout)))
+        expect([rule, line.attendTo, isOurAdvice(rule, line)]).toEqual([rule, line.attendTo, true]);
+});
+
+test("a target is told with how far it is", () => {
+  const target = { kind: "best", value: 83_300, by: "2026-12-13", days: 21 } as const;
+  expect(reasonOf({ rule: "target" }, { ...facts, target, best: 83_900 })).toBe(
+    "Your best lap is 1:23.900: 0.60 s to go in 21 days.",
+  );
+  expect(
+    reasonOf({ rule: "target" }, { ...facts, target: { ...target, kind: "median" }, usual: 84_010 }),
+  ).toBe("Your last usual lap is 1:24.01: 0.71 s to go in 21 days.");
+  expect(reasonOf({ rule: "target" }, facts)).toBe("");
 });

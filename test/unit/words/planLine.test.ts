@@ -16,14 +16,14 @@ const drafted = (rule: DraftLine["rule"], facts: Partial<typeof steadyFacts>) =>
 };
 
 test("a line is kept with what it was drafted from, and told in words", () => {
-  expect(drafted("pace", { account, sector })).toEqual({
+  expect(drafted("pace", { account, sector, against: "pb" })).toEqual({
     ...{ rule: "pace", kind: "pace", laps: 8, effort: "full", sector: 2 },
     check: { figure: "sector", value: 31_000 },
     purpose: "Faster in sector 2 (corners 5 to 7)",
     attendTo: "one lap of the replay from outside first, then that line",
     goodWhen: "sector 2 usually 31.000 s or under",
     reason:
-      "Over your last six evenings pace costs 0.40 s of your 0.80 s a lap: your best laps are so far from what you measure by.",
+      "Over your last six evenings pace costs 0.40 s of the 0.80 s a lap you lose to your PB: your best laps are that much slower than it.",
   });
 });
 
@@ -59,6 +59,10 @@ describe("what to do at a corner comes from what was counted there", () => {
 test("the one thing of a target is the driver's own", () => {
   const target = { kind: "best", value: 83_000, by: "2026-12-01", days: 5 } as const;
   expect(drafted("target", { target }).purpose).toBe("For the target: best lap 1:23.000");
+  expect(drafted("target", { target, best: 83_200 })).toMatchObject({
+    purpose: "As near to the target as can be: best lap 1:23.000",
+    goodWhen: "best lap 1:23.200 or under",
+  });
   expect(drafted("target", { target })).not.toHaveProperty("attendTo");
   const process = "carry speed through 5";
   expect(drafted("target", { target: { ...target, process } }).attendTo).toBe(process);

@@ -15,7 +15,7 @@ test("whether a line worked is said in one or two words, without praise", () => 
   );
   expect(words).toEqual([
     "Good",
-    "Not yet",
+    "Not met",
     "Too few laps to say",
     "Yours to judge",
     "Left out",

@@ -4,11 +4,16 @@ import { linesOfTemplate, templateOf } from "#words";
 
 const facts = { usual: 84_120, scatter: 250, sector: { sector: 2, ms: 200, usual: 31_000 } };
 const corners = [1, 2, 3].map((number) => ({ number }));
-const taken = (line: Partial<PlannedRun>, now: Partial<typeof facts> = facts) => {
+const taken = (line: Partial<PlannedRun>, now: Partial<typeof facts> = facts, isSameLayout = true) => {
   let made = 0;
   const newId = () => `new-${++made}`;
   const all = { usual: undefined, scatter: undefined, sector: undefined, ...now };
-  return linesOfTemplate([{ purpose: "A run", laps: 8, ...line }], { facts: all, corners, newId })[0];
+  return linesOfTemplate([{ purpose: "A run", laps: 8, ...line }], {
+    facts: all,
+    corners,
+    isSameLayout,
+    newId,
+  })[0];
 };
 
 it("a template keeps the runs, not the figures of that day nor the run of a rig test", () => {
@@ -57,6 +62,33 @@ describe("taken for a combo", () => {
     const at = (corner: number) => taken({ corner, check: { figure: "corner", value: 0 }, goodWhen: "x" });
     expect(at(4)).toEqual({ id: "new-1", purpose: "A run", laps: 8 });
     expect(at(3)).toMatchObject({ corner: 3, goodWhen: "no mistake at corner 3" });
+  });
+
+  it("on another layout corners and sectors are left out, with what names them", () => {
+    const elsewhere = (line: Partial<PlannedRun>) => taken(line, facts, false);
+    const drill = {
+      rule: "drill",
+      purpose: "Stops at the mark, corner 3",
+      drill: "braking",
+      corner: 3,
+    } as const;
+    expect(elsewhere({ ...drill, attendTo: "brake earlier for corner 3" })).toEqual({
+      ...{ id: "new-1", rule: "drill", purpose: "Stops at the mark", drill: "braking", laps: 8 },
+    });
+    expect(
+      elsewhere({
+        ...{ rule: "pace", purpose: "Faster in sector 2 (corners 1 to 3)", sector: 2 },
+        ...{ attendTo: "one lap of the replay from outside first, then that line" },
+        check: { figure: "sector", value: 31_000 },
+      }),
+    ).toEqual({
+      ...{ id: "new-1", rule: "pace", purpose: "Faster laps", laps: 8 },
+      attendTo: "one lap of the replay from outside first, then that line",
+    });
+    expect(elsewhere({ attendTo: "calm hands at corner 2" })).toEqual({
+      ...{ id: "new-1", purpose: "A run", laps: 8 },
+    });
+    expect(elsewhere({ attendTo: "calm hands" })).toMatchObject({ attendTo: "calm hands" });
   });
 
   it("the driver's own words stay", () => {

@@ -3,7 +3,15 @@ import type { Because } from "#stats";
 import { sayWhy } from "#words";
 import { expectWellFormed } from "./wellFormed.ts";
 
-const mistakes = { because: "mistakes", ms: 410, balance: 1020, lost: 7, laps: 60, evenings: 6 } as const;
+const mistakes = {
+  because: "mistakes",
+  ms: 410,
+  balance: 1020,
+  lost: 7,
+  laps: 60,
+  evenings: 6,
+  against: "pb",
+} as const;
 const worth = { low: 120, mid: 280, high: 470 };
 const target = { kind: "best", value: 83_300, by: "2026-12-13", days: 21 } as const;
 
@@ -30,7 +38,7 @@ const said: readonly (readonly [Because, string])[] = [
   ],
   [
     { ...mistakes, corner: { number: 5, count: 4 } },
-    "Over your last six evenings mistakes cost 0.41 s of your 1.02 s a lap: 7 of 60 laps were lost, 4 of them at corner 5.",
+    "Over your last six evenings mistakes cost 0.41 s of the 1.02 s a lap you lose to your PB: 7 of 60 laps were lost, 4 of them at corner 5.",
   ],
   [
     { ...mistakes, ms: undefined, balance: undefined, corner: { number: 5, count: 7 } },
@@ -65,29 +73,46 @@ const said: readonly (readonly [Because, string])[] = [
     "A replay showed 0.9 m of road left at the exit.",
   ],
   [
-    { because: "uneven", evenings: 6, ms: 430, balance: 1190, sector: 2 },
-    "Over your last six evenings uneven laps cost 0.43 s of your 1.19 s a lap.",
+    { because: "uneven", evenings: 6, ms: 430, balance: 1190, against: "target", sector: 2 },
+    "Over your last six evenings uneven laps cost 0.43 s of the 1.19 s a lap you lose to your target.",
   ],
   [
-    { because: "runs differ", evenings: 6, ms: 430, balance: 1190, runs: 0.6, laps: 0.3 },
-    "Over your last six evenings uneven laps cost 0.43 s of your 1.19 s a lap, and most of it lies between your runs: 60 % of the spread, 30 % inside them.",
+    { because: "runs differ", evenings: 6, ms: 430, balance: 1190, against: "target", runs: 0.6, laps: 0.3 },
+    "Over your last six evenings uneven laps cost 0.43 s of the 1.19 s a lap you lose to your target, and most of it lies between your runs: 60 % of the spread, 30 % inside them.",
   ],
   [
-    { because: "pace", evenings: 6, ms: 300, balance: 1190, sector: undefined, corner: undefined },
-    "Over your last six evenings pace costs 0.30 s of your 1.19 s a lap: your best laps are so far from what you measure by.",
+    {
+      because: "pace",
+      evenings: 6,
+      ms: 300,
+      balance: 1190,
+      against: undefined,
+      sector: undefined,
+      corner: undefined,
+    },
+    "Over your last six evenings pace costs 0.30 s of the 1.19 s a lap you lose to what each evening is measured against: your best laps are that much slower than it.",
   ],
-  [{ because: "target", target }, "Best lap 1:23.300 is wanted by Sun 13 Dec 2026: 21 days left."],
   [
-    { because: "target", target: { ...target, days: 0 } },
+    { because: "target", target, best: undefined },
+    "Best lap 1:23.300 is wanted by Sun 13 Dec 2026: 21 days left.",
+  ],
+  [
+    { because: "target", target: { ...target, days: 0 }, best: undefined },
     "Best lap 1:23.300 is wanted by Sun 13 Dec 2026: today.",
   ],
   [
-    { because: "see the effect", usual: undefined },
+    { because: "target", target, best: 83_900 },
+    "Best lap 1:23.300 is wanted by Sun 13 Dec 2026: 21 days left. It is 0.60 s under your best: too much to ask of one evening.",
+  ],
+  [{ because: "not met", came: { good: 7, tries: 10 } }, "Not met last time, 7 of 10: once more."],
+  [{ because: "not met", came: undefined }, "Not met last time: once more."],
+  [
+    { because: "see the effect", usual: undefined, on: undefined },
     "Five clean laps at full effort make a usual lap to measure by.",
   ],
   [
-    { because: "see the effect", usual: 84_014.5 },
-    "Your usual lap was 1:24.01 last time; the same run again shows what changed.",
+    { because: "see the effect", usual: 84_014.5, on: "2026-11-15" },
+    "Your usual lap was 1:24.01 on Sun 15 Nov 2026; the same run again shows what changed.",
   ],
   [{ because: "races", races: 2 }, "You raced on two of your last evenings."],
 ];

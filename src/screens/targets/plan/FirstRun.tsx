@@ -1,7 +1,7 @@
 import type { PlannedRun } from "#domain";
 import { Part } from "#ui/Part.tsx";
 import { PlanRow } from "#ui/PlanRow.tsx";
-import { sayRunTask } from "#words";
+import { sayRunTask, withReasonNow } from "#words";
 import { LineEvidence } from "./LineEvidence.tsx";
 import styles from "./Plan.module.css";
 import type { PlanContext } from "./planContext.ts";
@@ -22,7 +22,7 @@ export function FirstRun({ context, line }: FirstRunProps) {
         aside={isOwn ? "Your plan" : "Drafted from your figures"}
         ruled
       >
-        <PlanRow line={line} task={sayRunTask(line)} isLarge>
+        <PlanRow line={withReasonNow(line, context.facts)} task={sayRunTask(line)} isLarge>
           <LineEvidence context={context} line={line} />
         </PlanRow>
       </Part>

@@ -3,7 +3,7 @@ import type { PlannedRun } from "#domain";
 import { useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { PlanRow } from "#ui/PlanRow.tsx";
-import { sayRunTask } from "#words";
+import { sayRunTask, withReasonNow } from "#words";
 import { LineEvidence } from "./LineEvidence.tsx";
 import styles from "./Plan.module.css";
 import type { PlanContext } from "./planContext.ts";
@@ -35,7 +35,13 @@ export function PlanLine({ context, line, index, isFirst, onEdit, onMoved, onGon
     void write((book) => removeLine(book, plan, line), { isUndoOffered: true });
   };
   return (
-    <PlanRow line={line} n={index + 1} task={sayRunTask(line)} isReasonElsewhere={isFirst} hasBoxes>
+    <PlanRow
+      line={withReasonNow(line, context.facts)}
+      n={index + 1}
+      task={sayRunTask(line)}
+      isReasonElsewhere={isFirst}
+      hasBoxes
+    >
       <div className={styles["buttons"]}>
         {rigTest === undefined && (
           <Button aria-label={`Edit: ${purpose}`} onClick={() => onEdit(typedOf(line))}>

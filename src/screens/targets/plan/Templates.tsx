@@ -110,13 +110,13 @@ function Keeping({ typed, onOpen, ...props }: KeepingProps) {
   );
 }
 
-function NameForm({ context: { plan }, typed, templates, template, isFresh, set }: NameFormProps) {
+function NameForm({ context: { plan, combo }, typed, templates, template, isFresh, set }: NameFormProps) {
   const form = useWriteForm<TypedName, string, Awaited<ReturnType<typeof editPlan>>>({
     typed: { value: typed, set },
     reading: readName(typed, templates),
     write: (book, name) =>
       template === undefined
-        ? addPlan(book, { name, lines: templateOf(plan.lines) })
+        ? addPlan(book, { name, layoutId: combo.layout.id, lines: templateOf(plan.lines) })
         : editPlan(book, { id: template.id, patch: { name }, expected: template }),
     isUndoOffered: true,
   });
@@ -166,7 +166,10 @@ function Template({ context: { plan, facts, combo }, template, onRename }: Templ
   const write = useWrite();
   const { name = "", lines } = template;
   const take = () => {
-    const taken = linesOfTemplate(lines, { facts, corners: combo.layout.corners, newId: surroundings.newId });
+    const { layout } = combo;
+    const isSameLayout = template.layoutId === layout.id;
+    const { newId } = surroundings;
+    const taken = linesOfTemplate(lines, { facts, corners: layout.corners, isSameLayout, newId });
     void write((book) => takeTemplate(book, plan, { name, lines: taken }), { isUndoOffered: true });
   };
   return (

@@ -226,3 +226,9 @@ test("every draft names only corners and sectors there are, fits the time, and a
     }),
   );
 });
+
+test("a drill not met twice is not carried a third time", () => {
+  const kerb = { rule: "drill", corner: 8, drill: "kerb", laps: 5, isGood: false } as const;
+  expect(rulesOf({ account, tried: [kerb] }).rules).toContain("drill");
+  expect(rulesOf({ account, tried: [kerb, kerb] }).rules).not.toContain("drill");
+});

@@ -131,3 +131,45 @@ test("lines of earlier plans that were driven are remembered, the one driven las
     { rule: "pace", isGood: true },
   ]);
 });
+
+test("evenings without a lap at pace are driven, and take no place among those the account is of", () => {
+  const driven = evenings(Object.fromEntries([1, 3, 5, 7, 9, 11].map((day) => [day, [...five, off(5)]])));
+  const session = aSession(13);
+  const drills = { session, runs: [aRun(1, [90_000, 90_000], { sessionId: session.id, kind: "drill" })] };
+  expect(factsOf({ driven: [...driven, drills] })).toMatchObject({
+    driven: { sessions: 7, laps: 38 },
+    evenings: 6,
+    lost: { laps: 36, lost: 6 },
+    usualOn: "2026-01-12",
+  });
+});
+
+test("laps are to differ as on the middle evening, so that one even run is not asked for ever after", () => {
+  const even = [84_000, 84_010, 84_000, 84_010, 84_000, 84_010];
+  const uneven = [84_000, 84_400, 84_000, 84_400, 84_000, 84_400];
+  // Half the mean square of differences of 400 is 80 000, its root 282.8; of 10 it is 7.1.
+  const { scatter } = factsOf({ driven: evenings({ 1: uneven, 3: uneven, 5: even }) });
+  expect(scatter).toBeCloseTo(282.8, 0);
+});
+
+test("what evenings are measured against is named where it is the same for all", () => {
+  const driven = evenings({ 1: five, 3: five, 5: five });
+  expect(factsOf({ driven }).against).toBe("pb");
+  const [first, ...others] = driven;
+  if (first === undefined) throw new Error("three of them");
+  const own = { ...first, session: { ...first.session, targetMs: 83_000 } };
+  expect(factsOf({ driven: [own, ...others] }).against).toBeUndefined();
+});
+
+test("of a drill it is remembered how many tries came off", () => {
+  const line: PlannedRun = {
+    ...{ id: "l", rule: "drill", purpose: "", laps: 5, drill: "braking", corner: 5 },
+    check: { figure: "drill", value: 800 },
+  };
+  const session = aSession(1, { plan: [line] });
+  const counts = [{ drill: "braking", corner: 5, tries: 10, good: 7 }] as const;
+  const runs = [aRun(1, five, { sessionId: session.id, kind: "drill", line: "l", counts })];
+  expect(factsOf({ driven: [{ session, runs }] }).tried).toMatchObject([
+    { drill: "braking", came: { good: 7, tries: 10 }, isGood: false },
+  ]);
+});

@@ -34,8 +34,11 @@ test("a usual lap, a best and a scatter are good at their value and not yet abov
     outcomeOf(line({ check: { figure, value } }), run(laps))?.met;
   expect([met("usual", 84_200), met("usual", 84_199)]).toEqual(["good", "not yet"]);
   expect([met("best", 84_000), met("best", 83_999)]).toEqual(["good", "not yet"]);
-  // Differences 200, −100, 200, 100: half their mean square is 12 500, its root 111.8.
-  expect([met("scatter", 112), met("scatter", 111)]).toEqual(["good", "not yet"]);
+  // An aim is read to the hundredth, and so is the lap beside it.
+  const odd = run([84_204, 84_209, 84_209, 84_209, 84_300]);
+  expect(outcomeOf(line({ check: { figure: "usual", value: 84_200 } }), odd)?.met).toBe("good");
+  // Differences 200, −100, 200, 100: half their mean square is 12 500, its root 111.8: told as 0.11 s.
+  expect([met("scatter", 110), met("scatter", 100)]).toEqual(["good", "not yet"]);
   expect(outcomeOf(line({ check: { figure: "scatter", value: 200 } }), run([84_000]))).toMatchObject({
     met: "too few",
   });

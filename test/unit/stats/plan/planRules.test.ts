@@ -141,3 +141,34 @@ test("a drill follows what was counted at the corner: throttle before braking, b
     "kerb",
   ]);
 });
+
+test("pace names the corner that is worth most, or none: another one would be a second answer", () => {
+  const pace = { ...account, pace: 400 };
+  const corners = [aCorner(5, { worth: worth(240), mistakes: 9 }), aCorner(8, { unused: 200 })];
+  expect(linesOf("pace", { account: pace, corners })[0]).not.toHaveProperty("corner");
+  expect(linesOf("pace", { account: pace, corners: corners.toReversed() })[0]).toMatchObject({ corner: 8 });
+});
+
+test("of one evening no more than a thousandth of the best lap is asked: else as near to it as can be", () => {
+  const asked = (best: number | undefined) => linesOf("target", { target, best })[0];
+  expect(asked(undefined)?.check.value).toBe(83_000);
+  // A thousandth of 83.083 s is 0.083083 s.
+  expect(asked(83_083)).toMatchObject({
+    check: { figure: "best", value: 83_000 },
+    because: { best: undefined },
+  });
+  expect(asked(83_084)).toMatchObject({
+    check: { figure: "best", value: 83_084 },
+    because: { best: 83_084 },
+  });
+});
+
+test("a drill that was not met goes on before another is begun, and is done once it came off", () => {
+  const corners = [aCorner(5, { braking: { what: "late", count: 2, of: 3 } })];
+  const kerb = { rule: "drill", corner: 8, drill: "kerb", laps: 5, came: { good: 7, tries: 10 } } as const;
+  expect(linesOf("drill", { corners, tried: [{ ...kerb, isGood: false }] })).toMatchObject([
+    { corner: 8, drill: "kerb", because: { because: "not met", came: { good: 7, tries: 10 } } },
+    { corner: 5, drill: "braking" },
+  ]);
+  expect(linesOf("drill", { corners, tried: [{ ...kerb, isGood: true }] })).toMatchObject([{ corner: 5 }]);
+});
