@@ -35,7 +35,8 @@ export function ComboPlan({ combo, preferences, session }: ComboPlanProps) {
       </Notice>
     );
   const first = suggestionIn(plan.lines);
-  const context = { combo, preferences, plan, facts: next.found.facts, today };
+  const { facts, draft } = next.found;
+  const context = { combo, preferences, plan, facts, draft, today };
   return (
     <div className={styles["screen"]} aria-busy={next.isRenewing}>
       {session !== undefined && <OpenSession session={session} plan={plan} />}

@@ -92,7 +92,7 @@ describe("a draft", () => {
     await user.click(await button("Down: Warm up"));
     await waitFor(async () => expect(await rows()).toEqual([before[1], before[0], ...before.slice(2)]));
     expect(await screen.findAllByText(`Run moved to place 2 of ${before.length}.`)).not.toHaveLength(0);
-    await waitFor(() => expect(screen.getByRole("button", { name: "Up: Warm up" })).toHaveFocus());
+    await waitFor(() => expect(screen.getByRole("button", { name: "Down: Warm up" })).toHaveFocus());
     await user.click(await button("Undo"));
     await waitFor(async () => expect(await rows()).toEqual(before));
     await waitFor(() => expect(stored).toBeUndefined());
@@ -187,6 +187,17 @@ it("the last run taken out brings the draft back, and says so", async () => {
       await waitFor(() => expect(screen.queryByRole("button", { name: `Take out: ${name}` })).toBeNull());
   }
   await waitFor(async () => expect(await rows()).toEqual(drafted));
+});
+
+it("says where it is laps, and not minutes, that keep a draft short", async () => {
+  const { user } = await start();
+  await user.type(await screen.findByRole("textbox", { name: "Minutes you have" }), "12{Enter}");
+  expect(await screen.findByText(/The draft is fitted to the minutes\.$/)).toBeVisible();
+  await user.clear(textbox("Minutes you have"));
+  await user.type(textbox("Minutes you have"), "120{Enter}");
+  expect(
+    await screen.findByText(/with no more than half as many laps again as your usual evening\.$/),
+  ).toBeVisible();
 });
 
 describe("a run of the plan", () => {
