@@ -7,6 +7,8 @@ import { targetThen } from "./targetThen.ts";
 export interface AccountTarget {
   readonly ms: number;
   readonly from: "session" | "target" | "reference" | "pb";
+  /** Of a target: which kind of lap it is for. */
+  readonly kind?: "best" | "median";
 }
 
 /** Any sitting is over by then: what was written down within it was known in the session. Our own choice. */
@@ -44,11 +46,11 @@ export function accountTarget({
   const { date, startedAt, targetMs } = session;
   if (targetMs !== undefined) return { ms: targetMs, from: "session" };
   const then = targets.map((target) => targetThen(target, startedAt));
-  const inForce = targetsInForce(then, page, { from: date, to: date, at: startedAt }).filter(
-    ({ kind }) => kind === "best" || kind === "median",
+  const inForce = targetsInForce(then, page, { from: date, to: date, at: startedAt }).flatMap(
+    ({ kind, value, by }) => (kind === "best" || kind === "median" ? [{ kind, value, by }] : []),
   );
   const nearest = inForce.findLast(({ by }) => by === inForce[0]?.by);
-  if (nearest !== undefined) return { ms: nearest.value, from: "target" };
+  if (nearest !== undefined) return { ms: nearest.value, from: "target", kind: nearest.kind };
   const reference = newestReference(references, startedAt + halfADay);
   if (reference !== undefined) return { ms: reference.ms, from: "reference" };
   return pbBefore === undefined ? undefined : { ms: pbBefore, from: "pb" };

@@ -253,7 +253,7 @@ export interface RunOfTest {
   readonly void?: string;
 }
 
-/** What was counted in a run: tries of one drill, and how many of them came off. */
+/** What was counted in a run: tries of one drill, and how many of them worked. */
 export interface DrillCount {
   readonly drill: Drill;
   /** Absent where the drill is of the whole lap. */

@@ -48,6 +48,8 @@ export interface EntryContext {
   readonly isDry?: boolean | undefined;
   /** Set for laps that are slow by their nature, like the first of a race. */
   readonly isSlow?: boolean | undefined;
+  /** Set in a run of a plan's drill, whose tries are counted beside its laps. */
+  readonly isCounted?: boolean | undefined;
   /** Whether a clean lap would count for the PB. */
   readonly isPractice: boolean;
   /** Whether a clean lap would be a pace lap if it were dry. Taken as true when not said. */

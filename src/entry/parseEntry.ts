@@ -6,7 +6,7 @@ import { type KnownTimes, knownTimes } from "./knownTimes.ts";
 import { type LapTimes, readLapTimes } from "./lapTimes.ts";
 import { readNote, strokeAt } from "./note.ts";
 import type { WordOptions } from "./readWord.ts";
-import { refuse } from "./refuse.ts";
+import { quoted, refuse } from "./refuse.ts";
 import type { Base, BaseName } from "./relative.ts";
 import { type EntryParts, splitEntry } from "./splitEntry.ts";
 import { askUnit, unclearUnit } from "./unitOrSpin.ts";
@@ -35,6 +35,24 @@ export function parseEntry(text: string, context: EntryContext): EntryReading {
 export function readEntry(text: string, context: EntryContext, times: KnownTimes): EntryReading {
   const { start, end } = visiblePart(text);
   if (start === end) return { ok: false, problem: nothingTyped };
+  const read = readLine(text, context, times);
+  return read.ok || context.isCounted !== true || !isCount(text) ? read : refuseCount(text, start, end);
+}
+
+/** Tries of a drill, written as `readCount` takes them and no lap time ever is. */
+const isCount = (text: string) => /^\s*\d{1,3}\s*(?:of|\/)\s*\d{1,3}\s*$/i.test(text);
+
+function refuseCount(text: string, start: number, end: number) {
+  return refuse(
+    start,
+    end - start,
+    `${quoted(text.trim())} is a count, and no lap time.`,
+    "Type it in the plan above, beside “Count”; on a phone that is under “Line”.",
+  );
+}
+
+function readLine(text: string, context: EntryContext, times: KnownTimes): EntryReading {
+  const { start, end } = visiblePart(text);
   const stroke = strokeAt(text);
   const note = readNote(text, stroke);
   if (!note.ok) return note;

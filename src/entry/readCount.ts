@@ -3,10 +3,10 @@ import type { Reading } from "#domain";
 /** Tries of a drill in one run: more is a slip. Common practice, no source. */
 const MOST = 999;
 
-const right = "Write how many came off of how many: 7 of 10, or 7/10.";
+const right = "Write how many worked, of how many tries: 7 of 10, or 7/10.";
 
 /**
- * Reads how many tries of a drill came off: "7 of 10", "7/10", "7 10". "0 of 0" is none.
+ * Reads how many tries of a drill worked: "7 of 10", "7/10", "7 10". "0 of 0" is none.
  */
 export function readCount(text: string): Reading<{ readonly good: number; readonly tries: number }> {
   const [, first = "", second = ""] = /^\s*(\d{1,6})\s*(?:of|[/\s.,:;-])\s*(\d{1,6})\s*$/i.exec(text) ?? [];
@@ -19,7 +19,7 @@ export function readCount(text: string): Reading<{ readonly good: number; readon
   if (tries > MOST) return refuse(`${tries} tries are too many for one run.`, `${MOST} is the most.`);
   if (good > tries)
     return refuse(
-      `${good} of ${tries}: more came off than were tried.`,
+      `${good} of ${tries}: more worked than were tried.`,
       `Write ${tries} of ${good}, or other numbers.`,
     );
   return { ok: true, good, tries };

@@ -6,7 +6,7 @@ import { asSentence, counted } from "./counted.ts";
 import { drillWords } from "./planLine.ts";
 
 /**
- * How often the tries of a drill came off, over all the weeks it was counted in.
+ * How often the tries of a drill worked, over all the weeks it was counted in.
  * @example "14 of 20 exits without wheelspin: 70 %, between 51 and 84 %"
  */
 export function drillTitle({ drill, all }: Pick<DrillWeeks, "drill" | "all">): string {
@@ -14,11 +14,11 @@ export function drillTitle({ drill, all }: Pick<DrillWeeks, "drill" | "all">): s
   return `${all.good} of ${all.tries} ${drillWords[drill].good}: ${Math.round(all.share * 100)} %, between ${low} and ${high} %`;
 }
 
-/** Whether more came off in the last week than in the first; with one week only what it needs. */
+/** Whether more worked in the last week than in the first; with one week only what it needs. */
 export function drillReading({ weeks }: Pick<DrillWeeks, "weeks">): string {
   const [first, last] = [weeks[0], weeks.at(-1)];
   if (first === undefined || last === undefined || first === last)
-    return "Whether more come off cannot be told yet: it needs a second week.";
+    return "Whether more of them work cannot be told yet: it needs a second week.";
   const told = `${last.good} of ${last.tries} in the last week, ${first.good} of ${first.tries} in the first`;
   return `${asSentence(told)}: ${saySharesApart(last, first, ["very likely more", "very likely fewer"])}.`;
 }

@@ -123,8 +123,15 @@ export { personalBestReading, personalBestTitle } from "./personalBest.ts";
 export { checkWords } from "./planChecks.ts";
 export { type PlanRests, planEvidence, planRests } from "./planEvidence.ts";
 export { drillWords, plannedLines, sayDrill, sayDrillCount, sayGoodWhen, writtenLine } from "./planLine.ts";
-export { nextOfLine, sayLineInShort, sayLineSoFar, sayPlaceInPlan } from "./planLog.ts";
-export { sayCameTo, sayMet } from "./planOutcome.ts";
+export {
+  nextOfLine,
+  sayLapsSoFar,
+  sayLineInShort,
+  sayLineSoFar,
+  sayNoneLeft,
+  sayPlaceInPlan,
+} from "./planLog.ts";
+export { sayCameTo, sayMet, sayWent } from "./planOutcome.ts";
 export { sayPlanSize } from "./planSize.ts";
 export { linesOfTemplate, templateOf } from "./planTemplate.ts";
 export { sayWhy } from "./planWhy.ts";

@@ -33,6 +33,6 @@ function whatToDo(low: number, high: number): string {
   if (low > 0)
     return "Part of what an evening brings is warming up: begin with more laps that do not count, and judge what is new by how the next evening begins.";
   if (high < 0)
-    return "Fresh laps are the faster ones: judge an evening by them, not by its last. Tired driver or worn tyres, these figures cannot tell which.";
+    return "What an evening brought is there on the next, and more: what was learnt by then, or fresh laps. These figures cannot tell which.";
   return "Judge what is new by how the next evening begins.";
 }

@@ -9,5 +9,5 @@ export const checkWords: Readonly<Record<PlanFigure, string>> = {
   scatter: "laps differ by at most",
   corner: "mistakes at the corner, at most",
   sector: "time in the sector, at most",
-  drill: "tries of ten that come off",
+  drill: "tries of ten that work",
 };

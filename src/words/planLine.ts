@@ -15,12 +15,32 @@ import { counted } from "./counted.ts";
 import { sayWhy } from "./planWhy.ts";
 import { targetFigure } from "./targets.ts";
 
-/** What each drill counts: a try that came off. */
-export const drillWords: Readonly<Record<Drill, { readonly name: string; readonly good: string }>> = {
-  traction: { name: "Exits without wheelspin", good: "exits without wheelspin" },
-  braking: { name: "Stops at the mark", good: "stops at the mark" },
-  "half throttle": { name: "Laps at half throttle", good: "laps at half throttle without lifting" },
-  kerb: { name: "One car’s width from the kerb", good: "passes one car’s width from the kerb" },
+interface DrillWords {
+  readonly name: string;
+  /** What is counted: tries that worked. */
+  readonly good: string;
+  /** How one try went, well and not, on a key. */
+  readonly keys: readonly [worked: string, not: string];
+}
+
+/** What each drill is called, and how its tries are told. */
+export const drillWords: Readonly<Record<Drill, DrillWords>> = {
+  traction: {
+    name: "Exits without wheelspin",
+    good: "exits without wheelspin",
+    keys: ["No wheelspin", "Wheelspin"],
+  },
+  braking: { name: "Stops at the mark", good: "stops at the mark", keys: ["At the mark", "Missed"] },
+  "half throttle": {
+    name: "Laps at half throttle",
+    good: "laps at half throttle without lifting",
+    keys: ["No lift", "Lifted"],
+  },
+  kerb: {
+    name: "One car’s width from the kerb",
+    good: "passes one car’s width from the kerb",
+    keys: ["On the line", "Off it"],
+  },
 };
 
 /** What was counted of a drill: "7 of 10 stops at the mark" */
@@ -125,7 +145,7 @@ function attendToOf(line: DraftLine, corners: readonly Corner[]): string | undef
       return corner === undefined ? "room to spare at the edges" : `room to spare at corner ${corner}`;
     case "corner":
     case "drill":
-      return sayCornerTask(because) ?? (drill && `only whether it comes off, not the time`);
+      return sayCornerTask(because) ?? (drill && `only whether it works, not the time`);
     case "repeatability":
       return `the same brake points and kerbs${sector === undefined ? "" : `, ${saySectorWith(sector, corners)} above all`}`;
     case "runs alike":
@@ -226,7 +246,7 @@ export function sayGoodWhen({
     case "sector":
       return `sector ${sector} usually ${sayAmount(value, thousandths)} or under`;
     case "drill":
-      return `${Math.round(value / 100)} of 10 ${drill === undefined ? "come off" : drillWords[drill].good}`;
+      return `${Math.round(value / 100)} of 10 ${drill === undefined ? "work" : drillWords[drill].good}`;
     case "driven":
       return laps === 0 ? "driven" : `${counted(laps, "lap")} driven`;
   }

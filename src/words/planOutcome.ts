@@ -1,21 +1,21 @@
 import { formatLapTime } from "#domain";
 import type { LineOutcome } from "#stats";
 import { hundredths, sayAmount, thousandths } from "./amount.ts";
-import { counted } from "./counted.ts";
+import { asSentence, counted } from "./counted.ts";
 import { drillWords } from "./planLine.ts";
 
 const met: Readonly<Record<LineOutcome["met"], string>> = {
-  good: "Good",
-  "not yet": "Not yet",
-  "too few": "Too few laps to say",
-  yours: "Yours to judge",
-  skipped: "Left out",
-  "to come": "Not driven",
+  good: "good",
+  "not yet": "not yet",
+  "too few": "too few laps to say",
+  yours: "yours to judge",
+  skipped: "left out",
+  "to come": "not driven",
 };
 
 /** Whether a line of a plan worked, in one or two words. */
 export function sayMet({ met: how }: Pick<LineOutcome, "met">): string {
-  return met[how];
+  return asSentence(met[how]);
 }
 
 /**
@@ -42,8 +42,20 @@ export function sayCameTo({ line: { check, sector, corner, drill }, value, of, l
     case "sector":
       return `sector ${sector} usually ${sayAmount(value, thousandths)}`;
     case "drill":
-      return `${value} of ${of ?? 0} ${drill === undefined ? "came off" : drillWords[drill].good}`;
+      return `${value} of ${of ?? 0} ${drill === undefined ? "worked" : drillWords[drill].good}`;
     case "driven":
       return `${value} of ${counted(of ?? 0, "lap")} driven`;
   }
+}
+
+/**
+ * How the run of a line went, once it has ended; empty where nobody drove it.
+ * @example "Equal laps: good, laps differed by 0.16 s", "Stops at the mark, corner 5: not yet, 7 of 10"
+ */
+export function sayWent(outcome: LineOutcome): string {
+  const { line, met: how, value, of = 0 } = outcome;
+  if (how === "skipped" || how === "to come") return "";
+  // What is counted in a drill is its name.
+  const cameTo = line.check?.figure === "drill" && of > 0 ? `${value} of ${of}` : sayCameTo(outcome);
+  return `${line.purpose}: ${[met[how], cameTo].filter(Boolean).join(", ")}`;
 }

@@ -138,18 +138,18 @@ test("a drill is counted by touch and as a whole, over a reload at each step, an
     .getByRole("button", { name: /corner 5/ })
     .tap();
   await expect(panel(page)).toContainText(/corner 5/);
-  for (const key of ["Came off", "Not"])
+  for (const key of ["At the mark", "Missed"])
     expect(
       (await panel(page).getByRole("button", { name: key, exact: true }).boundingBox())?.height,
     ).toBeGreaterThanOrEqual(44);
   const counted = panel(page).getByLabel("Counted");
   for (let tries = 1; tries <= 4; tries++) {
-    await hand.button(tries === 3 ? "Not" : "Came off", panel(page));
+    await hand.button(tries === 3 ? "Missed" : "At the mark", panel(page));
     await expect(counted).toHaveText(`${tries >= 3 ? tries - 1 : tries} of ${tries}`);
   }
   await page.reload();
   await expect(counted).toHaveText("3 of 4");
-  await hand.button("Came off", panel(page));
+  await hand.button("At the mark", panel(page));
   await expect(counted).toHaveText("4 of 5");
   await page.getByRole("button", { name: "Undo" }).tap();
   await expect(counted).toHaveText("3 of 4");
@@ -159,7 +159,7 @@ test("a drill is counted by touch and as a whole, over a reload at each step, an
   const typed = page.getByRole("dialog").getByRole("textbox", { name: "Or as a whole" });
   await hand.write(typed, "12 of 10");
   await page.getByRole("dialog").getByRole("button", { name: "Count", exact: true }).tap();
-  await expect(page.getByText(/more came off than were tried/)).toBeVisible();
+  await expect(page.getByText(/more worked than were tried/)).toBeVisible();
   await page.reload();
   await panel(page).getByRole("button", { name: "Another line of the plan" }).tap();
   await expect(typed).toHaveValue("12 of 10");

@@ -101,7 +101,7 @@ const drillCount = v.pipe(
     tries: count(practiceRanges.tries),
     good: count(practiceRanges.tries),
   }),
-  v.check(({ tries, good }) => good <= tries, "more came off than were tried"),
+  v.check(({ tries, good }) => good <= tries, "more worked than were tried"),
 );
 
 const wanted = {

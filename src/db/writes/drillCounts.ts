@@ -21,7 +21,7 @@ export function countTry(
   return change(book, counted, ({ tries, good }) => ({ tries: tries + 1, good: good + Number(isGood) }));
 }
 
-/** Stores how many tries of a drill there were and how many came off, as typed; no tries take the count away. */
+/** Stores how many tries of a drill there were and how many worked, as typed; no tries take the count away. */
 export function setCount(
   book: Logbook,
   { tries, good, ...counted }: CountedDrill & { readonly tries: number; readonly good: number },

@@ -58,8 +58,8 @@ export function leaveOutLine(
 }
 
 /**
- * Lets a run drive another line of its session's plan, with its kind and effort; without one it drives none. A line that was left
- * out is taken in again by it.
+ * Lets a run drive another line of its session's plan; without one it drives none. A line that was left out is taken in again by
+ * it. A run that holds nothing yet takes the line's kind and effort; what is in one stays what it was driven as.
  */
 export function driveLine(
   book: Logbook,
@@ -77,11 +77,12 @@ export function driveLine(
         plan: plan.map((one) => (one === line ? taken : one)),
       });
     }
-    await drive(writer, run, line);
-    return changeOf(
-      writer,
-      line === undefined ? "Run without a line of the plan" : `Run drives “${line.purpose}”`,
-    );
+    const isKept = holdsAnything(run);
+    if (isKept) await writer.patch("runs", run.id, { line: line?.id });
+    else await drive(writer, run, line);
+    const said = line === undefined ? "Run without a line of the plan" : `Run drives “${line.purpose}”`;
+    const isOdd = isKept && line !== undefined && isDrill(line) !== isDrill(run);
+    return changeOf(writer, isOdd ? `${said}, and stays a ${sayRunOf(run)}` : said);
   });
 }
 
@@ -89,5 +90,9 @@ async function drive(writer: Writer, run: Run, line: PlannedRun | undefined): Pr
   const { id, kind = "pace", effort = "full" } = line ?? {};
   await writer.patch("runs", run.id, { line: id, kind, effort });
 }
+
+const isDrill = ({ kind }: Pick<PlannedRun, "kind">) => kind === "drill";
+
+const sayRunOf = ({ kind }: Run) => (kind === "drill" ? "drill" : `${kind} run`);
 
 const isEmpty = (run: Run) => run.endedAt === undefined && !holdsAnything(run);

@@ -24,7 +24,7 @@ export interface SessionTrend {
   /** A clear change needs p under 0.1 and an interval without zero. */
   readonly finding: "falling" | "rising" | "no clear change";
   readonly perWeek: Slope;
-  /** By laps driven; absent where no laps lie between the sessions. */
+  /** By laps driven; absent where fewer than a hundred lie between the sessions: no line is told beyond what was driven. */
   readonly per100Laps: Slope | undefined;
   /** A change worth showing, in the figure's unit, and how many more sessions like these would show it; undefined
    * when more than 500. */
@@ -59,11 +59,9 @@ export function sessionTrend(
   const weeks = points.map((point) => (point.startedAt - first) / WEEK);
   const test = mannKendall(values);
   const perWeek = theilSen(weeks, values, CONFIDENCE);
-  const per100Laps = theilSen(
-    points.map((point) => point.laps / 100),
-    values,
-    CONFIDENCE,
-  );
+  const driven = points.map((point) => point.laps / 100);
+  const isLong = (driven.at(-1) ?? 0) - (driven[0] ?? 0) >= 1;
+  const per100Laps = isLong ? theilSen(driven, values, CONFIDENCE) : undefined;
   if (test === undefined || perWeek === undefined) return unknown({ because: "all at one time" });
   const p = withStreaks(test, weeks, values, perWeek.slope);
   const isClear = p < 1 - CONFIDENCE && (perWeek.low > 0 || perWeek.high < 0);

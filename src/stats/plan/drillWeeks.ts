@@ -23,7 +23,7 @@ export interface DrillWeeks {
 }
 
 /**
- * How often the tries of each drill came off, week by week, with Wilson's 90 % score interval (Wilson 1927). Those counted last
+ * How often the tries of each drill worked, week by week, with Wilson's 90 % score interval (Wilson 1927). Those counted last
  * come first.
  * @param days in any order
  */

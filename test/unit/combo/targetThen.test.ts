@@ -29,8 +29,8 @@ test("a session is measured against what was wanted then, whatever is wanted now
       references: [],
       pbBefore: 90_000,
     });
-  expect(measured(5, "2026-03-05")).toEqual({ ms: 83_000, from: "target" });
-  expect(measured(15, "2026-03-15")).toEqual({ ms: 82_500, from: "target" });
+  expect(measured(5, "2026-03-05")).toEqual({ ms: 83_000, from: "target", kind: "best" });
+  expect(measured(15, "2026-03-15")).toEqual({ ms: 82_500, from: "target", kind: "median" });
   expect(measured(25, "2026-03-25")).toEqual({ ms: 90_000, from: "pb" });
 });
 

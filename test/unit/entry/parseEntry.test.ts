@@ -296,3 +296,17 @@ describe("a second Enter", () => {
     );
   });
 });
+
+describe("a count typed as a lap", () => {
+  it.each(["7 of 10", " 7of10 "])("is shown the way to its own field in a drill: %s", (text) => {
+    const { wrong, right } = refusal(text, { isCounted: true });
+    expect(wrong).toBe(`“${text.trim()}” is a count, and no lap time.`);
+    expect(right).toBe("Type it in the plan above, beside “Count”; on a phone that is under “Line”.");
+  });
+
+  it("is refused as any other text where nothing is counted, and no lap of a drill is taken for one", () => {
+    expect(refusal("7 of 10").wrong).not.toContain("count");
+    expect(refusal("1:75", { isCounted: true }).wrong).not.toContain("count");
+    expect(lapOf("1:44.9 / 10", { isCounted: true })).toMatchObject({ ms: 104_900, note: "10" });
+  });
+});

@@ -16,10 +16,13 @@ describe("a count of a drill's tries", () => {
   });
 
   it.each([
-    ["", "Nothing is written here. Write how many came off of how many: 7 of 10, or 7/10."],
-    ["7", "“7” is no count. Write how many came off of how many: 7 of 10, or 7/10."],
-    ["seven of ten", "“seven of ten” is no count. Write how many came off of how many: 7 of 10, or 7/10."],
-    ["12 of 10", "12 of 10: more came off than were tried. Write 10 of 12, or other numbers."],
+    ["", "Nothing is written here. Write how many worked, of how many tries: 7 of 10, or 7/10."],
+    ["7", "“7” is no count. Write how many worked, of how many tries: 7 of 10, or 7/10."],
+    [
+      "seven of ten",
+      "“seven of ten” is no count. Write how many worked, of how many tries: 7 of 10, or 7/10.",
+    ],
+    ["12 of 10", "12 of 10: more worked than were tried. Write 10 of 12, or other numbers."],
     ["7 of 1000", "1000 tries are too many for one run. 999 is the most."],
   ])("says what is wrong with “%s”", (text, said) => {
     expect(read(text)).toBe(said);

@@ -28,7 +28,7 @@ test("the last week is set against the first, and says when it may be chance", (
   );
   expect(drillReading(counted([5, 10], [7, 10]))).toMatch(/: the difference may be chance\.$/);
   expect(drillReading(counted([5, 10], [5, 10]))).toMatch(/: the same\.$/);
-  expect(drillReading(counted([5, 10]))).toMatch(/^Whether more come off cannot be told yet/);
+  expect(drillReading(counted([5, 10]))).toMatch(/^Whether more of them work cannot be told yet/);
 });
 
 const followed = (before: readonly [number, number], since: readonly [number, number]): DrillsFollowed => {

@@ -23,7 +23,7 @@ test("evenings that begin faster do not say why", () => {
     "An evening begins faster by 0.12 s than the one before ended, very likely",
   );
   expect(overnightReading(review)).toContain("up to 0.22 s faster");
-  expect(overnightReading(review)).toContain("these figures cannot tell which");
+  expect(overnightReading(review)).toContain("These figures cannot tell which");
 });
 
 test("where chance may have done it nothing is claimed, and with too few evenings it says what is missing", () => {

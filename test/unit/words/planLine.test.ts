@@ -74,7 +74,7 @@ describe("when a run has worked", () => {
     [{ check: { figure: "corner", value: 0 }, corner: 5 }, "no mistake at corner 5"],
     [{ check: { figure: "corner", value: 1 }, corner: 5 }, "at most 1 mistake at corner 5"],
     [{ check: { figure: "drill", value: 800 }, drill: "braking" }, "8 of 10 stops at the mark"],
-    [{ check: { figure: "drill", value: 800 } }, "8 of 10 come off"],
+    [{ check: { figure: "drill", value: 800 } }, "8 of 10 work"],
     [{ check: { figure: "driven" }, laps: 3 }, "3 laps driven"],
   ] as const)("%o", (line, words) => expect(sayGoodWhen(line)).toBe(words));
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { PlannedRun } from "#domain";
 import type { LineOutcome } from "#stats";
-import { nextOfLine, sayLineInShort, sayLineSoFar, sayPlaceInPlan } from "#words";
+import { nextOfLine, sayLapsSoFar, sayLineInShort, sayLineSoFar, sayPlaceInPlan } from "#words";
 
 const line: PlannedRun = {
   id: "b",
@@ -31,13 +31,13 @@ describe("a line of the plan on Log", () => {
     expect(sayLineInShort(line)).toBe("Corner 5 · 8 laps, learning effort");
   });
 
-  it("has its place among those that are not left out", () => {
+  it("has its place among all of them, those left out too", () => {
     const plan = [
       { id: "a", purpose: "Warm up", skipped: true } as const,
       line,
       { id: "c", purpose: "Race" },
     ];
-    expect(sayPlaceInPlan(line, plan)).toBe("1 of 2");
+    expect(sayPlaceInPlan(line, plan)).toBe("2 of 3");
     expect(sayPlaceInPlan({ id: "x", purpose: "gone" }, plan)).toBe("");
   });
 
@@ -53,7 +53,8 @@ describe("a line of the plan on Log", () => {
   it("counts laps alone where it has no figure yet, or none but its laps", () => {
     expect(sayLineSoFar(outcome({ laps: 0, met: "to come", value: undefined }))).toBe("0 of 8 laps");
     const drill = { ...line, drill: "braking", check: { figure: "drill", value: 800 } } as const;
-    expect(sayLineSoFar(outcome({ line: drill, of: 0 }))).toBe("5 of 8 laps");
+    expect(sayLineSoFar(outcome({ line: drill, of: 0 }))).toBe("5 of 8 laps, stops at the mark: 0 of 0");
+    expect(sayLapsSoFar(outcome({ line: drill, of: 0 }))).toBe("5 of 8 laps");
     const driven = { ...line, laps: 3, check: { figure: "driven" } as const };
     expect(sayLineSoFar(outcome({ line: driven, laps: 2, met: "not yet", value: 2, of: 3 }))).toBe(
       "2 of 3 laps",

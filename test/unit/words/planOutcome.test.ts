@@ -1,7 +1,7 @@
 import { describe, expect, it, test } from "vitest";
 import type { PlannedRun } from "#domain";
 import type { LineOutcome } from "#stats";
-import { sayCameTo, sayMet } from "#words";
+import { sayCameTo, sayMet, sayWent } from "#words";
 import { expectWellFormed } from "./wellFormed.ts";
 
 const cameTo = (line: Partial<PlannedRun>, value?: number, of?: number, laps = 8): LineOutcome => ({
@@ -37,7 +37,7 @@ describe("what a line came to is said in the figure it is told by", () => {
       cameTo({ check: { figure: "drill", value: 800 }, drill: "braking" }, 7, 10),
       "7 of 10 stops at the mark",
     ],
-    [cameTo({ check: { figure: "drill", value: 800 } }, 7, 10), "7 of 10 came off"],
+    [cameTo({ check: { figure: "drill", value: 800 } }, 7, 10), "7 of 10 worked"],
     [cameTo({ check: { figure: "driven" } }, 3, 4), "3 of 4 laps driven"],
   ] as const)("%#: %s", (outcome, words) => {
     expect(sayCameTo(outcome)).toBe(words);
@@ -51,4 +51,22 @@ test("without a figure the laps are said, and nothing where none were driven", (
     "1 lap driven",
   );
   expect(sayCameTo(cameTo({}, undefined, undefined, 0))).toBe("");
+});
+
+test("how a line went is said in a few words once its run has ended", () => {
+  const even = { purpose: "Equal laps", check: { figure: "scatter", value: 200 } } as const;
+  expect(sayWent(cameTo(even, 160))).toBe("Equal laps: good, laps differed by 0.16 s");
+  const drill = {
+    purpose: "Stops at the mark",
+    drill: "braking",
+    check: { figure: "drill", value: 800 },
+  } as const;
+  expect(sayWent({ ...cameTo(drill, 7, 10), met: "not yet" })).toBe("Stops at the mark: not yet, 7 of 10");
+  expect(sayWent({ ...cameTo(drill, 0, 0), met: "too few" })).toBe(
+    "Stops at the mark: too few laps to say, 8 laps driven",
+  );
+  expect(sayWent({ ...cameTo({ purpose: "Race" }), met: "yours" })).toBe(
+    "Race: yours to judge, 8 laps driven",
+  );
+  for (const met of ["skipped", "to come"] as const) expect(sayWent({ ...cameTo({}), met })).toBe("");
 });

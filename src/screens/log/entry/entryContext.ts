@@ -51,6 +51,7 @@ export function entryContext(about: About): EntryContext {
     ...(layout.sectors !== undefined && { sectors: layout.sectors }),
     ...(layout.corners.length > 0 && { corners: layout.corners.length }),
     isPractice: run === undefined || (run.guest === undefined && mayTakeBest(run.kind, about.hasEarlierBest)),
+    isCounted: run?.kind === "drill" && run.line !== undefined,
     isSlow: run?.kind === "race" && last === undefined,
   };
 }

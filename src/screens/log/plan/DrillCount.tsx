@@ -2,6 +2,7 @@ import { countTry } from "#db";
 import type { Drill, Id } from "#domain";
 import { useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
+import { drillWords } from "#words";
 import styles from "./DrillCount.module.css";
 import { TypedCount } from "./TypedCount.tsx";
 
@@ -20,13 +21,14 @@ export function DrillCount({ runId, drill, corner, good, tries, isTight }: Drill
   const write = useWrite();
   const count = (isGood: boolean) =>
     void write((book) => countTry(book, { runId, drill, corner, isGood }), { isUndoOffered: true });
+  const [worked, not] = drillWords[drill].keys;
   return (
     <div className={styles["count"]}>
       <Button size="between" className={styles["key"]} onClick={() => count(true)}>
-        Came off
+        {worked}
       </Button>
       <Button size="between" className={styles["key"]} onClick={() => count(false)}>
-        Not
+        {not}
       </Button>
       <output className={styles["sum"]} aria-label="Counted">
         {good} of {tries}

@@ -81,7 +81,7 @@ export function PickLine({ plan, run, isBetween, onClose }: PickLineProps) {
       </div>
       {line?.drill !== undefined && (
         <section aria-labelledby={countId}>
-          <p id={countId}>How many came off in this run, of how many:</p>
+          <p id={countId}>How many worked in this run, of how many tries:</p>
           <TypedCount runId={run.id} drill={line.drill} corner={line.corner} />
         </section>
       )}

@@ -5,7 +5,15 @@ import { useWrite } from "#live";
 import type { LineOutcome } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { Name } from "#ui/Name.tsx";
-import { sayLineInShort, sayLineSoFar, sayPlaceInPlan } from "#words";
+import {
+  sayLapsSoFar,
+  sayLineInShort,
+  sayLineSoFar,
+  sayNoneLeft,
+  sayPlaceInPlan,
+  sayRunTask,
+  sayWent,
+} from "#words";
 import { useIsNarrow } from "../session/useIsNarrow.ts";
 import { DrillCount } from "./DrillCount.tsx";
 import styles from "./PlanPanel.module.css";
@@ -33,13 +41,20 @@ export function PlanPanel(props: PlanPanelProps) {
   const { plan, run, isSmall, isBetween, isTold } = props;
   const [isPicking, setPicking] = useState(false);
   const outcome = plan.outcomes.find(({ line }) => line === plan.line);
+  const went = isBetween && plan.before !== undefined ? sayWent(plan.before) : "";
   return (
     <section
       aria-label="Plan"
       className={styles["panel"]}
       data-small={isSmall ? (isBetween ? "next" : "run") : undefined}
       data-told={isTold || undefined}
+      data-drill={outcome?.line.drill !== undefined || undefined}
     >
+      {went !== "" && (
+        <p className={styles["went"]}>
+          <Name>{went}</Name>
+        </p>
+      )}
       {outcome === undefined ? <NoLine plan={plan} /> : <OfLine {...props} outcome={outcome} />}
       {run !== undefined && <Ways {...props} run={run} outcome={outcome} onPick={() => setPicking(true)} />}
       {isPicking && run !== undefined && (
@@ -51,12 +66,10 @@ export function PlanPanel(props: PlanPanelProps) {
   );
 }
 
-function NoLine({ plan: { toCome } }: Pick<PlanPanelProps, "plan">) {
+function NoLine({ plan: { toCome, outcomes } }: Pick<PlanPanelProps, "plan">) {
   return (
-    <p className={styles["second"]}>
-      {toCome === undefined
-        ? "Plan: every line of it is driven or left out."
-        : "Plan: this run drives no line of it."}
+    <p className={styles["none"]}>
+      {toCome === undefined ? sayNoneLeft(outcomes) : "Plan: this run drives no line of it."}
     </p>
   );
 }
@@ -69,12 +82,17 @@ interface OfLineProps extends PlanPanelProps {
 function OfLine({ plan, outcome, isBetween, isSmall }: OfLineProps) {
   const { line, laps } = outcome;
   const place = sayPlaceInPlan(line, plan.lines);
-  const isCounted = outcome.of !== undefined && line.drill !== undefined;
-  const soFar = laps === 0 && !isCounted ? undefined : sayLineSoFar(outcome);
+  const isDrill = line.drill !== undefined;
+  const soFar = laps === 0 && !isDrill ? undefined : sayLineSoFar(outcome);
+  // The count of a drill stands under it.
+  const inShort = isDrill ? sayLapsSoFar(outcome) : (soFar ?? sayRunTask(line));
   if (isSmall && !isBetween)
     return (
-      <p className={styles["words"]}>
-        <Name>{`${place}: ${soFar ?? sayLineInShort(line)}`}</Name>
+      <p className={styles["small"]}>
+        <span className={styles["purpose"]}>
+          {place} <Name>{line.purpose}</Name>
+        </span>
+        <span className={styles["progress"]}>: {inShort}</span>
       </p>
     );
   const about = [line.attendTo, line.goodWhen && `good when ${line.goodWhen}`].filter(Boolean).join(" · ");

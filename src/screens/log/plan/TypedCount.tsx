@@ -14,7 +14,7 @@ interface TypedCountProps {
   readonly corner: number | undefined;
 }
 
-/** How many tries of a drill came off, typed as a whole; left, it is stored, and what cannot be read stays and outlives the page. */
+/** How many tries of a drill worked, typed as a whole; left, it is stored, and what cannot be read stays and outlives the page. */
 export function TypedCount({ runId, drill, corner }: TypedCountProps) {
   const draft = useDraft(`count ${runId} ${drill} ${corner ?? ""}`, "");
   const reading = readCount(draft.value);

@@ -8,6 +8,8 @@ export interface PlanTonight {
   readonly outcomes: readonly LineOutcome[];
   /** The line that the run being driven drives, or, with no run open, the one to come; undefined where it drives none. */
   readonly line: PlannedRun | undefined;
+  /** What became of the line that the run before it drove; undefined where that drove none, and of a rig test, which tells it itself. */
+  readonly before: LineOutcome | undefined;
   /** The line of the run after it. */
   readonly toCome: PlannedRun | undefined;
 }
@@ -26,9 +28,14 @@ export function planTonight(
   if (endedAt !== undefined || lines.length === 0) return undefined;
   const toCome = lineToCome(lines, runs);
   const driven = current?.guest === undefined ? current?.line : undefined;
+  const outcomes = planOutcome(lines, runs, preferences);
+  const before = runs.findLast((run) => run !== current);
   return {
     lines,
-    outcomes: planOutcome(lines, runs, preferences),
+    outcomes,
+    before: outcomes.find(
+      ({ line }) => before?.guest === undefined && line.id === before?.line && line.rigTest === undefined,
+    ),
     line: current === undefined ? toCome : lines.find(({ id }) => id === driven),
     toCome,
   };

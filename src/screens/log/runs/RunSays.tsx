@@ -45,7 +45,7 @@ export function RunSays({ said: { report, number, isBeaten }, next, isTold, isSi
       <FigureRow figures={sayRunFigures(report)} />
       {next && (
         <p className={styles["next"]}>
-          {next.suggestion} <span className={styles["reason"]}>{next.reason}</span>
+          <strong>Next:</strong> {next.suggestion} <span className={styles["reason"]}>{next.reason}</span>
         </p>
       )}
       {figures("Figures")}

@@ -88,6 +88,8 @@ const drivingMs = (runs: readonly Run[]) =>
 const targetNames = {
   session: "target of the day",
   target: "target",
+  best: "best-lap target",
+  median: "usual-lap target",
   reference: "reference lap",
   pb: "PB",
 } as const;
@@ -300,7 +302,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
           <SessionAbout
             session={session}
             targetMs={target?.ms}
-            targetFrom={target && targetNames[target.from]}
+            targetFrom={target && targetNames[target.kind ?? target.from]}
           />
           <div className={styles["asked"]}>
             <DateQuestion data={data} />

@@ -8,7 +8,7 @@ import { drillReading, drillTitle, sayDrill, shareEnds } from "#words";
 import styles from "./Plan.module.css";
 import type { PlanContext } from "./planContext.ts";
 
-/** How often the drills of the last weeks came off, each on its range; nothing where none was counted. */
+/** How often the drills of the last weeks worked, each on its range; nothing where none was counted. */
 export function DrillShares({ context: { combo, today } }: { readonly context: PlanContext }) {
   const { value: counted } = useFigures("drills", { comboId: combo.id, today });
   if (counted === undefined || counted.drills.length === 0) return null;

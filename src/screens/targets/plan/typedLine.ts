@@ -115,7 +115,7 @@ const measures = {
   scatter: { name: "How far laps differ", unit: "s", stored: A_SECOND, least: 0.01, most: 60 },
   sectorTime: { name: "Time in the sector", unit: "s", stored: A_SECOND, least: 0.1, most: 3600 },
   mistakes: { name: "Mistakes", unit: "", least: 0, most: 99, isWhole: true },
-  tries: { name: "Tries that come off", unit: "", least: 1, most: 10, isWhole: true },
+  tries: { name: "Tries that work", unit: "", least: 1, most: 10, isWhole: true },
 } as const satisfies Readonly<Record<string, Measure>>;
 
 /** Reads what was typed: the run, or what is wrong in which field. What the figures said of it stays while it is the same run. */

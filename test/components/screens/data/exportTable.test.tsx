@@ -69,7 +69,7 @@ it("saves sessions, targets and rig records, and leaves the byte order mark out 
   await user.click(part().getByRole("button", { name: "Save as CSV" }));
   await screen.findAllByText(/as My-logbook-targets-2026-11-25\.csv/);
   expect((await text()).split("\r\n")[1]).toBe(
-    "Club hatch,'=Varnholt,,best lap,,82.5,s,2026-12-24,2026-11-25,,,",
+    "Club hatch,'=Varnholt,,best lap,,82.5,s,2026-12-24,2026-11-25,,,,,",
   );
   await user.click(part().getByRole("radio", { name: "rig records" }));
   await user.click(part().getByRole("button", { name: "Save as CSV" }));

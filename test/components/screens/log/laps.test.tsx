@@ -32,7 +32,7 @@ describe("the rows of a run", () => {
       ["3", expect.stringContaining("1:35.000"), "+10.600 slower", "+10.600", "+11.000", "off, corner 5"],
       ["4", expect.stringContaining("1:24.450"), "+0.050 slower", "+0.050", "+0.450", ""],
     ]);
-    expect(screen.getByText(/19:00 · target 1:24\.000/)).toBeVisible();
+    expect(screen.getByText(/19:00 · best-lap target 1:24\.000/)).toBeVisible();
     expect(screen.getByRole("button", { name: /^Figures/ })).toHaveTextContent(
       /0 of 3 laps at 1:24\.000 or under; best \+0\.400 s, usual \+0\.450 s/,
     );

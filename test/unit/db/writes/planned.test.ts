@@ -120,6 +120,31 @@ test("a run drives another line when it is told to, or none", async () => {
   await expect(driveLine(book, { runId, lineId: book.newId() })).rejects.toThrow("no longer in the plan");
 });
 
+test("a run that holds laps takes another line without its kind and effort, and the notice says where they do not fit", async () => {
+  const { book, sessionId, runs } = await planned();
+  const [run] = await runsOfSession(book, sessionId);
+  const runId = run?.id ?? "";
+  const [warmUp, drill] = plan.map(({ id }) => id);
+  await addLap(book, { runId, id: book.newId(), lap: aLap(90_000) });
+  const drive = async (lineId: string | undefined) => (await driveLine(book, { runId, lineId })).what;
+  expect(await drive(drill)).toBe("Run drives “Corner 5”, and stays a warm-up run");
+  expect(await runs()).toEqual([["warm-up", "easy", drill]]);
+  expect(await drive(undefined)).toBe("Run without a line of the plan");
+  expect(await drive(warmUp)).toBe("Run drives “Warm up”");
+  expect(await runs()).toEqual([["warm-up", "easy", warmUp]]);
+});
+
+test("a drill of which tries are counted stays a drill on a timed line", async () => {
+  const { book, sessionId, runs } = await planned();
+  const [run] = await runsOfSession(book, sessionId);
+  const runId = run?.id ?? "";
+  await driveLine(book, { runId, lineId: plan[1]?.id });
+  await countTry(book, { runId, drill: "braking", corner: 5, isGood: true });
+  const { what } = await driveLine(book, { runId, lineId: plan[0]?.id });
+  expect(what).toBe("Run drives “Warm up”, and stays a drill");
+  expect(await runs()).toEqual([["drill", "learning", plan[0]?.id]]);
+});
+
 test("a run that is moved to another session drives no line there, and its line is free again", async () => {
   const { book, sessionId, runs } = await planned();
   const [run] = await runsOfSession(book, sessionId);

@@ -94,20 +94,27 @@ describe("the trends of a period", () => {
     );
 
   it("count the laps of sessions before it, and of those without a usual lap", () => {
-    // Middles at 3, 9, then two laps more, 17, 23, 29 and 35 laps: a usual lap of 10 ms less a lap.
+    // Middles at 15, 45, then two laps more, 77, 107, 137 and 167 laps: a usual lap of 10 ms less a lap.
+    const thirty = (day: number, level: number) => aDigest(day, new Array<number>(30).fill(level));
     const page = [
-      session(-2, 90_000, 0),
-      session(0, 84_000, 0),
+      thirty(-2, 90_000),
+      thirty(0, 84_000),
       aDigest(3, [84_000, 84_000]),
-      session(7, 83_920, 0),
-      session(14, 83_860, 0),
-      session(21, 83_800, 0),
-      session(28, 83_740, 0),
+      thirty(7, 83_680),
+      thirty(14, 83_380),
+      thirty(21, 83_080),
+      thirty(28, 82_780),
     ];
     const { trend } = reviewTrends(page.slice(1), page);
     expect(trend).toMatchObject({ known: true, value: { sessions: 5, finding: "falling" } });
     expect(trend.known && trend.value.per100Laps?.slope).toBeCloseTo(-1000, 9);
-    expect(trend.known && trend.value.change).toBeCloseTo(0.005 * 83_860, 9);
+    expect(trend.known && trend.value.change).toBeCloseTo(0.005 * 83_380, 9);
+  });
+
+  it("tell nothing by a hundred laps before so many have been driven", () => {
+    const page = [0, 7, 14, 21, 28].map((day) => session(day, 84_000 - 10 * day, 0));
+    const { trend } = reviewTrends(page, page);
+    expect(trend.known && trend.value.per100Laps).toBeUndefined();
   });
 
   it("tell of the scatter in percent, a quarter of it being worth showing", () => {

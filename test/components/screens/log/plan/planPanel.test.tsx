@@ -44,6 +44,8 @@ describe("the plan over the entry line", () => {
       await screen.findByText("Plan 2 of 3: Stops at the mark, corner 5 · 2 laps, drill, learning effort"),
     ).toBeVisible();
     expect(runBlock(2).getByRole("heading")).toHaveTextContent("drill, learning effort");
+    expect(said.getByText("Warm up: good, 2 of 2 laps driven")).toBeVisible();
+    expect(said.getByText("0 of 2 laps, stops at the mark: 0 of 0")).toBeVisible();
     const verdict = await screen.findByRole("region", { name: "Verdict of run 1" });
     expect(verdict).toHaveTextContent(
       "Next: Stops at the mark, corner 5: 2 laps, drill, learning effort, brake earlier for corner 5. Good when 8 of 10 stops at the mark.",
@@ -53,7 +55,7 @@ describe("the plan over the entry line", () => {
   it("passes over a line that is left out, and Undo takes it in again", async () => {
     const { user } = await renderLog(aPlannedEvening);
     await user.click(await button("Leave out"));
-    expect(await screen.findByText(/^Plan 1 of 2: Stops at the mark, corner 5/)).toBeVisible();
+    expect(await screen.findByText(/^Plan 2 of 3: Stops at the mark, corner 5/)).toBeVisible();
     await user.click(await screen.findByRole("button", { name: "Undo" }));
     expect(await screen.findByText("Plan 1 of 3: Warm up · 2 laps, warm-up, easy")).toBeVisible();
   });
@@ -61,7 +63,7 @@ describe("the plan over the entry line", () => {
   it("lets the run drive another line, one that was left out too, or none", async () => {
     const { user } = await renderLog(aPlannedEvening);
     await user.click(await button("Leave out"));
-    await screen.findByText(/^Plan 1 of 2/);
+    await screen.findByText(/^Plan 2 of 3/);
     await user.click(await button("Another line of the plan"));
     const dialog = within(await screen.findByRole("dialog", { name: "Which line does this run drive?" }));
     const lines = within(dialog.getByRole("list", { name: "Lines of the plan" }));
@@ -78,13 +80,47 @@ describe("the plan over the entry line", () => {
     expect(runBlock(1).getByRole("heading")).toHaveTextContent("pace, full effort");
   });
 
-  it("says when every line is driven or left out", async () => {
+  it.each([
+    [aPlan.slice(0, 1), "The plan is driven."],
+    [[aPlan[0], { ...aPlan[1], skipped: true }], "Plan: every line of it is driven or left out."],
+  ] as const)("says when no line is left to drive (%#)", async (lines, words) => {
     await renderLog(async (book) => {
-      const { sessionId, runId } = await aPlannedEvening(book, aPlan.slice(0, 1));
+      const { sessionId, runId } = await aPlannedEvening(book, lines);
       await addLaps(book, { runId, laps: [{ id: book.newId(), lap: aLap(90_000) }] });
       await addRun(book, { sessionId });
     });
-    expect(await screen.findByText("Plan: every line of it is driven or left out.")).toBeVisible();
+    expect(await screen.findByText(words)).toBeVisible();
+    expect(screen.getByText("Warm up: not yet, 1 of 2 laps driven")).toBeVisible();
+  });
+
+  it("says nothing of how a line went while the next run is driven, nor after a guest's run", async () => {
+    const { user } = await renderLog(atTheDrill);
+    expect(await (await panel()).findByText("Warm up: good, 2 of 2 laps driven")).toBeVisible();
+    await lap(user, "1:40.000");
+    expect(await (await panel()).findByText(/^1 of 2 laps/)).toBeVisible();
+    expect(screen.queryByText(/^Warm up: good/)).toBeNull();
+    document.body.replaceChildren();
+    await renderLog(async (book) => {
+      const { sessionId, runId } = await atTheDrill(book);
+      await editRun(book, { runId, patch: { guest: "Jo" } });
+      await addLaps(book, { runId, laps: [{ id: book.newId(), lap: aLap(99_000) }] });
+      await addRun(book, { sessionId });
+    });
+    expect(await (await panel()).findByText(/^Plan 2 of 3/)).toBeVisible();
+    expect(screen.queryByText(/^Warm up: good/)).toBeNull();
+  });
+
+  it("keeps the kind of a run that holds laps when it takes another line, and says so", async () => {
+    const { user } = await renderLog(atTheDrill);
+    await lap(user, "1:40.000");
+    await user.click(await button("Another line of the plan"));
+    await user.click(await screen.findByRole("button", { name: /^See what it brought/ }));
+    await waitFor(() =>
+      expect(useUndo.getState().done.at(-1)?.what).toBe(
+        "Run drives “See what it brought”, and stays a drill",
+      ),
+    );
+    expect(runBlock(2).getByRole("heading")).toHaveTextContent("drill, learning effort");
   });
 
   it("leaves the line to the driver's own next run while a guest is driving", async () => {
@@ -127,7 +163,7 @@ describe("the plan over the entry line", () => {
 describe("a drill", () => {
   it("is counted by two keys, Undo takes the last one back, and a reload loses none", async () => {
     const { user, reload } = await renderLog(atTheDrill);
-    for (const name of ["Came off", "Not", "Came off"]) await user.click(await button(name));
+    for (const name of ["At the mark", "Missed", "At the mark"]) await user.click(await button(name));
     expect(await (await panel()).findByText("2 of 3")).toBeVisible();
     await user.click(await screen.findByRole("button", { name: "Undo" }));
     expect(await (await panel()).findByText("1 of 2")).toBeVisible();
@@ -157,7 +193,7 @@ describe("a drill", () => {
   it("says what is wrong with a count, keeps it over a reload, and stores it once it is right", async () => {
     const { user, reload } = await renderLog(atTheDrill);
     await user.type(await typed(), "12 of 10{Enter}");
-    expect(await typed()).toHaveAccessibleDescription(/more came off than were tried\. Write 10 of 12/);
+    expect(await typed()).toHaveAccessibleDescription(/more worked than were tried\. Write 10 of 12/);
     await waitFor(async () => expect(await typed()).toHaveFocus());
     expect(await (await panel()).findByText("0 of 0")).toBeVisible();
     reload();
