@@ -14,6 +14,8 @@ export interface Other {
 }
 
 interface PickOtherProps {
+  /** What the page is of the one looked at, where that is not the place's own name: "Plan". */
+  readonly page?: string;
   /** Name of the one looked at, as the page's heading. */
   readonly name: string;
   /** What they are: "Combo". */
@@ -28,7 +30,7 @@ interface PickOtherProps {
 const mostInAList = 6;
 
 /** The one looked at, and the way to another one: a list, or where there are many a field to search in. */
-export function PickOther({ name, of, opener, others, onPick }: PickOtherProps) {
+export function PickOther({ page, name, of, opener, others, onPick }: PickOtherProps) {
   const [isOpen, setOpen] = useState(false);
   const button = useRef<HTMLButtonElement>(null);
   const close = () => {
@@ -39,6 +41,7 @@ export function PickOther({ name, of, opener, others, onPick }: PickOtherProps) 
     <div className={styles["picker"]}>
       <div className={styles["head"]}>
         <h1 className={styles["name"]}>
+          {page !== undefined && `${page}: `}
           <Name>{name}</Name>
         </h1>
         {others.length > 0 && (

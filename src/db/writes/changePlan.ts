@@ -84,9 +84,10 @@ export function removeLine(book: Logbook, plan: SeenPlan, line: PlannedRun): Pro
   return change(book, plan, (lines) => {
     const at = placeOfLine(lines, line);
     const there = lines[at];
+    const left = at < 0 ? lines : lines.toSpliced(at, 1);
     return {
-      lines: at < 0 ? lines : lines.toSpliced(at, 1),
-      what: "Run taken out of the plan",
+      lines: left,
+      what: left.length === 0 ? "The last run is out: the draft stands again" : "Run taken out of the plan",
       isOverwritten: there !== undefined && lineText(there) !== lineText(line),
     };
   });

@@ -1,4 +1,4 @@
-import { fitLines, type Room } from "./fitLines.ts";
+import { fitLines, minutesOfThree, type Room } from "./fitLines.ts";
 import { hasFailedTwice } from "./hasFailedTwice.ts";
 import { learnTheLayout } from "./learnTheLayout.ts";
 import type { PlanFacts } from "./planFacts.ts";
@@ -12,6 +12,8 @@ export interface PlanDraft {
   readonly first: number;
   /** What it was fitted to: laps at most, and minutes. */
   readonly room: Room;
+  /** There are minutes for more, but not laps. */
+  readonly isShortOfLaps: boolean;
 }
 
 /** An evening nobody knows yet. Our own choice. */
@@ -29,14 +31,25 @@ const MOST_FOCUSES = 2;
  */
 export function draftPlan(facts: PlanFacts, minutes?: number): PlanDraft {
   const { evening } = facts;
-  const room: Room = {
-    laps: Math.max(1, Math.floor((evening?.laps ?? FIRST_EVENING.laps) * MORE)),
-    minutes: minutes ?? evening?.minutes ?? FIRST_EVENING.minutes,
-    lapMs: evening?.lapMs,
-  };
-  const lines = isNewCircuit(facts) ? fitLines(learnTheLayout(facts), room) : fittedLines(facts, room);
-  return { lines, first: suggestionIn(lines), room };
+  const laps = Math.max(1, Math.floor((evening?.laps ?? FIRST_EVENING.laps) * MORE));
+  const lapMs = evening?.lapMs;
+  const room = { laps, minutes: minutes ?? usualMinutes({ laps, lapMs }, evening), lapMs };
+  const lines = linesIn(facts, room);
+  const longer = linesIn(facts, { ...room, laps: Number.POSITIVE_INFINITY });
+  return { lines, first: suggestionIn(lines), room, isShortOfLaps: lapsOf(longer) > lapsOf(lines) };
 }
+
+/** Those of the usual evening; up to half as many again where it needs them for three short runs, as with its laps. */
+function usualMinutes(room: Pick<Room, "laps" | "lapMs">, evening: PlanFacts["evening"]): number {
+  const usual = evening?.minutes ?? FIRST_EVENING.minutes;
+  const three = minutesOfThree(room);
+  return three === undefined || three > usual * MORE ? usual : Math.max(usual, three);
+}
+
+const lapsOf = (lines: readonly DraftLine[]) => lines.reduce((sum, { laps }) => sum + laps, 0);
+
+const linesIn = (facts: PlanFacts, room: Room) =>
+  isNewCircuit(facts) ? fitLines(learnTheLayout(facts), room) : fittedLines(facts, room);
 
 /** Lines as they fit, none of them in a form that has failed twice: shortened, a long run is the short one that failed. */
 function fittedLines(facts: PlanFacts, room: Room): readonly DraftLine[] {

@@ -40,6 +40,17 @@ export function fitLines(lines: readonly DraftLine[], room: Room): readonly Draf
   return [withLaps(line, mostLaps(room))];
 }
 
+/**
+ * Minutes of three short runs, where there are laps for them: a warm-up and two that tell something; undefined where there are not.
+ */
+export function minutesOfThree({
+  laps,
+  lapMs = ASSUMED_LAP_MS,
+}: Pick<Room, "laps" | "lapMs">): number | undefined {
+  const three = [LEAST_WARM_UP, LEAST_LAPS, LEAST_LAPS].map((each) => ({ laps: each }));
+  return lapsOf(three) > laps ? undefined : Math.ceil(planMinutes(three, lapMs));
+}
+
 function fits(lines: readonly DraftLine[], { laps, minutes, lapMs = ASSUMED_LAP_MS }: Room): boolean {
   const all = lapsOf(lines);
   return all <= laps && planMinutes(lines, lapMs) <= minutes;

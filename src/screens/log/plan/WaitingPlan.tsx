@@ -1,16 +1,25 @@
 import { takePlan, waitingPlan } from "#db";
 import type { Session } from "#domain";
 import { useRows, useWrite } from "#live";
+import { printAddress } from "#state/address.ts";
 import { Button } from "#ui/Button.tsx";
 import { sayPlanSize } from "#words";
 import styles from "./PlanPanel.module.css";
 
-/** The driver's own plan, offered to a session that began without it; nothing where none waits. */
+/** The driver's own plan, offered to a session that began without it; where none waits, the way to make one. */
 export function WaitingPlan({ session }: { readonly session: Session }) {
   const { comboId } = session;
-  const plan = useRows((book) => waitingPlan(book, comboId), [comboId]);
+  const plan = useRows(async (book) => (await waitingPlan(book, comboId)) ?? null, [comboId]);
   const write = useWrite();
   if (plan === undefined) return null;
+  if (plan === null)
+    return (
+      <p className={styles["waits"]}>
+        <a className={styles["way"]} href={printAddress({ place: "targets", comboId, part: "plan" })}>
+          Plan this session
+        </a>
+      </p>
+    );
   return (
     <section aria-label="Plan" className={styles["waits"]}>
       <p className={styles["second"]}>Your plan waits: {sayPlanSize(plan.lines, { lapMs: undefined })}.</p>

@@ -58,7 +58,7 @@ export function LastCombo({ late, preferences, onStart }: LastComboProps) {
         <ButtonRow
           others={
             <Button size="between" onClick={() => onStart()}>
-              Start without it
+              Start without the plan
             </Button>
           }
           main={

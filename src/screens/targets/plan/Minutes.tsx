@@ -2,17 +2,20 @@ import { setPlanMinutes } from "#db";
 import { practiceRanges } from "#domain";
 import { type Measure, readMeasure } from "#entry";
 import { useStoredText, useWrite } from "#live";
+import type { PlanDraft } from "#stats";
 import { Field } from "#ui/Field.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
 import styles from "./Plan.module.css";
 import type { PlanContext } from "./planContext.ts";
+import type { ShownPlan } from "./useShownPlan.ts";
 
 const measure: Measure = { name: "Minutes", unit: "min", ...practiceRanges.minutes, isWhole: true };
 
 /** How long the next session may be; the usual evening unless said. A draft is fitted to it at once. */
-export function Minutes({ context: { plan, facts } }: { readonly context: PlanContext }) {
+export function Minutes({ context }: { readonly context: PlanContext }) {
   const write = useWrite();
-  const { comboId, minutes, isOwn } = plan;
+  const { plan, facts } = context;
+  const { comboId, minutes } = plan;
   const { field, store, draft } = useStoredText<number | undefined>({
     draftKey: `plan minutes ${comboId}`,
     value: minutes,
@@ -36,7 +39,7 @@ export function Minutes({ context: { plan, facts } }: { readonly context: PlanCo
         size="between"
         inputMode="numeric"
         placeholder={facts.evening === undefined ? "" : String(facts.evening.minutes)}
-        hint={sayFitting(facts.evening?.minutes, isOwn)}
+        hint={sayFitting(context)}
         {...field}
       />
       <HalfTyped of={draft} />
@@ -44,10 +47,19 @@ export function Minutes({ context: { plan, facts } }: { readonly context: PlanCo
   );
 }
 
-function sayFitting(usual: number | undefined, isOwn: boolean): string {
+function sayFitting({ plan, facts, draft }: PlanContext): string {
+  const usual = facts.evening?.minutes;
   if (usual === undefined) return "A draft can be fitted to them once it is known how long a lap takes here.";
-  const fitted = isOwn
-    ? "Your plan stays as it is; a new draft is fitted to the minutes."
-    : "The draft is fitted to the minutes.";
-  return `Your usual evening takes ${usual} min. ${fitted}`;
+  return `Your usual evening takes ${usual} min. ${sayFitted(plan, usual, draft)}`;
+}
+
+function sayFitted({ isOwn, minutes }: ShownPlan, usual: number, { room, isShortOfLaps }: PlanDraft): string {
+  if (isOwn) return "Your plan stays as it is; a new draft is fitted to the minutes.";
+  const isFreed = room.minutes > usual && minutes === undefined;
+  const fitted = isFreed
+    ? `The draft takes up to ${room.minutes} min, for three short runs`
+    : "The draft is fitted to the minutes";
+  return isShortOfLaps
+    ? `${fitted}, with no more than half as many laps again as your usual evening.`
+    : `${fitted}.`;
 }

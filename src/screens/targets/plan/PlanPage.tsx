@@ -1,6 +1,6 @@
-import { preferences } from "#db";
+import { preferences, sessionsOpen } from "#db";
 import type { Id, Preferences } from "#domain";
-import { type DrivenCombo, useCombos, useOtherCombos, useRows } from "#live";
+import { type DrivenCombo, useCombos, useOtherCombos, useRows, useUntil } from "#live";
 import { goTo, printAddress } from "#state/address.ts";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { NoCombo } from "#ui/NoCombo.tsx";
@@ -41,10 +41,14 @@ interface OfComboProps {
 
 function OfCombo({ combo, combos, preferences: chosen }: OfComboProps) {
   const others = useOtherCombos(combos, combo.id);
+  const until = useUntil();
+  const open = useRows((book) => sessionsOpen(book, until), [until]);
+  const session = open?.find(({ comboId }) => comboId === combo.id);
   const addressOf = (id: Id) => ({ place: "targets", comboId: id, part: "plan" }) as const;
   return (
     <div className={styles["screen"]}>
       <PickOther
+        page="Plan"
         name={combo.name}
         of="Combo"
         opener="Another combo"
@@ -53,10 +57,12 @@ function OfCombo({ combo, combos, preferences: chosen }: OfComboProps) {
       />
       <p className={styles["ways"]}>
         <a href={printAddress({ place: "targets", comboId: combo.id })}>Its targets</a>
-        <a href={printAddress({ place: "log" })}>Start a session in Log</a>
+        {open !== undefined && session === undefined && (
+          <a href={printAddress({ place: "log" })}>Start a session in Log</a>
+        )}
       </p>
       <FaultBoundary key={combo.id} what="The plan">
-        <ComboPlan combo={combo} preferences={chosen} />
+        <ComboPlan combo={combo} preferences={chosen} session={session} />
       </FaultBoundary>
     </div>
   );

@@ -1,6 +1,6 @@
 import type { CalendarDate, Preferences } from "#domain";
 import type { DrivenCombo } from "#live";
-import type { PlanFacts } from "#stats";
+import type { PlanDraft, PlanFacts } from "#stats";
 import type { ShownPlan } from "./useShownPlan.ts";
 
 /** What all parts of the page are about. */
@@ -10,5 +10,6 @@ export interface PlanContext {
   readonly plan: ShownPlan;
   /** What the draft rests on. */
   readonly facts: PlanFacts;
+  readonly draft: PlanDraft;
   readonly today: CalendarDate;
 }

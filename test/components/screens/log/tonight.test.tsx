@@ -84,7 +84,7 @@ describe("tonight on the start page", () => {
 
   it("leaves the plan waiting where the session starts without it", async () => {
     const { user } = await renderLog(withPlan, "#/log", wednesday);
-    await user.click(await screen.findByRole("button", { name: "Start without it" }));
+    await user.click(await screen.findByRole("button", { name: "Start without the plan" }));
     await entryField();
     expect(await plan()).toHaveTextContent("Your plan waits: 2 runs, 11 laps.");
     await useUndo.getState().undo();
@@ -107,7 +107,7 @@ describe("tonight on the start page", () => {
 
   it("goes along with a session that began without it, and lets go of it again", async () => {
     const { user } = await renderLog(withPlan, "#/log", wednesday);
-    await user.click(await screen.findByRole("button", { name: "Start without it" }));
+    await user.click(await screen.findByRole("button", { name: "Start without the plan" }));
     await entryField();
     await user.click(within(await plan()).getByRole("button", { name: "Take it along" }));
     expect(await screen.findByText("Plan 1 of 2: Warm up · 3 laps, warm-up, easy")).toBeVisible();

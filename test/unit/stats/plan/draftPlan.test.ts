@@ -104,6 +104,27 @@ test("with no time for three runs what costs most stays, and with no time at all
   expect(lines.map(({ rule, laps }) => [rule, laps])).toEqual([["repeatability", 1]]);
 });
 
+test("a sparse evening is three short runs where its laps by half allow them, and its minutes by half", () => {
+  const runs = (laps: number, minutes: number, typed?: number) =>
+    draftPlan({ ...steadyFacts, account, evening: { laps, minutes, lapMs: 84_000 } }, typed).lines.map(
+      (line) => line.laps,
+    );
+  // Twelve laps of 1:24 and two rests of two minutes are 20.8 minutes.
+  expect(runs(8, 15)).toEqual([2, 5, 5]);
+  expect(runs(8, 13)).toHaveLength(2);
+  expect(runs(7, 15)).toHaveLength(2);
+  expect(runs(8, 15, 15)).toHaveLength(2);
+});
+
+test("it is told where laps and not minutes keep a draft short", () => {
+  const at = (laps: number, minutes: number) =>
+    draftPlan({ ...steadyFacts, account, evening: { laps, minutes: 40, lapMs: 84_000 } }, minutes)
+      .isShortOfLaps;
+  expect(at(8, 120)).toBe(true);
+  expect(at(8, 15)).toBe(false);
+  expect(at(40, 120)).toBe(false);
+});
+
 const ms = (most: number) => fc.integer({ min: 0, max: most });
 const span = ms(900).map((mid) => ({ low: Math.floor(mid / 2), mid, high: mid * 2 }));
 const habit = <W extends string>(...words: readonly W[]) =>
@@ -198,7 +219,8 @@ const facts: fc.Arbitrary<PlanFacts> = fc.record({
 test("every draft names only corners and sectors there are, fits the time, and asks for no more than the usual laps by half", () => {
   fc.assert(
     fc.property(facts, fc.option(fc.integer({ min: 1, max: 240 }), { nil: undefined }), (of, minutes) => {
-      const { lines, first, room } = draftPlan(of, minutes);
+      const draft = draftPlan(of, minutes);
+      const { lines, first, room } = draft;
       const numbers = numbersIn(of);
       const known = new Set([
         ...of.corners.map(({ number }) => number),
@@ -222,7 +244,8 @@ test("every draft names only corners and sectors there are, fits the time, and a
       expect(laps).toBeLessThanOrEqual(Math.max(1, Math.floor((of.evening?.laps ?? 20) * 1.5)));
       const driving = (laps * (of.evening?.lapMs ?? 90_000)) / 60_000 + 2 * (lines.length - 1);
       expect(driving <= room.minutes || laps === 1).toBe(true);
-      expect(draftPlan(of, minutes)).toEqual({ lines, first, room });
+      expect(room.minutes).toBeLessThanOrEqual(minutes ?? (of.evening?.minutes ?? 60) * 1.5);
+      expect(draftPlan(of, minutes)).toEqual(draft);
     }),
   );
 });

@@ -7,12 +7,16 @@ import {
   editPlan,
   type Logbook,
   plansOfCombo,
+  sessionsOfCombo,
   setCount,
   startSession,
   waitingPlan,
 } from "#db";
 import type { Id, Plan, PlannedRun } from "#domain";
 import { useLogbook, useRows } from "#live";
+import { useAddress } from "#state/address.ts";
+import { useUndo } from "#state/undo.ts";
+import { LogScreen } from "../../../../../src/screens/log/LogScreen.tsx";
 import { TargetsScreen } from "../../../../../src/screens/targets/TargetsScreen.tsx";
 import { addSessions } from "../../../../support/addSessions.ts";
 import { aGainTest } from "../../../../support/aGainTest.ts";
@@ -27,7 +31,7 @@ let book: Logbook;
 function Peek() {
   ({ book } = useLogbook());
   stored = useRows(async (open) => (await waitingPlan(open, comboId)) ?? null, [comboId]) ?? undefined;
-  return <TargetsScreen />;
+  return useAddress().place === "log" ? <LogScreen /> : <TargetsScreen />;
 }
 
 async function aDriver(open: Logbook): Promise<void> {
@@ -88,12 +92,112 @@ describe("a draft", () => {
     await user.click(await button("Down: Warm up"));
     await waitFor(async () => expect(await rows()).toEqual([before[1], before[0], ...before.slice(2)]));
     expect(await screen.findAllByText(`Run moved to place 2 of ${before.length}.`)).not.toHaveLength(0);
-    await waitFor(() => expect(screen.getByRole("button", { name: "Up: Warm up" })).toHaveFocus());
+    await waitFor(() => expect(screen.getByRole("button", { name: "Down: Warm up" })).toHaveFocus());
     await user.click(await button("Undo"));
     await waitFor(async () => expect(await rows()).toEqual(before));
     await waitFor(() => expect(stored).toBeUndefined());
     expect(screen.queryByRole("button", { name: "Draft it anew" })).not.toBeInTheDocument();
   });
+});
+
+describe("a session that is open", () => {
+  const begin = (plan?: readonly PlannedRun[]) => async (open: Logbook) => {
+    await aDriver(open);
+    await startSession(open, { comboId, date: "2026-11-25", zone: "Europe/Berlin", ...(plan && { plan }) });
+  };
+  const takeIt = "Take it into the open session";
+
+  it("without a plan has the way to it in Log, and takes it along", async () => {
+    const { user } = await start(begin());
+    await user.click(await screen.findByRole("link", { name: "Go on in Log" }));
+    await user.click(await screen.findByRole("link", { name: "Plan this session" }));
+    expect(await screen.findByRole("heading", { level: 1, name: /^Plan: Varnholt Ring/ })).toBeVisible();
+    expect(await screen.findByText(/^A session is open without a plan/)).toBeVisible();
+    expect(screen.queryByRole("link", { name: "Start a session in Log" })).toBeNull();
+    await user.click(await button(takeIt));
+    expect(await screen.findByText(/^Plan 1 of 3: Learn the way round/)).toBeVisible();
+    expect(screen.queryByRole("link", { name: "Plan this session" })).toBeNull();
+    await useUndo.getState().undo();
+    expect(await screen.findByRole("link", { name: "Plan this session" })).toBeVisible();
+  });
+
+  it("takes a draft along under ids of its own, so that the next plan made of that draft waits", async () => {
+    const { user } = await start(begin());
+    await user.click(await button(takeIt));
+    await screen.findByText(/^Plan 1 of 3/);
+    window.location.hash = `#/targets/${comboId}?part=plan`;
+    expect(await screen.findByText(/^A session is open with a plan of its own/)).toBeVisible();
+    await user.click(await button("Down: Learn the way round"));
+    await waitFor(() => expect(stored?.lines).toHaveLength(3));
+    const [session] = await sessionsOfCombo(book, comboId);
+    const ids = session?.plan?.map(({ id }) => id) ?? [];
+    expect(stored?.lines.filter(({ id }) => ids.includes(id))).toEqual([]);
+  });
+
+  it("takes the driver's own plan along as it is, which then waits no longer", async () => {
+    const { user } = await start(begin());
+    await user.click(await button("Down: Learn the way round"));
+    await waitFor(() => expect(stored).toBeDefined());
+    const own = stored?.lines;
+    await user.click(await button(takeIt));
+    await waitFor(() => expect(stored).toBeUndefined());
+    const [session] = await sessionsOfCombo(book, comboId);
+    expect(session?.plan).toEqual(own);
+  });
+
+  it("with a plan of its own keeps it", async () => {
+    await start(begin([{ id: "01234567-89ab-7cde-8f01-0000000000c1", purpose: "Warm up" }]));
+    expect(await screen.findByText(/^A session is open with a plan of its own/)).toBeVisible();
+    expect(screen.queryByRole("button", { name: takeIt })).toBeNull();
+    expect(screen.getByRole("link", { name: "Go on in Log" })).toBeVisible();
+  });
+
+  it("of another combo is not told of here", async () => {
+    await start(async (open) => {
+      await begin()(open);
+      ({ comboId } = await addCombo(open, { car: { name: "GT" }, track: { name: "Varnholt Ring" } }));
+      window.location.hash = `#/targets/${comboId}?part=plan`;
+    });
+    expect(await screen.findByRole("region", { name: "The whole session" })).toBeVisible();
+    expect(screen.getByRole("link", { name: "Start a session in Log" })).toBeVisible();
+    expect(screen.queryByRole("region", { name: "Open session" })).toBeNull();
+  });
+});
+
+it("another combo is chosen, and the list of them folds", async () => {
+  const { user } = await start(async (open) => {
+    await addCombo(open, { car: { name: "GT" }, track: { name: "Aldmoor" } });
+    await aDriver(open);
+  });
+  await user.click(await button("Another combo"));
+  await user.click(await screen.findByRole("link", { name: /Aldmoor/ }));
+  expect(await screen.findByRole("heading", { level: 1, name: /^Plan: Aldmoor/ })).toBeVisible();
+  expect(await button("Another combo")).toHaveAttribute("aria-expanded", "false");
+});
+
+it("the last run taken out brings the draft back, and says so", async () => {
+  const { user } = await start(aDriver);
+  const drafted = await rows();
+  for (const name of drafted) {
+    await user.click(await button(`Take out: ${name}`));
+    await screen.findAllByText(
+      name === drafted.at(-1) ? "The last run is out: the draft stands again." : "Run taken out of the plan.",
+    );
+    if (name !== drafted.at(-1))
+      await waitFor(() => expect(screen.queryByRole("button", { name: `Take out: ${name}` })).toBeNull());
+  }
+  await waitFor(async () => expect(await rows()).toEqual(drafted));
+});
+
+it("says where it is laps, and not minutes, that keep a draft short", async () => {
+  const { user } = await start();
+  await user.type(await screen.findByRole("textbox", { name: "Minutes you have" }), "12{Enter}");
+  expect(await screen.findByText(/The draft is fitted to the minutes\.$/)).toBeVisible();
+  await user.clear(textbox("Minutes you have"));
+  await user.type(textbox("Minutes you have"), "120{Enter}");
+  expect(
+    await screen.findByText(/with no more than half as many laps again as your usual evening\.$/),
+  ).toBeVisible();
 });
 
 describe("a run of the plan", () => {
