@@ -61,7 +61,7 @@ test("how a line went is said in a few words once its run has ended", () => {
     drill: "braking",
     check: { figure: "drill", value: 800 },
   } as const;
-  expect(sayWent({ ...cameTo(drill, 7, 10), met: "not yet" })).toBe("Stops at the mark: not yet, 7 of 10");
+  expect(sayWent({ ...cameTo(drill, 7, 10), met: "not yet" })).toBe("Stops at the mark: not met, 7 of 10");
   expect(sayWent({ ...cameTo(drill, 0, 0), met: "too few" })).toBe(
     "Stops at the mark: too few laps to say, 8 laps driven",
   );

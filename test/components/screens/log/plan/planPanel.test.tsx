@@ -90,7 +90,7 @@ describe("the plan over the entry line", () => {
       await addRun(book, { sessionId });
     });
     expect(await screen.findByText(words)).toBeVisible();
-    expect(screen.getByText("Warm up: not yet, 1 of 2 laps driven")).toBeVisible();
+    expect(screen.getByText("Warm up: not met, 1 of 2 laps driven")).toBeVisible();
   });
 
   it("says nothing of how a line went while the next run is driven, nor after a guest's run", async () => {
