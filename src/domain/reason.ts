@@ -58,6 +58,7 @@ export type PlainCause =
   | "no figure at the setting"
   | "reached at the setting"
   | "already reached"
+  | "level there already"
   | "change too long ago"
   | "no usual lap on both sides"
   | "more than a year away"

@@ -215,6 +215,7 @@ export type { ReviewDetails } from "./period/reviewDetails.ts";
 export type { SessionTrend, Slope, TrendPoint } from "./period/sessionTrend.ts";
 export { isClearShift, type Shift } from "./period/shift.ts";
 export { fuelNeeded } from "./race/fuelNeeded.ts";
+export { levelSince } from "./race/levelSince.ts";
 export type { LongRunTrend } from "./race/longRunTrend.ts";
 export { type RaceDistance, type RaceQuestion, raceDistance } from "./race/raceDistance.ts";
 export type { RaceLap } from "./race/raceLaps.ts";

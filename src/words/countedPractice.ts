@@ -1,6 +1,6 @@
-import type { AssumedPractice } from "#domain";
+import { type AssumedPractice, sayDate } from "#domain";
 import type { PracticeRate } from "#stats";
-import { counted } from "./counted.ts";
+import { asSentence, counted } from "./counted.ts";
 
 /** Sessions a week as they are told: to tenths. */
 export function saySessionsAWeek({ sessionsAWeek }: Pick<PracticeRate, "sessionsAWeek">): string {
@@ -10,6 +10,19 @@ export function saySessionsAWeek({ sessionsAWeek }: Pick<PracticeRate, "sessions
 /** Timed laps a session as they are told: whole. */
 export function sayLapsASession({ lapsASession }: Pick<PracticeRate, "lapsASession">): string {
   return String(Math.round(lapsASession));
+}
+
+/** The time that the practice of lately is counted over. */
+function sayLately({ since }: Pick<PracticeRate, "since">): string {
+  return since === undefined ? "in the last six weeks" : `since ${sayDate(since)}`;
+}
+
+/**
+ * Practice as it was lately.
+ * @example "as in the last six weeks"; of a driver who began within them "as driven since Thu 5 Nov 2026"
+ */
+export function sayAsLately(rate: Pick<PracticeRate, "since">): string {
+  return `as ${rate.since === undefined ? "" : "driven "}${sayLately(rate)}`;
 }
 
 /**
@@ -23,7 +36,8 @@ export function sayCountedPractice(lately: PracticeRate | undefined, assumed: As
     return isAssumed
       ? "Your own figures: nothing was driven in the last six weeks."
       : "Nothing was driven in the last six weeks. Type what you mean to drive, and chances are told.";
-  if (!isAssumed) return "As in the last six weeks. Type what you mean to drive, and the chances follow.";
+  if (!isAssumed)
+    return `${asSentence(sayAsLately(lately))}. Type what you mean to drive, and the chances follow.`;
   const laps = counted(Math.round(lately.lapsASession), "timed lap");
-  return `Your own figures. In the last six weeks it was ${saySessionsAWeek(lately)} a week of ${laps}.`;
+  return `Your own figures. ${asSentence(sayLately(lately))} it was ${saySessionsAWeek(lately)} a week of ${laps}.`;
 }

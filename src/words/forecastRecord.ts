@@ -49,10 +49,16 @@ export const recordMeaning =
  * @example "Better than always saying 8 chances in 20, the share that came true, in 12 forecasts so far: error 0.18 against 0.24.
  * Lower is better, 0 is perfect."
  */
-export function sayForecastRecord(record: ForecastRecord | undefined): string {
+export function sayForecastRecord(
+  record: ForecastRecord | undefined,
+  against?: Figure<RecordAgainstSaid>,
+): string {
   const { count = 0, reached = 0, score = 0, baseScore = 0 } = record ?? {};
   if (count < LEAST_FORECASTS)
     return `${sayTooFew({ needs: LEAST_FORECASTS, of: "forecast that came due", has: count })}.`;
+  // With too few targets there is no verdict, and so none here: forecasts of one target hang together.
+  if (against?.known === false && "needs" in against.reason)
+    return `So far, from ${counted(against.reason.has, "target")}: error ${score.toFixed(2)}. 0 is perfect; always saying 10 chances in ${TWENTY} makes 0.25.`;
   if (baseScore === 0)
     return `${reached === 0 ? "None" : "All"} of ${counted(count, "forecast")} came true so far, so there is nothing to compare them with yet: error ${score.toFixed(2)}. 0 is perfect; always saying 10 chances in ${TWENTY} makes 0.25.`;
   const finding = score === baseScore ? "No better" : score < baseScore ? "Better" : "Worse";

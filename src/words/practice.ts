@@ -89,6 +89,6 @@ export function sayBreaks(breaks: readonly Break[]): string {
  */
 export function sayPracticeRate(rate: PracticeRate | undefined): string {
   if (rate === undefined) return "Nothing was driven in the last six weeks, so nothing is forecast.";
-  const { sessionsAWeek, lapsASession, sessions } = rate;
-  return `Forecast for six weeks at the rate of the last six: ${sessionsAWeek.toFixed(1)} sessions a week of ${counted(Math.round(lapsASession), "timed lap")}, from ${counted(sessions, "session")}.`;
+  const { sessionsAWeek, lapsASession, sessions, since } = rate;
+  return `Forecast for six weeks at the rate ${since === undefined ? "of the last six" : `since ${sayDate(since)}`}: ${sessionsAWeek.toFixed(1)} sessions a week of ${counted(Math.round(lapsASession), "timed lap")}, from ${counted(sessions, "session")}.`;
 }

@@ -55,13 +55,14 @@ export function sayAhead(aheadChance: number, rivalMeanMs: number): string {
  * What a race distance rests on.
  * @example "From 48 laps of your last 6 pace runs, mistakes included. No race run is among them: traffic is not in it."
  */
-export function sayRaceRests({ kind, runs, laps }: RaceOutlook["basis"]): string {
+export function sayRaceRests({ kind, runs, laps, isMoved }: RaceOutlook["basis"]): string {
   const last = runs === 1 ? `your last ${kind} run` : `your last ${counted(runs, `${kind} run`)}`;
   const alone =
     kind === "race"
       ? ""
       : " They are no race laps: traffic, the start and driving against others are not in it.";
-  return `From ${counted(laps, "lap")} of ${last}, mistakes included.${alone}`;
+  const moved = isMoved ? ", their times moved by as much as your level has since" : "";
+  return `From ${counted(laps, "lap")} of ${last}, mistakes included${moved}.${alone}`;
 }
 
 const litres = (value: number) => `${value.toFixed(1)} l`;

@@ -25,6 +25,8 @@ export function sayHowToType(asked: AskedFigure, now: TargetFigure | undefined, 
       : `${asSentence(targetFigure(asked))} of your last session ${sayTargetFigure(kind, now)}. ${how}`;
   }
   if (now === undefined) return "Type it as 1:23.456";
+  if (now.isLevel)
+    return `${asSentence(sayTargetFigure(kind, now))} now. Type it like ${example}, or its last digits`;
   const figure =
     kind === "best" ? "Best" : asSentence(kind === "median" ? targetFigure(asked) : bestFigure(asked));
   return `${figure} so far ${sayTargetFigure(kind, now)}. Type it like ${example}, or its last digits`;

@@ -2,7 +2,7 @@ import { type CalendarDate, formatLapTime, type Reason, sayDate, type TimeKind }
 import type { TargetOutlook } from "#stats";
 import { chanceWord, sayChance } from "./chance.ts";
 import { asSentence, counted, listed } from "./counted.ts";
-import { saySessionsAWeek } from "./countedPractice.ts";
+import { sayAsLately, saySessionsAWeek } from "./countedPractice.ts";
 import { sayFarDate } from "./farDate.ts";
 import { sayExpected } from "./outlook.ts";
 import { sayReason, sayTooFew } from "./reason.ts";
@@ -69,7 +69,7 @@ export function sayTargetRests({
   sessions,
 }: Pick<TargetOutlook, "byDate" | "rate" | "sessions">): string {
   const often = saySessionsAWeek(rate);
-  const as = rate.isAssumed ? "as you count on" : "as in the last six weeks";
+  const as = rate.isAssumed ? "as you count on" : sayAsLately(rate);
   const laps = `a week of ${counted(Math.round(rate.lapsASession), "timed lap")}, ${as}`;
   const more =
     byDate === undefined ? `${often} more ${laps}` : `${byDate.sessions} more by then: ${often} ${laps}`;

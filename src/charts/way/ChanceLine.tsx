@@ -82,16 +82,21 @@ interface LabelsProps extends ChanceLineProps {
 }
 
 /** Under the line: the days by which so many have come, as many of them as there is room for. */
-function Labels({ chance: { today, expected }, drawing, width, line, em }: LabelsProps) {
+function Labels({ chance: { today, expected, likelyDays }, drawing, width, line, em }: LabelsProps) {
   const { low, mid, high } = expected;
   const said = [
     { count: 10, day: mid },
     { count: 18, day: high },
     { count: 2, day: low },
   ].filter((one): one is { count: number; day: CalendarDate } => one.day !== undefined);
-  const linesOf = ({ count, day }: (typeof said)[number]) => [`${count} in 20`, sayShort(day, today)];
+  const linesOf = ({ count, day }: (typeof said)[number]) => [
+    `${count === 20 ? "over 19" : count} in 20`,
+    sayShort(day, today),
+  ];
   const labels: Label[] = said
     .filter(({ count, day }) => !said.some((other) => other.count > count && other.day === day))
+    // Where several of the twenty days are one, it is told how many have come by its end.
+    .map(({ day }) => ({ day, count: likelyDays.filter((one) => one !== undefined && one <= day).length }))
     .filter(({ day }) => day <= drawing.last)
     .map((one) => ({ x: drawing.at(one.day), lines: linesOf(one) }));
   const { beyond } = drawing;

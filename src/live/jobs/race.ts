@@ -1,8 +1,9 @@
 import { onPage, presentPage } from "#combo";
 import { latestRuns, pagesOfCombo, preferences } from "#db";
 import type { CalendarDate, Id } from "#domain";
-import { type RaceLength, type RaceOutlook, raceOutlook } from "#stats";
+import { levelSince, type RaceLength, type RaceOutlook, raceOutlook } from "#stats";
 import type { JobRun } from "./job.ts";
+import { presentDigests } from "./presentDigests.ts";
 
 export interface RaceDetails {
   readonly comboId: Id;
@@ -15,10 +16,12 @@ const mostRuns = 60;
 
 /** A race to come with a combo. */
 export const runRace: JobRun<RaceDetails, RaceOutlook> = async (book, { comboId, today, race }) => {
-  const [pages, choices, latest] = await Promise.all([
+  const [pages, choices, latest, { page, driven }] = await Promise.all([
     pagesOfCombo(book, comboId),
     preferences(book),
     latestRuns(book, comboId, mostRuns),
+    presentDigests(book, { comboId, today }),
   ]);
-  return raceOutlook({ comboId, runs: onPage(presentPage(pages, today), latest), choices, race });
+  const runs = onPage(presentPage(pages, today), latest);
+  return raceOutlook({ comboId, runs, choices, race, moved: levelSince(page, driven) });
 };

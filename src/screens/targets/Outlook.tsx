@@ -40,6 +40,7 @@ export function Outlook({ outlook, kind, by, today, figures }: OutlookProps) {
   return (
     <div className={styles["outlook"]}>
       <ChanceShown outlook={outlook.value} by={by} today={today} />
+      {kind === "median" && <p className={styles["basis"]}>{usualLapMeaning}</p>}
       <Disclosure
         title="Steps, and what it rests on"
         answer={`${counted(sessions, "session")}${ahead}`}
@@ -48,7 +49,6 @@ export function Outlook({ outlook, kind, by, today, figures }: OutlookProps) {
         <p>{figures}.</p>
         {steps !== undefined && <p>{steps}</p>}
         <p className={styles["basis"]}>{sayTargetRests(outlook.value)}</p>
-        {kind === "median" && <p className={styles["basis"]}>{usualLapMeaning}</p>}
       </Disclosure>
     </div>
   );

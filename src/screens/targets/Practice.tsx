@@ -6,7 +6,7 @@ import { useFigures, useStoredText, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { Field } from "#ui/Field.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
-import { sayCountedPractice, sayLapsASession, saySessionsAWeek } from "#words";
+import { asSentence, sayAsLately, sayCountedPractice, sayLapsASession, saySessionsAWeek } from "#words";
 import styles from "./Practice.module.css";
 
 interface PracticeProps {
@@ -59,7 +59,7 @@ export function Practice({ comboId, practice = {}, today, place }: PracticeProps
       {isAssumed && lately !== null && (
         <div>
           <Button onClick={() => void store({ sessionsAWeek: undefined, lapsASession: undefined })}>
-            As in the last six weeks
+            {asSentence(sayAsLately(lately))}
           </Button>
         </div>
       )}

@@ -1,4 +1,4 @@
-import { useEffect, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { type Change, editTarget, setTarget } from "#db";
 import {
   addDays,
@@ -46,6 +46,9 @@ export function TargetForm(props: TargetFormProps) {
   // One for as long as the form is open, so that pressing twice or trying again makes no second target.
   const [newId] = useState(() => surroundings.newId());
   const [asked, setAsked] = useState<{ readonly about: string; readonly questions: readonly string[] }>();
+  // What the driver saw until the first change, to tell what another tab has changed since.
+  const seen = useRef(target);
+  if (editing.typed === undefined) seen.current = target;
   // What was typed before a field came to the form lacks it.
   const typed = { ...blankOf(combos[0], target, today), ...editing.typed };
   const { comboId, kind, by } = typed;
@@ -89,7 +92,7 @@ export function TargetForm(props: TargetFormProps) {
         const isSameFigure = target.kind === wanted.kind && target.laps === wanted.laps;
         const start = isSameFigure ? target.start : atSetting?.value;
         return editTarget(book, {
-          ...{ id: target.id, expected: target, on: today },
+          ...{ id: target.id, expected: seen.current ?? target, on: today },
           patch: { ...wanted, start },
         });
       }

@@ -85,7 +85,8 @@ interface AnsweredProps {
 function Answered({ answer: { of, outlook }, isRenewing }: AnsweredProps) {
   // What else a forecast lacks, the line of suggestions says.
   if (!outlook.known)
-    return "because" in outlook.reason && outlook.reason.because === "already reached" ? (
+    return "because" in outlook.reason &&
+      ["already reached", "level there already"].includes(outlook.reason.because) ? (
       <p className={styles["basis"]}>{sayNoForecast(outlook.reason)}</p>
     ) : null;
   return (

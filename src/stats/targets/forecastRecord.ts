@@ -23,6 +23,11 @@ export interface ForecastRecord {
   readonly fifths: readonly RecordFifth[];
 }
 
+/** By the chance as it is told, in twentieths: 0.199 is told as 4 in 20, and stands with those of 0.2. */
+function fifthOf(chance: number): number {
+  return Math.min(4, Math.floor(Math.round(chance * 20) / 4));
+}
+
 /**
  * The app's own record: Brier score against always saying the base rate, and said against came by fifths of chance.
  * @returns undefined for no forecasts
@@ -36,7 +41,7 @@ export function forecastRecord(forecasts: readonly ScoredForecast[]): ForecastRe
   const base = reached / count;
   const baseScore = base * (1 - base);
   const fifths = [0, 1, 2, 3, 4].flatMap((fifth) => {
-    const these = forecasts.filter(({ chance }) => Math.min(4, Math.floor(chance * 5)) === fifth);
+    const these = forecasts.filter(({ chance }) => fifthOf(chance) === fifth);
     if (these.length === 0) return [];
     return [
       {

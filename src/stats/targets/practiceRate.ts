@@ -1,7 +1,8 @@
-import { type AssumedPractice, addDays, type CalendarDate } from "#domain";
+import { type AssumedPractice, addDays, type CalendarDate, daysBetween } from "#domain";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 
 const WEEKS = 6;
+const WEEK = 7;
 
 /** How much was driven lately: what a forecast takes for the sessions to come. */
 export interface PracticeRate {
@@ -10,28 +11,36 @@ export interface PracticeRate {
   readonly lapsASession: number;
   /** Sessions behind it. */
   readonly sessions: number;
+  /** The first session of all, where it lies within the six weeks: counted from it. */
+  readonly since?: CalendarDate;
   /** The driver counts on other practice than lately; the figures are the driver's where there is one. */
   readonly isAssumed?: true;
 }
 
 /**
- * Sessions a week and timed laps a session over the last six weeks.
+ * Sessions a week and timed laps a session over the last six weeks; of a driver who began within them since the first session,
+ * but over a week at least: nobody was practising before it.
  * @param digests of one combo's page, in any order
  * @returns undefined where no session with a timed lap lies in them
- * @example three sessions of 20 laps in the last six weeks give 0.5 sessions a week and 20 laps a session
+ * @example three sessions of 20 laps in the last six weeks, and earlier ones, give 0.5 sessions a week and 20 laps a session
  */
 export function practiceRate(
   digests: readonly SessionDigest[],
   today: CalendarDate,
 ): PracticeRate | undefined {
-  const from = addDays(today, 1 - 7 * WEEKS);
-  const lately = digests.filter(({ date, timedDriven }) => date >= from && date <= today && timedDriven > 0);
+  const from = addDays(today, 1 - WEEK * WEEKS);
+  const driven = digests.filter(({ date, timedDriven }) => date <= today && timedDriven > 0);
+  const lately = driven.filter(({ date }) => date >= from);
   if (lately.length === 0) return undefined;
   const laps = lately.reduce((sum, { timedDriven }) => sum + timedDriven, 0);
+  const first = lately.reduce((least, { date }) => (date < least ? date : least), today);
+  const hasBegunLately = lately.length === driven.length && first > from;
+  const days = hasBegunLately ? Math.max(WEEK, daysBetween(first, today) + 1) : WEEK * WEEKS;
   return {
-    sessionsAWeek: lately.length / WEEKS,
+    sessionsAWeek: (lately.length * WEEK) / days,
     lapsASession: laps / lately.length,
     sessions: lately.length,
+    ...(hasBegunLately && { since: first }),
   };
 }
 
@@ -51,6 +60,7 @@ export function practiceToCountOn(
     sessionsAWeek,
     lapsASession,
     sessions: lately?.sessions ?? 0,
+    ...(lately?.since !== undefined && { since: lately.since }),
     ...(isAssumed && { isAssumed }),
   };
 }

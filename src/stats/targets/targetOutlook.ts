@@ -1,5 +1,5 @@
-import { type CalendarDate, type Figure, known, unknown } from "#domain";
-import { figureForTarget } from "../combo/figureForTarget.ts";
+import { type CalendarDate, type Figure, known, latestMs, unknown } from "#domain";
+import { figureForTarget, type TargetFigure } from "../combo/figureForTarget.ts";
 import { levelOfPage } from "../combo/pageLevel.ts";
 import { isMostlyAssumption } from "../level/levelModel.ts";
 import { equallyLikely } from "./equallyLikely.ts";
@@ -55,8 +55,8 @@ const [FEW, HALF, MOST] = [2, 10, 18];
 /**
  * Whether and when a target is likely to be reached with practice as often and as long as in the last six weeks: the
  * chance by its date, the likely day, and milestones. Our methods, §6.
- * @returns a reason with fewer than three sessions of five pace laps, without a session in six weeks, or for a best lap
- * that has been driven already
+ * @returns a reason with fewer than three sessions of five pace laps, without a session in six weeks, or for a time
+ * that has been driven, or come to by the level, already
  */
 export function targetOutlook(input: OutlookInput): Figure<TargetOutlook> {
   const basis = forecastBasis(input, input);
@@ -65,6 +65,9 @@ export function targetOutlook(input: OutlookInput): Figure<TargetOutlook> {
   const { history } = question;
   const { value: targetMs, today, by } = input;
   if (kind === "best" && isDriven(targetMs, history)) return unknown({ because: "already reached" });
+  const now = figureNow(input);
+  if (now !== undefined && latestMs({ ms: now.value, decimals: now.isLevel ? 3 : now.decimals }) <= targetMs)
+    return unknown({ because: now.isLevel ? "level there already" : "already reached" });
   const days = by !== undefined && by >= today && by <= horizon ? daysUntil(basis.value, by) : undefined;
   // The sessions until the date come first in the year too.
   const year = days === undefined ? ahead : [...days, ...ahead.slice(days.length)];
@@ -86,7 +89,7 @@ export function targetOutlook(input: OutlookInput): Figure<TargetOutlook> {
       high: likelyDays[MOST - 1],
     },
     likelyDays,
-    milestones: stepsTo(input, figures.value).map((ms) => ({
+    milestones: stepsTo(targetMs, now?.value, figures.value).map((ms) => ({
       ms,
       by: likely(firstReached(figures.value, ms))[HALF - 1],
     })),
@@ -96,11 +99,16 @@ export function targetOutlook(input: OutlookInput): Figure<TargetOutlook> {
   });
 }
 
+/** What stands against the target, as it is told and asked about where one is set. */
+function figureNow({ kind, laps, page, driven }: OutlookInput): TargetFigure | undefined {
+  return figureForTarget({ kind, laps }, page, () => levelOfPage(page, driven));
+}
+
 function stepsTo(
-  { kind, laps, value, page, driven }: OutlookInput,
+  value: number,
+  nowMs: number | undefined,
   figures: readonly Float64Array[],
 ): readonly number[] {
-  const nowMs = figureForTarget({ kind, laps }, page, () => levelOfPage(page, driven))?.value;
   if (nowMs === undefined) return [];
   const count = Math.min(MOST_STEPS, Math.floor((nowMs - value) / LEAST_STEP_MS));
   const steps = milestones({ nowMs, targetMs: value, figures, steps: Math.max(1, count) });

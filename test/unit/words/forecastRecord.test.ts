@@ -61,6 +61,13 @@ describe("the score", () => {
     expect(flat).toMatch(/^(No better|Better|Worse) than always/);
   });
 
+  it("claims nothing with too few targets, however many forecasts there are of them", () => {
+    const record = forecastRecord(Array.from({ length: 6 }, (_, i) => ({ chance: 0.5, reached: i < 3 })));
+    expect(sayForecastRecord(record, tooFew(3))).toBe(
+      "So far, from 3 targets: error 0.25. 0 is perfect; always saying 10 chances in 20 makes 0.25.",
+    );
+  });
+
   it("stands alone where all came true or none did, and needs five", () => {
     expect(of(...Array.from({ length: 6 }, () => [0.5, false] as const))).toBe(
       "None of 6 forecasts came true so far, so there is nothing to compare them with yet: error 0.25. 0 is perfect; always saying 10 chances in 20 makes 0.25.",

@@ -50,6 +50,9 @@ describe("a race in words", () => {
     expect(sayRaceRests({ kind: "race", runs: 1, laps: 12 })).toBe(
       "From 12 laps of your last race run, mistakes included.",
     );
+    expect(sayRaceRests({ kind: "race", runs: 2, laps: 22, isMoved: true })).toBe(
+      "From 22 laps of your last 2 race runs, mistakes included, their times moved by as much as your level has since.",
+    );
     expect(sayRaceRests({ kind: "pace", runs: 6, laps: 48 })).toBe(
       "From 48 laps of your last 6 pace runs, mistakes included. They are no race laps: traffic, the start and driving against others are not in it.",
     );

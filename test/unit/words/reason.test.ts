@@ -25,6 +25,7 @@ const causes: {
   "no figure at the setting": [{}, "no figure was known on the day the target was set"],
   "reached at the setting": [{}, "the target was reached on the day it was set"],
   "already reached": [{}, "you have driven that time already, so no chance is given"],
+  "level there already": [{}, "your level is there already, so no chance is given"],
   "change too long ago": [{}, "the change lies before the sessions that are looked at"],
   "more than a year away": [{}, "no forecast looks further than a year"],
   "date to come": [{}, "its date is still to come"],

@@ -14,7 +14,7 @@ test("the figure now, and how to type what is wanted", () => {
   ];
   expect(said).toEqual([
     "Best so far 1:23.704. Type it like 1:23.500, or its last digits",
-    "Usual lap so far level 1:24.32. Type it like 1:24.000, or its last digits",
+    "Level 1:24.32 now. Type it like 1:24.000, or its last digits",
     "Best mean of 5 laps so far 1:24.012. Type it like 1:24.000, or its last digits",
     "Scatter of your last session ± 0.31 s. Type seconds, like 0.25",
     "Share of clean laps of your last session 81.2 %. Type percent, like 85",

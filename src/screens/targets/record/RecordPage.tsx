@@ -45,7 +45,7 @@ function Record({ preferences: chosen }: { readonly preferences: Preferences }) 
                 </>
               )}
               <p className={styles["finding"]}>{sayRecord(own.against)}</p>
-              <p>{sayForecastRecord(own.record)}</p>
+              <p>{sayForecastRecord(own.record, own.against)}</p>
               <Disclosure title="How this is judged">
                 <p>{recordMeaning}</p>
               </Disclosure>

@@ -34,12 +34,12 @@ describe("the practice that chances count on", () => {
     const { user, reload } = await renderAt("#/targets", targets, filled(lateEvenings));
     await screen.findByText(chance);
     await user.click(await screen.findByRole("button", { name: /^Steps, and what it rests on/ }));
-    // Four sessions in six weeks, and four weeks to go.
+    // Four sessions since 11 November, and four weeks to go.
     expect(await screen.findByText(rests)).toHaveTextContent(
-      "From 4 sessions, and 3 more by then: 0.7 a week of 10 timed laps, as in the last six weeks.",
+      "From 4 sessions, and 8 more by then: 1.9 a week of 10 timed laps, as driven since Wed 11 Nov 2026.",
     );
     const often = screen.getByLabelText("Sessions a week");
-    expect(often).toHaveValue("0.7");
+    expect(often).toHaveValue("1.9");
     expect(screen.getByLabelText("Timed laps a session")).toHaveValue("10");
     await user.clear(often);
     await user.type(often, "3");
@@ -51,9 +51,9 @@ describe("the practice that chances count on", () => {
     );
     reload();
     await waitFor(() => expect(screen.getByLabelText("Sessions a week")).toHaveValue("3"));
-    await user.click(await screen.findByRole("button", { name: "As in the last six weeks" }));
-    await waitFor(() => expect(screen.getByLabelText("Sessions a week")).toHaveValue("0.7"));
-    expect(screen.queryByRole("button", { name: "As in the last six weeks" })).not.toBeInTheDocument();
+    await user.click(await screen.findByRole("button", { name: "As driven since Wed 11 Nov 2026" }));
+    await waitFor(() => expect(screen.getByLabelText("Sessions a week")).toHaveValue("1.9"));
+    expect(screen.queryByRole("button", { name: "As driven since Wed 11 Nov 2026" })).not.toBeInTheDocument();
   });
 
   it("says at its field what is no practice, and keeps the chance there was", async () => {

@@ -26,6 +26,14 @@ test("said and came are counted by fifths, a chance of 1 in the last", () => {
   ]);
 });
 
+test("those told as the same number in 20 stand together", () => {
+  const record = forecastRecord([
+    { chance: 0.199, reached: false },
+    { chance: 0.2, reached: false },
+  ]);
+  expect(record?.fifths.map(({ from, count }) => [from, count])).toEqual([[0.2, 2]]);
+});
+
 test("when everything was reached there is no base rate to beat", () => {
   expect(forecastRecord([{ chance: 0.8, reached: true }])?.skill).toBeUndefined();
 });
@@ -48,7 +56,7 @@ test("a chance of 0 and one of 1 are chances, and each fifth begins with its low
   ];
   expect(brierScore(sure)).toBe(0);
   expect(brierScore([{ chance: 0.7, reached: true }])).toBeCloseTo(0.09, 12);
-  const fifths = forecastRecord([0.2, 0.39, 0.4, 0.6].map((chance) => ({ chance, reached: false })))?.fifths;
+  const fifths = forecastRecord([0.2, 0.37, 0.4, 0.6].map((chance) => ({ chance, reached: false })))?.fifths;
   expect(fifths?.map(({ from, count }) => [from, count])).toEqual([
     [0.2, 2],
     [0.4, 1],

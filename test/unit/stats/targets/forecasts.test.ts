@@ -96,10 +96,10 @@ describe("the forecasts to be kept", () => {
   it("name the target as it is, what was counted on, and the session they were made after", () => {
     const [made, ...others] = toMake([aTarget({ value: 82_500 })]);
     expect(others).toEqual([]);
-    // Four sessions in six weeks are one every 10.5 days, the first after 5.25: on 16 and 27 January.
+    // Four sessions in the eleven days since the first are one every 2.75: eight in the three weeks to come.
     expect(made).toMatchObject({
       ...{ targetId: "target", kind: "best", value: 82_500, by: "2026-02-01", madeOn: today },
-      ...{ madeAfter: last, sessions: 2, lapsASession: 5 },
+      ...{ madeAfter: last, sessions: 8, lapsASession: 5 },
     });
     expect(made?.chance).toBeGreaterThan(0);
     expect(made?.chance).toBeLessThan(1);

@@ -16,8 +16,17 @@ describe("how much was driven lately", () => {
 
   it("counts six weeks, today and the first day of them included", () => {
     const digests = [aDigest(-1, five(84_000)), aDigest(0, [84_000, 84_100]), aDigest(41, five(84_000))];
+    // 1 January is the first of the six weeks, and a session lies before it.
     expect(practiceRate(digests, today)).toEqual({ sessionsAWeek: 2 / 6, lapsASession: 3.5, sessions: 2 });
     expect(practiceRate([...digests, aDigest(42, five(84_000))], today)?.sessions).toBe(2);
+  });
+
+  it("counts from the first session of a driver who began within them, over a week at least", () => {
+    // The first on 1 January: two weeks up to the 14th.
+    const digests = [0, 3, 9].map((day) => aDigest(day, five(84_000)));
+    const since = "2026-01-01";
+    expect(practiceRate(digests, "2026-01-14")).toMatchObject({ sessionsAWeek: 1.5, sessions: 3, since });
+    expect(practiceRate(digests.slice(0, 2), "2026-01-04")).toMatchObject({ sessionsAWeek: 2, since });
   });
 
   it("leaves out a session without a timed lap, and is not known where there is no other", () => {
@@ -50,9 +59,9 @@ describe("what a forecast is made from", () => {
     ]);
     expect(question.events).toEqual([{ kind: "break", afterSession: 1 }]);
     expect(rate.sessions).toBe(5);
-    // Five sessions in six weeks are one every 8.4 days: the first after 4.2, and 43 in a year.
-    expect(ahead.slice(0, 2)).toEqual(["2026-01-16", "2026-01-25"]);
-    expect(ahead).toHaveLength(43);
+    // Five sessions in the 32 days since the first are one every 6.4: the first after 3.2, and 57 in a year.
+    expect(ahead.slice(0, 2)).toEqual(["2026-01-15", "2026-01-22"]);
+    expect(ahead).toHaveLength(57);
     expect(horizon).toBe("2027-01-12");
   });
 
@@ -87,8 +96,8 @@ describe("what a forecast is made from", () => {
 
   it("counts on the sessions up to a date, that day included, and on one at least", () => {
     const basis = known({ ...ask, page: [...page, aDigest(-20, five(85_000))] });
-    expect(daysUntil(basis, "2026-01-25")).toEqual(["2026-01-16", "2026-01-25"]);
-    expect(daysUntil(basis, "2026-01-24")).toEqual(["2026-01-16"]);
-    expect(daysUntil(basis, "2026-01-15")).toEqual(["2026-01-15"]);
+    expect(daysUntil(basis, "2026-01-22")).toEqual(["2026-01-15", "2026-01-22"]);
+    expect(daysUntil(basis, "2026-01-21")).toEqual(["2026-01-15"]);
+    expect(daysUntil(basis, "2026-01-14")).toEqual(["2026-01-14"]);
   });
 });

@@ -60,9 +60,9 @@ describe("the outlook of a target", () => {
   it("is the same at every asking, and names the sessions it counts on", () => {
     const outlook = outlookOf(improving(12));
     expect(outlookOf(improving(12))).toEqual(outlook);
-    // Twelve sessions in the last six weeks are two a week, eight in four weeks.
-    expect(outlook).toMatchObject({ sessions: 12, isMostlyAssumption: false, byDate: { sessions: 8 } });
-    expect(outlook.rate).toMatchObject({ sessionsAWeek: 2, lapsASession: 20 });
+    // Twelve sessions in the five weeks since the first are 2.4 a week, ten in four weeks.
+    expect(outlook).toMatchObject({ sessions: 12, isMostlyAssumption: false, byDate: { sessions: 10 } });
+    expect(outlook.rate).toMatchObject({ sessionsAWeek: 2.4, lapsASession: 20 });
   });
 
   it("a later date or an easier target never lowers the chance", () => {
@@ -113,8 +113,8 @@ describe("the outlook of a target", () => {
   it("has its likely days among those of the sessions to come", () => {
     const page = improving(12);
     const { expected, chanceWithinYear, byDate } = outlookOf(page, { value: 83_450 });
-    // Two sessions a week from 4 February on: the first days are the 6th and the 9th.
-    expect(outlookOf(page, { by: undefined, value: 84_000 - 1 }).expected.low).toBe("2026-02-06");
+    // 2.4 sessions a week from 4 February on: the first day is the 5th.
+    expect(outlookOf(page, { by: undefined, value: 84_000 - 1 }).expected.low).toBe("2026-02-05");
     expect(chanceWithinYear).toBeGreaterThanOrEqual(byDate?.chance ?? 1);
     const days = [expected.low, expected.mid, expected.high].filter((day) => day !== undefined);
     expect(days.toSorted()).toEqual(days);
@@ -132,12 +132,15 @@ describe("the outlook of a target", () => {
     expect(ask(page, { value: best - 1 }).known).toBe(true);
   });
 
-  it("of a usual lap begins its milestones at the level, and has none where that is there", () => {
+  it("of a usual lap begins its milestones at the level, and has no chance where that is there", () => {
     const page = improving(12);
     const { milestones } = outlookOf(page, { kind: "median", value: 83_000 });
     expect(milestones.at(-1)?.ms).toBe(83_000);
     expect(milestones[0]?.ms).toBeLessThan(84_800);
-    expect(outlookOf(page, { kind: "median", value: 86_000 }).milestones).toEqual([]);
+    const there = { known: false, reason: { because: "level there already" } };
+    expect(ask(page, { kind: "median", value: 86_000 })).toEqual(there);
+    const driven = { known: false, reason: { because: "already reached" } };
+    expect(ask(page, { kind: "meanOf", laps: 3, value: 86_000 })).toEqual(driven);
     // 120 ms are too little for three steps of 50.
     const pb = Math.min(...page.flatMap(({ bestCandidates }) => bestCandidates.map(({ ms }) => ms)));
     expect(outlookOf(page, { value: pb - 149 }).milestones).toHaveLength(2);
@@ -195,7 +198,7 @@ describe("suggested targets", () => {
     const by = addDays(dayAfter(page), 28);
     const { fair, stretch, sessions } = suggest(page, kind, by);
     if (fair === undefined || stretch === undefined) throw new Error("an improving driver gets both");
-    expect(sessions).toBe(8);
+    expect(sessions).toBe(10);
     expect(stretch.ms).toBeLessThan(fair.ms);
     for (const [{ ms, chance }, wanted] of [
       [fair, 0.5],
