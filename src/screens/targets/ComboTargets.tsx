@@ -2,10 +2,10 @@ import { inOrder, presentPage } from "#combo";
 import { pagesOfCombo } from "#db";
 import { type CalendarDate, type Id, isTimeKind, type Preferences, type Target } from "#domain";
 import { type DrivenCombo, useFigures, useRows, useSessionsInDoubt } from "#live";
-import { printAddress } from "#state/address.ts";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { Name } from "#ui/Name.tsx";
 import { SessionsInDoubt } from "#ui/SessionsInDoubt.tsx";
+import { ComboLinks } from "./ComboLinks.tsx";
 import styles from "./ComboTargets.module.css";
 import { Practice } from "./Practice.tsx";
 import { TargetRow } from "./TargetRow.tsx";
@@ -66,20 +66,7 @@ export function ComboTargets(props: ComboTargetsProps) {
         <h2>
           <Name>{combo.name}</Name>
         </h2>
-        <nav aria-label={`More of ${combo.name}`} className={styles["links"]}>
-          <a href={printAddress({ place: "targets", comboId: combo.id, part: "plan" })}>Plan</a>
-          <a href={printAddress({ place: "targets", comboId: combo.id, part: "race" })}>Race distance</a>
-          <a
-            href={printAddress({
-              place: "review",
-              comboId: combo.id,
-              period: { kind: "12w" },
-              isAhead: true,
-            })}
-          >
-            Review
-          </a>
-        </nav>
+        <ComboLinks combo={combo} />
       </div>
       <SessionsInDoubt sessions={ahead} today={today} />
       {hasChance && (

@@ -228,8 +228,10 @@ function WayOf({ state: { target, standing, now }, way, steps, today }: WayOfPro
 /** How it stands, and how far it has come. */
 function ProgressOf({ state }: { readonly state: TargetState }) {
   const { standing, progress } = state;
+  // One that was there when it was set, and is not now, has come no way: a bar would run backwards.
+  const hasWay = progress.known && (isReached(standing) || progress.value.progress < 1);
   // What was driven after its date says nothing of a target that was missed.
-  if (progress.known && standing.kind !== "missed")
+  if (hasWay && standing.kind !== "missed")
     return (
       <ProgressBar
         label={<strong>{sayStanding(state)}</strong>}

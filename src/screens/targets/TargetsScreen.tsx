@@ -14,6 +14,7 @@ import { RecordLine } from "./record/RecordLine.tsx";
 import { TargetForm } from "./TargetForm.tsx";
 import styles from "./TargetsScreen.module.css";
 import { useTypedTarget } from "./useTypedTarget.ts";
+import { WithoutTarget } from "./WithoutTarget.tsx";
 
 const PlanPage = lazy(async () => ({ default: (await import("./plan/PlanPage.tsx")).PlanPage }));
 const RacePage = lazy(async () => ({ default: (await import("./race/RacePage.tsx")).RacePage }));
@@ -132,6 +133,9 @@ function Targets({ combos, comboId, preferences: chosen, stored }: TargetsProps)
           )}
         </div>
       </div>
+      {one === undefined && groups.length > 0 && (
+        <WithoutTarget combos={combos.filter((combo) => groups.every((group) => group.combo !== combo))} />
+      )}
       <RecordLine today={today} />
       {groups.length === 0 && !editing.isOpen && <NoTargets hasCombo={first !== undefined} />}
     </div>
@@ -142,9 +146,10 @@ function NoTargets({ hasCombo }: { readonly hasCombo: boolean }) {
   if (hasCombo)
     return (
       <p>
-        No target is set yet. A target is a lap time you want to reach by a date, with one combo. The next
-        session can be planned without one:{" "}
-        <a href={printAddress({ place: "targets", part: "plan" })}>Plan</a>
+        No target is set yet. A target is a lap time you want to reach by a date, with one combo. Without one
+        the next session can be planned and a race worked out:{" "}
+        <a href={printAddress({ place: "targets", part: "plan" })}>Plan</a>,{" "}
+        <a href={printAddress({ place: "targets", part: "race" })}>Race distance</a>
       </p>
     );
   return (

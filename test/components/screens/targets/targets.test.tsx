@@ -293,3 +293,32 @@ describe("the focus", () => {
     await waitFor(() => expect(screen.getByRole("heading", { level: 1, name: "Targets" })).toHaveFocus());
   });
 });
+
+describe("a target that was there when it was set", () => {
+  it("and is not there now has no bar of a way", async () => {
+    await renderAt("#/targets", targets, withTarget({ kind: "median", value: 83_000, start: 82_900 }));
+    expect(await screen.findByText(/to go, though it was reached when it was set/)).toBeVisible();
+    expect(screen.queryByRole("progressbar")).not.toBeInTheDocument();
+  });
+});
+
+describe("a combo without a target", () => {
+  it("has its plan and its races all the same", async () => {
+    await renderAt("#/targets", targets, async (book) => {
+      await withTarget({})(book);
+      const other = await addCombo(book, { car: { name: "kart" }, track: { name: "Tessemoor" } });
+      await addSessions(book, other.comboId, [{ date: "2026-11-10", laps: [60_000] }]);
+    });
+    const part = within(await screen.findByRole("region", { name: "Without a target" }));
+    expect(part.getAllByRole("listitem")).toHaveLength(1);
+    expect(part.getByText("Tessemoor · kart")).toBeVisible();
+    expect(part.getByRole("link", { name: "Plan" })).toHaveAttribute(
+      "href",
+      expect.stringMatching(/part=plan$/),
+    );
+    expect(part.getByRole("link", { name: "Race distance" })).toHaveAttribute(
+      "href",
+      expect.stringMatching(/part=race$/),
+    );
+  });
+});
