@@ -12,6 +12,7 @@ export type Countable =
   | "pace lap"
   | "exact pace lap"
   | "exact clean lap"
+  | "pace lap in a row"
   | "pace lap with sectors"
   | "sector"
   | "session"

@@ -10,6 +10,7 @@ const names: Readonly<Record<Countable, readonly [one: string, more: string]>> =
   "pace lap": ["pace lap", "pace laps"],
   "exact pace lap": ["exact pace lap", "exact pace laps"],
   "exact clean lap": ["exact clean lap", "exact clean laps"],
+  "pace lap in a row": ["pace lap in a row", "pace laps in a row"],
   "pace lap with sectors": ["pace lap with sectors", "pace laps with sectors"],
   sector: ["sector", "sectors"],
   session: ["session", "sessions"],

@@ -60,7 +60,7 @@ export interface ForecastBasis {
 /**
  * Past sessions, breaks, seed and the sessions to come. The seed comes from the combo, so the same laps always give the
  * same chances, and an easier target never a lower one than a harder.
- * @returns a reason with fewer than three sessions of five pace laps, or where nothing was driven in six weeks
+ * @returns a reason with fewer than three sessions of five pace laps, for a longer mean of so many in a row, or where nothing was driven in six weeks
  */
 export function forecastBasis(
   { comboId, page, driven, today, practice }: PagePractice,
@@ -69,7 +69,15 @@ export function forecastBasis(
   const sessions = pageHistory(page, driven).slice(-MOST_SESSIONS);
   const history = kind === "meanOf" ? withMeans(sessions, page, laps) : sessions;
   if (history.length < LEAST_SESSIONS)
-    return unknown({ needs: LEAST_SESSIONS, of: "session", each: lapsForMedian, has: history.length });
+    return unknown({
+      needs: LEAST_SESSIONS,
+      of: "session",
+      each:
+        kind === "meanOf" && laps > lapsForMedian.needs
+          ? { needs: laps, of: "pace lap in a row" }
+          : lapsForMedian,
+      has: history.length,
+    });
   const rate = practiceToCountOn(practiceRate(page, today), practice);
   if (rate === undefined) return unknown({ because: "nothing driven lately" });
   const question = { history, seed: seedOf(comboId), events: pageEvents(history, today) };

@@ -114,6 +114,7 @@ const things: Readonly<Record<Countable, string>> = {
   "pace lap": "pace laps",
   "exact pace lap": "exact pace laps",
   "exact clean lap": "exact clean laps",
+  "pace lap in a row": "pace laps in a row",
   "pace lap with sectors": "pace laps with sectors",
   sector: "sectors",
   session: "sessions",

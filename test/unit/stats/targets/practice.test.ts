@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { unknown } from "#domain";
 import { practiceRate } from "#stats";
 import { daysUntil, forecastBasis } from "../../../../src/stats/targets/forecastBasis.ts";
 import { aDigest, aDigestOf } from "../period/manySessions.ts";
@@ -50,6 +51,12 @@ describe("what a forecast is made from", () => {
     const pages = [...page, withDrill, aDigestOf(15, [drill, short])];
     const { question } = known({ ...ask, page: pages, today: "2026-01-17" }, { kind: "meanOf", laps: 5 });
     expect(question.history.map(({ bestMs }) => bestMs)).toEqual([84_000, 83_970, 83_940, 83_910, 83_800]);
+  });
+
+  it("for a mean of more laps than any run holds needs sessions with so many in a row", () => {
+    expect(forecastBasis(ask, { kind: "meanOf", laps: 9 })).toEqual(
+      unknown({ needs: 3, of: "session", each: { needs: 9, of: "pace lap in a row" }, has: 0 }),
+    );
   });
 
   it("the sessions, breaks and days to come of a year at the present rate", () => {
