@@ -27,17 +27,13 @@ async function openDemo(page: Page): Promise<void> {
 /** The number in "Corner 5 first: …". */
 const numberIn = (title: string | null) => Number(/^Corner (\d+) first/.exec(title ?? "")?.[1]);
 
-test("the order is read, the first corner opens with its radii, and Log names the same corner", async ({
+test("the order is read, the first corner opens with its radii, and the plan of the next session names the same corner", async ({
   page,
 }) => {
+  const { comboId } = combos.ringHatch;
   await openDemo(page);
-  // The advice stands with the combo driven last, which is the one that Corners opens on.
-  const onLog = page.getByRole("link", { name: /^Corner \d+ first/ });
-  const title = await onLog.textContent();
-  const number = numberIn(title);
-
-  await goTo(page, "Corners");
-  await expect(first(page)).toContainText(title ?? "none");
+  await page.goto(`./#/corners/${comboId}`);
+  const number = numberIn(await first(page).textContent());
   await expect(order(page).first()).toContainText(new RegExp(`^Corner ${number}(?!\\d)`));
   const seconds = (await order(page).allTextContents()).map((row) =>
     Number(/about (\d\.\d\d) s/.exec(row)?.[1] ?? Number.NaN),
@@ -52,9 +48,10 @@ test("the order is read, the first corner opens with its radii, and Log names th
       name: /^The corner from above.*: as driven arcs of \d+\.\d m.*widest line an arc of \d+\.\d m/,
     }),
   ).toBeVisible();
-  await goTo(page, "Log");
-  await onLog.click();
-  await expect(page).toHaveURL(new RegExp(`corner=${number}\\b`));
+  await page.goto(`./#/targets/${comboId}?part=plan`);
+  await expect(
+    page.getByRole("heading", { name: `Faster through corner ${number}`, exact: true }),
+  ).toBeVisible();
 });
 
 test("what became of the corners since the review before is told with its range, which holds what the demo made true; the week's Next names the first", async ({

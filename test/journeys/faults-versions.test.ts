@@ -81,7 +81,7 @@ test("the driver sees that a newer version wrote the logbook, and can back it up
   await expect(page.getByText(/clear/i)).toHaveCount(0);
   await expect(entryField(page)).toHaveCount(0);
   const { backup } = await savedBackup(page, "Save a backup");
-  expect(backup.schema).toBe(4);
+  expect(backup.schema).toBe(5);
   expect(backup.counts).toMatchObject({ cars: 1, sessions: 1, runs: 1, tyreSets: 0 });
   expect(backup.tables["cars"]).toMatchObject([{ name: "club hatch", wheels: 4 }]);
   expect(await logbooksThere(page)).toMatchObject([{ version: 50 }]);
