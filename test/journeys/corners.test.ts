@@ -32,7 +32,7 @@ test("the order is read, the first corner opens with its radii, and the plan of 
 }) => {
   const { comboId } = combos.ringHatch;
   await openDemo(page);
-  await page.goto(`./#/corners/${comboId}`);
+  await goTo(page, "Corners");
   const number = numberIn(await first(page).textContent());
   await expect(order(page).first()).toContainText(new RegExp(`^Corner ${number}(?!\\d)`));
   const seconds = (await order(page).allTextContents()).map((row) =>
@@ -48,9 +48,12 @@ test("the order is read, the first corner opens with its radii, and the plan of 
       name: /^The corner from above.*: as driven arcs of \d+\.\d m.*widest line an arc of \d+\.\d m/,
     }),
   ).toBeVisible();
+  await page.goto(`./#/corners/${comboId}`);
+  await expect(page.getByRole("heading", { level: 1 })).toContainText("club hatch");
+  const ofHatch = numberIn(await first(page).textContent());
   await page.goto(`./#/targets/${comboId}?part=plan`);
   await expect(
-    page.getByRole("heading", { name: `Faster through corner ${number}`, exact: true }),
+    page.getByRole("heading", { name: `Faster through corner ${ofHatch}`, exact: true }),
   ).toBeVisible();
 });
 

@@ -19,7 +19,7 @@ const titles = [
   "How much did I practise?",
 ];
 /** Charts of the four weeks with all questions open. */
-const charts = 9;
+const charts = 10;
 const question = (page: Page, title: string) => page.getByRole("button", { name: title });
 
 async function openDemo(page: Page): Promise<void> {

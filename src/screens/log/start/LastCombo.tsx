@@ -8,7 +8,6 @@ import { FigureRow } from "#ui/FigureRow.tsx";
 import { Name } from "#ui/Name.tsx";
 import { sayLapTime, sayUsual } from "#words";
 import styles from "./Lately.module.css";
-import { PlaceForPlan } from "./PlaceForPlan.tsx";
 import type { LateCombo } from "./useLately.ts";
 
 // It works out a whole plan; the way to start a session does not wait for that.
@@ -73,7 +72,7 @@ export function LastCombo({ late, preferences, onStart }: LastComboProps) {
           {own === undefined ? "Tonight, by your figures" : "Tonight, by your plan"}
         </p>
         <FaultBoundary what="What to do tonight">
-          <Suspense fallback={<PlaceForPlan />}>
+          <Suspense fallback={null}>
             <Tonight
               combo={named}
               preferences={preferences}

@@ -7,7 +7,6 @@ import { Name } from "#ui/Name.tsx";
 import { PlanRow } from "#ui/PlanRow.tsx";
 import { sayRunTask } from "#words";
 import { linesToCome } from "../plan/linesToCome.ts";
-import { PlaceForPlan } from "./PlaceForPlan.tsx";
 import styles from "./Tonight.module.css";
 
 interface TonightProps {
@@ -21,8 +20,7 @@ interface TonightProps {
 export function Tonight({ combo, preferences, onStart }: TonightProps) {
   const today = useToday(preferences);
   const next = usePlan(combo.id, today);
-  if (next === undefined) return <PlaceForPlan />;
-  if (next.found === null) return null;
+  if (next === undefined || next.found === null) return null;
   const lines = linesToCome(next, combo.layout);
   const at = suggestionIn(lines);
   const isDraft = next.own === undefined;
