@@ -16,6 +16,11 @@ export function holdsAnything(run: Pick<Run, "laps" | "summary" | "counts">): bo
   return isDrivenRun(run) || run.counts !== undefined;
 }
 
+/** Whether a run is open and nothing is written in it yet: what comes next may still be put into it. */
+export function isUntouched(run: Pick<Run, "laps" | "summary" | "counts" | "endedAt">): boolean {
+  return run.endedAt === undefined && !holdsAnything(run);
+}
+
 /** The run of an open session that is being driven: the last one that has not been ended. */
 export function currentRun(runs: readonly Run[]): Run | undefined {
   return runs.findLast((run) => run.endedAt === undefined && run.summary === undefined);

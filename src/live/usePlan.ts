@@ -30,7 +30,5 @@ export function usePlan(comboId: Id, today: CalendarDate): NextSession | undefin
   if (figures.value !== undefined) last.current = { comboId, found: figures.value };
   const found = last.current?.comboId === comboId ? last.current.found : undefined;
   if (toCome === undefined || found === undefined) return undefined;
-  const { row } = toCome;
-  const own = row !== undefined && row.lines.length > 0 ? row : undefined;
-  return { own, minutes, found, isRenewing: figures.isRenewing };
+  return { own: toCome.own, minutes, found, isRenewing: figures.isRenewing };
 }

@@ -10,6 +10,8 @@ const LATEST = 10;
 export interface PlanToCome {
   /** The row changed last, while no session has its lines. Without lines it only says how many minutes there are. */
   readonly row: Plan | undefined;
+  /** That row where it has lines: a plan of the driver's own. */
+  readonly own: Plan | undefined;
   /** Minutes that were last said for the combo. */
   readonly minutes: number | undefined;
 }
@@ -17,9 +19,9 @@ export interface PlanToCome {
 /** The plan of a combo's next session and the minutes there are for it, which go on from the plan before. */
 export async function planToCome(book: ReadOnlyLogbook, comboId: Id): Promise<PlanToCome> {
   const [newest] = await plansOfCombo(book, comboId);
-  if (newest === undefined) return { row: undefined, minutes: undefined };
+  if (newest === undefined) return { row: undefined, own: undefined, minutes: undefined };
   const row = (await isBegun(book, comboId, newest)) ? undefined : newest;
-  return { row, minutes: newest.minutes };
+  return { row, own: row !== undefined && row.lines.length > 0 ? row : undefined, minutes: newest.minutes };
 }
 
 /**
@@ -27,8 +29,7 @@ export async function planToCome(book: ReadOnlyLogbook, comboId: Id): Promise<Pl
  * begins with it, so taking that back brings the plan back.
  */
 export async function waitingPlan(book: ReadOnlyLogbook, comboId: Id): Promise<Plan | undefined> {
-  const { row } = await planToCome(book, comboId);
-  return row !== undefined && row.lines.length > 0 ? row : undefined;
+  return (await planToCome(book, comboId)).own;
 }
 
 async function isBegun(book: ReadOnlyLogbook, comboId: Id, plan: Plan): Promise<boolean> {

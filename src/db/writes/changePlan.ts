@@ -31,8 +31,8 @@ function change(
   work: (lines: readonly PlannedRun[]) => Changed,
 ): Promise<Change> {
   return write(book, "Plan not changed", async (writer) => {
-    const { row } = await planToCome(book, comboId);
-    const before = row === undefined || row.lines.length === 0 ? seen : row.lines;
+    const { row, own } = await planToCome(book, comboId);
+    const before = own?.lines ?? seen;
     const { lines, what, isOverwritten = false } = work(before);
     if (isSame(lines, before)) return { what, edits: [] };
     if (row === undefined)

@@ -1,4 +1,4 @@
-import { holdsAnything } from "#combo";
+import { isUntouched } from "#combo";
 import { type Id, type RigSettings, type Run, rigOn, type Session } from "#domain";
 import { addRunAfter, type RunSettings } from "./newRun.ts";
 import { liveRunsOf } from "./rowsOf.ts";
@@ -40,11 +40,9 @@ export async function driveWith(writer: Writer, rig: RigSettings): Promise<void>
   for (const sessionId of open as Id[]) {
     const session = await writer.find("sessions", sessionId);
     const last = (await liveRunsOf(writer, sessionId)).at(-1);
-    if (session === undefined || last === undefined || isDriven(last)) continue;
+    if (session === undefined || last === undefined || !isUntouched(last)) continue;
     const rigs = await writer.transaction.table<RigSettings, Id>("rigs").toArray();
     const live = rigs.filter(({ deletedAt }) => deletedAt === undefined);
     if (rigOn(live, session.date)?.id === rig.id) await writer.patch("runs", last.id, { rigId: rig.id });
   }
 }
-
-const isDriven = (run: Run) => run.endedAt !== undefined || holdsAnything(run);

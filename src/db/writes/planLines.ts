@@ -1,4 +1,4 @@
-import { holdsAnything } from "#combo";
+import { holdsAnything, isUntouched } from "#combo";
 import { type Id, lineToCome, type PlannedRun, type Run } from "#domain";
 import { LedgerFault } from "../fault.ts";
 import type { Logbook } from "../logbook.ts";
@@ -21,7 +21,7 @@ export function takePlan(
     await writer.patch("sessions", sessionId, { plan: lines });
     const runs = await liveRunsOf(writer, sessionId);
     const last = runs.at(-1);
-    if (last !== undefined && isEmpty(last) && last.line === undefined)
+    if (last !== undefined && isUntouched(last) && last.line === undefined)
       await drive(writer, last, lineToCome(lines, runs));
     return changeOf(writer, "Plan taken along");
   });
@@ -43,13 +43,12 @@ export function leaveOutLine(
     const { plan = [] } = await writer.get("sessions", sessionId);
     const lines = plan.map((line): PlannedRun => {
       if (line.id !== lineId) return line;
-      const { skipped: _, ...taken } = line;
-      return isLeftOut ? { ...taken, skipped: true } : taken;
+      return isLeftOut ? { ...line, skipped: true } : takenIn(line);
     });
     await writer.patch("sessions", sessionId, { plan: lines });
     const runs = await liveRunsOf(writer, sessionId);
     const last = runs.at(-1);
-    if (last !== undefined && isEmpty(last) && (last.line === lineId || last.line === undefined)) {
+    if (last !== undefined && isUntouched(last) && (last.line === lineId || last.line === undefined)) {
       const others = runs.filter((run) => run !== last);
       await drive(writer, last, lineToCome(lines, others));
     }
@@ -71,12 +70,10 @@ export function driveLine(
     const line = plan.find(({ id }) => id !== undefined && id === lineId);
     if (line === undefined && lineId !== undefined)
       throw new LedgerFault("missing", "Nothing was changed: that line is no longer in the plan.");
-    if (line?.skipped === true) {
-      const { skipped: _, ...taken } = line;
+    if (line?.skipped === true)
       await writer.patch("sessions", run.sessionId, {
-        plan: plan.map((one) => (one === line ? taken : one)),
+        plan: plan.map((one) => (one === line ? takenIn(one) : one)),
       });
-    }
     const isKept = holdsAnything(run);
     if (isKept) await writer.patch("runs", run.id, { line: line?.id });
     else await drive(writer, run, line);
@@ -84,6 +81,11 @@ export function driveLine(
     const isOdd = isKept && line !== undefined && isDrill(line) !== isDrill(run);
     return changeOf(writer, isOdd ? `${said}, and stays a ${sayRunOf(run)}` : said);
   });
+}
+
+/** A line that is no longer left out. */
+function takenIn({ skipped: _, ...line }: PlannedRun): PlannedRun {
+  return line;
 }
 
 async function drive(writer: Writer, run: Run, line: PlannedRun | undefined): Promise<void> {
@@ -94,5 +96,3 @@ async function drive(writer: Writer, run: Run, line: PlannedRun | undefined): Pr
 const isDrill = ({ kind }: Pick<PlannedRun, "kind">) => kind === "drill";
 
 const sayRunOf = ({ kind }: Run) => (kind === "drill" ? "drill" : `${kind} run`);
-
-const isEmpty = (run: Run) => run.endedAt === undefined && !holdsAnything(run);

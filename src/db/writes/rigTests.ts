@@ -1,5 +1,5 @@
 import { Dexie } from "dexie";
-import { holdsAnything } from "#combo";
+import { isUntouched } from "#combo";
 import type { Id, RigSettings, RigTest, Run, RunOfTest } from "#domain";
 import { LedgerFault } from "../fault.ts";
 import type { Logbook } from "../logbook.ts";
@@ -42,7 +42,7 @@ export function beginTestRun(
     // A line of the session's plan that is this test's is driven by it; no other is.
     const line = session.plan?.find(({ rigTest }) => rigTest === testId)?.id;
     const run =
-      last !== undefined && isEmpty(last)
+      last !== undefined && isUntouched(last)
         ? await writer.patch("runs", last.id, { ...settings, line, guest: undefined })
         : await nextOf(writer, sessionId, last, { ...settings, line }, id);
     const what = `${await runInWords(writer, run)} begun with setting ${side} of the rig test`;
@@ -61,9 +61,6 @@ async function nextOf(
   return addNextRun(writer, await writer.get("sessions", sessionId), last, settings, id);
 }
 
-/** Open, and nothing written in it yet. */
-const isEmpty = (run: Run) => run.endedAt === undefined && !holdsAnything(run);
-
 /**
  * Says why a run of a rig test does not count; without a reason it counts again. Its laps stay. One that is being driven ends
  * with it, so that its setting can be driven anew at once; one without a lap yet becomes a run of practice.
@@ -77,7 +74,7 @@ export function voidTestRun(
     if (run.rigTest === undefined) throw refused("the run is of no rig test");
     const why = reason?.trim();
     if (why === "") throw refused("say why the run does not count");
-    if (why !== undefined && isEmpty(run)) {
+    if (why !== undefined && isUntouched(run)) {
       await writer.patch("runs", runId, { rigTest: undefined });
       return changeOf(writer, `${await runInWords(writer, run)} is no run of the rig test`);
     }
@@ -104,7 +101,8 @@ async function endTest(writer: Writer, { id, endedAt }: RigTest): Promise<void> 
   const open = await writer.transaction.table("digests").orderBy("openSince").primaryKeys();
   for (const sessionId of open as Id[])
     for (const run of await liveRunsOf(writer, sessionId))
-      if (run.rigTest?.id === id && isEmpty(run)) await writer.patch("runs", run.id, { rigTest: undefined });
+      if (run.rigTest?.id === id && isUntouched(run))
+        await writer.patch("runs", run.id, { rigTest: undefined });
 }
 
 /**

@@ -42,7 +42,6 @@ import { runTargetNow, type TargetNowDetails } from "./targetNow.ts";
 import { runTargetOutlook, type TargetOutlookDetails } from "./targetOutlook.ts";
 import { runTargetWays, type TargetWaysDetails } from "./targetWays.ts";
 import { runTestBasis, type TestBasisDetails } from "./testBasis.ts";
-
 import { runWhereToFind, type WhereToFindDetails } from "./whereToFind.ts";
 
 /** What each job is asked with and gives. */
