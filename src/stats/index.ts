@@ -76,44 +76,6 @@ export type { LevelsOff } from "./level/levelsOff.ts";
 
 // Targets
 
-export { chanceNowBeats } from "./evenings/chanceNowBeats.ts";
-export { type SpreadSources, spreadSources } from "./evenings/spreadSources.ts";
-export { type Overnight, staysOvernight } from "./evenings/staysOvernight.ts";
-// The plan
-export { becauseNow } from "./plan/becauseNow.ts";
-export { checkAsTold } from "./plan/checkAsTold.ts";
-export {
-  type CountedDrills,
-  countedDrills,
-  type DrillsFollowed,
-  type DrillsInput,
-} from "./plan/countedDrills.ts";
-export { draftPlan, type PlanDraft } from "./plan/draftPlan.ts";
-export { type CountedDay, type DrillWeeks, drillWeeks } from "./plan/drillWeeks.ts";
-export { planMinutes } from "./plan/fitLines.ts";
-export { gatherFacts, type PlanInput } from "./plan/gatherFacts.ts";
-export type { CountedHabit, PlanFacts, TriedLine } from "./plan/planFacts.ts";
-export { type LineOutcome, planOutcome } from "./plan/planOutcome.ts";
-export type { Because, CornerTask, DraftLine, PlanRule } from "./plan/planRules.ts";
-export { rigTestLine } from "./plan/rigTestLine.ts";
-export { suggestionIn } from "./plan/suggestionIn.ts";
-// Rig tests
-export type { RankTest, TTest } from "./rigTests/findings.ts";
-export { isChangeTested } from "./rigTests/isChangeTested.ts";
-export { lapsOfTestRun } from "./rigTests/lapsOfTestRun.ts";
-export { type OrderedPair, type OrderedTTest, orderedPairsTTest } from "./rigTests/orderedPairsTTest.ts";
-export { pairedTTest } from "./rigTests/pairedTTest.ts";
-export { pairOrder } from "./rigTests/pairOrder.ts";
-export { differenceFound, leastPairs, pairsNeeded, testLevel } from "./rigTests/pairsNeeded.ts";
-export {
-  planTest,
-  type TestPlan,
-  type TestPlanQuestion,
-  type TestSize,
-  testSize,
-} from "./rigTests/planTest.ts";
-export { rankSumTest } from "./rigTests/rankSumTest.ts";
-export { signedRankTest } from "./rigTests/signedRankTest.ts";
 export { brierScore, type ScoredForecast } from "./targets/brierScore.ts";
 export type { ExpectedSession } from "./targets/expectedSession.ts";
 export { type FairTargets, fairTargets } from "./targets/fairTargets.ts";
@@ -130,6 +92,48 @@ export {
   recordAgainstSaid,
 } from "./targets/recordAgainstSaid.ts";
 export { type SectorPace, sectorSplit } from "./targets/sectorSplit.ts";
+
+// The plan
+
+export { chanceNowBeats } from "./evenings/chanceNowBeats.ts";
+export { type SpreadSources, spreadSources } from "./evenings/spreadSources.ts";
+export { type Overnight, staysOvernight } from "./evenings/staysOvernight.ts";
+export { checkAsTold } from "./plan/asTold.ts";
+export { becauseNow } from "./plan/becauseNow.ts";
+export {
+  type CountedDrills,
+  countedDrills,
+  type DrillsFollowed,
+  type DrillsInput,
+} from "./plan/countedDrills.ts";
+export { draftPlan, type PlanDraft } from "./plan/draftPlan.ts";
+export { type CountedDay, type DrillWeeks, drillWeeks } from "./plan/drillWeeks.ts";
+export { planLaps, planMinutes } from "./plan/fitLines.ts";
+export { gatherFacts, type PlanInput } from "./plan/gatherFacts.ts";
+export type { CountedHabit, PlanFacts, TriedLine } from "./plan/planFacts.ts";
+export { type LineOutcome, planOutcome } from "./plan/planOutcome.ts";
+export type { Because, CornerTask, DraftLine, PlanRule } from "./plan/planRules.ts";
+export { rigTestLine } from "./plan/rigTestLine.ts";
+export { suggestionIn } from "./plan/suggestionIn.ts";
+
+// Rig tests
+
+export type { RankTest, TTest } from "./rigTests/findings.ts";
+export { isChangeTested } from "./rigTests/isChangeTested.ts";
+export { lapsOfTestRun } from "./rigTests/lapsOfTestRun.ts";
+export { type OrderedPair, type OrderedTTest, orderedPairsTTest } from "./rigTests/orderedPairsTTest.ts";
+export { pairedTTest } from "./rigTests/pairedTTest.ts";
+export { pairOrder } from "./rigTests/pairOrder.ts";
+export { differenceFound, leastPairs, pairsNeeded, testLevel } from "./rigTests/pairsNeeded.ts";
+export {
+  planTest,
+  type TestPlan,
+  type TestPlanQuestion,
+  type TestSize,
+  testSize,
+} from "./rigTests/planTest.ts";
+export { rankSumTest } from "./rigTests/rankSumTest.ts";
+export { signedRankTest } from "./rigTests/signedRankTest.ts";
 
 // Race distance
 

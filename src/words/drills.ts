@@ -20,7 +20,7 @@ export function drillReading({ weeks }: Pick<DrillWeeks, "weeks">): string {
   if (first === undefined || last === undefined || first === last)
     return "Whether more of them work cannot be told yet: it needs a second week.";
   const told = `${last.good} of ${last.tries} in the last week, ${first.good} of ${first.tries} in the first`;
-  return `${asSentence(told)}: ${saySharesApart(last, first, ["very likely more", "very likely fewer"])}.`;
+  return `${asSentence(told)}: ${saySharesApart(last, first)}.`;
 }
 
 /** Laps on either side from which mistakes are compared. Common practice, no source. */
@@ -51,7 +51,7 @@ function sayMistakesSince(before: MistakesAtCorner, since: MistakesAtCorner, day
   )
     return `Whether mistakes there got fewer cannot be told yet: it needs ${LEAST_LAPS} laps before ${day} and after it, besides drills; there are ${before.laps} and ${since.laps}.`;
   const told = `Mistakes there in ${before.mistakes} of ${counted(before.laps, "lap")} before ${day}, in ${since.mistakes} of ${since.laps} after it`;
-  return `${told}: ${saySharesApart(since.share, before.share, ["very likely more", "very likely fewer"])}.`;
+  return `${told}: ${saySharesApart(since.share, before.share)}.`;
 }
 
 interface Ends {
@@ -61,8 +61,8 @@ interface Ends {
 }
 
 /** Where the 90 % intervals of two shares meet, the difference may be chance. */
-function saySharesApart(now: Ends, before: Ends, [more, fewer]: readonly [string, string]): string {
-  if (now.low > before.high) return more;
-  if (now.high < before.low) return fewer;
+function saySharesApart(now: Ends, before: Ends): string {
+  if (now.low > before.high) return "very likely more";
+  if (now.high < before.low) return "very likely fewer";
   return now.share === before.share ? "the same" : "the difference may be chance";
 }

@@ -56,11 +56,12 @@ export function sayForecastRecord(
   const { count = 0, reached = 0, score = 0, baseScore = 0 } = record ?? {};
   if (count < LEAST_FORECASTS)
     return `${sayTooFew({ needs: LEAST_FORECASTS, of: "forecast that came due", has: count })}.`;
+  const error = `error ${score.toFixed(2)}. 0 is perfect; always saying 10 chances in ${TWENTY} makes 0.25.`;
   // With too few targets there is no verdict, and so none here: forecasts of one target hang together.
   if (against?.known === false && "needs" in against.reason)
-    return `So far, from ${counted(against.reason.has, "target")}: error ${score.toFixed(2)}. 0 is perfect; always saying 10 chances in ${TWENTY} makes 0.25.`;
+    return `So far, from ${counted(against.reason.has, "target")}: ${error}`;
   if (baseScore === 0)
-    return `${reached === 0 ? "None" : "All"} of ${counted(count, "forecast")} came true so far, so there is nothing to compare them with yet: error ${score.toFixed(2)}. 0 is perfect; always saying 10 chances in ${TWENTY} makes 0.25.`;
+    return `${reached === 0 ? "None" : "All"} of ${counted(count, "forecast")} came true so far, so there is nothing to compare them with yet: ${error}`;
   const finding = score === baseScore ? "No better" : score < baseScore ? "Better" : "Worse";
   return `${finding} than always saying ${sayChance(reached / count)}, the share that came true, in ${counted(count, "forecast")} so far: error ${score.toFixed(2)} against ${baseScore.toFixed(2)}. Lower is better, 0 is perfect.`;
 }

@@ -1,5 +1,5 @@
 import { type Corner, cornersOfSector, type PlannedRun } from "#domain";
-import type { PlanFacts, PlanRule } from "#stats";
+import { accountLines, type PlanFacts, type PlanRule } from "#stats";
 import { accountLineNames } from "./account.ts";
 import { hundredths, sayAmount } from "./amount.ts";
 import { sayCorners, sayRange } from "./cornersSay.ts";
@@ -152,8 +152,6 @@ function figuresOf(
 
 const said = (...sentences: readonly string[]) => sentences.filter((one) => one !== "").join(" ");
 const seconds = (ms: number) => sayAmount(ms, hundredths);
-
-const accountLines = ["pace", "repeatability", "mistakes", "others"] as const;
 
 /** All lines of the account, so that the one worked on is seen beside the others. */
 function sayAccount(facts: PlanFacts): string {

@@ -15,7 +15,6 @@ import { counted } from "./counted.ts";
 import { sayWhy } from "./planWhy.ts";
 import { targetFigure } from "./targets.ts";
 
-const evenLaps = "the same brake points and kerbs";
 const anywhere = "room to spare at the edges";
 const onlyTheCount = "only whether it works, not the time";
 
@@ -133,18 +132,23 @@ function saySectorWith(sector: number, corners: readonly Corner[]): string {
   return within.length === 0 ? `sector ${sector}` : `sector ${sector} (${sayCorners(within)})`;
 }
 
-/** Advice of rules that say the same of every combo; of a sector what stands before it. */
-const sameForAll: Partial<Readonly<Record<PlanRule, readonly string[]>>> = {
-  "after a break": ["room to spare everywhere"],
-  "warm-up": ["where you brake"],
-  "learn the layout": ["a mark to brake at for every corner", "the same marks every lap"],
-  again: ["the same as last time"],
-  repeatability: [evenLaps],
-  "runs alike": ["fuel, tyres and line as in your fastest run"],
-  pace: ["one lap of the replay from outside first, then that line"],
-  measure: ["nothing new"],
-  race: ["the last laps as the first ones"],
-};
+/** Advice of rules that say the same of every combo. */
+const sameForAll = {
+  "after a break": "room to spare everywhere",
+  "warm-up": "where you brake",
+  again: "the same as last time",
+  // A sector may be named behind it.
+  repeatability: "the same brake points and kerbs",
+  "runs alike": "fuel, tyres and line as in your fastest run",
+  pace: "one lap of the replay from outside first, then that line",
+  measure: "nothing new",
+  race: "the last laps as the first ones",
+} as const satisfies Partial<Readonly<Record<PlanRule, string>>>;
+
+/** While the way round is looked for, and once it is known. */
+const learning = ["a mark to brake at for every corner", "the same marks every lap"] as const;
+
+const isSameForAll = (rule: PlanRule): rule is keyof typeof sameForAll => rule in sameForAll;
 
 /**
  * Whether what is to be attended to is what the rule says, and not what the driver wrote instead. The one thing of a target is
@@ -155,8 +159,15 @@ export function isOurAdvice(
   { attendTo, corner }: Pick<PlannedRun, "attendTo" | "corner">,
 ): boolean {
   if (attendTo === undefined || rule === "target") return true;
-  const said = sameForAll[rule] ?? (corner === undefined ? [anywhere, onlyTheCount] : tasksAt(corner));
-  return said.some((one) => attendTo === one || (one === evenLaps && attendTo.startsWith(`${one},`)));
+  if (rule === "repeatability" && attendTo.startsWith(`${sameForAll[rule]},`)) return true;
+  return adviceOf(rule, corner).includes(attendTo);
+}
+
+/** All that a rule ever says. */
+function adviceOf(rule: PlanRule, corner: number | undefined): readonly string[] {
+  if (isSameForAll(rule)) return [sameForAll[rule]];
+  if (rule === "learn the layout") return learning;
+  return corner === undefined ? [anywhere, onlyTheCount] : tasksAt(corner);
 }
 
 /** All that is ever told to do at a corner. */
@@ -174,33 +185,21 @@ function tasksAt(corner: number): readonly string[] {
 function attendToOf(line: DraftLine, corners: readonly Corner[]): string | undefined {
   const { rule, because, corner, sector, drill } = line;
   switch (rule) {
-    case "after a break":
-      return "room to spare everywhere";
-    case "warm-up":
-      return "where you brake";
     case "learn the layout":
-      return line.kind === "warm-up" ? "a mark to brake at for every corner" : "the same marks every lap";
-    case "again":
-      return "the same as last time";
+      return learning[line.kind === "warm-up" ? 0 : 1];
     case "mistakes":
-      return corner === undefined ? anywhere : `room to spare at corner ${corner}`;
+      return corner === undefined ? anywhere : todoAt(corner, { do: "room" });
     case "corner":
     case "drill":
       return sayCornerTask(because) ?? (drill && onlyTheCount);
     case "repeatability":
-      return `${evenLaps}${sector === undefined ? "" : `, ${saySectorWith(sector, corners)} above all`}`;
-    case "runs alike":
-      return "fuel, tyres and line as in your fastest run";
-    case "pace":
-      return "one lap of the replay from outside first, then that line";
+      return `${sameForAll[rule]}${sector === undefined ? "" : `, ${saySectorWith(sector, corners)} above all`}`;
     case "target":
       return because.because === "target" ? because.target.process : undefined;
-    case "measure":
-      return "nothing new";
-    case "race":
-      return "the last laps as the first ones";
     case "rig test":
       return undefined;
+    default:
+      return sameForAll[rule];
   }
 }
 

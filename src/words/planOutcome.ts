@@ -50,7 +50,7 @@ export function sayCameTo({ line: { check, sector, corner, drill }, value, of, l
 
 /**
  * How the run of a line went, once it has ended; empty where nobody drove it.
- * @example "Equal laps: good, laps differed by 0.16 s", "Stops at the mark, corner 5: not yet, 7 of 10"
+ * @example "Equal laps: good, laps differed by 0.16 s", "Stops at the mark, corner 5: not met, 7 of 10"
  */
 export function sayWent(outcome: LineOutcome): string {
   const { line, met: how, value, of = 0 } = outcome;

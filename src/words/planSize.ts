@@ -1,5 +1,5 @@
 import { type PlannedRun, unbroken } from "#domain";
-import { planMinutes } from "#stats";
+import { planLaps, planMinutes } from "#stats";
 import { counted } from "./counted.ts";
 
 interface Evening {
@@ -17,8 +17,7 @@ const ROUGH = 5;
  * @example "4 runs, 31 laps, about 55 min", "4 runs, 31 laps, about 55 min: more than the 45 min you have"
  */
 export function sayPlanSize(lines: readonly PlannedRun[], { lapMs, minutes }: Evening): string {
-  const laps = lines.reduce((sum, line) => sum + (line.laps ?? 0), 0);
-  const size = `${counted(lines.length, "run")}, ${counted(laps, "lap")}`;
+  const size = `${counted(lines.length, "run")}, ${counted(planLaps(lines), "lap")}`;
   if (lapMs === undefined) return size;
   const needed = Math.max(1, Math.round(planMinutes(lines, lapMs)));
   const all = `${size}, about ${unbroken(`${needed} min`)}`;

@@ -1,4 +1,4 @@
-import { type AskedFigure, leastForSpread } from "#domain";
+import { type AskedFigure, latestMs, leastForSpread } from "#domain";
 import { bestLine } from "../bests/bestLine.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import { bestInARow } from "../pace/bestInARow.ts";
@@ -20,6 +20,11 @@ export const LEVEL_DECIMALS = 2;
 /** A level as it stands against a target: to the hundredth, so that what is left to go is what is shown to be left. */
 export function levelFigure(ms: number): TargetFigure {
   return { value: Math.round(ms / LEVEL_STEP) * LEVEL_STEP, decimals: LEVEL_DECIMALS, isLevel: true };
+}
+
+/** What a figure is at most: a level may lie to either side of what is shown, a time that was driven only above. */
+export function atMost({ value, decimals, isLevel }: TargetFigure): number {
+  return isLevel ? value : latestMs({ ms: value, decimals });
 }
 
 /**

@@ -1,11 +1,11 @@
 import { inOrder, isOnPage, type PageSpan, type Standing, standingOf } from "#combo";
-import { type CalendarDate, type Figure, latestMs, type Target } from "#domain";
+import type { CalendarDate, Figure, Target } from "#domain";
 import { sessionBests } from "../bests/sessionBests.ts";
 import type { SessionDigest } from "../digest/sessionDigest.ts";
 import type { LevelKnown } from "../level/levelKnown.ts";
 import type { PageSession } from "../period/pageHistory.ts";
 import { type TargetProgress, targetProgress } from "../targets/targetProgress.ts";
-import { figureForTarget, levelFigure, type TargetFigure } from "./figureForTarget.ts";
+import { atMost, figureForTarget, levelFigure, type TargetFigure } from "./figureForTarget.ts";
 import { type SessionFigure, sessionFigures } from "./sessionFigures.ts";
 import { targetPoints } from "./targetPoints.ts";
 
@@ -51,7 +51,7 @@ export function targetStates(question: TargetsQuestion): TargetState[] {
       standing,
       now,
       closest: standing.kind === "missed" ? closestTo(target, question) : undefined,
-      progress: targetProgress(target.value, surely(now), target.start),
+      progress: targetProgress(target.value, now && atMost(now), target.start),
     };
   });
 }
@@ -67,12 +67,7 @@ export function nextTarget(states: readonly TargetState[]): Target | undefined {
 
 /** What is left from a figure to a lap time that is wanted, whole ms: of a time cut short the most it may be. */
 export function toGo(value: number, now: TargetFigure): number {
-  return Math.round(surely(now) ?? now.value) - value;
-}
-
-/** A level may lie to either side of what is shown; a time that was driven only above. */
-function surely(now: TargetFigure | undefined): number | undefined {
-  return now?.isLevel ? now.value : now && latestMs({ ms: now.value, decimals: now.decimals });
+  return Math.round(atMost(now)) - value;
 }
 
 function closestTo(target: Target, { digests, history, level }: TargetsQuestion): TargetFigure | undefined {
@@ -99,7 +94,7 @@ function closestTo(target: Target, { digests, history, level }: TargetsQuestion)
 
 /** @param sign of what is better: less, or with -1 more */
 function nearest(figures: readonly TargetFigure[], sign = 1): TargetFigure | undefined {
-  return figures.toSorted((a, b) => sign * ((surely(a) ?? 0) - (surely(b) ?? 0)))[0];
+  return figures.toSorted((a, b) => sign * (atMost(a) - atMost(b)))[0];
 }
 
 function figureOnly({ value, decimals }: SessionFigure): TargetFigure {

@@ -1,4 +1,4 @@
-import { fitLines, minutesOfThree, type Room } from "./fitLines.ts";
+import { fitLines, minutesOfThree, planLaps, type Room } from "./fitLines.ts";
 import { hasFailedTwice } from "./hasFailedTwice.ts";
 import { learnTheLayout } from "./learnTheLayout.ts";
 import type { PlanFacts } from "./planFacts.ts";
@@ -36,7 +36,7 @@ export function draftPlan(facts: PlanFacts, minutes?: number): PlanDraft {
   const room = { laps, minutes: minutes ?? usualMinutes({ laps, lapMs }, evening), lapMs };
   const lines = linesIn(facts, room);
   const longer = linesIn(facts, { ...room, laps: Number.POSITIVE_INFINITY });
-  return { lines, first: suggestionIn(lines), room, isShortOfLaps: lapsOf(longer) > lapsOf(lines) };
+  return { lines, first: suggestionIn(lines), room, isShortOfLaps: planLaps(longer) > planLaps(lines) };
 }
 
 /** Those of the usual evening; up to half as many again where it needs them for three short runs, as with its laps. */
@@ -45,8 +45,6 @@ function usualMinutes(room: Pick<Room, "laps" | "lapMs">, evening: PlanFacts["ev
   const three = minutesOfThree(room);
   return three === undefined || three > usual * MORE ? usual : Math.max(usual, three);
 }
-
-const lapsOf = (lines: readonly DraftLine[]) => lines.reduce((sum, { laps }) => sum + laps, 0);
 
 const linesIn = (facts: PlanFacts, room: Room) =>
   isNewCircuit(facts) ? fitLines(learnTheLayout(facts), room) : fittedLines(facts, room);

@@ -48,16 +48,18 @@ export function minutesOfThree({
   lapMs = ASSUMED_LAP_MS,
 }: Pick<Room, "laps" | "lapMs">): number | undefined {
   const three = [LEAST_WARM_UP, LEAST_LAPS, LEAST_LAPS].map((each) => ({ laps: each }));
-  return lapsOf(three) > laps ? undefined : Math.ceil(planMinutes(three, lapMs));
+  return planLaps(three) > laps ? undefined : Math.ceil(planMinutes(three, lapMs));
 }
 
 function fits(lines: readonly DraftLine[], { laps, minutes, lapMs = ASSUMED_LAP_MS }: Room): boolean {
-  const all = lapsOf(lines);
+  const all = planLaps(lines);
   return all <= laps && planMinutes(lines, lapMs) <= minutes;
 }
 
-const lapsOf = (lines: readonly Pick<PlannedRun, "laps">[]) =>
-  lines.reduce((sum, { laps = 0 }) => sum + laps, 0);
+/** Laps of all runs of a plan; a line without laps counts as none. */
+export function planLaps(lines: readonly Pick<PlannedRun, "laps">[]): number {
+  return lines.reduce((sum, { laps = 0 }) => sum + laps, 0);
+}
 
 /**
  * How long runs take, in minutes: their laps, and two minutes between two runs (common practice, no source). A line without
@@ -65,7 +67,7 @@ const lapsOf = (lines: readonly Pick<PlannedRun, "laps">[]) =>
  * @param lapMs length of a lap, ms
  */
 export function planMinutes(lines: readonly Pick<PlannedRun, "laps">[], lapMs: number): number {
-  return (lapsOf(lines) * lapMs) / MINUTE + MINUTES_BETWEEN * Math.max(0, lines.length - 1);
+  return (planLaps(lines) * lapMs) / MINUTE + MINUTES_BETWEEN * Math.max(0, lines.length - 1);
 }
 
 const leastOf = ({ kind, laps }: DraftLine) =>

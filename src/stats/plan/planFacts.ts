@@ -37,7 +37,7 @@ export interface TriedLine {
   readonly corner: number | undefined;
   readonly drill: Drill | undefined;
   readonly laps: number | undefined;
-  /** Of a drill: so many tries of so many came off. */
+  /** Of a drill: so many tries of so many worked. */
   readonly came?: { readonly good: number; readonly tries: number } | undefined;
   readonly isGood: boolean;
 }

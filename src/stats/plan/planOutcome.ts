@@ -1,17 +1,9 @@
 import { numberedRuns, runNumber } from "#combo";
-import {
-  aboutRemark,
-  isClean,
-  isMistake,
-  lapsDriven,
-  lapsInOrder,
-  type PlanFigure,
-  type PlannedRun,
-  type Run,
-} from "#domain";
+import { aboutRemark, isClean, isMistake, lapsDriven, lapsInOrder, type PlannedRun, type Run } from "#domain";
 import { median } from "#numbers";
 import type { Choices } from "../laps/choices.ts";
 import { runTimes } from "../run/runTimes.ts";
+import { asTold } from "./asTold.ts";
 import type { TriedLine } from "./planFacts.ts";
 
 /** What became of a line of a plan. */
@@ -82,8 +74,6 @@ export function triedLines(outcomes: readonly LineOutcome[]): TriedLine[] {
 
 type Judged = Pick<LineOutcome, "met" | "value" | "of">;
 
-const HUNDREDTH = 10;
-
 const tooFew: Judged = { met: "too few", value: undefined, of: undefined };
 
 function judged(
@@ -139,12 +129,6 @@ function judged(
       return most(scatter.known ? scatter.value.scatterMs : undefined);
     }
   }
-}
-
-/** A figure as it is told beside its aim: a lap time cut to the hundredth, how far laps differ rounded to it. */
-function asTold(figure: PlanFigure, ms: number): number {
-  if (figure === "usual") return Math.floor(ms / HUNDREDTH) * HUNDREDTH;
-  return figure === "scatter" ? Math.round(ms / HUNDREDTH) * HUNDREDTH : ms;
 }
 
 /** Tries from which a share says something. Common practice, no source. */

@@ -9,7 +9,7 @@ import {
 } from "#domain";
 import type { Span } from "#physics";
 import { BREAK_DAYS } from "../weeks/longestPause.ts";
-import { checkAsTold } from "./checkAsTold.ts";
+import { checkAsTold } from "./asTold.ts";
 import type { CountedHabit, PlanCorner, PlanFacts, TriedLine } from "./planFacts.ts";
 
 /** The rules, in the order in which a plan is driven. */

@@ -19,11 +19,21 @@ import { bestInARow } from "../pace/bestInARow.ts";
 export interface OutcomeQuestion {
   readonly forecast: Forecast;
   /** The target it was about, deleted or not; its own figures rule where it has kept them. */
-  readonly target: Pick<Target, "kind" | "value" | "laps"> | undefined;
+  readonly target: WantedThen | undefined;
   /** Of the combo, in any order. */
   readonly digests: readonly SessionDigest[];
   readonly pages: readonly Page[];
   readonly today: CalendarDate;
+}
+
+/** What a forecast was about. */
+export type WantedThen = Pick<Target, "kind" | "value" | "laps">;
+
+/** What was wanted when a forecast was made, or, in rows that do not say, what its target wants; undefined where nothing tells. */
+export function wantedThen(forecast: Forecast, target: WantedThen | undefined): WantedThen | undefined {
+  const { kind = target?.kind, value = target?.value, laps = target?.laps } = forecast;
+  if (kind === undefined || value === undefined) return undefined;
+  return { kind, value, ...(laps !== undefined && { laps }) };
 }
 
 /**
@@ -35,16 +45,10 @@ export interface OutcomeQuestion {
  */
 export function forecastOutcome(question: OutcomeQuestion): Figure<boolean> {
   const { forecast, target, digests, pages, today } = question;
-  const {
-    createdAt,
-    by,
-    kind = target?.kind,
-    value = target?.value,
-    laps = target?.laps,
-    reached,
-  } = forecast;
+  const { createdAt, by, reached } = forecast;
   if (by >= today) return unknown({ because: "date to come" });
-  if (kind === undefined || value === undefined)
+  const wanted = wantedThen(forecast, target);
+  if (wanted === undefined)
     return reached === undefined ? unknown({ because: "target gone" }) : known(reached);
   const page = pageOf(pages, createdAt);
   const coming = digests.filter(
@@ -54,18 +58,11 @@ export function forecastOutcome(question: OutcomeQuestion): Figure<boolean> {
       digest.date <= by &&
       isOnPage(page, digest.startedAt),
   );
-  if (coming.some((digest) => isThere(digest, { kind, value, laps }))) return known(true);
+  if (coming.some((digest) => isThere(digest, wanted))) return known(true);
   return endsBefore(page, by) ? unknown({ because: "page turned before its date" }) : known(false);
 }
 
-function isThere(
-  digest: SessionDigest,
-  {
-    kind,
-    value,
-    laps = 1,
-  }: { readonly kind: Target["kind"]; readonly value: number; readonly laps: number | undefined },
-): boolean {
+function isThere(digest: SessionDigest, { kind, value, laps = 1 }: WantedThen): boolean {
   const { bestClean, pace } = digest;
   switch (kind) {
     case "best":

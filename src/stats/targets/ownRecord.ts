@@ -1,12 +1,5 @@
-import {
-  type CalendarDate,
-  type Figure,
-  type Forecast,
-  grouped,
-  type Id,
-  type Target,
-  type TargetKind,
-} from "#domain";
+import { type CalendarDate, type Figure, type Forecast, grouped, type Id } from "#domain";
+import { type WantedThen, wantedThen } from "./forecastOutcome.ts";
 import { type ForecastRecord, forecastRecord } from "./forecastRecord.ts";
 import { type RecordAgainstSaid, type RecordedForecast, recordAgainstSaid } from "./recordAgainstSaid.ts";
 
@@ -14,7 +7,7 @@ import { type RecordAgainstSaid, type RecordedForecast, recordAgainstSaid } from
 export interface JudgedForecast {
   readonly forecast: Forecast;
   /** The target it was about, deleted or not; undefined where it is gone for good. */
-  readonly target: Pick<Target, "kind" | "value" | "laps"> | undefined;
+  readonly target: WantedThen | undefined;
   readonly outcome: Figure<boolean>;
 }
 
@@ -22,7 +15,7 @@ export interface JudgedForecast {
 export interface TargetRecord {
   readonly comboId: Id;
   /** What was wanted when it was said; undefined where nothing tells any more. */
-  readonly wanted: { readonly kind: TargetKind; readonly value: number; readonly laps?: number } | undefined;
+  readonly wanted: WantedThen | undefined;
   readonly by: CalendarDate;
   readonly said: readonly {
     readonly id: Id;
@@ -84,15 +77,9 @@ function isToCome({ said }: TargetRecord): boolean {
   );
 }
 
-function wantedOf({ forecast, target }: JudgedForecast): TargetRecord["wanted"] {
-  const { kind = target?.kind, value = target?.value, laps = target?.laps } = forecast;
-  if (kind === undefined || value === undefined) return undefined;
-  return { kind, value, ...(laps !== undefined && { laps }) };
-}
-
 function groupOf(judged: JudgedForecast): string {
   const { targetId, by } = judged.forecast;
-  const wanted = wantedOf(judged);
+  const wanted = wantedThen(judged.forecast, judged.target);
   return [targetId, by, wanted?.kind, wanted?.value, wanted?.laps].join(" ");
 }
 
@@ -106,5 +93,5 @@ function ofTarget(judged: readonly JudgedForecast[]): TargetRecord {
     chance,
     outcome,
   }));
-  return { comboId, wanted: wantedOf(first), by, said };
+  return { comboId, wanted: wantedThen(first.forecast, first.target), by, said };
 }

@@ -1,5 +1,5 @@
-import { type CalendarDate, type Figure, known, latestMs, unknown } from "#domain";
-import { figureForTarget, type TargetFigure } from "../combo/figureForTarget.ts";
+import { type CalendarDate, type Figure, known, unknown } from "#domain";
+import { atMost, figureForTarget, type TargetFigure } from "../combo/figureForTarget.ts";
 import { levelOfPage } from "../combo/pageLevel.ts";
 import { isMostlyAssumption } from "../level/levelModel.ts";
 import { equallyLikely } from "./equallyLikely.ts";
@@ -66,7 +66,7 @@ export function targetOutlook(input: OutlookInput): Figure<TargetOutlook> {
   const { value: targetMs, today, by } = input;
   if (kind === "best" && isDriven(targetMs, history)) return unknown({ because: "already reached" });
   const now = figureNow(input);
-  if (now !== undefined && latestMs({ ms: now.value, decimals: now.isLevel ? 3 : now.decimals }) <= targetMs)
+  if (now !== undefined && atMost(now) <= targetMs)
     return unknown({ because: now.isLevel ? "level there already" : "already reached" });
   const days = by !== undefined && by >= today && by <= horizon ? daysUntil(basis.value, by) : undefined;
   // The sessions until the date come first in the year too.
