@@ -16,6 +16,7 @@ export { type ReadReferenceLap, readReferenceLap, type TypedReferenceLap } from 
 export { readTime, type TimeContext } from "./readTime.ts";
 export { type SeenSign, seenSigns } from "./seenWords.ts";
 export { sourceOf } from "./sourceOf.ts";
+export { tooLong } from "./tooLong.ts";
 export { usualLap } from "./usualLap.ts";
 export { withChoice } from "./withChoice.ts";
 export type { ReadTime, TimeForm } from "./word.ts";

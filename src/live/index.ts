@@ -1,4 +1,5 @@
 export { type Ask, makeWorkerAsk } from "./ask.ts";
+export { askedCombo } from "./askedCombo.ts";
 export { askHere } from "./askHere.ts";
 export type { Tab } from "./browserTab.ts";
 export { digestMaker } from "./digestMaker.ts";

@@ -1,6 +1,6 @@
 import { preferences } from "#db";
 import type { Preferences } from "#domain";
-import { type DrivenCombo, useCombos, useOtherCombos, useRows } from "#live";
+import { askedCombo, type DrivenCombo, useCombos, useOtherCombos, useRows } from "#live";
 import { type CornersAddress, goTo, printAddress, useAddress } from "#state/address.ts";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { NoCombo } from "#ui/NoCombo.tsx";
@@ -27,7 +27,7 @@ interface CornersProps {
 
 function Corners({ address, combos, preferences: chosen }: CornersProps) {
   const { comboId } = address;
-  const combo = comboId === undefined ? combos[0] : combos.find(({ id }) => id === comboId);
+  const combo = askedCombo(combos, comboId);
   const others = useOtherCombos(combos, combo?.id ?? "");
   if (combo === undefined)
     return (

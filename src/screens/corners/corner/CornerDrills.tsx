@@ -1,10 +1,9 @@
-import { percentTicks } from "#charts/axes/percentTicks.ts";
-import { RangeRowsChart } from "#charts/rangeRows/RangeRowsChart.tsx";
+import { DrillChart } from "#charts/drills/DrillChart.tsx";
 import { type CalendarDate, type Id, mondayOf, sayShortDate } from "#domain";
 import { useFigures } from "#live";
 import type { DrillWeeks } from "#stats";
 import { Part } from "#ui/Part.tsx";
-import { drillReading, drillsFollowedSay, drillTitle, shareEnds } from "#words";
+import { drillsFollowedSay } from "#words";
 
 interface CornerDrillsProps {
   readonly comboId: Id;
@@ -21,18 +20,12 @@ export function CornerDrills({ comboId, comboName, number, today }: CornerDrills
   return (
     <Part title="Drills counted there" ruled aside="the last 12 weeks">
       {drills.map((one) => (
-        <RangeRowsChart
+        <DrillChart
           key={one.drill}
-          title={drillTitle(one)}
-          reading={drillReading(one)}
-          level={3}
+          told={one}
+          rows={weekRows(one, today)}
           asOf={today}
           fileName={`${comboName} corner ${number} ${one.drill}`}
-          rows={weekRows(one, today)}
-          axisTitle="percent of tries; line: very likely range"
-          axisOf={(values) => percentTicks(values)}
-          say={(percent) => `${Math.round(percent)} %`}
-          csvUnit="percent"
         />
       ))}
       {followed !== undefined &&
@@ -42,17 +35,8 @@ export function CornerDrills({ comboId, comboName, number, today }: CornerDrills
 }
 
 function weekRows({ weeks }: DrillWeeks, today: CalendarDate) {
-  return weeks.map(({ week, good, tries, share, low, high }) => {
+  return weeks.map(({ week, ...of }) => {
     const monday = mondayOf(week);
-    const from = monday === undefined ? week : `week of ${sayShortDate(monday, today)}`;
-    const [least, most] = shareEnds({ low, high });
-    return {
-      id: week,
-      label: `${from}: ${good} of ${tries}`,
-      value: 100 * share,
-      low: 100 * low,
-      high: 100 * high,
-      ends: [`${least} %`, `${most} %`] as const,
-    };
+    return { id: week, name: monday === undefined ? week : `week of ${sayShortDate(monday, today)}`, of };
   });
 }

@@ -8,7 +8,7 @@ import {
   type RigSettings,
   type TestFigure,
 } from "#domain";
-import { type Measure, readMeasure } from "#entry";
+import { type Measure, readMeasure, tooLong } from "#entry";
 import { leastPairs, testLevel } from "#stats";
 import { askTest, type SaidSides } from "#words";
 import { recordFrom } from "../recordFrom.ts";
@@ -163,11 +163,8 @@ function readValue(
 function wordsOf(key: SideKey, text: string, problems: Problems<SideKey>): string {
   const said = text.trim();
   if (said === "") problems[key] = { wrong: "Nothing stands there.", right: "A few words are enough." };
-  if (said.length > longestName)
-    problems[key] = {
-      wrong: `${said.length} signs are too many.`,
-      right: `At most ${longestName} are kept.`,
-    };
+  const problem = tooLong(said, longestName);
+  if (problem !== undefined) problems[key] = problem;
   return said;
 }
 
@@ -226,6 +223,7 @@ export function readPlan(
   const asked = sides.ok ? sides.value : undefined;
   const own = questionOf(typed, asked, context.comboName).trim();
   const question = own === "" ? questionOf({ ...typed, question: null }, asked, context.comboName) : own;
+  const longQuestion = tooLong(question, longestText);
   const count = pairs === undefined ? context.offeredPairs : pairs.value;
   const problems: Problems<keyof TypedPlan & string> = {
     ...(context.isTaken && {
@@ -239,12 +237,7 @@ export function readPlan(
       pairs === undefined && {
         pairs: { wrong: "No number stands there.", right: `At least ${pairsMeasure.least} pairs.` },
       }),
-    ...(question.length > longestText && {
-      question: {
-        wrong: `${question.length} signs are too many.`,
-        right: `At most ${longestText} are kept.`,
-      },
-    }),
+    ...(longQuestion && { question: longQuestion }),
   };
   if (
     !sides.ok ||

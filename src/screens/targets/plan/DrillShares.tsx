@@ -1,10 +1,9 @@
-import { percentTicks } from "#charts/axes/percentTicks.ts";
-import { RangeRowsChart } from "#charts/rangeRows/RangeRowsChart.tsx";
+import { DrillChart } from "#charts/drills/DrillChart.tsx";
 import { useFigures } from "#live";
 import { printAddress } from "#state/address.ts";
 import type { DrillWeeks } from "#stats";
 import { Part } from "#ui/Part.tsx";
-import { drillReading, drillTitle, sayDrill, shareEnds } from "#words";
+import { sayDrill } from "#words";
 import styles from "./Plan.module.css";
 import type { PlanContext } from "./planContext.ts";
 
@@ -18,18 +17,7 @@ export function DrillShares({ context: { combo, today } }: { readonly context: P
     <div className={styles["past"]}>
       <Part title="Drills you counted" ruled aside="the last 12 weeks">
         {last !== undefined && (
-          <RangeRowsChart
-            title={drillTitle(last)}
-            reading={drillReading(last)}
-            level={3}
-            asOf={today}
-            fileName={`${combo.name} drills`}
-            rows={drills.map(rowOf)}
-            axisTitle="percent of tries; line: very likely range"
-            axisOf={(values) => percentTicks(values)}
-            say={(percent) => `${Math.round(percent)} %`}
-            csvUnit="percent"
-          />
+          <DrillChart told={last} rows={drills.map(rowOf)} asOf={today} fileName={`${combo.name} drills`} />
         )}
         <ul className={styles["links"]}>
           {cornersOf(drills).map((corner) => (
@@ -46,16 +34,8 @@ export function DrillShares({ context: { combo, today } }: { readonly context: P
 }
 
 function rowOf({ drill, corner, all }: DrillWeeks) {
-  const [low, high] = shareEnds(all);
   const name = sayDrill(drill, corner);
-  return {
-    id: name,
-    label: `${name}: ${all.good} of ${all.tries}`,
-    value: 100 * all.share,
-    low: 100 * all.low,
-    high: 100 * all.high,
-    ends: [`${low} %`, `${high} %`] as const,
-  };
+  return { id: name, name, of: all };
 }
 
 const cornersOf = (drills: readonly DrillWeeks[]) => [

@@ -1,6 +1,6 @@
 import { preferences, sessionsOpen } from "#db";
 import type { Id, Preferences } from "#domain";
-import { type DrivenCombo, useCombos, useOtherCombos, useRows, useUntil } from "#live";
+import { askedCombo, type DrivenCombo, useCombos, useOtherCombos, useRows, useUntil } from "#live";
 import { goTo, printAddress } from "#state/address.ts";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { NoCombo } from "#ui/NoCombo.tsx";
@@ -13,7 +13,7 @@ export function PlanPage({ comboId }: { readonly comboId: Id | undefined }) {
   const combos = useCombos();
   const chosen = useRows(preferences, []);
   if (combos === undefined || chosen === undefined) return <p>Opening the plan</p>;
-  const combo = comboId === undefined ? combos[0] : combos.find(({ id }) => id === comboId);
+  const combo = askedCombo(combos, comboId);
   if (combo === undefined)
     return (
       <div className={styles["screen"]}>

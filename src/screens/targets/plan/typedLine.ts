@@ -13,7 +13,7 @@ import {
   type PlannedRun,
   type RunKind,
 } from "#domain";
-import { type Measure, readMeasure, readTime } from "#entry";
+import { type Measure, readMeasure, readTime, tooLong } from "#entry";
 import { sayDrill, sayGoodWhen } from "#words";
 
 /** A run of the plan as it is being typed. */
@@ -152,12 +152,10 @@ export function readLine(
   if (purpose === "")
     problems.purpose = { wrong: "Nothing stands there.", right: "Say in a few words what the run is for." };
   const texts = { purpose, attendTo, words };
-  for (const key of ["purpose", "attendTo", "words"] as const)
-    if (texts[key].length > longestName)
-      problems[key] = {
-        wrong: `${texts[key].length} signs are too many.`,
-        right: `At most ${longestName} are kept.`,
-      };
+  for (const key of ["purpose", "attendTo", "words"] as const) {
+    const problem = tooLong(texts[key], longestName);
+    if (problem !== undefined) problems[key] = problem;
+  }
   if (laps === undefined || Object.keys(problems).length > 0) return { ok: false, problems };
   const about = {
     ...(corner !== undefined && { corner }),

@@ -1,4 +1,5 @@
 import { type FormReading, type Id, longestName, type Plan, sameName } from "#domain";
+import { tooLong } from "#entry";
 
 /** The name of a template as it is being typed. */
 export interface TypedName {
@@ -20,13 +21,8 @@ export function readName(
       ok: false,
       problems: { name: { wrong: "Nothing stands there.", right: "Type a name to find it by." } },
     };
-  if (name.length > longestName)
-    return {
-      ok: false,
-      problems: {
-        name: { wrong: `${name.length} signs are too many.`, right: `At most ${longestName} are kept.` },
-      },
-    };
+  const problem = tooLong(name, longestName);
+  if (problem !== undefined) return { ok: false, problems: { name: problem } };
   const twin = templates.find(
     (one) => one.id !== templateId && one.name !== undefined && sameName(one.name, name),
   );

@@ -1,6 +1,6 @@
 import { preferences } from "#db";
 import type { Id, Preferences } from "#domain";
-import { type DrivenCombo, useCombos, useRows, useToday } from "#live";
+import { askedCombo, type DrivenCombo, useCombos, useRows, useToday } from "#live";
 import { printAddress } from "#state/address.ts";
 import { Name } from "#ui/Name.tsx";
 import { Race } from "./Race.tsx";
@@ -11,7 +11,7 @@ export function RacePage({ comboId }: { readonly comboId: Id | undefined }) {
   const combos = useCombos();
   const chosen = useRows(preferences, []);
   if (combos === undefined || chosen === undefined) return <p>Opening the race distance</p>;
-  const combo = combos.find(({ id }) => id === comboId) ?? (comboId === undefined ? combos[0] : undefined);
+  const combo = askedCombo(combos, comboId);
   return (
     <div className={styles["page"]}>
       <p className={styles["back"]}>
