@@ -6,12 +6,18 @@ import { Button } from "#ui/Button.tsx";
 import { sayPlanSize } from "#words";
 import styles from "./PlanPanel.module.css";
 
+interface WaitingPlanProps {
+  readonly session: Session;
+  /** No run of it has ended: what a run says needs the room that the way to a plan takes. */
+  readonly isBeginning: boolean;
+}
+
 /** The driver's own plan, offered to a session that began without it; where none waits, the way to make one. */
-export function WaitingPlan({ session }: { readonly session: Session }) {
+export function WaitingPlan({ session, isBeginning }: WaitingPlanProps) {
   const { comboId } = session;
   const plan = useRows(async (book) => (await waitingPlan(book, comboId)) ?? null, [comboId]);
   const write = useWrite();
-  if (plan === undefined) return null;
+  if (plan === undefined || (plan === null && !isBeginning)) return null;
   if (plan === null)
     return (
       <p className={styles["waits"]}>

@@ -257,7 +257,7 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
       )}
       {mayTakePlan && (
         <FaultBoundary what="The plan that waits">
-          <WaitingPlan session={session} />
+          <WaitingPlan session={session} isBeginning={said === undefined} />
         </FaultBoundary>
       )}
     </>

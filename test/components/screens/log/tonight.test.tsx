@@ -5,7 +5,7 @@ import type { PlannedRun } from "#domain";
 import { useUndo } from "#state/undo.ts";
 import { addSessions } from "../../../support/addSessions.ts";
 import { aGainTest } from "../../../support/aGainTest.ts";
-import { aCombo, entryField, renderLog } from "../../../support/logPage.tsx";
+import { aCombo, entryField, openWith, pauseToRead, renderLog } from "../../../support/logPage.tsx";
 
 const wednesday = Date.UTC(2026, 11, 2, 18);
 
@@ -113,6 +113,19 @@ describe("tonight on the start page", () => {
     expect(await screen.findByText("Plan 1 of 2: Warm up · 3 laps, warm-up, easy")).toBeVisible();
     await useUndo.getState().undo();
     expect(await screen.findByText("Your plan waits: 2 runs, 11 laps.")).toBeVisible();
+  });
+});
+
+describe("a session that began without a plan, where none waits", () => {
+  it("has the way to one until a run has ended: what that says needs the room", async () => {
+    const { user } = await renderLog((book) => openWith(book, []));
+    const way = { name: "Plan this session" };
+    expect(await screen.findByRole("link", way)).toBeVisible();
+    await user.type(await entryField(), "1:24.600{Enter}");
+    await user.click(await screen.findByRole("button", { name: "End run" }));
+    await screen.findByRole("region", { name: "Verdict of run 1" });
+    await pauseToRead();
+    expect(screen.queryByRole("link", way)).toBeNull();
   });
 });
 
