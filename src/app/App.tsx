@@ -1,8 +1,9 @@
-import { lazy, Suspense, useEffect } from "react";
+import { Suspense, useEffect } from "react";
 import { type Ask, LogbookProvider, type Opened, type SendOut, type Surroundings } from "#live";
 import { useDevice } from "#state/device.ts";
 import { useErasing } from "#state/erasing.ts";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
+import { laterPart } from "#ui/laterPart.ts";
 import styles from "./App.module.css";
 import { Bar } from "./Bar.tsx";
 import { FaultPage } from "./FaultPage.tsx";
@@ -13,10 +14,8 @@ import { useKeys } from "./useKeys.ts";
 import { useMarker } from "./useMarker.ts";
 import { Waiting } from "./Waiting.tsx";
 
-const StandingNotices = lazy(() =>
-  import("./StandingNotices.tsx").then((file) => ({ default: file.StandingNotices })),
-);
-const Erasing = lazy(() => import("./Erasing.tsx").then((file) => ({ default: file.Erasing })));
+const StandingNotices = laterPart(() => import("./StandingNotices.tsx").then((file) => file.StandingNotices));
+const Erasing = laterPart(() => import("./Erasing.tsx").then((file) => file.Erasing));
 
 interface AppProps {
   readonly opening: Promise<Opened>;

@@ -1,10 +1,11 @@
-import { lazy, Suspense } from "react";
+import { Suspense } from "react";
 import { asideRows } from "#db";
 import { useRows } from "#live";
 import { useAddress } from "#state/address.ts";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
+import { laterPart } from "#ui/laterPart.ts";
 
-const AsideRows = lazy(() => import("./AsideRows.tsx").then((file) => ({ default: file.AsideRows })));
+const AsideRows = laterPart(() => import("./AsideRows.tsx").then((file) => file.AsideRows));
 
 /** Stands above every page but Data, where they can be mended, while rows are set aside. */
 export function AsideNotice() {

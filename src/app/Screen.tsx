@@ -1,23 +1,18 @@
-import { type ComponentType, lazy, Suspense, useEffect, useRef } from "react";
+import { type ComponentType, Suspense, useEffect, useRef } from "react";
 import type { Place } from "#state/address.ts";
 import { useAddress } from "#state/address.ts";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
+import { laterPart } from "#ui/laterPart.ts";
 import { LogScreen } from "../screens/log/LogScreen.tsx";
 import { BackupButton } from "./BackupButton.tsx";
 
 const screens: Readonly<Record<Place, ComponentType>> = {
   log: LogScreen,
-  review: lazy(() =>
-    import("../screens/review/ReviewScreen.tsx").then((file) => ({ default: file.ReviewScreen })),
-  ),
-  targets: lazy(() =>
-    import("../screens/targets/TargetsScreen.tsx").then((file) => ({ default: file.TargetsScreen })),
-  ),
-  rig: lazy(() => import("../screens/rig/RigScreen.tsx").then((file) => ({ default: file.RigScreen }))),
-  corners: lazy(() =>
-    import("../screens/corners/CornersScreen.tsx").then((file) => ({ default: file.CornersScreen })),
-  ),
-  data: lazy(() => import("../screens/data/DataScreen.tsx").then((file) => ({ default: file.DataScreen }))),
+  review: laterPart(() => import("../screens/review/ReviewScreen.tsx").then((file) => file.ReviewScreen)),
+  targets: laterPart(() => import("../screens/targets/TargetsScreen.tsx").then((file) => file.TargetsScreen)),
+  rig: laterPart(() => import("../screens/rig/RigScreen.tsx").then((file) => file.RigScreen)),
+  corners: laterPart(() => import("../screens/corners/CornersScreen.tsx").then((file) => file.CornersScreen)),
+  data: laterPart(() => import("../screens/data/DataScreen.tsx").then((file) => file.DataScreen)),
 };
 
 const titles: Readonly<Record<Place, string>> = {

@@ -1,10 +1,9 @@
-import { lazy, Suspense } from "react";
+import { Suspense } from "react";
 import { useUnreadable } from "#live";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
+import { laterPart } from "#ui/laterPart.ts";
 
-const UnreadableRows = lazy(() =>
-  import("./UnreadableRows.tsx").then((file) => ({ default: file.UnreadableRows })),
-);
+const UnreadableRows = laterPart(() => import("./UnreadableRows.tsx").then((file) => file.UnreadableRows));
 
 /** Stands above the page while rows of the logbook cannot be read. */
 export function UnreadableNotice() {

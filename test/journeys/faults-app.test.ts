@@ -43,6 +43,27 @@ test("the driver goes on logging, and can back up, when the page of a session ca
   await expect(lapTime(page, 1)).toHaveAccessibleName("Edit lap 1: 1:31.000");
 });
 
+test("a part of the app that is cut off once on its way comes with the page loaded anew, and what was typed is still there", async ({
+  page,
+  expected,
+}) => {
+  expected.push(/Failed to load resource|ERR_FAILED/);
+  await open(page);
+  await startSession(page, "club hatch", "Varnholt Ring");
+  await logLaps(page, ["1:25.118", "1:25.902"]);
+  await entryField(page).fill("1:25.3");
+  let cutOff = 0;
+  await page.route("**/assets/TargetsScreen-*.js", (route) => {
+    cutOff += 1;
+    return cutOff === 1 ? route.abort("aborted") : route.continue();
+  });
+  await goTo(page, "Targets");
+  await expect(page.getByRole("heading", { level: 1, name: "Targets" })).toBeVisible();
+  expect(cutOff).toBe(2);
+  await goTo(page, "Log");
+  await expect(entryField(page)).toHaveValue("1:25.3");
+});
+
 const workerFile = "**/assets/worker-*.js";
 for (const [what, body] of [
   ["cannot be fetched", undefined],

@@ -1,24 +1,23 @@
-import { lazy, type ReactNode, Suspense } from "react";
+import { type ReactNode, Suspense } from "react";
 import { lastSession, sessionsOpen } from "#db";
 import type { Id } from "#domain";
 import { useRows, useUntil } from "#live";
 import { useAddress } from "#state/address.ts";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
+import { laterPart } from "#ui/laterPart.ts";
 import { useFocusKept } from "./session/useFocusKept.ts";
 import { Begin } from "./start/Begin.tsx";
 import { Welcome } from "./start/Welcome.tsx";
 
 // Fetched while the logbook opens, which says whether it is wanted.
-const sessionPage = import("./session/SessionPage.tsx").then((file) => ({ default: file.SessionPage }));
+const sessionPage = import("./session/SessionPage.tsx").then((file) => file.SessionPage);
 // What went wrong with it is thrown where it is drawn; in other places nobody waits for it.
 sessionPage.catch(() => undefined);
-const SessionPage = lazy(() => sessionPage);
-const TypedElsewhere = lazy(() =>
-  import("./typed/TypedElsewhere.tsx").then((file) => ({ default: file.TypedElsewhere })),
+const SessionPage = laterPart(() => sessionPage);
+const TypedElsewhere = laterPart(() =>
+  import("./typed/TypedElsewhere.tsx").then((file) => file.TypedElsewhere),
 );
-const TypedNowhere = lazy(() =>
-  import("./typed/TypedNowhere.tsx").then((file) => ({ default: file.TypedNowhere })),
-);
+const TypedNowhere = laterPart(() => import("./typed/TypedNowhere.tsx").then((file) => file.TypedNowhere));
 
 /** Log, and above it what was half typed in another session, or in something that is gone. */
 export function LogScreen() {

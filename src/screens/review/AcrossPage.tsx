@@ -1,9 +1,10 @@
-import { lazy, Suspense, useState } from "react";
+import { Suspense, useState } from "react";
 import { daysBetween } from "#domain";
 import { useFigures } from "#live";
 import { goTo, printAddress } from "#state/address.ts";
 import { type AcrossFigure, acrossFigures, acrossTrend, acrossValue, inOrderDriven } from "#stats";
 import { Choice } from "#ui/Choice.tsx";
+import { laterPart } from "#ui/laterPart.ts";
 import { acrossReading, acrossTitle, acrossWords, sayAcross } from "#words";
 import styles from "./Across.module.css";
 import { AcrossRows } from "./AcrossRows.tsx";
@@ -12,8 +13,8 @@ import type { AroundProps } from "./aroundProps.ts";
 import { Finding } from "./Finding.tsx";
 import { References } from "./References.tsx";
 
-const AcrossChart = lazy(() =>
-  import("#charts/across/AcrossChart.tsx").then((file) => ({ default: file.AcrossChart })),
+const AcrossChart = laterPart(() =>
+  import("#charts/across/AcrossChart.tsx").then((file) => file.AcrossChart),
 );
 
 const figures = acrossFigures.map((value) => ({ value, label: acrossWords[value].name.toLowerCase() }));

@@ -1,18 +1,19 @@
-import { type ComponentType, lazy, Suspense } from "react";
+import { type ComponentType, Suspense } from "react";
 import { preferences } from "#db";
 import { useCombos, useRows, useSessionsInDoubt, useToday } from "#live";
 import type { AroundReview as AroundAddress } from "#state/address.ts";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
+import { laterPart } from "#ui/laterPart.ts";
 import { SessionsInDoubt } from "#ui/SessionsInDoubt.tsx";
 import type { AroundProps } from "./aroundProps.ts";
 import { ReviewNav } from "./ReviewNav.tsx";
 import styles from "./ReviewScreen.module.css";
 
 const parts: Readonly<Record<AroundAddress["part"], ComponentType<AroundProps>>> = {
-  compare: lazy(() => import("./ComparePage.tsx").then((file) => ({ default: file.ComparePage }))),
-  across: lazy(() => import("./AcrossPage.tsx").then((file) => ({ default: file.AcrossPage }))),
-  search: lazy(() => import("./SearchPage.tsx").then((file) => ({ default: file.SearchPage }))),
-  statement: lazy(() => import("./StatementPage.tsx").then((file) => ({ default: file.StatementPage }))),
+  compare: laterPart(() => import("./ComparePage.tsx").then((file) => file.ComparePage)),
+  across: laterPart(() => import("./AcrossPage.tsx").then((file) => file.AcrossPage)),
+  search: laterPart(() => import("./SearchPage.tsx").then((file) => file.SearchPage)),
+  statement: laterPart(() => import("./StatementPage.tsx").then((file) => file.StatementPage)),
 };
 
 const names = {

@@ -1,5 +1,6 @@
-import { lazy, Suspense } from "react";
+import { Suspense } from "react";
 import { Disclosure } from "#ui/Disclosure.tsx";
+import { laterPart } from "#ui/laterPart.ts";
 import { bandMeaning, progressBy100Laps, sayCurve, sayOneEvening, sayPracticeRate, sayReason } from "#words";
 import styles from "./FasterPart.module.css";
 import { Finding } from "./Finding.tsx";
@@ -8,8 +9,8 @@ import { type Looked, openSession } from "./looked.ts";
 import { isCurveDrawn, progressOf } from "./reviewCharts.ts";
 import { sayProgressFound, sayWhatCounts } from "./reviewWords.ts";
 
-const ProgressChart = lazy(() =>
-  import("#charts/progress/ProgressChart.tsx").then((file) => ({ default: file.ProgressChart })),
+const ProgressChart = laterPart(() =>
+  import("#charts/progress/ProgressChart.tsx").then((file) => file.ProgressChart),
 );
 
 interface FasterPartProps {

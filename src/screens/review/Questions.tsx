@@ -1,4 +1,5 @@
-import { type ComponentType, lazy, Suspense } from "react";
+import { type ComponentType, Suspense } from "react";
+import { laterPart } from "#ui/laterPart.ts";
 import {
   answerDifferent,
   answerFaster,
@@ -39,32 +40,32 @@ const questions: readonly Question[] = [
     id: "steadier",
     title: "Am I getting steadier?",
     answer: answerSteadier,
-    Body: lazy(() => import("./SteadierPart.tsx")),
+    Body: laterPart(() => import("./SteadierPart.tsx").then((file) => file.default)),
   },
   {
     id: "time",
     title: "Where does the time go?",
     answer: answerTime,
-    Body: lazy(() => import("./TimePart.tsx")),
+    Body: laterPart(() => import("./TimePart.tsx").then((file) => file.default)),
   },
   {
     id: "different",
     title: "What was different?",
     answer: answerDifferent,
-    Body: lazy(() => import("./DifferentPart.tsx")),
+    Body: laterPart(() => import("./DifferentPart.tsx").then((file) => file.default)),
   },
   {
     id: "rig",
     title: "Did the rig help?",
     answer: answerRig,
-    Body: lazy(() => import("./RigPart.tsx")),
+    Body: laterPart(() => import("./RigPart.tsx").then((file) => file.default)),
     isAsked: ({ rig }) => rig.length > 0,
   },
   {
     id: "practised",
     title: "How much did I practise?",
     answer: answerPractised,
-    Body: lazy(() => import("./PractisedPart.tsx")),
+    Body: laterPart(() => import("./PractisedPart.tsx").then((file) => file.default)),
   },
 ];
 

@@ -1,6 +1,7 @@
-import { type ComponentType, lazy, Suspense } from "react";
+import { type ComponentType, Suspense } from "react";
 import type { CalendarDate, Id, RigSettings } from "#domain";
 import { goTo, printAddress, type RigPart } from "#state/address.ts";
+import { laterPart } from "#ui/laterPart.ts";
 import styles from "./Rig.module.css";
 
 interface PageProps {
@@ -13,12 +14,12 @@ interface PageProps {
 type Page = Exclude<RigPart, "record">;
 
 const pages: Readonly<Record<Page, ComponentType<PageProps>>> = {
-  screen: lazy(async () => ({ default: (await import("./screen/ScreenSum.tsx")).ScreenSum })),
-  plan: lazy(async () => ({ default: (await import("./test/PlanTest.tsx")).PlanTest })),
-  wheel: lazy(async () => ({ default: (await import("./wheel/WheelSum.tsx")).WheelSum })),
+  screen: laterPart(async () => (await import("./screen/ScreenSum.tsx")).ScreenSum),
+  plan: laterPart(async () => (await import("./test/PlanTest.tsx")).PlanTest),
+  wheel: laterPart(async () => (await import("./wheel/WheelSum.tsx")).WheelSum),
 };
 
-const TestPage = lazy(async () => ({ default: (await import("./test/TestPage.tsx")).TestPage }));
+const TestPage = laterPart(async () => (await import("./test/TestPage.tsx")).TestPage);
 
 interface RigPagesProps {
   /** One of the sums or the plan, or one rig test. */

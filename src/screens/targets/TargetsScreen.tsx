@@ -1,4 +1,4 @@
-import { lazy, Suspense, useRef, useState } from "react";
+import { Suspense, useRef, useState } from "react";
 import { preferences, targets } from "#db";
 import type { Id, Preferences, Target } from "#domain";
 import { type DrivenCombo, useCombos, useForecastsKept, useRows, useToday } from "#live";
@@ -7,6 +7,7 @@ import { Button } from "#ui/Button.tsx";
 import { Disclosure } from "#ui/Disclosure.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { HalfTyped } from "#ui/HalfTyped.tsx";
+import { laterPart } from "#ui/laterPart.ts";
 import { useFocusBack } from "#ui/useFocusBack.ts";
 import { chanceMeaning } from "#words";
 import { ComboTargets } from "./ComboTargets.tsx";
@@ -16,9 +17,9 @@ import styles from "./TargetsScreen.module.css";
 import { useTypedTarget } from "./useTypedTarget.ts";
 import { WithoutTarget } from "./WithoutTarget.tsx";
 
-const PlanPage = lazy(async () => ({ default: (await import("./plan/PlanPage.tsx")).PlanPage }));
-const RacePage = lazy(async () => ({ default: (await import("./race/RacePage.tsx")).RacePage }));
-const RecordPage = lazy(async () => ({ default: (await import("./record/RecordPage.tsx")).RecordPage }));
+const PlanPage = laterPart(async () => (await import("./plan/PlanPage.tsx")).PlanPage);
+const RacePage = laterPart(async () => (await import("./race/RacePage.tsx")).RacePage);
+const RecordPage = laterPart(async () => (await import("./record/RecordPage.tsx")).RecordPage);
 
 /** The targets of all combos or of one, or the page of what belongs to them that the address names. */
 export function TargetsScreen() {

@@ -50,29 +50,43 @@ test("rows the worker could not read are noted in the logbook that was asked abo
   expect(note).toHaveBeenCalledWith(rows);
 });
 
-test("a worker that fails is replaced at the next question", async () => {
+test("what a worker was asked when it failed is put to another one, once", async () => {
   const ask = makeWorkerAsk();
-  const asked = ask(aBook().book, "search", details);
+  const [healed, other] = [ask(aBook().book, "search", details), ask(aBook().book, "freshen", null)];
   workers[0]?.fail("gone");
-  await expect(asked).rejects.toMatchObject({
+  await vi.advanceTimersByTimeAsync(0);
+  expect(workers).toHaveLength(2);
+  expect(workers[1]?.sent).toEqual([
+    { number: 1, kind: "job", logbook: "evenings", name: "search", details },
+    { number: 2, kind: "job", logbook: "evenings", name: "freshen", details: null },
+  ]);
+  answer(workers[1], 1, "found");
+  expect(await healed).toBe("found");
+  workers[1]?.fail("gone again");
+  await expect(other).rejects.toMatchObject({
     code: "failed",
     message: "The figures could not be worked out: their worker failed.",
   });
   const next = ask(aBook().book, "search", details);
-  expect(workers).toHaveLength(2);
-  answer(workers[1], 1, "found");
+  expect(workers).toHaveLength(3);
+  answer(workers[2], 1, "found");
   expect(await next).toBe("found");
 });
 
-test("a worker that has not answered in half a minute is ended, and replaced", async () => {
+test("a worker that has not answered in half a minute is ended, with all it was asked, and replaced", async () => {
   const ask = makeWorkerAsk();
   const asked = ask(aBook().book, "search", details);
   asked.catch(() => undefined);
-  vi.advanceTimersByTime(29_999);
+  vi.advanceTimersByTime(1);
+  const later = ask(aBook().book, "freshen", null);
+  later.catch(() => undefined);
+  vi.advanceTimersByTime(29_998);
   expect(workers[0]?.isEnded).toBe(false);
   vi.advanceTimersByTime(1);
   expect(workers[0]?.isEnded).toBe(true);
   await expect(asked).rejects.toThrow("The figures could not be worked out in time.");
+  await expect(later).rejects.toThrow("The figures could not be worked out in time.");
+  expect(workers).toHaveLength(1);
   const next = ask(aBook().book, "search", details);
   answer(workers[1], 1, "found");
   expect(await next).toBe("found");

@@ -1,6 +1,7 @@
-import { lazy, type ReactNode, type RefCallback, Suspense, useCallback } from "react";
+import { type ReactNode, type RefCallback, Suspense, useCallback } from "react";
 import { type Id, lapsInOrder, type Run, standsApart } from "#domain";
 import type { EntryContext } from "#entry";
+import { laterPart } from "#ui/laterPart.ts";
 import { useHeight } from "#ui/useHeight.ts";
 import { useHeadsTop } from "../laps/useHeadsTop.ts";
 import { useLastLapInSight } from "../laps/useLastLapInSight.ts";
@@ -13,8 +14,8 @@ import { pastePlaces } from "./pastePlaces.ts";
 import { useEntry } from "./useEntry.ts";
 import type { PadState } from "./usePad.ts";
 
-const StrayLine = lazy(() => import("../typed/StrayLine.tsx").then((file) => ({ default: file.StrayLine })));
-const Pasted = lazy(() => import("./Pasted.tsx").then((file) => ({ default: file.Pasted })));
+const StrayLine = laterPart(() => import("../typed/StrayLine.tsx").then((file) => file.StrayLine));
+const Pasted = laterPart(() => import("./Pasted.tsx").then((file) => file.Pasted));
 
 interface EntryAreaProps {
   readonly sessionId: Id;

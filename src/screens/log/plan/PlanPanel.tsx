@@ -1,9 +1,10 @@
-import { lazy, Suspense, useState } from "react";
+import { Suspense, useState } from "react";
 import { leaveOutLine } from "#db";
 import type { Id, Run } from "#domain";
 import { useWrite } from "#live";
 import type { LineOutcome } from "#stats";
 import { Button } from "#ui/Button.tsx";
+import { laterPart } from "#ui/laterPart.ts";
 import { Name } from "#ui/Name.tsx";
 import {
   sayLapsSoFar,
@@ -19,7 +20,7 @@ import { DrillCount } from "./DrillCount.tsx";
 import styles from "./PlanPanel.module.css";
 import type { PlanTonight } from "./planTonight.ts";
 
-const PickLine = lazy(() => import("./PickLine.tsx").then((file) => ({ default: file.PickLine })));
+const PickLine = laterPart(() => import("./PickLine.tsx").then((file) => file.PickLine));
 
 interface PlanPanelProps {
   readonly sessionId: Id;

@@ -1,4 +1,4 @@
-import { lazy, Suspense, useMemo, useState } from "react";
+import { Suspense, useMemo, useState } from "react";
 import { LapStrip, type LapStripProps } from "#charts/strip/LapStrip.tsx";
 import { type Id, lapsInOrder, type Run, sayDate } from "#domain";
 import { useAddress } from "#state/address.ts";
@@ -6,6 +6,7 @@ import { firstOf, useComparing } from "#state/comparing.ts";
 import { type LapDifferences, runTimes } from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { CompareButton } from "#ui/Compare.tsx";
+import { laterPart } from "#ui/laterPart.ts";
 import { Name } from "#ui/Name.tsx";
 import { counted, sayRun } from "#words";
 import { LapTable } from "../laps/LapTable.tsx";
@@ -17,11 +18,9 @@ import styles from "./RunBlock.module.css";
 import { runInShort } from "./runInShort.ts";
 import { runInWords } from "./runWords.ts";
 
-const LapEditor = lazy(() => import("../laps/LapEditor.tsx").then((file) => ({ default: file.LapEditor })));
-const SummaryDialog = lazy(() =>
-  import("./SummaryDialog.tsx").then((file) => ({ default: file.SummaryDialog })),
-);
-const RunDialog = lazy(() => import("./RunDialog.tsx").then((file) => ({ default: file.RunDialog })));
+const LapEditor = laterPart(() => import("../laps/LapEditor.tsx").then((file) => file.LapEditor));
+const SummaryDialog = laterPart(() => import("./SummaryDialog.tsx").then((file) => file.SummaryDialog));
+const RunDialog = laterPart(() => import("./RunDialog.tsx").then((file) => file.RunDialog));
 
 /** So many laps of a run are drawn at first, and so many more at a press. */
 const fewest = 200;

@@ -1,11 +1,12 @@
-import { lazy, Suspense, useState } from "react";
+import { Suspense, useState } from "react";
 import { askDate, dateDoubt, isClockWrong, sayDate } from "#domain";
 import { useNow, useToday } from "#live";
 import { Button } from "#ui/Button.tsx";
+import { laterPart } from "#ui/laterPart.ts";
 import { Notice } from "#ui/Notice.tsx";
 import type { SessionData } from "./useSession.ts";
 
-const DateDialog = lazy(() => import("./DateDialog.tsx").then((file) => ({ default: file.DateDialog })));
+const DateDialog = laterPart(() => import("./DateDialog.tsx").then((file) => file.DateDialog));
 
 /**
  * Asks about a session whose date is in doubt, with the way to change it at hand. While the clock is known to be wrong, it

@@ -1,13 +1,12 @@
-import { lazy, Suspense, useState } from "react";
+import { Suspense, useState } from "react";
 import { comboName } from "#domain";
 import { Button } from "#ui/Button.tsx";
+import { laterPart } from "#ui/laterPart.ts";
 import { Name } from "#ui/Name.tsx";
 import styles from "./SessionHead.module.css";
 import type { SessionData } from "./useSession.ts";
 
-const SessionDialog = lazy(() =>
-  import("./SessionDialog.tsx").then((file) => ({ default: file.SessionDialog })),
-);
+const SessionDialog = laterPart(() => import("./SessionDialog.tsx").then((file) => file.SessionDialog));
 
 interface SessionHeadProps {
   readonly data: SessionData;

@@ -1,14 +1,4 @@
-import {
-  lazy,
-  memo,
-  Suspense,
-  useCallback,
-  useEffect,
-  useLayoutEffect,
-  useMemo,
-  useRef,
-  useState,
-} from "react";
+import { memo, Suspense, useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from "react";
 import { addRun, leaveOutLine, type RunsToJudgeBy, runsToJudgeBy } from "#db";
 import { comboName, type Id, lapsInOrder, type Run } from "#domain";
 import { usePageBest, useRows, useToday, useWrite } from "#live";
@@ -16,6 +6,7 @@ import { useComparing } from "#state/comparing.ts";
 import type { KnownBest } from "#stats";
 import { CompareBar } from "#ui/Compare.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
+import { laterPart } from "#ui/laterPart.ts";
 import { useFocusBack } from "#ui/useFocusBack.ts";
 import {
   lookAtTest,
@@ -58,20 +49,16 @@ import { sessionFigures } from "./sessionFigures.ts";
 import { type SessionData, useSession } from "./useSession.ts";
 import { useWakeLock } from "./useWakeLock.ts";
 
-const EditsLeft = lazy(() => import("../typed/EditsLeft.tsx").then((file) => ({ default: file.EditsLeft })));
-const StrandedEntry = lazy(() =>
-  import("../typed/StrandedEntry.tsx").then((file) => ({ default: file.StrandedEntry })),
+const EditsLeft = laterPart(() => import("../typed/EditsLeft.tsx").then((file) => file.EditsLeft));
+const StrandedEntry = laterPart(() =>
+  import("../typed/StrandedEntry.tsx").then((file) => file.StrandedEntry),
 );
-const RigTestPutOff = lazy(() =>
-  import("../rigTest/RigTestPutOff.tsx").then((file) => ({ default: file.RigTestPutOff })),
+const RigTestPutOff = laterPart(() =>
+  import("../rigTest/RigTestPutOff.tsx").then((file) => file.RigTestPutOff),
 );
-const RigTestPanel = lazy(() =>
-  import("../rigTest/RigTestPanel.tsx").then((file) => ({ default: file.RigTestPanel })),
-);
-const EndSession = lazy(() => import("./EndSession.tsx").then((file) => ({ default: file.EndSession })));
-const SummaryDialog = lazy(() =>
-  import("../runs/SummaryDialog.tsx").then((file) => ({ default: file.SummaryDialog })),
-);
+const RigTestPanel = laterPart(() => import("../rigTest/RigTestPanel.tsx").then((file) => file.RigTestPanel));
+const EndSession = laterPart(() => import("./EndSession.tsx").then((file) => file.EndSession));
+const SummaryDialog = laterPart(() => import("../runs/SummaryDialog.tsx").then((file) => file.SummaryDialog));
 
 /** The page of one session, open or ended. */
 export function SessionPage({ sessionId }: { readonly sessionId: Id }) {

@@ -1,6 +1,7 @@
-import { lazy, Suspense } from "react";
+import { Suspense } from "react";
 import type { CalendarDate } from "#domain";
 import type { SessionReport } from "#stats";
+import { laterPart } from "#ui/laterPart.ts";
 import { Part } from "#ui/Part.tsx";
 import {
   accountLineNames,
@@ -11,8 +12,8 @@ import {
   sayNoAccount,
 } from "#words";
 
-const BridgeChart = lazy(() =>
-  import("#charts/bridge/BridgeChart.tsx").then((file) => ({ default: file.BridgeChart })),
+const BridgeChart = laterPart(() =>
+  import("#charts/bridge/BridgeChart.tsx").then((file) => file.BridgeChart),
 );
 
 interface SessionSumProps {

@@ -1,15 +1,14 @@
-import { lazy, Suspense } from "react";
+import { Suspense } from "react";
 import { Columns } from "#ui/Columns.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
+import { laterPart } from "#ui/laterPart.ts";
 import { Part } from "#ui/Part.tsx";
 import styles from "../LogScreen.module.css";
 import { StartForm } from "./StartForm.tsx";
 
 // Both read the book before they show anything, and the form does not wait for their script.
-const Lately = lazy(() => import("./Lately.tsx").then((file) => ({ default: file.Lately })));
-const LastSessions = lazy(() =>
-  import("./LastSessions.tsx").then((file) => ({ default: file.LastSessions })),
-);
+const Lately = laterPart(() => import("./Lately.tsx").then((file) => file.Lately));
+const LastSessions = laterPart(() => import("./LastSessions.tsx").then((file) => file.LastSessions));
 
 /** No session is open: the combos driven last, the form for any other, and the last sessions. */
 export function Begin() {

@@ -1,17 +1,18 @@
-import { lazy, Suspense, useId } from "react";
+import { Suspense, useId } from "react";
 import { type PlannedRun, type Preferences, sayDay } from "#domain";
 import { useLogbook } from "#live";
 import { Button } from "#ui/Button.tsx";
 import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { FigureRow } from "#ui/FigureRow.tsx";
+import { laterPart } from "#ui/laterPart.ts";
 import { Name } from "#ui/Name.tsx";
 import { sayLapTime, sayUsual } from "#words";
 import styles from "./Lately.module.css";
 import type { LateCombo } from "./useLately.ts";
 
 // It works out a whole plan; the way to start a session does not wait for that.
-const Tonight = lazy(() => import("./Tonight.tsx").then((file) => ({ default: file.Tonight })));
+const Tonight = laterPart(() => import("./Tonight.tsx").then((file) => file.Tonight));
 
 interface LastComboProps {
   readonly late: LateCombo;

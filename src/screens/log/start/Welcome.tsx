@@ -1,13 +1,14 @@
-import { lazy, Suspense } from "react";
+import { Suspense } from "react";
 import { printAddress } from "#state/address.ts";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
+import { laterPart } from "#ui/laterPart.ts";
 import { useIsTouch } from "../entry/useIsTouch.ts";
 import { StartForm } from "./StartForm.tsx";
 import styles from "./Welcome.module.css";
 
 // The first field can be typed into before the picture and the way to the demo are there; their places are kept.
-const DemoPicture = lazy(() => import("./DemoPicture.tsx").then((file) => ({ default: file.DemoPicture })));
-const LoadDemo = lazy(() => import("./LoadDemo.tsx").then((file) => ({ default: file.LoadDemo })));
+const DemoPicture = laterPart(() => import("./DemoPicture.tsx").then((file) => file.DemoPicture));
+const LoadDemo = laterPart(() => import("./LoadDemo.tsx").then((file) => file.LoadDemo));
 
 /**
  * An empty logbook: what the tool is, what it draws, and two ways on, all in sight at once. The first field has the focus but
