@@ -1,7 +1,9 @@
-import { type AskedFigure, type CalendarDate, isTimeKind, sayDate, type Target } from "#domain";
+import { type AskedFigure, type CalendarDate, daysBetween, isTimeKind, sayDate, type Target } from "#domain";
 import { hundredths } from "./amount.ts";
-import { sayTargetValue, targetFigure } from "./targets.ts";
+import { sayTarget, sayTargetValue, targetFigure } from "./targets.ts";
 import { sayLevel } from "./usualLap.ts";
+
+type Draft = AskedFigure & Pick<Target, "value" | "by">;
 
 /** What is known of the combo when a target is set; figures in the target's unit, absent where not known. */
 export interface KnownAtSetting {
@@ -14,6 +16,8 @@ export interface KnownAtSetting {
   readonly sessionBests?: { readonly low: number; readonly high: number } | undefined;
   /** What may be set without a question, ms, where a forecast is made: a time at it or above raises no question but its own. */
   readonly hardest?: number | undefined;
+  /** Other targets of the combo that are still wanted. */
+  readonly others?: readonly Draft[] | undefined;
   /** Whether a harder one is known to have fewer than 1 chance in 20 within a year. */
   readonly isByYear?: boolean | undefined;
 }
@@ -23,11 +27,12 @@ const LEAST_STEP = 0.01;
 /** The same where no range of bests is known. Both are our own choice. */
 const STEP_WITHOUT_RANGE = 0.05;
 
-type Draft = AskedFigure & Pick<Target, "value" | "by">;
+/** Days ahead from which a date may be a slip of the year: two years, twice as far as a forecast looks. Our own choice. */
+const FAR_AHEAD = 730;
 
 /**
- * Questions about a target that may be a slip: a date gone by, a figure reached already, one out of reach of all that
- * was driven, one with fewer than 1 chance in 20 within a year. A question is never a refusal.
+ * Questions about a target that may be a slip: a date gone by or years ahead, one that stands there already, a figure
+ * reached already, one out of reach of all that was driven, one with fewer than 1 chance in 20 within a year. A question is never a refusal.
  * @returns none for a target that raises no question
  * @example "1:20.000 is 3.70 s faster than your PB, and your sessions' bests lie within 1.20 s of each other: is it meant?"
  */
@@ -35,9 +40,8 @@ export function questionTarget(target: Draft, known: KnownAtSetting): readonly s
   const { value } = target;
   const reached = known.now !== undefined && isAtLeastAsGood(target, known.now);
   return [
-    target.by !== undefined && target.by < known.today
-      ? `${sayDate(target.by)} has passed: which date is meant?`
-      : undefined,
+    questionDate(target.by, known.today),
+    questionSecond(target, known.others),
     reached
       ? `Your ${targetFigure(target)} is ${target.kind === "median" ? sayLevel(known.now) : sayTargetValue(target.kind, known.now)} already: is ${sayTargetValue(target.kind, value)} meant?`
       : isAllowed(target, known)
@@ -47,6 +51,21 @@ export function questionTarget(target: Draft, known: KnownAtSetting): readonly s
       ? "Every lap clean: one mistake misses it. Is it meant?"
       : undefined,
   ].filter((question) => question !== undefined);
+}
+
+function questionDate(by: CalendarDate | undefined, today: CalendarDate): string | undefined {
+  if (by === undefined) return undefined;
+  if (by < today) return `${sayDate(by)} has passed: which date is meant?`;
+  return daysBetween(today, by) > FAR_AHEAD
+    ? `${sayDate(by)} is more than two years ahead: is it meant?`
+    : undefined;
+}
+
+function questionSecond(target: Draft, others: readonly Draft[] = []): string | undefined {
+  const same = others.find(
+    ({ kind, laps, value }) => kind === target.kind && laps === target.laps && value === target.value,
+  );
+  return same && `${sayTarget(same)} is a target of yours already: is a second one meant?`;
 }
 
 function isAtLeastAsGood({ kind, value }: Draft, now: number): boolean {

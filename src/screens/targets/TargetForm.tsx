@@ -10,7 +10,13 @@ import {
   type Target,
 } from "#domain";
 import { type DrivenCombo, useFigures, useLogbook, useWriteForm } from "#live";
-import { type ComboReview, rangeOfBests, type SuggestedTargets, type TargetFigure } from "#stats";
+import {
+  type ComboReview,
+  rangeOfBests,
+  type SuggestedTargets,
+  type TargetFigure,
+  type TargetState,
+} from "#stats";
 import { Button } from "#ui/Button.tsx";
 import { ButtonRow } from "#ui/ButtonRow.tsx";
 import { LiveRegion } from "#ui/LiveRegion.tsx";
@@ -79,7 +85,10 @@ export function TargetForm(props: TargetFormProps) {
     const isAnswered = questions.length > 0 || isStoredSo(target, wanted);
     const doubts = isAnswered
       ? []
-      : questionsAbout(wanted, now, review, today, suggested?.known ? suggested.value : undefined);
+      : questionsAbout(wanted, {
+          ...{ now, review, today, ownId: target?.id },
+          suggested: suggested?.known ? suggested.value : undefined,
+        });
     if (doubts.length > 0) setAsked({ about, questions: doubts });
     return doubts.length === 0;
   };
@@ -191,13 +200,22 @@ function isStoredSo(target: Target | undefined, { kind, laps, value, by }: ReadT
   return target?.kind === kind && target.laps === laps && target.value === value && target.by === by;
 }
 
+interface AboutCombo {
+  readonly now: TargetFigure | undefined;
+  readonly review: ComboReview;
+  readonly today: CalendarDate;
+  readonly suggested: SuggestedTargets | undefined;
+  /** The target that is changed. */
+  readonly ownId: Id | undefined;
+}
+
 function questionsAbout(
   { kind, laps, value, by }: ReadTarget,
-  now: TargetFigure | undefined,
-  review: ComboReview,
-  today: CalendarDate,
-  suggested: SuggestedTargets | undefined,
+  { now, review, today, suggested, ownId }: AboutCombo,
 ): readonly string[] {
+  const others = review.targets
+    .filter(({ target, standing }) => isWanted(target, standing) && target.id !== ownId)
+    .map(({ target }) => target);
   return questionTarget(
     { kind, laps, value, by },
     {
@@ -207,6 +225,10 @@ function questionsAbout(
       sessionBests: rangeOfBests(review),
       hardest: suggested?.hardest,
       isByYear: suggested && !suggested.isMostlyAssumption,
+      others,
     },
   );
 }
+
+const isWanted = ({ archivedAt }: Target, { kind }: TargetState["standing"]) =>
+  archivedAt === undefined && (kind === "open" || kind === "reached before");

@@ -24,6 +24,24 @@ describe("a target is questioned", () => {
       "Wed 30 Sep 2026 has passed: which date is meant?",
     ]));
 
+  it("when its date is more than two years ahead, where a year may be mistyped", () => {
+    expect(question({ kind: "best", value: 83_000, by: "2028-09-30" }, combo)).toEqual([]);
+    expect(question({ kind: "best", value: 83_000, by: "2028-10-01" }, combo)).toEqual([
+      "Sun 1 Oct 2028 is more than two years ahead: is it meant?",
+    ]);
+  });
+
+  it("when the same one is still wanted, whatever its date, and not for another figure or value", () => {
+    const mean = { kind: "meanOf", laps: 5, value: 83_900, by: "2026-11-20" } as const;
+    const known = { ...combo, now: 84_500, others: [mean] };
+    expect(question({ ...mean, by: "2026-12-01" }, known)).toEqual([
+      "Mean of 5 laps 1:23.900 by Fri 20 Nov 2026 is a target of yours already: is a second one meant?",
+    ]);
+    expect(question({ ...mean, laps: 8 }, known)).toEqual([]);
+    expect(question({ ...mean, value: 83_901 }, known)).toEqual([]);
+    expect(question({ kind: "median", value: 83_900 }, known)).toEqual([]);
+  });
+
   it("when it is reached already", () => {
     expect(question({ kind: "best", value: 84_000 }, combo)).toEqual([
       "Your best lap is 1:23.704 already: is 1:24.000 meant?",

@@ -87,6 +87,22 @@ describe("setting a target", () => {
     expect(await screen.findByRole("heading", { level: 3, name: "best lap 1:20.000" })).toBeVisible();
   });
 
+  it("asks whether a second one is meant where the same is wanted already, and of no target about itself", async () => {
+    const { user } = await renderAt("#/targets", targets, withTarget({}));
+    const form = await openForm(user);
+    await user.type(form.getByLabelText("Time to reach"), "1:23.000{Enter}");
+    expect(
+      await form.findAllByText(/is a target of yours already: is a second one meant\?$/),
+    ).not.toHaveLength(0);
+    await user.click(form.getByRole("button", { name: "Cancel" }));
+    await user.click(await screen.findByRole("button", { name: /^Edit: Best lap 1:23\.000/ }));
+    const change = within(screen.getByRole("form", { name: "Change the target" }));
+    await user.clear(change.getByLabelText("By"));
+    await user.type(change.getByLabelText("By"), "2026-12-12");
+    await user.click(change.getByRole("button", { name: "Store changes" }));
+    expect(await screen.findByText("by Sat 12 Dec 2026")).toBeVisible();
+  });
+
   it("asks anew when the answer to a question is another silly target", async () => {
     const { user } = await renderAt("#/targets", targets, threeSessions);
     const form = await openForm(user);
