@@ -43,17 +43,28 @@ export function accountTarget({
   references,
   pbBefore,
 }: MeasuredBy): AccountTarget | undefined {
-  const { date, startedAt, targetMs } = session;
+  const { startedAt, targetMs } = session;
   if (targetMs !== undefined) return { ms: targetMs, from: "session" };
-  const then = targets.map((target) => targetThen(target, startedAt));
-  const inForce = targetsInForce(then, page, { from: date, to: date, at: startedAt }).flatMap(
-    ({ kind, value, by }) => (kind === "best" || kind === "median" ? [{ kind, value, by }] : []),
+  const inForce = wantedThen({ session, page, targets }).flatMap(({ kind, value, by }) =>
+    kind === "best" || kind === "median" ? [{ kind, value, by }] : [],
   );
   const nearest = inForce.findLast(({ by }) => by === inForce[0]?.by);
   if (nearest !== undefined) return { ms: nearest.value, from: "target", kind: nearest.kind };
   const reference = newestReference(references, startedAt + halfADay);
   if (reference !== undefined) return { ms: reference.ms, from: "reference" };
   return pbBefore === undefined ? undefined : { ms: pbBefore, from: "pb" };
+}
+
+/** The lap times wanted as a best lap on the session's day, as they were wanted then, ms. */
+export function bestLapTargets(measured: Targeted): number[] {
+  return wantedThen(measured).flatMap(({ kind, value }) => (kind === "best" ? [value] : []));
+}
+
+type Targeted = Pick<MeasuredBy, "session" | "page" | "targets">;
+
+function wantedThen({ session: { date, startedAt }, page, targets }: Targeted): Target[] {
+  const then = targets.map((target) => targetThen(target, startedAt));
+  return targetsInForce(then, page, { from: date, to: date, at: startedAt });
 }
 
 /**

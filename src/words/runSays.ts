@@ -12,7 +12,7 @@ import { isSame, pace, sayClear, sayNotClear } from "./shift.ts";
 /**
  * What one run says, in one sentence that is true for its figures.
  * @param isBeaten its best has been beaten since: a PB that it brought is one no longer
- * @example "1:23.704 is a new PB, 0.313 s faster than the old one."
+ * @example "1:23.704 is a new PB, 0.313 s faster than the old one. It reaches your target of 1:23.750."
  */
 export function sayRun(report: RunReport, isBeaten = false): string {
   return asSentence(sentenceOf(report.finding, report, isBeaten ? "was" : "is"));
@@ -52,16 +52,25 @@ function sentenceOf(finding: RunFinding, report: RunReport, is: "is" | "was"): s
 type Finding<Kind extends RunFinding["kind"]> = Extract<RunFinding, { readonly kind: Kind }>;
 
 /** Where the run's first clean lap was beaten in the run itself, that one was the first. */
-function firstBest({ ms, decimals, first }: Finding<"first best">, is: string): string {
+function firstBest({ ms, decimals, first, reachedMs }: Finding<"first best">, is: "is" | "was"): string {
   const time = sayLapTime(ms, decimals);
-  if (first === undefined) return `${time} ${is} your first PB here.`;
-  return `${time} ${is} your PB here, ${sayLeast({ ms, decimals }, first)} faster than the first, ${sayLapTime(first.ms, first.decimals)}.`;
+  const reached = bestTargetReached(reachedMs, is);
+  if (first === undefined) return `${time} ${is} your first PB here.${reached}`;
+  return `${time} ${is} your PB here, ${sayLeast({ ms, decimals }, first)} faster than the first, ${sayLapTime(first.ms, first.decimals)}.${reached}`;
 }
 
 /** The gain that is sure whatever the digits that are not known. */
-function newBest({ ms, decimals, pbMs, pbDecimals }: Finding<"new best">, is: string): string {
+function newBest(
+  { ms, decimals, pbMs, pbDecimals, reachedMs }: Finding<"new best">,
+  is: "is" | "was",
+): string {
   const gain = sayLeast({ ms, decimals }, { ms: pbMs, decimals: pbDecimals });
-  return `${sayLapTime(ms, decimals)} ${is} a new PB, ${gain} faster than the old one.`;
+  return `${sayLapTime(ms, decimals)} ${is} a new PB, ${gain} faster than the old one.${bestTargetReached(reachedMs, is)}`;
+}
+
+function bestTargetReached(ms: number | undefined, is: "is" | "was"): string {
+  if (ms === undefined) return "";
+  return ` It ${is === "is" ? "reaches" : "reached"} your target of ${formatLapTime(ms)}.`;
 }
 
 function mistakesOf({ mistakes, flyingLaps }: Finding<"mistakes">): string {

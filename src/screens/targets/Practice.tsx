@@ -1,6 +1,6 @@
 import { useEffect, useRef } from "react";
 import { setPractice } from "#db";
-import { type AssumedPractice, type CalendarDate, type Id, practiceRanges } from "#domain";
+import { type AssumedPractice, type CalendarDate, type Id, type Problem, practiceRanges } from "#domain";
 import { type Measure, readMeasure, writeMeasure } from "#entry";
 import { useFigures, useStoredText, useWrite } from "#live";
 import { Button } from "#ui/Button.tsx";
@@ -82,10 +82,9 @@ const restMs = 400;
 
 /** One of the two figures; emptied, it is again as it was lately. */
 function PracticeField({ measure, draftKey, value, lately, onStore }: PracticeFieldProps) {
+  const stored = value === undefined ? lately : writeMeasure(value, measure);
   const { field, store, draft } = useStoredText({
-    draftKey,
-    value,
-    stored: value === undefined ? lately : writeMeasure(value, measure),
+    ...{ draftKey, value, stored },
     read: (text) => readMeasure(text, measure),
     onStore,
   });
@@ -115,8 +114,14 @@ function PracticeField({ measure, draftKey, value, lately, onStore }: PracticeFi
           store();
         }}
         {...field}
+        problem={reading.ok ? undefined : sayStill(reading.problem, stored)}
       />
       <HalfTyped of={draft} />
     </div>
   );
+}
+
+/** A figure that cannot be read leaves the one before in force. */
+function sayStill({ wrong, right }: Problem, stored: string): Pick<Problem, "wrong" | "right"> {
+  return stored === "" ? { wrong, right } : { wrong, right: `${right} Until then ${stored} counts.` };
 }

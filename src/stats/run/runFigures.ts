@@ -88,5 +88,7 @@ export interface RunFigures {
   readonly againstBest: Figure<AgainstBest>;
   /** The lap that was the page's first personal best, where this run brought it: a faster one may have followed. */
   readonly firstBest: KnownTime | undefined;
+  /** The hardest best-lap target that the best of this run is the first lap to reach, ms. */
+  readonly bestTargetReached: number | undefined;
   readonly pointedAt: readonly PointedAt[];
 }

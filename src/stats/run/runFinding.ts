@@ -11,6 +11,8 @@ export type RunFinding =
       readonly decimals: number;
       /** The lap of this run that was the very first one, where that is another. */
       readonly first: Pick<KnownTime, "ms" | "decimals"> | undefined;
+      /** The best-lap target that it is the first to reach. */
+      readonly reachedMs?: number | undefined;
     }
   | {
       readonly kind: "new best";
@@ -18,6 +20,7 @@ export type RunFinding =
       readonly decimals: number;
       readonly pbMs: number;
       readonly pbDecimals: number;
+      readonly reachedMs?: number | undefined;
     }
   | {
       readonly kind: "level with best";
@@ -71,14 +74,22 @@ export function runFinding(figures: RunFigures): RunFinding {
   );
 }
 
-function aboutBest({ best, againstBest, firstBest }: RunFigures): RunFinding | undefined {
+function aboutBest({
+  best,
+  againstBest,
+  firstBest,
+  bestTargetReached: reachedMs,
+}: RunFigures): RunFinding | undefined {
   if (!best.known) return undefined;
   const { ms, decimals, lapId } = best.value;
   if (firstBest !== undefined)
-    return { kind: "first best", ms, decimals, first: firstBest.lapId === lapId ? undefined : firstBest };
+    return {
+      ...{ kind: "first best", ms, decimals, reachedMs },
+      first: firstBest.lapId === lapId ? undefined : firstBest,
+    };
   if (!againstBest.known) return undefined;
   const { isNew, pbMs, pbDecimals } = againstBest.value;
-  return isNew ? { kind: "new best", ms, decimals, pbMs, pbDecimals } : undefined;
+  return isNew ? { kind: "new best", ms, decimals, pbMs, pbDecimals, reachedMs } : undefined;
 }
 
 function aboutLevel({ best, againstBest }: RunFigures): RunFinding | undefined {

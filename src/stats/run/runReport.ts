@@ -41,6 +41,8 @@ export interface RunReportInput {
   readonly hasEarlierBest?: boolean | undefined;
   readonly pb?: { readonly ms: number; readonly decimals?: number } | undefined;
   readonly targetMs?: number | undefined;
+  /** Lap times wanted as a best lap, ms. */
+  readonly bestTargetsMs?: readonly number[] | undefined;
   readonly preferences: Choices;
 }
 
@@ -71,6 +73,7 @@ export function runReport(input: RunReportInput): RunReport {
     againstTarget: againstTarget(run, figures, counted, targetMs),
     againstBest: againstBest(best, input),
     firstBest: firstBest(run, laps, input),
+    bestTargetReached: bestTargetReached(best, input),
     pointedAt: pointedAtLaps(times).flatMap(({ index, reasons }) => {
       const placed = counted[index];
       return placed === undefined ? [] : [{ lapId: placed.lap.id, number: placed.index + 1, reasons }];
@@ -155,6 +158,16 @@ function firstBest(run: Run, laps: readonly PlacedLap[], { pb }: RunReportInput)
   return (
     first && { ms: first.ms, decimals: first.decimals, lapId: first.isSummary ? undefined : first.lapId }
   );
+}
+
+function bestTargetReached(
+  best: Figure<KnownTime>,
+  { pb, bestTargetsMs = [] }: RunReportInput,
+): number | undefined {
+  if (!best.known) return undefined;
+  const [now, before] = [latestMs(best.value), pb === undefined ? Number.POSITIVE_INFINITY : latestMs(pb)];
+  const reached = bestTargetsMs.filter((ms) => now <= ms && ms < before);
+  return reached.length === 0 ? undefined : Math.min(...reached);
 }
 
 function againstBest(

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { accountTarget, type MeasuredBy, newestReference, pageOf } from "#combo";
+import { accountTarget, bestLapTargets, type MeasuredBy, newestReference, pageOf } from "#combo";
 import type { Page } from "#domain";
 import { anEvening, aPage, aReference, aTarget, march } from "./someTargets.ts";
 
@@ -29,6 +29,20 @@ test("then the best-lap or usual-lap target whose date lies nearest, one without
   ];
   expect(measured(10, { targets })).toEqual({ ms: 2, from: "target", kind: "median" });
   expect(measured(10, { targets: targets.slice(2) })).toEqual({ ms: 3, from: "target", kind: "best" });
+});
+
+test("all best-lap targets of the day count as wanted, as they were wanted then", () => {
+  const session = anEvening(10);
+  const targets = [
+    aTarget(1, { by: march(28), value: 1 }),
+    aTarget(2, { by: march(20), value: 2, kind: "median" }),
+    aTarget(3, { by: march(20), value: 3 }),
+    aTarget(11, { by: march(28), value: 4 }),
+    aTarget(4, { by: march(9), value: 5 }),
+  ];
+  expect(bestLapTargets({ session, page: pageOf([], session.startedAt), targets }).toSorted()).toEqual([
+    1, 3,
+  ]);
 });
 
 test("of two targets for one day the one set last counts", () => {

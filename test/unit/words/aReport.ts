@@ -28,6 +28,7 @@ export function aReport(finding: RunFinding, fields: Partial<RunReport> = {}): R
     againstTarget: unknown({ because: "no target" }),
     againstBest: unknown({ because: "no PB before" }),
     firstBest: undefined,
+    bestTargetReached: undefined,
     pointedAt: [],
     ...fields,
     finding,

@@ -27,6 +27,14 @@ describe("what a run says", () => {
       "1:23.704 is a new PB, 0.313 s faster than the old one.",
     ],
     [
+      { kind: "new best", ms: 83_704, decimals: 3, pbMs: 84_017, pbDecimals: 3, reachedMs: 83_750 },
+      "1:23.704 is a new PB, 0.313 s faster than the old one. It reaches your target of 1:23.750.",
+    ],
+    [
+      { kind: "first best", ms: 83_704, decimals: 3, first: undefined, reachedMs: 84_000 },
+      "1:23.704 is your first PB here. It reaches your target of 1:24.000.",
+    ],
+    [
       { kind: "new best", ms: 83_700, decimals: 1, pbMs: 84_013, pbDecimals: 3 },
       "About 1:23.7 is a new PB, at least 0.2 s faster than the old one.",
     ],

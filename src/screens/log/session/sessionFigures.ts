@@ -1,6 +1,7 @@
 import {
   type AccountTarget,
   accountTarget,
+  bestLapTargets,
   currentRun,
   isDrivenRun,
   type NumberedRun,
@@ -14,6 +15,7 @@ import {
   type LapDifferences,
   lapDifferences,
   type RunReport,
+  type RunReportInput,
   runReport,
   type SessionReport,
   sessionReport,
@@ -102,7 +104,8 @@ export function sessionFigures(
       targetMs: named?.ms,
     });
   const withLaps = runs.filter(({ run }) => isDrivenRun(run));
-  const saidOf = (number: number) => saidRun(runs, number, report, data, { pb, later }, named?.ms);
+  const wanted = { targetMs: named?.ms, bestTargetsMs: bestLapTargets(data) };
+  const saidOf = (number: number) => saidRun(runs, number, report, data, { pb, later, wanted });
   const last = withLaps.at(-1)?.number;
   return {
     target: named,
@@ -120,13 +123,19 @@ export function sessionFigures(
   };
 }
 
+/** What is known outside the session, and what was wanted. */
+interface Around {
+  readonly pb: KnownBest | undefined;
+  readonly later: KnownBest | undefined;
+  readonly wanted: Pick<RunReportInput, "targetMs" | "bestTargetsMs">;
+}
+
 function saidRun(
   runs: SessionFigures["shown"],
   number: number,
   { newBests }: SessionReport,
   { preferences }: SessionData,
-  { pb, later }: { readonly pb: KnownBest | undefined; readonly later: KnownBest | undefined },
-  targetMs: number | undefined,
+  { pb, later, wanted }: Around,
 ): SaidRun | undefined {
   const asked = runs.find((one) => one.number === number);
   if (asked === undefined || !isDrivenRun(asked.run)) return undefined;
@@ -146,7 +155,7 @@ function saidRun(
       runsBefore,
       pb: bestBefore,
       hasEarlierBest: pb !== undefined,
-      targetMs,
+      ...wanted,
       preferences,
     }),
     isBeaten:

@@ -68,7 +68,7 @@ export function Race({ comboId, today }: RaceProps) {
         )}
         <div className={styles["fields"]}>
           <Choice
-            label="The race is so many"
+            label="The race is counted in"
             size="between"
             value={typed.length}
             options={lengths}

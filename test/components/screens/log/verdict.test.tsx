@@ -1,6 +1,6 @@
 import { fireEvent, screen, waitFor, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
-import { addRun, editRun, type Logbook } from "#db";
+import { addRun, editRun, type Logbook, setTarget } from "#db";
 import { addSessions } from "../../../support/addSessions.ts";
 import { aLap } from "../../../support/aLap.ts";
 import { aCombo, entryField, openWith, renderLog, runBlock } from "../../../support/logPage.tsx";
@@ -45,6 +45,16 @@ describe("the verdict between two runs", () => {
     expect(said.getByText("5 of 5")).toBeVisible();
     expect(said.getByText("Next:")).toBeVisible();
     expect(said.getByRole("figure", { name: /^Run 1: 5 laps/ })).toBeVisible();
+  });
+
+  it("names the target that a new best is the first to reach, and no other", async () => {
+    await renderLog(async (book) => {
+      const { comboId } = await betweenRuns(book, laps(82_500));
+      for (const value of [83_000, 82_500, 82_000])
+        await setTarget(book, { comboId, kind: "best", value, setOn: "2026-11-20" });
+    });
+    const best = (await verdict()).getByText(/is a new PB/);
+    expect(best).toHaveTextContent(/^1:22\.300 is a new PB, .* It reaches your target of 1:22\.500\.$/);
   });
 
   it("is read out once, where it stands", async () => {

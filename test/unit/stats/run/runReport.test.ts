@@ -187,6 +187,20 @@ describe("the one thing a run says", () => {
       pbMs: 83_900,
       pbDecimals: 3,
     }));
+  it("with a new best, the hardest best-lap target that no lap before had reached", () => {
+    const reached = (ms: number | Told, targets: readonly number[], before = 83_900) =>
+      report({ run: aRun(1, [ms, ...even(5)]), pb: { ms: before }, bestTargetsMs: targets }).finding;
+    expect(reached(83_800, [83_799, 83_800, 83_850, 83_900])).toMatchObject({ reachedMs: 83_800 });
+    expect(reached(83_800, [83_900, 84_200])).toMatchObject({ kind: "new best", reachedMs: undefined });
+    expect(reached(83_800, [83_799])).toMatchObject({ kind: "new best", reachedMs: undefined });
+    // 83.8 may have been 83.899.
+    expect(reached({ ms: 83_800, decimals: 1 }, [83_898], 83_950)).toMatchObject({ reachedMs: undefined });
+    expect(reached({ ms: 83_800, decimals: 1 }, [83_899], 83_950)).toMatchObject({ reachedMs: 83_899 });
+    expect(report({ run: aRun(1, even(5)), bestTargetsMs: [90_000] }).finding).toMatchObject({
+      kind: "first best",
+      reachedMs: 90_000,
+    });
+  });
   it("a first best", () => expect(kindOf({ run: aRun(1, even(5)) })).toBe("first best"));
   it("many mistakes", () =>
     expect(report({ run: aRun(1, [...even(4), [undefined, "off"], [90_000, "spin"]]), pb }).finding).toEqual({
