@@ -123,7 +123,10 @@ export default defineConfig({
               },
               tags: ["$initial"],
               test: (id) => !id.endsWith("/rescue.ts") && !id.endsWith("/live/worker.ts"),
+              priority: 2,
             },
+            // Small, pure, and wanted by nearly every place and by the workers: one file, not twenty.
+            { name: "core", test: /\/src\/(numbers|combo|domain)\//, priority: 1 },
           ],
         },
       },
