@@ -1,5 +1,5 @@
 import { useEffect } from "react";
-import { LedgerFault } from "#db";
+import { faultOf, LedgerFault } from "#db";
 import { type OpenLogbook, stampAhead, useLogbook } from "#live";
 import { useNotices } from "#state/notices.ts";
 
@@ -19,17 +19,20 @@ export function useChores(): void {
   useEffect(() => {
     const { book, ask } = open;
     let isLeft = false;
-    // Where nothing can be done any more the page says so by itself; of a logbook that was left meanwhile nobody waits for it.
-    const tell = (text: string) =>
-      !isLeft && book.status.get().kind === "ok" && say({ kind: "fault", text, actions: [] });
+    // Where nothing can be done any more the page says so by itself; of a logbook that was left meanwhile, and by that
+    // closed, nobody waits for it.
+    const tell = (fault: Error, text: string) => {
+      if (isLeft || book.status.get().kind !== "ok" || faultOf(fault, text).code === "closed") return;
+      say({ kind: "fault", text, actions: [] });
+    };
     const freshen = setTimeout(() => {
       ask(book, "freshen", null).catch((fault: Error) =>
-        tell(`Figures of old sessions were not renewed: ${fault.message}`),
+        tell(fault, `Figures of old sessions were not renewed: ${fault.message}`),
       );
     }, restMs);
     const ahead = setTimeout(() => {
       if (book.status.get().kind !== "ok") return;
-      lookAhead(open).catch((fault: Error) => tell(`Dates were not looked at: ${fault.message}`));
+      lookAhead(open).catch((fault: Error) => tell(fault, `Dates were not looked at: ${fault.message}`));
     }, restMs);
     const purge = setTimeout(() => {
       if (book.status.get().kind !== "ok") return;
@@ -37,6 +40,7 @@ export function useChores(): void {
         .then(({ removeForGood }) => removeForGood(open))
         .catch((fault: Error) =>
           tell(
+            fault,
             fault instanceof LedgerFault
               ? fault.message
               : `What was deleted long ago was not removed: ${fault.message}`,

@@ -7,6 +7,7 @@ import { useChores } from "../../../../src/app/useChores.ts";
 import { DataScreen } from "../../../../src/screens/data/DataScreen.tsx";
 import { aLap } from "../../../support/aLap.ts";
 import { renderAt } from "../../../support/renderAt.tsx";
+import { pass } from "../../../support/waits.ts";
 
 const then = Date.UTC(2036, 2, 4, 18);
 const now = Date.UTC(2026, 11, 1, 18);
@@ -60,4 +61,22 @@ it("tells once, after opening, of entries dated after today, and puts them right
   expect(await screen.findAllByText(/entries are dated right now\./)).not.toHaveLength(0);
   await waitFor(() => expect(screen.queryAllByText(words)).toHaveLength(0));
   expect(rowsAhead(await stored(surroundings), believedUpTo(now))).toBeUndefined();
+});
+
+function LeftAtOnce() {
+  const { book } = useLogbook();
+  useChores();
+  return (
+    <button type="button" onClick={() => book.close()}>
+      Leave
+    </button>
+  );
+}
+
+it("says nothing of chores that a logbook was left before", async () => {
+  const { user } = await renderAt("#/log", <LeftAtOnce />, anEvening, then);
+  await user.click(await screen.findByRole("button", { name: "Leave" }));
+  // The chores begin a second and a half after opening.
+  await pass(2500);
+  expect(screen.queryAllByText(/were not (looked at|renewed)/)).toEqual([]);
 });
