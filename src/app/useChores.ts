@@ -1,5 +1,5 @@
 import { useEffect } from "react";
-import { faultOf, LedgerFault } from "#db";
+import { isClosed, LedgerFault } from "#db";
 import { type OpenLogbook, stampAhead, useLogbook } from "#live";
 import { useNotices } from "#state/notices.ts";
 
@@ -19,10 +19,9 @@ export function useChores(): void {
   useEffect(() => {
     const { book, ask } = open;
     let isLeft = false;
-    // Where nothing can be done any more the page says so by itself; of a logbook that was left meanwhile, and by that
-    // closed, nobody waits for it.
+    // Where nothing can be done any more the page says so by itself; of a logbook that was left nobody waits for it.
     const tell = (fault: Error, text: string) => {
-      if (isLeft || book.status.get().kind !== "ok" || faultOf(fault, text).code === "closed") return;
+      if (isLeft || book.status.get().kind !== "ok" || isClosed(fault)) return;
       say({ kind: "fault", text, actions: [] });
     };
     const freshen = setTimeout(() => {

@@ -95,3 +95,11 @@ export function faultOf(error: unknown, what: string, reason?: unknown): LedgerF
     error,
   );
 }
+
+/**
+ * Whether an error is that of a logbook that is closed: it was left for another one meanwhile, and nobody waits for the
+ * answer, or the browser lost it, which the page says by itself.
+ */
+export function isClosed(error: unknown): boolean {
+  return namesOf(error).includes("DatabaseClosedError");
+}

@@ -3,11 +3,13 @@ import type { ReactNode } from "react";
 import { expect, it } from "vitest";
 import { addCombo, endSession, forecasts, type Logbook, setTarget, startSession } from "#db";
 import { askHere, useForecastsKept } from "#live";
+import { useNotices } from "#state/notices.ts";
 import { keepForecastsDue } from "../../../src/live/keepForecastsDue.ts";
 import { LogbookContext } from "../../../src/live/logbookContext.ts";
 import { addForecast } from "../../support/addForecast.ts";
 import { addSessions } from "../../support/addSessions.ts";
 import { hooksAt } from "../../support/hooksAt.tsx";
+import { pass } from "../../support/waits.ts";
 
 const at = (date: string) => Date.parse(`${date}T12:00:00Z`);
 
@@ -111,4 +113,20 @@ it("the demo keeps the forecasts it came with", async () => {
   draw(() => useForecastsKept(0));
   await waitFor(async () => expect(await kept()).toHaveLength(1));
   expect(asked).toEqual(["forecastsDue"]);
+});
+
+it("says nothing of a logbook that is left while its forecasts are asked for", async () => {
+  let left = 0;
+  const page = await hooksAt(anAim, {
+    ask: async (book, job, details) => {
+      book.close();
+      left += 1;
+      return askHere(book, job, details);
+    },
+  });
+  useNotices.setState({ list: [] });
+  page.draw(() => useForecastsKept(0));
+  await waitFor(() => expect(left).toBe(1));
+  await pass(200);
+  expect(useNotices.getState().list).toEqual([]);
 });

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { faultOf, isLostConnection, LedgerFault, mayBeUnreadable } from "#db";
+import { faultOf, isClosed, isLostConnection, LedgerFault, mayBeUnreadable } from "#db";
 
 const named = (name: string, more: object = {}) =>
   Object.assign(new Error("in the browser's words"), { name }, more);
@@ -48,6 +48,15 @@ for (const [name, code, sentence] of sentences)
     }
     expect(faultOf(named("AbortError"), "Lap not stored", error).code).toBe(code);
   });
+
+test("a closed logbook is known by its error, also where that has been said already, and by no other", () => {
+  const closed = named("DatabaseClosedError");
+  expect(isClosed(closed)).toBe(true);
+  expect(isClosed(faultOf(closed, "Lap not stored"))).toBe(true);
+  for (const name of ["InvalidStateError", "UnknownError", "AbortError", "QuotaExceededError"])
+    expect(isClosed(faultOf(named(name), "Lap not stored"))).toBe(false);
+  expect(isClosed(undefined)).toBe(false);
+});
 
 test("a full disk is what is said where a transaction also lost its connection by it", () => {
   const fault = faultOf(named("InvalidStateError"), "Lap not stored", named("QuotaExceededError"));
