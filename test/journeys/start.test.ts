@@ -48,6 +48,36 @@ for (const [width, height] of [
     await expect(page.getByRole("combobox", { name: "Car" })).toBeFocused();
   });
 
+for (const [width, height] of [
+  [390, 664],
+  [844, 390],
+  [1280, 800],
+] as const)
+  test(`the button that starts the first session stands still while the picture and the demo come in, at ${width} × ${height}`, async ({
+    page,
+  }) => {
+    let letCome: () => void = () => undefined;
+    const held = new Promise<void>((resolve) => {
+      letCome = resolve;
+    });
+    await page.route(/assets\/(LoadDemo|DemoPicture)-/, async (route) => {
+      await held;
+      await route.continue();
+    });
+    await page.setViewportSize({ width, height });
+    await page.goto("./", { waitUntil: "commit" });
+    const start = page.getByRole("button", { name: "Start the session" });
+    const demo = page.getByRole("button", { name: "Load the demo logbook" });
+    await expect(start).toBeVisible();
+    await expect(demo).toBeDisabled();
+    await expect(page.getByRole("figure")).toHaveCount(0);
+    const before = await start.boundingBox();
+    letCome();
+    await expect(demo).toBeEnabled();
+    await expect(page.getByRole("figure")).toBeVisible();
+    expect(await start.boundingBox()).toEqual(before);
+  });
+
 test("a first session is typed without the mouse: car, track, Enter", async ({ page }) => {
   await open(page);
   await expect(page.getByRole("combobox", { name: "Car" })).toBeFocused();

@@ -3,6 +3,7 @@ import { printAddress } from "#state/address.ts";
 import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { laterPart } from "#ui/laterPart.ts";
 import { useIsTouch } from "../entry/useIsTouch.ts";
+import { DemoButton } from "./DemoButton.tsx";
 import { StartForm } from "./StartForm.tsx";
 import styles from "./Welcome.module.css";
 
@@ -38,7 +39,7 @@ export function Welcome() {
           takesFocus={!isTouch}
           beside={
             <FaultBoundary what="The demo logbook">
-              <Suspense fallback={null}>
+              <Suspense fallback={<DemoButton disabled />}>
                 <LoadDemo />
               </Suspense>
             </FaultBoundary>
