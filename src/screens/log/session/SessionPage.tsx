@@ -300,11 +300,15 @@ const Ledger = memo(function Ledger({ data, pb, later, around }: LedgerProps) {
         {!isOpen && (
           <div className={styles["sum"]}>
             <FaultBoundary what="What the session says">
-              <SessionTotals report={report} strips={strips} pb={pb} onOpenLap={edit}>
-                <NextTime data={data} />
-              </SessionTotals>
+              <SessionTotals report={report} strips={strips} pb={pb} onOpenLap={edit} />
             </FaultBoundary>
             {buttons}
+            {/* Under the buttons: it has to be worked out, and they must not move as it comes. */}
+            {report.counts.driven > 0 && (
+              <FaultBoundary what="Next time">
+                <NextTime data={data} />
+              </FaultBoundary>
+            )}
             {session.plan !== undefined && session.plan.length > 0 && (
               <FaultBoundary what="Plan and outcome">
                 <PlanAndOutcome data={data} />

@@ -1,4 +1,4 @@
-import { type ReactNode, useMemo } from "react";
+import { useMemo } from "react";
 import { LapStrip } from "#charts/strip/LapStrip.tsx";
 import { formatLapTime, type Id } from "#domain";
 import type { KnownBest, SessionReport } from "#stats";
@@ -14,13 +14,11 @@ interface SessionTotalsProps {
   readonly strips: StripsOf;
   /** Best of the page before the session. */
   readonly pb: KnownBest | undefined;
-  /** What to do next time. */
-  readonly children?: ReactNode;
   readonly onOpenLap: (lapId: Id) => void;
 }
 
-/** What an ended session says: one sentence, all its laps as one strip, its figures and best run, and what to do next time. */
-export function SessionTotals({ report, strips, pb, children, onOpenLap }: SessionTotalsProps) {
+/** What an ended session says: one sentence, all its laps as one strip, its figures and best run. */
+export function SessionTotals({ report, strips, pb, onOpenLap }: SessionTotalsProps) {
   const { best, pace, counts } = report;
   const { median, medianDecimals, consistency } = pace;
   const strip = useMemo(
@@ -61,7 +59,6 @@ export function SessionTotals({ report, strips, pb, children, onOpenLap }: Sessi
               Best run: run {named.number}, usual lap {sayUsual(named.usualMs, named.usualDecimals)}.
             </p>
           )}
-          {children}
         </div>
       </div>
     </Part>

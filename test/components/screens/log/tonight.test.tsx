@@ -141,6 +141,9 @@ describe("next time, in an ended session", () => {
       wednesday,
     );
     const next = (await screen.findByText("Next time:")).parentElement;
+    // It is worked out while the buttons stand there, and does not move them.
+    const back = screen.getByRole("button", { name: "Back to Log" });
+    expect(next && back.compareDocumentPosition(next)).toBe(Node.DOCUMENT_POSITION_FOLLOWING);
     expect(next).toHaveTextContent(
       /^Next time: Equal laps: \d laps, brisk, the same brake points and kerbs\. Over your last three evenings uneven laps cost/,
     );
