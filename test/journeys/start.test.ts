@@ -78,6 +78,37 @@ for (const [width, height] of [
     expect(await start.boundingBox()).toEqual(before);
   });
 
+test.describe("with nothing kept on the device", () => {
+  // What the device keeps of the app could not be held back.
+  test.use({ serviceWorkers: "block" });
+
+  test("on a phone the form for another combo is there once it stands still under the combos driven last", async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width: 390, height: 664 });
+    await open(page);
+    await page.getByRole("button", { name: "Load the demo logbook" }).click();
+    await expect(page.getByRole("button", { name: "Same as last time" })).toBeVisible();
+    let letCome: () => void = () => undefined;
+    const held = new Promise<void>((resolve) => {
+      letCome = resolve;
+    });
+    await page.route(/assets\/Lately-.*\.js/, async (route) => {
+      await held;
+      await route.continue();
+    });
+    await page.reload({ waitUntil: "commit" });
+    const start = page.getByRole("button", { name: "Start the session" });
+    await expect(page.locator("form")).toBeAttached();
+    await expect(start).toBeHidden();
+    letCome();
+    await expect(start).toBeVisible();
+    const before = await start.boundingBox();
+    await expect(page.getByRole("region", { name: "Tonight, by your figures" })).toBeVisible();
+    expect(await start.boundingBox()).toEqual(before);
+  });
+});
+
 test("a first session is typed without the mouse: car, track, Enter", async ({ page }) => {
   await open(page);
   await expect(page.getByRole("combobox", { name: "Car" })).toBeFocused();

@@ -4,6 +4,7 @@ import { FaultBoundary } from "#ui/FaultBoundary.tsx";
 import { laterPart } from "#ui/laterPart.ts";
 import { Part } from "#ui/Part.tsx";
 import styles from "../LogScreen.module.css";
+import { LatelyComing } from "./LatelyComing.tsx";
 import { StartForm } from "./StartForm.tsx";
 
 // Both read the book before they show anything, and the form does not wait for their script.
@@ -17,13 +18,15 @@ export function Begin() {
       <h1 tabIndex={-1}>Start a session</h1>
       <Columns>
         <FaultBoundary what="The combos driven last">
-          <Suspense fallback={null}>
+          <Suspense fallback={<LatelyComing />}>
             <Lately />
           </Suspense>
         </FaultBoundary>
-        <Part title="Another combo, or other details">
-          <StartForm />
-        </Part>
+        <div className={styles["other"]}>
+          <Part title="Another combo, or other details">
+            <StartForm />
+          </Part>
+        </div>
       </Columns>
       <FaultBoundary what="The last sessions">
         <Suspense fallback={null}>

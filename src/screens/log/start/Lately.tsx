@@ -5,6 +5,7 @@ import { sayLapTime, sayUsual } from "#words";
 import { DateDoubt } from "./DateDoubt.tsx";
 import { LastCombo } from "./LastCombo.tsx";
 import styles from "./Lately.module.css";
+import { LatelyComing } from "./LatelyComing.tsx";
 import { type LateCombo, useLately } from "./useLately.ts";
 import { useStarting } from "./useStarting.ts";
 
@@ -12,7 +13,7 @@ import { useStarting } from "./useStarting.ts";
 export function Lately() {
   const lately = useLately();
   const chosen = useRows(preferences, []);
-  return lately && chosen ? <Known lately={lately} preferences={chosen} /> : null;
+  return lately && chosen ? <Known lately={lately} preferences={chosen} /> : <LatelyComing />;
 }
 
 interface KnownProps {
