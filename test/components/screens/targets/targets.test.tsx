@@ -39,6 +39,8 @@ async function openForm(user: Awaited<ReturnType<typeof renderAt>>["user"]) {
   await user.click(await screen.findByRole("button", { name: "Set a target" }));
   const form = screen.getByRole("form", { name: "New target" });
   await within(form).findByText(/Best so far 1:23\.200/);
+  // What raises a question has been read by then; before, it cannot be set.
+  await waitFor(() => expect(within(form).getByRole("button", { name: "Set target" })).toBeEnabled());
   return within(form);
 }
 
@@ -99,7 +101,9 @@ describe("setting a target", () => {
     const change = within(screen.getByRole("form", { name: "Change the target" }));
     await user.clear(change.getByLabelText("By"));
     await user.type(change.getByLabelText("By"), "2026-12-12");
-    await user.click(change.getByRole("button", { name: "Store changes" }));
+    const store = change.getByRole("button", { name: "Store changes" });
+    await waitFor(() => expect(store).toBeEnabled());
+    await user.click(store);
     expect(await screen.findByText("by Sat 12 Dec 2026")).toBeVisible();
   });
 
