@@ -48,6 +48,19 @@ for (const [width, height] of [
     await expect(page.getByRole("combobox", { name: "Car" })).toBeFocused();
   });
 
+/** Keeps parts of the app from coming until what this gives is called. */
+async function holdBack(page: Page, parts: RegExp): Promise<() => void> {
+  let letCome: () => void = () => undefined;
+  const held = new Promise<void>((resolve) => {
+    letCome = resolve;
+  });
+  await page.route(parts, async (route) => {
+    await held;
+    await route.continue();
+  });
+  return letCome;
+}
+
 for (const [width, height] of [
   [390, 664],
   [844, 390],
@@ -56,14 +69,7 @@ for (const [width, height] of [
   test(`the button that starts the first session stands still while the picture and the demo come in, at ${width} × ${height}`, async ({
     page,
   }) => {
-    let letCome: () => void = () => undefined;
-    const held = new Promise<void>((resolve) => {
-      letCome = resolve;
-    });
-    await page.route(/assets\/(LoadDemo|DemoPicture)-/, async (route) => {
-      await held;
-      await route.continue();
-    });
+    const letCome = await holdBack(page, /assets\/(LoadDemo|DemoPicture)-/);
     await page.setViewportSize({ width, height });
     await page.goto("./", { waitUntil: "commit" });
     const start = page.getByRole("button", { name: "Start the session" });
@@ -89,14 +95,7 @@ test.describe("with nothing kept on the device", () => {
     await open(page);
     await page.getByRole("button", { name: "Load the demo logbook" }).click();
     await expect(page.getByRole("button", { name: "Same as last time" })).toBeVisible();
-    let letCome: () => void = () => undefined;
-    const held = new Promise<void>((resolve) => {
-      letCome = resolve;
-    });
-    await page.route(/assets\/Lately-.*\.js/, async (route) => {
-      await held;
-      await route.continue();
-    });
+    const letCome = await holdBack(page, /assets\/Lately-.*\.js/);
     await page.reload({ waitUntil: "commit" });
     const start = page.getByRole("button", { name: "Start the session" });
     await expect(page.locator("form")).toBeAttached();
