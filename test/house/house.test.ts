@@ -20,6 +20,11 @@ test("the pure rooms know no screen, no database, no clock and no chance", () =>
   expect(impurities(sources, rooms)).toEqual([]);
 });
 
+test("what is fetched once it is drawn is so by one piece, which knows what to do where it does not come through", () => {
+  const lazily = sources.filter(({ text }) => /\blazy\(/.test(text)).map(({ path }) => path);
+  expect(lazily).toEqual(["ui/laterPart.ts"]);
+});
+
 test.each([
   ["charts/A.tsx", 'import { x } from "#db"', "charts may not import db"],
   ["charts/A.tsx", 'import { median } from "#stats"', "charts may import only types of stats"],
